@@ -1,0 +1,67 @@
+using Ledger.Core.Keeping;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+using NodaTime;
+
+namespace Ledger.Core.Baths;
+
+/// <summary>A working solution that is used again until it is spent.</summary>
+public sealed record Bath
+{
+    /// <summary>Its number as a place.</summary>
+    public required PlaceId Place { get; init; }
+
+    /// <summary>The name the user gave it.</summary>
+    public required string Code { get; init; }
+
+    /// <summary>The code of the item it was mixed from.</summary>
+    public required string Item { get; init; }
+
+    /// <summary>What it does: fixer, stop, wash aid…</summary>
+    public required ItemRole Role { get; init; }
+
+    /// <summary>What passes through it.</summary>
+    public required BathMaterial Material { get; init; }
+
+    /// <summary>How much working solution there is.</summary>
+    public required Volume WorkingVolume { get; init; }
+
+    /// <summary>How it was diluted.</summary>
+    public required Dilution Dilution { get; init; }
+
+    /// <summary>The day it was mixed; kept when it moves up to first place of a pair.</summary>
+    public required LocalDate MixedOn { get; init; }
+
+    /// <summary>What a litre of it can take, with the basis of that figure; null when the user has set none.</summary>
+    public Capacity? Capacity { get; init; }
+
+    /// <summary>The item's keeping limits.</summary>
+    public KeepingLimits Keeping { get; init; } = KeepingLimits.None;
+
+    /// <summary>The bath before it in two-bath fixing, when it was mixed as a second one.</summary>
+    public string? PairedWith { get; init; }
+
+    /// <summary>How often the pair had been rotated when this bath joined it.</summary>
+    public int Rotations { get; init; }
+
+    /// <summary>The area that passed through it while it stood alone or first.</summary>
+    public Area Worked { get; init; }
+
+    /// <summary>The same, weighted by film.</summary>
+    public Area WorkedWeighted { get; init; }
+
+    /// <summary>What the chemicals in it cost.</summary>
+    public Money Value { get; init; }
+
+    /// <summary>The chemicals in it, by lot.</summary>
+    public IReadOnlyList<BathContent> Contents { get; init; } = [];
+
+    /// <summary>The area it can take in all, or null without a capacity.</summary>
+    public Area? TotalCapacity => Capacity?.Of(WorkingVolume);
+}
+
+/// <summary>So much of a lot in a bath.</summary>
+/// <param name="Lot">The lot.</param>
+/// <param name="Quantity">How much of it.</param>
+/// <param name="Value">What that cost.</param>
+public sealed record BathContent(LotId Lot, Quantity Quantity, Money Value);

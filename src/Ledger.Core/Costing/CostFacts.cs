@@ -1,0 +1,75 @@
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using NodaTime;
+
+namespace Ledger.Core.Costing;
+
+/// <summary>What the journal knows of the costs of a period.</summary>
+/// <param name="From">The first day.</param>
+/// <param name="To">The last day, inclusive.</param>
+/// <param name="OnHandBefore">The value of all containers when the period began.</param>
+/// <param name="Bought">What was bought in it.</param>
+/// <param name="OnHandAfter">The value of all containers when it ended.</param>
+/// <param name="ThrownAway">What was thrown away unused in it.</param>
+/// <param name="FilmThrownAway">Sheets of film thrown away undeveloped in it, by item.</param>
+/// <param name="Lost">What counts found missing, less what they found in excess.</param>
+/// <param name="Baths">Every bath that was in use on a day of the period.</param>
+/// <param name="Sessions">The sessions in order.</param>
+public sealed record CostFacts(
+    LocalDate From,
+    LocalDate To,
+    Money OnHandBefore,
+    Money Bought,
+    Money OnHandAfter,
+    Money ThrownAway,
+    IReadOnlyList<FilmLoss> FilmThrownAway,
+    Money Lost,
+    IReadOnlyList<BathUse> Baths,
+    IReadOnlyList<SessionUse> Sessions);
+
+/// <summary>Film thrown away undeveloped.</summary>
+/// <param name="Item">The film.</param>
+/// <param name="Sheets">How many sheets or rolls.</param>
+/// <param name="Cost">What they cost.</param>
+public sealed record FilmLoss(string Item, long Sheets, Money Cost);
+
+/// <summary>A bath's work before and in a period.</summary>
+/// <param name="Share">Its cost and capacity.</param>
+/// <param name="WorkedBefore">The weighted area it had taken when the period began.</param>
+/// <param name="WorkedAfter">The weighted area it had taken when the period ended.</param>
+/// <param name="WasMixedBefore">Whether it stood there when the period began.</param>
+/// <param name="HasEnded">Whether it was poured out by the end of the period.</param>
+public sealed record BathUse(BathShare Share, Area WorkedBefore, Area WorkedAfter, bool WasMixedBefore, bool HasEnded);
+
+/// <summary>What a session used.</summary>
+/// <param name="Session">Its name.</param>
+/// <param name="Date">Its day.</param>
+/// <param name="Developer">The cost of its one-shot developer.</param>
+/// <param name="OtherChemistry">The cost of its other one-shot chemistry.</param>
+/// <param name="Supplies">The cost of its supplies.</param>
+/// <param name="Bath">The bath it counted on, or null.</param>
+/// <param name="BathWorkBefore">The weighted area the bath had taken before it.</param>
+/// <param name="BathWorkAfter">The weighted area the bath had taken after it.</param>
+/// <param name="Lines">The film it developed.</param>
+public sealed record SessionUse(
+    string Session,
+    LocalDate Date,
+    Money Developer,
+    Money OtherChemistry,
+    Money Supplies,
+    BathShare? Bath,
+    Area BathWorkBefore,
+    Area BathWorkAfter,
+    IReadOnlyList<FilmUse> Lines)
+{
+    /// <summary>The part of the bath's cost that this session's area used up.</summary>
+    public Money BathUsedUp => Bath is null ? Money.Zero : Bath.UsedUpBy(BathWorkAfter) - Bath.UsedUpBy(BathWorkBefore);
+}
+
+/// <summary>Sheets of one lot and one fate in a session.</summary>
+/// <param name="Item">The film.</param>
+/// <param name="Sheets">How many.</param>
+/// <param name="Area">Their area.</param>
+/// <param name="Cost">What the film cost.</param>
+/// <param name="Fate">What became of them.</param>
+public sealed record FilmUse(string Item, long Sheets, Area Area, Money Cost, Fate Fate);

@@ -1,0 +1,42 @@
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+
+namespace Ledger.Core.Costing;
+
+/// <summary>What one developed sheet cost.</summary>
+/// <param name="Sheet">Its name: the session and its position in it, S02-03.</param>
+/// <param name="Session">The session.</param>
+/// <param name="Item">The film's code.</param>
+/// <param name="Fate">What became of it.</param>
+/// <param name="Film">Its film.</param>
+/// <param name="Developer">Its share of the developer.</param>
+/// <param name="OtherChemistry">Its share of the baths and the other chemistry.</param>
+/// <param name="Supplies">Its share of the supplies.</param>
+public sealed record SheetCost(
+    string Sheet, string Session, string Item, Fate Fate, Money Film, Money Developer, Money OtherChemistry, Money Supplies)
+{
+    /// <summary>All of it.</summary>
+    public Money Total => Film + Developer + OtherChemistry + Supplies;
+
+    /// <summary>
+    /// The sheets of a session. Chemistry and supplies are shared by area with the largest remainder, so that the sheets add up to the
+    /// session to the last millionth.
+    /// </summary>
+    public static IEnumerable<SheetCost> Of(SessionUse session)
+    {
+        var sheets = session.Lines.SelectMany(EachSheet).ToList();
+        long[] areas = [.. sheets.Select(sheet => sheet.Area)];
+        var developer = Share.Split(session.Developer.Millionths, areas);
+        var other = Share.Split((session.OtherChemistry + session.BathUsedUp).Millionths, areas);
+        var supplies = Share.Split(session.Supplies.Millionths, areas);
+        return sheets.Select((sheet, i) => new SheetCost(
+            $"{session.Session}-{i + 1:00}", session.Session, sheet.Line.Item, sheet.Line.Fate,
+            new(sheet.Cost), new(developer[i]), new(other[i]), new(supplies[i])));
+    }
+
+    private static IEnumerable<(FilmUse Line, long Area, long Cost)> EachSheet(FilmUse line)
+    {
+        var costs = Share.Split(line.Cost.Millionths, new long[line.Sheets]);
+        return costs.Select(cost => (line, line.Area.Hundredths / line.Sheets, cost));
+    }
+}

@@ -1,0 +1,19 @@
+using Ledger.Core.Measures;
+
+namespace Ledger.Core.Journal.Entries;
+
+/// <summary>A bath is poured out, or a container, or part of an item's stock, is thrown away unused.</summary>
+public sealed record Discard : Entry
+{
+    /// <summary>The code of a bath, a container, or an item.</summary>
+    public required string What { get; init; }
+
+    /// <summary>How much; null for all of a bath or container. An item needs it.</summary>
+    public Quantity? Quantity { get; init; }
+
+    /// <summary>Why: spent, too old, specks, fogged…</summary>
+    public required string Reason { get; init; }
+
+    /// <inheritdoc/>
+    public override string Kind => "discard";
+}

@@ -1,0 +1,19 @@
+using NodaTime;
+
+namespace Ledger.Core.Journal.Entries;
+
+/// <summary>One thing that happened. It is posted once and never changed.</summary>
+public abstract record Entry
+{
+    /// <summary>The caller's own name for the entry: sending it again under the same key adds nothing.</summary>
+    public required string Key { get; init; }
+
+    /// <summary>The day it happened.</summary>
+    public required LocalDate Date { get; init; }
+
+    /// <summary>The user's note; may be empty.</summary>
+    public string Note { get; init; } = "";
+
+    /// <summary>The kind's name in the journal.</summary>
+    public abstract string Kind { get; }
+}

@@ -1,0 +1,54 @@
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+
+namespace Ledger.Core.Journal.Entries;
+
+/// <summary>A session of developing: the sheets, the developer, the baths, and all that the process uses up.</summary>
+public sealed record SessionLog : Entry
+{
+    /// <summary>The session's name, such as S23.</summary>
+    public required string Session { get; init; }
+
+    /// <summary>The process's name.</summary>
+    public required string Process { get; init; }
+
+    /// <summary>What was developed.</summary>
+    public required IReadOnlyList<SessionLine> Lines { get; init; }
+
+    /// <summary>The bath that the film went through, the first one of a pair; null for the only one that fits the process.</summary>
+    public string? Bath { get; init; }
+
+    /// <summary>Whether more may be used than the book holds; the difference is then booked as found by a count.</summary>
+    public bool BooksDifference { get; init; }
+
+    /// <inheritdoc/>
+    public override string Kind => "session";
+}
+
+/// <summary>Sheets of one film, one development group and one fate.</summary>
+public sealed record SessionLine
+{
+    /// <summary>The film's code.</summary>
+    public required string Item { get; init; }
+
+    /// <summary>How many sheets or rolls.</summary>
+    public required int Sheets { get; init; }
+
+    /// <summary>The development group: N, N+1, N-1…; may be empty.</summary>
+    public string Group { get; init; } = "";
+
+    /// <summary>
+    /// The concentrate measured out. When no line says it, each line is a batch and takes the larger of the dilution's amount and the
+    /// minimum for its area.
+    /// </summary>
+    public Volume? Developer { get; init; }
+
+    /// <summary>What became of the sheets.</summary>
+    public Fate Fate { get; init; }
+
+    /// <summary>The box to draw from; null for the one that is reached for first.</summary>
+    public string? Container { get; init; }
+
+    /// <summary>The user's note.</summary>
+    public string Note { get; init; } = "";
+}

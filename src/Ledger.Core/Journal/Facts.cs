@@ -1,0 +1,76 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+
+namespace Ledger.Core.Journal;
+
+/// <summary>What an entry establishes beside its movements.</summary>
+public abstract record Fact;
+
+/// <summary>An item has these settings now.</summary>
+/// <param name="Item">The item; its number is new when it was not known before.</param>
+public sealed record ItemDefined(Item Item) : Fact;
+
+/// <summary>A process has these steps now.</summary>
+/// <param name="Process">The process; its number is new when it was not known before.</param>
+public sealed record ProcessDefined(Process Process) : Fact;
+
+/// <summary>The ledger's settings are these now.</summary>
+/// <param name="Name">The setting that changed.</param>
+/// <param name="Value">Its value.</param>
+/// <param name="Settings">All settings.</param>
+public sealed record SettingChanged(string Name, string Value, Settings Settings) : Fact;
+
+/// <summary>A delivery arrived.</summary>
+/// <param name="Lot">The new lot.</param>
+/// <param name="Purchase">What was paid and how.</param>
+public sealed record LotReceived(Lot Lot, Entries.Receipt Purchase) : Fact;
+
+/// <summary>A container came with a lot.</summary>
+/// <param name="Place">Its number.</param>
+/// <param name="Code">What is written on it.</param>
+/// <param name="Number">Its running number among the item's containers.</param>
+/// <param name="Lot">Its lot.</param>
+/// <param name="Size">What it holds when full.</param>
+public sealed record ContainerArrived(PlaceId Place, string Code, long Number, Lot Lot, Quantity Size) : Fact;
+
+/// <summary>A container is open from the entry's date on.</summary>
+/// <param name="Place">The container.</param>
+public sealed record ContainerOpened(PlaceId Place) : Fact;
+
+/// <summary>A bath was mixed.</summary>
+/// <param name="Bath">The bath, without contents or work.</param>
+public sealed record BathMixed(Bath Bath) : Fact;
+
+/// <summary>An area passed through a bath.</summary>
+/// <param name="Place">The bath.</param>
+/// <param name="IsFirst">Whether it counts: false for the second bath of a pair.</param>
+/// <param name="Area">The area.</param>
+/// <param name="Weighted">The same, weighted by film.</param>
+public sealed record BathWorked(PlaceId Place, bool IsFirst, Area Area, Area Weighted) : Fact;
+
+/// <summary>A bath was poured out.</summary>
+/// <param name="Place">The bath.</param>
+/// <param name="Code">Its name.</param>
+/// <param name="Reason">Why.</param>
+public sealed record BathEnded(PlaceId Place, string Code, string Reason) : Fact;
+
+/// <summary>A session was held.</summary>
+/// <param name="Session">Its name.</param>
+/// <param name="Process">The process.</param>
+/// <param name="Bath">The bath the film went through, if any.</param>
+/// <param name="Developer">The developer concentrate used.</param>
+public sealed record SessionHeld(string Session, Process Process, PlaceId? Bath, Volume Developer) : Fact;
+
+/// <summary>Sheets of one lot and fate were developed.</summary>
+/// <param name="Line">The position in the session, counting from 1.</param>
+/// <param name="Lot">The film's lot.</param>
+/// <param name="Sheets">How many.</param>
+/// <param name="Area">Their area.</param>
+/// <param name="Cost">What the film cost.</param>
+/// <param name="Group">The development group.</param>
+/// <param name="Fate">What became of them.</param>
+/// <param name="Note">The user's note.</param>
+public sealed record SheetsDeveloped(
+    int Line, LotId Lot, long Sheets, Area Area, Money Cost, string Group, Fate Fate, string Note) : Fact;

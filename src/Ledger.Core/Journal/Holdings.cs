@@ -1,0 +1,202 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+using NodaTime;
+
+namespace Ledger.Core.Journal;
+
+/// <summary>
+/// What the ledger holds on one day: the items, the containers that are not empty, the baths in use, the processes. Its size follows the
+/// shelf, not the history. It is read from the file, then kept up to date by applying each posting.
+/// </summary>
+public sealed class Holdings
+{
+    private readonly Dictionary<string, Item> _items = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, Process> _processes = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<PlaceId, Container> _containers = [];
+    private readonly Dictionary<string, List<PlaceId>> _containersByItem = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, PlaceId> _containersByCode = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<PlaceId, Bath> _baths = [];
+    private readonly Dictionary<string, PlaceId> _bathsByCode = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, long> _lastContainerNumber = new(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>Empty holdings.</summary>
+    /// <param name="asOf">The day they stand for.</param>
+    public Holdings(LocalDate asOf) => AsOf = asOf;
+
+    /// <summary>The day they stand for.</summary>
+    public LocalDate AsOf { get; }
+
+    /// <summary>The ledger's settings.</summary>
+    public Settings Settings { get; set; } = Settings.Default;
+
+    /// <summary>The highest number of a place so far.</summary>
+    public long LastPlace { get; set; } = Places.FirstFree - 1;
+
+    /// <summary>The highest number of a lot so far.</summary>
+    public long LastLot { get; set; }
+
+    /// <summary>All items by name.</summary>
+    public IEnumerable<Item> Items => _items.Values.OrderBy(item => item.Kind).ThenBy(item => item.Code, StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>All processes by name.</summary>
+    public IEnumerable<Process> Processes => _processes.Values.OrderBy(process => process.Name, StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>All containers that are not empty, in the order of their arrival.</summary>
+    public IEnumerable<Container> Containers => _containers.Values.OrderBy(container => container.Place.Value);
+
+    /// <summary>All baths in use, in the order of mixing.</summary>
+    public IEnumerable<Bath> Baths => _baths.Values.OrderBy(bath => bath.Place.Value);
+
+    /// <summary>The item of that code, or null.</summary>
+    public Item? Item(string code) => _items.GetValueOrDefault(code.Trim());
+
+    /// <summary>The process of that name, or null.</summary>
+    public Process? Process(string name) => _processes.GetValueOrDefault(name.Trim());
+
+    /// <summary>The bath in use of that name, or null.</summary>
+    public Bath? Bath(string code) => _bathsByCode.TryGetValue(code.Trim(), out var place) ? _baths[place] : null;
+
+    /// <summary>The container of that code that is not empty, or null.</summary>
+    public Container? Container(string code) => _containersByCode.TryGetValue(code.Trim(), out var place) ? _containers[place] : null;
+
+    /// <summary>The container that is not empty at that place, or null.</summary>
+    public Container? Container(PlaceId place) => _containers.GetValueOrDefault(place);
+
+    /// <summary>The bath in use at that place, or null.</summary>
+    public Bath? Bath(PlaceId place) => _baths.GetValueOrDefault(place);
+
+    /// <summary>The containers of an item that are not empty, in the order in which they are reached for.</summary>
+    public IEnumerable<Container> ContainersOf(string item) => Draw.Reach(
+        _containersByItem.GetValueOrDefault(item, []).Select(place => _containers[place]));
+
+    /// <summary>How much of an item is in its containers.</summary>
+    public Quantity OnHand(Item item) => item.Of(
+        _containersByItem.GetValueOrDefault(item.Code, []).Sum(place => _containers[place].Held.Base));
+
+    /// <summary>The running number that an item's last container had.</summary>
+    public long LastContainerNumber(string item) => _lastContainerNumber.GetValueOrDefault(item);
+
+    /// <summary>The bath in use that stands second after this one, or null.</summary>
+    public Bath? SecondAfter(Bath first) =>
+        _baths.Values.FirstOrDefault(bath => first.Code.Equals(bath.PairedWith, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>Whether a bath stands second in a pair now: the one before it is still in use.</summary>
+    public bool IsSecond(Bath bath) => bath.PairedWith is { } first && Bath(first) is not null;
+
+    /// <summary>The baths that count their work now: alone or first of a pair.</summary>
+    public IEnumerable<Bath> WorkingBaths => Baths.Where(bath => !IsSecond(bath));
+
+    /// <summary>Puts an item in, or in place of the one that had its code.</summary>
+    public void Put(Item item) => _items[item.Code] = item;
+
+    /// <summary>Puts a process in, or in place of the one that had its name.</summary>
+    public void Put(Process process) => _processes[process.Name] = process;
+
+    /// <summary>Puts a bath in, or in place of what was known of it.</summary>
+    public void Put(Bath bath)
+    {
+        _baths[bath.Place] = bath;
+        _bathsByCode[bath.Code] = bath.Place;
+        LastPlace = Math.Max(LastPlace, bath.Place.Value);
+    }
+
+    /// <summary>Puts a container in, or in place of what was known of it; an empty one is taken out.</summary>
+    public void Put(Container container)
+    {
+        var ofItem = _containersByItem.TryGetValue(container.Lot.Item, out var known) ? known : _containersByItem[container.Lot.Item] = [];
+        if (container.Held.IsZero)
+        {
+            _containers.Remove(container.Place);
+            _containersByCode.Remove(container.Code);
+            ofItem.Remove(container.Place);
+            return;
+        }
+
+        if (!_containers.ContainsKey(container.Place))
+            ofItem.Add(container.Place);
+        _containers[container.Place] = container;
+        _containersByCode[container.Code] = container.Place;
+        LastPlace = Math.Max(LastPlace, container.Place.Value);
+        LastLot = Math.Max(LastLot, container.Lot.Id.Value);
+    }
+
+    /// <summary>Remembers the running number of an item's last container.</summary>
+    public void SetLastContainerNumber(string item, long number) => _lastContainerNumber[item] = number;
+
+    /// <summary>
+    /// Brings the holdings up to date with a posting. A correction is not applied this way: it brings back what is no longer held here,
+    /// so the holdings are read anew after it.
+    /// </summary>
+    public void Apply(Posting posting)
+    {
+        foreach (var fact in posting.Facts)
+            Apply(fact, posting.Entry.Date);
+        foreach (var movement in posting.Movements)
+        {
+            Change(movement.From, movement.Lot, -movement.Quantity, Money.Zero - movement.Value);
+            Change(movement.To, movement.Lot, movement.Quantity, movement.Value);
+        }
+
+        foreach (var ended in posting.Facts.OfType<BathEnded>())
+        {
+            _baths.Remove(ended.Place);
+            _bathsByCode.Remove(ended.Code);
+        }
+    }
+
+    private void Apply(Fact fact, LocalDate date)
+    {
+        switch (fact)
+        {
+            case ItemDefined defined:
+                Put(defined.Item);
+                break;
+            case ProcessDefined defined:
+                Put(defined.Process);
+                break;
+            case SettingChanged changed:
+                Settings = changed.Settings;
+                break;
+            case ContainerArrived arrived:
+                PutEmpty(new(arrived.Place, arrived.Code, arrived.Lot, arrived.Size, arrived.Size with { Base = 0 }, Money.Zero, null));
+                SetLastContainerNumber(arrived.Lot.Item, arrived.Number);
+                break;
+            case ContainerOpened opened when _containers.TryGetValue(opened.Place, out var container):
+                _containers[opened.Place] = container with
+                {
+                    OpenedOn = container.OpenedOn is { } before && before < date ? before : date,
+                };
+                break;
+            case BathMixed mixed:
+                Put(mixed.Bath);
+                break;
+            case BathWorked { IsFirst: true } worked when _baths.TryGetValue(worked.Place, out var bath):
+                _baths[worked.Place] = bath with
+                {
+                    Worked = bath.Worked + worked.Area,
+                    WorkedWeighted = bath.WorkedWeighted + worked.Weighted,
+                };
+                break;
+        }
+    }
+
+    private void PutEmpty(Container container)
+    {
+        Put(container with { Held = container.Size });
+        _containers[container.Place] = container;
+    }
+
+    private void Change(PlaceId place, LotId lot, long quantity, Money value)
+    {
+        if (_containers.TryGetValue(place, out var container))
+            Put(container with { Held = container.Held with { Base = container.Held.Base + quantity }, Value = container.Value + value });
+        else if (_baths.TryGetValue(place, out var bath) && quantity > 0)
+            _baths[place] = bath with
+            {
+                Value = bath.Value + value,
+                Contents = [.. bath.Contents, new(lot, new(quantity, _items[bath.Item].Unit), value)],
+            };
+    }
+}

@@ -1,0 +1,35 @@
+using NodaTime;
+
+namespace Ledger.Core.Journal;
+
+/// <summary>An entry as the journal shows it.</summary>
+/// <param name="Number">Its number, in the order of recording.</param>
+/// <param name="Key">The caller's name for it.</param>
+/// <param name="Kind">The kind's name.</param>
+/// <param name="Date">The day it happened.</param>
+/// <param name="RecordedAt">When it was recorded.</param>
+/// <param name="Summary">What it says in a sentence.</param>
+/// <param name="Note">The user's note.</param>
+/// <param name="Reverses">The number of the entry it reverses, if it is a correction.</param>
+/// <param name="ReversedBy">The number of the correction that reversed it, if there is one.</param>
+public sealed record JournalEntry(
+    long Number, string Key, string Kind, LocalDate Date, Instant RecordedAt, string Summary, string Note, long? Reverses, long? ReversedBy);
+
+/// <summary>What the rules need to know of the past.</summary>
+public interface IPast
+{
+    /// <summary>The entry of that number, or null.</summary>
+    JournalEntry? Find(long number);
+
+    /// <summary>What that entry moved.</summary>
+    IReadOnlyList<Movement> MovementsOf(long number);
+
+    /// <summary>Whether a session of that name stands in the journal and was not reversed.</summary>
+    bool HasSession(string session);
+
+    /// <summary>Whether a bath of that name was ever mixed and its mixing not reversed.</summary>
+    bool HasBath(string bath);
+
+    /// <summary>The entries that took work through a bath that this entry mixed, or null when there are none.</summary>
+    long? FirstUseOfBathMixedBy(long number);
+}

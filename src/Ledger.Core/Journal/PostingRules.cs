@@ -1,0 +1,74 @@
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Journal.Rules;
+using Ledger.Core.Measures;
+using NodaTime;
+
+namespace Ledger.Core.Journal;
+
+/// <summary>Turns an entry into what it moves and establishes, or refuses it with a reason. Pure: the same facts give the same answer.</summary>
+public static class PostingRules
+{
+    private const int LongestNote = 10_000;
+
+    /// <summary>Decides on an entry.</summary>
+    /// <param name="entry">What happened.</param>
+    /// <param name="holdings">What the ledger holds.</param>
+    /// <param name="past">What the ledger knows of the past.</param>
+    /// <param name="today">The day of recording; an entry cannot be later.</param>
+    public static Decision Decide(Entry entry, Holdings holdings, IPast past, LocalDate today)
+    {
+        try
+        {
+            var draft = new Draft(entry, holdings, past);
+            CheckFrame(entry, today);
+            Post(entry, draft);
+            return new Accepted(draft.ToPosting());
+        }
+        catch (RefusedException refused)
+        {
+            return new Refused(refused.Refusal);
+        }
+        catch (OverflowException)
+        {
+            return new Refused(new(RefusalKind.NotAccepted, "a figure is too large to be kept exactly"));
+        }
+    }
+
+    private static void Post(Entry entry, Draft draft)
+    {
+        switch (entry)
+        {
+            case ItemDefinition definition: DefinitionRules.Post(definition, draft); break;
+            case ProcessDefinition definition: DefinitionRules.Post(definition, draft); break;
+            case SettingChange change: DefinitionRules.Post(change, draft); break;
+            case Receipt receipt: ReceiptRules.Post(receipt, draft); break;
+            case Opening opening: OpeningRules.Post(opening, draft); break;
+            case BathMixing mixing: BathRules.Post(mixing, draft); break;
+            case SessionLog session: SessionRules.Post(session, draft); break;
+            case Discard discard: DiscardRules.Post(discard, draft); break;
+            case StockCount count: CountRules.Post(count, draft); break;
+            case Correction correction: CorrectionRules.Post(correction, draft); break;
+            default: throw new ArgumentException($"no rule posts a {entry.Kind}", nameof(entry));
+        }
+    }
+
+    private static void CheckFrame(Entry entry, LocalDate today)
+    {
+        if (entry.Date > today)
+            throw new RefusedException(RefusalKind.InFuture, $"{Dates.Text(entry.Date)} is later than today, {Dates.Text(today)}");
+        if (entry.Date.Year < 1900)
+            throw new RefusedException(RefusalKind.NotAccepted, $"{Dates.Text(entry.Date)} is too long ago; dates start with 1900");
+        Require.That(entry.Note.Length <= LongestNote, $"the note has {entry.Note.Length} characters; at most {LongestNote} are kept");
+    }
+}
+
+/// <summary>What the rules decided.</summary>
+public abstract record Decision;
+
+/// <summary>The entry can be written.</summary>
+/// <param name="Posting">What it would write.</param>
+public sealed record Accepted(Posting Posting) : Decision;
+
+/// <summary>The entry is refused.</summary>
+/// <param name="Refusal">Why.</param>
+public sealed record Refused(Refusal Refusal) : Decision;

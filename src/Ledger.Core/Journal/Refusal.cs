@@ -1,0 +1,37 @@
+namespace Ledger.Core.Journal;
+
+/// <summary>Why an entry was not accepted. Nothing was written.</summary>
+/// <param name="Kind">The rule that refused it.</param>
+/// <param name="Sentence">What is wrong, where, and what is accepted.</param>
+public sealed record Refusal(RefusalKind Kind, string Sentence);
+
+/// <summary>The rules that can refuse an entry, in the order in which they are asked.</summary>
+public enum RefusalKind
+{
+    /// <summary>Its date is later than today.</summary>
+    InFuture,
+
+    /// <summary>A field is empty, negative, too large, or in the wrong unit.</summary>
+    NotAccepted,
+
+    /// <summary>It names something the ledger does not know.</summary>
+    Unknown,
+
+    /// <summary>It names something new that already exists.</summary>
+    AlreadyThere,
+
+    /// <summary>It asks more of a place than it holds; the difference can be booked as a count.</summary>
+    MoreThanHeld,
+
+    /// <summary>It would send film through a paper bath, or paper through a film bath.</summary>
+    WrongMaterial,
+
+    /// <summary>Other entries depend on the one it would reverse.</summary>
+    DependedOn,
+}
+
+/// <summary>Carries a refusal out of the depth of a rule; caught by <see cref="PostingRules"/> and never seen outside the core.</summary>
+internal sealed class RefusedException(RefusalKind kind, string sentence) : Exception(sentence)
+{
+    public Refusal Refusal { get; } = new(kind, sentence);
+}

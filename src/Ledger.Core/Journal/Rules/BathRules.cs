@@ -1,0 +1,70 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+
+namespace Ledger.Core.Journal.Rules;
+
+/// <summary>A bath is mixed: the concentrate leaves its bottle, the bath begins to age.</summary>
+internal static class BathRules
+{
+    public static void Post(BathMixing mixing, Draft draft)
+    {
+        var code = Require.Name(mixing.Bath, "a bath");
+        if (draft.Holdings.Bath(code) is not null || draft.Past.HasBath(code))
+            throw new RefusedException(RefusalKind.AlreadyThere, $"there was a bath {code} already; give this one a name of its own");
+        var item = draft.Item(mixing.Item);
+        Require.That(item.Kind == ItemKind.Chemical, $"{item.Code} is no chemical, so no bath can be mixed from it");
+        Require.That(mixing.WorkingVolume > default(Volume), "the working volume must be more than nothing");
+        var dilution = mixing.Dilution ?? item.Dilution
+            ?? throw new RefusedException(RefusalKind.NotAccepted, $"{item.Code} has no usual dilution; say it, such as 1+4");
+        var amount = Amount(mixing, item, dilution);
+        var first = mixing.PairedWith is { } before ? Pair(before, mixing, draft) : null;
+
+        var bath = new Bath
+        {
+            Place = draft.NewPlace(),
+            Code = code,
+            Item = item.Code,
+            Role = item.Role,
+            Material = mixing.Material,
+            WorkingVolume = mixing.WorkingVolume,
+            Dilution = dilution,
+            MixedOn = mixing.Date,
+            Capacity = mixing.Capacity ?? item.Capacity,
+            Keeping = item.Keeping,
+            PairedWith = first?.Code,
+            Rotations = first is { PairedWith: not null } ? first.Rotations + 1 : 0,
+        };
+        Require.That(
+            bath.Capacity is null || !string.IsNullOrWhiteSpace(bath.Capacity.Basis),
+            $"the capacity of {code} needs its basis: maker's, handbook, strict or own");
+        if (bath.Rotations > draft.Holdings.Settings.RotationCeiling)
+            draft.Remark($"this is rotation {bath.Rotations} of the pair; the ceiling is {draft.Holdings.Settings.RotationCeiling}: mix both baths anew");
+        draft.Add(new BathMixed(bath));
+        draft.Take(item, amount, mixing.Container, bath.Place, mixing.BooksDifference);
+        var style = draft.Holdings.Settings.Style;
+        draft.Summary = $"mixed bath {code}: {amount.ToText(style)} of {item.Code} for {bath.WorkingVolume.ToText(style)}, {dilution}"
+            + (first is null ? "" : $", second after {first.Code}");
+    }
+
+    /// <summary>What is drawn: as measured, or as the dilution asks. A powder has no dilution by volume and must be measured.</summary>
+    private static Quantity Amount(BathMixing mixing, Item item, Dilution dilution)
+    {
+        if (mixing.Amount is { } measured)
+            return measured;
+        Require.That(item.Unit == Unit.Millilitre, $"{item.Code} is kept in {item.Unit.Name()}; say how much of it was used");
+        return Quantity.Of(dilution.SourceIn(mixing.WorkingVolume));
+    }
+
+    private static Bath Pair(string code, BathMixing mixing, Draft draft)
+    {
+        var first = draft.Bath(code);
+        Require.That(
+            draft.Holdings.SecondAfter(first) is null, $"bath {draft.Holdings.SecondAfter(first)?.Code} already stands second after {first.Code}");
+        if (first.Material != mixing.Material)
+            throw new RefusedException(
+                RefusalKind.WrongMaterial, $"bath {first.Code} is for {first.Material.Name()}; film and paper never share a pair");
+        return first;
+    }
+}

@@ -1,0 +1,112 @@
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+
+namespace Ledger.Core.Journal.Rules;
+
+/// <summary>Items, processes and settings: what may be defined, and what may not change once it is in use.</summary>
+internal static class DefinitionRules
+{
+    public static void Post(ItemDefinition definition, Draft draft)
+    {
+        var item = definition.Item with
+        {
+            Code = Require.Name(definition.Item.Code, "an item"),
+            Name = Require.Name(definition.Item.Name, $"item {definition.Item.Code}"),
+        };
+        Require.That(
+            item.Code.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' or '.'),
+            $"the item code \"{item.Code}\" may hold letters, digits, dots and dashes only; the full name goes into the name");
+        Check(item);
+        if (draft.Holdings.Item(item.Code) is { } known)
+        {
+            Require.That(
+                known.Unit == item.Unit && known.Format == item.Format && known.Kind == item.Kind,
+                $"{item.Code} is kept as {known.Kind.Name()} in {known.Unit.Name()}{(known.Format is { } f ? $" of {f}" : "")}; "
+                + "give the changed product a code of its own");
+            item = item with { Id = known.Id, Code = known.Code };
+        }
+        else
+            item = item with { Id = new(draft.Holdings.Items.Select(other => other.Id.Value).DefaultIfEmpty().Max() + 1) };
+
+        draft.Add(new ItemDefined(item));
+        draft.Summary = $"item {item.Code}: {item.Name}";
+    }
+
+    public static void Post(ProcessDefinition definition, Draft draft)
+    {
+        var name = Require.Name(definition.Process, "a process");
+        Require.That(definition.Steps.Count > 0, $"process {name} has no steps");
+        Require.That(
+            definition.Steps.Select(step => step.Number).Distinct().Count() == definition.Steps.Count,
+            $"process {name} has two steps of the same number");
+        foreach (var step in definition.Steps)
+            Check(step, name, draft);
+        var known = draft.Holdings.Process(name);
+        var id = known?.Id ?? new(draft.Holdings.Processes.Select(other => other.Id.Value).DefaultIfEmpty().Max() + 1);
+        draft.Add(new ProcessDefined(new(id, known?.Name ?? name, [.. definition.Steps.OrderBy(step => step.Number)])));
+        draft.Summary = $"process {name}: {definition.Steps.Count} steps";
+    }
+
+    public static void Post(SettingChange change, Draft draft)
+    {
+        var accepted = Settings.Names.TryGetValue(change.Setting, out var what)
+            ? what
+            : throw new RefusedException(
+                RefusalKind.Unknown, $"there is no setting \"{change.Setting}\"; known: {string.Join(", ", Settings.Names.Keys)}");
+        var settings = draft.Holdings.Settings.With(change.Setting, change.Value);
+        Require.That(settings is not null, $"{change.Setting} accepts {accepted}, not \"{change.Value}\"");
+        Require.That(
+            change.Setting != "currency" || draft.Holdings.Settings.Currency is "" || draft.Holdings.Settings.Currency == change.Value,
+            $"the ledger is kept in {draft.Holdings.Settings.Currency}; that cannot change once something was bought");
+        draft.Add(new SettingChanged(change.Setting, change.Value, settings!));
+        draft.Summary = $"setting {change.Setting}: {change.Value}";
+    }
+
+    private static void Check(Item item)
+    {
+        Require.Unit(item, item.Pack);
+        Require.Positive(item.Pack, $"the pack of {item.Code}");
+        if (item.Kind == ItemKind.Film)
+        {
+            Require.That(item.Format is not null, $"{item.Code} is film and needs a format, such as 4x5 or 8x10");
+            Require.That(
+                item.Unit == item.Format!.Unit, $"{item.Code} in {item.Format} is counted in {item.Format.Unit.Name()}, not {item.Unit.Name()}");
+        }
+        else
+            Require.That(item.Format is null, $"{item.Code} is no film, so it has no format");
+
+        Require.That(item.FixerWeightThousandths is >= 100 and <= 10_000, $"the fixer weight of {item.Code} must be from 0.1 to 10");
+        Require.That(item.Capacity is null or { PerLitre.Hundredths: > 0 }, $"the capacity of {item.Code} must be more than nothing");
+        Require.That(
+            item.Capacity is null || !string.IsNullOrWhiteSpace(item.Capacity.Basis),
+            $"the capacity of {item.Code} needs its basis: maker's, handbook, strict or own");
+        Require.That(item.ServiceLevel is null or (> 0 and < 1), $"the service level of {item.Code} must be between 0 and 1, such as 0.95");
+        Require.That(item.LeadTimeDays is null or (>= 0 and <= 3650), $"the lead time of {item.Code} must be from 0 to 3650 days");
+        if (item.MinimumOnHand is { } minimum)
+            Require.Unit(item, minimum);
+        var keeping = item.Keeping;
+        foreach (var days in new[] { keeping.SealedDays, keeping.OpenedFullDays, keeping.OpenedPartDays, keeping.WorkingFullDays, keeping.WorkingPartDays, keeping.TrayHours })
+            Require.That(days is null or (> 0 and <= 36_500), $"a keeping limit of {item.Code} must be from 1 to 36500");
+    }
+
+    private static void Check(ProcessStep step, string process, Draft draft)
+    {
+        var where = $"step {step.Number} of process {process}";
+        Require.That(step.Number > 0, $"{where} must have a number from 1 on");
+        Require.That(step.Minutes is null or (>= 0 and <= 10_000), $"the minutes of {where} must be from 0 to 10000");
+        if (step.Item is null)
+            return;
+        var item = draft.Item(step.Item);
+        if (step.Amount is { } amount)
+            Require.Unit(item, amount);
+        if (step.Use == StepUse.Reused)
+            return;
+        Require.That(step.AmountEach is not null, $"{where} needs an amount, or a working volume with a dilution");
+        Require.Unit(item, step.AmountEach!.Value);
+        Require.That(
+            step.Role != ItemRole.Developer || step.Amount is not null || step.Dilution is not null || item.Dilution is not null,
+            $"{where} develops and needs a dilution, such as 1+31");
+    }
+}

@@ -1,0 +1,40 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Stock;
+
+namespace Ledger.Core.Journal.Rules;
+
+/// <summary>A bath is poured out, or stock is thrown away unused.</summary>
+internal static class DiscardRules
+{
+    public static void Post(Discard discard, Draft draft)
+    {
+        var reason = Require.Reason(discard.Reason);
+        if (draft.Holdings.Bath(discard.What) is not null)
+            PourOut(draft.Bath(discard.What), discard, reason, draft);
+        else if (draft.Holdings.Item(discard.What) is { } item)
+            ThrowAway(item, null, discard, reason, draft);
+        else
+        {
+            var container = draft.Container(discard.What);
+            ThrowAway(draft.Item(container.Lot.Item), container, discard, reason, draft);
+        }
+    }
+
+    private static void PourOut(Bath bath, Discard discard, string reason, Draft draft)
+    {
+        Require.That(discard.Quantity is null, $"{bath.Code} is a bath and is poured out whole");
+        foreach (var content in bath.Contents)
+            draft.Add(new Movement(content.Lot, bath.Place, Places.Drain, content.Quantity.Base, content.Value));
+        draft.Add(new BathEnded(bath.Place, bath.Code, reason));
+        draft.Summary = $"poured out bath {bath.Code}: {reason}";
+    }
+
+    private static void ThrowAway(Item item, Container? container, Discard discard, string reason, Draft draft)
+    {
+        Require.That(discard.Quantity is not null || container is not null, $"say how much of {item.Code} is thrown away, or name the container");
+        var quantity = discard.Quantity ?? container!.Held;
+        draft.Take(item, quantity, container?.Code, Places.ThrownAway, booksDifference: false);
+        draft.Summary = $"threw away {quantity.ToText(draft.Holdings.Settings.Style)} of {container?.Code ?? item.Code}: {reason}";
+    }
+}

@@ -1,0 +1,173 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+using NodaTime;
+
+namespace Ledger.Core.Journal.Rules;
+
+/// <summary>A posting while the rules put it together. Several draws on one container see each other.</summary>
+internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
+{
+    private readonly List<Movement> _movements = [];
+    private readonly List<Fact> _facts = [];
+    private readonly List<string> _remarks = [];
+    private readonly Dictionary<PlaceId, Container> _touched = [];
+    private long _newPlaces;
+    private long _newLots;
+
+    public Entry Entry { get; private set; } = entry;
+
+    public LocalDate Date => Entry.Date;
+
+    public Holdings Holdings => holdings;
+
+    public IPast Past => past;
+
+    public string Summary { get; set; } = "";
+
+    public Item Item(string code) => holdings.Item(code)
+        ?? throw new RefusedException(RefusalKind.Unknown, $"there is no item \"{code}\"; {Known(holdings.Items.Select(item => item.Code))}");
+
+    public Bath Bath(string code)
+    {
+        var bath = holdings.Bath(code) ?? throw new RefusedException(
+            RefusalKind.Unknown, $"there is no bath \"{code}\" in use; {Known(holdings.Baths.Select(bath => bath.Code))}");
+        Require.That(bath.MixedOn <= Date, $"bath {bath.Code} was mixed on {Dates.Text(bath.MixedOn)}, after {Dates.Text(Date)}");
+        return bath;
+    }
+
+    public Container Container(string code)
+    {
+        var container = holdings.Container(code) ?? throw new RefusedException(
+            RefusalKind.Unknown, $"there is no container \"{code}\" that holds anything; `show shelf` lists them");
+        Require.That(
+            container.Lot.ReceivedOn <= Date,
+            $"{container.Code} came on {Dates.Text(container.Lot.ReceivedOn)}, after {Dates.Text(Date)}");
+        return Now(container);
+    }
+
+    public PlaceId NewPlace() => new(holdings.LastPlace + ++_newPlaces);
+
+    public LotId NewLot() => new(holdings.LastLot + ++_newLots);
+
+    public void Add(Fact fact) => _facts.Add(fact);
+
+    public void Add(Movement movement) => _movements.Add(movement);
+
+    public void Remark(string remark) => _remarks.Add(remark);
+
+    /// <summary>Puts the entry on another day: a correction stands on the day of what it reverses.</summary>
+    public void MoveTo(LocalDate date) => Entry = Entry with { Date = date };
+
+    /// <summary>The item's containers on the entry's date, as they stand after the draws so far.</summary>
+    public IEnumerable<Container> ContainersOf(Item item) =>
+        holdings.ContainersOf(item.Code).Where(container => container.Lot.ReceivedOn <= Date).Select(Now);
+
+    /// <summary>Takes so much of an item, from the named container or from those that are reached for first.</summary>
+    public IReadOnlyList<Draw> Take(Item item, Quantity wanted, string? container, PlaceId to, bool booksDifference)
+    {
+        Require.Unit(item, wanted);
+        Require.Positive(wanted, $"the quantity of {item.Code}");
+        var sources = container is null ? ContainersOf(item).ToList() : [Named(item, container)];
+        var draws = Stock.Draw.InOrder(sources, wanted, out var missing).ToList();
+        if (!missing.IsZero)
+        {
+            if (!booksDifference || item.Unit is not (Unit.Millilitre or Unit.Gram) || sources.Count == 0)
+                throw new RefusedException(RefusalKind.MoreThanHeld, Shortage(item, wanted, wanted - missing, sources));
+            var last = sources.Last(source => !source.Held.IsZero);
+            Find(last, missing);
+            Remark($"{last.Code} held {missing.ToText(Style)} more than the book says; the difference is booked as found by a count");
+            draws = [.. Stock.Draw.InOrder(sources.Select(Now), wanted, out _)];
+        }
+
+        foreach (var draw in draws)
+            Move(draw, to);
+        return draws;
+    }
+
+    /// <summary>Books what was found in a container beyond the book, at what its lot cost.</summary>
+    public void Find(Container container, Quantity more)
+    {
+        var value = new Money(Share.Nearest(container.Lot.Cost.Millionths, more.Base, container.Lot.Quantity.Base));
+        Add(new Movement(container.Lot.Id, Places.LostOrGained, container.Place, more.Base, value));
+        Touch(container with { Held = container.Held + more, Value = container.Value + value });
+    }
+
+    /// <summary>Moves a draw out of its container, which is open from then on.</summary>
+    public void Move(Draw draw, PlaceId to)
+    {
+        var container = Now(draw.From);
+        Add(new Movement(container.Lot.Id, container.Place, to, draw.Quantity.Base, draw.Cost));
+        var isWhole = draw.Quantity == container.Size;
+        if (container.OpenedOn is null && !(isWhole && to == Places.ThrownAway))
+        {
+            Add(new ContainerOpened(container.Place));
+            container = container with { OpenedOn = Date };
+        }
+
+        if (container.GoodUntil(Item(container.Lot.Item).Keeping) is { } good && good.IsPast(Date) && to != Places.ThrownAway)
+            Remark($"{container.Code} was good until {Dates.Text(good.Date)} ({Keeping.KeepingRules.Name(good.Rule)})");
+        Touch(container.Less(draw.Quantity, draw.Cost));
+    }
+
+    public Posting ToPosting() => new(Entry, Summary, _movements, _facts, [.. Effects()], [.. _remarks.Distinct()]);
+
+    private MeasureStyle Style => holdings.Settings.Style;
+
+    public void Touch(Container container) => _touched[container.Place] = container;
+
+    private Container Now(Container container) => _touched.GetValueOrDefault(container.Place, container);
+
+    private Container Named(Item item, string code)
+    {
+        var container = Container(code);
+        Require.That(
+            container.Lot.Item.Equals(item.Code, StringComparison.OrdinalIgnoreCase),
+            $"{container.Code} holds {container.Lot.Item}, not {item.Code}");
+        return container;
+    }
+
+    private string Shortage(Item item, Quantity wanted, Quantity held, List<Container> sources)
+    {
+        var where = sources.Count == 1 ? sources[0].Code : item.Code;
+        var cure = item.Unit is Unit.Millilitre or Unit.Gram && sources.Count > 0
+            ? "if it was really there, book the difference with --book-difference"
+            : "record the delivery or a count first";
+        return $"{where} holds {held.ToText(Style)} on {Dates.Text(Date)}, and {wanted.ToText(Style)} are wanted: "
+            + $"{(wanted - held).ToText(Style)} short; {cure}";
+    }
+
+    private IEnumerable<Effect> Effects()
+    {
+        foreach (var after in _touched.Values)
+        {
+            var before = holdings.Container(after.Place);
+            if (before?.Held != after.Held)
+                yield return new(after.Code, before?.Held.ToText(Style) ?? "-", after.Held.ToText(Style));
+            else if (before.OpenedOn != after.OpenedOn)
+                yield return new(after.Code, "sealed", $"opened {Dates.Text(Date)}");
+        }
+
+        foreach (var worked in _facts.OfType<BathWorked>().Where(worked => worked.IsFirst))
+        {
+            var bath = holdings.Bath(worked.Place)!;
+            var capacity = bath.TotalCapacity is { } area ? $" of {area.ToText(Style)}" : "";
+            yield return new(
+                bath.Code,
+                bath.WorkedWeighted.ToText(Style) + capacity,
+                (bath.WorkedWeighted + worked.Weighted).ToText(Style) + capacity);
+        }
+
+        foreach (var mixed in _facts.OfType<BathMixed>())
+            yield return new(mixed.Bath.Code, "-", $"{mixed.Bath.WorkingVolume.ToText(Style)} {mixed.Bath.Dilution}");
+        foreach (var ended in _facts.OfType<BathEnded>())
+            yield return new(ended.Code, "in use", "poured out");
+    }
+
+    private static string Known(IEnumerable<string> names)
+    {
+        var known = names.Take(12).ToList();
+        return known.Count == 0 ? "there is none yet" : $"known: {string.Join(", ", known)}";
+    }
+}

@@ -1,0 +1,166 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+
+namespace Ledger.Core.Journal.Rules;
+
+/// <summary>A session: sheets leave their boxes, developer and supplies are used up, the area passes through the bath.</summary>
+internal static class SessionRules
+{
+    private const int MostSheets = 1000;
+
+    public static void Post(SessionLog session, Draft draft)
+    {
+        var name = Require.Name(session.Session, "a session");
+        if (draft.Past.HasSession(name))
+            throw new RefusedException(RefusalKind.AlreadyThere, $"session {name} is in the journal already; give this one another name");
+        var process = draft.Holdings.Process(session.Process) ?? throw new RefusedException(
+            RefusalKind.Unknown,
+            $"there is no process \"{session.Process}\"; known: {string.Join(", ", draft.Holdings.Processes.Select(known => known.Name))}");
+        Require.That(session.Lines.Count > 0, "a session needs at least one line of sheets");
+        var films = session.Lines.Select(line => Film(line, draft)).ToList();
+
+        var area = Total(session, films, weighted: false);
+        var weighted = Total(session, films, weighted: true);
+        var bath = PassThrough(session, process, area, weighted, draft);
+        var developer = Develop(session, process, films, draft);
+        draft.Add(new SessionHeld(name, process, bath?.Place, developer));
+        for (var i = 0; i < films.Count; i++)
+            TakeSheets(i + 1, session.Lines[i], films[i], draft);
+        UseUp(session, process, draft);
+
+        var sheets = string.Join(", ", session.Lines.GroupBy(line => line.Item, StringComparer.OrdinalIgnoreCase)
+            .Select(group => $"{group.Sum(line => line.Sheets)} {draft.Item(group.Key).Code}"));
+        draft.Summary = $"session {name}: {sheets}, {area.ToText(draft.Holdings.Settings.Style)}{(bath is null ? "" : $" through {bath.Code}")}";
+    }
+
+    private static Item Film(SessionLine line, Draft draft)
+    {
+        var film = draft.Item(line.Item);
+        Require.That(film.Kind == ItemKind.Film, $"{film.Code} is no film and cannot be developed");
+        Require.That(
+            line.Sheets is > 0 and <= MostSheets, $"the {film.Unit.Name()}s of {film.Code} must be from 1 to {MostSheets}, not {line.Sheets}");
+        return film;
+    }
+
+    private static Area Total(SessionLog session, List<Item> films, bool weighted)
+    {
+        var total = Area.Zero;
+        for (var i = 0; i < films.Count; i++)
+        {
+            var area = films[i].AreaOf(session.Lines[i].Sheets);
+            total += weighted ? area.Weighted(films[i].FixerWeightThousandths) : area;
+        }
+
+        return total;
+    }
+
+    /// <summary>The bath takes the area; the second one of a pair takes it too, but its capacity is not counted yet.</summary>
+    private static Bath? PassThrough(SessionLog session, Process process, Area area, Area weighted, Draft draft)
+    {
+        var bath = session.Bath is { Length: > 0 } named ? draft.Bath(named) : Fitting(process, draft);
+        if (bath is null)
+            return null;
+        if (bath.Material != BathMaterial.Film)
+            throw new RefusedException(RefusalKind.WrongMaterial, $"bath {bath.Code} is for paper; film never goes through it");
+        Require.That(!draft.Holdings.IsSecond(bath), $"bath {bath.Code} stands second; name the first one of the pair, {bath.PairedWith}");
+        var reading = new BathReading(bath, draft.Date);
+        if (!reading.Fits(weighted))
+            draft.Remark(
+                $"bath {bath.Code} would be at {(bath.WorkedWeighted + weighted).ToText(Style(draft))} of {bath.TotalCapacity!.Value.ToText(Style(draft))} "
+                + $"({bath.Capacity!.Basis}): {(draft.Holdings.SecondAfter(bath) is null ? "mix a new one" : "rotate the pair")} first");
+        if (reading.GoodUntil is { } good && good.IsPast(draft.Date))
+            draft.Remark($"bath {bath.Code} was good until {Dates.Text(good.Date)}; it is {reading.AgeDays} days old");
+        draft.Add(new BathWorked(bath.Place, IsFirst: true, area, weighted));
+        if (draft.Holdings.SecondAfter(bath) is { } second && second.MixedOn <= draft.Date)
+            draft.Add(new BathWorked(second.Place, IsFirst: false, area, weighted));
+        return bath;
+    }
+
+    private static Bath? Fitting(Process process, Draft draft)
+    {
+        var items = process.Reused.Select(step => step.Item).OfType<string>().ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var fitting = draft.Holdings.WorkingBaths
+            .Where(bath => items.Contains(bath.Item) && bath.Material == BathMaterial.Film && bath.MixedOn <= draft.Date)
+            .ToList();
+        if (items.Count == 0)
+            return null;
+        Require.That(fitting.Count > 0, $"process {process.Name} needs a bath of {string.Join(" and ", items)}; none is in use: mix one first");
+        Require.That(
+            fitting.Count == 1, $"say which bath the film went through: {string.Join(", ", fitting.Select(bath => bath.Code))}");
+        return fitting[0];
+    }
+
+    private static Volume Develop(SessionLog session, Process process, List<Item> films, Draft draft)
+    {
+        var said = session.Lines.Any(line => line.Developer is not null);
+        if (process.Developer is not { Item: { } code } step)
+        {
+            Require.That(!said, $"process {process.Name} has no developer, so none can be used");
+            return default;
+        }
+
+        var item = draft.Item(code);
+        var total = default(Volume);
+        for (var i = 0; i < films.Count; i++)
+            total += said ? session.Lines[i].Developer ?? default : Need(step, item, films[i].AreaOf(session.Lines[i].Sheets));
+        WarnIfThin(session, item, total, films, draft);
+        if (step.Use == StepUse.OneShot && total > default(Volume))
+            draft.Take(item, Quantity.Of(total), null, Places.Drain, session.BooksDifference);
+        return total;
+    }
+
+    private static Volume Need(ProcessStep step, Item developer, Area area)
+    {
+        if (step.Amount is { Unit: Unit.Millilitre } amount)
+            return Volume.FromMicrolitres(amount.Base);
+        var dilution = step.Dilution ?? developer.Dilution;
+        return dilution is null || step.WorkingVolume is not { } working ? default
+            : DeveloperNeed.Of(dilution, working, developer.MinimumPer80SquareInches, area).Concentrate;
+    }
+
+    private static void WarnIfThin(SessionLog session, Item developer, Volume total, List<Item> films, Draft draft)
+    {
+        if (developer.MinimumPer80SquareInches is not { } minimum)
+            return;
+        var area = Total(session, films, weighted: false);
+        var least = Volume.FromMicrolitres(Share.UpTo(minimum.Microlitres, area.Hundredths, Area.Unit80.Hundredths));
+        if (total < least)
+            draft.Remark($"{total.ToText(Style(draft))} of {developer.Code} for {area.ToText(Style(draft))}; at least {least.ToText(Style(draft))} are asked for");
+    }
+
+    private static void TakeSheets(int number, SessionLine line, Item film, Draft draft)
+    {
+        var to = line.Fate.IsNegative() ? Places.FiledNegatives : Places.Rejects;
+        foreach (var draw in draft.Take(film, film.Of(line.Sheets), line.Container, to, booksDifference: false))
+            draft.Add(new SheetsDeveloped(
+                number, draw.From.Lot.Id, draw.Quantity.Base, film.AreaOf(draw.Quantity.Base), draw.Cost, line.Group.Trim(), line.Fate, line.Note.Trim()));
+    }
+
+    private static void UseUp(SessionLog session, Process process, Draft draft)
+    {
+        foreach (var step in process.UsedUp)
+        {
+            var item = draft.Item(step.Item!);
+            var each = step.AmountEach!.Value;
+            var amount = each with { Base = step.Per == StepPer.Litre ? PerLitre(step, each) : each.Base * Times(session, step.Per) };
+            draft.Take(item, amount, null, Places.Drain, session.BooksDifference);
+        }
+    }
+
+    private static int Times(SessionLog session, StepPer per) => per switch
+    {
+        StepPer.Batch => session.Lines.Any(line => line.Developer is not null)
+            ? session.Lines.Count(line => line.Developer is not null)
+            : session.Lines.Count,
+        StepPer.Sheet => session.Lines.Sum(line => line.Sheets),
+        _ => 1,
+    };
+
+    private static long PerLitre(ProcessStep step, Quantity each) =>
+        Share.Nearest(each.Base, (step.WorkingVolume ?? Volume.FromMillilitres(1000)).Microlitres, 1_000_000);
+
+    private static MeasureStyle Style(Draft draft) => draft.Holdings.Settings.Style;
+}

@@ -1,0 +1,20 @@
+namespace Ledger.Core.Keeping;
+
+/// <summary>How long an item keeps, as the user has set it. A limit that is null does not apply.</summary>
+/// <param name="SealedDays">Days from the delivery, unopened.</param>
+/// <param name="OpenedFullDays">Days after opening while the container is at least half full.</param>
+/// <param name="OpenedPartDays">Days after the container fell below half.</param>
+/// <param name="WorkingFullDays">Days after mixing, in a full closed bottle.</param>
+/// <param name="WorkingPartDays">Days after mixing, in a part-full bottle.</param>
+/// <param name="TrayHours">Hours in an open tray.</param>
+public sealed record KeepingLimits(
+    int? SealedDays = null,
+    int? OpenedFullDays = null,
+    int? OpenedPartDays = null,
+    int? WorkingFullDays = null,
+    int? WorkingPartDays = null,
+    int? TrayHours = null)
+{
+    /// <summary>Nothing is known about keeping.</summary>
+    public static KeepingLimits None { get; } = new();
+}

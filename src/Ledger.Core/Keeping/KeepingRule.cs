@@ -1,0 +1,34 @@
+namespace Ledger.Core.Keeping;
+
+/// <summary>Which rule decides how long something is good.</summary>
+public enum KeepingRule
+{
+    /// <summary>The date printed on the box or bottle.</summary>
+    PrintedDate,
+
+    /// <summary>Days since it was bought, still sealed.</summary>
+    SealedLife,
+
+    /// <summary>Days since it was opened.</summary>
+    SinceOpening,
+
+    /// <summary>Days since it fell below half full.</summary>
+    SinceHalfEmpty,
+
+    /// <summary>Days since it was mixed.</summary>
+    SinceMixing,
+}
+
+/// <summary>The rules' names in the trade's words.</summary>
+public static class KeepingRules
+{
+    /// <summary>"printed date", "since opening", …</summary>
+    public static string Name(this KeepingRule rule) => rule switch
+    {
+        KeepingRule.PrintedDate => "printed date",
+        KeepingRule.SealedLife => "life in the sealed pack",
+        KeepingRule.SinceOpening => "life since opening",
+        KeepingRule.SinceHalfEmpty => "life below half full",
+        _ => "life since mixing",
+    };
+}

@@ -1,0 +1,72 @@
+namespace Ledger.Core.Measures;
+
+/// <summary>An area of film or paper, zero or more, in hundredths of a square millimetre, so that a square inch is exactly 64 516.</summary>
+public readonly record struct Area : IComparable<Area>
+{
+    /// <summary>Hundredths of a square millimetre in a square inch: 25.4² × 100, exact (16 CFR 500.19).</summary>
+    public const long PerSquareInch = 64_516;
+
+    private Area(long hundredths) => Hundredths = hundredths;
+
+    /// <summary>The area in hundredths of a square millimetre.</summary>
+    public long Hundredths { get; }
+
+    /// <summary>The area in square inches.</summary>
+    public decimal SquareInches => (decimal)Hundredths / PerSquareInch;
+
+    /// <summary>The area in square centimetres.</summary>
+    public decimal SquareCentimetres => Hundredths / 10_000m;
+
+    /// <summary>80 square inches: one 8x10 sheet, four 4x5 sheets, one roll of 120 or 135-36 (Darkroom Cookbook, 3rd ed., p. 108).</summary>
+    public static Area Unit80 { get; } = new(80 * PerSquareInch);
+
+    /// <summary>No area.</summary>
+    public static Area Zero => default;
+
+    /// <summary>An area in whole base units.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
+    public static Area FromHundredths(long hundredths)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(hundredths);
+        return new(hundredths);
+    }
+
+    /// <summary>An area in square inches, rounded to the nearest base unit (half a hundredth of a square millimetre at the most).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
+    public static Area FromSquareInches(decimal squareInches) =>
+        FromHundredths(decimal.ToInt64(Math.Round(squareInches * PerSquareInch, MidpointRounding.AwayFromZero)));
+
+    /// <summary>The area with a film's weight on a fixer, rounded up so that a load is never understated.</summary>
+    /// <param name="weightThousandths">1000 for conventional film, 1500 for a film that loads a fixer one and a half times.</param>
+    public Area Weighted(int weightThousandths) => new(Share.UpTo(Hundredths, weightThousandths, 1000));
+
+    /// <summary>The sum.</summary>
+    public static Area operator +(Area left, Area right) => new(left.Hundredths + right.Hundredths);
+
+    /// <summary>The difference, but never below none: what is left of a capacity.</summary>
+    public Area LessUsed(Area used) => new(Math.Max(0, Hundredths - used.Hundredths));
+
+    /// <summary>So many times the area.</summary>
+    public static Area operator *(Area area, long times) => FromHundredths(area.Hundredths * times);
+
+    /// <inheritdoc/>
+    public int CompareTo(Area other) => Hundredths.CompareTo(other.Hundredths);
+
+    /// <summary>Whether the left is less.</summary>
+    public static bool operator <(Area left, Area right) => left.Hundredths < right.Hundredths;
+
+    /// <summary>Whether the left is more.</summary>
+    public static bool operator >(Area left, Area right) => left.Hundredths > right.Hundredths;
+
+    /// <summary>Whether the left is not more.</summary>
+    public static bool operator <=(Area left, Area right) => left.Hundredths <= right.Hundredths;
+
+    /// <summary>Whether the left is not less.</summary>
+    public static bool operator >=(Area left, Area right) => left.Hundredths >= right.Hundredths;
+
+    /// <summary>"320 sq in".</summary>
+    public override string ToString() => ToText(MeasureStyle.Metric);
+
+    /// <summary>The area in the user's units, to the tenth.</summary>
+    public string ToText(MeasureStyle style) => style.Surface(this);
+}

@@ -1,0 +1,47 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace Ledger.Core.Measures;
+
+/// <summary>A format of film or paper and its nominal area.</summary>
+/// <param name="Code">As it is written: 4x5, 8x10, 13x18cm, 120, 135-36, or WxHin / WxHmm for any other size.</param>
+/// <param name="Area">The area of one sheet or roll. A roll of 120 or 135-36 counts as 80 sq in by the trade's convention.</param>
+public sealed partial record Format(string Code, Area Area)
+{
+    /// <summary>What a film of this format is counted in.</summary>
+    public Unit Unit => Code is "120" or "135-36" ? Unit.Roll : Unit.Sheet;
+
+    /// <summary>The formats that need no unit in their name, smallest first.</summary>
+    public static IReadOnlyList<Format> Common { get; } =
+        [.. new[] { "4x5", "9x12cm", "5x7", "13x18cm", "18x24cm", "8x10", "20x25cm", "11x14", "120", "135-36" }.Select(Parse)];
+
+    /// <summary>Reads a format's name.</summary>
+    /// <exception cref="FormatException">Not a format.</exception>
+    public static Format Parse(string text) => TryParse(text, out var format) ? format
+        : throw new FormatException($"\"{text}\" is not a format; write one such as 4x5, 8x10, 13x18cm, 120, 135-36, 7x17in or 100x125mm");
+
+    /// <summary>Reads a format's name: inches when no unit is written.</summary>
+    public static bool TryParse(string text, [NotNullWhen(true)] out Format? format)
+    {
+        var code = text.Trim().ToLowerInvariant();
+        format = code is "120" or "135-36" ? new(code, Area.Unit80) : null;
+        if (format is null && Size().Match(code) is { Success: true } match)
+        {
+            var perUnit = match.Groups[3].Value switch { "mm" => 100m, "cm" => 10_000m, _ => Area.PerSquareInch };
+            var area = Side(match.Groups[1]) * Side(match.Groups[2]) * perUnit;
+            if (area is > 0 and < 1_000_000_000_000)
+                format = new(code, Area.FromHundredths(decimal.ToInt64(Math.Round(area, MidpointRounding.AwayFromZero))));
+        }
+
+        return format is not null;
+    }
+
+    /// <summary>The format's code.</summary>
+    public override string ToString() => Code;
+
+    private static decimal Side(Group group) => decimal.Parse(group.Value, CultureInfo.InvariantCulture);
+
+    [GeneratedRegex(@"^(\d{1,5}(?:\.\d{1,4})?)x(\d{1,5}(?:\.\d{1,4})?)(in|cm|mm)?$", RegexOptions.CultureInvariant)]
+    private static partial Regex Size();
+}

@@ -1,0 +1,55 @@
+namespace Ledger.Core.Measures;
+
+/// <summary>So much of something, as a whole number of base units (see <see cref="Unit"/>). Zero or more; differences may be negative.</summary>
+/// <param name="Base">Microlitres, milligrams, or ones.</param>
+/// <param name="Unit">What is counted.</param>
+public readonly record struct Quantity(long Base, Unit Unit) : IComparable<Quantity>
+{
+    /// <summary>The quantity in its unit: 31.25 for 31 250 microlitres.</summary>
+    public decimal Value => (decimal)Base / Unit.BasePerUnit();
+
+    /// <summary>Whether nothing is there.</summary>
+    public bool IsZero => Base == 0;
+
+    /// <summary>The quantity of <paramref name="value"/> units.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Finer than one base unit.</exception>
+    public static Quantity Of(decimal value, Unit unit) => new(Scaled.ToBaseExactly(value, unit.BasePerUnit()), unit);
+
+    /// <summary>A liquid quantity.</summary>
+    public static Quantity Of(Volume volume) => new(volume.Microlitres, Unit.Millilitre);
+
+    /// <summary>The sum; both must have the same unit.</summary>
+    public static Quantity operator +(Quantity left, Quantity right) => new(left.Base + right.In(left.Unit), left.Unit);
+
+    /// <summary>The difference; both must have the same unit.</summary>
+    public static Quantity operator -(Quantity left, Quantity right) => new(left.Base - right.In(left.Unit), left.Unit);
+
+    /// <inheritdoc/>
+    public int CompareTo(Quantity other) => Base.CompareTo(other.In(Unit));
+
+    /// <summary>Whether the left is less; both must have the same unit.</summary>
+    public static bool operator <(Quantity left, Quantity right) => left.CompareTo(right) < 0;
+
+    /// <summary>Whether the left is more; both must have the same unit.</summary>
+    public static bool operator >(Quantity left, Quantity right) => left.CompareTo(right) > 0;
+
+    /// <summary>Whether the left is not more; both must have the same unit.</summary>
+    public static bool operator <=(Quantity left, Quantity right) => left.CompareTo(right) <= 0;
+
+    /// <summary>Whether the left is not less; both must have the same unit.</summary>
+    public static bool operator >=(Quantity left, Quantity right) => left.CompareTo(right) >= 0;
+
+    /// <summary>"31.25 ml", "4 sheets", "1 roll".</summary>
+    public override string ToString() => ToText(MeasureStyle.Metric);
+
+    /// <summary>The quantity in the user's units: "1.06 fl oz" for a liquid when they measure so.</summary>
+    public string ToText(MeasureStyle style) => Unit switch
+    {
+        Unit.Millilitre => style.Liquid(Base),
+        Unit.Gram => $"{Scaled.InUnits(Base, 1000)} g",
+        _ => $"{Base} {Unit.Name()}{(Base is 1 or -1 ? "" : "s")}",
+    };
+
+    private long In(Unit unit) => unit == Unit ? Base
+        : throw new ArgumentException($"{Unit.Name()} and {unit.Name()} cannot be added or compared");
+}

@@ -1,0 +1,60 @@
+using NodaTime;
+
+namespace Ledger.Core.Notices;
+
+/// <summary>Something that needs the user.</summary>
+/// <param name="Kind">What sort of thing it is.</param>
+/// <param name="Severity">How pressing it is.</param>
+/// <param name="Subject">The container, bath or item it is about.</param>
+/// <param name="Text">What is the matter.</param>
+/// <param name="Because">The rule or figure behind it.</param>
+/// <param name="Step">The one step that settles it.</param>
+/// <param name="By">The day it turns on, past or to come; null when there is none.</param>
+public sealed record Notice(
+    NoticeKind Kind, Severity Severity, string Subject, string Text, string Because, string Step, LocalDate? By);
+
+/// <summary>What a notice is about.</summary>
+public enum NoticeKind
+{
+    /// <summary>A bath has reached an end.</summary>
+    BathSpent,
+
+    /// <summary>A bath will soon reach an end.</summary>
+    BathEnding,
+
+    /// <summary>A container is past its last good day.</summary>
+    Expired,
+
+    /// <summary>A container will soon be past it.</summary>
+    ExpiresSoon,
+
+    /// <summary>There is less of an item than the user's own lower limit.</summary>
+    BelowMinimum,
+}
+
+/// <summary>How pressing a notice is.</summary>
+public enum Severity
+{
+    /// <summary>Now: the next session would suffer.</summary>
+    Act,
+
+    /// <summary>Soon.</summary>
+    Soon,
+
+    /// <summary>Good to know.</summary>
+    Note,
+}
+
+/// <summary>The names of kinds and severities as they stand in JSON.</summary>
+public static class NoticeNames
+{
+    private static readonly string[] Kinds = ["bath-spent", "bath-ending", "expired", "expires-soon", "below-minimum"];
+
+    private static readonly string[] Severities = ["act", "soon", "note"];
+
+    /// <summary>The kind's name.</summary>
+    public static string Name(this NoticeKind kind) => Kinds[(int)kind];
+
+    /// <summary>The severity's name.</summary>
+    public static string Name(this Severity severity) => Severities[(int)severity];
+}

@@ -1,0 +1,88 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Journal;
+using Ledger.Core.Keeping;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+
+namespace Ledger.Core.Notices;
+
+/// <summary>What needs the user on a day, most pressing first.</summary>
+public static class TodayReading
+{
+    /// <summary>The notices for what the ledger holds, on the day it stands for.</summary>
+    public static IReadOnlyList<Notice> Of(Holdings holdings) =>
+    [
+        .. Baths(holdings).Concat(Containers(holdings)).Concat(Minimums(holdings))
+            .OrderBy(notice => notice.Severity)
+            .ThenBy(notice => notice.Kind)
+            .ThenBy(notice => notice.By)
+            .ThenBy(notice => notice.Subject, StringComparer.OrdinalIgnoreCase),
+    ];
+
+    private static IEnumerable<Notice> Baths(Holdings holdings)
+    {
+        foreach (var bath in holdings.Baths)
+        {
+            var reading = new BathReading(bath, holdings.AsOf);
+            var step = holdings.IsSecond(bath) || holdings.SecondAfter(bath) is not null
+                ? "pour out the first bath, move the second up, mix a new one"
+                : $"pour it out and mix a new one from {bath.Item}";
+            if (reading.EndedBy is { } end)
+                yield return new(
+                    NoticeKind.BathSpent, Severity.Act, bath.Code, $"bath {bath.Code} has ended by {end.Name()}",
+                    Because(reading, holdings.Settings.Style), step, end == BathEnd.Age ? reading.GoodUntil!.Date : null);
+            else if (reading.UsedPercent >= 90)
+                yield return new(
+                    NoticeKind.BathEnding, Severity.Soon, bath.Code, $"bath {bath.Code} is nearly full",
+                    Because(reading, holdings.Settings.Style), step, null);
+            else if (reading.GoodUntil is { } good && good.DaysLeft(holdings.AsOf) <= holdings.Settings.WarnDays)
+                yield return new(
+                    NoticeKind.BathEnding, Severity.Soon, bath.Code, $"bath {bath.Code} ends in {Days(good.DaysLeft(holdings.AsOf))}",
+                    Because(reading, holdings.Settings.Style), step, good.Date);
+        }
+    }
+
+    /// <summary>What has ended a bath, or will: its age beside the area it has left, since either may come first.</summary>
+    private static string Because(BathReading reading, MeasureStyle style)
+    {
+        var age = reading.GoodUntil is { } good
+            ? $"{reading.AgeDays} days old, good until {Dates.Text(good.Date)} ({good.Rule.Name()})"
+            : $"{reading.AgeDays} days old";
+        return reading.Remaining is { } left
+            ? $"{age}; {left.ToText(style)} of {reading.Bath.TotalCapacity!.Value.ToText(style)} left ({reading.Bath.Capacity!.Basis})"
+            : age;
+    }
+
+    private static IEnumerable<Notice> Containers(Holdings holdings)
+    {
+        foreach (var container in holdings.Containers)
+        {
+            var item = holdings.Item(container.Lot.Item)!;
+            if (container.GoodUntil(item.Keeping) is not { } good || good.DaysLeft(holdings.AsOf) is var days && days > holdings.Settings.WarnDays)
+                continue;
+            var held = container.Held.ToText(holdings.Settings.Style);
+            var because = $"{held} left; {good.Rule.Name()} {Dates.Text(good.Date)}";
+            yield return days < 0
+                ? new(NoticeKind.Expired, item.Kind == ItemKind.Chemical ? Severity.Act : Severity.Soon, container.Code,
+                    $"{container.Code} is past its date by {Days(-days)}", because, "discard it, or use it for tests only", good.Date)
+                : new(NoticeKind.ExpiresSoon, Severity.Soon, container.Code,
+                    $"{container.Code} is good for {Days(days)} more", because, "use it first", good.Date);
+        }
+    }
+
+    private static IEnumerable<Notice> Minimums(Holdings holdings)
+    {
+        foreach (var item in holdings.Items.Where(item => item.MinimumOnHand is not null))
+        {
+            var reading = new ShelfReading(item, holdings.ContainersOf(item.Code), holdings.AsOf);
+            if (reading.IsBelowMinimum)
+                yield return new(
+                    NoticeKind.BelowMinimum, reading.Usable.IsZero ? Severity.Act : Severity.Soon, item.Code,
+                    $"{item.Code}: {reading.Usable.ToText(holdings.Settings.Style)} left that is good",
+                    $"your minimum is {item.MinimumOnHand!.Value.ToText(holdings.Settings.Style)}",
+                    $"order {item.Name}{(item.LeadTimeDays is { } lead ? $"; it takes {Days(lead)}" : "")}", null);
+        }
+    }
+
+    private static string Days(int days) => days == 1 ? "1 day" : $"{days} days";
+}

@@ -1,0 +1,101 @@
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+
+namespace Ledger.Core.Sessions;
+
+/// <summary>A named recipe of steps.</summary>
+/// <param name="Id">Its number, once the ledger has one.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="Steps">The steps in order.</param>
+public sealed record Process(ProcessId Id, string Name, IReadOnlyList<ProcessStep> Steps)
+{
+    /// <summary>The step that develops, if there is one.</summary>
+    public ProcessStep? Developer => Steps.FirstOrDefault(step => step.Role == ItemRole.Developer);
+
+    /// <summary>The steps whose bath is used again.</summary>
+    public IEnumerable<ProcessStep> Reused => Steps.Where(step => step.Use == StepUse.Reused);
+
+    /// <summary>The steps that use something up, apart from the developer.</summary>
+    public IEnumerable<ProcessStep> UsedUp =>
+        Steps.Where(step => step is { Use: StepUse.OneShot, Item: not null } && step.Role != ItemRole.Developer);
+}
+
+/// <summary>One step of a process: a tray, a wash, or a supply that is used up.</summary>
+public sealed record ProcessStep
+{
+    /// <summary>Its position, counting from 1.</summary>
+    public required int Number { get; init; }
+
+    /// <summary>What the step does.</summary>
+    public required ItemRole Role { get; init; }
+
+    /// <summary>The code of the item it uses; null for plain tap water.</summary>
+    public string? Item { get; init; }
+
+    /// <summary>How the item is diluted; null where <see cref="Amount"/> says how much is used.</summary>
+    public Dilution? Dilution { get; init; }
+
+    /// <summary>The working solution in the tray.</summary>
+    public Volume? WorkingVolume { get; init; }
+
+    /// <summary>How much of the item is used per <see cref="Per"/>; otherwise the dilution of the working volume says so.</summary>
+    public Quantity? Amount { get; init; }
+
+    /// <summary>Whether it is poured away or used again.</summary>
+    public StepUse Use { get; init; }
+
+    /// <summary>What the amount is used for.</summary>
+    public StepPer Per { get; init; }
+
+    /// <summary>How long it lasts, in minutes; null where it does not matter.</summary>
+    public decimal? Minutes { get; init; }
+
+    /// <summary>The user's note.</summary>
+    public string Note { get; init; } = "";
+
+    /// <summary>What the step draws from its item each time; null for a step that draws nothing.</summary>
+    public Quantity? AmountEach => Amount
+        ?? (WorkingVolume is { } volume ? Quantity.Of((Dilution ?? Dilution.Undiluted).SourceIn(volume)) : null);
+}
+
+/// <summary>Whether a solution is used once or again.</summary>
+public enum StepUse
+{
+    /// <summary>Poured away after the batch or session.</summary>
+    OneShot,
+
+    /// <summary>Kept as a bath.</summary>
+    Reused,
+}
+
+/// <summary>What an amount is counted for.</summary>
+public enum StepPer
+{
+    /// <summary>Once for each session.</summary>
+    Session,
+
+    /// <summary>Once for each batch.</summary>
+    Batch,
+
+    /// <summary>Once for each sheet.</summary>
+    Sheet,
+
+    /// <summary>Once for each litre of the step's working volume.</summary>
+    Litre,
+}
+
+/// <summary>The names of a step's settings as they stand in CSV and JSON.</summary>
+public static class StepNames
+{
+    /// <summary>one-shot, reused.</summary>
+    public static IReadOnlyList<string> Uses { get; } = ["one-shot", "reused"];
+
+    /// <summary>session, batch, sheet, litre.</summary>
+    public static IReadOnlyList<string> Pers { get; } = ["session", "batch", "sheet", "litre"];
+
+    /// <summary>The use's name.</summary>
+    public static string Name(this StepUse use) => Uses[(int)use];
+
+    /// <summary>The name of what an amount is counted for.</summary>
+    public static string Name(this StepPer per) => Pers[(int)per];
+}

@@ -1,0 +1,31 @@
+using Ledger.Core.Keeping;
+using Ledger.Core.Measures;
+using NodaTime;
+
+namespace Ledger.Core.Stock;
+
+/// <summary>One box, envelope, bottle or packet, with its own dates. It holds a single lot.</summary>
+/// <param name="Place">Its number as a place.</param>
+/// <param name="Code">What is written on it: the item's code and a running number, such as pan100/3.</param>
+/// <param name="Lot">The delivery it came with.</param>
+/// <param name="Size">What it held when it was full.</param>
+/// <param name="Held">What it holds now.</param>
+/// <param name="Value">What that cost.</param>
+/// <param name="OpenedOn">The day it was opened, or null while it is sealed.</param>
+/// <param name="HalfEmptyOn">The day on which it fell below half, or null.</param>
+public sealed record Container(
+    PlaceId Place, string Code, Lot Lot, Quantity Size, Quantity Held, Money Value, LocalDate? OpenedOn, LocalDate? HalfEmptyOn = null)
+{
+    /// <summary>Whether it is still sealed.</summary>
+    public bool IsSealed => OpenedOn is null;
+
+    /// <summary>The last good day and the rule that governs, or null when nothing limits it.</summary>
+    public GoodUntil? GoodUntil(KeepingLimits limits) =>
+        Keeping.GoodUntil.OfContainer(limits, Lot.ExpiresOn, Lot.ReceivedOn, OpenedOn, HalfEmptyOn);
+
+    /// <summary>The cost of drawing so much: an exact share of what is there; the last draw takes the rest.</summary>
+    public Money CostOf(Quantity drawn) => Value.PartOf(drawn.Base, Held.Base);
+
+    /// <summary>The container after a draw.</summary>
+    public Container Less(Quantity drawn, Money cost) => this with { Held = Held - drawn, Value = Value - cost };
+}

@@ -1,0 +1,68 @@
+using Ledger.Core.Keeping;
+using Ledger.Core.Measures;
+
+namespace Ledger.Core.Stock;
+
+/// <summary>A product that is kept: a film in one format, a chemical, a supply, with the settings the user has given it.</summary>
+public sealed record Item
+{
+    /// <summary>The item's number, once the ledger has one.</summary>
+    public ItemId Id { get; init; }
+
+    /// <summary>The short name that commands and CSV use; letters of either case mean the same.</summary>
+    public required string Code { get; init; }
+
+    /// <summary>The full name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Film, chemical or supply.</summary>
+    public required ItemKind Kind { get; init; }
+
+    /// <summary>What a chemical does.</summary>
+    public ItemRole Role { get; init; }
+
+    /// <summary>The format of a film; null for anything else.</summary>
+    public Format? Format { get; init; }
+
+    /// <summary>What it is counted in.</summary>
+    public required Unit Unit { get; init; }
+
+    /// <summary>What one pack holds.</summary>
+    public required Quantity Pack { get; init; }
+
+    /// <summary>How it is usually diluted.</summary>
+    public Dilution? Dilution { get; init; }
+
+    /// <summary>What a litre of working solution can take, as a rule that names its basis.</summary>
+    public Capacity? Capacity { get; init; }
+
+    /// <summary>The least concentrate per 80 sq in of film, whatever the dilution.</summary>
+    public Volume? MinimumPer80SquareInches { get; init; }
+
+    /// <summary>How heavily a film loads a fixer, in thousandths: 1000 for conventional grain, 1500 for a tabular one by 2000 : 1333.</summary>
+    public int FixerWeightThousandths { get; init; } = 1000;
+
+    /// <summary>How long it keeps.</summary>
+    public KeepingLimits Keeping { get; init; } = KeepingLimits.None;
+
+    /// <summary>Days from order to delivery.</summary>
+    public int? LeadTimeDays { get; init; }
+
+    /// <summary>How often stock should last through a lead time, between 0 and 1.</summary>
+    public decimal? ServiceLevel { get; init; }
+
+    /// <summary>The user's own lower limit: less than this calls for an order.</summary>
+    public Quantity? MinimumOnHand { get; init; }
+
+    /// <summary>The maker's formula version, where a changed recipe has another life.</summary>
+    public string Formula { get; init; } = "";
+
+    /// <summary>Cautions from the user's own safety data sheet.</summary>
+    public string Cautions { get; init; } = "";
+
+    /// <summary>A quantity of this item.</summary>
+    public Quantity Of(long baseUnits) => new(baseUnits, Unit);
+
+    /// <summary>The area of so many sheets or rolls; none for what is not film.</summary>
+    public Area AreaOf(long count) => Format is null ? Area.Zero : Format.Area * count;
+}

@@ -1,0 +1,38 @@
+namespace Ledger.Core.Stock;
+
+/// <summary>The single places, which every ledger has once. All other places are containers and baths.</summary>
+public static class Places
+{
+    /// <summary>Where deliveries come from; what it holds is less than nothing.</summary>
+    public static readonly PlaceId Supplier = new(1);
+
+    /// <summary>Developed sheets that are negatives.</summary>
+    public static readonly PlaceId FiledNegatives = new(2);
+
+    /// <summary>Sheets that were used but are no negatives: rejects, tests, practice.</summary>
+    public static readonly PlaceId Rejects = new(3);
+
+    /// <summary>Poured away or used up.</summary>
+    public static readonly PlaceId Drain = new(4);
+
+    /// <summary>What a count found missing, or (less than nothing) found in excess.</summary>
+    public static readonly PlaceId LostOrGained = new(5);
+
+    /// <summary>Whole containers and sheets thrown away unused.</summary>
+    public static readonly PlaceId ThrownAway = new(6);
+
+    /// <summary>The first number that a container or a bath can have.</summary>
+    public const long FirstFree = 100;
+
+    /// <summary>The name of a single place.</summary>
+    public static string Name(PlaceId place) => place.Value switch
+    {
+        1 => "supplier",
+        2 => "filed negatives",
+        3 => "rejects",
+        4 => "drain",
+        5 => "lost or gained",
+        6 => "thrown away",
+        _ => throw new ArgumentOutOfRangeException(nameof(place), place, "not a single place"),
+    };
+}
