@@ -24,10 +24,12 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
 
     public IPast Past => past;
 
+    public MeasureStyle Style => holdings.Settings.Style;
+
     public string Summary { get; set; } = "";
 
-    public Item Item(string code) => holdings.Item(code)
-        ?? throw new RefusedException(RefusalKind.Unknown, $"there is no item \"{code}\"; {Known(holdings.Items.Select(item => item.Code))}");
+    public Item Item(string code) => holdings.Item(code) ?? throw new RefusedException(
+        RefusalKind.Unknown, $"there is no item \"{code}\"; {Known(holdings.Items.Select(item => item.Code))}");
 
     public Bath Bath(string code)
     {
@@ -112,8 +114,6 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
     }
 
     public Posting ToPosting() => new(Entry, Summary, _movements, _facts, [.. Effects()], [.. _remarks.Distinct()]);
-
-    private MeasureStyle Style => holdings.Settings.Style;
 
     public void Touch(Container container) => _touched[container.Place] = container;
 
