@@ -13,7 +13,8 @@ namespace Ledger.Core.Journal;
 /// <param name="Reverses">The number of the entry it reverses, if it is a correction.</param>
 /// <param name="ReversedBy">The number of the correction that reversed it, if there is one.</param>
 public sealed record JournalEntry(
-    long Number, string Key, string Kind, LocalDate Date, Instant RecordedAt, string Summary, string Note, long? Reverses, long? ReversedBy);
+    long Number, string Key, string Kind, LocalDate Date, Instant RecordedAt, string Summary, string Note,
+    long? Reverses, long? ReversedBy);
 
 /// <summary>What the rules need to know of the past.</summary>
 public interface IPast

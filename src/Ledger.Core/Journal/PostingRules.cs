@@ -5,7 +5,9 @@ using NodaTime;
 
 namespace Ledger.Core.Journal;
 
-/// <summary>Turns an entry into what it moves and establishes, or refuses it with a reason. Pure: the same facts give the same answer.</summary>
+/// <summary>
+/// Turns an entry into what it moves and establishes, or refuses it with a reason. Pure: the same facts give the same answer.
+/// </summary>
 public static class PostingRules
 {
     private const int LongestNote = 10_000;

@@ -17,4 +17,7 @@ public sealed record KeepingLimits(
 {
     /// <summary>Nothing is known about keeping.</summary>
     public static KeepingLimits None { get; } = new();
+
+    /// <summary>Every limit, in the order above.</summary>
+    internal IEnumerable<int?> All => [SealedDays, OpenedFullDays, OpenedPartDays, WorkingFullDays, WorkingPartDays, TrayHours];
 }

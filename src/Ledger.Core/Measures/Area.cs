@@ -1,6 +1,6 @@
 namespace Ledger.Core.Measures;
 
-/// <summary>An area of film or paper, zero or more, in hundredths of a square millimetre, so that a square inch is exactly 64 516.</summary>
+/// <summary>An area of film or paper, zero or more, in hundredths of a square millimetre: a square inch is exactly 64 516.</summary>
 public readonly record struct Area : IComparable<Area>
 {
     /// <summary>Hundredths of a square millimetre in a square inch: 25.4² × 100, exact (16 CFR 500.19).</summary>
@@ -17,7 +17,7 @@ public readonly record struct Area : IComparable<Area>
     /// <summary>The area in square centimetres.</summary>
     public decimal SquareCentimetres => Hundredths / 10_000m;
 
-    /// <summary>80 square inches: one 8x10 sheet, four 4x5 sheets, one roll of 120 or 135-36 (Darkroom Cookbook, 3rd ed., p. 108).</summary>
+    /// <summary>80 square inches: one 8x10, four 4x5, one roll of 120 or 135-36 (Darkroom Cookbook, 3rd ed., p. 108).</summary>
     public static Area Unit80 { get; } = new(80 * PerSquareInch);
 
     /// <summary>No area.</summary>

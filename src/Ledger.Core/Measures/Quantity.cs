@@ -1,6 +1,6 @@
 namespace Ledger.Core.Measures;
 
-/// <summary>So much of something, as a whole number of base units (see <see cref="Unit"/>). Zero or more; differences may be negative.</summary>
+/// <summary>So much of something, in whole base units (see <see cref="Unit"/>). Zero or more; differences may be negative.</summary>
 /// <param name="Base">Microlitres, milligrams, or ones.</param>
 /// <param name="Unit">What is counted.</param>
 public readonly record struct Quantity(long Base, Unit Unit) : IComparable<Quantity>

@@ -17,7 +17,8 @@ public static class Scaled
     /// <summary>As <see cref="ToBase"/> for values from code, where a finer one is a mistake of the program.</summary>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="value"/> does not fit base units.</exception>
     public static long ToBaseExactly(decimal value, long basePerUnit) =>
-        ToBase(value, basePerUnit) ?? throw new ArgumentOutOfRangeException(nameof(value), value, $"finer than 1/{basePerUnit} or too large");
+        ToBase(value, basePerUnit)
+        ?? throw new ArgumentOutOfRangeException(nameof(value), value, $"finer than 1/{basePerUnit} or too large");
 
     /// <summary>The value in units, without trailing zeros: 31250 at 1000 gives "31.25".</summary>
     public static string InUnits(long value, long basePerUnit) =>

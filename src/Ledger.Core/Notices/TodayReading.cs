@@ -58,7 +58,10 @@ public static class TodayReading
         foreach (var container in holdings.Containers)
         {
             var item = holdings.Item(container.Lot.Item)!;
-            if (container.GoodUntil(item.Keeping) is not { } good || good.DaysLeft(holdings.AsOf) is var days && days > holdings.Settings.WarnDays)
+            if (container.GoodUntil(item.Keeping) is not { } good)
+                continue;
+            var days = good.DaysLeft(holdings.AsOf);
+            if (days > holdings.Settings.WarnDays)
                 continue;
             var held = container.Held.ToText(holdings.Settings.Style);
             var because = $"{held} left; {good.Rule.Name()} {Dates.Text(good.Date)}";

@@ -39,11 +39,12 @@ internal static class BathRules
         Require.That(
             bath.Capacity is null || !string.IsNullOrWhiteSpace(bath.Capacity.Basis),
             $"the capacity of {code} needs its basis: maker's, handbook, strict or own");
-        if (bath.Rotations > draft.Holdings.Settings.RotationCeiling)
-            draft.Remark($"this is rotation {bath.Rotations} of the pair; the ceiling is {draft.Holdings.Settings.RotationCeiling}: mix both baths anew");
+        var ceiling = draft.Holdings.Settings.RotationCeiling;
+        if (bath.Rotations > ceiling)
+            draft.Remark($"this is rotation {bath.Rotations} of the pair; the ceiling is {ceiling}: mix both baths anew");
         draft.Add(new BathMixed(bath));
         draft.Take(item, amount, mixing.Container, bath.Place, mixing.BooksDifference);
-        var style = draft.Holdings.Settings.Style;
+        var style = draft.Style;
         draft.Summary = $"mixed bath {code}: {amount.ToText(style)} of {item.Code} for {bath.WorkingVolume.ToText(style)}, {dilution}"
             + (first is null ? "" : $", second after {first.Code}");
     }
@@ -61,7 +62,8 @@ internal static class BathRules
     {
         var first = draft.Bath(code);
         Require.That(
-            draft.Holdings.SecondAfter(first) is null, $"bath {draft.Holdings.SecondAfter(first)?.Code} already stands second after {first.Code}");
+            draft.Holdings.SecondAfter(first) is null,
+            $"bath {draft.Holdings.SecondAfter(first)?.Code} already stands second after {first.Code}");
         if (first.Material != mixing.Material)
             throw new RefusedException(
                 RefusalKind.WrongMaterial, $"bath {first.Code} is for {first.Material.Name()}; film and paper never share a pair");

@@ -12,7 +12,8 @@ internal static class CorrectionRules
         var reason = Require.Reason(correction.Reason);
         var original = draft.Past.Find(correction.Reverses)
             ?? throw new RefusedException(RefusalKind.Unknown, $"there is no entry {correction.Reverses}; `show journal` lists them");
-        Require.That(original.Reverses is null, $"entry {original.Number} is a correction itself; record what really happened as a new entry");
+        Require.That(
+            original.Reverses is null, $"entry {original.Number} is a correction itself; record what really happened as a new entry");
         if (original.ReversedBy is { } by)
             throw new RefusedException(RefusalKind.AlreadyThere, $"entry {original.Number} was reversed by entry {by} already");
         Require.That(!Redefined.Contains(original.Kind), $"entry {original.Number} defines a {original.Kind}; define it anew instead");
@@ -39,7 +40,11 @@ internal static class CorrectionRules
             throw DependedOn("what it brought", original);
 
         if (draft.Holdings.Container(back.To) is { } refilled)
-            draft.Touch(refilled with { Held = refilled.Held with { Base = refilled.Held.Base + back.Quantity }, Value = refilled.Value + back.Value });
+            draft.Touch(refilled with
+            {
+                Held = refilled.Held with { Base = refilled.Held.Base + back.Quantity },
+                Value = refilled.Value + back.Value,
+            });
         draft.Add(back);
     }
 

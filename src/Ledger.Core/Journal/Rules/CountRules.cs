@@ -15,7 +15,7 @@ internal static class CountRules
         item ??= draft.Item(containers[0].Lot.Item);
         Require.Unit(item, count.Found);
         var book = item.Of(containers.Sum(container => container.Held.Base));
-        var style = draft.Holdings.Settings.Style;
+        var style = draft.Style;
         var difference = count.Found - book;
         Require.That(!difference.IsZero, $"{count.What} holds {book.ToText(style)} in the book too; there is nothing to post");
 
@@ -27,7 +27,8 @@ internal static class CountRules
             draft.Find(containers[0], difference);
         }
 
-        draft.Summary = $"counted {count.What}: {count.Found.ToText(style)}, {(difference.Base > 0 ? "+" : "")}{difference.ToText(style)}, {reason}";
+        var sign = difference.Base > 0 ? "+" : "";
+        draft.Summary = $"counted {count.What}: {count.Found.ToText(style)}, {sign}{difference.ToText(style)}, {reason}";
     }
 
     private static string? ContainerName(Item item, StockCount count) =>

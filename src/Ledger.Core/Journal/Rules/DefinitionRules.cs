@@ -72,7 +72,8 @@ internal static class DefinitionRules
         {
             Require.That(item.Format is not null, $"{item.Code} is film and needs a format, such as 4x5 or 8x10");
             Require.That(
-                item.Unit == item.Format!.Unit, $"{item.Code} in {item.Format} is counted in {item.Format.Unit.Name()}, not {item.Unit.Name()}");
+                item.Unit == item.Format!.Unit,
+                $"{item.Code} in {item.Format} is counted in {item.Format.Unit.Name()}, not {item.Unit.Name()}");
         }
         else
             Require.That(item.Format is null, $"{item.Code} is no film, so it has no format");
@@ -86,9 +87,8 @@ internal static class DefinitionRules
         Require.That(item.LeadTimeDays is null or (>= 0 and <= 3650), $"the lead time of {item.Code} must be from 0 to 3650 days");
         if (item.MinimumOnHand is { } minimum)
             Require.Unit(item, minimum);
-        var keeping = item.Keeping;
-        foreach (var days in new[] { keeping.SealedDays, keeping.OpenedFullDays, keeping.OpenedPartDays, keeping.WorkingFullDays, keeping.WorkingPartDays, keeping.TrayHours })
-            Require.That(days is null or (> 0 and <= 36_500), $"a keeping limit of {item.Code} must be from 1 to 36500");
+        Require.That(
+            item.Keeping.All.All(limit => limit is null or (> 0 and <= 36_500)), $"a keeping limit of {item.Code} must be from 1 to 36500");
     }
 
     private static void Check(ProcessStep step, string process, Draft draft)

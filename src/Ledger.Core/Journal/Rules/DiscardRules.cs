@@ -32,9 +32,10 @@ internal static class DiscardRules
 
     private static void ThrowAway(Item item, Container? container, Discard discard, string reason, Draft draft)
     {
-        Require.That(discard.Quantity is not null || container is not null, $"say how much of {item.Code} is thrown away, or name the container");
+        Require.That(
+            discard.Quantity is not null || container is not null, $"say how much of {item.Code} is thrown away, or name the container");
         var quantity = discard.Quantity ?? container!.Held;
         draft.Take(item, quantity, container?.Code, Places.ThrownAway, booksDifference: false);
-        draft.Summary = $"threw away {quantity.ToText(draft.Holdings.Settings.Style)} of {container?.Code ?? item.Code}: {reason}";
+        draft.Summary = $"threw away {quantity.ToText(draft.Style)} of {container?.Code ?? item.Code}: {reason}";
     }
 }

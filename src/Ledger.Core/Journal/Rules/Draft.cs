@@ -10,7 +10,7 @@ namespace Ledger.Core.Journal.Rules;
 internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
 {
     private readonly List<Movement> _movements = [];
-    private readonly List<Fact> _facts = [];
+    private readonly List<PostedFact> _facts = [];
     private readonly List<string> _remarks = [];
     private readonly Dictionary<PlaceId, Container> _touched = [];
     private long _newPlaces;
@@ -24,10 +24,12 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
 
     public IPast Past => past;
 
+    public MeasureStyle Style => holdings.Settings.Style;
+
     public string Summary { get; set; } = "";
 
-    public Item Item(string code) => holdings.Item(code)
-        ?? throw new RefusedException(RefusalKind.Unknown, $"there is no item \"{code}\"; {Known(holdings.Items.Select(item => item.Code))}");
+    public Item Item(string code) => holdings.Item(code) ?? throw new RefusedException(
+        RefusalKind.Unknown, $"there is no item \"{code}\"; {Known(holdings.Items.Select(item => item.Code))}");
 
     public Bath Bath(string code)
     {
@@ -51,7 +53,7 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
 
     public LotId NewLot() => new(holdings.LastLot + ++_newLots);
 
-    public void Add(Fact fact) => _facts.Add(fact);
+    public void Add(PostedFact fact) => _facts.Add(fact);
 
     public void Add(Movement movement) => _movements.Add(movement);
 
@@ -112,8 +114,6 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
     }
 
     public Posting ToPosting() => new(Entry, Summary, _movements, _facts, [.. Effects()], [.. _remarks.Distinct()]);
-
-    private MeasureStyle Style => holdings.Settings.Style;
 
     public void Touch(Container container) => _touched[container.Place] = container;
 

@@ -9,11 +9,13 @@ internal static class OpeningRules
 {
     public static void Post(Opening opening, Draft draft)
     {
-        var container = draft.Holdings.Item(opening.Container) is { } item ? Sealed(item, opening.Batch, draft) : draft.Container(opening.Container);
+        var container = draft.Holdings.Item(opening.Container) is { } item
+            ? Sealed(item, opening.Batch, draft)
+            : draft.Container(opening.Container);
         if (!container.IsSealed)
             throw new RefusedException(
                 RefusalKind.AlreadyThere,
-                $"{container.Code} is open{(container.OpenedOn is { } day ? $" since {Dates.Text(day)}" : "")}; open another, or correct that entry first");
+                $"{container.Code} is open since {Dates.Text(container.OpenedOn!.Value)}; open another, or correct that entry first");
         draft.Add(new ContainerOpened(container.Place));
         draft.Touch(container with { OpenedOn = draft.Date });
         draft.Summary = $"opened {container.Code}";

@@ -12,15 +12,18 @@ internal static class ReceiptRules
     public static void Post(Receipt receipt, Draft draft)
     {
         var item = draft.Item(receipt.Item);
-        Require.That(receipt.Packs is > 0 and <= MostPacks, $"the packs must be more than 0 and at most {MostPacks}, not {Scaled.ToText(receipt.Packs, 6)}");
+        var packs = Scaled.ToText(receipt.Packs, 6);
+        Require.That(receipt.Packs is > 0 and <= MostPacks, $"the packs must be more than 0 and at most {MostPacks}, not {packs}");
         var full = decimal.ToInt64(decimal.Truncate(receipt.Packs));
         var part = Scaled.ToBase(receipt.Packs - full, item.Pack.Base);
-        Require.That(part is not null, $"{Scaled.ToText(receipt.Packs, 6)} packs of {item.Pack} are no whole number of {item.Unit.Name()}s");
+        Require.That(part is not null, $"{packs} packs of {item.Pack} are no whole number of {item.Unit.Name()}s");
         Require.That(receipt.ExpiresOn is null or { Year: >= 1900 and <= 2200 }, "the printed date must lie between 1900 and 2200");
 
         UseCurrency(receipt, draft);
         var quantity = item.Of(full * item.Pack.Base + part!.Value);
-        var lot = new Lot(draft.NewLot(), item.Code, receipt.Date, quantity, receipt.Landed.Total, receipt.Batch.Trim(), receipt.ExpiresOn, receipt.Storage.Trim());
+        var lot = new Lot(
+            draft.NewLot(), item.Code, receipt.Date, quantity, receipt.Landed.Total, receipt.Batch.Trim(), receipt.ExpiresOn,
+            receipt.Storage.Trim());
         draft.Add(new LotReceived(lot, receipt));
 
         var number = draft.Holdings.LastContainerNumber(item.Code);
@@ -30,8 +33,8 @@ internal static class ReceiptRules
         if (part > 0)
             Fill(item.Of(part.Value), isOpen: true, left, ++number, item, lot, draft);
 
-        draft.Summary = $"{Scaled.ToText(receipt.Packs, 6)} {(receipt.Packs == 1 ? "pack" : "packs")} of {item.Code}, "
-            + $"{quantity.ToText(draft.Holdings.Settings.Style)} for {lot.Cost.Rounded()}";
+        draft.Summary = $"{packs} {(receipt.Packs == 1 ? "pack" : "packs")} of {item.Code}, "
+            + $"{quantity.ToText(draft.Style)} for {lot.Cost.Rounded()}";
     }
 
     /// <summary>Puts one container on the shelf, and says what of the lot is left for the next.</summary>
@@ -69,6 +72,7 @@ internal static class ReceiptRules
         else
             Require.That(
                 currency == settings.Currency || receipt.Rate is not null,
-                $"the ledger is kept in {settings.Currency}; a purchase in {currency} needs the rate, the {settings.Currency} for one {currency}");
+                $"the ledger is kept in {settings.Currency}; a purchase in {currency} needs the rate, "
+                + $"the {settings.Currency} for one {currency}");
     }
 }

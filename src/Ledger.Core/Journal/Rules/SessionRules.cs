@@ -33,7 +33,7 @@ internal static class SessionRules
 
         var sheets = string.Join(", ", session.Lines.GroupBy(line => line.Item, StringComparer.OrdinalIgnoreCase)
             .Select(group => $"{group.Sum(line => line.Sheets)} {draft.Item(group.Key).Code}"));
-        draft.Summary = $"session {name}: {sheets}, {area.ToText(draft.Holdings.Settings.Style)}{(bath is null ? "" : $" through {bath.Code}")}";
+        draft.Summary = $"session {name}: {sheets}, {area.ToText(draft.Style)}{(bath is null ? "" : $" through {bath.Code}")}";
     }
 
     private static Item Film(SessionLine line, Draft draft)
@@ -41,7 +41,8 @@ internal static class SessionRules
         var film = draft.Item(line.Item);
         Require.That(film.Kind == ItemKind.Film, $"{film.Code} is no film and cannot be developed");
         Require.That(
-            line.Sheets is > 0 and <= MostSheets, $"the {film.Unit.Name()}s of {film.Code} must be from 1 to {MostSheets}, not {line.Sheets}");
+            line.Sheets is > 0 and <= MostSheets,
+            $"the {film.Unit.Name()}s of {film.Code} must be from 1 to {MostSheets}, not {line.Sheets}");
         return film;
     }
 
@@ -69,8 +70,9 @@ internal static class SessionRules
         var reading = new BathReading(bath, draft.Date);
         if (!reading.Fits(weighted))
             draft.Remark(
-                $"bath {bath.Code} would be at {(bath.WorkedWeighted + weighted).ToText(Style(draft))} of {bath.TotalCapacity!.Value.ToText(Style(draft))} "
-                + $"({bath.Capacity!.Basis}): {(draft.Holdings.SecondAfter(bath) is null ? "mix a new one" : "rotate the pair")} first");
+                $"bath {bath.Code} would be at {(bath.WorkedWeighted + weighted).ToText(draft.Style)} "
+                + $"of {bath.TotalCapacity!.Value.ToText(draft.Style)} ({bath.Capacity!.Basis}): "
+                + $"{(draft.Holdings.SecondAfter(bath) is null ? "mix a new one" : "rotate the pair")} first");
         if (reading.GoodUntil is { } good && good.IsPast(draft.Date))
             draft.Remark($"bath {bath.Code} was good until {Dates.Text(good.Date)}; it is {reading.AgeDays} days old");
         draft.Add(new BathWorked(bath.Place, IsFirst: true, area, weighted));
@@ -87,7 +89,8 @@ internal static class SessionRules
             .ToList();
         if (items.Count == 0)
             return null;
-        Require.That(fitting.Count > 0, $"process {process.Name} needs a bath of {string.Join(" and ", items)}; none is in use: mix one first");
+        Require.That(
+            fitting.Count > 0, $"process {process.Name} needs a bath of {string.Join(" and ", items)}; none is in use: mix one first");
         Require.That(
             fitting.Count == 1, $"say which bath the film went through: {string.Join(", ", fitting.Select(bath => bath.Code))}");
         return fitting[0];
@@ -128,7 +131,9 @@ internal static class SessionRules
         var area = Total(session, films, weighted: false);
         var least = Volume.FromMicrolitres(Share.UpTo(minimum.Microlitres, area.Hundredths, Area.Unit80.Hundredths));
         if (total < least)
-            draft.Remark($"{total.ToText(Style(draft))} of {developer.Code} for {area.ToText(Style(draft))}; at least {least.ToText(Style(draft))} are asked for");
+            draft.Remark(
+                $"{total.ToText(draft.Style)} of {developer.Code} for {area.ToText(draft.Style)}; "
+                + $"at least {least.ToText(draft.Style)} are asked for");
     }
 
     private static void TakeSheets(int number, SessionLine line, Item film, Draft draft)
@@ -136,7 +141,8 @@ internal static class SessionRules
         var to = line.Fate.IsNegative() ? Places.FiledNegatives : Places.Rejects;
         foreach (var draw in draft.Take(film, film.Of(line.Sheets), line.Container, to, booksDifference: false))
             draft.Add(new SheetsDeveloped(
-                number, draw.From.Lot.Id, draw.Quantity.Base, film.AreaOf(draw.Quantity.Base), draw.Cost, line.Group.Trim(), line.Fate, line.Note.Trim()));
+                number, draw.From.Lot.Id, draw.Quantity.Base, film.AreaOf(draw.Quantity.Base), draw.Cost,
+                line.Group.Trim(), line.Fate, line.Note.Trim()));
     }
 
     private static void UseUp(SessionLog session, Process process, Draft draft)
@@ -161,6 +167,4 @@ internal static class SessionRules
 
     private static long PerLitre(ProcessStep step, Quantity each) =>
         Share.Nearest(each.Base, (step.WorkingVolume ?? Volume.FromMillilitres(1000)).Microlitres, 1_000_000);
-
-    private static MeasureStyle Style(Draft draft) => draft.Holdings.Settings.Style;
 }
