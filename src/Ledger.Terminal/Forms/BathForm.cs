@@ -80,7 +80,7 @@ internal sealed class BathForm : FormModel
         var capacity = answers.OptionalFigure(Capacity);
         return new BathMixing
         {
-            Key = Key,
+            Key = EntryKey,
             Date = answers.Date(Date),
             Bath = answers.Needed(Bath),
             Item = item,

@@ -32,7 +32,7 @@ internal sealed class CorrectionForm : FormModel
 
     protected override Entry Read(Answers answers) => new Correction
     {
-        Key = Key,
+        Key = EntryKey,
         Date = Ledger.Today,
         Reverses = _entry.Number,
         Reason = answers.Needed(Reason),

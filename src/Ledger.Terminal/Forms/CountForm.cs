@@ -49,7 +49,7 @@ internal sealed class CountForm : FormModel
         answers.Needed(Found);
         return new StockCount
         {
-            Key = Key,
+            Key = EntryKey,
             Date = answers.Date(Date),
             What = what,
             Found = answers.Quantity(Found, unit) ?? new(0, unit),

@@ -52,7 +52,7 @@ internal sealed class DiscardForm : FormModel
         var what = answers.Needed(What);
         return new Discard
         {
-            Key = Key,
+            Key = EntryKey,
             Date = answers.Date(Date),
             What = what,
             Quantity = answers.Quantity(Amount, UnitOf(_holdings, what)),

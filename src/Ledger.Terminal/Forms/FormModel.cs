@@ -10,7 +10,7 @@ namespace Ledger.Terminal.Forms;
 internal abstract class FormModel(ILedger ledger)
 {
     /// <summary>The entry's key, made when the form opens: saving twice writes once.</summary>
-    protected string Key { get; } = Guid.CreateVersion7().ToString();
+    protected string EntryKey { get; } = Guid.CreateVersion7().ToString();
 
     /// <summary>The ledger.</summary>
     protected ILedger Ledger => ledger;
@@ -40,7 +40,7 @@ internal abstract class FormModel(ILedger ledger)
     public IEnumerable<FormField> Fields => Rows.SelectMany(row => row);
 
     /// <summary>Whether anything was typed.</summary>
-    public bool IsTouched => Fields.Any(field => field.IsTouched);
+    public bool IsTouched => Fields.Any(one => one.IsTouched);
 
     /// <summary>The user has changed a field; others may be offered anew.</summary>
     public virtual void Edited(FormField field)

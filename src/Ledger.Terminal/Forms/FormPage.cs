@@ -15,7 +15,7 @@ internal sealed class FormPage : Page
     private readonly Action<Saving> _saved;
     private readonly View _fields = new() { CanFocus = true, X = 1 };
     private readonly Label _hint = new() { X = 1, Width = Dim.Fill(1), Height = 1 };
-    private readonly TextPane _outcome = new() { X = 1, Width = Dim.Fill(), Height = Dim.Fill() };
+    private readonly TextPane _outcome = new() { X = 1, Width = Dim.Fill(), Height = Dim.Fill(), MaySpread = false };
     private readonly List<(FormField Field, View Box)> _boxes = [];
     private int _rows;
 

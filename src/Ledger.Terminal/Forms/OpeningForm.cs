@@ -33,7 +33,7 @@ internal sealed class OpeningForm : FormModel
 
     protected override Entry Read(Answers answers) => new Opening
     {
-        Key = Key,
+        Key = EntryKey,
         Date = answers.Date(Date),
         Container = answers.Needed(What),
         Note = Note.Text,

@@ -1,6 +1,5 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 
 namespace Ledger.Terminal.Forms;
@@ -65,7 +64,7 @@ internal sealed class ReceiptForm : FormModel
 
     protected override Entry Read(Answers answers) => new Receipt
     {
-        Key = Key,
+        Key = EntryKey,
         Date = answers.Date(Date),
         Item = answers.Needed(Item),
         Packs = answers.Figure(Packs),

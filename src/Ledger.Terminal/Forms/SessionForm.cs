@@ -71,7 +71,7 @@ internal sealed class SessionForm : FormModel
 
     protected override Entry Read(Answers answers) => new SessionLog
     {
-        Key = Key,
+        Key = EntryKey,
         Date = answers.Date(Date),
         Session = answers.Needed(Session),
         Process = answers.Needed(Process),

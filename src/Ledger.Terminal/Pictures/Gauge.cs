@@ -8,13 +8,13 @@ internal static class Gauge
     private const int Cells = 10;
 
     /// <summary>The gauge of so many per cent; what is shown as left is never rounded up.</summary>
-    public static string Of(decimal percent, int cells = Cells)
+    public static string Of(decimal percent)
     {
         var shown = Math.Clamp(percent, 0, 100);
-        var filled = (int)decimal.Floor(shown * cells / 100);
-        return $"[{new string('#', filled)}{new string('.', cells - filled)}] {decimal.Floor(shown).ToString(CultureInfo.InvariantCulture)} %";
+        var filled = (int)decimal.Floor(shown * Cells / 100);
+        return $"[{new string('#', filled)}{new string('.', Cells - filled)}] {decimal.Floor(shown).ToString(CultureInfo.InvariantCulture)} %";
     }
 
     /// <summary>The gauge of a part of a whole; empty when the whole is nothing.</summary>
-    public static string Of(long part, long whole, int cells = Cells) => Of(whole == 0 ? 0 : 100m * part / whole, cells);
+    public static string OfPart(long part, long whole) => Of(whole == 0 ? 0 : 100m * part / whole);
 }

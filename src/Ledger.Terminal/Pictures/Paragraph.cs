@@ -10,7 +10,8 @@ internal static class Paragraph
         var words = text.TrimStart(' ');
         var line = new string(' ', Math.Min(text.Length - words.Length, width / 2));
         var isEmpty = true;
-        foreach (var word in words.Split(' ').SelectMany(word => Pieces(word, width - Math.Max(indent, line.Length))))
+        var room = width - Math.Max(indent, line.Length);
+        foreach (var word in words.Split(' ').SelectMany(word => Pieces(word, room)))
         {
             if (!isEmpty && line.Length + 1 + word.Length > width)
             {

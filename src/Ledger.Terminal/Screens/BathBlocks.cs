@@ -11,7 +11,7 @@ namespace Ledger.Terminal.Screens;
 /// <summary>A bath in a details pane.</summary>
 internal static class BathBlocks
 {
-    private const int MonthsShown = 6;
+    private const int MonthsShown = 12;
 
     /// <summary>What is left of it, by area and by age.</summary>
     public static IEnumerable<(string Label, string? Text)> Gauges(BathReading reading, MeasureStyle style, LocalDate today)
@@ -22,7 +22,7 @@ internal static class BathBlocks
         if (reading.GoodUntil is { } good)
         {
             var life = Period.DaysBetween(reading.Bath.MixedOn, good.Date);
-            yield return ("Life left", $"{Gauge.Of(Math.Max(0, good.DaysLeft(today)), life)}, {Words.Count(reading.AgeDays, "day")} old of {life}");
+            yield return ("Life left", $"{Gauge.OfPart(Math.Max(0, good.DaysLeft(today)), life)}, {Words.Count(reading.AgeDays, "day")} old of {life}");
         }
     }
 

@@ -16,7 +16,7 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
     private IReadOnlyList<BathReading> _baths = [];
 
     /// <inheritdoc/>
-    public override string Title => "Baths";
+    public override string Name => "Baths";
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>

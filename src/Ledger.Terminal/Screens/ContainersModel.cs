@@ -16,7 +16,7 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
     private ShelfReading? _reading;
 
     /// <inheritdoc/>
-    public override string Title => $"Shelf: {item}";
+    public override string Name => $"Shelf: {item}";
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
@@ -44,7 +44,7 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
         ScreenKey.Letter('R', "Receipt", "records a delivery", _ => new Fill(new ReceiptForm(Ledger, item))),
         ScreenKey.Letter('O', "Open", "opens the selected one", row => row < 0 ? null : new Fill(new OpeningForm(Ledger, IdOf(row)))),
         ScreenKey.Letter('C', "Count", "posts what is really in it", row => row < 0 ? null : new Fill(new CountForm(Ledger, IdOf(row)))),
-        ScreenKey.Letter('D', "Throw away", "throws it away, or part of it", row => row < 0 ? null : new Fill(new DiscardForm(Ledger, IdOf(row)))),
+        ScreenKey.Letter('D', "Discard", "throws it away, or part of it", row => row < 0 ? null : new Fill(new DiscardForm(Ledger, IdOf(row)))),
     ];
 
     /// <inheritdoc/>

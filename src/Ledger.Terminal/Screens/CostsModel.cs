@@ -17,6 +17,9 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
     private int _period;
 
     /// <inheritdoc/>
+    public override string Name => "Costs";
+
+    /// <inheritdoc/>
     public override string Title => $"Costs of {Period.Name}";
 
     /// <summary>The period that is shown.</summary>
@@ -79,7 +82,7 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [Money] : [Film(_films[row]), Money];
 
-    private Step Turn()
+    private Redrawn Turn()
     {
         _period = (_period + 1) % CostPeriod.On(Today).Count;
         Refresh();
@@ -113,10 +116,9 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
             return new($"Where the {reading.Spent.Text(_settings)} are", width =>
             [
                 .. BarChart.Of(parts, width),
-                "",
+                .. Paragraph.Of(reading.Reconciles ? "Everything adds up, to the last millionth." : "This does not add up; run `trayledger check`.", width),
                 .. Paragraph.Of($"{Dates.Text(Period.From)} to {Dates.Text(Period.To)}: bought {reading.Facts.Bought.Text(_settings)}, "
                     + $"there before {(reading.Spent - reading.Facts.Bought).Text(_settings)}.", width),
-                .. Paragraph.Of(reading.Reconciles ? "Everything adds up, to the last millionth." : "This does not add up; run `trayledger check`.", width),
             ]);
         }
     }

@@ -16,7 +16,7 @@ internal sealed class JournalModel : TableModel
         : base(ledger) => _entries = new((before, atMost) => Ledger.Journal(Today, before?.Number, atMost));
 
     /// <inheritdoc/>
-    public override string Title => "Journal";
+    public override string Name => "Journal";
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
@@ -40,7 +40,7 @@ internal sealed class JournalModel : TableModel
 
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenKey> Keys =>
-        [ScreenKey.Letter('U', "Take back", "takes the selected entry back", row => row < 0 ? null : new Fill(new CorrectionForm(Ledger, _entries.Rows[row])))];
+        [ScreenKey.Letter('U', "Undo", "takes the selected entry back", row => row < 0 ? null : new Fill(new CorrectionForm(Ledger, _entries.Rows[row])))];
 
     /// <inheritdoc/>
     public override void Refresh() => _entries.Refresh();

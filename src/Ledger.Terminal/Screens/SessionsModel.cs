@@ -17,7 +17,7 @@ internal sealed class SessionsModel : TableModel
         : base(ledger) => _sessions = new((before, atMost) => Ledger.Sessions(Today, before, atMost));
 
     /// <inheritdoc/>
-    public override string Title => "Sessions";
+    public override string Name => "Sessions";
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>

@@ -22,7 +22,7 @@ internal static class ShelfBlocks
                 ? reading.OnHand.ToText(style)
                 : $"{reading.OnHand.ToText(style)}, of it {reading.Expired.ToText(style)} past the date"),
             ("Minimum", item.MinimumOnHand is { } minimum
-                ? $"{Gauge.Of(reading.Usable.Base, Math.Max(minimum.Base, reading.Usable.Base))}, {reading.Usable.ToText(style)} against {minimum.ToText(style)}"
+                ? $"{Gauge.OfPart(reading.Usable.Base, Math.Max(minimum.Base, reading.Usable.Base))}, {reading.Usable.ToText(style)} against {minimum.ToText(style)}"
                 : null),
             .. reading.Containers.Select(container => (container.Container.Code, (string?)Line(container, style))),
             ("Value", reading.Value.Text(holdings.Settings)),
@@ -39,7 +39,7 @@ internal static class ShelfBlocks
     {
         var (container, style) = (reading.Container, holdings.Settings.Style);
         return Block.Facts(container.Code, [
-            ("Left", $"{Gauge.Of(container.Held.Base, container.Size.Base)}, {container.Held.ToText(style)} of {container.Size.ToText(style)}"),
+            ("Left", $"{Gauge.OfPart(container.Held.Base, container.Size.Base)}, {container.Held.ToText(style)} of {container.Size.ToText(style)}"),
             ("Good until", reading.GoodUntil.Text(reading.Today)),
             ("State", reading.IsPast ? "past its date" : container.IsSealed ? "sealed" : "open"),
             ("Bought", Dates.Text(container.Lot.ReceivedOn)),
@@ -70,7 +70,7 @@ internal static class ShelfBlocks
     }
 
     /// <summary>The gauge of a container for a table or a list.</summary>
-    public static string Left(Container container) => Gauge.Of(container.Held.Base, container.Size.Base);
+    public static string Left(Container container) => Gauge.OfPart(container.Held.Base, container.Size.Base);
 
     private static string Line(ContainerReading reading, MeasureStyle style)
     {

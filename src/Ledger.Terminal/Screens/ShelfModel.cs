@@ -18,7 +18,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     private IReadOnlyList<ShelfReading> _items = [];
 
     /// <inheritdoc/>
-    public override string Title => "Shelf";
+    public override string Name => "Shelf";
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
@@ -47,7 +47,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
         ScreenKey.Letter('R', "Receipt", "records a delivery of the selected item", row => new Fill(new ReceiptForm(Ledger, row < 0 ? null : IdOf(row)))),
         ScreenKey.Letter('O', "Open", "opens the next sealed box or bottle of it", row => row < 0 ? null : new Fill(new OpeningForm(Ledger, IdOf(row)))),
         ScreenKey.Letter('C', "Count", "posts what is really there", row => row < 0 ? null : new Fill(new CountForm(Ledger, IdOf(row)))),
-        ScreenKey.Letter('D', "Throw away", "throws some of it away", row => row < 0 ? null : new Fill(new DiscardForm(Ledger, IdOf(row)))),
+        ScreenKey.Letter('D', "Discard", "throws some of it away", row => row < 0 ? null : new Fill(new DiscardForm(Ledger, IdOf(row)))),
     ];
 
     /// <inheritdoc/>

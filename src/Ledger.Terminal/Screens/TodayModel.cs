@@ -21,7 +21,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     private IReadOnlyList<Prospect> _prospects = [];
 
     /// <inheritdoc/>
-    public override string Title => "Today";
+    public override string Name => "Today";
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
@@ -91,7 +91,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
         if (_holdings.Item(subject) is { MinimumOnHand: { } minimum } item)
         {
             var usable = new ShelfReading(item, _holdings.ContainersOf(item.Code), Today).Usable;
-            return [("Of minimum", $"{Gauge.Of(usable.Base, minimum.Base)}, {usable.ToText(style)} of {minimum.ToText(style)}")];
+            return [("Of minimum", $"{Gauge.OfPart(usable.Base, minimum.Base)}, {usable.ToText(style)} of {minimum.ToText(style)}")];
         }
 
         return [];

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Terminal.Forms;
@@ -17,6 +18,7 @@ namespace Ledger.Terminal.Shell;
 /// </summary>
 internal sealed class ShellWindow : Runnable
 {
+    private const int SteadyWidth = 24;
     private const string Unnamed = "Trayledger";
     private static readonly TimeSpan Look = TimeSpan.FromSeconds(1);
 
@@ -24,9 +26,10 @@ internal sealed class ShellWindow : Runnable
     private readonly TerminalOptions _options;
     private readonly IReadOnlyList<TableModel> _screens;
     private readonly Stack<Page> _pages = new();
-    private readonly TitleLine _title = new() { Width = Dim.Fill(), Height = 1 };
+    private readonly TitleLine _title = new() { Height = 1 };
     private readonly View _desk = new() { Y = 1, Width = Dim.Fill(), Height = Dim.Fill(3), CanFocus = true };
     private readonly Label _message = new() { X = 1, Y = Pos.AnchorEnd(3), Width = Dim.Fill(1), Height = 1 };
+    private readonly KeyLine _steadyKeys;
     private readonly KeyLine _pageKeys;
     private readonly KeyLine _screenKeys;
     private Blackout? _blackout;
@@ -40,12 +43,14 @@ internal sealed class ShellWindow : Runnable
         _ledger = ledger;
         _options = options;
         _screens = MainScreens.Of(ledger);
+        _steadyKeys = new(Press) { X = Pos.AnchorEnd(SteadyWidth), Width = SteadyWidth, Height = 1 };
+        _title.Width = Dim.Fill(SteadyWidth);
         _pageKeys = new(Press) { Y = Pos.AnchorEnd(2), Width = Dim.Fill(), Height = 1 };
         _screenKeys = new(Press) { Y = Pos.AnchorEnd(1), Width = Dim.Fill(), Height = 1 };
         Width = Dim.Fill();
         Height = Dim.Fill();
         SetScheme(Theme.For(options));
-        Add(_title, _desk, _message, _pageKeys, _screenKeys);
+        Add(_title, _steadyKeys, _desk, _message, _pageKeys, _screenKeys);
         _seen = (ledger.Version, ledger.Today);
         Show(_screens[0]);
     }
@@ -62,7 +67,7 @@ internal sealed class ShellWindow : Runnable
     /// <summary>The keys that mean the same on every screen.</summary>
     internal IEnumerable<(string Name, string Meaning)> KeysEverywhere =>
     [
-        ($"1 to {_screens.Count}", string.Join(", ", _screens.Select(screen => screen.Title))),
+        ($"1 to {_screens.Count}", string.Join(", ", _screens.Select(screen => screen.Name))),
         ("S", "logs a session"),
         ("B", "mixes a bath"),
         ("R", "records a receipt"),
@@ -167,7 +172,7 @@ internal sealed class ShellWindow : Runnable
                 into.Table.Refresh();
                 Push(new TablePage(into.Table, Take));
                 break;
-            case Go go when _screens.FirstOrDefault(screen => screen.Title == go.Screen) is { } screen:
+            case Go go when _screens.FirstOrDefault(screen => screen.Name == go.Screen) is { } screen:
                 screen.SelectedId = go.Id;
                 Show(screen);
                 break;
@@ -251,19 +256,15 @@ internal sealed class ShellWindow : Runnable
     {
         var root = _pages.Last() is TablePage { Model: var model } ? model : null;
         _title.Say(Page.Heading, $"{Dates.Text(_ledger.Today)}  {(_options.File.Length > 0 ? _options.File : Unnamed)}");
+        _steadyKeys.Hints = [Page.TakesTyping ? new(Key.F9, "F9", "Blank") : new(Key.Space, "Space", "Blank"), new(Key.F1, "F1", "Help")];
         _pageKeys.Hints =
         [
             .. Page.Keys.Select(key => new KeyHint(key.Key, key.Name, key.Label)),
-            .. Page.TakesTyping || Page is HelpPage ? [] : CommonKeys.Where(common => Page.Keys.All(own => own.Key != common.Key)),
             .. _pages.Count > 1 ? [new KeyHint(Key.Esc, "Esc", "Back")] : Array.Empty<KeyHint>(),
+            .. Page.TakesTyping || Page is HelpPage ? [] : CommonKeys.Where(common => Page.Keys.All(own => own.Key != common.Key)),
         ];
-        _screenKeys.Hints =
-        [
-            .. Page.TakesTyping ? [new KeyHint(Key.F9, "F9", "Blank")] : _screens.Select((screen, i) => new KeyHint(
-                DigitOf(i), (i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture), screen.Title, screen == root)),
-            new KeyHint(Key.F1, "F1", "Help"),
-            .. Page.TakesTyping ? Array.Empty<KeyHint>() : [new KeyHint(Key.Q.WithCtrl, "Ctrl+Q", "Quit")],
-        ];
+        _screenKeys.Hints = Page.TakesTyping ? [] : [.. _screens.Select((screen, i) => new KeyHint(
+            DigitOf(i), (i + 1).ToString(CultureInfo.InvariantCulture), screen.Name, screen == root))];
     }
 
     private static KeyHint[] CommonKeys =>
@@ -271,8 +272,8 @@ internal sealed class ShellWindow : Runnable
         new(Key.S, "S", "Session"),
         new(Key.B, "B", "Bath"),
         new(Key.R, "R", "Receipt"),
-        new(Key.U, "U", "Take back"),
-        new(Key.Space, "Space", "Blank"),
+        new(Key.U, "U", "Undo"),
+        new(Key.Q.WithCtrl, "Ctrl+Q", "Quit"),
     ];
 
     private void Saved(Saving saving)

@@ -1,4 +1,5 @@
 using Terminal.Gui.Input;
+using Terminal.Gui.Text;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 
@@ -7,8 +8,12 @@ namespace Ledger.Terminal.Tables;
 /// <summary>A calm table: whole rows are selected, no lines but one under the headings, and letters and digits are left to the screen.</summary>
 internal sealed class LedgerTable : TableView
 {
+    private const int RowsMeasured = 100;
+    private readonly TableModel _model;
+
     public LedgerTable(TableModel model)
     {
+        _model = model;
         FullRowSelect = true;
         MultiSelect = false;
         Style.AlwaysShowHeaders = true;
@@ -17,16 +22,6 @@ internal sealed class LedgerTable : TableView
         Style.ShowVerticalCellLines = false;
         Style.ShowVerticalHeaderLines = false;
         Style.ExpandLastColumn = true;
-        for (var i = 0; i < model.Columns.Count; i++)
-        {
-            var column = Style.GetOrCreateColumnStyle(i);
-            column.MinWidth = model.Columns[i].Least;
-            column.MinAcceptableWidth = model.Columns[i].Least;
-            column.MaxWidth = model.Columns[i].Most;
-            if (model.Columns[i].IsFigure)
-                column.Alignment = Alignment.End;
-        }
-
         KeyBindings.Remove(Key.Space);
         foreach (var (key, command) in new[] { (Key.Home, Command.Start), (Key.End, Command.End) })
         {
@@ -38,6 +33,45 @@ internal sealed class LedgerTable : TableView
             KeyBindings.Remove(key);
     }
 
+    /// <summary>Shows the model as it is now and fits the columns to it.</summary>
+    public void Show(int row)
+    {
+        Table = new ModelTable(_model);
+        Fit();
+        if (row < 0)
+            return;
+        SetSelection(0, row, extendExistingSelection: false);
+        EnsureCursorIsVisible();
+    }
+
+    protected override void OnViewportChanged(DrawEventArgs e)
+    {
+        base.OnViewportChanged(e);
+        Fit();
+    }
+
+    private void Fit()
+    {
+        if (Viewport.Width <= 0 || Table is null)
+            return;
+        var columns = _model.Columns;
+        var rows = Math.Min(_model.Count, RowsMeasured);
+        var needed = columns.Select((column, i) => Enumerable.Range(0, rows).Select(row => _model.Cell(row, i).GetColumns()).DefaultIfEmpty().Max()).ToList();
+        var widths = ColumnFit.Of(columns, needed, Viewport.Width);
+        for (var i = 0; i < widths.Length; i++)
+        {
+            var style = Style.GetOrCreateColumnStyle(i);
+            style.Visible = widths[i] > 0;
+            style.MinWidth = style.MaxWidth = style.MinAcceptableWidth = widths[i];
+            style.Alignment = columns[i].IsFigure ? Alignment.End : Alignment.Start;
+        }
+
+        Update();
+    }
+
     /// <summary>The base would jump to the row that begins with the letter.</summary>
     protected override bool OnKeyDown(Key key) => false;
+
+    /// <inheritdoc cref="OnKeyDown"/>
+    protected override bool OnKeyDownNotHandled(Key key) => false;
 }

@@ -10,10 +10,10 @@ internal sealed class Rule : View
     {
         SetAttributeForRole(VisualRole.Normal);
         if (Viewport.Width > 1)
-            AddStr(0, 0, new string('-', Viewport.Width));
+            AddStr(0, 0, new string('─', Viewport.Width));
         else
             for (var row = 0; row < Viewport.Height; row++)
-                AddStr(0, row, "|");
+                AddStr(0, row, "│");
         return true;
     }
 }

@@ -10,7 +10,10 @@ internal abstract class TableModel(ILedger ledger)
     private int _row;
 
     /// <summary>The screen's name.</summary>
-    public abstract string Title { get; }
+    public abstract string Name { get; }
+
+    /// <summary>What the title line says: the name, and what is shown of it.</summary>
+    public virtual string Title => Name;
 
     /// <summary>What the screen is for, in sentences; the help shows it.</summary>
     public abstract IReadOnlyList<string> Purpose { get; }

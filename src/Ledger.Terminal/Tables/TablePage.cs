@@ -53,20 +53,17 @@ internal sealed class TablePage : Page
     public void Bind()
     {
         _isBinding = true;
-        _table.Table = new ModelTable(_model);
         var row = _model.SelectedRow;
         _table.Visible = row >= 0;
         _empty.Visible = row < 0;
         _empty.Text = row < 0 ? _model.Empty : "";
+        _table.Show(row);
         if (row >= 0)
-        {
-            _table.SetSelection(0, row, extendExistingSelection: false);
-            _table.EnsureCursorIsVisible();
             _model.SelectedId = _model.IdOf(row);
-        }
 
         _isBinding = false;
         _details.Replace(_model.Details(row));
+        SetNeedsLayout();
         SetNeedsDraw();
     }
 
@@ -94,7 +91,8 @@ internal sealed class TablePage : Page
 
     private int TableWidth => IsBeside ? Viewport.Width * 58 / 100 : Viewport.Width;
 
-    private int TableHeight => IsBeside ? Viewport.Height : Math.Max(5, Viewport.Height / 2);
+    /// <summary>On a narrow screen the table takes what its rows need, up to half.</summary>
+    private int TableHeight => IsBeside ? Viewport.Height : Math.Clamp(_model.Count + 3, 5, Math.Max(5, Viewport.Height / 2));
 
     private void Place()
     {

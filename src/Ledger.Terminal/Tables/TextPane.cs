@@ -1,4 +1,5 @@
 using Terminal.Gui.Drawing;
+using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 
@@ -17,6 +18,9 @@ internal sealed class TextPane : View
     private IReadOnlyList<Block> _blocks = [];
     private List<(string Text, bool IsHeading)[]> _rows = [];
     private int _top;
+
+    /// <summary>Whether blocks stand side by side where there is room for it.</summary>
+    public bool MaySpread { get; init; } = true;
 
     public TextPane()
     {
@@ -89,7 +93,7 @@ internal sealed class TextPane : View
         return true;
     }
 
-    private bool IsSideBySide => _blocks.Count > 1 && Viewport.Width >= BroadFrom && Viewport.Height <= LowUpTo;
+    private bool IsSideBySide => MaySpread && _blocks.Count > 1 && Viewport.Width >= BroadFrom && Viewport.Height <= LowUpTo;
 
     private int ColumnWidth() => IsSideBySide ? (Viewport.Width - 2 - Gutter) / 2 : Viewport.Width - 2;
 
