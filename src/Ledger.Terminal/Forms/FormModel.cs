@@ -1,6 +1,7 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
+using Ledger.Terminal.Screens;
 using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Forms;
@@ -52,34 +53,52 @@ internal abstract class FormModel(ILedger ledger)
     {
         var answers = new Answers();
         var entry = Read(answers);
-        return answers.Problems.Count > 0 ? new Incomplete(answers.Problems) : ledger.Preview(entry) switch
+        if (answers.Problems.Count > 0)
+            return new Incomplete(answers.Problems);
+        try
         {
-            Accepted accepted => new Ready(entry, accepted.Posting),
-            Refused refused => new Rejected(refused.Refusal),
-            _ => new Incomplete([]),
-        };
+            return ledger.Preview(entry) switch
+            {
+                Accepted accepted => new Ready(entry, accepted.Posting),
+                Refused refused => new Rejected(refused.Refusal),
+                _ => throw new InvalidOperationException("a decision is neither for nor against"),
+            };
+        }
+        catch (LedgerUnavailableException trouble)
+        {
+            return new Incomplete([trouble.Message]);
+        }
     }
 
     /// <summary>Saves it. The sentence says what was written, or why nothing was.</summary>
-    public Saving Save() => Judge() switch
+    public Saving Save()
     {
-        Ready ready => ledger.Post(ready.Entry) switch
+        try
         {
-            Posted posted => new(true, posted.Number, $"Entry {posted.Number}: {posted.Posting.Summary}."),
-            AlreadyPosted already => new(true, already.Number, $"It is in the journal already, as entry {already.Number}."),
-            NotPosted refused => new(false, 0, Sentence(refused.Refusal)),
-            _ => new(false, 0, "Nothing was written."),
-        },
-        Rejected rejected => new(false, 0, Sentence(rejected.Refusal)),
-        Incomplete incomplete => new(false, 0, incomplete.Problems.Count > 0 ? incomplete.Problems[0] : "Nothing was written."),
-        _ => new(false, 0, "Nothing was written."),
-    };
+            return Judge() switch
+            {
+                Ready ready => Outcome(ledger.Post(ready.Entry)),
+                Rejected rejected => Saving.Not(Spoken.Of(rejected.Refusal)),
+                Incomplete incomplete => Saving.Not(Words.Sentence(incomplete.Problems[0])),
+                _ => Saving.Not("Nothing was written."),
+            };
+        }
+        catch (LedgerUnavailableException trouble)
+        {
+            return Saving.Not(Words.Sentence(trouble.Message));
+        }
+    }
 
     /// <summary>Makes the entry from the fields.</summary>
     protected abstract Entry Read(Answers answers);
 
-    /// <summary>The refusal as the form says it.</summary>
-    internal static string Sentence(Refusal refusal) => refusal.Sentence;
+    private static Saving Outcome(PostOutcome outcome) => outcome switch
+    {
+        Posted posted => new(true, posted.Number, $"Entry {posted.Number}: {posted.Posting.Summary}."),
+        AlreadyPosted already => new(true, already.Number, $"It is in the journal already, as entry {already.Number}."),
+        NotPosted refused => Saving.Not(Spoken.Of(refused.Refusal)),
+        _ => Saving.Not("Nothing was written."),
+    };
 
     private static FormField NewDate(ILedger ledger)
     {
@@ -93,7 +112,11 @@ internal abstract class FormModel(ILedger ledger)
 /// <param name="IsDone">Whether the entry stands in the journal.</param>
 /// <param name="Number">Its number.</param>
 /// <param name="Sentence">What was written, or why nothing was.</param>
-internal sealed record Saving(bool IsDone, long Number, string Sentence);
+internal sealed record Saving(bool IsDone, long Number, string Sentence)
+{
+    /// <summary>Nothing was written.</summary>
+    public static Saving Not(string why) => new(false, 0, why);
+}
 
 /// <summary>A key of a form.</summary>
 /// <param name="Key">The function key.</param>

@@ -18,6 +18,7 @@ internal sealed class FormPage : Page
     private readonly TextPane _outcome = new() { X = 1, Width = Dim.Fill(), Height = Dim.Fill(), MaySpread = false };
     private readonly List<(FormField Field, View Box)> _boxes = [];
     private int _rows;
+    private bool _isEntered;
 
     public FormPage(FormModel form, Action<Saving> saved)
     {
@@ -29,7 +30,7 @@ internal sealed class FormPage : Page
         var rule = new Rule { X = 1, Y = Pos.Bottom(_hint), Width = Dim.Fill(1), Height = 1 };
         _outcome.Y = Pos.Bottom(rule);
         Add(_fields, _hint, rule, _outcome);
-        Build(form.First);
+        Build(null);
         Judge();
     }
 
@@ -65,6 +66,16 @@ internal sealed class FormPage : Page
             return false;
         Save();
         return true;
+    }
+
+    /// <summary>The cursor begins in the field that is most often written, and later goes back to where it was.</summary>
+    protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? focusedView)
+    {
+        base.OnHasFocusChanged(newHasFocus, previousFocusedView, focusedView);
+        if (!newHasFocus || _isEntered)
+            return;
+        _isEntered = true;
+        Focus(_form.First);
     }
 
     private FormField? Current => _boxes.Find(box => box.Box.HasFocus).Field;
@@ -129,6 +140,7 @@ internal sealed class FormPage : Page
 
     private void Edited(FormField field)
     {
+        OnTouched();
         _form.Edited(field);
         ShowFields();
         Judge();

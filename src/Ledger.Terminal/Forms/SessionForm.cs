@@ -1,6 +1,8 @@
+using System.Globalization;
 using Ledger.Core.Baths;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
 using Terminal.Gui.Input;
@@ -102,23 +104,24 @@ internal sealed class SessionForm : FormModel
 
     private FormField? Another() => _lines.Count < MostLines ? AddLine().Sheets : null;
 
-    /// <summary>One line for each line of the last session; the concentrate only where there was a single batch, since it is known as a sum.</summary>
+    /// <summary>One line for each film and group of the last session; its concentrate is known as a sum and shared by area.</summary>
     private FormField? SameAgain()
     {
         if (_last is null)
             return null;
+        var batches = _last.Lines.GroupBy(sheets => (sheets.Item, sheets.Group)).Take(MostLines).ToList();
+        var developer = Share.Split(_last.Developer.Microlitres, [.. batches.Select(batch => batch.Sum(sheets => sheets.Area.Hundredths))]);
         _lines.Clear();
-        foreach (var sheets in _last.Lines.Take(MostLines))
+        for (var i = 0; i < batches.Count; i++)
         {
             var line = AddLine();
-            line.Film.Type(sheets.Item);
-            line.Sheets.Type(sheets.Sheets.ToString(System.Globalization.CultureInfo.InvariantCulture));
-            line.Group.Type(sheets.Group);
-            line.Fate.Type(Fates.Names[0]);
+            line.Film.Type(batches[i].Key.Item);
+            line.Sheets.Type(batches[i].Sum(sheets => sheets.Sheets).ToString(CultureInfo.InvariantCulture));
+            line.Group.Type(batches[i].Key.Group);
+            line.Developer.Type(developer[i] == 0 ? "" : Scaled.InUnits(developer[i], 1000));
         }
 
-        if (!Process.IsTouched)
-            Process.Offer(_last.Process);
+        Process.Offer(_last.Process);
         return First;
     }
 

@@ -9,7 +9,7 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films)
 {
     public FormField Film { get; } = new("Film", 11, FieldKind.Choice) { Choices = films, Hint = "Up and Down choose; a beginning is enough." };
 
-    public FormField Sheets { get; } = new("sheets", 4, FieldKind.Figure) { Hint = "F3 adds four sheets." };
+    public FormField Sheets { get; } = new("sheets", 5, FieldKind.Figure) { Hint = "F3 adds four sheets." };
 
     public FormField Group { get; } = new("group", 4, FieldKind.Choice) { Choices = () => ["N", "N-1", "N-2", "N+1", "N+2"], Hint = "The development group: N, N+1, N-1..." };
 

@@ -26,9 +26,7 @@ internal sealed record Rejected(Refusal Refusal) : Verdict
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Blocks =>
     [
-        Block.Of("This cannot be saved", [
-            FormModel.Sentence(Refusal) + ".",
-            .. Refusal.Kind == RefusalKind.MoreThanHeld ? ["F6 ticks \"book the difference\"."] : Array.Empty<string>()]),
+        Block.Of("This cannot be saved", Spoken.Of(Refusal)),
     ];
 }
 

@@ -28,9 +28,15 @@ internal abstract class Page : View
     /// <summary>Whether leaving it would lose something that was typed.</summary>
     public virtual bool WouldLose => false;
 
+    /// <summary>Raised when the user has typed something.</summary>
+    public event Action? Touched;
+
     /// <summary>The row that a key applies to.</summary>
     public virtual int Row => -1;
 
     /// <summary>Reads anew what it shows.</summary>
     public abstract void Refresh();
+
+    /// <summary>Says that the user has typed something.</summary>
+    protected void OnTouched() => Touched?.Invoke();
 }

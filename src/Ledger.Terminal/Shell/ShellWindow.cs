@@ -43,10 +43,10 @@ internal sealed class ShellWindow : Runnable
         _ledger = ledger;
         _options = options;
         _screens = MainScreens.Of(ledger);
-        _steadyKeys = new(Press) { X = Pos.AnchorEnd(SteadyWidth), Width = SteadyWidth, Height = 1 };
+        _steadyKeys = new(Click) { X = Pos.AnchorEnd(SteadyWidth), Width = SteadyWidth, Height = 1 };
         _title.Width = Dim.Fill(SteadyWidth);
-        _pageKeys = new(Press) { Y = Pos.AnchorEnd(2), Width = Dim.Fill(), Height = 1 };
-        _screenKeys = new(Press) { Y = Pos.AnchorEnd(1), Width = Dim.Fill(), Height = 1 };
+        _pageKeys = new(Click) { Y = Pos.AnchorEnd(2), Width = Dim.Fill(), Height = 1 };
+        _screenKeys = new(Click) { Y = Pos.AnchorEnd(1), Width = Dim.Fill(), Height = 1 };
         Width = Dim.Fill();
         Height = Dim.Fill();
         SetScheme(Theme.For(options));
@@ -83,13 +83,14 @@ internal sealed class ShellWindow : Runnable
     /// <summary>Looks whether another process has written, or a new day has begun, and reads anew.</summary>
     public bool Poll()
     {
-        var now = (_ledger.Version, _ledger.Today);
-        if (now != _seen)
+        Try(() =>
         {
+            var now = (_ledger.Version, _ledger.Today);
+            if (now == _seen)
+                return;
             _seen = now;
             RefreshAll();
-        }
-
+        });
         return true;
     }
 
@@ -107,6 +108,34 @@ internal sealed class ShellWindow : Runnable
 
     protected override bool OnKeyDown(Key key)
     {
+        var isTaken = false;
+        Try(() => isTaken = Press(key));
+        return isTaken || base.OnKeyDown(key);
+    }
+
+    protected override void Dispose(bool disposing)
+    {
+        if (disposing)
+            foreach (var page in _pages.Where(page => page.SuperView is null))
+                page.Dispose();
+        base.Dispose(disposing);
+    }
+
+    /// <summary>What goes wrong with the file is said on the message line; the screen stays as it was.</summary>
+    private void Try(Action act)
+    {
+        try
+        {
+            act();
+        }
+        catch (LedgerUnavailableException trouble)
+        {
+            Tell(Words.Sentence(trouble.Message));
+        }
+    }
+
+    private bool Press(Key key)
+    {
         if (IsBlank)
             Unblank();
         else if (key == Key.Q.WithCtrl)
@@ -120,16 +149,8 @@ internal sealed class ShellWindow : Runnable
         else if (PageKey(key) is { } own)
             Take(own.Press(Page.Row));
         else if (Page.TakesTyping || !Everywhere(key.NoShift))
-            return base.OnKeyDown(key);
+            return false;
         return true;
-    }
-
-    protected override void Dispose(bool disposing)
-    {
-        if (disposing)
-            foreach (var page in _pages.Where(page => page.SuperView is null))
-                page.Dispose();
-        base.Dispose(disposing);
     }
 
     private ScreenKey? PageKey(Key key) => Page.Keys.FirstOrDefault(own => own.Key == key || (!Page.TakesTyping && own.Key == key.NoShift));
@@ -178,6 +199,7 @@ internal sealed class ShellWindow : Runnable
                 break;
             case Redrawn when Page is TablePage table:
                 table.Bind();
+                Caption();
                 break;
             case Say say:
                 Tell(say.Sentence);
@@ -185,7 +207,19 @@ internal sealed class ShellWindow : Runnable
         }
     }
 
-    private void Open(FormModel form) => Push(new FormPage(form, Saved));
+    private void Open(FormModel form)
+    {
+        var page = new FormPage(form, Saved);
+        page.Touched += Stay;
+        Push(page);
+    }
+
+    private void Stay()
+    {
+        if (_isLeaveAsked)
+            Tell("");
+        _isLeaveAsked = false;
+    }
 
     private void Show(TableModel screen)
     {
@@ -227,7 +261,7 @@ internal sealed class ShellWindow : Runnable
     {
         if (Page.WouldLose && !_isLeaveAsked)
         {
-            Tell("Nothing is saved yet. The same key again leaves the form; any other key stays.");
+            Tell("Nothing is saved yet. The same key again leaves the form.");
             _isLeaveAsked = true;
             return;
         }
@@ -338,5 +372,5 @@ internal sealed class ShellWindow : Runnable
         SetNeedsDraw();
     }
 
-    private void Press(Key key) => OnKeyDown(key);
+    private void Click(Key key) => OnKeyDown(key);
 }

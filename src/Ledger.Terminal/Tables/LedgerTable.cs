@@ -10,6 +10,7 @@ internal sealed class LedgerTable : TableView
 {
     private const int RowsMeasured = 100;
     private readonly TableModel _model;
+    private int _fitted;
 
     public LedgerTable(TableModel model)
     {
@@ -47,13 +48,15 @@ internal sealed class LedgerTable : TableView
     protected override void OnViewportChanged(DrawEventArgs e)
     {
         base.OnViewportChanged(e);
-        Fit();
+        if (Viewport.Width != _fitted)
+            Fit();
     }
 
     private void Fit()
     {
         if (Viewport.Width <= 0 || Table is null)
             return;
+        _fitted = Viewport.Width;
         var columns = _model.Columns;
         var rows = Math.Min(_model.Count, RowsMeasured);
         var needed = columns.Select((column, i) => Enumerable.Range(0, rows).Select(row => _model.Cell(row, i).GetColumns()).DefaultIfEmpty().Max()).ToList();

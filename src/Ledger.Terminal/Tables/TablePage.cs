@@ -1,3 +1,4 @@
+using Ledger.Core.Journal;
 using Ledger.Terminal.Shell;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
@@ -62,7 +63,7 @@ internal sealed class TablePage : Page
             _model.SelectedId = _model.IdOf(row);
 
         _isBinding = false;
-        _details.Replace(_model.Details(row));
+        _details.Replace(Details(row));
         SetNeedsLayout();
         SetNeedsDraw();
     }
@@ -84,12 +85,24 @@ internal sealed class TablePage : Page
         _model.Reach(row);
         if (_model.Count != before)
             _table.Update();
-        _details.Show(_model.Details(row));
+        _details.Show(Details(row));
+    }
+
+    private IReadOnlyList<Block> Details(int row)
+    {
+        try
+        {
+            return _model.Details(row);
+        }
+        catch (LedgerUnavailableException trouble)
+        {
+            return [Block.Of("The ledger cannot be read", trouble.Message)];
+        }
     }
 
     private bool IsBeside => Viewport.Width >= BesideFrom;
 
-    private int TableWidth => IsBeside ? Viewport.Width * 58 / 100 : Viewport.Width;
+    private int TableWidth => IsBeside ? Viewport.Width * 60 / 100 : Viewport.Width;
 
     /// <summary>On a narrow screen the table takes what its rows need, up to half.</summary>
     private int TableHeight => IsBeside ? Viewport.Height : Math.Clamp(_model.Count + 3, 5, Math.Max(5, Viewport.Height / 2));
@@ -97,7 +110,7 @@ internal sealed class TablePage : Page
     private void Place()
     {
         _table.X = 1;
-        _table.Width = Dim.Func(_ => TableWidth - 1);
+        _table.Width = Dim.Func(_ => TableWidth - (IsBeside ? 2 : 1));
         _table.Height = Dim.Func(_ => TableHeight);
         _edge.X = Pos.Func(_ => IsBeside ? TableWidth : 1);
         _edge.Y = Pos.Func(_ => IsBeside ? 0 : TableHeight);
