@@ -13,7 +13,7 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films)
 
     public FormField Group { get; } = new("group", 4, FieldKind.Choice) { Choices = () => ["N", "N-1", "N-2", "N+1", "N+2"], Hint = "The development group: N, N+1, N-1..." };
 
-    public FormField Developer { get; } = new("dev. ml", 7, FieldKind.Figure) { Hint = "Concentrate measured out for this batch; empty on every line for what the process asks." };
+    public FormField Developer { get; } = new("dev. ml", 7, FieldKind.Figure) { Hint = "Concentrate for this batch; empty on every line: what the process asks." };
 
     public FormField Fate { get; } = new("became", 8, FieldKind.Choice) { Choices = () => Fates.Names, Hint = "What became of the sheets." };
 

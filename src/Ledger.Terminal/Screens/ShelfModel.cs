@@ -83,6 +83,9 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
+    public override string? OpenLabel => "Boxes";
+
+    /// <inheritdoc/>
     public override Step? Open(int row) => new Into(new ContainersModel(Ledger, IdOf(row)));
 
     private static GoodUntil? Earliest(ShelfReading reading) =>

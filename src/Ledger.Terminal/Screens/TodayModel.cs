@@ -63,6 +63,9 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [Possible] : [About(_notices[row]), Possible];
 
     /// <inheritdoc/>
+    public override string? OpenLabel => "Show it";
+
+    /// <inheritdoc/>
     public override Step? Open(int row)
     {
         var subject = _notices[row].Subject;
@@ -76,9 +79,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     private Block About(Notice notice) => Block.Facts(Words.Sentence(notice.Text), [
         ("Because", notice.Because),
         ("Do", notice.Step),
-        ("By", notice.By is { } by ? $"{Dates.Text(by)}, {Words.Away(NodaTime.Period.DaysBetween(Today, by))}" : null),
         .. Picture(notice.Subject),
-        ("", "Enter shows it."),
     ]);
 
     private IEnumerable<(string Label, string? Text)> Picture(string subject)

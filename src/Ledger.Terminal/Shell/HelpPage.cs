@@ -10,12 +10,12 @@ internal sealed class HelpPage : Page
     public const string Reminder =
         "A screen is no safelight: any light fogs panchromatic film, red too. Blank the screen, or leave it outside, before film comes out.";
 
-    private readonly string _about;
+    private readonly Page _about;
     private readonly TextPane _text = new() { Width = Dim.Fill(), Height = Dim.Fill(), X = 1 };
 
     public HelpPage(Page page, IEnumerable<(string Name, string Meaning)> everywhere)
     {
-        _about = page.Heading;
+        _about = page;
         var own = page.Keys.Select(key => (key.Name, (string?)key.Meaning)).ToList();
         Add(_text);
         _text.Show(
@@ -27,11 +27,14 @@ internal sealed class HelpPage : Page
         ]);
     }
 
-    public override string Heading => $"Help: {_about}";
+    public override string Heading => $"Help: {_about.Heading}";
 
     public override IReadOnlyList<string> Purpose => [];
 
     public override IReadOnlyList<ScreenKey> Keys => [];
+
+    /// <summary>Over a form, digits and letters stay without a meaning, so that the form under the help is not left by mistake.</summary>
+    public override bool TakesTyping => _about.TakesTyping;
 
     public override void Refresh()
     {

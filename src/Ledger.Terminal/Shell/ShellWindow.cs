@@ -27,8 +27,8 @@ internal sealed class ShellWindow : Runnable
     private readonly IReadOnlyList<TableModel> _screens;
     private readonly Stack<Page> _pages = new();
     private readonly TitleLine _title = new() { Height = 1 };
-    private readonly View _desk = new() { Y = 1, Width = Dim.Fill(), Height = Dim.Fill(3), CanFocus = true };
-    private readonly Label _message = new() { X = 1, Y = Pos.AnchorEnd(3), Width = Dim.Fill(1), Height = 1 };
+    private readonly View _desk = new() { Y = 1, Width = Dim.Fill(), CanFocus = true };
+    private readonly Label _message = new() { X = 1, Width = Dim.Fill(1) };
     private readonly KeyLine _steadyKeys;
     private readonly KeyLine _pageKeys;
     private readonly KeyLine _screenKeys;
@@ -47,6 +47,9 @@ internal sealed class ShellWindow : Runnable
         _title.Width = Dim.Fill(SteadyWidth);
         _pageKeys = new(Click) { Y = Pos.AnchorEnd(2), Width = Dim.Fill(), Height = 1 };
         _screenKeys = new(Click) { Y = Pos.AnchorEnd(1), Width = Dim.Fill(), Height = 1 };
+        _desk.Height = Dim.Func(_ => Math.Max(1, Viewport.Height - 3 - MessageLines));
+        _message.Y = Pos.Bottom(_desk);
+        _message.Height = Dim.Func(_ => MessageLines);
         Width = Dim.Fill();
         Height = Dim.Fill();
         SetScheme(Theme.For(options));
@@ -64,17 +67,21 @@ internal sealed class ShellWindow : Runnable
     /// <summary>Whether the screen is black.</summary>
     public bool IsBlank => _blackout is not null;
 
-    /// <summary>The keys that mean the same on every screen.</summary>
+    /// <summary>The keys that mean the same wherever the user is; fewer where letters are typed.</summary>
     internal IEnumerable<(string Name, string Meaning)> KeysEverywhere =>
     [
-        ($"1 to {_screens.Count}", string.Join(", ", _screens.Select(screen => screen.Name))),
-        ("S", "logs a session"),
-        ("B", "mixes a bath"),
-        ("R", "records a receipt"),
-        ("U", "takes back an entry: the selected one in the journal, elsewhere the last one"),
-        ("Space", "blanks the screen until a key is pressed; F9 does so in a form too"),
-        ("Enter", "opens what is selected"),
-        ("Tab", "goes from the table to its details, where the arrows scroll"),
+        .. Page.TakesTyping ? Array.Empty<(string, string)>() :
+        [
+            ($"1 to {_screens.Count}", string.Join(", ", _screens.Select(screen => screen.Name))),
+            ("S", "logs a session"),
+            ("B", "mixes a bath"),
+            ("R", "records a receipt"),
+            ("U", "takes back an entry: the selected one in the journal, elsewhere the last one"),
+            ("Space", "blanks the screen until a key is pressed"),
+            ("Enter", "opens what is selected"),
+        ],
+        ("Tab", Page.TakesTyping ? "goes to the next field" : "goes from the table to its details, where the arrows scroll"),
+        ("F9", "blanks the screen, in a form too"),
         ("Esc", "goes back"),
         ("F1", "this help"),
         ("Ctrl+Q", "quits"),
@@ -139,7 +146,7 @@ internal sealed class ShellWindow : Runnable
         if (IsBlank)
             Unblank();
         else if (key == Key.Q.WithCtrl)
-            Leave(() => App?.RequestStop(this));
+            Leave(_pages.Any(page => page.WouldLose), () => App?.RequestStop(this));
         else if (key == Key.F9 || (key == Key.Space && !Page.TakesTyping))
             Blank();
         else if (key == Key.F1)
@@ -243,7 +250,7 @@ internal sealed class ShellWindow : Runnable
         Face();
     }
 
-    private void Back() => Leave(() =>
+    private void Back() => Leave(Page.WouldLose, () =>
     {
         if (_pages.Count == 1)
         {
@@ -257,11 +264,11 @@ internal sealed class ShellWindow : Runnable
     });
 
     /// <summary>Leaves at once, unless something was typed: then only at the second time.</summary>
-    private void Leave(Action leave)
+    private void Leave(bool wouldLose, Action leave)
     {
-        if (Page.WouldLose && !_isLeaveAsked)
+        if (wouldLose && !_isLeaveAsked)
         {
-            Tell("Nothing is saved yet. The same key again leaves the form.");
+            Tell("Nothing is saved yet. The same key again leaves without saving.");
             _isLeaveAsked = true;
             return;
         }
@@ -294,6 +301,7 @@ internal sealed class ShellWindow : Runnable
         _pageKeys.Hints =
         [
             .. Page.Keys.Select(key => new KeyHint(key.Key, key.Name, key.Label)),
+            .. Page is TablePage { Model.OpenLabel: { } open } ? [new KeyHint(Key.Enter, "Enter", open)] : Array.Empty<KeyHint>(),
             .. _pages.Count > 1 ? [new KeyHint(Key.Esc, "Esc", "Back")] : Array.Empty<KeyHint>(),
             .. Page.TakesTyping || Page is HelpPage ? [] : CommonKeys.Where(common => Page.Keys.All(own => own.Key != common.Key)),
         ];
@@ -352,7 +360,14 @@ internal sealed class ShellWindow : Runnable
         Caption();
     }
 
-    private void Tell(string sentence) => _message.Text = sentence;
+    private void Tell(string sentence)
+    {
+        _message.Text = sentence;
+        SetNeedsLayout();
+    }
+
+    /// <summary>A long sentence, such as a refusal, takes more than the one line that is kept for messages.</summary>
+    private int MessageLines => Viewport.Width < 10 ? 1 : Math.Clamp(Pictures.Paragraph.Of(_message.Text, Viewport.Width - 2).Count(), 1, 4);
 
     private void Blank()
     {

@@ -54,6 +54,9 @@ internal abstract class TableModel(ILedger ledger)
     /// <summary>The details of a row; of the screen as a whole when <paramref name="row"/> is -1.</summary>
     public abstract IReadOnlyList<Block> Details(int row);
 
+    /// <summary>What the key line says of Enter; null when it does nothing.</summary>
+    public virtual string? OpenLabel => null;
+
     /// <summary>What Enter on a row does; null for nothing.</summary>
     public virtual Step? Open(int row) => null;
 
