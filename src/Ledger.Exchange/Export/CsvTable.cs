@@ -1,0 +1,44 @@
+using System.Buffers;
+
+namespace Ledger.Exchange.Export;
+
+/// <summary>Writes a table as CSV: RFC 4180, a header row, lines that end with CR LF, text that no spreadsheet runs as a formula.</summary>
+public static class CsvTable
+{
+    private static readonly SearchValues<char> NeedQuotes = SearchValues.Create(",\"\r\n");
+
+    /// <summary>Writes the header and all rows.</summary>
+    /// <param name="writer">Takes the text; it should write UTF-8.</param>
+    /// <param name="columns">The names of the columns.</param>
+    /// <param name="rows">The rows, each with a value or null for every column.</param>
+    public static void Write(TextWriter writer, IReadOnlyList<string> columns, IEnumerable<IReadOnlyList<string?>> rows)
+    {
+        WriteRow(writer, columns);
+        foreach (var row in rows)
+            WriteRow(writer, row);
+    }
+
+    private static void WriteRow(TextWriter writer, IReadOnlyList<string?> cells)
+    {
+        for (var i = 0; i < cells.Count; i++)
+        {
+            if (i > 0)
+                writer.Write(',');
+            var text = SpreadsheetText.Harmless(cells[i] ?? "");
+            // An empty cell that is alone in its row would read as an empty line, and blanks at the ends might be taken for padding.
+            if (text.AsSpan().ContainsAny(NeedQuotes) || text.AsSpan().Trim().Length != text.Length || (text.Length == 0 && cells.Count == 1))
+                WriteQuoted(writer, text);
+            else
+                writer.Write(text);
+        }
+
+        writer.Write("\r\n");
+    }
+
+    private static void WriteQuoted(TextWriter writer, string text)
+    {
+        writer.Write('"');
+        writer.Write(text.Replace("\"", "\"\"", StringComparison.Ordinal));
+        writer.Write('"');
+    }
+}
