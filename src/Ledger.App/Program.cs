@@ -33,7 +33,7 @@ internal static class Program
             new DemoCommand(bench),
             new CompletionCommand(bench),
         };
-        root.SetAction(parse => Terminal.Open(bench, bench.PathIn(parse)));
+        root.SetAction(parse => TerminalStart.Open(bench, bench.PathIn(parse)));
         return Invocation.Run(root, args, around);
     }
 }

@@ -36,7 +36,7 @@ internal static class Text
     public static Volume? Volume(string text) => Amount.Parse(text).AsVolume(text);
 
     public static Area? SquareInches(string text) => Number(text) is > 0 and < 10_000_000 and var inches
-        ? Area.FromSquareInches(inches.Value)
+        ? Area.FromSquareInches(inches)
         : throw new FormatException($"\"{text}\" is not an area in square inches");
 
     /// <summary>One of a list of names, as its position.</summary>

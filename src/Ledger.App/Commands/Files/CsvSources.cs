@@ -7,9 +7,9 @@ using Ledger.Storage;
 namespace Ledger.App.Commands.Files;
 
 /// <summary>Reads a CSV file, or all known files of a folder, into entries.</summary>
-internal sealed class CsvSources(Workbench bench)
+internal static class CsvSources
 {
-    public CsvBatch ReadFile(string kind, string path, LedgerFile ledger)
+    public static CsvBatch ReadFile(string kind, string path, LedgerFile ledger, Workbench bench)
     {
         using var csv = path == "-" ? bench.Around.In() : Open(path);
         var file = CsvImport.Read(kind, csv, ItemOf(ledger), ledger.Today);
@@ -20,7 +20,7 @@ internal sealed class CsvSources(Workbench bench)
             file.Remarks);
     }
 
-    public CsvBatch ReadFolder(string folder, LedgerFile ledger)
+    public static CsvBatch ReadFolder(string folder, LedgerFile ledger)
     {
         if (!Directory.Exists(folder))
             throw new LedgerFileException($"there is no folder {Path.GetFullPath(folder)}");

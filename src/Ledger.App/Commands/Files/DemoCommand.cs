@@ -28,11 +28,11 @@ internal sealed class DemoCommand : Command
 
     private int Run(ParseResult parse)
     {
-        var path = parse.GetValue(_into) ?? parse.GetValue(_bench.File) is { } named ? Path.GetFullPath(named) : Fresh();
+        var path = Path.GetFullPath(parse.GetValue(_into) ?? parse.GetValue(_bench.File) ?? Fresh());
         if (File.Exists(path) || Directory.Exists(path))
             throw new RefusedByCommandException($"{path} exists already; the demo is made in a new file only");
         Make(path);
-        return parse.GetValue(_noUi) ? ExitStatus.Done : Terminal.Open(_bench, path);
+        return parse.GetValue(_noUi) ? ExitStatus.Done : TerminalStart.Open(_bench, path);
     }
 
     private void Make(string path)

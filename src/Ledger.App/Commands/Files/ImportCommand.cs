@@ -37,8 +37,7 @@ internal sealed class ImportCommand : Command
     {
         using var ledger = _bench.Open(parse);
         var (kind, path) = (parse.GetRequiredValue(_kind), parse.GetRequiredValue(_path));
-        var sources = new CsvSources(_bench);
-        var batch = kind == AllKinds ? sources.ReadFolder(path, ledger) : sources.ReadFile(kind, path, ledger);
+        var batch = kind == AllKinds ? CsvSources.ReadFolder(path, ledger) : CsvSources.ReadFile(kind, path, ledger, _bench);
         foreach (var remark in batch.Remarks)
             _bench.Say($"note: {remark}");
         if (batch.Problems.Count == 0)

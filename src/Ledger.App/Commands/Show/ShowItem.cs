@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text.Json;
+using Ledger.App.Output;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Costing;

@@ -1,7 +1,7 @@
 namespace Ledger.App.Wiring;
 
 /// <summary>Opens the terminal screens, or says that there is no terminal to open them on.</summary>
-internal static class Terminal
+internal static class TerminalStart
 {
     public static int Open(Workbench bench, string path)
     {
