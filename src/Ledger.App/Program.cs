@@ -9,11 +9,15 @@ namespace Ledger.App;
 /// <summary>The program: its commands, one line each.</summary>
 internal static class Program
 {
-    private const string Purpose = """
-        Keeps the books of a darkroom: film, chemistry, baths, sessions and what they cost.
+    private const string Purpose = "Keeps the books of a darkroom: film, chemistry, baths, sessions and what they cost.";
 
+    private const string Details = """
         Without a command it opens the terminal screens.
-        Exit status: 0 done; 1 a fault of the program; 2 the command line is wrong; 3 refused, nothing written; 4 a file cannot be used.
+        To look around in an invented year: trayledger demo
+
+        Exit status: 0 done; 1 a fault of the program; 2 the command line is wrong;
+        3 refused, and nothing was written; 4 a file cannot be used (locked, damaged,
+        made by a newer version).
         """;
 
     public static int Main(string[] args) => Run(args, ThisProcess.Surroundings());
@@ -33,6 +37,7 @@ internal static class Program
             new DemoCommand(bench),
             new CompletionCommand(bench),
         };
+        Help.AddTo(root, Details, around.Width);
         root.SetAction(parse => TerminalStart.Open(bench, bench.PathIn(parse)));
         return Invocation.Run(root, args, around);
     }

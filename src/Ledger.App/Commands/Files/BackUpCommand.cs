@@ -6,15 +6,14 @@ using Ledger.Storage;
 namespace Ledger.App.Commands.Files;
 
 /// <summary>backup: a copy of the ledger, or such a copy put in its place.</summary>
-internal sealed class BackUpCommand : Command
+internal sealed class BackUpCommand : ExplainedCommand
 {
     private readonly Workbench _bench;
     private readonly Argument<string> _copy = Typed.Argument("file", Text.NotEmpty, "the backup");
     private readonly Option<bool> _restore = new("--restore") { Description = "put the backup in the ledger's place; the old file is kept beside it" };
 
     public BackUpCommand(Workbench bench)
-        : base("backup", """
-            Makes a consistent copy of the ledger while it is in use, or puts such a copy in its place.
+        : base("backup", "A consistent copy of the ledger while it is in use, or such a copy put in its place.", """
             Examples: trayledger backup ledger-2026-03-15.db
                       trayledger backup --restore ledger-2026-03-15.db
             """)

@@ -6,15 +6,14 @@ using Ledger.Storage;
 namespace Ledger.App.Commands.Files;
 
 /// <summary>check: proves the file.</summary>
-internal sealed class CheckCommand : Command
+internal sealed class CheckCommand : ExplainedCommand
 {
     private readonly Workbench _bench;
     private readonly Option<bool> _json = new("--json") { Description = "one JSON document instead of text" };
 
     public CheckCommand(Workbench bench)
-        : base("check", """
-            Proves the ledger's file: the database itself, references, balances, dates, and that every millionth of cost is
-            accounted for. Ends with status 4 when something is wrong.
+        : base("check", "Proves the file: balances, references, dates, and that all cost is accounted for.", """
+            Ends with status 4 when something is wrong.
             """)
     {
         _bench = bench;

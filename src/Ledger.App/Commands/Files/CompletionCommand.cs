@@ -5,16 +5,16 @@ using Ledger.App.Wiring;
 namespace Ledger.App.Commands.Files;
 
 /// <summary>completion: a script with which a shell completes the commands.</summary>
-internal sealed class CompletionCommand : Command
+internal sealed class CompletionCommand : ExplainedCommand
 {
     private static readonly IReadOnlyList<string> _shells = ["bash", "zsh", "fish"];
 
     private readonly Argument<string> _shell = Typed.Argument("shell", ShellOf, string.Join(", ", _shells));
 
     public CompletionCommand(Workbench bench)
-        : base("completion", """
-            A script with which a shell completes commands and options.
-            Example: trayledger completion bash > ~/.local/share/bash-completion/completions/trayledger
+        : base("completion", "A script with which a shell completes commands and options.", """
+            Example: trayledger completion bash
+                       > ~/.local/share/bash-completion/completions/trayledger
             """)
     {
         Arguments.Add(_shell);

@@ -6,7 +6,7 @@ using Ledger.Exchange.Import;
 namespace Ledger.App.Commands.Files;
 
 /// <summary>demo: a ledger of an invented year, to look around in.</summary>
-internal sealed class DemoCommand : Command
+internal sealed class DemoCommand : ExplainedCommand
 {
     private readonly Workbench _bench;
     private readonly Option<string?> _into = Typed.Option<string?>(
@@ -15,8 +15,8 @@ internal sealed class DemoCommand : Command
     private readonly Option<bool> _noUi = new("--no-ui") { Description = "make the ledger, and do not open the terminal screens" };
 
     public DemoCommand(Workbench bench)
-        : base("demo", """
-            Makes a ledger of an invented year that ends today, and opens the terminal screens on it. Your own ledger is not touched.
+        : base("demo", "A ledger of an invented year that ends today, opened in the terminal screens.", """
+            Your own ledger is not touched.
             Example: trayledger demo --into demo.db --no-ui
             """)
     {

@@ -8,15 +8,14 @@ using Ledger.Storage;
 namespace Ledger.App.Commands.Files;
 
 /// <summary>export: every table as CSV.</summary>
-internal sealed class ExportCommand : Command
+internal sealed class ExportCommand : ExplainedCommand
 {
     private readonly Workbench _bench;
     private readonly Argument<string> _folder = Typed.Argument("dir", Text.NotEmpty, "the folder; it is made if it is not there");
     private readonly Option<bool> _replace = new("--replace") { Description = "replace the files of an earlier export" };
 
     public ExportCommand(Workbench bench)
-        : base("export", """
-            Every table of the ledger as a CSV file, plain text that any program can read in decades.
+        : base("export", "Every table of the ledger as a CSV file, plain text that any program can read in decades.", """
             Example: trayledger export ledger-2026
             """)
     {

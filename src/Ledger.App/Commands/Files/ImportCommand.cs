@@ -7,7 +7,7 @@ using Ledger.Storage;
 namespace Ledger.App.Commands.Files;
 
 /// <summary>import: entries from CSV, a whole file or folder or nothing of it.</summary>
-internal sealed class ImportCommand : Command
+internal sealed class ImportCommand : ExplainedCommand
 {
     private const string AllKinds = "all";
     private readonly Workbench _bench;
@@ -18,9 +18,9 @@ internal sealed class ImportCommand : Command
     private readonly Option<bool> _dryRun = new("--dry-run") { Description = "show what would happen, and write nothing" };
 
     public ImportCommand(Workbench bench)
-        : base("import", """
-            Entries from CSV files with a header row. A file or folder is imported whole or not at all, and every bad row is listed.
-            What stands in the journal already is not recorded again.
+        : base("import", "Entries from CSV files, a whole file or folder or nothing of it.", """
+            Each file has a header row; every bad row is listed. What stands in the journal
+            already is not recorded again.
             Examples: trayledger import purchases purchases.csv --dry-run
                       trayledger import all sample-data
             """)

@@ -37,8 +37,7 @@ internal sealed class RecordBath : RecordCommand
     private readonly Option<bool> _bookDifference = BookDifference();
 
     public RecordBath(Workbench bench)
-        : base(bench, "bath", """
-            A working solution is mixed that will be used again: fixer, stop, wash aid.
+        : base(bench, "bath", "A working solution is mixed that will be used again: fixer, stop, wash aid.", """
             Example: trayledger record bath F4 rapidfix 1.5l --dilution 1+4 --paired-with F3
             """)
     {

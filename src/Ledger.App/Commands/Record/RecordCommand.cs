@@ -9,7 +9,7 @@ using NodaTime;
 namespace Ledger.App.Commands.Record;
 
 /// <summary>Records one kind of entry: reads it from the command line, posts it, and shows what it changed.</summary>
-internal abstract class RecordCommand : Command
+internal abstract class RecordCommand : ExplainedCommand
 {
     private readonly Workbench _bench;
     private readonly Option<LocalDate?> _date = Typed.Option(
@@ -21,8 +21,8 @@ internal abstract class RecordCommand : Command
 
     private readonly Option<bool> _dryRun = new("--dry-run") { Description = "show what it would change, and write nothing" };
 
-    protected RecordCommand(Workbench bench, string name, string description, bool hasDate = true)
-        : base(name, description)
+    protected RecordCommand(Workbench bench, string name, string summary, string details, bool hasDate = true)
+        : base(name, summary, details)
     {
         _bench = bench;
         if (hasDate)

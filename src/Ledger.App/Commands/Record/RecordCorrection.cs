@@ -13,8 +13,8 @@ internal sealed class RecordCorrection : RecordCommand
     private readonly Option<string> _reason = Typed.Option<string>("--reason", "TEXT", Text.NotEmpty, "why: wrong bath, typed twice");
 
     public RecordCorrection(Workbench bench)
-        : base(bench, "correction", """
-            Reverses an earlier entry and names it; nothing is ever deleted. It stands on the day of the entry that it reverses.
+        : base(bench, "correction", "Reverses an earlier entry and names it; nothing is ever deleted.", """
+            It stands on the day of the entry that it reverses.
             Example: trayledger record correction 57 --reason "wrong bath"
             """, hasDate: false)
     {

@@ -17,8 +17,7 @@ internal sealed class RecordCount : RecordCommand
         "--reason", "TEXT", Text.NotEmpty, "why it differs from the book: dregs, spilt, evaporated, miscounted");
 
     public RecordCount(Workbench bench)
-        : base(bench, "count", """
-            What is really there is counted or measured; the difference from the book is posted with its reason.
+        : base(bench, "count", "What is really there is counted or measured; the difference from the book is posted.", """
             Example: trayledger record count syrup/1 64ml --reason dregs
             """)
     {

@@ -21,9 +21,9 @@ internal sealed class RecordDiscard : RecordCommand
     private readonly Option<string> _reason = Typed.Option<string>("--reason", "TEXT", Text.NotEmpty, "why: spent, too old, specks, fogged");
 
     public RecordDiscard(Workbench bench)
-        : base(bench, "discard", """
-            A bath is poured out, or stock is thrown away unused. What may go down a drain is for your local rules and the maker's
-            safety data sheet to say; used fixer holds silver.
+        : base(bench, "discard", "A bath is poured out, or stock is thrown away unused.", """
+            What may go down a drain is for your local rules and the maker's safety data
+            sheet to say; used fixer holds silver.
             Example: trayledger record discard F1 --reason spent
             """)
     {

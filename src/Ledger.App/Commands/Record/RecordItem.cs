@@ -33,10 +33,11 @@ internal sealed class RecordItem : RecordCommand
     private readonly OrderOptions _order = new();
 
     public RecordItem(Workbench bench)
-        : base(bench, "item", """
-            A product that is kept, with its settings. For a known item, what is not said stays as it is, and "none" takes a setting
+        : base(bench, "item", "A product that is kept, with its settings.", """
+            For a known item, what is not said stays as it is, and "none" takes a setting
             away. What happened before keeps the settings it was recorded with.
-            Example: trayledger record item syrup --kind chemical --role developer --pack 1l --dilution 1+49
+            Example: trayledger record item syrup --kind chemical --role developer
+                       --pack 1l --dilution 1+49
             """)
     {
         Arguments.Add(_code);

@@ -15,8 +15,8 @@ internal sealed class RecordOpening : RecordCommand
     private readonly Option<string?> _batch = new("--batch") { HelpName = "TEXT", Description = "with an item: the batch it must be of" };
 
     public RecordOpening(Workbench bench)
-        : base(bench, "opening", """
-            A sealed box or bottle is opened; its life since opening begins. Drawing from a sealed one opens it by itself.
+        : base(bench, "opening", "A sealed box or bottle is opened; its life since opening begins.", """
+            Drawing from a sealed box or bottle opens it by itself.
             Example: trayledger record opening pan100/3
             """)
     {

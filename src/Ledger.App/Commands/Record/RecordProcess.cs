@@ -14,11 +14,14 @@ internal sealed class RecordProcess : RecordCommand
         "--step", "LINE", StepPhrase.Parse, $"each step, in order: \"{StepPhrase.Form}\"");
 
     public RecordProcess(Workbench bench)
-        : base(bench, "process", """
-            The steps of a process, for a new one or in place of those it had. A step that is reused passes through a bath; any other
-            uses up its amount, or what its dilution asks for, each session (unless per batch, sheet or litre).
-            Example: trayledger record process tray --step "developer syrup 1+49 in 1250ml for 11 per batch"
-              --step "stop citric 30g in 1l for 1" --step "fixer rapidfix in 1.5l reused for 5" --step "water for 30"
+        : base(bench, "process", "The steps of a process, for a new one or in place of those it had.", """
+            A step that is reused passes through a bath; any other uses up its amount, or
+            what its dilution asks for, once a session unless it says per batch, sheet or
+            litre.
+            Example: trayledger record process tray
+                       --step "developer syrup 1+49 in 1250ml for 11 per batch"
+                       --step "stop citric 30g in 1l for 1"
+                       --step "fixer rapidfix in 1.5l reused for 5" --step "water for 30"
             """)
     {
         Arguments.Add(_process);

@@ -28,9 +28,9 @@ internal sealed class RecordReceipt : RecordCommand
     private readonly Option<string?> _storage = new("--storage") { HelpName = "TEXT", Description = "where it is kept: freezer, fridge, shelf" };
 
     public RecordReceipt(Workbench bench)
-        : base(bench, "receipt", """
-            A delivery of packs of one item; also the stock that a ledger starts with.
-            Example: trayledger record receipt pan100 2 --price 186 --shipping 14.50 --expires 2028-11-30
+        : base(bench, "receipt", "A delivery of packs of one item; also the stock that a ledger starts with.", """
+            Example: trayledger record receipt pan100 2 --price 186 --shipping 14.50
+                       --expires 2028-11-30
             """)
     {
         Arguments.Add(_item);

@@ -26,10 +26,11 @@ internal sealed class RecordSession : RecordCommand
     private readonly Option<bool> _bookDifference = BookDifference();
 
     public RecordSession(Workbench bench)
-        : base(bench, "session", """
-            A session of developing: the sheets leave their boxes, developer and supplies are used up, the bath takes the area.
-            Fates are negative (unless said), keeper, reject, test, practice.
-            Example: trayledger record session S23 --process tray --sheets "4 pan100 N keeper 25ml" "1 pan100 N reject: dust"
+        : base(bench, "session", "A session of developing: sheets, developer, supplies, and the area through the bath.", """
+            Fates are negative (unless said), keeper, reject, test, practice. A group that is
+            named like one of them is written "group test".
+            Example: trayledger record session S23 --process tray
+                       --sheets "3 pan100 N keeper 25ml" "1 pan100 N reject: dust"
             """)
     {
         Arguments.Add(_session);

@@ -13,8 +13,8 @@ internal sealed class RecordSetting : RecordCommand
     private readonly Argument<string> _value = Typed.Argument("value", Text.NotEmpty, "its new value");
 
     public RecordSetting(Workbench bench)
-        : base(bench, "setting", $"""
-            A setting of the whole ledger is changed.
+        : base(bench, "setting", "A setting of the whole ledger is changed.", $"""
+            The settings and what each accepts:
             {string.Join('\n', Settings.Names.Select(setting => $"  {setting.Key}: {setting.Value}"))}
             Example: trayledger record setting liquids floz
             """)

@@ -48,9 +48,10 @@ internal static class BathText
         if (reading.Remaining is not { } left)
             return "no capacity is set";
         var capacity = reading.Bath.Capacity!;
-        var sheets = Formats(view).Select(format => $"{reading.RemainingSheets(format)} of {format.Code}");
+        var sheets = string.Join(" or ", Formats(view).Select(format => $"{reading.RemainingSheets(format)} of {format.Code}"));
         return $"{left.ToText(view.Style)} of {reading.Bath.TotalCapacity!.Value.ToText(view.Style)}, {Scaled.ToText(reading.UsedPercent ?? 0, 1)} % used; "
-            + $"capacity {capacity.PerLitre.ToText(view.Style)} per litre ({capacity.Basis}); still good for {string.Join(" or ", sheets)}";
+            + $"capacity {capacity.PerLitre.ToText(view.Style)} per litre ({capacity.Basis})"
+            + (reading.IsSpent ? "" : $"; room for {sheets}");
     }
 
     private static string Age(BathReading reading)

@@ -11,15 +11,15 @@ namespace Ledger.App.Commands.Show;
 
 /// <summary>Shows one reading, as text or as one JSON document, as it stands today or stood on another day.</summary>
 /// <typeparam name="TReading">What is shown.</typeparam>
-internal abstract class ShowCommand<TReading> : Command
+internal abstract class ShowCommand<TReading> : ExplainedCommand
 {
     private readonly Workbench _bench;
     private readonly Option<bool> _json = new("--json") { Description = "one JSON document instead of text" };
     private readonly Option<LocalDate?> _asOf = Typed.Option(
         "--as-of", "DATE", Text.Date, "the ledger as it stood on that day, with that day as today");
 
-    protected ShowCommand(Workbench bench, string name, string description)
-        : base(name, description)
+    protected ShowCommand(Workbench bench, string name, string summary, string details = "")
+        : base(name, summary, details)
     {
         _bench = bench;
         Options.Add(_asOf);

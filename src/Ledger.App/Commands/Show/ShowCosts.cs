@@ -17,9 +17,11 @@ internal sealed class ShowCosts : ShowCommand<CostsShown>
     private readonly Option<string?> _film = Typed.Option<string?>("--film", "ITEM", Text.NotEmpty, "the sheets of one film only");
 
     public ShowCosts(Workbench bench)
-        : base(bench, "costs", """
-            What a period cost: film, chemistry, supplies and waste, for each sheet used, each negative and each keeper.
-            Spent is what was there at its beginning and what was bought since; all of it is accounted for.
+        : base(bench, "costs", "What a period cost, for each sheet used, each negative and each keeper.", """
+            Spent is what was there when the period began and what was bought since; all of
+            it is accounted for, to the last millionth. The figures per sheet count the
+            spoiled sheets as well.
+            Example: trayledger show costs --from 2025-04-01 --to 2026-03-31 --film pan100
             """)
     {
         Options.Add(_from);

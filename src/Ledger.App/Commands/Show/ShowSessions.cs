@@ -28,7 +28,7 @@ internal sealed class ShowSessions : ShowCommand<IReadOnlyList<SessionRecord>>
         foreach (var session in sessions)
             table.Add(
                 session.Session, Dates.Text(session.Date), session.Area.ToText(view.Style), session.Developer.ToText(view.Style),
-                session.Bath ?? "-", string.Join(", ", session.Lines.Select(Sheets)));
+                session.Bath ?? "-", Sheets(session));
         table.WriteTo(output, view.Width);
     }
 
@@ -74,10 +74,12 @@ internal sealed class ShowSessions : ShowCommand<IReadOnlyList<SessionRecord>>
         json.WriteEndArray();
     }
 
-    private static string Sheets(SessionSheets line)
-    {
-        var group = line.Group.Length == 0 ? "" : $" {line.Group}";
-        var fate = line.Fate == Fate.Negative ? "" : $" {line.Fate.Name()}";
-        return $"{line.Sheets} {line.Item}{group}{fate}";
-    }
+    /// <summary>What was developed, the same film, group and fate together.</summary>
+    private static string Sheets(SessionRecord session) => string.Join(", ", session.Lines
+        .GroupBy(line => (line.Item, line.Group, line.Fate))
+        .Select(lines => $"{lines.Sum(line => line.Sheets)} {lines.Key.Item}{Spaced(lines.Key.Group)}{Spaced(Fate(lines.Key.Fate))}"));
+
+    private static string Fate(Fate fate) => fate == Core.Sessions.Fate.Negative ? "" : fate.Name();
+
+    private static string Spaced(string word) => word.Length == 0 ? "" : $" {word}";
 }
