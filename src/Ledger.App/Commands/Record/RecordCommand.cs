@@ -36,7 +36,7 @@ internal abstract class RecordCommand : ExplainedCommand
     /// <summary>Reads the entry.</summary>
     /// <param name="parse">The command line.</param>
     /// <param name="frame">What every entry has.</param>
-    /// <param name="holdings">What the ledger holds on the entry's day, for the units of its items.</param>
+    /// <param name="holdings">What the ledger knows today, for the units of its items: an entry may be dated before its item was defined.</param>
     protected abstract Entry Read(ParseResult parse, EntryFrame frame, Holdings holdings);
 
     /// <summary>Puts the entry's own options before the common ones, where its help reads best.</summary>
@@ -58,17 +58,23 @@ internal abstract class RecordCommand : ExplainedCommand
             parse.GetValue(_reference)?.Trim() ?? Guid.CreateVersion7().ToString(),
             parse.GetValue(_date) ?? ledger.Today,
             parse.GetValue(_note) ?? "");
-        var entry = Read(parse, frame, ledger.HoldingsOn(frame.Date));
+        var entry = Read(parse, frame, ledger.HoldingsOn(ledger.Today));
         return parse.GetValue(_dryRun) ? Preview(ledger, entry) : Post(ledger, entry);
     }
 
     private int Preview(LedgerFile ledger, Entry entry)
     {
-        if (ledger.Preview(entry) is not Accepted accepted)
-            return Refuse(((Refused)ledger.Preview(entry)).Refusal);
-        PostingText.Write("would be recorded", accepted.Posting, _bench.Around);
-        _bench.Say("nothing was written: this was a dry run");
-        return ExitStatus.Done;
+        switch (ledger.Preview(entry))
+        {
+            case Accepted accepted:
+                PostingText.Write("would be recorded", accepted.Posting, _bench.Around);
+                _bench.Say("nothing was written: this was a dry run");
+                return ExitStatus.Done;
+            case Refused refused:
+                return Refuse(refused.Refusal);
+            case var other:
+                throw new InvalidOperationException($"the rules answered with {other}");
+        }
     }
 
     private int Post(LedgerFile ledger, Entry entry)
