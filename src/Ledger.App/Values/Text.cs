@@ -7,9 +7,6 @@ namespace Ledger.App.Values;
 /// <summary>Reads what is typed on a command line; a failure's message says what is accepted.</summary>
 internal static class Text
 {
-    /// <summary>The word that takes a setting away.</summary>
-    public const string None = "none";
-
     public static string NotEmpty(string text) => !string.IsNullOrWhiteSpace(text) ? text : throw new FormatException("the value is empty");
 
     public static LocalDate? Date(string text) => Dates.Parse(text)
@@ -47,8 +44,4 @@ internal static class Text
                 return Enum.GetValues<T>()[i];
         throw new FormatException($"\"{text}\" is no {what}; write one of {string.Join(", ", names)}");
     };
-
-    /// <summary>As another reader, but the word "none" takes the setting away.</summary>
-    public static Func<string, T?> OrNone<T>(Func<string, T?> read) =>
-        text => text.Equals(None, StringComparison.OrdinalIgnoreCase) ? default : read(text);
 }

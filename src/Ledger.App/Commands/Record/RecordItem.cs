@@ -50,13 +50,13 @@ internal sealed class RecordItem : RecordCommand
         var known = holdings.Item(code) ?? New(code, parse);
         var item = known with
         {
-            Name = _name.Or(known.Name, parse)!,
-            Kind = _kind.Or(known.Kind, parse)!.Value,
-            Role = _role.Or(known.Role, parse)!.Value,
-            Format = _format.Or(known.Format, parse),
-            Unit = _unit.Or(known.Unit, parse)!.Value,
-            Formula = _formula.Or(known.Formula, parse)!,
-            Cautions = _cautions.Or(known.Cautions, parse)!,
+            Name = parse.GetValue(_name) ?? known.Name,
+            Kind = parse.GetValue(_kind) ?? known.Kind,
+            Role = parse.GetValue(_role) ?? known.Role,
+            Format = parse.GetValue(_format) ?? known.Format,
+            Unit = parse.GetValue(_unit) ?? known.Unit,
+            Formula = parse.GetValue(_formula) ?? known.Formula,
+            Cautions = parse.GetValue(_cautions) ?? known.Cautions,
         };
         item = item with { Pack = parse.GetValue(_pack)?.For(item) ?? known.Pack };
         item = _order.Read(parse, _keeping.Read(parse, _use.Read(parse, item)));

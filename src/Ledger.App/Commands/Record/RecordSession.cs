@@ -27,8 +27,8 @@ internal sealed class RecordSession : RecordCommand
 
     public RecordSession(Workbench bench)
         : base(bench, "session", "A session of developing: sheets, developer, supplies, and the area through the bath.", """
-            Fates are negative (unless said), keeper, reject, test, practice. A group that is
-            named like one of them is written "group test".
+            Fates are negative (unless said), keeper, reject, test, practice. A group that
+            is named like one of them is written "group test".
             Example: trayledger record session S23 --process tray
                        --sheets "3 pan100 N keeper 25ml" "1 pan100 N reject: dust"
             """)

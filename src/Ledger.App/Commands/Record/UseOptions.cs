@@ -8,13 +8,13 @@ namespace Ledger.App.Commands.Record;
 /// <summary>How an item is used: its dilution, what a bath of it can take, and how heavily a film loads a fixer.</summary>
 internal sealed class UseOptions
 {
-    private readonly Option<Dilution?> _dilution = Typed.Option("--dilution", "1+N", Text.OrNone(Text.Dilution), "how it is usually diluted");
-    private readonly Option<Area?> _capacity = Typed.Option(
-        "--capacity", "SQIN", Text.OrNone(Text.SquareInches), "what a litre of its working solution can take, in square inches of film");
+    private readonly Option<Said<Dilution>> _dilution = Said<Dilution>.Option("--dilution", "1+N", Dilution.Parse, "how it is usually diluted");
+    private readonly Option<Said<Area?>> _capacity = Said<Area?>.Option(
+        "--capacity", "SQIN", Text.SquareInches, "what a litre of its working solution can take, in square inches of film");
 
     private readonly Option<string?> _basis = new("--basis") { HelpName = "TEXT", Description = "where that capacity comes from: maker's, handbook, strict, own" };
-    private readonly Option<Volume?> _minimum = Typed.Option(
-        "--minimum-per-80", "ML", Text.OrNone(Text.Volume), "the least concentrate for each 80 square inches of film, whatever the dilution");
+    private readonly Option<Said<Volume?>> _minimum = Said<Volume?>.Option(
+        "--minimum-per-80", "ML", Text.Volume, "the least concentrate for each 80 square inches of film, whatever the dilution");
 
     private readonly Option<decimal?> _weight = Typed.Option(
         "--fixer-weight", "NUMBER", Text.Number, "how heavily a film loads a fixer: 1 for conventional grain, about 1.5 for a tabular one");
@@ -23,11 +23,11 @@ internal sealed class UseOptions
 
     public Item Read(ParseResult parse, Item item) => item with
     {
-        Dilution = _dilution.Or(item.Dilution, parse),
-        Capacity = _capacity.Or(item.Capacity?.PerLitre, parse) is { } perLitre
-            ? new(perLitre, _basis.Or(item.Capacity?.Basis, parse) ?? "")
+        Dilution = parse.GetValue(_dilution).Or(item.Dilution),
+        Capacity = parse.GetValue(_capacity).Or(item.Capacity?.PerLitre) is { } perLitre
+            ? new(perLitre, parse.GetValue(_basis) ?? item.Capacity?.Basis ?? "")
             : null,
-        MinimumPer80SquareInches = _minimum.Or(item.MinimumPer80SquareInches, parse),
+        MinimumPer80SquareInches = parse.GetValue(_minimum).Or(item.MinimumPer80SquareInches),
         FixerWeightThousandths = parse.GetValue(_weight) is { } weight ? Thousandths(weight) : item.FixerWeightThousandths,
     };
 
