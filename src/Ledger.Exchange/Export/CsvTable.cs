@@ -5,7 +5,8 @@ namespace Ledger.Exchange.Export;
 /// <summary>Writes a table as CSV: RFC 4180, a header row, lines that end with CR LF, text that no spreadsheet runs as a formula.</summary>
 public static class CsvTable
 {
-    private static readonly SearchValues<char> NeedQuotes = SearchValues.Create(",\"\r\n");
+    // A byte order mark is among them, because without quotes it would vanish from the beginning of a file.
+    private static readonly SearchValues<char> NeedQuotes = SearchValues.Create(",\"\r\n\uFEFF");
 
     /// <summary>Writes the header and all rows.</summary>
     /// <param name="writer">Takes the text; it should write UTF-8.</param>

@@ -39,7 +39,11 @@ internal sealed class FileReading(FileKind kind, Func<LocalDate, LocalDate> shif
             Remarks.Add("the file has a header and no rows");
     }
 
-    private IEnumerable<CsvRecord> Records(PlainText text) => CsvRows.Read(text, Separator.In(text.PeekLine(), kind.Columns));
+    private IEnumerable<CsvRecord> Records(PlainText text)
+    {
+        foreach (var record in CsvRows.Read(text, Separator.In(text.PeekLine(), kind.Columns)))
+            yield return record;
+    }
 
     private bool Next(IEnumerator<CsvRecord> records)
     {
