@@ -2,10 +2,10 @@ using Ledger.Core.Baths;
 using Ledger.Core.Costing;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
-using Ledger.Storage.Opening;
-using Ledger.Storage.Posting;
+using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
 using Ledger.Storage.Upkeep;
+using Ledger.Storage.Writing;
 using Microsoft.Data.Sqlite;
 using NodaTime;
 
@@ -90,7 +90,8 @@ public sealed class LedgerFile : ILedger, IDisposable
                 case NotPosted not: refused.Add(new(index, not.Refusal)); break;
             }
 
-            progress?.Report(++index);
+            index++;
+            progress?.Report(index);
         }
 
         if (refused.Count == 0 && !dryRun)
@@ -162,6 +163,9 @@ public sealed class LedgerFile : ILedger, IDisposable
     /// <inheritdoc/>
     public void Dispose() => _connection.Dispose();
 
+    /// <summary>For tests of a full disk.</summary>
+    internal SqliteConnection Connection => _connection;
+
     private JournalReader Past => new(_connection);
 
     private PostOutcome PostInside(Entry entry)
@@ -177,7 +181,7 @@ public sealed class LedgerFile : ILedger, IDisposable
         };
     }
 
-    private PostOutcome Write(Core.Journal.Posting posting, Holdings holdings)
+    private PostOutcome Write(Posting posting, Holdings holdings)
     {
         try
         {

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Ledger.Storage.Opening;
+using Ledger.Storage.Files;
 using NodaTime;
 
 namespace Ledger.Storage.Upkeep;

@@ -38,6 +38,16 @@ public sealed class TemporaryLedger : IDisposable
         Ledger = LedgerFile.Open(FilePath, Clock);
     }
 
+    /// <summary>A full disk: SQLite may not use another page.</summary>
+    public void LimitToItsPresentSize()
+    {
+        using var command = Ledger.Connection.CreateCommand();
+        command.CommandText = "PRAGMA page_count";
+        var pages = (long)command.ExecuteScalar()!;
+        command.CommandText = $"PRAGMA max_page_count = {pages}";
+        command.ExecuteScalar();
+    }
+
     public void Dispose()
     {
         Ledger.Dispose();

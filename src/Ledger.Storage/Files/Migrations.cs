@@ -1,7 +1,7 @@
 using DbUp;
 using Microsoft.Data.Sqlite;
 
-namespace Ledger.Storage.Opening;
+namespace Ledger.Storage.Files;
 
 /// <summary>Brings a file's tables up to date with the numbered scripts in migrations/.</summary>
 internal static class Migrations

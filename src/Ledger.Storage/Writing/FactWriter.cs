@@ -7,7 +7,7 @@ using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
 using Microsoft.Data.Sqlite;
 
-namespace Ledger.Storage.Posting;
+namespace Ledger.Storage.Writing;
 
 /// <summary>Writes what an entry establishes beside its movements: one method for each kind of fact.</summary>
 internal sealed class FactWriter(SqliteConnection connection, long entry)

@@ -1,6 +1,6 @@
 using Microsoft.Data.Sqlite;
 
-namespace Ledger.Storage.Opening;
+namespace Ledger.Storage.Files;
 
 /// <summary>Says in a sentence what SQLite's error codes mean for the user's file.</summary>
 internal static class Trouble

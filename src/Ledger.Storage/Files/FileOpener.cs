@@ -3,7 +3,7 @@ using Ledger.Storage.Upkeep;
 using Microsoft.Data.Sqlite;
 using NodaTime;
 
-namespace Ledger.Storage.Opening;
+namespace Ledger.Storage.Files;
 
 /// <summary>Opens the file, or says why it cannot be used: foreign, damaged, locked, newer. An older one is migrated after a backup copy.</summary>
 internal static class FileOpener

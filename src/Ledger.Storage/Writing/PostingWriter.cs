@@ -5,7 +5,7 @@ using Microsoft.Data.Sqlite;
 using NodaTime;
 using NodaTime.Text;
 
-namespace Ledger.Storage.Posting;
+namespace Ledger.Storage.Writing;
 
 /// <summary>Writes a posting: its entry, what it establishes, and its movements, in that order.</summary>
 internal sealed class PostingWriter(SqliteConnection connection)
@@ -13,7 +13,7 @@ internal sealed class PostingWriter(SqliteConnection connection)
     private static readonly InstantPattern Stamp = InstantPattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm:ss.fff'Z'");
 
     /// <summary>Writes the posting and returns the entry's number.</summary>
-    public long Write(Core.Journal.Posting posting, Instant recordedAt)
+    public long Write(Posting posting, Instant recordedAt)
     {
         var entry = posting.Entry;
         var number = connection.ExecuteScalar<long>(

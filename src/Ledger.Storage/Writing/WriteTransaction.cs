@@ -1,6 +1,6 @@
 using Microsoft.Data.Sqlite;
 
-namespace Ledger.Storage.Posting;
+namespace Ledger.Storage.Writing;
 
 /// <summary>
 /// An immediate transaction: the only writer from its beginning on, so that what the rules were decided on cannot change under them.
