@@ -117,7 +117,7 @@ internal static class EntryText
         public decimal? Number(string name) =>
             Text(name) is { } text ? decimal.Parse(text, NumberStyles.Float, CultureInfo.InvariantCulture) : null;
 
-        public Money Money(string name) => Number(name) is { } amount ? Measures.Money.Of(amount) : default;
+        public Money Money(string name) => Number(name) is { } amount ? Core.Measures.Money.Of(amount) : default;
 
         public LocalDate? Date(string name) => Text(name) is { } text ? Dates.Parse(text) : null;
 
