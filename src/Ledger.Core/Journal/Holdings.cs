@@ -148,7 +148,7 @@ public sealed class Holdings
         }
     }
 
-    private void Apply(Fact fact, LocalDate date)
+    private void Apply(PostedFact fact, LocalDate date)
     {
         switch (fact)
         {

@@ -13,7 +13,7 @@ public sealed record Posting(
     Entry Entry,
     string Summary,
     IReadOnlyList<Movement> Movements,
-    IReadOnlyList<Fact> Facts,
+    IReadOnlyList<PostedFact> Facts,
     IReadOnlyList<Effect> Effects,
     IReadOnlyList<string> Remarks);
 

@@ -10,7 +10,7 @@ namespace Ledger.Core.Journal.Rules;
 internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
 {
     private readonly List<Movement> _movements = [];
-    private readonly List<Fact> _facts = [];
+    private readonly List<PostedFact> _facts = [];
     private readonly List<string> _remarks = [];
     private readonly Dictionary<PlaceId, Container> _touched = [];
     private long _newPlaces;
@@ -53,7 +53,7 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
 
     public LotId NewLot() => new(holdings.LastLot + ++_newLots);
 
-    public void Add(Fact fact) => _facts.Add(fact);
+    public void Add(PostedFact fact) => _facts.Add(fact);
 
     public void Add(Movement movement) => _movements.Add(movement);
 

@@ -6,26 +6,26 @@ using Ledger.Core.Stock;
 namespace Ledger.Core.Journal;
 
 /// <summary>What an entry establishes beside its movements.</summary>
-public abstract record Fact;
+public abstract record PostedFact;
 
 /// <summary>An item has these settings now.</summary>
 /// <param name="Item">The item; its number is new when it was not known before.</param>
-public sealed record ItemDefined(Item Item) : Fact;
+public sealed record ItemDefined(Item Item) : PostedFact;
 
 /// <summary>A process has these steps now.</summary>
 /// <param name="Process">The process; its number is new when it was not known before.</param>
-public sealed record ProcessDefined(Process Process) : Fact;
+public sealed record ProcessDefined(Process Process) : PostedFact;
 
 /// <summary>The ledger's settings are these now.</summary>
 /// <param name="Name">The setting that changed.</param>
 /// <param name="Value">Its value.</param>
 /// <param name="Settings">All settings.</param>
-public sealed record SettingChanged(string Name, string Value, Settings Settings) : Fact;
+public sealed record SettingChanged(string Name, string Value, Settings Settings) : PostedFact;
 
 /// <summary>A delivery arrived.</summary>
 /// <param name="Lot">The new lot.</param>
 /// <param name="Purchase">What was paid and how.</param>
-public sealed record LotReceived(Lot Lot, Entries.Receipt Purchase) : Fact;
+public sealed record LotReceived(Lot Lot, Entries.Receipt Purchase) : PostedFact;
 
 /// <summary>A container came with a lot.</summary>
 /// <param name="Place">Its number.</param>
@@ -33,35 +33,35 @@ public sealed record LotReceived(Lot Lot, Entries.Receipt Purchase) : Fact;
 /// <param name="Number">Its running number among the item's containers.</param>
 /// <param name="Lot">Its lot.</param>
 /// <param name="Size">What it holds when full.</param>
-public sealed record ContainerArrived(PlaceId Place, string Code, long Number, Lot Lot, Quantity Size) : Fact;
+public sealed record ContainerArrived(PlaceId Place, string Code, long Number, Lot Lot, Quantity Size) : PostedFact;
 
 /// <summary>A container is open from the entry's date on.</summary>
 /// <param name="Place">The container.</param>
-public sealed record ContainerOpened(PlaceId Place) : Fact;
+public sealed record ContainerOpened(PlaceId Place) : PostedFact;
 
 /// <summary>A bath was mixed.</summary>
 /// <param name="Bath">The bath, without contents or work.</param>
-public sealed record BathMixed(Bath Bath) : Fact;
+public sealed record BathMixed(Bath Bath) : PostedFact;
 
 /// <summary>An area passed through a bath.</summary>
 /// <param name="Place">The bath.</param>
 /// <param name="IsFirst">Whether it counts: false for the second bath of a pair.</param>
 /// <param name="Area">The area.</param>
 /// <param name="Weighted">The same, weighted by film.</param>
-public sealed record BathWorked(PlaceId Place, bool IsFirst, Area Area, Area Weighted) : Fact;
+public sealed record BathWorked(PlaceId Place, bool IsFirst, Area Area, Area Weighted) : PostedFact;
 
 /// <summary>A bath was poured out.</summary>
 /// <param name="Place">The bath.</param>
 /// <param name="Code">Its name.</param>
 /// <param name="Reason">Why.</param>
-public sealed record BathEnded(PlaceId Place, string Code, string Reason) : Fact;
+public sealed record BathEnded(PlaceId Place, string Code, string Reason) : PostedFact;
 
 /// <summary>A session was held.</summary>
 /// <param name="Session">Its name.</param>
 /// <param name="Process">The process.</param>
 /// <param name="Bath">The bath the film went through, if any.</param>
 /// <param name="Developer">The developer concentrate used.</param>
-public sealed record SessionHeld(string Session, Process Process, PlaceId? Bath, Volume Developer) : Fact;
+public sealed record SessionHeld(string Session, Process Process, PlaceId? Bath, Volume Developer) : PostedFact;
 
 /// <summary>Sheets of one lot and fate were developed.</summary>
 /// <param name="Line">The position in the session, counting from 1.</param>
@@ -73,4 +73,4 @@ public sealed record SessionHeld(string Session, Process Process, PlaceId? Bath,
 /// <param name="Fate">What became of them.</param>
 /// <param name="Note">The user's note.</param>
 public sealed record SheetsDeveloped(
-    int Line, LotId Lot, long Sheets, Area Area, Money Cost, string Group, Fate Fate, string Note) : Fact;
+    int Line, LotId Lot, long Sheets, Area Area, Money Cost, string Group, Fate Fate, string Note) : PostedFact;

@@ -1,0 +1,27 @@
+using Ledger.Core.Journal.Entries;
+using NodaTime;
+
+namespace Ledger.Exchange.Import;
+
+/// <summary>The invented year of one tray worker, from the CSV files of sample-data.</summary>
+public static class DemoYear
+{
+    /// <summary>The day on which the year ends as the files tell it.</summary>
+    public static LocalDate LastDay { get; } = new(2026, 3, 15);
+
+    /// <summary>The files, as far as they are there.</summary>
+    public static IReadOnlyList<string> Kinds { get; } = [.. CsvImport.Kinds.Where(kind => Open(kind) is not null)];
+
+    /// <summary>The entries in their order, moved in time so that the year's last day is <paramref name="today"/>.</summary>
+    public static IReadOnlyList<Entry> Read(LocalDate today)
+    {
+        var days = Period.DaysBetween(LastDay, today);
+        var files = ImportFolder.Read(Kinds.Select(kind => (kind, Open(kind)!)), _ => null, today, date => date.PlusDays(days));
+        return files.SelectMany(file => file.Problems).FirstOrDefault() is { } problem
+            ? throw new InvalidOperationException($"the demo year cannot be read: {problem}")
+            : [.. ImportFolder.InOrder(files).Select(entry => entry.Entry)];
+    }
+
+    /// <summary>The bytes of a file of the demo year, or null when it has none of that kind.</summary>
+    public static Stream? Open(string kind) => typeof(DemoYear).Assembly.GetManifestResourceStream($"sample-data/{kind}.csv");
+}

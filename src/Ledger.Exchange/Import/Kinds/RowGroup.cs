@@ -1,0 +1,33 @@
+using Ledger.Exchange.Import.Rows;
+
+namespace Ledger.Exchange.Import.Kinds;
+
+/// <summary>Rows that belong together because they have the same name in a column.</summary>
+/// <param name="Name">The name, as the first of them writes it.</param>
+/// <param name="Rows">The rows in order; at least one.</param>
+internal sealed record RowGroup(string Name, IReadOnlyList<Row> Rows)
+{
+    public int Line => Rows[0].Line;
+
+    public bool IsGood => Rows.All(row => row.IsGood);
+
+    /// <summary>Gathers the rows by a column, in the order of the first row of each name; a row without a name is bad.</summary>
+    public static IEnumerable<RowGroup> By(string column, IEnumerable<Row> rows) => rows
+        .GroupBy(row => row.Needed(column, $"accepted is the name of the {column}"), StringComparer.OrdinalIgnoreCase)
+        .Select(group => new RowGroup(group.Key, [.. group]));
+
+    /// <summary>
+    /// The first row that says something in a column; another row may repeat it or say nothing, and is bad when it differs.
+    /// </summary>
+    public Row Saying(string column)
+    {
+        var saying = Rows.FirstOrDefault(row => row.Text(column).Length > 0) ?? Rows[0];
+        var said = saying.Text(column);
+        foreach (var row in Rows)
+            if (row.Text(column) is { Length: > 0 } other && !other.Equals(said, StringComparison.OrdinalIgnoreCase))
+                row.Refuse(
+                    column,
+                    $"accepted is {Row.Shown(said)} as on line {saying.Line}, or nothing: all rows of {Row.Shown(Name)} share it");
+        return saying;
+    }
+}

@@ -1,0 +1,36 @@
+using Microsoft.Data.Sqlite;
+
+namespace Ledger.Storage.Files;
+
+/// <summary>Says in a sentence what SQLite's error codes mean for the user's file.</summary>
+internal static class Trouble
+{
+    private const int Perm = 3, Busy = 5, Locked = 6, ReadOnly = 8, InputOutput = 10, Corrupt = 11, Full = 13, CannotOpen = 14, NotADatabase = 26;
+
+    public static LedgerFileException With(string path, SqliteException trouble) => new(
+        trouble.SqliteErrorCode switch
+        {
+            Busy or Locked => $"{path} is locked by another program that is writing to it; wait for it to finish and try again",
+            ReadOnly or Perm => $"{path} cannot be written to; nothing was changed. Check the rights of the file and of its folder",
+            Full => $"the disk of {path} is full; nothing was changed. Make room and try again",
+            InputOutput => $"{path} could not be read or written ({trouble.Message}); nothing was changed. Check the disk",
+            Corrupt => $"{path} is damaged; restore a backup with `trayledger backup --restore FILE`",
+            NotADatabase => $"{path} is no ledger: it is not an SQLite file. Name another file with --file",
+            CannotOpen => $"{path} cannot be opened; check that its folder exists and that you may write there",
+            _ => $"{path} cannot be used: {trouble.Message}",
+        },
+        trouble);
+
+    /// <summary>Runs something on the file; what goes wrong with the file comes out as a sentence.</summary>
+    public static T Guard<T>(string path, Func<T> work)
+    {
+        try
+        {
+            return work();
+        }
+        catch (SqliteException trouble)
+        {
+            throw With(path, trouble);
+        }
+    }
+}

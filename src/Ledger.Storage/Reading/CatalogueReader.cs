@@ -1,0 +1,107 @@
+using System.Globalization;
+using Dapper;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+using Microsoft.Data.Sqlite;
+
+namespace Ledger.Storage.Reading;
+
+/// <summary>Reads what the user has defined: settings, items and processes.</summary>
+internal sealed class CatalogueReader(SqliteConnection connection)
+{
+    public void ReadInto(Holdings holdings)
+    {
+        foreach (var setting in connection.Query<SettingRow>("SELECT name AS Name, value AS Value FROM setting"))
+            holdings.Settings = holdings.Settings.With(setting.Name, setting.Value) ?? holdings.Settings;
+        foreach (var row in Items())
+        {
+            holdings.Put(ToItem(row));
+            holdings.SetLastContainerNumber(row.Code, row.LastContainer ?? 0);
+        }
+
+        ReadProcesses(holdings);
+    }
+
+    private IEnumerable<ItemRow> Items() => connection.Query<ItemRow>(
+        """
+        SELECT i.id AS Id, i.code AS Code, i.name AS Name, i.kind AS Kind, i.role AS Role, i.format AS Format, i.unit AS Unit, i.pack AS Pack,
+            i.dilution AS Dilution, i.capacity_per_litre AS CapacityPerLitre, i.capacity_basis AS CapacityBasis,
+            i.minimum_per_80 AS MinimumPer80, i.fixer_weight AS FixerWeight, i.sealed_days AS SealedDays,
+            i.opened_full_days AS OpenedFullDays, i.opened_part_days AS OpenedPartDays, i.working_full_days AS WorkingFullDays,
+            i.working_part_days AS WorkingPartDays, i.tray_hours AS TrayHours, i.lead_time_days AS LeadTimeDays,
+            i.service_level AS ServiceLevel, i.minimum_on_hand AS MinimumOnHand, i.formula AS Formula, i.cautions AS Cautions,
+            (SELECT max(c.number) FROM container c WHERE c.item_id = i.id) AS LastContainer
+        FROM item i ORDER BY i.id
+        """);
+
+    private void ReadProcesses(Holdings holdings)
+    {
+        var steps = connection.Query<StepRow>(
+            """
+            SELECT s.process_id AS ProcessId, s.number AS Number, s.role AS Role, i.code AS Item, s.dilution AS Dilution,
+                s.working_volume AS WorkingVolume, s.amount AS Amount, s.use AS "Use", s.per AS Per, s.minutes AS Minutes, s.note AS Note
+            FROM process_step s LEFT JOIN item i ON i.id = s.item_id ORDER BY s.process_id, s.number
+            """).ToLookup(row => row.ProcessId);
+        foreach (var row in connection.Query<ProcessRow>("SELECT id AS Id, name AS Name FROM process"))
+            holdings.Put(new Process(new(row.Id), row.Name, [.. steps[row.Id].Select(step => ToStep(step, holdings))]));
+    }
+
+    private static Item ToItem(ItemRow row)
+    {
+        var unit = Units.Named(row.Unit)!.Value;
+        return new()
+        {
+            Id = new(row.Id),
+            Code = row.Code,
+            Name = row.Name,
+            Kind = Named.Kind(row.Kind),
+            Role = Named.Role(row.Role),
+            Format = row.Format is null ? null : Format.Parse(row.Format),
+            Unit = unit,
+            Pack = new(row.Pack, unit),
+            Dilution = row.Dilution is null ? null : Dilution.Parse(row.Dilution),
+            Capacity = ToCapacity(row.CapacityPerLitre, row.CapacityBasis),
+            MinimumPer80SquareInches = row.MinimumPer80 is { } least ? Volume.FromMicrolitres(least) : null,
+            FixerWeightThousandths = row.FixerWeight,
+            Keeping = new(row.SealedDays, row.OpenedFullDays, row.OpenedPartDays, row.WorkingFullDays, row.WorkingPartDays, row.TrayHours),
+            LeadTimeDays = row.LeadTimeDays,
+            ServiceLevel = row.ServiceLevel is null ? null : decimal.Parse(row.ServiceLevel, CultureInfo.InvariantCulture),
+            MinimumOnHand = row.MinimumOnHand is { } minimum ? new(minimum, unit) : null,
+            Formula = row.Formula,
+            Cautions = row.Cautions,
+        };
+    }
+
+    internal static Capacity? ToCapacity(long? perLitre, string? basis) =>
+        perLitre is { } area ? new(Area.FromHundredths(area), basis!) : null;
+
+    private static ProcessStep ToStep(StepRow row, Holdings holdings) => new()
+    {
+        Number = row.Number,
+        Role = Named.Role(row.Role),
+        Item = row.Item,
+        Dilution = row.Dilution is null ? null : Dilution.Parse(row.Dilution),
+        WorkingVolume = row.WorkingVolume is { } volume ? Volume.FromMicrolitres(volume) : null,
+        Amount = row.Amount is { } amount ? holdings.Item(row.Item!)!.Of(amount) : null,
+        Use = Named.Use(row.Use),
+        Per = Named.Per(row.Per),
+        Minutes = row.Minutes is null ? null : decimal.Parse(row.Minutes, CultureInfo.InvariantCulture),
+        Note = row.Note,
+    };
+
+    internal sealed record SettingRow(string Name, string Value);
+
+    internal sealed record ItemRow(
+        long Id, string Code, string Name, string Kind, string Role, string? Format, string Unit, long Pack, string? Dilution,
+        long? CapacityPerLitre, string? CapacityBasis, long? MinimumPer80, int FixerWeight, int? SealedDays, int? OpenedFullDays,
+        int? OpenedPartDays, int? WorkingFullDays, int? WorkingPartDays, int? TrayHours, int? LeadTimeDays, string? ServiceLevel,
+        long? MinimumOnHand, string Formula, string Cautions, long? LastContainer);
+
+    internal sealed record ProcessRow(long Id, string Name);
+
+    internal sealed record StepRow(
+        long ProcessId, int Number, string Role, string? Item, string? Dilution, long? WorkingVolume, long? Amount, string Use, string Per,
+        string? Minutes, string Note);
+}

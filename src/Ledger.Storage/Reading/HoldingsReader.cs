@@ -1,0 +1,82 @@
+using Dapper;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+using Microsoft.Data.Sqlite;
+using NodaTime;
+
+namespace Ledger.Storage.Reading;
+
+/// <summary>
+/// Reads what the ledger holds at the end of a day: today's balances, less all that happened later. The work follows what is on the
+/// shelf and what came after the day, not the length of the history.
+/// </summary>
+internal sealed class HoldingsReader(SqliteConnection connection)
+{
+    public Holdings Read(LocalDate asOf)
+    {
+        var holdings = new Holdings(asOf);
+        new CatalogueReader(connection).ReadInto(holdings);
+        var balances = Balances(asOf);
+        foreach (var container in Containers(asOf, balances, holdings))
+            holdings.Put(container);
+        new HalfEmptyReader(connection).ReadInto(holdings);
+        foreach (var bath in new BathReader(connection).InUse(asOf, balances, holdings))
+            holdings.Put(bath);
+        var last = connection.QuerySingle<LastRow>(
+            "SELECT (SELECT max(id) FROM place) AS Place, (SELECT coalesce(max(id), 0) FROM lot) AS Lot");
+        holdings.LastPlace = Math.Max(last.Place, Places.FirstFree - 1);
+        holdings.LastLot = last.Lot;
+        return holdings;
+    }
+
+    private ILookup<long, BalanceRow> Balances(LocalDate asOf) => connection.Query<BalanceRow>(
+        """
+        SELECT PlaceId, LotId, sum(Quantity) AS Quantity, sum(Value) AS Value
+        FROM (
+            SELECT place_id AS PlaceId, lot_id AS LotId, quantity AS Quantity, value AS Value FROM balance WHERE place_id >= 100
+            UNION ALL
+            SELECT m.from_place, m.lot_id, m.quantity, m.value
+            FROM entry e JOIN movement m ON m.entry_id = e.id WHERE e.date > @asOf AND m.from_place >= 100
+            UNION ALL
+            SELECT m.to_place, m.lot_id, -m.quantity, -m.value
+            FROM entry e JOIN movement m ON m.entry_id = e.id WHERE e.date > @asOf AND m.to_place >= 100)
+        GROUP BY PlaceId, LotId HAVING sum(Quantity) > 0 ORDER BY PlaceId, LotId
+        """,
+        new { asOf = Dates.Text(asOf) }).ToLookup(row => row.PlaceId);
+
+    private IEnumerable<Container> Containers(LocalDate asOf, ILookup<long, BalanceRow> balances, Holdings holdings)
+    {
+        var lots = new Dictionary<long, Lot>();
+        var rows = connection.Query<ContainerRow>(
+            """
+            SELECT c.place_id AS PlaceId, p.code AS Code, c.lot_id AS LotId, i.code AS Item, e.date AS ReceivedOn, l.quantity AS Quantity,
+                l.cost AS Cost, l.batch AS Batch, l.expires_on AS ExpiresOn, l.storage AS Storage, c.size AS Size,
+                (SELECT min(oe.date) FROM opening o JOIN standing_entry oe ON oe.id = o.entry_id
+                    WHERE o.place_id = c.place_id AND oe.date <= @asOf) AS OpenedOn
+            FROM json_each(@places) held JOIN container c ON c.place_id = held.value JOIN place p ON p.id = c.place_id
+            JOIN lot l ON l.id = c.lot_id JOIN item i ON i.id = l.item_id JOIN entry e ON e.id = l.entry_id
+            """,
+            new { asOf = Dates.Text(asOf), places = Json.Array(balances.Select(balance => balance.Key)) });
+        foreach (var row in rows)
+        {
+            var item = holdings.Item(row.Item)!;
+            if (!lots.TryGetValue(row.LotId, out var lot))
+                lots[row.LotId] = lot = new(
+                    new(row.LotId), item.Code, Days.Read(row.ReceivedOn), item.Of(row.Quantity), new(row.Cost), row.Batch,
+                    Days.ReadOptional(row.ExpiresOn), row.Storage);
+            var balance = balances[row.PlaceId].Single();
+            yield return new(
+                new(row.PlaceId), row.Code, lot, item.Of(row.Size), item.Of(balance.Quantity), new(balance.Value), Days.ReadOptional(row.OpenedOn));
+        }
+    }
+
+    internal sealed record LastRow(long Place, long Lot);
+
+    internal sealed record ContainerRow(
+        long PlaceId, string Code, long LotId, string Item, string ReceivedOn, long Quantity, long Cost, string Batch, string? ExpiresOn,
+        string Storage, long Size, string? OpenedOn);
+}
+
+/// <summary>What a place holds of a lot.</summary>
+internal sealed record BalanceRow(long PlaceId, long LotId, long Quantity, long Value);

@@ -1,0 +1,73 @@
+using Dapper;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Microsoft.Data.Sqlite;
+using NodaTime;
+using NodaTime.Text;
+
+namespace Ledger.Storage.Reading;
+
+/// <summary>Reads entries, page by page, and what the posting rules need to know of the past.</summary>
+internal sealed class JournalReader(SqliteConnection connection) : IPast
+{
+    public IReadOnlyList<JournalEntry> Page(LocalDate asOf, long? before, int atMost) =>
+    [
+        .. connection.Query<EntryRow>(
+            """
+            SELECT e.id AS Number, e.key AS Key, e.kind AS Kind, e.date AS Date, e.recorded_at AS RecordedAt, e.summary AS Summary,
+                e.note AS Note, e.reverses AS Reverses, (SELECT c.id FROM entry c WHERE c.reverses = e.id) AS ReversedBy
+            FROM entry e WHERE e.id < @before AND e.date <= @asOf ORDER BY e.id DESC LIMIT @atMost
+            """,
+            new { before = before ?? long.MaxValue, asOf = Dates.Text(asOf), atMost }).Select(ToEntry),
+    ];
+
+    public JournalEntry? Find(long number)
+    {
+        var row = connection.QueryFirstOrDefault<EntryRow>(
+            """
+            SELECT e.id AS Number, e.key AS Key, e.kind AS Kind, e.date AS Date, e.recorded_at AS RecordedAt, e.summary AS Summary,
+                e.note AS Note, e.reverses AS Reverses, (SELECT c.id FROM entry c WHERE c.reverses = e.id) AS ReversedBy
+            FROM entry e WHERE e.id = @number
+            """,
+            new { number });
+        return row is null ? null : ToEntry(row);
+    }
+
+    public long? NumberOf(string key) => connection.QueryFirstOrDefault<long?>("SELECT id FROM entry WHERE key = @key", new { key });
+
+    public IReadOnlyList<Movement> MovementsOf(long number) =>
+    [
+        .. connection.Query<MovementRow>(
+            """
+            SELECT lot_id AS Lot, from_place AS FromPlace, to_place AS ToPlace, quantity AS Quantity, value AS Value
+            FROM movement WHERE entry_id = @number ORDER BY id
+            """,
+            new { number })
+        .Select(row => new Movement(new(row.Lot), new(row.FromPlace), new(row.ToPlace), row.Quantity, new(row.Value))),
+    ];
+
+    public bool HasSession(string session) => connection.ExecuteScalar<long>(
+        "SELECT EXISTS (SELECT 1 FROM session s JOIN standing_entry e ON e.id = s.entry_id WHERE s.code = @session)", new { session }) == 1;
+
+    public bool HasBath(string bath) => connection.ExecuteScalar<long>(
+        """
+        SELECT EXISTS (SELECT 1 FROM place p JOIN bath b ON b.place_id = p.id JOIN standing_entry e ON e.id = b.entry_id WHERE p.code = @bath)
+        """,
+        new { bath }) == 1;
+
+    public long? FirstUseOfBathMixedBy(long number) => connection.QueryFirstOrDefault<long?>(
+        """
+        SELECT min(e.id) FROM bath b JOIN bath_work w ON w.place_id = b.place_id JOIN standing_entry e ON e.id = w.entry_id
+        WHERE b.entry_id = @number
+        """,
+        new { number });
+
+    private static JournalEntry ToEntry(EntryRow row) => new(
+        row.Number, row.Key, row.Kind, Days.Read(row.Date), InstantPattern.ExtendedIso.Parse(row.RecordedAt).Value, row.Summary, row.Note,
+        row.Reverses, row.ReversedBy);
+
+    internal sealed record EntryRow(
+        long Number, string Key, string Kind, string Date, string RecordedAt, string Summary, string Note, long? Reverses, long? ReversedBy);
+
+    internal sealed record MovementRow(long Lot, long FromPlace, long ToPlace, long Quantity, long Value);
+}

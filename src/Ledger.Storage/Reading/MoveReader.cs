@@ -1,0 +1,32 @@
+using Dapper;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Microsoft.Data.Sqlite;
+using NodaTime;
+
+namespace Ledger.Storage.Reading;
+
+/// <summary>Reads what an item's containers took in and gave.</summary>
+internal sealed class MoveReader(SqliteConnection connection)
+{
+    public IReadOnlyList<ItemMove> MovesOf(string item, LocalDate asOf, int atMost) =>
+    [
+        .. connection.Query<MoveRow>(
+            """
+            SELECT Number, Date, Summary, Container, Lot, Change, Value
+            FROM (
+                SELECT e.id AS Number, e.date AS Date, e.summary AS Summary, p.code AS Container, m.lot_id AS Lot, m.quantity AS Change, m.value AS Value, m.id AS Id
+                FROM item i JOIN lot l ON l.item_id = i.id JOIN movement m ON m.lot_id = l.id JOIN entry e ON e.id = m.entry_id
+                JOIN place p ON p.id = m.to_place WHERE i.code = @item AND e.date <= @asOf AND p.kind = 'container'
+                UNION ALL
+                SELECT e.id, e.date, e.summary, p.code, m.lot_id, -m.quantity, -m.value, m.id
+                FROM item i JOIN lot l ON l.item_id = i.id JOIN movement m ON m.lot_id = l.id JOIN entry e ON e.id = m.entry_id
+                JOIN place p ON p.id = m.from_place WHERE i.code = @item AND e.date <= @asOf AND p.kind = 'container')
+            ORDER BY Date DESC, Id DESC LIMIT @atMost
+            """,
+            new { item, asOf = Dates.Text(asOf), atMost })
+        .Select(row => new ItemMove(row.Number, Days.Read(row.Date), row.Summary, row.Container, new(row.Lot), row.Change, new(row.Value))),
+    ];
+
+    internal sealed record MoveRow(long Number, string Date, string Summary, string Container, long Lot, long Change, long Value);
+}

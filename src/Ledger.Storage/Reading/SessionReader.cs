@@ -1,0 +1,45 @@
+using Dapper;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Microsoft.Data.Sqlite;
+using NodaTime;
+
+namespace Ledger.Storage.Reading;
+
+/// <summary>Reads sessions, page by page, the last one first.</summary>
+internal sealed class SessionReader(SqliteConnection connection)
+{
+    public IReadOnlyList<SessionRecord> Page(LocalDate asOf, SessionRecord? before, int atMost)
+    {
+        var rows = connection.Query<SessionRow>(
+            """
+            SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, s.process AS Process, p.code AS Bath, s.developer AS Developer, e.note AS Note
+            FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id LEFT JOIN place p ON p.id = s.bath_id
+            WHERE e.date <= @asOf AND (e.date, e.id) < (@beforeDate, @beforeNumber)
+            ORDER BY e.date DESC, e.id DESC LIMIT @atMost
+            """,
+            new
+            {
+                asOf = Dates.Text(asOf), beforeDate = before is null ? "9999" : Dates.Text(before.Date),
+                beforeNumber = before?.Number ?? long.MaxValue, atMost,
+            }).AsList();
+        var lines = Lines(rows.Select(row => row.Number));
+        return [.. rows.Select(row => new SessionRecord(
+            row.Number, row.Session, Days.Read(row.Date), row.Process, row.Bath, Volume.FromMicrolitres(row.Developer), row.Note,
+            [.. lines[row.Number]]))];
+    }
+
+    private ILookup<long, SessionSheets> Lines(IEnumerable<long> sessions) => connection.Query<SheetsRow>(
+        """
+        SELECT s.entry_id AS Number, i.code AS Item, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost, s."group" AS "Group", s.fate AS Fate, s.note AS Note
+        FROM json_each(@sessions) j JOIN session_sheets s ON s.entry_id = j.value JOIN lot l ON l.id = s.lot_id JOIN item i ON i.id = l.item_id
+        ORDER BY s.entry_id, s.number
+        """,
+        new { sessions = Json.Array(sessions) })
+        .ToLookup(row => row.Number, row => new SessionSheets(
+            row.Item, row.Sheets, Area.FromHundredths(row.Area), new(row.Cost), row.Group, Named.Fate(row.Fate), row.Note));
+
+    internal sealed record SessionRow(long Number, string Session, string Date, string Process, string? Bath, long Developer, string Note);
+
+    internal sealed record SheetsRow(long Number, string Item, long Sheets, long Area, long Cost, string Group, string Fate, string Note);
+}

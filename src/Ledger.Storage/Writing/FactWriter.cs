@@ -1,0 +1,161 @@
+using System.Globalization;
+using Dapper;
+using Ledger.Core.Baths;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+using Microsoft.Data.Sqlite;
+
+namespace Ledger.Storage.Writing;
+
+/// <summary>Writes what an entry establishes beside its movements: one method for each kind of fact.</summary>
+internal sealed class FactWriter(SqliteConnection connection, long entry)
+{
+    private int _sheetsNumber;
+
+    public void Write(PostedFact fact)
+    {
+        switch (fact)
+        {
+            case ItemDefined defined: Write(defined.Item); break;
+            case ProcessDefined defined: Write(defined.Process); break;
+            case SettingChanged changed: Write(changed); break;
+            case LotReceived received: Write(received); break;
+            case ContainerArrived arrived: Write(arrived); break;
+            case ContainerOpened opened: Write(opened); break;
+            case BathMixed mixed: Write(mixed.Bath); break;
+            case BathWorked worked: Write(worked); break;
+            case BathEnded ended: Write(ended); break;
+            case SessionHeld held: Write(held); break;
+            case SheetsDeveloped developed: Write(developed); break;
+            default: throw new ArgumentException($"no table holds a {fact.GetType().Name}", nameof(fact));
+        }
+    }
+
+    private void Write(Item item) => connection.Execute(
+        """
+        INSERT INTO item (id, code, name, kind, role, format, unit, pack, dilution, capacity_per_litre, capacity_basis, minimum_per_80,
+            fixer_weight, sealed_days, opened_full_days, opened_part_days, working_full_days, working_part_days, tray_hours,
+            lead_time_days, service_level, minimum_on_hand, formula, cautions)
+        VALUES (@Id, @Code, @Name, @Kind, @Role, @Format, @Unit, @Pack, @Dilution, @CapacityPerLitre, @CapacityBasis, @MinimumPer80,
+            @FixerWeight, @SealedDays, @OpenedFullDays, @OpenedPartDays, @WorkingFullDays, @WorkingPartDays, @TrayHours,
+            @LeadTimeDays, @ServiceLevel, @MinimumOnHand, @Formula, @Cautions)
+        ON CONFLICT (id) DO UPDATE SET name = excluded.name, role = excluded.role, pack = excluded.pack, dilution = excluded.dilution,
+            capacity_per_litre = excluded.capacity_per_litre, capacity_basis = excluded.capacity_basis,
+            minimum_per_80 = excluded.minimum_per_80, fixer_weight = excluded.fixer_weight, sealed_days = excluded.sealed_days,
+            opened_full_days = excluded.opened_full_days, opened_part_days = excluded.opened_part_days,
+            working_full_days = excluded.working_full_days, working_part_days = excluded.working_part_days,
+            tray_hours = excluded.tray_hours, lead_time_days = excluded.lead_time_days, service_level = excluded.service_level,
+            minimum_on_hand = excluded.minimum_on_hand, formula = excluded.formula, cautions = excluded.cautions
+        """,
+        new
+        {
+            Id = item.Id.Value, item.Code, item.Name, Kind = item.Kind.Name(), Role = item.Role.Name(), Format = item.Format?.Code,
+            Unit = item.Unit.Name(), Pack = item.Pack.Base, Dilution = item.Dilution?.Text,
+            CapacityPerLitre = item.Capacity?.PerLitre.Hundredths, CapacityBasis = item.Capacity?.Basis,
+            MinimumPer80 = item.MinimumPer80SquareInches?.Microlitres, FixerWeight = item.FixerWeightThousandths,
+            item.Keeping.SealedDays, item.Keeping.OpenedFullDays, item.Keeping.OpenedPartDays, item.Keeping.WorkingFullDays,
+            item.Keeping.WorkingPartDays, item.Keeping.TrayHours, item.LeadTimeDays,
+            ServiceLevel = item.ServiceLevel?.ToString(CultureInfo.InvariantCulture), MinimumOnHand = item.MinimumOnHand?.Base,
+            item.Formula, item.Cautions,
+        });
+
+    private void Write(Process process)
+    {
+        var id = process.Id.Value;
+        connection.Execute("INSERT INTO process (id, name) VALUES (@id, @Name) ON CONFLICT DO NOTHING", new { id, process.Name });
+        connection.Execute("DELETE FROM process_step WHERE process_id = @id", new { id });
+        foreach (var step in process.Steps)
+            connection.Execute(
+                """
+                INSERT INTO process_step (process_id, number, role, item_id, dilution, working_volume, amount, use, per, minutes, note)
+                VALUES (@id, @Number, @Role, (SELECT id FROM item WHERE code = @Item), @Dilution, @WorkingVolume, @Amount, @Use, @Per, @Minutes, @Note)
+                """,
+                new
+                {
+                    id, step.Number, Role = step.Role.Name(), step.Item, Dilution = step.Dilution?.Text,
+                    WorkingVolume = step.WorkingVolume?.Microlitres, Amount = step.Amount?.Base, Use = step.Use.Name(), Per = step.Per.Name(),
+                    Minutes = step.Minutes?.ToString(CultureInfo.InvariantCulture), step.Note,
+                });
+    }
+
+    private void Write(SettingChanged changed) => connection.Execute(
+        "INSERT INTO setting (name, value) VALUES (@Name, @Value) ON CONFLICT DO UPDATE SET value = excluded.value",
+        new { changed.Name, changed.Value });
+
+    private void Write(LotReceived received)
+    {
+        var (lot, purchase) = (received.Lot, received.Purchase);
+        connection.Execute(
+            """
+            INSERT INTO lot (id, entry_id, item_id, quantity, cost, batch, expires_on, storage, packs, price, discount, shipping, duty, currency, rate)
+            VALUES (@Id, @entry, (SELECT id FROM item WHERE code = @Item), @Quantity, @Cost, @Batch, @ExpiresOn, @Storage,
+                @Packs, @Price, @Discount, @Shipping, @Duty, @Currency, @Rate)
+            """,
+            new
+            {
+                Id = lot.Id.Value, entry, lot.Item, Quantity = lot.Quantity.Base, Cost = lot.Cost.Millionths, lot.Batch,
+                ExpiresOn = lot.ExpiresOn is { } day ? Dates.Text(day) : null, lot.Storage,
+                Packs = purchase.Packs.ToString(CultureInfo.InvariantCulture), Price = purchase.Price.Millionths,
+                Discount = purchase.Discount.Millionths, Shipping = purchase.Shipping.Millionths, Duty = purchase.Duty.Millionths,
+                purchase.Currency, Rate = purchase.Rate?.ToString(CultureInfo.InvariantCulture),
+            });
+    }
+
+    private void Write(ContainerArrived arrived)
+    {
+        WritePlace(arrived.Place, "container", arrived.Code);
+        connection.Execute(
+            """
+            INSERT INTO container (place_id, lot_id, item_id, number, size)
+            VALUES (@Place, @Lot, (SELECT item_id FROM lot WHERE id = @Lot), @Number, @Size)
+            """,
+            new { Place = arrived.Place.Value, Lot = arrived.Lot.Id.Value, arrived.Number, Size = arrived.Size.Base });
+    }
+
+    private void Write(ContainerOpened opened) => connection.Execute(
+        "INSERT INTO opening (entry_id, place_id) VALUES (@entry, @Place)", new { entry, Place = opened.Place.Value });
+
+    private void Write(Bath bath)
+    {
+        WritePlace(bath.Place, "bath", bath.Code);
+        connection.Execute(
+            """
+            INSERT INTO bath (place_id, entry_id, item_id, role, material, working_volume, dilution, capacity_per_litre, capacity_basis, paired_with, rotations)
+            VALUES (@Place, @entry, (SELECT id FROM item WHERE code = @Item), @Role, @Material, @Volume, @Dilution, @CapacityPerLitre, @CapacityBasis, @PairedWith, @Rotations)
+            """,
+            new
+            {
+                Place = bath.Place.Value, entry, bath.Item, Role = bath.Role.Name(), Material = bath.Material.Name(),
+                Volume = bath.WorkingVolume.Microlitres, Dilution = bath.Dilution.Text, CapacityPerLitre = bath.Capacity?.PerLitre.Hundredths,
+                CapacityBasis = bath.Capacity?.Basis, bath.PairedWith, bath.Rotations,
+            });
+    }
+
+    private void Write(BathWorked worked) => connection.Execute(
+        "INSERT INTO bath_work (entry_id, place_id, is_first, area, weighted) VALUES (@entry, @Place, @IsFirst, @Area, @Weighted)",
+        new { entry, Place = worked.Place.Value, IsFirst = worked.IsFirst ? 1 : 0, Area = worked.Area.Hundredths, Weighted = worked.Weighted.Hundredths });
+
+    private void Write(BathEnded ended) => connection.Execute(
+        "INSERT INTO bath_end (place_id, entry_id, reason) VALUES (@Place, @entry, @Reason)",
+        new { Place = ended.Place.Value, entry, ended.Reason });
+
+    private void Write(SessionHeld held) => connection.Execute(
+        "INSERT INTO session (entry_id, code, process, bath_id, developer) VALUES (@entry, @Session, @Process, @Bath, @Developer)",
+        new { entry, held.Session, Process = held.Process.Name, Bath = held.Bath?.Value, Developer = held.Developer.Microlitres });
+
+    private void Write(SheetsDeveloped developed) => connection.Execute(
+        """
+        INSERT INTO session_sheets (entry_id, number, line, lot_id, sheets, area, cost, "group", fate, note)
+        VALUES (@entry, @Number, @Line, @Lot, @Sheets, @Area, @Cost, @Group, @Fate, @Note)
+        """,
+        new
+        {
+            entry, Number = ++_sheetsNumber, developed.Line, Lot = developed.Lot.Value, developed.Sheets, Area = developed.Area.Hundredths,
+            Cost = developed.Cost.Millionths, developed.Group, Fate = developed.Fate.Name(), developed.Note,
+        });
+
+    private void WritePlace(PlaceId place, string kind, string code) => connection.Execute(
+        "INSERT INTO place (id, kind, code, entry_id) VALUES (@Id, @kind, @code, @entry)", new { Id = place.Value, kind, code, entry });
+}

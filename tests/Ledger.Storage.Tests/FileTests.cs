@@ -1,0 +1,182 @@
+using Ledger.Core.Journal.Entries;
+using Ledger.Storage.Tests.Support;
+using Microsoft.Data.Sqlite;
+
+namespace Ledger.Storage.Tests;
+
+/// <summary>What happens to a file that is not what it should be, and to one that somebody else writes to.</summary>
+public sealed class FileTests : IDisposable
+{
+    private readonly TemporaryLedger _file = new();
+
+    public void Dispose() => _file.Dispose();
+
+    [Fact]
+    public void AFileThatIsNoDatabaseIsRefusedInASentence()
+    {
+        var path = Path.Combine(_file.Folder, "letter.db");
+        File.WriteAllText(path, string.Concat(Enumerable.Repeat("Dear reader, this is no database. ", 100)));
+        Assert.Contains("not an SQLite file", Refusal(path));
+    }
+
+    [Fact]
+    public void AnotherProgramsDatabaseIsRefused()
+    {
+        var path = Path.Combine(_file.Folder, "other.db");
+        Sql(path, "CREATE TABLE t (x)");
+        Assert.Contains("another program", Refusal(path));
+    }
+
+    [Fact]
+    public void ADamagedFileIsRefusedAndSaysHowToGetOn()
+    {
+        Some.Stock(_file);
+        var copy = Path.Combine(_file.Folder, "copy.db");
+        _file.Ledger.BackUp(copy);
+        using (var stream = File.OpenWrite(copy))
+        {
+            stream.Position = 4096;
+            stream.Write(new byte[8192]);
+        }
+
+        Assert.Contains("restore a backup", Assert.Throws<LedgerFileException>(() =>
+        {
+            using var ledger = LedgerFile.Open(copy, _file.Clock);
+            ledger.HoldingsOn(ledger.Today);
+        }).Message);
+    }
+
+    [Fact]
+    public void AFileOfANewerVersionIsRefused()
+    {
+        _file.Ledger.Dispose();
+        Sql(_file.FilePath, "INSERT INTO SchemaVersions (ScriptName, Applied) VALUES ('migrations/9999_from_the_future.sql', '2030-01-01')");
+        Assert.Contains("newer version", Refusal(_file.FilePath));
+    }
+
+    [Fact]
+    public void AFolderIsNoFile() => Assert.Contains("is a folder", Refusal(_file.Folder));
+
+    [Fact]
+    public void AnEntryInALockedFileSaysSoAndWritesNothing()
+    {
+        using var other = new SqliteConnection($"Data Source={_file.FilePath};Pooling=False");
+        other.Open();
+        using var command = other.CreateCommand();
+        command.CommandText = "BEGIN IMMEDIATE";
+        command.ExecuteNonQuery();
+        Assert.Contains("locked", Assert.Throws<LedgerFileException>(() => _file.Ledger.Post(Some.Define(Some.Film()))).Message);
+        command.CommandText = "ROLLBACK";
+        command.ExecuteNonQuery();
+        Assert.Empty(_file.Ledger.Journal(_file.Ledger.Today, null, 10));
+        _file.Accept(Some.Define(Some.Film()));
+    }
+
+    [Fact]
+    public void AFullDiskSaysSoAndWritesNothing()
+    {
+        Some.Stock(_file);
+        var entries = _file.Ledger.Journal(_file.Ledger.Today, null, 1000).Count;
+        _file.LimitToItsPresentSize();
+        var refusal = Assert.Throws<LedgerFileException>(() =>
+        {
+            for (var i = 0; i < 1000; i++)
+                _file.Ledger.Post(Some.Receipt("pan", 25) with { Note = new('x', 9000) });
+        });
+        Assert.Contains("full", refusal.Message);
+        Assert.True(_file.Ledger.Check(null, default).Ok);
+        Assert.True(_file.Ledger.Journal(_file.Ledger.Today, null, 5000).Count < entries + 1000);
+    }
+
+    [Fact]
+    public void WhatAnotherProcessWritesIsSeen()
+    {
+        Some.Stock(_file);
+        var version = _file.Ledger.Version;
+        using (var other = LedgerFile.Open(_file.FilePath, _file.Clock))
+            other.Post(Some.Session());
+        Assert.NotEqual(version, _file.Ledger.Version);
+        _file.Accept(Some.Session("S02"));
+        Assert.Equal(42, _file.Ledger.HoldingsOn(_file.Ledger.Today).OnHand(Some.Film()).Base);
+    }
+
+    [Theory]
+    [InlineData("UPDATE entry SET note = 'x'")]
+    [InlineData("DELETE FROM entry")]
+    [InlineData("UPDATE movement SET quantity = 1")]
+    [InlineData("DELETE FROM movement")]
+    [InlineData("UPDATE lot SET cost = 0")]
+    [InlineData("UPDATE session_sheets SET cost = 0")]
+    [InlineData("DELETE FROM bath_work")]
+    [InlineData("UPDATE balance SET quantity = -1 WHERE place_id >= 100")]
+    [InlineData("INSERT INTO movement (entry_id, lot_id, from_place, to_place, quantity, value) VALUES (1, 1, 100, 4, 1000000, 0)")]
+    [InlineData("INSERT INTO movement (entry_id, lot_id, from_place, to_place, quantity, value) VALUES (1, 1, 1, 100, 1.5, 0)")]
+    [InlineData("INSERT INTO entry (key, kind, date, recorded_at, summary, note) VALUES ('k', 'x', '2025-02-29', '', '', '')")]
+    public void AnotherProgramCannotBreakIt(string sql)
+    {
+        Some.Stock(_file);
+        _file.Accept(Some.Session());
+        Assert.Throws<SqliteException>(() => Sql(_file.FilePath, sql));
+        Assert.True(_file.Ledger.Check(null, default).Ok);
+    }
+
+    [Fact]
+    public void TheCheckFindsABalanceThatWasTamperedWith()
+    {
+        Some.Stock(_file);
+        Sql(_file.FilePath, "UPDATE balance SET quantity = quantity + 1 WHERE place_id = 100");
+        Assert.Contains(_file.Ledger.Check(null, default).Problems, problem => problem.Contains("pan/1"));
+    }
+
+    [Fact]
+    public void ABackupHoldsEverythingAndIsRestoredBesideTheOldFile()
+    {
+        Some.Stock(_file);
+        var backup = Path.Combine(_file.Folder, "backup.db");
+        _file.Ledger.BackUp(backup);
+        Assert.Throws<LedgerFileException>(() => _file.Ledger.BackUp(backup));
+        _file.Accept(Some.Session());
+        _file.Ledger.Dispose();
+        var old = LedgerFile.Restore(backup, _file.FilePath, _file.Clock);
+
+        _file.Reopen();
+        Assert.Empty(_file.Ledger.Sessions(_file.Ledger.Today, null, 10));
+        using var before = LedgerFile.Open(old, _file.Clock);
+        Assert.Single(before.Sessions(before.Today, null, 10));
+    }
+
+    [Fact]
+    public void AnImportIsWrittenWholeOrNotAtAll()
+    {
+        Entry[] entries = [Some.Define(Some.Film()), Some.Receipt("pan"), Some.Receipt("none"), Some.Receipt("pan", -1)];
+        var outcome = _file.Ledger.Import(entries, dryRun: false, null, default);
+        Assert.Equal([2, 3], outcome.Refused.Select(refused => refused.Index));
+        Assert.Empty(_file.Ledger.Journal(_file.Ledger.Today, null, 10));
+
+        Assert.Equal(2, _file.Ledger.Import(entries[..2], dryRun: true, null, default).Posted);
+        Assert.Empty(_file.Ledger.Journal(_file.Ledger.Today, null, 10));
+        Assert.Equal(2, _file.Ledger.Import(entries[..2], dryRun: false, null, default).Posted);
+        Assert.Equal(2, _file.Ledger.Import(entries[..2], dryRun: false, null, default).AlreadyThere);
+
+        using var cancel = new CancellationTokenSource();
+        var more = Enumerable.Range(0, 100).Select(i =>
+        {
+            if (i == 50)
+                cancel.Cancel();
+            return (Entry)Some.Receipt("pan");
+        });
+        Assert.Throws<OperationCanceledException>(() => _file.Ledger.Import(more, dryRun: false, null, cancel.Token));
+        Assert.Equal(25, _file.Ledger.HoldingsOn(_file.Ledger.Today).OnHand(Some.Film()).Base);
+    }
+
+    private string Refusal(string path) => Assert.Throws<LedgerFileException>(() => LedgerFile.Open(path, _file.Clock)).Message;
+
+    private static void Sql(string path, string sql)
+    {
+        using var connection = new SqliteConnection($"Data Source={path};Pooling=False;Foreign Keys=True");
+        connection.Open();
+        using var command = connection.CreateCommand();
+        command.CommandText = sql;
+        command.ExecuteNonQuery();
+    }
+}

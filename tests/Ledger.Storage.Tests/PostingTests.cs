@@ -1,0 +1,105 @@
+using Ledger.Core.Costing;
+using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+using Ledger.Storage.Tests.Support;
+
+namespace Ledger.Storage.Tests;
+
+public sealed class PostingTests : IDisposable
+{
+    private readonly TemporaryLedger _file = new();
+
+    public void Dispose() => _file.Dispose();
+
+    private Holdings Now => _file.Ledger.HoldingsOn(_file.Ledger.Today);
+
+    [Fact]
+    public void ASessionDrawsFilmDeveloperAndSuppliesAndWorksTheBath()
+    {
+        Some.Stock(_file);
+        _file.Accept(Some.Session());
+
+        Assert.Equal(46, Now.OnHand(Now.Item("pan")!).Base);
+        Assert.Equal(975_000, Now.OnHand(Now.Item("syrup")!).Base);
+        Assert.Equal(700_000, Now.OnHand(Now.Item("fix")!).Base);
+        Assert.Equal(99, Now.OnHand(Now.Item("gloves")!).Base);
+        var bath = Now.Bath("f1")!;
+        Assert.Equal(320, bath.Worked.SquareInches);
+        Assert.Equal(4_770_000, bath.Value.Millionths);
+        Assert.Empty(_file.Ledger.Check(null, default).Problems);
+    }
+
+    [Fact]
+    public void SendingAnEntryAgainAddsNothing()
+    {
+        Some.Stock(_file);
+        var session = Some.Session();
+        var first = _file.Accept(session);
+        Assert.Equal(first.Number, Assert.IsType<AlreadyPosted>(_file.Ledger.Post(session)).Number);
+        Assert.Equal(46, Now.OnHand(Now.Item("pan")!).Base);
+    }
+
+    [Fact]
+    public void ARefusalChangesNothing()
+    {
+        Some.Stock(_file);
+        var entries = _file.Ledger.Check(null, default).Entries;
+        Assert.Equal(RefusalKind.MoreThanHeld, _file.Refuse(Some.Session(sheets: 51)).Kind);
+        Assert.Equal(RefusalKind.Unknown, _file.Refuse(Some.Session() with { Process = "none" }).Kind);
+        Assert.Equal(entries, _file.Ledger.Check(null, default).Entries);
+        Assert.Equal(50, Now.OnHand(Now.Item("pan")!).Base);
+    }
+
+    [Fact]
+    public void ACorrectionBringsEverythingBackOnTheDayOfWhatItReverses()
+    {
+        Some.Stock(_file);
+        var session = _file.Accept(Some.Session());
+        var before = _file.Ledger.HoldingsOn(Some.Day(2, 28));
+        _file.Accept(new Correction { Key = Some.Key(), Date = _file.Ledger.Today, Reverses = session.Number, Reason = "wrong bath" });
+
+        Assert.Equal(
+            before.Containers.Select(container => (container.Code, container.Held, container.Value)),
+            Now.Containers.Select(container => (container.Code, container.Held, container.Value)));
+        Assert.Equal(Area.Zero, Now.Bath("F1")!.Worked);
+        Assert.All(Now.Containers, container => Assert.True(container.IsSealed || container.Lot.Item == "fix"));
+        Assert.Equal(50, _file.Ledger.HoldingsOn(Some.Day(3, 1)).OnHand(Now.Item("pan")!).Base);
+        _file.Accept(Some.Session());
+        Assert.Empty(_file.Ledger.Check(null, default).Problems);
+    }
+
+    [Fact]
+    public void TheLedgerAsOfAnEarlierDayShowsThatDay()
+    {
+        Some.Stock(_file);
+        _file.Accept(Some.Session());
+        _file.Accept(Some.Session("S02", month: 5));
+
+        var april = _file.Ledger.HoldingsOn(Some.Day(4, 1));
+        Assert.Equal(46, april.OnHand(april.Item("pan")!).Base);
+        Assert.Equal(320, april.Bath("F1")!.Worked.SquareInches);
+        Assert.Empty(_file.Ledger.HoldingsOn(Some.Day(1, 1)).Containers);
+        Assert.Null(_file.Ledger.HoldingsOn(Some.Day(1, 31)).Bath("F1"));
+    }
+
+    [Fact]
+    public void AFullAndAnEmptyPeriodBothReconcile()
+    {
+        Some.Stock(_file);
+        _file.Accept(Some.Session());
+        _file.Accept(Some.Session("S02", 2, Ledger.Core.Sessions.Fate.Reject, month: 4));
+        _file.Accept(new Discard { Key = Some.Key(), Date = Some.Day(5, 1), What = "F1", Reason = "specks" });
+        _file.Accept(new StockCount { Key = Some.Key(), Date = Some.Day(5, 2), What = "syrup", Found = Quantity.Of(940, Unit.Millilitre), Reason = "dregs" });
+
+        var year = new CostReading(_file.Ledger.Costs(Some.Day(1, 1), Some.Day(12, 31)));
+        Assert.True(year.Reconciles);
+        Assert.Equal(404.9m, year.Spent.Amount);
+        Assert.Equal(26m, year.Film.Amount);
+        Assert.Equal(13m, year.SpoiledFilm.Amount);
+        Assert.Equal(0.42m, year.Facts.Lost.Amount);
+        Assert.Equal(4.77m, (year.NeverUsedInBaths + year.Chemistry).Amount - 0.050m * 42m);
+        foreach (var month in Enumerable.Range(1, 12))
+            Assert.True(new CostReading(_file.Ledger.Costs(Some.Day(month, 1), Some.Day(month, 28))).Reconciles);
+    }
+}

@@ -1,0 +1,84 @@
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+using NodaTime;
+
+namespace Ledger.Storage.Tests.Support;
+
+/// <summary>Valid entries in which a test sets only what it is about.</summary>
+public static class Some
+{
+    private static int _keys;
+
+    public static LocalDate Day(int month, int day) => new(2025, month, day);
+
+    public static string Key() => $"key-{Interlocked.Increment(ref _keys)}";
+
+    public static Item Film(string code = "pan", int weight = 1000) => new()
+    {
+        Code = code, Name = "Pan film", Kind = ItemKind.Film, Format = Format.Parse("8x10"), Unit = Unit.Sheet, Pack = new(25, Unit.Sheet),
+        FixerWeightThousandths = weight,
+    };
+
+    public static Item Syrup() => new()
+    {
+        Code = "syrup", Name = "Syrup developer", Kind = ItemKind.Chemical, Role = ItemRole.Developer, Unit = Unit.Millilitre,
+        Pack = Quantity.Of(1000, Unit.Millilitre), Dilution = Dilution.Parse("1+49"), MinimumPer80SquareInches = Volume.FromMillilitres(6),
+        Keeping = new(OpenedFullDays: 540, OpenedPartDays: 180),
+    };
+
+    public static Item Fixer() => new()
+    {
+        Code = "fix", Name = "Rapid fixer", Kind = ItemKind.Chemical, Role = ItemRole.Fixer, Unit = Unit.Millilitre,
+        Pack = Quantity.Of(1000, Unit.Millilitre), Dilution = Dilution.Parse("1+4"),
+        Capacity = new(Area.FromSquareInches(2000), "handbook"), Keeping = new(WorkingFullDays: 180),
+    };
+
+    public static Item Gloves() => new()
+    {
+        Code = "gloves", Name = "Gloves", Kind = ItemKind.Supply, Unit = Unit.Piece, Pack = new(100, Unit.Piece),
+    };
+
+    public static ItemDefinition Define(Item item) => new() { Key = Key(), Date = Day(1, 1), Item = item };
+
+    public static ProcessDefinition Process() => new()
+    {
+        Key = Key(), Date = Day(1, 1), Process = "tray",
+        Steps =
+        [
+            new() { Number = 1, Role = ItemRole.Developer, Item = "syrup", WorkingVolume = Volume.FromMillilitres(1250), Dilution = Dilution.Parse("1+49"), Per = StepPer.Batch },
+            new() { Number = 2, Role = ItemRole.Fixer, Item = "fix", Use = StepUse.Reused, Minutes = 5.5m, Note = "both trays" },
+            new() { Number = 3, Role = ItemRole.Other, Item = "gloves", Amount = new(1, Unit.Piece) },
+        ],
+    };
+
+    public static Receipt Receipt(string item, decimal packs = 1, decimal price = 100, int month = 1) => new()
+    {
+        Key = Key(), Date = Day(month, 2), Item = item, Packs = packs, Price = Money.Of(price), Currency = "EUR",
+    };
+
+    public static BathMixing Bath(string bath = "F1", string? pairedWith = null, int month = 2) => new()
+    {
+        Key = Key(), Date = Day(month, 1), Bath = bath, Item = "fix", WorkingVolume = Volume.FromMillilitres(1500), PairedWith = pairedWith,
+    };
+
+    public static SessionLog Session(string session = "S01", int sheets = 4, Fate fate = Fate.Negative, string? bath = "F1", int month = 3) => new()
+    {
+        Key = Key(), Date = Day(month, 1), Session = session, Process = "tray", Bath = bath,
+        Lines = [new() { Item = "pan", Sheets = sheets, Group = "N", Fate = fate, Developer = Volume.FromMillilitres(25), Note = "a line" }],
+    };
+
+    /// <summary>A ledger with film, developer, fixer and gloves on the shelf, and one bath.</summary>
+    public static void Stock(TemporaryLedger ledger)
+    {
+        foreach (var item in new[] { Film(), Syrup(), Fixer(), Gloves() })
+            ledger.Accept(Define(item));
+        ledger.Accept(Process());
+        ledger.Accept(Receipt("pan", 2, 162.50m));
+        ledger.Accept(Receipt("syrup", 1, 42m));
+        ledger.Accept(Receipt("fix", 1, 15.90m));
+        ledger.Accept(Receipt("gloves", 1, 22m));
+        ledger.Accept(Bath());
+    }
+}

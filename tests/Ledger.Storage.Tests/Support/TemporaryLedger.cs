@@ -1,0 +1,56 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
+using NodaTime;
+using NodaTime.Testing;
+
+namespace Ledger.Storage.Tests.Support;
+
+/// <summary>A ledger in a folder of its own, on a fixed day; gone when the test ends.</summary>
+public sealed class TemporaryLedger : IDisposable
+{
+    public TemporaryLedger()
+    {
+        Folder = Directory.CreateTempSubdirectory("trayledger-").FullName;
+        Clock = new(FakeClock.FromUtc(2026, 3, 15, 12, 0, 0), DateTimeZone.Utc, CalendarSystem.Iso);
+        Ledger = LedgerFile.Open(FilePath, Clock);
+    }
+
+    public string Folder { get; }
+
+    public string FilePath => Path.Combine(Folder, "ledger.db");
+
+    public ZonedClock Clock { get; }
+
+    public LedgerFile Ledger { get; private set; }
+
+    public Posted Accept(Entry entry) => Ledger.Post(entry) switch
+    {
+        Posted posted => posted,
+        NotPosted { Refusal: var refusal } => throw new InvalidOperationException($"{refusal.Kind}: {refusal.Sentence}"),
+        _ => throw new InvalidOperationException("already posted"),
+    };
+
+    public Refusal Refuse(Entry entry) => Assert.IsType<NotPosted>(Ledger.Post(entry)).Refusal;
+
+    public void Reopen()
+    {
+        Ledger.Dispose();
+        Ledger = LedgerFile.Open(FilePath, Clock);
+    }
+
+    /// <summary>A full disk: SQLite may not use another page.</summary>
+    public void LimitToItsPresentSize()
+    {
+        using var command = Ledger.Connection.CreateCommand();
+        command.CommandText = "PRAGMA page_count";
+        var pages = (long)command.ExecuteScalar()!;
+        command.CommandText = $"PRAGMA max_page_count = {pages}";
+        command.ExecuteScalar();
+    }
+
+    public void Dispose()
+    {
+        Ledger.Dispose();
+        Directory.Delete(Folder, recursive: true);
+    }
+}
