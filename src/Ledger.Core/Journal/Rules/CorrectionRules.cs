@@ -36,7 +36,7 @@ internal static class CorrectionRules
 
     /// <summary>
     /// What a place holds after all of it: an entry that booked a difference brought and drew at once. Nothing may be missing then, nor
-    /// money stay where nothing else is left.
+    /// money stay where nothing else is left, nor anything in a box that never came.
     /// </summary>
     private static void Settle(PlaceId place, List<Movement> back, JournalEntry original, Draft draft)
     {
@@ -45,7 +45,9 @@ internal static class CorrectionRules
         if (draft.Holdings.Container(place) is { } container)
         {
             var after = container with { Held = container.Held + container.Held with { Base = quantity }, Value = container.Value + value };
-            if (after.Held.Base < 0 || after.Value < Money.Zero || (after.Held.IsZero && after.Value != Money.Zero))
+            var cameWithIt = back.Any(movement => movement.From == place && movement.To == Places.Supplier);
+            var isLeft = after.Held.Base != 0;
+            if (after.Held.Base < 0 || after.Value < Money.Zero || (isLeft ? cameWithIt : after.Value != Money.Zero))
                 throw DependedOn(container.Code, original);
             draft.Touch(after);
         }
