@@ -90,6 +90,15 @@ public sealed class CorrectionTests
         Assert.Equal(RefusalKind.DependedOn, ledger.Refuse($"correction entry={count}").Kind);
     }
 
+    [Fact]
+    public void It_never_leaves_sheets_in_a_box_that_never_came()
+    {
+        var ledger = Shelves.Stocked();
+        ledger.Post("discard what=pan100 quantity=3sheet");
+        ledger.Post("count what=pan100/1 found=27sheet");
+        Assert.Equal(RefusalKind.DependedOn, ledger.Refuse("correction entry=8").Kind);
+    }
+
     private static Dictionary<string, NodaTime.LocalDate?> Opened(InMemoryLedger ledger) =>
         ledger.Holdings.Containers.ToDictionary(container => container.Code, container => container.OpenedOn);
 }
