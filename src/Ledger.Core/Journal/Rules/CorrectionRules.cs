@@ -5,7 +5,7 @@ namespace Ledger.Core.Journal.Rules;
 /// <summary>A correction takes back all that an entry moved, on that entry's own day.</summary>
 internal static class CorrectionRules
 {
-    private static readonly string[] Redefined = ["item", "process", "setting"];
+    private static readonly string[] Redefined = ["item", "process", "setting", "holder"];
 
     public static void Post(Correction correction, Draft draft)
     {
@@ -20,6 +20,10 @@ internal static class CorrectionRules
         if (draft.Past.FirstUseOfBathMixedBy(original.Number) is { } use)
             throw new RefusedException(
                 RefusalKind.DependedOn, $"the bath that entry {original.Number} mixed has taken work since; correct entry {use} first");
+
+        if (draft.Past.NextAboutSheetsOf(original.Number) is { } next)
+            throw new RefusedException(
+                RefusalKind.DependedOn, $"entry {next} is about a sheet of entry {original.Number}; correct entry {next} first");
 
         draft.MoveTo(original.Date);
         foreach (var movement in draft.Past.MovementsOf(original.Number))
@@ -36,9 +40,11 @@ internal static class CorrectionRules
                 throw DependedOn(container.Code, original);
             draft.Touch(container with { Held = container.Held with { Base = left }, Value = container.Value - back.Value });
         }
-        else if (back.From.IsOnHand && draft.Holdings.Bath(back.From) is null)
+        else if (back.From.IsOnHand && draft.Holdings.Bath(back.From) is null && !draft.Holdings.Film.IsPlace(back.From))
             throw DependedOn("what it brought", original);
 
+        if (draft.Holdings.Film.Side(back.To) is { } side && draft.Holdings.Film.In(side) is not null)
+            throw DependedOn(side.Code, original);
         if (draft.Holdings.Container(back.To) is { } refilled)
             draft.Touch(refilled with
             {
