@@ -32,8 +32,8 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Bath", 6, 12), new("State", 11, 14), new("Left by area", 18, 18), new("Room", 12, 14, IsFigure: true), new("Age", 7, 9, IsFigure: true),
-        new("Good until", 10, 10), new("From", 6, 16),
+        new("Bath", 12), new("State", 14), new("Left by area", 18), new("Room", 14, IsFigure: true), new("Age", 9, IsFigure: true), new("Good until", 10),
+        new("From", 16, Least: 5),
     ];
 
     /// <inheritdoc/>

@@ -31,8 +31,8 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("What", 10, 18), new("Left", 18, 18), new("Holds", 10, 12, IsFigure: true), new("State", 6, 8), new("Good until", 10, 10), new("Batch", 6, 12),
-        new("Kept in", 7, 10),
+        new("What", 18), new("Left", 18), new("Holds", 12, IsFigure: true), new("State", 8), new("Good until", 10), new("Batch", 12, Least: 6),
+        new("Kept in", 10),
     ];
 
     /// <inheritdoc/>

@@ -38,9 +38,8 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Film", 9, 14), new("Used", 4, 6, IsFigure: true), new("Neg.", 4, 6, IsFigure: true), new("Keep.", 5, 6, IsFigure: true),
-        new("Per sheet", 9, 9, IsFigure: true), new("Per neg.", 8, 9, IsFigure: true), new("Per keeper", 10, 10, IsFigure: true),
-        new("Total", 9, 10, IsFigure: true),
+        new("Film", 14, Least: 9), new("Used", 6, IsFigure: true), new("Neg.", 6, IsFigure: true), new("Keep.", 6, IsFigure: true),
+        new("Per sheet", 9, IsFigure: true), new("Per neg.", 9, IsFigure: true), new("Per keeper", 10, IsFigure: true), new("Total", 10, IsFigure: true),
     ];
 
     /// <inheritdoc/>

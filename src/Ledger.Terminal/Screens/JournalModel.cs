@@ -30,7 +30,9 @@ internal sealed class JournalModel : TableModel
 
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
-        [new("No.", 5, 8, IsFigure: true), new("Date", 10, 10), new("Kind", 8, 10), new("What", 40, 70), new("Taken back", 10, 10)];
+    [
+        new("No.", 8, IsFigure: true), new("Date", 10), new("Kind", 10), new("What", 70, Least: 25), new("Taken back", 10),
+    ];
 
     /// <inheritdoc/>
     public override int Count => _entries.Rows.Count;
@@ -49,7 +51,7 @@ internal sealed class JournalModel : TableModel
     public override void Reach(int row) => _entries.Reach(row);
 
     /// <inheritdoc/>
-    public override string IdOf(int row) => Text(_entries.Rows[row].Number);
+    public override string IdOf(int row) => IdOf(_entries.Rows[row].Number);
 
     /// <inheritdoc/>
     public override string Cell(int row, int column)
@@ -57,7 +59,7 @@ internal sealed class JournalModel : TableModel
         var entry = _entries.Rows[row];
         return column switch
         {
-            0 => Text(entry.Number),
+            0 => IdOf(entry.Number),
             1 => Dates.Text(entry.Date),
             2 => entry.Kind,
             3 => entry.Summary,
@@ -84,5 +86,6 @@ internal sealed class JournalModel : TableModel
         ];
     }
 
-    private static string Text(long number) => number.ToString(System.Globalization.CultureInfo.InvariantCulture);
+    /// <summary>What names the row of an entry.</summary>
+    public static string IdOf(long number) => number.ToString(System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -32,8 +32,8 @@ internal sealed class SessionsModel : TableModel
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Session", 7, 10), new("Date", 10, 10), new("Sheets", 6, 6, IsFigure: true), new("Film", 16, 26), new("Area", 10, 12, IsFigure: true),
-        new("Bath", 5, 10), new("Process", 7, 16),
+        new("Session", 10), new("Date", 10), new("Sheets", 6, IsFigure: true), new("Film", 26, Least: 12), new("Area", 12, IsFigure: true), new("Bath", 10),
+        new("Process", 16, Least: 7),
     ];
 
     /// <inheritdoc/>

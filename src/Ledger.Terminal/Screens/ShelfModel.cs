@@ -34,8 +34,8 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Item", 10, 16), new("On hand", 10, 12, IsFigure: true), new("Good until", 10, 10), new("State", 9, 13), new("Value", 8, 10, IsFigure: true),
-        new("Name", 12, 30),
+        new("Item", 16), new("On hand", 12, IsFigure: true), new("Good until", 10), new("State", 12), new("Value", 10, IsFigure: true),
+        new("Name", 30, Least: 8),
     ];
 
     /// <inheritdoc/>

@@ -35,7 +35,10 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     public override string Empty => _holdings.Items.Any() ? "Nothing needs you today." : NoItems;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<TableColumn> Columns { get; } = [new("When", 7, 7), new("What", 40, 60), new("By", 10, 10)];
+    public override IReadOnlyList<TableColumn> Columns { get; } =
+    [
+        new("When", 7), new("What", 60, Least: 30), new("By", 10),
+    ];
 
     /// <inheritdoc/>
     public override int Count => _notices.Count;

@@ -301,7 +301,7 @@ internal sealed class ShellWindow : Runnable
         _pageKeys.Hints =
         [
             .. Page.Keys.Select(key => new KeyHint(key.Key, key.Name, key.Label)),
-            .. Page is TablePage { Model.OpenLabel: { } open } ? [new KeyHint(Key.Enter, "Enter", open)] : Array.Empty<KeyHint>(),
+            .. Page is TablePage { Model: { OpenLabel: { } open, Count: > 0 } } ? [new KeyHint(Key.Enter, "Enter", open)] : Array.Empty<KeyHint>(),
             .. _pages.Count > 1 ? [new KeyHint(Key.Esc, "Esc", "Back")] : Array.Empty<KeyHint>(),
             .. Page.TakesTyping || Page is HelpPage ? [] : CommonKeys.Where(common => Page.Keys.All(own => own.Key != common.Key)),
         ];
@@ -327,11 +327,13 @@ internal sealed class ShellWindow : Runnable
         }
 
         _lastSaved = saving.Number;
+        foreach (var journal in _screens.OfType<JournalModel>())
+            journal.SelectedId = JournalModel.IdOf(saving.Number);
         Discard(_pages.Pop());
         Face();
         _seen = (_ledger.Version, _ledger.Today);
         RefreshAll();
-        Tell($"{saving.Sentence} U takes it back.");
+        Tell(saving.Sentence);
     }
 
     private void TakeBack()

@@ -22,7 +22,6 @@ internal sealed class LedgerTable : TableView
         Style.ShowHorizontalHeaderUnderline = true;
         Style.ShowVerticalCellLines = false;
         Style.ShowVerticalHeaderLines = false;
-        Style.ExpandLastColumn = true;
         KeyBindings.Remove(Key.Space);
         foreach (var (key, command) in new[] { (Key.Home, Command.Start), (Key.End, Command.End) })
         {
@@ -69,6 +68,7 @@ internal sealed class LedgerTable : TableView
             style.Alignment = columns[i].IsFigure ? Alignment.End : Alignment.Start;
         }
 
+        Style.ExpandLastColumn = !columns[Array.FindLastIndex(widths, width => width > 0)].IsFigure;
         Update();
     }
 
