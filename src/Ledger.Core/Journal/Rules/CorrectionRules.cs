@@ -19,7 +19,7 @@ internal static class CorrectionRules
         Require.That(!Redefined.Contains(original.Kind), $"entry {original.Number} defines a {original.Kind}; define it anew instead");
         if (draft.Past.FirstUseOfBathMixedBy(original.Number) is { } use)
             throw new RefusedException(
-                RefusalKind.DependedOn, $"the bath that entry {original.Number} mixed has taken work since; correct entry {use} first");
+                RefusalKind.DependedOn, $"what entry {original.Number} began has been used since; correct entry {use} first");
 
         draft.MoveTo(original.Date);
         foreach (var movement in draft.Past.MovementsOf(original.Number))
