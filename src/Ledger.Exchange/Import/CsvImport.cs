@@ -9,7 +9,8 @@ namespace Ledger.Exchange.Import;
 public static class CsvImport
 {
     /// <summary>
-    /// items, processes, purchases, openings, baths, counts, discards, sessions: in the order in which entries of the same day are posted.
+    /// items, processes, purchases, openings, decantings, stock_solutions, jugs, baths, rotations, top_ups, counts, discards, sessions,
+    /// clearing_tests, observations: in the order in which entries of the same day are posted.
     /// </summary>
     public static IReadOnlyList<string> Kinds { get; } = [.. FileKind.All.Select(kind => kind.Name)];
 

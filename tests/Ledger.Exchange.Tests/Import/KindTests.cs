@@ -16,7 +16,12 @@ public class KindTests
 
     [Fact]
     public void TheKindsStandInTheOrderOfPosting() =>
-        Assert.Equal(["items", "processes", "purchases", "openings", "baths", "counts", "discards", "sessions"], CsvImport.Kinds);
+        Assert.Equal(
+            [
+                "items", "processes", "purchases", "openings", "decantings", "stock_solutions", "jugs", "baths", "rotations", "top_ups", "counts",
+                "discards", "sessions", "clearing_tests", "observations",
+            ],
+            CsvImport.Kinds);
 
     [Fact]
     public void AnItemHasAllItsSettings()

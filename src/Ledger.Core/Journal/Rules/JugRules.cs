@@ -7,7 +7,7 @@ namespace Ledger.Core.Journal.Rules;
 /// <summary>Waste jugs: begun, filled, handed over. The ledger keeps count; what may go where is not for it to say.</summary>
 internal static class JugRules
 {
-    public const string Caution = "how it is disposed of is for the maker's safety data sheet and the local rules to say; used fixer holds silver";
+    private const string Caution = "how it is disposed of is for the maker's safety data sheet and the local rules to say; used fixer holds silver";
 
     public static void Post(JugStart start, Draft draft)
     {
@@ -30,7 +30,6 @@ internal static class JugRules
         var jug = draft.Jug(filling.Jug);
         var what = Require.Name(filling.What, "what goes into the jug");
         Fill(jug, filling.Volume, what, null, draft);
-        draft.Remark(Caution);
         draft.Summary = $"{filling.Volume.ToText(draft.Style)} of {what} into jug {jug.Code}";
     }
 
@@ -40,6 +39,7 @@ internal static class JugRules
         var to = Require.Name(handover.To, "where the jug goes");
         draft.Add(new JugHandedOver(jug.Place, jug.Code, to));
         draft.Show(jug.Code, jug.Held.ToText(draft.Style), "handed over");
+        draft.Remark(Caution);
         draft.Summary = $"handed over jug {jug.Code} with {jug.Held.ToText(draft.Style)} of {jug.Contents}: {to}";
     }
 

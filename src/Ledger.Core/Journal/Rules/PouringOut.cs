@@ -16,6 +16,5 @@ internal static class PouringOut
             JugRules.Fill(draft.Jug(jug), bath.WorkingVolume, $"{bath.Material.Name()} {bath.Role.Name()} {bath.Code}", bath.Material, draft);
         else if (draft.Holdings.Jugs.FirstOrDefault(open => open.Room >= bath.WorkingVolume) is { } open)
             draft.Remark($"jug {open.Code} ({open.Contents}) has room for it: {open.Room.ToText(draft.Style)}");
-        draft.Remark(JugRules.Caution);
     }
 }
