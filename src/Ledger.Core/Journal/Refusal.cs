@@ -5,7 +5,7 @@ namespace Ledger.Core.Journal;
 /// <param name="Sentence">What is wrong, where, and what is accepted.</param>
 public sealed record Refusal(RefusalKind Kind, string Sentence);
 
-/// <summary>The rules that can refuse an entry, in the order in which they are asked.</summary>
+/// <summary>What can be wrong with an entry. The rules ask for one fault at a time and name the first.</summary>
 public enum RefusalKind
 {
     /// <summary>Its date is later than today.</summary>

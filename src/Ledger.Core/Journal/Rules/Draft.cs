@@ -123,7 +123,8 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
         var container = Now(draw.From);
         Add(new Movement(container.Lot.Id, container.Place, to, draw.Quantity.Base, draw.Cost));
         var isWhole = draw.Quantity == container.Size;
-        if (container.OpenedOn is null && !(isWhole && to == Places.ThrownAway))
+        var isOpen = container.OpenedOn is { } opened && opened <= Date;
+        if (!isOpen && !(isWhole && to == Places.ThrownAway))
         {
             Add(new ContainerOpened(container.Place));
             RemarkOnCold(container);
