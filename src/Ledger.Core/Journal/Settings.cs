@@ -30,8 +30,8 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         ["forgotten-months"] = "a whole number of months, 0 to 120",
         ["thaw-hours"] = "a whole number of hours, 0 to 240",
         ["side-names"] = "the names of a holder's sides, such as 1/2 or A/B",
-        ["slide-convention"] = "what the faces of a dark slide mean, in at most 80 characters",
-        ["negative-pattern"] = "YYYY or YY for the year and a run of # for the running number, such as YYYY-###",
+        ["slide-convention"] = "what the two faces of a dark slide mean",
+        ["negative-pattern"] = "the year and a running number, such as YYYY-### or YY####",
     };
 
     /// <summary>The settings with one of them changed, or null when the name or the value is not accepted.</summary>

@@ -20,28 +20,47 @@ internal sealed class ShowHolders(Workbench bench)
             output.WriteLine("No holder is registered: record one with `trayledger record holder`.");
         else
             output.WriteProse($"Slides: {view.Holdings.Settings.Film.SlideConvention}", view.Width);
-        var table = new TextTable(
-            Column.Left("holder"), Column.Left("format"), Column.Left("side"), Column.Left("state"), Column.Left("film"),
-            Column.Left("group"), Column.Right("days"), Column.Left("cleaned"), Column.Left("remarks"));
+        var table = new TextTable(Column.Left("holder"), Column.Left("format"), Column.Left("sides"), Column.Left(""), Column.Left("cleaned"));
         foreach (var holder in film.Holders)
-            for (var i = 0; i < holder.Sides.Count; i++)
-                Add(table, holder, film.Read(holder.Sides[i], view.AsOf), i == 0, view);
+            Add(table, holder, [.. holder.Sides.Select(side => film.Read(side, view.AsOf))]);
         table.WriteTo(output, view.Width);
+        WriteRemarks(film, view, output);
         WriteBoxes(film, view, output);
     }
 
     protected override void WriteJson(FilmRegister film, View view, Utf8JsonWriter json) => HoldersJson.Write(film, view, json);
 
-    private static void Add(TextTable table, Holder holder, SideReading side, bool isFirst, View view) => table.Add(
-        isFirst ? holder.Code : "",
-        isFirst ? holder.Format.Code : "",
-        side.Side.Name,
-        side.StateName,
-        side.Sheet?.Item ?? "",
-        side.Sheet?.Exposure?.Group ?? "",
-        side.Days is { } days ? Scaled.ToText(days, 0) : "",
-        isFirst && holder.CleanedOn is { } cleaned ? $"{Dates.Text(cleaned)}{(holder.IsBagged ? ", bagged" : "")}" : "",
-        string.Join("; ", Remarks(side, view)));
+    /// <summary>Two sides a line, so that a holder reads like its two faces.</summary>
+    private static void Add(TextTable table, Holder holder, SideReading[] sides)
+    {
+        for (var i = 0; i < sides.Length; i += 2)
+            table.Add(
+                i == 0 ? holder.Code : "",
+                i == 0 ? holder.Format.Code : "",
+                Cell(sides[i]),
+                i + 1 < sides.Length ? Cell(sides[i + 1]) : "",
+                i == 0 && holder.CleanedOn is { } cleaned ? Dates.Text(cleaned) : "");
+    }
+
+    private static string Cell(SideReading side)
+    {
+        var state = side.Side.OutOfService is null ? side.State.ToString().ToLowerInvariant() : "out";
+        return side.Sheet is not { } sheet
+            ? $"{side.Side.Name} {state}"
+            : $"{side.Side.Name} {state} {sheet.Item}{(sheet.Exposure is { } exposure ? $" {exposure.Group}" : "")} {side.Days} d";
+    }
+
+    private static void WriteRemarks(FilmRegister film, View view, TextWriter output)
+    {
+        var table = new TextTable(Column.Left("side"), Column.Left("remarks"));
+        foreach (var side in film.Holders.SelectMany(holder => holder.Sides))
+            if (string.Join("; ", Remarks(film.Read(side, view.AsOf), view)) is { Length: > 0 } remarks)
+                table.Add(side.Code, remarks);
+        if (table.IsEmpty)
+            return;
+        output.WriteLine();
+        table.WriteTo(output, view.Width);
+    }
 
     private static IEnumerable<string> Remarks(SideReading side, View view)
     {
