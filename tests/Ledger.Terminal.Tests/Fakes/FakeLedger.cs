@@ -132,4 +132,10 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
             [.. posted.Posting.Facts.OfType<SheetsDeveloped>().Select(fact =>
                 new SessionSheets(lots[fact.Lot], fact.Sheets, fact.Area, fact.Cost, fact.Group, fact.Fate, fact.Note))]);
     }
+
+    public SheetStory? Story(string sheet, LocalDate asOf) => null;
+
+    public IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf) => [];
+
+    public IReadOnlyList<Untouched> UntouchedSince(LocalDate day, LocalDate asOf) => [];
 }
