@@ -16,6 +16,7 @@ internal static class ItemText
         output.WriteLine();
         WriteStock(shown, view, output);
         output.WriteLine();
+        WritePlaces(shown, view, output);
         WriteMoves(shown, view, output);
     }
 
@@ -82,6 +83,24 @@ internal static class ItemText
         foreach (var container in shelf.Containers)
             ContainerText.Add(containers, container, view);
         containers.WriteTo(output, view.Width);
+    }
+
+    /// <summary>Where all of it went, so that the places add up to what was received.</summary>
+    private static void WritePlaces(ItemShown shown, View view, TextWriter output)
+    {
+        if (shown.Places.Count == 0)
+            return;
+        var places = new TextTable(Column.Left("where"), Column.Right("how much"));
+        foreach (var kind in shown.Places.Where(place => place.Kind != "supplier").GroupBy(place => place.Kind))
+            places.Add(
+                kind.Key is "container" ? "boxes and bottles" : kind.Key is "holder side" ? "in holders" : kind.Key is "exposed box"
+                    ? "exposed, in boxes" : kind.Key,
+                shown.Shelf.Item.Of(kind.Sum(place => place.Held.Base)).ToText(view.Style));
+        places.Add(
+            "received in all",
+            shown.Shelf.Item.Of(-shown.Places.Where(place => place.Kind == "supplier").Sum(place => place.Held.Base)).ToText(view.Style));
+        places.WriteTo(output, view.Width);
+        output.WriteLine();
     }
 
     private static void WriteMoves(ItemShown shown, View view, TextWriter output)
