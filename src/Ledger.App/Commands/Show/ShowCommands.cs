@@ -17,5 +17,6 @@ internal sealed class ShowCommands : Command
         Subcommands.Add(new ShowJournal(bench));
         Subcommands.Add(new ShowItem(bench));
         Subcommands.Add(new ShowBath(bench));
+        Subcommands.Add(new ShowJugs(bench));
     }
 }

@@ -16,10 +16,17 @@ internal abstract class FileKind(string name, string[] needed, string[] optional
         new ProcessesFile(),
         new PurchasesFile(),
         new OpeningsFile(),
+        new DecantingsFile(),
+        new StockSolutionsFile(),
+        new JugsFile(),
         new BathsFile(),
+        new RotationsFile(),
+        new TopUpsFile(),
         new CountsFile(),
         new DiscardsFile(),
         new SessionsFile(),
+        new ClearingTestsFile(),
+        new ObservationsFile(),
     ];
 
     public string Name => name;
