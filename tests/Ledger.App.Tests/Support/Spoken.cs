@@ -30,6 +30,19 @@ internal static class Spoken
         Discard discard => [
             discard.What, .. discard.Quantity is { } some ? [Amount(some)] : Array.Empty<string>(), .. Option("--reason", discard.Reason)],
         StockCount count => [count.What, Amount(count.Found), .. Option("--reason", count.Reason)],
+        Decanting decanting => [decanting.From, .. decanting.Bottles.SelectMany(bottle => Option("--into", Amount(bottle.Size)))],
+        Rotation rotation =>
+        [
+            rotation.NewBath, .. Option("--amount", rotation.Amount is { } amount ? Amount(amount) : null),
+            .. Option("--reason", rotation.Reason), .. Option("--jug", rotation.Jug),
+        ],
+        ClearingTest test =>
+        [
+            test.Bath, test.Film, Number(test.Seconds), .. test.IsFresh ? ["--fresh"] : Array.Empty<string>(),
+            .. test.Sheets > 0 ? Option("--sheets", Number(test.Sheets)) : [],
+        ],
+        JugStart start => [start.Jug, $"{Number(start.Size.Millilitres)}ml", start.Contents],
+        JugHandover handover => [handover.Jug, handover.To],
         SettingChange change => [change.Setting, change.Value],
         HolderDefinition holder => [
             holder.Holder, .. Option("--format", holder.Format.Code), .. Option("--sides", string.Join('/', holder.Sides)),
