@@ -33,4 +33,10 @@ public interface IPast
 
     /// <summary>The entries that took work through a bath that this entry mixed, or null when there are none.</summary>
     long? FirstUseOfBathMixedBy(long number);
+
+    /// <summary>Whether an order of that name was ever placed and its placing not reversed.</summary>
+    bool HasOrder(string order);
+
+    /// <summary>The first entry that delivered or changed the order that this entry placed, or null when there is none.</summary>
+    long? FirstUseOfOrderPlacedBy(long number);
 }

@@ -29,6 +29,11 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
             case BathEnded ended: Write(ended); break;
             case SessionHeld held: Write(held); break;
             case SheetsDeveloped developed: Write(developed); break;
+            case OrderPlaced placed: new OrderFactWriter(connection, entry).Write(placed); break;
+            case OrderLineChanged changed: new OrderFactWriter(connection, entry).Write(changed); break;
+            case OrderDelivered delivered: new OrderFactWriter(connection, entry).Write(delivered); break;
+            case PriceRiseAnnounced announced: new OrderFactWriter(connection, entry).Write(announced.Rise); break;
+            case OrderTermsSet set: new OrderFactWriter(connection, entry).Write(set.Terms); break;
             default: throw new ArgumentException($"no table holds a {fact.GetType().Name}", nameof(fact));
         }
     }

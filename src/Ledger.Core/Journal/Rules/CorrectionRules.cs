@@ -21,6 +21,10 @@ internal static class CorrectionRules
             throw new RefusedException(
                 RefusalKind.DependedOn, $"the bath that entry {original.Number} mixed has taken work since; correct entry {use} first");
 
+        if (draft.Past.FirstUseOfOrderPlacedBy(original.Number) is { } later)
+            throw new RefusedException(
+                RefusalKind.DependedOn, $"the order that entry {original.Number} placed was changed or delivered since; correct entry {later} first");
+
         draft.MoveTo(original.Date);
         foreach (var movement in draft.Past.MovementsOf(original.Number))
             TakeBack(movement.Reversed, original, draft);
