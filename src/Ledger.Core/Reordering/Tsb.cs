@@ -37,21 +37,25 @@ public static class Tsb
 public sealed record TsbStart(double Size, double Chance, int From)
 {
     /// <summary>
-    /// The first amount, and the share of periods with use over the whole history; every period moves the levels. The ledger's own rule.
+    /// The first amount, and the share of periods with use over the whole history; the periods after the first use move the levels. The
+    /// ledger's own rule.
     /// </summary>
     public static TsbStart FirstUseMeanChance(IReadOnlyList<long> uses) =>
-        new(uses.FirstOrDefault(use => use > 0), Share(uses), 0);
+        new(uses.FirstOrDefault(use => use > 0), Share(uses), FirstPosition(uses));
 
     /// <summary>The first amount, and one by its position; the periods after it move the levels.</summary>
     public static TsbStart FirstUse(IReadOnlyList<long> uses)
     {
-        var position = 1 + uses.TakeWhile(use => use == 0).Count();
+        var position = FirstPosition(uses);
         return position > uses.Count ? new(0, 0, uses.Count) : new(uses[position - 1], 1.0 / position, position);
     }
 
     /// <summary>The average amount, and the share of periods with use; every period moves the levels.</summary>
     public static TsbStart Means(IReadOnlyList<long> uses) =>
         new(uses.Where(use => use > 0).Select(use => (double)use).DefaultIfEmpty().Average(), Share(uses), 0);
+
+    /// <summary>The position of the first use, counting from 1; beyond the end when there is none.</summary>
+    private static int FirstPosition(IReadOnlyList<long> uses) => 1 + uses.TakeWhile(use => use == 0).Count();
 
     private static double Share(IReadOnlyList<long> uses) => uses.Count == 0 ? 0 : (double)uses.Count(use => use > 0) / uses.Count;
 }
