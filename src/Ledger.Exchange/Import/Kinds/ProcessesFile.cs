@@ -20,8 +20,10 @@ internal sealed class ProcessesFile() : FileKind(
         {
             var steps = process.Rows.Select(Step).ToList();
             var key = keys.Of(process.Name, process.Rows);
-            if (process.IsGood)
-                yield return new(process.Line, new ProcessDefinition { Key = key, Date = terms.Undated, Process = process.Name, Steps = steps });
+            if (!process.IsGood)
+                continue;
+            yield return new(
+                process.Line, new ProcessDefinition { Key = key, Date = terms.Undated, Process = process.Name, Steps = steps });
         }
     }
 

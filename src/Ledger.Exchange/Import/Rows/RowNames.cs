@@ -5,7 +5,7 @@ namespace Ledger.Exchange.Import.Rows;
 /// <summary>Names from a short list, and what is written in a notation of its own.</summary>
 internal static class RowNames
 {
-    /// <summary>The position of a name in its list; the first one's, and a problem unless the column may be empty, when there is none.</summary>
+    /// <summary>The position of a name in its list; the first one's when there is none, and a problem unless it may be empty.</summary>
     public static int Choice(this Row row, string column, IReadOnlyList<string> names, bool mayBeEmpty = true)
     {
         var text = row.Text(column);
