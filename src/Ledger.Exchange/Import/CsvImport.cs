@@ -9,7 +9,7 @@ namespace Ledger.Exchange.Import;
 public static class CsvImport
 {
     /// <summary>
-    /// items, processes, purchases, openings, baths, counts, discards, sessions: in the order in which entries of the same day are posted.
+    /// items, processes, orders, purchases, openings, baths, counts, discards, sessions, price-rises: in the order in which entries of the same day are posted.
     /// </summary>
     public static IReadOnlyList<string> Kinds { get; } = [.. FileKind.All.Select(kind => kind.Name)];
 

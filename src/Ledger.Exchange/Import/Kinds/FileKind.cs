@@ -14,12 +14,14 @@ internal abstract class FileKind(string name, string[] needed, string[] optional
     [
         new ItemsFile(),
         new ProcessesFile(),
+        new OrdersFile(),
         new PurchasesFile(),
         new OpeningsFile(),
         new BathsFile(),
         new CountsFile(),
         new DiscardsFile(),
         new SessionsFile(),
+        new PriceRisesFile(),
     ];
 
     public string Name => name;
