@@ -140,6 +140,10 @@ public sealed class ReorderReading
     /// <summary>What the suggestion rests on, in a sentence.</summary>
     public string Basis { get; }
 
+    /// <summary>The readings of all items of a ledger; none where it does not remember use.</summary>
+    public static IReadOnlyList<ReorderReading> Of(ILedger ledger, Holdings holdings) =>
+        ledger is IDemandRecord record ? Of(holdings, record, []) : [];
+
     /// <summary>The readings of all items.</summary>
     /// <param name="holdings">What the ledger holds on the day of the reading.</param>
     /// <param name="record">What the journal remembers.</param>

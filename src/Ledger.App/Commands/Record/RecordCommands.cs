@@ -15,6 +15,9 @@ internal sealed class RecordCommands : Command
         Subcommands.Add(new RecordSession(bench));
         Subcommands.Add(new RecordDiscard(bench));
         Subcommands.Add(new RecordCount(bench));
+        Subcommands.Add(new RecordOrder(bench));
+        Subcommands.Add(new RecordPriceRise(bench));
+        Subcommands.Add(new RecordOrderTerms(bench));
         Subcommands.Add(new RecordCorrection(bench));
         Subcommands.Add(new RecordItem(bench));
         Subcommands.Add(new RecordProcess(bench));

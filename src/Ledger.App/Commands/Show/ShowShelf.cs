@@ -58,7 +58,7 @@ internal sealed class ShowShelf(Workbench bench)
             json.WriteQuantity("onHand", reading.OnHand);
             json.WriteQuantity("usable", reading.Usable);
             json.WriteQuantity("expired", reading.Expired);
-            json.WriteQuantity("incoming", reading.Item.Of(0));
+            json.WriteQuantity("incoming", view.Holdings.Orders.Incoming(reading.Item));
             json.WriteQuantity("reserved", reading.Item.Of(0));
             json.WriteMoney("value", reading.Value, view.Currency);
             json.WriteBoolean("belowMinimum", reading.IsBelowMinimum);
