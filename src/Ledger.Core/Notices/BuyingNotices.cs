@@ -36,7 +36,7 @@ internal static class BuyingNotices
             if (reading.Item.MinimumOnHand is { } minimum && reading.Available < minimum)
                 continue;
             yield return new(
-                NoticeKind.OrderDue, suggestion.IsNow ? Severity.Act : Severity.Soon, reading.Item.Code,
+                NoticeKind.OrderDue, RunsOutFirst(reading) ? Severity.Act : Severity.Soon, reading.Item.Code,
                 suggestion.IsNow ? $"order {reading.Item.Code} now" : $"order {reading.Item.Code} by {Dates.Text(suggestion.OrderBy)}",
                 reading.Basis, Step(reading), suggestion.OrderBy);
         }
@@ -53,7 +53,7 @@ internal static class BuyingNotices
                 NoticeKind.PriceRise, Period.DaysBetween(holdings.AsOf, lastDay) <= holdings.Settings.WarnDays ? Severity.Soon : Severity.Note, rise.Item,
                 $"{rise.Item} costs {rise.PercentText} more from {Dates.Text(rise.From)}",
                 suggestion is { PacksBeforeRise: > 0 }
-                    ? $"{Packs(suggestion.PacksBeforeRise)} at the old price last for the year after, at the present rate of use{Saving(suggestion, holdings)}"
+                    ? $"{Packs(suggestion.PacksBeforeRise)} at the old price carry the present use through the year after{Saving(suggestion, holdings)}"
                     : "at the present rate of use nothing is gained by buying ahead",
                 suggestion is { PacksBeforeRise: > 0 } ? $"order {Packs(suggestion.PacksBeforeRise)} by {Dates.Text(lastDay)}" : "nothing", lastDay);
         }
@@ -68,8 +68,11 @@ internal static class BuyingNotices
         if (reading.Suggestion is not { } suggestion)
             return $"order {reading.Item.Name}{takes}";
         var when = suggestion.OpensOn is { } opens ? $" when the order window opens on {Dates.Text(opens)}" : "";
-        return $"order {Packs(suggestion.Packs)} of {reading.Item.Name}{when}{takes}";
+        return $"order {Packs(suggestion.Packs)} of {reading.Item.Name}{when}{(suggestion.IsNow ? " now" : "")}{takes}";
     }
+
+    /// <summary>Whether nothing will be left before an order of today could come.</summary>
+    private static bool RunsOutFirst(ReorderReading reading) => reading.RunsOutOn <= reading.Today.PlusDays(reading.LeadTime.Days);
 
     private static string Saving(OrderSuggestion suggestion, Holdings holdings) =>
         suggestion.Saved == Money.Zero ? "" : $", and cost {suggestion.Saved.Rounded()} {holdings.Settings.Currency} less".TrimEnd();

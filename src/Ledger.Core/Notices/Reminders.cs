@@ -4,6 +4,7 @@ using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
+using NodaTime;
 
 namespace Ledger.Core.Notices;
 
@@ -15,6 +16,7 @@ public static class Reminders
     [
         .. Containers(holdings).Concat(Baths(holdings)).Concat(Orders(reorder)).Concat(Deliveries(holdings)).Concat(PriceRises(holdings))
             .Where(reminder => reminder.Date >= holdings.AsOf)
+            .Select(reminder => reminder with { DaysAhead = Math.Min(reminder.DaysAhead, Period.DaysBetween(holdings.AsOf, reminder.Date)) })
             .OrderBy(reminder => reminder.Date)
             .ThenBy(reminder => reminder.Kind)
             .ThenBy(reminder => reminder.Subject, StringComparer.OrdinalIgnoreCase),

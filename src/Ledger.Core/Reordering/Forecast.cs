@@ -11,7 +11,7 @@ public sealed record Forecast(ForecastMethod Method, double PerPeriod)
     /// <summary>Use in fewer periods than this says nothing yet.</summary>
     public const int FewestUses = 3;
 
-    /// <summary>Use has died away when the last one is longer ago than so many average intervals.</summary>
+    /// <summary>Use has died away when the last one is longer ago than so many of the average intervals up to it.</summary>
     public const int DiedAwayIntervals = 3;
 
     /// <summary>Whether a history is long enough to reckon with.</summary>
@@ -32,7 +32,7 @@ public sealed record Forecast(ForecastMethod Method, double PerPeriod)
 
     private static bool HasDiedAway(DemandSeries series) =>
         series.PeriodsSinceUse >= FewestPeriods
-        && (long)series.PeriodsSinceUse * series.PeriodsWithUse > (long)DiedAwayIntervals * series.Periods;
+        && (long)series.PeriodsSinceUse * series.PeriodsWithUse > (long)DiedAwayIntervals * (series.Periods - series.PeriodsSinceUse);
 }
 
 /// <summary>How a forecast is reckoned.</summary>

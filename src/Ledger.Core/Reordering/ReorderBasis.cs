@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ledger.Core.Measures;
+using Ledger.Core.Stock;
 
 namespace Ledger.Core.Reordering;
 
@@ -13,35 +14,51 @@ internal static class ReorderBasis
     {
         var (history, periods) = (reading.History, Periods(reading.History));
         if (history.PeriodsWithUse == 0)
-            return history.Periods == 0 ? "it has never come" : $"not used in {periods}";
+            return history.Periods == 0 ? "it has never come"
+                : reading.Item.Kind == ItemKind.Film ? $"no negative was made of it in {periods}; tests and practice do not count"
+                : $"not used in {periods}";
         var used = $"used in {history.PeriodsWithUse} of {periods}";
         return reading.Forecast is null
             ? $"{used}, too little to reckon from"
             : reading.Forecast.Method == ForecastMethod.DyingAway
                 ? $"{used}, the last time {history.PeriodsSinceUse} {Name(history)} ago: the use has died away to about {PerWeek(reading)} a week"
-                : $"{used}, {reading.Pattern!.Value.Name()}, about {PerWeek(reading)} a week";
+                : $"{used}, {InWords(reading.Pattern!.Value)}, about {PerWeek(reading)} a week";
     }
+
+    private static string InWords(DemandPattern pattern) => pattern switch
+    {
+        DemandPattern.Smooth => "often and evenly",
+        DemandPattern.Intermittent => "now and then, in like amounts",
+        DemandPattern.Erratic => "often, in very different amounts",
+        _ => "now and then, in very different amounts",
+    };
 
     private static string? Level(ReorderReading reading)
     {
         if (reading.Reckoned is not { } reckoned)
             return reading.Item.MinimumOnHand is { } least ? $"your minimum of {least.ToText(reading.Style)} decides" : "no minimum is set, so nothing is suggested";
-        var lasts = $"{reckoned.ToText(reading.Style)} last through {Percent(reading.ServiceLevel)} of deliveries of {Days(reading.LeadTime.Days)}";
-        return reading.MinimumDecides ? $"{lasts}, but your minimum of {reading.Item.MinimumOnHand!.Value.ToText(reading.Style)} is higher and decides" : lasts;
+        var inTime = $"ordered with {reckoned.ToText(reading.Style)} left, {Percent(reading.ServiceLevel)} of deliveries after {Days(reading.LeadTime.Days)} come in time";
+        return reading.MinimumDecides ? $"{inTime}; your minimum of {reading.Item.MinimumOnHand!.Value.ToText(reading.Style)} is higher and decides" : inTime;
     }
 
     private static string? Lead(ReorderReading reading) => reading.LeadTime switch
     {
         { Source: LeadTimeSource.Observed, Observed.Count: var count } => $"the delivery time is that of the last {count} deliveries",
         { Source: LeadTimeSource.Assumed } when reading.Forecast is not null => "no delivery time is set, so two weeks are assumed",
-        { Observed: { Count: > 0 } observed, Days: var days } when observed.Max() > days => $"but one delivery took {Days(observed.Max())}",
+        { Observed: { Count: > 0 } observed, Days: var days } when observed.Max() > days => $"one delivery has taken {Days(observed.Max())}",
         _ => null,
     };
 
     private static string? Left(ReorderReading reading)
     {
-        var lost = reading.OnHand - reading.Available;
-        return lost.IsZero ? null : $"{lost.ToText(reading.Style)} of what is there will be past the date before they are used, and do not count";
+        var late = reading.OnHand - reading.Expired - reading.Available;
+        string?[] parts =
+        [
+            reading.Expired.IsZero ? null : $"{reading.Expired.ToText(reading.Style)} past the date",
+            late.IsZero ? null : $"{late.ToText(reading.Style)} that will be past the date before its turn comes",
+        ];
+        var lost = string.Join(" and ", parts.OfType<string>());
+        return lost.Length == 0 ? null : $"not counted: {lost}";
     }
 
     private static string PerWeek(ReorderReading reading)

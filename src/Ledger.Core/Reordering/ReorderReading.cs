@@ -27,6 +27,7 @@ public sealed class ReorderReading
 
         var shelf = new ShelfReading(item, holdings.ContainersOf(item.Code), today);
         OnHand = shelf.OnHand;
+        Expired = shelf.Expired;
         Available = item.Of(UsableStock.Of(shelf, _perDay));
         Lines = [.. holdings.Orders.LinesOf(item.Code)];
         Incoming = holdings.Orders.Incoming(item);
@@ -62,8 +63,8 @@ public sealed class ReorderReading
     /// <summary>What is expected to be used; null when the history is too short to reckon with.</summary>
     public Forecast? Forecast { get; }
 
-    /// <summary>The forecast for a week, to the nearest base unit; null without one.</summary>
-    public Quantity? PerWeek => Forecast is null ? null : Item.Of((long)Math.Round(_perDay * 7, MidpointRounding.AwayFromZero));
+    /// <summary>The forecast for a week, in the item's unit; null without one.</summary>
+    public decimal? PerWeek => Forecast is null ? null : InUnits(_perDay * 7);
 
     /// <summary>What is expected to be used in a day, in base units; zero when it is not known.</summary>
     public double PerDay => _perDay;
@@ -74,8 +75,8 @@ public sealed class ReorderReading
     /// <summary>How often the stock should last until the delivery.</summary>
     public decimal ServiceLevel { get; }
 
-    /// <summary>What is used until a delivery comes, on average; null without a forecast.</summary>
-    public Quantity? LeadTimeDemand { get; private set; }
+    /// <summary>What is used until a delivery comes, on average, in the item's unit; null without a forecast.</summary>
+    public decimal? LeadTimeDemand { get; private set; }
 
     /// <summary>What is kept against more use than that; null without a forecast.</summary>
     public Quantity? SafetyStock { get; private set; }
@@ -97,6 +98,9 @@ public sealed class ReorderReading
 
     /// <summary>All that is there, past its date or not.</summary>
     public Quantity OnHand { get; }
+
+    /// <summary>The part of it that is past its date.</summary>
+    public Quantity Expired { get; }
 
     /// <summary>What is there and can be used before its date.</summary>
     public Quantity Available { get; }
@@ -165,9 +169,13 @@ public sealed class ReorderReading
         var keep = forecast.Method == ForecastMethod.DyingAway ? Math.Min(1, forecast.PerPeriod / History.Mean) : 1;
         var demand = Reordering.LeadTimeDemand.Drawn(History, LeadTime.Possible, (ulong)Item.Id.Value, keep);
         Reckoned = Item.Of(demand.Level(ServiceLevel));
-        LeadTimeDemand = Item.Of((long)Math.Round(demand.Mean, MidpointRounding.AwayFromZero));
+        LeadTimeDemand = InUnits(demand.Mean);
         SafetyStock = Item.Of(Math.Max(0, Reckoned.Value.Base - (long)Math.Floor(demand.Mean)));
         Normal = NormalLeadTimeDemand.Of(
             forecast.PerPeriod, History.Deviation, (double)LeadTime.Days / History.PeriodDays, LeadTime.DeviationDays / History.PeriodDays);
     }
+
+    /// <summary>A statistic in the item's unit, to a thousandth: use is no count, and 0.7 sheets a week are not 1.</summary>
+    private decimal InUnits(double baseUnits) =>
+        Math.Round((decimal)(baseUnits / Item.Unit.BasePerUnit()), 3, MidpointRounding.AwayFromZero);
 }

@@ -33,6 +33,28 @@ internal static class EntryText
                 Price = fields.Money("price"), Discount = fields.Money("discount"), Shipping = fields.Money("shipping"),
                 Duty = fields.Money("duty"), Currency = fields.Text("currency"), Rate = fields.Number("rate"),
                 ExpiresOn = fields.Date("expires"), Batch = fields.Text("batch") ?? "", Storage = fields.Text("storage") ?? "",
+                Order = fields.Text("order"),
+            },
+            "order" => new OrderPlacement
+            {
+                Key = key, Date = date, Note = note, Order = fields.Text("order") ?? "A1", Supplier = fields.Text("from") ?? "",
+                IsPrepaid = fields.Text("prepaid") is not null,
+                Lines = [.. fields.All("line").Select(line => OrderLine(line, fields.Date("expected")))],
+            },
+            "order-change" => new OrderChange
+            {
+                Key = key, Date = date, Note = note, Order = fields.Text("order") ?? "A1", Item = fields.Text("item"),
+                ExpectedOn = fields.Date("expected"), IsBackOrdered = fields.Text("back") is { } back ? back == "yes" : null,
+            },
+            "order-cancellation" => new OrderCancellation
+            {
+                Key = key, Date = date, Note = note, Order = fields.Text("order") ?? "A1", Item = fields.Text("item"),
+                Reason = fields.Text("reason") ?? "too late",
+            },
+            "price-rise" => new PriceRiseNotice
+            {
+                Key = key, Date = date, Note = note, Item = fields.Text("item")!, From = fields.Date("from") ?? Some.Today.PlusDays(40),
+                Percent = fields.Number("percent") ?? 6,
             },
             "opening" => new Opening
             {
@@ -73,6 +95,17 @@ internal static class EntryText
                 Key = key, Date = date, Note = note, Setting = fields.Text("setting")!, Value = fields.Text("value")!,
             },
             _ => throw new FormatException($"no entry is called {kind}"),
+        };
+    }
+
+    /// <summary>item:packs, then the price if there is one.</summary>
+    private static OrderedPacks OrderLine(string text, LocalDate? expected)
+    {
+        var parts = text.Split(':');
+        return new()
+        {
+            Item = parts[0], Packs = int.Parse(parts[1], CultureInfo.InvariantCulture), ExpectedOn = expected,
+            Price = parts.Length > 2 ? Money.Of(decimal.Parse(parts[2], CultureInfo.InvariantCulture)) : Money.Zero,
         };
     }
 

@@ -17,7 +17,7 @@ internal static class ReorderJson
         json.WriteNumber("periodDays", reading.History.PeriodDays);
         json.WriteNumber("periods", reading.History.Periods);
         json.WriteNumber("periodsWithUse", reading.History.PeriodsWithUse);
-        json.WriteQuantity("demandPerWeek", reading.PerWeek);
+        json.WriteQuantity("demandPerWeek", reading.PerWeek, reading.Item.Unit);
         json.WriteNumber("leadTimeDays", reading.LeadTime.Days);
         json.WriteString("leadTimeSource", reading.LeadTime.Source switch
         {
@@ -30,7 +30,7 @@ internal static class ReorderJson
             json.WriteNumberValue(days);
         json.WriteEndArray();
         json.WriteFigure("serviceLevel", reading.ServiceLevel);
-        json.WriteQuantity("leadTimeDemand", reading.LeadTimeDemand);
+        json.WriteQuantity("leadTimeDemand", reading.LeadTimeDemand, reading.Item.Unit);
         json.WriteQuantity("safetyStock", reading.SafetyStock);
         json.WriteQuantity("reorderPoint", reading.ReorderPoint);
         json.WriteQuantity("normalReorderPoint", reading.NormalReorderPoint);

@@ -31,7 +31,7 @@ internal sealed class ShowShelf(Workbench bench)
         {
             items.Add(
                 reading.Item.Code, reading.OnHand.ToText(view.Style), reading.Usable.ToText(view.Style), reading.Value.Rounded(),
-                reading.Item.Name + (reading.IsBelowMinimum ? " (below your minimum)" : ""));
+                reading.Item.Name + (reading.IsBelowMinimum ? " (below your minimum)" : "") + OnOrder(reading, view));
             foreach (var container in reading.Containers)
                 ContainerText.Add(containers, container, view);
         }
@@ -44,6 +44,9 @@ internal sealed class ShowShelf(Workbench bench)
         output.WriteLine();
         containers.WriteTo(output, view.Width);
     }
+
+    private static string OnOrder(ShelfReading reading, View view) =>
+        view.Holdings.Orders.Incoming(reading.Item) is { IsZero: false } incoming ? $" ({incoming.ToText(view.Style)} on order)" : "";
 
     protected override void WriteJson(IReadOnlyList<ShelfReading> shelf, View view, Utf8JsonWriter json)
     {
