@@ -103,7 +103,7 @@ public sealed class DemoYearLedgerTests : IDisposable
     }
 
     [Fact]
-    public void OnlyTheSessionOnAnAgedBathIsRemarkedUpon()
+    public void OnlyTheSessionsAndTheDeliveryThatNeedItAreRemarkedUpon()
     {
         using var second = LedgerFile.Open(Path.Combine(_folder, "second.db"), Clock);
         var remarks = DemoYear.Read(DemoYear.LastDay)
@@ -113,6 +113,7 @@ public sealed class DemoYearLedgerTests : IDisposable
             [
                 ("sessions:S07", "ortho25/1 was good until 2024-08-31 (printed date)"),
                 ("sessions:S19", "bath F3 was good until 2026-01-02; it is 189 days old"),
+                ("purchases:demo-pan100-january-part-1", "25 sheets of pan100 are still to come of order spring-film"),
             ],
             remarks);
     }

@@ -16,7 +16,7 @@ public class KindTests
 
     [Fact]
     public void TheKindsStandInTheOrderOfPosting() =>
-        Assert.Equal(["items", "processes", "purchases", "openings", "baths", "counts", "discards", "sessions"], CsvImport.Kinds);
+        Assert.Equal(["items", "processes", "orders", "purchases", "openings", "baths", "counts", "discards", "sessions", "price-rises"], CsvImport.Kinds);
 
     [Fact]
     public void AnItemHasAllItsSettings()
