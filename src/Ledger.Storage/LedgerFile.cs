@@ -12,7 +12,7 @@ using NodaTime;
 namespace Ledger.Storage;
 
 /// <summary>A ledger in one SQLite file.</summary>
-public sealed class LedgerFile : ILedger, IDisposable
+public sealed partial class LedgerFile : ILedger, IDisposable
 {
     private const int Constraint = 19;
 
@@ -121,7 +121,21 @@ public sealed class LedgerFile : ILedger, IDisposable
         Guard(() => new BathReader(_connection).WorkOf(bath, asOf, atMost));
 
     /// <inheritdoc/>
+    public IReadOnlyList<WasteJug> JugsOn(LocalDate asOf) => Guard(() => new JugReader(_connection).All(asOf));
+
+    /// <inheritdoc/>
     public CostFacts Costs(LocalDate from, LocalDate to) => Guard(() => new CostReader(_connection).Read(from, to));
+
+    /// <inheritdoc/>
+    public SheetStory? Story(string sheet, LocalDate asOf) =>
+        Guard(() => new StoryReader(_connection).Read(sheet, asOf, HoldingsOn(asOf)));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf) => Guard(() => new PlaceReader(_connection).PlacesOf(item, asOf));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Untouched> UntouchedSince(LocalDate day, LocalDate asOf) =>
+        Guard(() => new PlaceReader(_connection).UntouchedSince(day, HoldingsOn(asOf)));
 
     /// <summary>Proves the file.</summary>
     public CheckReport Check(IProgress<double>? progress, CancellationToken cancel) =>

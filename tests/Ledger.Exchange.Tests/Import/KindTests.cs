@@ -16,7 +16,13 @@ public class KindTests
 
     [Fact]
     public void TheKindsStandInTheOrderOfPosting() =>
-        Assert.Equal(["items", "processes", "purchases", "openings", "baths", "counts", "discards", "sessions"], CsvImport.Kinds);
+        Assert.Equal(
+            [
+                "items", "processes", "holders", "orders", "purchases", "openings", "cleanings", "loads", "exposures", "unloads", "decantings",
+                "stock_solutions", "jugs", "baths", "rotations", "top_ups", "counts", "discards", "sessions", "clearing_tests", "observations",
+                "services", "keepers", "price-rises",
+            ],
+            CsvImport.Kinds);
 
     [Fact]
     public void AnItemHasAllItsSettings()

@@ -14,12 +14,28 @@ internal abstract class FileKind(string name, string[] needed, string[] optional
     [
         new ItemsFile(),
         new ProcessesFile(),
+        new HoldersFile(),
+        new OrdersFile(),
         new PurchasesFile(),
         new OpeningsFile(),
+        new CleaningsFile(),
+        new LoadsFile(),
+        new ExposuresFile(),
+        new UnloadsFile(),
+        new DecantingsFile(),
+        new StockSolutionsFile(),
+        new JugsFile(),
         new BathsFile(),
+        new RotationsFile(),
+        new TopUpsFile(),
         new CountsFile(),
         new DiscardsFile(),
         new SessionsFile(),
+        new ClearingTestsFile(),
+        new ObservationsFile(),
+        new ServicesFile(),
+        new KeepersFile(),
+        new PriceRisesFile(),
     ];
 
     public string Name => name;
