@@ -1,5 +1,6 @@
 using Ledger.Core.Baths;
 using Ledger.Core.Keeping;
+using Ledger.Core.Film;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
@@ -43,6 +44,9 @@ public sealed class Holdings
                 _containers[container.Place] = Kept(container);
         }
     }
+
+    /// <summary>The holders, the boxes of exposed sheets, and the sheets in them.</summary>
+    public FilmRegister Film { get; } = new();
 
     /// <summary>The highest number of a place so far.</summary>
     public long LastPlace { get; set; } = Places.FirstFree - 1;
@@ -191,6 +195,8 @@ public sealed class Holdings
 
         foreach (var over in posting.Facts.OfType<JugHandedOver>())
             _jugs.Remove(over.Code);
+        foreach (var place in posting.Movements.SelectMany(movement => new[] { movement.From, movement.To }).Distinct())
+            NoteHalfEmpty(place, posting.Entry.Date);
         foreach (var ended in posting.Facts.OfType<BathEnded>())
         {
             _baths.Remove(ended.Place);
@@ -223,6 +229,9 @@ public sealed class Holdings
                 break;
             case BathMixed mixed:
                 Put(mixed.Bath);
+                break;
+            case FilmFact film:
+                FilmChange.Apply(film, date, this);
                 break;
             case BathWorked { IsFirst: true } worked when _baths.TryGetValue(worked.Place, out var bath):
                 _baths[worked.Place] = bath with
@@ -262,6 +271,13 @@ public sealed class Holdings
         bath.Material == BathMaterial.Film ? _settings.SilverLimitFilm
             : isFirst ? _settings.SilverLimitPaperFirst ?? _settings.SilverLimitPaper
             : _settings.SilverLimitPaper);
+
+    /// <summary>A container's life below half begins on the day it falls there, and ends when a count finds it fuller.</summary>
+    private void NoteHalfEmpty(PlaceId place, LocalDate date)
+    {
+        if (_containers.TryGetValue(place, out var container))
+            _containers[place] = container with { HalfEmptyOn = container.IsBelowHalf ? container.HalfEmptyOn ?? date : null };
+    }
 
     private void PutEmpty(Container container)
     {

@@ -21,6 +21,9 @@ public sealed record Lot(
     /// <summary>Whether it was mixed here from a powder or concentrate: then <see cref="ReceivedOn"/> is the day of mixing.</summary>
     public bool IsMixed { get; init; }
 
+    /// <summary>The speed at which the user exposes it; null for the maker's.</summary>
+    public int? Speed { get; init; }
+
     /// <summary>What one unit of the lot cost, to the nearest millionth.</summary>
     public Money UnitCost => new(Share.Nearest(Cost.Millionths, Quantity.Unit.BasePerUnit(), Quantity.Base));
 }

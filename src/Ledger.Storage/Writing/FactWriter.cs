@@ -34,6 +34,7 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
             case JugStarted started: Write(started.Jug); break;
             case JugFilled filled: new BathFactWriter(connection, entry).Write(filled); break;
             case JugHandedOver over: new BathFactWriter(connection, entry).Write(over); break;
+            case FilmFact film: new FilmWriter(connection, entry).Write(film); break;
             default: throw new ArgumentException($"no table holds a {fact.GetType().Name}", nameof(fact));
         }
     }

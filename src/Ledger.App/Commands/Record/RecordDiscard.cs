@@ -18,7 +18,8 @@ internal sealed class RecordDiscard : RecordCommand
         CustomParser = result => Typed.Read<Amount?>(result, "amount", Amount.Parse),
     };
 
-    private readonly Option<string> _reason = Typed.Option<string>("--reason", "TEXT", Text.NotEmpty, "why: spent, too old, specks, fogged");
+    private readonly Option<string> _reason = Typed.Option<string>(
+        "--reason", "TEXT", Text.NotEmpty, "why: spent, too old, specks, fogged");
 
     private readonly Option<string?> _jug = Typed.Option<string?>("--jug", "JUG", Text.NotEmpty, "the waste jug that takes a bath");
 

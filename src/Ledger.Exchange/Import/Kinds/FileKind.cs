@@ -14,11 +14,16 @@ internal abstract class FileKind(string name, string[] needed, string[] optional
     [
         new ItemsFile(),
         new ProcessesFile(),
+        new HoldersFile(),
         new PurchasesFile(),
         new OpeningsFile(),
         new DecantingsFile(),
         new StockSolutionsFile(),
         new JugsFile(),
+        new CleaningsFile(),
+        new LoadsFile(),
+        new ExposuresFile(),
+        new UnloadsFile(),
         new BathsFile(),
         new RotationsFile(),
         new TopUpsFile(),
@@ -27,6 +32,8 @@ internal abstract class FileKind(string name, string[] needed, string[] optional
         new SessionsFile(),
         new ClearingTestsFile(),
         new ObservationsFile(),
+        new ServicesFile(),
+        new KeepersFile(),
     ];
 
     public string Name => name;
