@@ -12,8 +12,8 @@ public class ImportTests
     {
         using var room = new Darkroom();
         using var demo = Darkroom.WithDemoYear();
-        Assert.Equal("83 entries recorded, 0 already there\n", room.Do("import", "all", SampleData.Folder));
-        Assert.Equal("0 entries recorded, 83 already there\n", room.Do("import", "all", SampleData.Folder));
+        Assert.Equal($"{Darkroom.DemoEntries} entries recorded, 0 already there\n", room.Do("import", "all", SampleData.Folder));
+        Assert.Equal($"0 entries recorded, {Darkroom.DemoEntries} already there\n", room.Do("import", "all", SampleData.Folder));
         Assert.Equal(demo.Do("show", "costs", "--json"), room.Do("show", "costs", "--json"));
     }
 
@@ -22,7 +22,7 @@ public class ImportTests
     {
         using var room = new Darkroom();
         var ran = room.Run("import", "all", SampleData.Folder, "--dry-run");
-        Assert.Equal((0, "83 entries would be recorded, 0 already there\n"), (ran.Status, ran.Out));
+        Assert.Equal((0, $"{Darkroom.DemoEntries} entries would be recorded, 0 already there\n"), (ran.Status, ran.Out));
         Assert.Contains("nothing was written", ran.Error, StringComparison.Ordinal);
         Assert.Equal(0, room.Run("check", "--json").Json.GetProperty("entries").GetInt32());
     }

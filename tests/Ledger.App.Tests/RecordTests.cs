@@ -13,7 +13,7 @@ public class RecordTests
         var ran = room.Run(
             "record", "session", "S23", "--process", "film", "--sheets", "3 pan100 N keeper 25ml", "1 pan100 N-1 reject: dust: a lot");
         Assert.Equal(0, ran.Status);
-        Assert.StartsWith("entry 84: session S23: 4 pan100, 320 sq in through F4\n", ran.Out, StringComparison.Ordinal);
+        Assert.StartsWith($"entry {Darkroom.DemoEntries + 1}: session S23: 4 pan100, 320 sq in through F4\n", ran.Out, StringComparison.Ordinal);
         Assert.Matches(@"\n  syrup/5 +64 ml +-> +39 ml\n", ran.Out);
         Assert.Matches(@"\n  pan100/5 +15 sheets +-> +11 sheets\n", ran.Out);
         Assert.Matches(@"\n  F4 +1600 sq in of 3000 sq in +-> +1920 sq in of 3000 sq in\n", ran.Out);
@@ -72,8 +72,8 @@ public class RecordTests
         room.Do(receipt);
         var again = room.Run(receipt);
         Assert.Equal((0, ""), (again.Status, again.Out));
-        Assert.Contains("entry 84 stands in the journal under this reference already", again.Error, StringComparison.Ordinal);
-        Assert.Equal(84, room.Run("check", "--json").Json.GetProperty("entries").GetInt32());
+        Assert.Contains($"entry {Darkroom.DemoEntries + 1} stands in the journal under this reference already", again.Error, StringComparison.Ordinal);
+        Assert.Equal(Darkroom.DemoEntries + 1, room.Run("check", "--json").Json.GetProperty("entries").GetInt32());
     }
 
     [Fact]
@@ -82,12 +82,12 @@ public class RecordTests
         using var room = Darkroom.WithDemoYear();
         var before = room.Do("show", "shelf", "--json");
         room.Do("record", "receipt", "syrup", "1", "--price", "44");
-        room.Do("record", "correction", "84", "--reason", "typed twice");
+        room.Do("record", "correction", $"{Darkroom.DemoEntries + 1}", "--reason", "typed twice");
         Assert.Equal(before, room.Do("show", "shelf", "--json"));
         var entries = room.Run("show", "journal", "--last", "2", "--json").Json.GetProperty("entries");
-        Assert.Equal(84, entries[0].GetProperty("reverses").GetInt32());
-        Assert.Equal(85, entries[1].GetProperty("reversedBy").GetInt32());
-        Assert.Matches(@"\[reversed\s+by\s+entry\s+85\]", room.Do("show", "journal", "--last", "2"));
+        Assert.Equal(Darkroom.DemoEntries + 1, entries[0].GetProperty("reverses").GetInt32());
+        Assert.Equal(Darkroom.DemoEntries + 2, entries[1].GetProperty("reversedBy").GetInt32());
+        Assert.Matches($@"\[reversed\s+by\s+entry\s+{Darkroom.DemoEntries + 2}\]", room.Do("show", "journal", "--last", "2"));
     }
 
     [Fact]
