@@ -1,6 +1,6 @@
 using Ledger.Core.Baths;
-using Ledger.Core.Keeping;
 using Ledger.Core.Film;
+using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
@@ -193,10 +193,10 @@ public sealed class Holdings
             Change(movement.To, movement.Lot, movement.Quantity, movement.Value);
         }
 
-        foreach (var over in posting.Facts.OfType<JugHandedOver>())
-            _jugs.Remove(over.Code);
         foreach (var place in posting.Movements.SelectMany(movement => new[] { movement.From, movement.To }).Distinct())
             NoteHalfEmpty(place, posting.Entry.Date);
+        foreach (var over in posting.Facts.OfType<JugHandedOver>())
+            _jugs.Remove(over.Code);
         foreach (var ended in posting.Facts.OfType<BathEnded>())
         {
             _baths.Remove(ended.Place);
@@ -253,6 +253,13 @@ public sealed class Holdings
         }
     }
 
+    /// <summary>A container's life below half begins on the day it falls there, and ends when a count finds it fuller.</summary>
+    private void NoteHalfEmpty(PlaceId place, LocalDate date)
+    {
+        if (_containers.TryGetValue(place, out var container))
+            _containers[place] = container with { HalfEmptyOn = container.IsBelowHalf ? container.HalfEmptyOn ?? date : null };
+    }
+
     /// <summary>A container with the limits of its formula version and the days that its cold storage adds.</summary>
     private Container Kept(Container container) => _items.TryGetValue(container.Lot.Item, out var item)
         ? container with
@@ -271,13 +278,6 @@ public sealed class Holdings
         bath.Material == BathMaterial.Film ? _settings.SilverLimitFilm
             : isFirst ? _settings.SilverLimitPaperFirst ?? _settings.SilverLimitPaper
             : _settings.SilverLimitPaper);
-
-    /// <summary>A container's life below half begins on the day it falls there, and ends when a count finds it fuller.</summary>
-    private void NoteHalfEmpty(PlaceId place, LocalDate date)
-    {
-        if (_containers.TryGetValue(place, out var container))
-            _containers[place] = container with { HalfEmptyOn = container.IsBelowHalf ? container.HalfEmptyOn ?? date : null };
-    }
 
     private void PutEmpty(Container container)
     {

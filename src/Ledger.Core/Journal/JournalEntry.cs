@@ -36,17 +36,17 @@ public interface IPast
     /// <summary>The first entry that used a bath or jug that this entry began, or null when there is none.</summary>
     long? FirstUseOfBathMixedBy(long number);
 
-    /// <summary>
-    /// The fresh clearing time of a film, in tenths of a second: as measured in that bath, else the last one in a bath of the same item;
-    /// null when there is none.
-    /// </summary>
-    int? FreshClearing(string film, Stock.PlaceId bath) => null;
-
     /// <summary>The first later entry about a sheet that this entry moved, exposed or developed, or null when there is none.</summary>
     long? NextAboutSheetsOf(long number) => null;
 
     /// <summary>The developed sheet that is filed under that negative's number or has that number itself, or null.</summary>
     DevelopedSheet? Developed(string sheet) => null;
+
+    /// <summary>
+    /// The fresh clearing time of a film, in tenths of a second: as measured in that bath, else the last one in a bath of the same item;
+    /// null when there is none.
+    /// </summary>
+    int? FreshClearing(string film, Stock.PlaceId bath) => null;
 }
 
 /// <summary>A sheet that was developed.</summary>

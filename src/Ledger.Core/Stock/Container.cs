@@ -28,14 +28,14 @@ public sealed record Container(
     /// <summary>Whether it is still sealed.</summary>
     public bool IsSealed => OpenedOn is null;
 
+    /// <summary>Whether less than half of it is left, so that air reaches what it holds.</summary>
+    public bool IsBelowHalf => Held.Base < Size.Base - Held.Base;
+
     /// <summary>The limits of the formula version it came with; null when they are the item's own.</summary>
     public KeepingLimits? FormulaLimits { get; init; }
 
     /// <summary>The days that its cold storage adds, by the user's setting.</summary>
     public int ColdDays { get; init; }
-
-    /// <summary>Whether less than half of it is left, so that air reaches what it holds.</summary>
-    public bool IsBelowHalf => Held.Base < Size.Base - Held.Base;
 
     /// <summary>The last good day and the rule that governs, or null when nothing limits it.</summary>
     public GoodUntil? GoodUntil(KeepingLimits limits) => Keeping.GoodUntil.OfContainer(

@@ -9,7 +9,7 @@ namespace Ledger.Exchange.Import;
 public static class CsvImport
 {
     /// <summary>
-    /// items, processes, holders, purchases, openings, decantings, stock_solutions, jugs, cleanings, loads, exposures, unloads, baths,
+    /// items, processes, holders, purchases, openings, cleanings, loads, exposures, unloads, decantings, stock_solutions, jugs, baths,
     /// rotations, top_ups, counts, discards, sessions, clearing_tests, observations, services, keepers: in the order in which entries of
     /// the same day are posted.
     /// </summary>

@@ -74,8 +74,6 @@ internal sealed class JournalReader(SqliteConnection connection) : IPast
         """,
         new { number });
 
-    public int? FreshClearing(string film, Core.Stock.PlaceId bath) => new BathLogReader(connection).FreshClearing(film, bath.Value);
-
     public long? NextAboutSheetsOf(long number) => connection.QueryFirstOrDefault<long?>(
         """
         SELECT min(e.id) FROM (
@@ -104,6 +102,8 @@ internal sealed class JournalReader(SqliteConnection connection) : IPast
             new { sheet, id = SheetId.Parse(sheet)?.Value });
         return row is null ? null : new(new(row.Sheet), row.Negative, Days.Read(row.Date), Named.Fate(row.Fate));
     }
+
+    public int? FreshClearing(string film, Core.Stock.PlaceId bath) => new BathLogReader(connection).FreshClearing(film, bath.Value);
 
     private static JournalEntry ToEntry(EntryRow row) => new(
         row.Number, row.Key, row.Kind, Days.Read(row.Date), InstantPattern.ExtendedIso.Parse(row.RecordedAt).Value, row.Summary, row.Note,

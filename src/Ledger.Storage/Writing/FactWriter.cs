@@ -29,12 +29,12 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
             case BathEnded ended: Write(ended); break;
             case SessionHeld held: Write(held); break;
             case SheetsDeveloped developed: Write(developed); break;
+            case FilmFact film: new FilmWriter(connection, entry).Write(film); break;
             case BathFact learned: new BathFactWriter(connection, entry).Write(learned); break;
             case LotMixed mixed: Write(mixed); break;
             case JugStarted started: Write(started.Jug); break;
             case JugFilled filled: new BathFactWriter(connection, entry).Write(filled); break;
             case JugHandedOver over: new BathFactWriter(connection, entry).Write(over); break;
-            case FilmFact film: new FilmWriter(connection, entry).Write(film); break;
             default: throw new ArgumentException($"no table holds a {fact.GetType().Name}", nameof(fact));
         }
     }

@@ -139,7 +139,8 @@ public sealed class DemoYearLedgerTests : IDisposable
         var remarks = DemoYear.Read(DemoYear.LastDay)
             .Select(entry => (entry.Key, Outcome: Assert.IsType<Posted>(second.Post(entry))))
             .Where(posted => !posted.Key.StartsWith("clearing_tests", StringComparison.Ordinal)) // each says how long to fix
-            .SelectMany(posted => posted.Outcome.Posting.Remarks.Select(remark => (posted.Key.Split('#')[0] + (posted.Key.Contains('#') ? "#" : ""), remark)))
+            .SelectMany(posted => posted.Outcome.Posting.Remarks.Select(remark =>
+                (posted.Key.Split('#')[0] + (posted.Key.Contains('#') ? "#" : ""), remark)))
             .Where(remark => !remark.remark.EndsWith("take off its paper label", StringComparison.Ordinal));
         Assert.Equal(
             [

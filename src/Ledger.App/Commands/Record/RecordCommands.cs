@@ -14,6 +14,9 @@ internal sealed class RecordCommands : Command
         Subcommands.Add(new RecordDecanting(bench));
         Subcommands.Add(new RecordStockSolution(bench));
         Subcommands.Add(new RecordBath(bench));
+        Subcommands.Add(new RecordLoad(bench));
+        Subcommands.Add(new RecordExposure(bench));
+        Subcommands.Add(new RecordUnload(bench));
         Subcommands.Add(new RecordRotation(bench));
         Subcommands.Add(new RecordTopUp(bench));
         Subcommands.Add(new RecordClearingTest(bench));
@@ -22,12 +25,18 @@ internal sealed class RecordCommands : Command
         Subcommands.Add(new RecordResidualTest(bench));
         Subcommands.Add(new RecordBathStorage(bench));
         Subcommands.Add(new RecordSession(bench));
+        Subcommands.Add(new RecordKeeper(bench));
         Subcommands.Add(new RecordDiscard(bench));
         Subcommands.Add(new RecordJugStart(bench));
         Subcommands.Add(new RecordJugFilling(bench));
         Subcommands.Add(new RecordJugHandover(bench));
         Subcommands.Add(new RecordCount(bench));
         Subcommands.Add(new RecordCorrection(bench));
+        Subcommands.Add(new RecordHolder(bench));
+        Subcommands.Add(new RecordCleaning(bench));
+        Subcommands.Add(new RecordService(bench));
+        Subcommands.Add(new RecordStorage(bench));
+        Subcommands.Add(new RecordSpeed(bench));
         Subcommands.Add(new RecordItem(bench));
         Subcommands.Add(new RecordProcess(bench));
         Subcommands.Add(new RecordSetting(bench));

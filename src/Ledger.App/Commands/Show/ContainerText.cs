@@ -33,7 +33,9 @@ internal static class ContainerText
             json.WriteString("container", container.Code);
             json.WriteNumber("lot", container.Lot.Id.Value);
             json.WriteString("batch", container.Lot.Batch);
-            json.WriteString("storage", container.Lot.Storage);
+            json.WriteString("storage", container.Storage);
+            json.WriteDate("opensFrom", container.OpensFrom);
+            json.WriteFigure("speed", container.Lot.Speed);
             json.WriteDate("receivedOn", container.Lot.ReceivedOn);
             json.WriteQuantity("quantity", container.Held);
             json.WriteQuantity("size", container.Size);

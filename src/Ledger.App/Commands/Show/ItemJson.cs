@@ -30,7 +30,24 @@ internal static class ItemJson
 
         json.WriteEndArray();
         ContainerText.Write(json, shelf, view);
+        WritePlaces(shown, view, json);
         WriteMoves(shown, view, json);
+    }
+
+    private static void WritePlaces(ItemShown shown, View view, Utf8JsonWriter json)
+    {
+        json.WriteStartArray("places");
+        foreach (var place in shown.Places)
+        {
+            json.WriteStartObject();
+            json.WriteString("place", place.Place);
+            json.WriteString("kind", place.Kind);
+            json.WriteQuantity("quantity", place.Held);
+            json.WriteMoney("value", place.Value, view.Currency);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     private static void WriteSettings(Item item, Utf8JsonWriter json)
