@@ -27,9 +27,6 @@ internal sealed class Darkroom : IDisposable
 
     public Dictionary<string, string> Variables { get; } = [];
 
-    /// <summary>How many entries the demo year has.</summary>
-    public static int DemoEntries { get; } = DemoYear.Read(DemoYear.LastDay).Count;
-
     /// <summary>A darkroom whose ledger holds the demo year.</summary>
     public static Darkroom WithDemoYear()
     {
