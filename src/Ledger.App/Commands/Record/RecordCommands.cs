@@ -32,6 +32,9 @@ internal sealed class RecordCommands : Command
         Subcommands.Add(new RecordJugFilling(bench));
         Subcommands.Add(new RecordJugHandover(bench));
         Subcommands.Add(new RecordCount(bench));
+        Subcommands.Add(new RecordOrder(bench));
+        Subcommands.Add(new RecordPriceRise(bench));
+        Subcommands.Add(new RecordOrderTerms(bench));
         Subcommands.Add(new RecordCorrection(bench));
         Subcommands.Add(new RecordHolder(bench));
         Subcommands.Add(new RecordCleaning(bench));

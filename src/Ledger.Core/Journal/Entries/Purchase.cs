@@ -51,6 +51,7 @@ public sealed record Purchase : Entry
         ExpiresOn = line.ExpiresOn,
         Batch = line.Batch,
         Storage = line.Storage,
+        Order = line.Order,
     };
 }
 
@@ -74,4 +75,7 @@ public sealed record PurchaseLine
 
     /// <summary>Where it is kept.</summary>
     public string Storage { get; init; } = "";
+
+    /// <summary>The order that this delivers, in whole or in part; null when none was recorded.</summary>
+    public string? Order { get; init; }
 }

@@ -10,7 +10,7 @@ namespace Ledger.Exchange.Import.Kinds;
 internal sealed class PurchasesFile() : FileKind(
     "purchases",
     ["date", "item", "packs"],
-    ["price", "discount", "shipping", "duty", "currency", "rate", "expires", "batch", "storage", "purchase", "reference"])
+    ["price", "discount", "shipping", "duty", "currency", "rate", "expires", "batch", "storage", "order", "purchase", "reference"])
 {
     public override IEnumerable<SourcedEntry> Entries(IEnumerable<Row> rows, ImportTerms terms)
     {
@@ -56,6 +56,7 @@ internal sealed class PurchasesFile() : FileKind(
         ExpiresOn = row.DateOrNull("expires"),
         Batch = row.Text("batch"),
         Storage = row.Text("storage"),
+        Order = row.TextOrNull("order"),
     };
 
     private static Receipt Receipt(Row row, RowKeys keys) => new()
@@ -73,5 +74,6 @@ internal sealed class PurchasesFile() : FileKind(
         ExpiresOn = row.DateOrNull("expires"),
         Batch = row.Text("batch"),
         Storage = row.Text("storage"),
+        Order = row.TextOrNull("order"),
     };
 }
