@@ -34,6 +34,7 @@ public class ExitStatusTests
     [InlineData("import holidays x.csv")]
     [InlineData("import items")]
     [InlineData("completion tcsh")]
+    [InlineData("--theme blue")]
     public void A_wrong_command_line_ends_with_2_and_says_what_is_accepted(string line)
     {
         using var room = Darkroom.WithDemoYear();
@@ -121,6 +122,6 @@ public class ExitStatusTests
 
     private sealed class BrokenScreens : Wiring.IScreens
     {
-        public void Show(Storage.LedgerFile ledger) => throw new InvalidOperationException("broken");
+        public int Show(Storage.LedgerFile ledger, string? theme) => throw new InvalidOperationException("broken");
     }
 }

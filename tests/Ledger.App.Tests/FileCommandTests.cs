@@ -75,8 +75,9 @@ public class FileCommandTests
     {
         var screens = new RememberedScreens();
         using var room = new Darkroom { Screens = screens };
-        var ran = room.RunAnywhere("demo");
+        var ran = room.RunAnywhere("demo", "--theme", "red");
         Assert.Equal(0, ran.Status);
+        Assert.Equal("red", screens.Theme);
         Assert.StartsWith(Path.GetTempPath(), screens.Path, StringComparison.Ordinal);
         Assert.Contains(screens.Path!, ran.Out, StringComparison.Ordinal);
         Directory.Delete(Path.GetDirectoryName(screens.Path)!, recursive: true);
@@ -110,6 +111,12 @@ public class FileCommandTests
     {
         public string? Path { get; private set; }
 
-        public void Show(Storage.LedgerFile ledger) => Path = ledger.Path;
+        public string? Theme { get; private set; }
+
+        public int Show(Storage.LedgerFile ledger, string? theme)
+        {
+            (Path, Theme) = (ledger.Path, theme);
+            return 0;
+        }
     }
 }

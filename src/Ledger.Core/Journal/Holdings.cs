@@ -1,4 +1,5 @@
 using Ledger.Core.Baths;
+using Ledger.Core.Film;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
@@ -30,6 +31,9 @@ public sealed class Holdings
 
     /// <summary>The ledger's settings.</summary>
     public Settings Settings { get; set; } = Settings.Default;
+
+    /// <summary>The holders, the boxes of exposed sheets, and the sheets in them.</summary>
+    public FilmRegister Film { get; } = new();
 
     /// <summary>The highest number of a place so far.</summary>
     public long LastPlace { get; set; } = Places.FirstFree - 1;
@@ -173,6 +177,9 @@ public sealed class Holdings
                 break;
             case BathMixed mixed:
                 Put(mixed.Bath);
+                break;
+            case FilmFact film:
+                FilmChange.Apply(film, date, this);
                 break;
             case BathWorked { IsFirst: true } worked when _baths.TryGetValue(worked.Place, out var bath):
                 _baths[worked.Place] = bath with

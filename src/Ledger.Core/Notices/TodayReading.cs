@@ -12,7 +12,7 @@ public static class TodayReading
     /// <summary>The notices for what the ledger holds, on the day it stands for.</summary>
     public static IReadOnlyList<Notice> Of(Holdings holdings) =>
     [
-        .. Baths(holdings).Concat(Containers(holdings)).Concat(Minimums(holdings))
+        .. Baths(holdings).Concat(Containers(holdings)).Concat(Minimums(holdings)).Concat(FilmNotices.Of(holdings))
             .OrderBy(notice => notice.Severity)
             .ThenBy(notice => notice.Kind)
             .ThenBy(notice => notice.By)

@@ -16,6 +16,15 @@ namespace Ledger.Core.Stock;
 public sealed record Container(
     PlaceId Place, string Code, Lot Lot, Quantity Size, Quantity Held, Money Value, LocalDate? OpenedOn, LocalDate? HalfEmptyOn = null)
 {
+    /// <summary>Where it was moved to; null while it is where its lot is kept.</summary>
+    public string? StoredIn { get; init; }
+
+    /// <summary>The first day on which it may be opened after the cold; null when it may be.</summary>
+    public LocalDate? OpensFrom { get; init; }
+
+    /// <summary>Where it is kept: freezer, fridge, shelf; may be empty.</summary>
+    public string Storage => StoredIn ?? Lot.Storage;
+
     /// <summary>Whether it is still sealed.</summary>
     public bool IsSealed => OpenedOn is null;
 

@@ -29,6 +29,7 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
             case BathEnded ended: Write(ended); break;
             case SessionHeld held: Write(held); break;
             case SheetsDeveloped developed: Write(developed); break;
+            case FilmFact film: new FilmWriter(connection, entry).Write(film); break;
             default: throw new ArgumentException($"no table holds a {fact.GetType().Name}", nameof(fact));
         }
     }

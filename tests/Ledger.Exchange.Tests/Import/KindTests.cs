@@ -16,7 +16,12 @@ public class KindTests
 
     [Fact]
     public void TheKindsStandInTheOrderOfPosting() =>
-        Assert.Equal(["items", "processes", "purchases", "openings", "baths", "counts", "discards", "sessions"], CsvImport.Kinds);
+        Assert.Equal(
+            [
+                "items", "processes", "holders", "purchases", "openings", "cleanings", "loads", "exposures", "unloads", "baths", "counts",
+                "discards", "sessions", "services", "keepers",
+            ],
+            CsvImport.Kinds);
 
     [Fact]
     public void AnItemHasAllItsSettings()

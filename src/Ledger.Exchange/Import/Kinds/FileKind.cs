@@ -14,12 +14,19 @@ internal abstract class FileKind(string name, string[] needed, string[] optional
     [
         new ItemsFile(),
         new ProcessesFile(),
+        new HoldersFile(),
         new PurchasesFile(),
         new OpeningsFile(),
+        new CleaningsFile(),
+        new LoadsFile(),
+        new ExposuresFile(),
+        new UnloadsFile(),
         new BathsFile(),
         new CountsFile(),
         new DiscardsFile(),
         new SessionsFile(),
+        new ServicesFile(),
+        new KeepersFile(),
     ];
 
     public string Name => name;
