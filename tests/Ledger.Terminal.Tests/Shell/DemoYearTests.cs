@@ -36,7 +36,7 @@ public sealed class DemoYearTests : IDisposable
         foreach (var (width, height) in new[] { (80, 24), (120, 40), (40, 10) })
         {
             using var screen = new Screen(ledger, width, height);
-            foreach (var (digit, sign) in new[] { ('1', "F4"), ('2', "pan100"), ('3', "F5"), ('4', "S22"), ('5', "all film"), ('6', "session") })
+            foreach (var (digit, sign) in new[] { ('1', "F4"), ('2', "pan100"), ('3', "F5"), ('4', "S22"), ('5', "all film"), ('6', "exposure") })
                 Assert.Contains(sign, screen.Type(digit.ToString()).Text);
         }
     }
