@@ -53,7 +53,7 @@ public sealed class HoldersTests : IDisposable
         Assert.Equal("pan100 N", Assert.Single(ledger.HoldingsOn(ledger.Today).Film.ExposedBoxes).Code);
 
         screen.Type("s").Press(Key.F7);
-        Assert.Contains("take off its paper label", screen.Text);
+        Assert.Contains("is empty now: take off its paper", screen.Text);
         screen.Press(Key.F8);
         Assert.Equal((2, "S23"), (ledger.Sessions(ledger.Today, null, 1)[0].Sheets, ledger.Sessions(ledger.Today, null, 1)[0].Session));
         Assert.Equal("filed negatives", ledger.Story("E05-2", ledger.Today)!.Place);
