@@ -123,6 +123,17 @@ public sealed partial class LedgerFile : ILedger, IDisposable
     /// <inheritdoc/>
     public CostFacts Costs(LocalDate from, LocalDate to) => Guard(() => new CostReader(_connection).Read(from, to));
 
+    /// <inheritdoc/>
+    public SheetStory? Story(string sheet, LocalDate asOf) =>
+        Guard(() => new StoryReader(_connection).Read(sheet, asOf, HoldingsOn(asOf)));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf) => Guard(() => new PlaceReader(_connection).PlacesOf(item, asOf));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Untouched> UntouchedSince(LocalDate day, LocalDate asOf) =>
+        Guard(() => new PlaceReader(_connection).UntouchedSince(day, HoldingsOn(asOf)));
+
     /// <summary>Proves the file.</summary>
     public CheckReport Check(IProgress<double>? progress, CancellationToken cancel) =>
         Guard(() => new Checker(_connection).Run(Today, progress, cancel));

@@ -34,6 +34,7 @@ public class ExitStatusTests
     [InlineData("import holidays x.csv")]
     [InlineData("import items")]
     [InlineData("completion tcsh")]
+    [InlineData("--theme blue")]
     public void A_wrong_command_line_ends_with_2_and_says_what_is_accepted(string line)
     {
         using var room = Darkroom.WithDemoYear();
@@ -78,7 +79,8 @@ public class ExitStatusTests
         using var room = Darkroom.WithDemoYear();
         var ran = room.Run("record", "bath", "F9", "rapidfix", "1.5l", "--dilution", "1:4");
         Assert.Equal(2, ran.Status);
-        Assert.Contains("\"1:4\" is read two ways: write 1+4 if the second figure is the water, or 1+3", ran.Error, StringComparison.Ordinal);
+        Assert.Contains(
+            "\"1:4\" is read two ways: write 1+4 if the second figure is the water, or 1+3", ran.Error, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -120,6 +122,6 @@ public class ExitStatusTests
 
     private sealed class BrokenScreens : Wiring.IScreens
     {
-        public void Show(Storage.LedgerFile ledger) => throw new InvalidOperationException("broken");
+        public int Show(Storage.LedgerFile ledger, string? theme) => throw new InvalidOperationException("broken");
     }
 }

@@ -75,11 +75,26 @@ public class FileCommandTests
     {
         var screens = new RememberedScreens();
         using var room = new Darkroom { Screens = screens };
-        var ran = room.RunAnywhere("demo");
+        var ran = room.RunAnywhere("demo", "--theme", "red");
         Assert.Equal(0, ran.Status);
+        Assert.Equal("red", screens.Theme);
         Assert.StartsWith(Path.GetTempPath(), screens.Path, StringComparison.Ordinal);
         Assert.Contains(screens.Path!, ran.Out, StringComparison.Ordinal);
         Directory.Delete(Path.GetDirectoryName(screens.Path)!, recursive: true);
+    }
+
+    [Fact]
+    public void An_interrupt_leaves_nothing_half_done()
+    {
+        using var room = Darkroom.WithDemoYear();
+        room.Interrupt = new(canceled: true);
+        var file = room.Write("items.csv", "item,name,kind,format,pack\nnew1,New film,film,8x10,25\n");
+        foreach (var line in new[] { new[] { "import", "items", file }, ["export", room.PathOf("export")], ["check"] })
+            Assert.Equal((130, "stopped; nothing of it was written\n"), (room.Run(line).Status, room.Run(line).Error));
+        Assert.Equal(130, room.RunAnywhere("demo", "--into", room.PathOf("demo.db"), "--no-ui").Status);
+        Assert.False(File.Exists(room.PathOf("demo.db")));
+        Assert.Empty(Directory.EnumerateFiles(room.PathOf("export")));
+        Assert.Equal(3, room.Run("show", "item", "new1").Status);
     }
 
     [Theory]
@@ -96,6 +111,12 @@ public class FileCommandTests
     {
         public string? Path { get; private set; }
 
-        public void Show(Storage.LedgerFile ledger) => Path = ledger.Path;
+        public string? Theme { get; private set; }
+
+        public int Show(Storage.LedgerFile ledger, string? theme)
+        {
+            (Path, Theme) = (ledger.Path, theme);
+            return 0;
+        }
     }
 }

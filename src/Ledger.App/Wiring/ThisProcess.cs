@@ -21,11 +21,12 @@ internal static class ThisProcess
             Width = Console.IsOutputRedirected ? 80 : Math.Max(80, Console.WindowWidth),
             IsWatched = !Console.IsErrorRedirected,
             Interrupts = Interrupts,
-            Screens = () => null,
+            Screens = TerminalScreens.IfAttached,
         };
     }
 
-    private static StreamWriter Writer(Stream stream) => new(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)) { AutoFlush = false };
+    private static StreamWriter Writer(Stream stream) =>
+        new(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)) { AutoFlush = false };
 
     /// <summary>The first interrupt cancels the work in hand; a second one ends the program.</summary>
     private static CancellationToken Interrupts()

@@ -1,4 +1,5 @@
 using Ledger.Core.Baths;
+using Ledger.Core.Film;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
@@ -33,6 +34,9 @@ public sealed class Holdings
 
     /// <summary>What is on order, and what is known of coming prices.</summary>
     public OrderBook Orders { get; } = new();
+
+    /// <summary>The holders, the boxes of exposed sheets, and the sheets in them.</summary>
+    public FilmRegister Film { get; } = new();
 
     /// <summary>The highest number of a place so far.</summary>
     public long LastPlace { get; set; } = Places.FirstFree - 1;
@@ -146,6 +150,8 @@ public sealed class Holdings
             Change(movement.To, movement.Lot, movement.Quantity, movement.Value);
         }
 
+        foreach (var place in posting.Movements.SelectMany(movement => new[] { movement.From, movement.To }).Distinct())
+            NoteHalfEmpty(place, posting.Entry.Date);
         foreach (var ended in posting.Facts.OfType<BathEnded>())
         {
             _baths.Remove(ended.Place);
@@ -179,6 +185,9 @@ public sealed class Holdings
             case BathMixed mixed:
                 Put(mixed.Bath);
                 break;
+            case FilmFact film:
+                FilmChange.Apply(film, date, this);
+                break;
             case BathWorked { IsFirst: true } worked when _baths.TryGetValue(worked.Place, out var bath):
                 _baths[worked.Place] = bath with
                 {
@@ -187,6 +196,13 @@ public sealed class Holdings
                 };
                 break;
         }
+    }
+
+    /// <summary>A container's life below half begins on the day it falls there, and ends when a count finds it fuller.</summary>
+    private void NoteHalfEmpty(PlaceId place, LocalDate date)
+    {
+        if (_containers.TryGetValue(place, out var container))
+            _containers[place] = container with { HalfEmptyOn = container.IsBelowHalf ? container.HalfEmptyOn ?? date : null };
     }
 
     private void PutEmpty(Container container)

@@ -6,8 +6,11 @@ using NodaTime;
 
 namespace Ledger.Core.Journal;
 
-/// <summary>A ledger as screens and commands use it: one way to write, one way to read.</summary>
-public interface ILedger
+/// <summary>
+/// A ledger as screens and commands use it: one way to write, one way to read. Any of them throws a
+/// <see cref="LedgerUnavailableException"/> when the ledger cannot be used.
+/// </summary>
+public interface ILedger : IFilmRecords
 {
     /// <summary>The day of recording.</summary>
     LocalDate Today { get; }
@@ -72,10 +75,10 @@ public sealed record SessionRecord(
     long Number, string Session, LocalDate Date, string Process, string? Bath, Volume Developer, string Note,
     IReadOnlyList<SessionSheets> Lines)
 {
-    /// <summary>All sheets and rolls.</summary>
-    public long Sheets => Lines.Sum(line => line.Sheets);
+    /// <summary>All sheets and rolls that were developed; dummies are not.</summary>
+    public long Sheets => Lines.Where(line => line.Fate != Sessions.Fate.Dummy).Sum(line => line.Sheets);
 
-    /// <summary>All area.</summary>
+    /// <summary>All area, that of dummies too.</summary>
     public Area Area => Lines.Aggregate(Area.Zero, (sum, line) => sum + line.Area);
 }
 

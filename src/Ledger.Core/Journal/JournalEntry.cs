@@ -1,3 +1,5 @@
+using Ledger.Core.Film;
+using Ledger.Core.Sessions;
 using NodaTime;
 
 namespace Ledger.Core.Journal;
@@ -39,4 +41,17 @@ public interface IPast
 
     /// <summary>The first entry that delivered or changed the order that this entry placed, or null when there is none.</summary>
     long? FirstUseOfOrderPlacedBy(long number);
+
+    /// <summary>The first later entry about a sheet that this entry moved, exposed or developed, or null when there is none.</summary>
+    long? NextAboutSheetsOf(long number) => null;
+
+    /// <summary>The developed sheet that is filed under that negative's number or has that number itself, or null.</summary>
+    DevelopedSheet? Developed(string sheet) => null;
 }
+
+/// <summary>A sheet that was developed.</summary>
+/// <param name="Id">Its number.</param>
+/// <param name="Negative">The number it is filed under; null when it is no negative.</param>
+/// <param name="Date">The day of its session.</param>
+/// <param name="Fate">What became of it.</param>
+public sealed record DevelopedSheet(SheetId Id, string? Negative, LocalDate Date, Fate Fate);

@@ -49,6 +49,15 @@ public static class PostingRules
             case SessionLog session: SessionRules.Post(session, draft); break;
             case Discard discard: DiscardRules.Post(discard, draft); break;
             case StockCount count: CountRules.Post(count, draft); break;
+            case HolderDefinition definition: HolderRules.Post(definition, draft); break;
+            case Cleaning cleaning: HolderRules.Post(cleaning, draft); break;
+            case SideService service: HolderRules.Post(service, draft); break;
+            case Load load: LoadRules.Post(load, draft); break;
+            case ExposureNote exposure: ExposureRules.Post(exposure, draft); break;
+            case Unload unload: UnloadRules.Post(unload, draft); break;
+            case KeeperNaming keeper: KeeperRules.Post(keeper, draft); break;
+            case StorageMove move: StorageRules.Post(move, draft); break;
+            case SpeedRating rating: StorageRules.Post(rating, draft); break;
             case OrderPlacement placement: OrderRules.Post(placement, draft); break;
             case OrderChange change: OrderRules.Post(change, draft); break;
             case OrderCancellation cancellation: OrderRules.Post(cancellation, draft); break;

@@ -1,3 +1,4 @@
+using Ledger.Core.Film;
 using Ledger.Core.Measures;
 
 namespace Ledger.Core.Journal;
@@ -15,6 +16,9 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
     /// <summary>What a new ledger starts with. Three rotations: Darkroom Cookbook, 3rd ed.</summary>
     public static Settings Default { get; } = new("", MeasureStyle.Metric, WarnDays: 30, RotationCeiling: 3);
 
+    /// <summary>The settings of holders, sheets and negatives.</summary>
+    public FilmSettings Film { get; init; } = FilmSettings.Default;
+
     /// <summary>The names of the settings and what each accepts.</summary>
     public static IReadOnlyDictionary<string, string> Names { get; } = new Dictionary<string, string>
     {
@@ -24,6 +28,14 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         ["warn-days"] = "a whole number of days, 0 to 365",
         ["demand-days"] = "a whole number of days, 1 to 92",
         ["rotation-ceiling"] = "a whole number, 0 to 20",
+        ["loaded-days"] = "a whole number of days, 0 to 3650",
+        ["exposed-days"] = "a whole number of days, 0 to 3650",
+        ["side-faults"] = "a whole number of sheets, 0 to 100",
+        ["forgotten-months"] = "a whole number of months, 0 to 120",
+        ["thaw-hours"] = "a whole number of hours, 0 to 240",
+        ["side-names"] = "the names of a holder's sides, such as 1/2 or A/B",
+        ["slide-convention"] = "what the faces of a dark slide mean, in at most 80 characters",
+        ["negative-pattern"] = "YYYY or YY for the year and a run of # for the running number, such as YYYY-###",
     };
 
     /// <summary>The settings with one of them changed, or null when the name or the value is not accepted.</summary>
@@ -35,6 +47,16 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         ("warn-days", _) when Whole(value, 365) is { } days => this with { WarnDays = days },
         ("demand-days", _) when Whole(value, 92) is { } days and > 0 => this with { DemandDays = days },
         ("rotation-ceiling", _) when Whole(value, 20) is { } ceiling => this with { RotationCeiling = ceiling },
+        ("loaded-days", _) when Whole(value, 3650) is { } days => this with { Film = Film with { LoadedDays = days } },
+        ("exposed-days", _) when Whole(value, 3650) is { } days => this with { Film = Film with { ExposedDays = days } },
+        ("side-faults", _) when Whole(value, 100) is { } faults => this with { Film = Film with { SideFaults = faults } },
+        ("forgotten-months", _) when Whole(value, 120) is { } months => this with { Film = Film with { ForgottenMonths = months } },
+        ("thaw-hours", _) when Whole(value, 240) is { } hours => this with { Film = Film with { ThawHours = hours } },
+        ("side-names", { Length: > 0 and <= 60 }) when value.Split('/').All(name => name.Trim().Length > 0) =>
+            this with { Film = Film with { SideNames = value } },
+        ("slide-convention", { Length: > 0 and <= 80 }) when !value.Any(char.IsControl) =>
+            this with { Film = Film with { SlideConvention = value } },
+        ("negative-pattern", _) when NegativePattern.Parse(value) is { } pattern => this with { Film = Film with { Negatives = pattern } },
         _ => null,
     };
 

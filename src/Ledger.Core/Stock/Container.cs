@@ -16,8 +16,20 @@ namespace Ledger.Core.Stock;
 public sealed record Container(
     PlaceId Place, string Code, Lot Lot, Quantity Size, Quantity Held, Money Value, LocalDate? OpenedOn, LocalDate? HalfEmptyOn = null)
 {
+    /// <summary>Where it was moved to; null while it is where its lot is kept.</summary>
+    public string? StoredIn { get; init; }
+
+    /// <summary>The first day on which it may be opened after the cold; null when it may be.</summary>
+    public LocalDate? OpensFrom { get; init; }
+
+    /// <summary>Where it is kept: freezer, fridge, shelf; may be empty.</summary>
+    public string Storage => StoredIn ?? Lot.Storage;
+
     /// <summary>Whether it is still sealed.</summary>
     public bool IsSealed => OpenedOn is null;
+
+    /// <summary>Whether less than half of it is left, so that air reaches what it holds.</summary>
+    public bool IsBelowHalf => Held.Base < Size.Base - Held.Base;
 
     /// <summary>The last good day and the rule that governs, or null when nothing limits it.</summary>
     public GoodUntil? GoodUntil(KeepingLimits limits) =>

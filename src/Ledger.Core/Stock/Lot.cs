@@ -15,6 +15,9 @@ namespace Ledger.Core.Stock;
 public sealed record Lot(
     LotId Id, string Item, LocalDate ReceivedOn, Quantity Quantity, Money Cost, string Batch, LocalDate? ExpiresOn, string Storage)
 {
+    /// <summary>The speed at which the user exposes it; null for the maker's.</summary>
+    public int? Speed { get; init; }
+
     /// <summary>What one unit of the lot cost, to the nearest millionth.</summary>
     public Money UnitCost => new(Share.Nearest(Cost.Millionths, Quantity.Unit.BasePerUnit(), Quantity.Base));
 }

@@ -9,7 +9,8 @@ namespace Ledger.Exchange.Import;
 public static class CsvImport
 {
     /// <summary>
-    /// items, processes, orders, purchases, openings, baths, counts, discards, sessions, price-rises: in the order in which entries of the same day are posted.
+    /// items, processes, orders, holders, purchases, openings, cleanings, loads, exposures, unloads, baths, counts, discards, sessions,
+    /// services, keepers, price-rises: in the order in which entries of the same day are posted.
     /// </summary>
     public static IReadOnlyList<string> Kinds { get; } = [.. FileKind.All.Select(kind => kind.Name)];
 

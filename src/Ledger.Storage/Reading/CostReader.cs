@@ -1,6 +1,7 @@
 using Dapper;
 using Ledger.Core.Costing;
 using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
 using Microsoft.Data.Sqlite;
 using NodaTime;
 
@@ -28,13 +29,12 @@ internal sealed class CostReader(SqliteConnection connection)
             Sessions(period, baths));
     }
 
-    /// <summary>What all containers were worth at the end of a day: what they are worth now, less all that happened later.</summary>
+    /// <summary>What all containers, holders and boxes of exposed film were worth at the end of a day: what they are worth now, less all that happened later.</summary>
     private Money OnHandAfter(string day) => new(connection.ExecuteScalar<long>(
         """
-        SELECT (SELECT coalesce(sum(b.value), 0) FROM balance b JOIN container c ON c.place_id = b.place_id WHERE b.place_id >= 100)
-            + (SELECT coalesce(sum(iif(f.place_id IS NULL, 0, m.value) - iif(t.place_id IS NULL, 0, m.value)), 0)
-                FROM entry e JOIN movement m ON m.entry_id = e.id
-                LEFT JOIN container f ON f.place_id = m.from_place LEFT JOIN container t ON t.place_id = m.to_place
+        SELECT (SELECT coalesce(sum(b.value), 0) FROM balance b JOIN place p ON p.id = b.place_id WHERE b.place_id >= 100 AND p.kind <> 'bath')
+            + (SELECT coalesce(sum(iif(f.id >= 100 AND f.kind <> 'bath', m.value, 0) - iif(t.id >= 100 AND t.kind <> 'bath', m.value, 0)), 0)
+                FROM entry e CROSS JOIN movement m ON m.entry_id = e.id JOIN place f ON f.id = m.from_place JOIN place t ON t.id = m.to_place
                 WHERE e.date > @day)
         """,
         new { day }));
@@ -43,7 +43,7 @@ internal sealed class CostReader(SqliteConnection connection)
     private Money Net(long place, (string From, string To) period) => new(connection.ExecuteScalar<long>(
         """
         SELECT coalesce(sum(iif(m.to_place = @place, m.value, -m.value)), 0)
-        FROM entry e JOIN movement m ON m.entry_id = e.id
+        FROM entry e CROSS JOIN movement m ON m.entry_id = e.id
         WHERE e.date BETWEEN @From AND @To AND (m.to_place = @place OR m.from_place = @place)
         """,
         new { place, period.From, period.To }));
@@ -54,7 +54,7 @@ internal sealed class CostReader(SqliteConnection connection)
             """
             SELECT i.code AS Item, sum(iif(m.to_place IN (5, 6), m.quantity, -m.quantity)) AS Sheets,
                 sum(iif(m.to_place IN (5, 6), m.value, -m.value)) AS Cost
-            FROM entry e JOIN movement m ON m.entry_id = e.id JOIN lot l ON l.id = m.lot_id JOIN item i ON i.id = l.item_id
+            FROM entry e CROSS JOIN movement m ON m.entry_id = e.id JOIN lot l ON l.id = m.lot_id JOIN item i ON i.id = l.item_id
             WHERE e.date BETWEEN @From AND @To AND i.kind = 'film' AND (m.to_place IN (5, 6) OR m.from_place IN (5, 6))
             GROUP BY i.id HAVING Sheets <> 0 ORDER BY i.code
             """,
@@ -96,7 +96,7 @@ internal sealed class CostReader(SqliteConnection connection)
             .. connection.Query<SessionRow>(
                 """
                 SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, s.bath_id AS Bath
-                FROM standing_entry e JOIN session s ON s.entry_id = e.id WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.id
+                FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.id
                 """,
                 new { period.From, period.To })
             .Select(row => ToSession(row, used, lines, work, baths)),
@@ -124,20 +124,47 @@ internal sealed class CostReader(SqliteConnection connection)
         """
         SELECT e.id AS Number, sum(m.value) AS Value,
             CASE WHEN i.kind <> 'chemical' THEN 'supplies' WHEN i.role = 'developer' THEN 'developer' ELSE 'chemistry' END AS Purpose
-        FROM standing_entry e JOIN session s ON s.entry_id = e.id JOIN movement m ON m.entry_id = e.id AND m.to_place = 4
+        FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id JOIN movement m ON m.entry_id = e.id AND m.to_place = 4
         JOIN lot l ON l.id = m.lot_id JOIN item i ON i.id = l.item_id
         WHERE e.date BETWEEN @From AND @To GROUP BY e.id, Purpose
         """,
         new { period.From, period.To }).ToLookup(row => row.Number);
 
-    private ILookup<long, FilmUse> Lines((string From, string To) period) => connection.Query<LineRow>(
+    private ILookup<long, FilmUse> Lines((string From, string To) period)
+    {
+        var keepers = Keepers(period);
+        return connection.Query<LineRow>(
+            """
+            SELECT s.entry_id AS Number, i.code AS Item, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost, s.fate AS Fate,
+                sum(s.sheets) OVER (PARTITION BY s.entry_id ORDER BY s.number) AS Last
+            FROM standing_entry e JOIN session_sheets s ON s.entry_id = e.id JOIN lot l ON l.id = s.lot_id JOIN item i ON i.id = l.item_id
+            WHERE e.date BETWEEN @From AND @To ORDER BY s.entry_id, s.number
+            """,
+            new { period.From, period.To })
+            .SelectMany(row => FilmOf(row, keepers), (row, film) => (row.Number, Film: film))
+            .ToLookup(line => line.Number, line => line.Film);
+    }
+
+    /// <summary>A line, or its sheets one by one when some of them were named keepers later.</summary>
+    private static IEnumerable<FilmUse> FilmOf(LineRow row, HashSet<(long Session, long Position)> keepers)
+    {
+        var fate = Named.Fate(row.Fate);
+        var first = row.Last - row.Sheets + 1;
+        if (keepers.Count == 0 || !Enumerable.Range(0, (int)row.Sheets).Any(i => keepers.Contains((row.Number, first + i))))
+            return [new FilmUse(row.Item, row.Sheets, Area.FromHundredths(row.Area), new(row.Cost), fate)];
+        return Share.Split(row.Cost, new long[row.Sheets]).Select((cost, i) => new FilmUse(
+            row.Item, 1, Area.FromHundredths(row.Area / row.Sheets), new(cost), keepers.Contains((row.Number, first + i)) ? Fate.Keeper : fate));
+    }
+
+    /// <summary>The sheets, by their position in a session, that were named keepers by the end of the period.</summary>
+    private HashSet<(long Session, long Position)> Keepers((string From, string To) period) => connection.Query<KeeperRow>(
         """
-        SELECT s.entry_id AS Number, i.code AS Item, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost, s.fate AS Fate
-        FROM standing_entry e JOIN session_sheets s ON s.entry_id = e.id JOIN lot l ON l.id = s.lot_id JOIN item i ON i.id = l.item_id
-        WHERE e.date BETWEEN @From AND @To ORDER BY s.entry_id, s.number
+        SELECT f.entry_id AS Session, f.position AS Position
+        FROM keeper k JOIN standing_entry named ON named.id = k.entry_id JOIN sheet_fate f ON f.sheet_id = k.sheet_id
+        JOIN standing_entry e ON e.id = f.entry_id
+        WHERE named.date <= @To AND e.date BETWEEN @From AND @To
         """,
-        new { period.From, period.To })
-        .ToLookup(row => row.Number, row => new FilmUse(row.Item, row.Sheets, Area.FromHundredths(row.Area), new(row.Cost), Named.Fate(row.Fate)));
+        new { period.From, period.To }).Select(row => (row.Session, row.Position)).ToHashSet();
 
     /// <summary>The work of each session on its bath, with all that the bath had taken by then.</summary>
     private Dictionary<long, WorkRow> Work((string From, string To) period, IEnumerable<long> baths) => connection.Query<WorkRow>(
@@ -162,7 +189,9 @@ internal sealed class CostReader(SqliteConnection connection)
 
     internal sealed record UsedRow(long Number, long Value, string Purpose);
 
-    internal sealed record LineRow(long Number, string Item, long Sheets, long Area, long Cost, string Fate);
+    internal sealed record LineRow(long Number, string Item, long Sheets, long Area, long Cost, string Fate, long Last);
+
+    internal sealed record KeeperRow(long Session, long Position);
 
     internal sealed record WorkRow(long Number, long PlaceId, long Weighted, long After);
 }

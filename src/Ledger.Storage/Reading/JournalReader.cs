@@ -1,4 +1,5 @@
 using Dapper;
+using Ledger.Core.Film;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Microsoft.Data.Sqlite;
@@ -62,6 +63,35 @@ internal sealed class JournalReader(SqliteConnection connection) : IPast
         """,
         new { number });
 
+    public long? NextAboutSheetsOf(long number) => connection.QueryFirstOrDefault<long?>(
+        """
+        SELECT min(e.id) FROM (
+            SELECT sheet_id FROM sheet_move WHERE entry_id = @number
+            UNION SELECT sheet_id FROM exposure WHERE entry_id = @number
+            UNION SELECT sheet_id FROM sheet_fate WHERE entry_id = @number) mine
+        JOIN (
+            SELECT sheet_id, entry_id FROM sheet_move
+            UNION ALL SELECT sheet_id, entry_id FROM exposure
+            UNION ALL SELECT sheet_id, entry_id FROM sheet_fate
+            UNION ALL SELECT sheet_id, entry_id FROM keeper) other ON other.sheet_id = mine.sheet_id
+        JOIN standing_entry e ON e.id = other.entry_id
+        WHERE e.id > @number
+        """,
+        new { number });
+
+    public DevelopedSheet? Developed(string sheet)
+    {
+        var row = connection.QueryFirstOrDefault<DevelopedRow>(
+            """
+            SELECT f.sheet_id AS Sheet, f.negative AS Negative, e.date AS Date,
+                iif(EXISTS (SELECT 1 FROM keeper k JOIN standing_entry ke ON ke.id = k.entry_id WHERE k.sheet_id = f.sheet_id), 'keeper', f.fate) AS Fate
+            FROM sheet_fate f JOIN standing_entry e ON e.id = f.entry_id
+            WHERE f.negative = @sheet OR f.sheet_id = @id
+            """,
+            new { sheet, id = SheetId.Parse(sheet)?.Value });
+        return row is null ? null : new(new(row.Sheet), row.Negative, Days.Read(row.Date), Named.Fate(row.Fate));
+    }
+
     public bool HasOrder(string order) => connection.ExecuteScalar<long>(
         "SELECT EXISTS (SELECT 1 FROM purchase_order o JOIN standing_entry e ON e.id = o.entry_id WHERE o.code = @order)", new { order }) == 1;
 
@@ -78,6 +108,8 @@ internal sealed class JournalReader(SqliteConnection connection) : IPast
 
     internal sealed record EntryRow(
         long Number, string Key, string Kind, string Date, string RecordedAt, string Summary, string Note, long? Reverses, long? ReversedBy);
+
+    internal sealed record DevelopedRow(long Sheet, string? Negative, string Date, string Fate);
 
     internal sealed record MovementRow(long Lot, long FromPlace, long ToPlace, long Quantity, long Value);
 }

@@ -31,9 +31,13 @@ internal sealed class SessionReader(SqliteConnection connection)
 
     private ILookup<long, SessionSheets> Lines(IEnumerable<long> sessions) => connection.Query<SheetsRow>(
         """
-        SELECT s.entry_id AS Number, i.code AS Item, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost, s."group" AS "Group", s.fate AS Fate, s.note AS Note
+        SELECT s.entry_id AS Number, i.code AS Item, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost, s."group" AS "Group", s.fate AS Fate, s.note AS Note,
+            s.number AS Position
         FROM json_each(@sessions) j JOIN session_sheets s ON s.entry_id = j.value JOIN lot l ON l.id = s.lot_id JOIN item i ON i.id = l.item_id
-        ORDER BY s.entry_id, s.number
+        UNION ALL
+        SELECT d.entry_id, i.code, d.sheets, d.area, 0, d."group", 'dummy', d.note, 1000000 + d.line
+        FROM json_each(@sessions) j JOIN dummy d ON d.entry_id = j.value JOIN item i ON i.id = d.item_id
+        ORDER BY Number, Position
         """,
         new { sessions = Json.Array(sessions) })
         .ToLookup(row => row.Number, row => new SessionSheets(
@@ -41,5 +45,5 @@ internal sealed class SessionReader(SqliteConnection connection)
 
     internal sealed record SessionRow(long Number, string Session, string Date, string Process, string? Bath, long Developer, string Note);
 
-    internal sealed record SheetsRow(long Number, string Item, long Sheets, long Area, long Cost, string Group, string Fate, string Note);
+    internal sealed record SheetsRow(long Number, string Item, long Sheets, long Area, long Cost, string Group, string Fate, string Note, long Position);
 }

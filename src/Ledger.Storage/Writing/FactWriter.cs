@@ -29,6 +29,7 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
             case BathEnded ended: Write(ended); break;
             case SessionHeld held: Write(held); break;
             case SheetsDeveloped developed: Write(developed); break;
+            case FilmFact film: new FilmWriter(connection, entry).Write(film); break;
             case OrderPlaced placed: new OrderFactWriter(connection, entry).Write(placed); break;
             case OrderLineChanged changed: new OrderFactWriter(connection, entry).Write(changed); break;
             case OrderDelivered delivered: new OrderFactWriter(connection, entry).Write(delivered); break;

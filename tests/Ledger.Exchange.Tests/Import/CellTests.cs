@@ -44,7 +44,7 @@ public class CellTests
     [InlineData("baths", "date;bath;item;working_ml\n2025-05-12;F1;syrup;1500.0005\n", "accepted are millilitres with at most three decimals")]
     [InlineData("sessions", "session;date;process;item;sheets\nS1;2025-05-12;film;pan;4.0\n", "accepted is a whole number from 0 to 1000000000")]
     [InlineData("sessions", "session;date;process;item;sheets\nS1;2025-05-12;film;pan;-4\n", "accepted is a whole number from 0 to 1000000000")]
-    [InlineData("sessions", "session;date;process;item;sheets;fate\nS1;2025-05-12;film;pan;4;lost\n", "accepted is one of negative, keeper, reject, test, practice")]
+    [InlineData("sessions", "session;date;process;item;sheets;fate\nS1;2025-05-12;film;pan;4;lost\n", "accepted is one of negative, keeper, reject, test, practice, dummy")]
     [InlineData("processes", "process;step;role;amount\nfilm;1;stop;30 kg\n", "accepted is a number with its unit, such as 30 g; the units are ml, g, sheet, roll, piece")]
     [InlineData("processes", "process;step;role\nfilm;1;soak\n", "accepted is one of other, developer, stop, fixer, wash aid, wetting agent, toner, water")]
     [InlineData("items", "item;name;kind;pack\npan;Pan;film;25\n", "accepted is one of ml, g, sheet, roll, piece")]

@@ -49,8 +49,8 @@ public sealed class DemoYearLedgerTests : IDisposable
     public void TheFileProvesItself() => Assert.Empty(_ledger.Check(null, default).Problems);
 
     [Theory]
-    [InlineData("pan100", 65)]
-    [InlineData("tab400", 7)]
+    [InlineData("pan100", 49)]
+    [InlineData("tab400", 3)]
     [InlineData("pan100-120", 2)]
     [InlineData("ortho25", 11)]
     [InlineData("practice", 94)]
@@ -108,7 +108,8 @@ public sealed class DemoYearLedgerTests : IDisposable
         using var second = LedgerFile.Open(Path.Combine(_folder, "second.db"), Clock);
         var remarks = DemoYear.Read(DemoYear.LastDay)
             .Select(entry => (entry.Key, Outcome: Assert.IsType<Posted>(second.Post(entry))))
-            .SelectMany(posted => posted.Outcome.Posting.Remarks.Select(remark => (posted.Key, remark)));
+            .SelectMany(posted => posted.Outcome.Posting.Remarks.Select(remark => (posted.Key, remark)))
+            .Where(remark => !remark.remark.EndsWith("take off its paper label", StringComparison.Ordinal));
         Assert.Equal(
             [
                 ("sessions:S07", "ortho25/1 was good until 2024-08-31 (printed date)"),

@@ -16,7 +16,12 @@ public class KindTests
 
     [Fact]
     public void TheKindsStandInTheOrderOfPosting() =>
-        Assert.Equal(["items", "processes", "orders", "purchases", "openings", "baths", "counts", "discards", "sessions", "price-rises"], CsvImport.Kinds);
+        Assert.Equal(
+            [
+                "items", "processes", "orders", "holders", "purchases", "openings", "cleanings", "loads", "exposures", "unloads", "baths",
+                "counts", "discards", "sessions", "services", "keepers", "price-rises",
+            ],
+            CsvImport.Kinds);
 
     [Fact]
     public void AnItemHasAllItsSettings()

@@ -14,6 +14,8 @@ internal sealed class DemoCommand : ExplainedCommand
 
     private readonly Option<bool> _noUi = new("--no-ui") { Description = "make the ledger, and do not open the terminal screens" };
 
+    private readonly Option<string?> _theme = TerminalStart.ThemeOption();
+
     public DemoCommand(Workbench bench)
         : base("demo", "A ledger of an invented year that ends today, opened in the terminal screens.", """
             Your own ledger is not touched.
@@ -23,6 +25,7 @@ internal sealed class DemoCommand : ExplainedCommand
         _bench = bench;
         Options.Add(_into);
         Options.Add(_noUi);
+        Options.Add(_theme);
         SetAction(Run);
     }
 
@@ -31,8 +34,19 @@ internal sealed class DemoCommand : ExplainedCommand
         var path = Path.GetFullPath(parse.GetValue(_into) ?? parse.GetValue(_bench.File) ?? Fresh());
         if (File.Exists(path) || Directory.Exists(path))
             throw new RefusedByCommandException($"{path} exists already; the demo is made in a new file only");
-        Make(path);
-        return parse.GetValue(_noUi) ? ExitStatus.Done : TerminalStart.Open(_bench, path);
+        try
+        {
+            Make(path);
+        }
+        catch
+        {
+            // A demo that was not finished is of no use, and would stand in the way of the next one.
+            foreach (var ending in new[] { "", "-wal", "-shm" })
+                File.Delete(path + ending);
+            throw;
+        }
+
+        return parse.GetValue(_noUi) ? ExitStatus.Done : TerminalStart.Open(_bench, path, parse.GetValue(_theme));
     }
 
     private void Make(string path)

@@ -1,3 +1,4 @@
+using Ledger.Core.Film;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 
@@ -20,6 +21,9 @@ public sealed record SessionLog : Entry
 
     /// <summary>Whether more may be used than the book holds; the difference is then booked as found by a count.</summary>
     public bool BooksDifference { get; init; }
+
+    /// <summary>Whether it is so although it is unlikely: a sheet without an exposure note was developed.</summary>
+    public bool Anyway { get; init; }
 
     /// <inheritdoc/>
     public override string Kind => "session";
@@ -48,6 +52,15 @@ public sealed record SessionLine
 
     /// <summary>The box to draw from; null for the one that is reached for first.</summary>
     public string? Container { get; init; }
+
+    /// <summary>
+    /// Where known sheets come from instead: holder sides (E07-1, E07-2), a box of exposed sheets (pan100 N), or sheets by number (#12);
+    /// null for sheets that are only counted.
+    /// </summary>
+    public string? From { get; init; }
+
+    /// <summary>What spoiled them, if that is known.</summary>
+    public RejectCause? Cause { get; init; }
 
     /// <summary>The user's note.</summary>
     public string Note { get; init; } = "";

@@ -13,6 +13,9 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
     private readonly List<PostedFact> _facts = [];
     private readonly List<string> _remarks = [];
     private readonly Dictionary<PlaceId, Container> _touched = [];
+    private readonly List<string> _doubts = [];
+    private readonly Dictionary<string, long> _newContainers = new(StringComparer.OrdinalIgnoreCase);
+    private FilmDraft? _film;
     private long _newPlaces;
     private long _newLots;
 
@@ -23,6 +26,8 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
     public Holdings Holdings => holdings;
 
     public IPast Past => past;
+
+    public FilmDraft Film => _film ??= new(this);
 
     public MeasureStyle Style => holdings.Settings.Style;
 
@@ -59,6 +64,22 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
 
     public void Remark(string remark) => _remarks.Add(remark);
 
+    /// <summary>The number of an item's next container.</summary>
+    public long NextContainerNumber(string item) =>
+        _newContainers[item] = _newContainers.GetValueOrDefault(item, holdings.LastContainerNumber(item)) + 1;
+
+    /// <summary>Puts down something unlikely, which <see cref="Settle"/> asks about.</summary>
+    public void Doubt(string sentence) => _doubts.Add(sentence);
+
+    /// <summary>Refuses what is doubtful, unless the user says that it is so anyway; then it is only remarked.</summary>
+    public void Settle(bool anyway)
+    {
+        if (_doubts.Count > 0 && !anyway)
+            throw new RefusedException(RefusalKind.Doubtful, $"{string.Join("; ", _doubts.Distinct())}; if it is so, record it with --anyway");
+        _remarks.AddRange(_doubts);
+        _doubts.Clear();
+    }
+
     /// <summary>Puts the entry on another day: a correction stands on the day of what it reverses.</summary>
     public void MoveTo(LocalDate date) => Entry = Entry with { Date = date };
 
@@ -77,7 +98,7 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
         {
             if (!booksDifference || item.Unit is not (Unit.Millilitre or Unit.Gram) || sources.Count == 0)
                 throw new RefusedException(RefusalKind.MoreThanHeld, Shortage(item, wanted, wanted - missing, sources));
-            var last = sources.Last(source => !source.Held.IsZero);
+            var last = sources.LastOrDefault(source => !source.Held.IsZero) ?? sources[^1];
             Find(last, missing);
             Remark($"{last.Code} held {missing.ToText(Style)} more than the book says; the difference is booked as found by a count");
             draws = [.. Stock.Draw.InOrder(sources.Select(Now), wanted, out _)];
@@ -102,15 +123,24 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
         var container = Now(draw.From);
         Add(new Movement(container.Lot.Id, container.Place, to, draw.Quantity.Base, draw.Cost));
         var isWhole = draw.Quantity == container.Size;
-        if (container.OpenedOn is null && !(isWhole && to == Places.ThrownAway))
+        var isOpen = container.OpenedOn is { } opened && opened <= Date;
+        if (!isOpen && !(isWhole && to == Places.ThrownAway))
         {
             Add(new ContainerOpened(container.Place));
+            RemarkOnCold(container);
             container = container with { OpenedOn = Date };
         }
 
         if (container.GoodUntil(Item(container.Lot.Item).Keeping) is { } good && good.IsPast(Date) && to != Places.ThrownAway)
             Remark($"{container.Code} was good until {Dates.Text(good.Date)} ({Keeping.KeepingRules.Name(good.Rule)})");
         Touch(container.Less(draw.Quantity, draw.Cost));
+    }
+
+    /// <summary>A box that comes out of the cold and is opened too soon sweats.</summary>
+    public void RemarkOnCold(Container container)
+    {
+        if (container.OpensFrom is { } warm && Date < warm)
+            Remark($"{container.Code} came out of the cold and should not be opened before {Dates.Text(warm)}");
     }
 
     public Posting ToPosting() => new(Entry, Summary, _movements, _facts, [.. Effects()], [.. _remarks.Distinct()]);
@@ -163,6 +193,8 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
             yield return new(mixed.Bath.Code, "-", $"{mixed.Bath.WorkingVolume.ToText(Style)} {mixed.Bath.Dilution}");
         foreach (var ended in _facts.OfType<BathEnded>())
             yield return new(ended.Code, "in use", "poured out");
+        foreach (var effect in _film?.Effects() ?? [])
+            yield return effect;
     }
 
     private static string Known(IEnumerable<string> names)

@@ -16,7 +16,7 @@ internal static class ReceiptRules
         Require.That(receipt.Packs is > 0 and <= MostPacks, $"the packs must be more than 0 and at most {MostPacks}, not {packs}");
         var full = decimal.ToInt64(decimal.Truncate(receipt.Packs));
         var part = Scaled.ToBase(receipt.Packs - full, item.Pack.Base);
-        Require.That(part is not null, $"{packs} packs of {item.Pack} are no whole number of {item.Unit.Name()}s");
+        Require.That(part is not null, $"{packs} packs of {item.Pack} are no whole number of {item.Unit.Plural()}");
         Require.That(receipt.ExpiresOn is null or { Year: >= 1900 and <= 2200 }, "the printed date must lie between 1900 and 2200");
 
         UseCurrency(receipt, draft);
@@ -66,13 +66,18 @@ internal static class ReceiptRules
             return;
         if (settings.Currency.Length == 0)
         {
+            Require.That(
+                receipt.Rate is null or 1,
+                $"the ledger has no currency yet, so a rate for {currency} means nothing; set the currency first");
             var named = settings.With("currency", currency);
             Require.That(named is not null, $"\"{currency}\" is no currency code; write three capital letters, such as EUR");
             draft.Add(new SettingChanged("currency", currency, named!));
         }
+        else if (currency == settings.Currency)
+            Require.That(receipt.Rate is null or 1, $"the ledger is kept in {currency}, so a purchase in {currency} needs no rate");
         else
             Require.That(
-                currency == settings.Currency || receipt.Rate is not null,
+                receipt.Rate is not null,
                 $"the ledger is kept in {settings.Currency}; a purchase in {currency} needs the rate, "
                 + $"the {settings.Currency} for one {currency}");
     }

@@ -19,7 +19,8 @@ internal static class SessionRules
         var process = draft.Holdings.Process(session.Process) ?? throw new RefusedException(
             RefusalKind.Unknown,
             $"there is no process \"{session.Process}\"; known: {string.Join(", ", draft.Holdings.Processes.Select(known => known.Name))}");
-        Require.That(session.Lines.Count > 0, "a session needs at least one line of sheets");
+        Require.That(
+            session.Lines.Any(line => line.Fate != Fate.Dummy), "a session needs at least one line of sheets that are no dummies");
         var films = session.Lines.Select(line => Film(line, draft)).ToList();
 
         var area = Total(session, films, weighted: false);
@@ -27,11 +28,14 @@ internal static class SessionRules
         var bath = PassThrough(session, process, area, weighted, draft);
         var developer = Develop(session, process, films, draft);
         draft.Add(new SessionHeld(name, process, bath?.Place, developer));
+        var developed = new DevelopedSheets(session, draft);
         for (var i = 0; i < films.Count; i++)
-            TakeSheets(i + 1, session.Lines[i], films[i], draft);
+            developed.Take(i + 1, session.Lines[i], films[i]);
+        draft.Settle(session.Anyway);
+        draft.Film.RemindOfLabels();
         UseUp(session, process, draft);
 
-        var sheets = string.Join(", ", session.Lines.GroupBy(line => line.Item, StringComparer.OrdinalIgnoreCase)
+        var sheets = string.Join(", ", session.Lines.Where(line => line.Fate != Fate.Dummy).GroupBy(line => line.Item, StringComparer.OrdinalIgnoreCase)
             .Select(group => $"{group.Sum(line => line.Sheets)} {draft.Item(group.Key).Code}"));
         draft.Summary = $"session {name}: {sheets}, {area.ToText(draft.Style)}{(bath is null ? "" : $" through {bath.Code}")}";
     }
@@ -42,7 +46,7 @@ internal static class SessionRules
         Require.That(film.Kind == ItemKind.Film, $"{film.Code} is no film and cannot be developed");
         Require.That(
             line.Sheets is > 0 and <= MostSheets,
-            $"the {film.Unit.Name()}s of {film.Code} must be from 1 to {MostSheets}, not {line.Sheets}");
+            $"the {film.Unit.Plural()} of {film.Code} must be from 1 to {MostSheets}, not {line.Sheets}");
         return film;
     }
 
@@ -108,7 +112,8 @@ internal static class SessionRules
         var item = draft.Item(code);
         var total = default(Volume);
         for (var i = 0; i < films.Count; i++)
-            total += said ? session.Lines[i].Developer ?? default : Need(step, item, films[i].AreaOf(session.Lines[i].Sheets));
+            total += said ? session.Lines[i].Developer ?? default
+                : session.Lines[i].Fate == Fate.Dummy ? default : Need(step, item, films[i].AreaOf(session.Lines[i].Sheets));
         WarnIfThin(session, item, total, films, draft);
         if (step.Use == StepUse.OneShot && total > default(Volume))
             draft.Take(item, Quantity.Of(total), null, Places.Drain, session.BooksDifference);
@@ -128,21 +133,13 @@ internal static class SessionRules
     {
         if (developer.MinimumPer80SquareInches is not { } minimum)
             return;
-        var area = Total(session, films, weighted: false);
+        var area = films.Zip(session.Lines).Where(pair => pair.Second.Fate != Fate.Dummy)
+            .Aggregate(Area.Zero, (sum, pair) => sum + pair.First.AreaOf(pair.Second.Sheets));
         var least = Volume.FromMicrolitres(Share.UpTo(minimum.Microlitres, area.Hundredths, Area.Unit80.Hundredths));
         if (total < least)
             draft.Remark(
                 $"{total.ToText(draft.Style)} of {developer.Code} for {area.ToText(draft.Style)}; "
                 + $"at least {least.ToText(draft.Style)} are asked for");
-    }
-
-    private static void TakeSheets(int number, SessionLine line, Item film, Draft draft)
-    {
-        var to = line.Fate.IsNegative() ? Places.FiledNegatives : Places.Rejects;
-        foreach (var draw in draft.Take(film, film.Of(line.Sheets), line.Container, to, booksDifference: false))
-            draft.Add(new SheetsDeveloped(
-                number, draw.From.Lot.Id, draw.Quantity.Base, film.AreaOf(draw.Quantity.Base), draw.Cost,
-                line.Group.Trim(), line.Fate, line.Note.Trim()));
     }
 
     private static void UseUp(SessionLog session, Process process, Draft draft)
@@ -160,7 +157,7 @@ internal static class SessionRules
     {
         StepPer.Batch => session.Lines.Any(line => line.Developer is not null)
             ? session.Lines.Count(line => line.Developer is not null)
-            : session.Lines.Count,
+            : session.Lines.Count(line => line.Fate != Fate.Dummy),
         StepPer.Sheet => session.Lines.Sum(line => line.Sheets),
         _ => 1,
     };

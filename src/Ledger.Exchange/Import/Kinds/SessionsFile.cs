@@ -1,3 +1,4 @@
+using Ledger.Core.Film;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Sessions;
 using Ledger.Exchange.Import.Rows;
@@ -10,7 +11,7 @@ namespace Ledger.Exchange.Import.Kinds;
 internal sealed class SessionsFile() : FileKind(
     "sessions",
     ["session", "date", "process", "item", "sheets"],
-    ["group", "developer_ml", "bath", "fate", "container", "note"])
+    ["group", "developer_ml", "bath", "fate", "container", "from", "cause", "anyway", "note"])
 {
     public override IEnumerable<SourcedEntry> Entries(IEnumerable<Row> rows, ImportTerms terms)
     {
@@ -23,6 +24,7 @@ internal sealed class SessionsFile() : FileKind(
                 Date = session.Saying("date").Date("date"),
                 Process = session.Saying("process").Needed("process", "accepted is the name of a process"),
                 Bath = session.Saying("bath").TextOrNull("bath"),
+                Anyway = session.Saying("anyway").IsYes("anyway"),
                 Lines = [.. session.Rows.Select(Line)],
             };
             if (session.IsGood)
@@ -38,6 +40,8 @@ internal sealed class SessionsFile() : FileKind(
         Developer = row.Volume("developer_ml"),
         Fate = (Fate)row.Choice("fate", Fates.Names),
         Container = row.TextOrNull("container"),
+        From = row.TextOrNull("from"),
+        Cause = row.TextOrNull("cause") is null ? null : (RejectCause)row.Choice("cause", RejectCauses.Names),
         Note = row.Text("note"),
     };
 }

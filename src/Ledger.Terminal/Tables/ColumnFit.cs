@@ -1,0 +1,43 @@
+namespace Ledger.Terminal.Tables;
+
+/// <summary>Shares the width of a table among its columns: texts give way first, then the last columns stay away.</summary>
+internal static class ColumnFit
+{
+    /// <summary>The width of each column; 0 for one that has no room.</summary>
+    /// <param name="columns">The columns, the most needed first.</param>
+    /// <param name="needed">How wide the widest cell of each is.</param>
+    /// <param name="available">What there is, with one blank between columns.</param>
+    public static int[] Of(IReadOnlyList<TableColumn> columns, IReadOnlyList<int> needed, int available)
+    {
+        for (var shown = columns.Count; shown > 1; shown--)
+        {
+            var widths = Shrunk(columns, needed, shown, available);
+            if (Taken(widths) <= available)
+                return Loosened(widths, shown, available);
+        }
+
+        return [available, .. new int[columns.Count - 1]];
+    }
+
+    private static int[] Shrunk(IReadOnlyList<TableColumn> columns, IReadOnlyList<int> needed, int shown, int available)
+    {
+        var widths = new int[columns.Count];
+        for (var i = 0; i < shown; i++)
+            widths[i] = Math.Max(Math.Min(needed[i], columns[i].Most), columns[i].Heading.Length);
+        for (var i = shown - 1; i >= 0 && Taken(widths) > available; i--)
+            if (columns[i].Least is { } least)
+                widths[i] = Math.Min(widths[i], Math.Max(Math.Max(least, columns[i].Heading.Length), widths[i] + available - Taken(widths)));
+        return widths;
+    }
+
+    /// <summary>Where there is room for it, a second blank stands between the columns.</summary>
+    private static int[] Loosened(int[] widths, int shown, int available)
+    {
+        if (Taken(widths) + shown - 1 <= available)
+            for (var i = 0; i < shown - 1; i++)
+                widths[i]++;
+        return widths;
+    }
+
+    private static int Taken(int[] widths) => widths.Sum() + widths.Count(width => width > 0);
+}
