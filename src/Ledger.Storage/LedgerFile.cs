@@ -121,6 +121,9 @@ public sealed partial class LedgerFile : ILedger, IDisposable
         Guard(() => new BathReader(_connection).WorkOf(bath, asOf, atMost));
 
     /// <inheritdoc/>
+    public IReadOnlyList<WasteJug> JugsOn(LocalDate asOf) => Guard(() => new JugReader(_connection).All(asOf));
+
+    /// <inheritdoc/>
     public CostFacts Costs(LocalDate from, LocalDate to) => Guard(() => new CostReader(_connection).Read(from, to));
 
     /// <inheritdoc/>

@@ -96,6 +96,9 @@ internal sealed class InMemoryLedger(LocalDate today) : IPast
         return use < 0 ? null : use + 1;
     }
 
+    public int? FreshClearing(string film, PlaceId bath) =>
+        Facts<ClearingTested>().LastOrDefault(test => test.IsFresh && Same(test.Film, film))?.Tenths;
+
     public bool HasOrder(string order) => Facts<OrderPlaced>().Any(placed => Same(placed.Order.Code, order));
 
     public long? FirstUseOfOrderPlacedBy(long number)

@@ -23,7 +23,7 @@ internal static class CorrectionRules
             $"entry {original.Number} defines {(original.Kind == "item" ? "an" : "a")} {original.Kind}; define it anew instead");
         if (draft.Past.FirstUseOfBathMixedBy(original.Number) is { } use)
             throw new RefusedException(
-                RefusalKind.DependedOn, $"the bath that entry {original.Number} mixed has taken work since; correct entry {use} first");
+                RefusalKind.DependedOn, $"what entry {original.Number} began has been used since; correct entry {use} first");
 
         if (draft.Past.FirstUseOfOrderPlacedBy(original.Number) is { } later)
             throw new RefusedException(

@@ -23,7 +23,7 @@ internal static class ReceiptRules
         var quantity = item.Of(full * item.Pack.Base + part!.Value);
         var lot = new Lot(
             draft.NewLot(), item.Code, receipt.Date, quantity, receipt.Landed.Total, receipt.Batch.Trim(), receipt.ExpiresOn,
-            receipt.Storage.Trim());
+            receipt.Storage.Trim()) { Formula = item.Formula };
         draft.Add(new LotReceived(lot, receipt));
 
         var number = draft.Holdings.LastContainerNumber(item.Code);
