@@ -45,11 +45,11 @@ public sealed class Holdings
         }
     }
 
-    /// <summary>The holders, the boxes of exposed sheets, and the sheets in them.</summary>
-    public FilmRegister Film { get; } = new();
-
     /// <summary>What is on order, and what is known of coming prices.</summary>
     public OrderBook Orders { get; } = new();
+
+    /// <summary>The holders, the boxes of exposed sheets, and the sheets in them.</summary>
+    public FilmRegister Film { get; } = new();
 
     /// <summary>The highest number of a place so far.</summary>
     public long LastPlace { get; set; } = Places.FirstFree - 1;
