@@ -9,9 +9,6 @@ namespace Ledger.Terminal.Themes;
 /// </summary>
 public static class Theme
 {
-    /// <summary>terminal: its own colours; mono: none at all; red: red on black, for a dark-adapted eye.</summary>
-    public static IReadOnlyList<string> Names { get; } = ["terminal", "mono", "red"];
-
     /// <summary>
     /// The theme that the options ask for; NO_COLOR gives the monochrome one unless a theme is named. Red has no share of green or blue,
     /// which the named colours of a terminal often have.

@@ -38,7 +38,7 @@ public sealed class ThemesTests
     [Fact]
     public void Every_named_theme_draws_the_same_words()
     {
-        var texts = Theme.Names.Select(name =>
+        var texts = TerminalOptions.Themes.Select(name =>
         {
             using var screen = new Screen(Some.Ledger(), options: new(name, File: "ledger.db"));
             return screen.Type("3").Text;
@@ -50,7 +50,7 @@ public sealed class ThemesTests
     [Fact]
     public void The_blank_screen_is_black_in_every_theme()
     {
-        foreach (var name in Theme.Names)
+        foreach (var name in TerminalOptions.Themes)
         {
             using var screen = new Screen(Some.Ledger(), options: new(name));
             screen.Press(Key.Space);
