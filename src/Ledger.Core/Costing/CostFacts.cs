@@ -25,7 +25,11 @@ public sealed record CostFacts(
     IReadOnlyList<FilmLoss> FilmThrownAway,
     Money Lost,
     IReadOnlyList<BathUse> Baths,
-    IReadOnlyList<SessionUse> Sessions);
+    IReadOnlyList<SessionUse> Sessions)
+{
+    /// <summary>What print sessions used: paper, and their part of the baths for paper.</summary>
+    public Money Printing { get; init; }
+}
 
 /// <summary>Film thrown away undeveloped.</summary>
 /// <param name="Item">The film.</param>
@@ -70,7 +74,11 @@ public sealed record SessionUse(
     IReadOnlyList<FilmUse> Lines)
 {
     /// <summary>The part of the bath's cost that this session's area used up.</summary>
-    public Money BathUsedUp => Bath is null ? Money.Zero : Bath.UsedUpBy(BathWorkAfter) - Bath.UsedUpBy(BathWorkBefore);
+    public Money BathUsedUp =>
+        OtherBathsUsedUp + (Bath is null ? Money.Zero : Bath.UsedUpBy(BathWorkAfter) - Bath.UsedUpBy(BathWorkBefore));
+
+    /// <summary>The part that its area used up of the other baths it went through.</summary>
+    public Money OtherBathsUsedUp { get; init; }
 }
 
 /// <summary>Sheets of one lot and one fate in a session.</summary>

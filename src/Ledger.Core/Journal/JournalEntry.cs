@@ -47,6 +47,9 @@ public interface IPast
     /// null when there is none.
     /// </summary>
     int? FreshClearing(string film, Stock.PlaceId bath) => null;
+
+    /// <summary>Whether a print session of that name stands in the journal and was not reversed.</summary>
+    bool HasPrintSession(string session) => false;
 }
 
 /// <summary>A sheet that was developed.</summary>

@@ -10,7 +10,7 @@ public static class CsvImport
 {
     /// <summary>
     /// items, processes, holders, purchases, openings, cleanings, loads, exposures, unloads, decantings, stock_solutions, jugs, baths,
-    /// rotations, top_ups, counts, discards, sessions, clearing_tests, observations, services, keepers: in the order in which entries of
+    /// rotations, top_ups, counts, discards, sessions, prints, clearing_tests, observations, services, keepers: in the order in which entries of
     /// the same day are posted.
     /// </summary>
     public static IReadOnlyList<string> Kinds { get; } = [.. FileKind.All.Select(kind => kind.Name)];

@@ -27,7 +27,10 @@ internal sealed class CostReader(SqliteConnection connection)
             FilmLost(period),
             Net(LostOrGained, period),
             [.. baths.Values.Select(row => ToUse(row, added))],
-            Sessions(period, baths, added));
+            Sessions(period, baths, added))
+        {
+            Printing = Printing(period, baths, added),
+        };
     }
 
     /// <summary>What all containers, holders and boxes of exposed film were worth at the end of a day: what they are worth now, less all that happened later.</summary>
@@ -124,11 +127,11 @@ internal sealed class CostReader(SqliteConnection connection)
     }
 
     private static SessionUse ToSession(
-        SessionRow row, ILookup<long, UsedRow> used, ILookup<long, FilmUse> lines, Dictionary<long, WorkRow> work, Dictionary<long, BathRow> baths,
+        SessionRow row, ILookup<long, UsedRow> used, ILookup<long, FilmUse> lines, ILookup<long, WorkRow> work, Dictionary<long, BathRow> baths,
         ILookup<long, AddedRow> added)
     {
         Money Sum(string use) => new(used[row.Number].Where(part => part.Purpose == use).Sum(part => part.Value));
-        var done = work.GetValueOrDefault(row.Number);
+        var done = work[row.Number].FirstOrDefault(part => part.PlaceId == row.Bath);
         return new(
             row.Session,
             Days.Read(row.Date),
@@ -138,7 +141,32 @@ internal sealed class CostReader(SqliteConnection connection)
             done is null ? null : ToShare(baths[done.PlaceId], added),
             Area.FromHundredths(done is null ? 0 : done.After - done.Weighted),
             Area.FromHundredths(done?.After ?? 0),
-            [.. lines[row.Number]]);
+            [.. lines[row.Number]])
+        {
+            OtherBathsUsedUp = new(work[row.Number].Where(part => part.PlaceId != row.Bath).Sum(part => UsedUp(part, baths, added).Millionths)),
+        };
+    }
+
+    /// <summary>What print sessions used: what they took from the shelf, and the part of the baths that their area used up.</summary>
+    private Money Printing((string From, string To) period, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added)
+    {
+        var printed = connection.Query<UsedRow>(
+            """
+            SELECT e.id AS Number, coalesce(sum(m.value), 0) AS Value, 'prints' AS Purpose
+            FROM standing_entry e CROSS JOIN print_session p ON p.entry_id = e.id LEFT JOIN movement m ON m.entry_id = e.id AND m.to_place IN (4, 8)
+            WHERE e.date BETWEEN @From AND @To GROUP BY e.id
+            """,
+            new { period.From, period.To }).ToList();
+        if (printed.Count == 0)
+            return Money.Zero;
+        var work = Work(period, baths.Keys);
+        return new(printed.Sum(row => row.Value + work[row.Number].Sum(part => UsedUp(part, baths, added).Millionths)));
+    }
+
+    private static Money UsedUp(WorkRow part, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added)
+    {
+        var share = ToShare(baths[part.PlaceId], added);
+        return share.UsedUpBy(Area.FromHundredths(part.After)) - share.UsedUpBy(Area.FromHundredths(part.After - part.Weighted));
     }
 
     private ILookup<long, UsedRow> Used((string From, string To) period) => connection.Query<UsedRow>(
@@ -188,7 +216,7 @@ internal sealed class CostReader(SqliteConnection connection)
         new { period.From, period.To }).Select(row => (row.Session, row.Position)).ToHashSet();
 
     /// <summary>The work of each session on its bath, with all that the bath had taken by then.</summary>
-    private Dictionary<long, WorkRow> Work((string From, string To) period, IEnumerable<long> baths) => connection.Query<WorkRow>(
+    private ILookup<long, WorkRow> Work((string From, string To) period, IEnumerable<long> baths) => connection.Query<WorkRow>(
         """
         SELECT Number, PlaceId, Weighted, After
         FROM (
@@ -198,7 +226,7 @@ internal sealed class CostReader(SqliteConnection connection)
             WHERE e.date <= @To)
         WHERE Date >= @From
         """,
-        new { baths = Json.Array(baths), period.From, period.To }).ToDictionary(row => row.Number);
+        new { baths = Json.Array(baths), period.From, period.To }).ToLookup(row => row.Number);
 
     internal sealed record LossRow(string Item, long Sheets, long Cost);
 
