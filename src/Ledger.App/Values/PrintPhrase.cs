@@ -3,7 +3,9 @@ using Ledger.Core.Sessions;
 
 namespace Ledger.App.Values;
 
-/// <summary>Paper as it is typed: "3 fibre-vc final", "2 fibre-vc work: too dark", "1 fibre-vc strip 3 of 4", "0 fibre-vc strip 1 of 4".</summary>
+/// <summary>
+/// Paper as it is typed: "3 fibre-vc final", "2 fibre-vc work: too dark", "1 fibre-vc strip 3 of 4", "0 fibre-vc strip 1 of 4".
+/// </summary>
 internal static class PrintPhrase
 {
     public const string Form = "COUNT PAPER [final|work|strip] [STRIPS of STRIPS-A-SHEET] [from BOX] [: NOTE]";

@@ -50,6 +50,12 @@ public interface IPast
 
     /// <summary>Whether a print session of that name stands in the journal and was not reversed.</summary>
     bool HasPrintSession(string session) => false;
+
+    /// <summary>Whether an order of that name was ever placed and its placing not reversed.</summary>
+    bool HasOrder(string order);
+
+    /// <summary>The first entry that delivered or changed the order that this entry placed, or null when there is none.</summary>
+    long? FirstUseOfOrderPlacedBy(long number);
 }
 
 /// <summary>A sheet that was developed.</summary>

@@ -18,9 +18,10 @@ public class KindTests
     public void TheKindsStandInTheOrderOfPosting() =>
         Assert.Equal(
             [
-                "items", "processes", "holders", "purchases", "openings", "cleanings", "loads", "exposures", "unloads", "decantings",
-                "stock_solutions", "jugs", "baths", "rotations", "top_ups", "counts", "discards", "sessions", "prints", "clearing_tests", "observations",
-                "services", "keepers",
+                "items", "processes", "holders", "orders", "purchases", "openings", "cleanings", "loads", "exposures", "unloads", "decantings",
+                "stock_solutions", "jugs", "baths", "rotations", "top_ups", "counts", "discards", "sessions", "prints", "clearing_tests",
+                "observations",
+                "services", "keepers", "price_rises",
             ],
             CsvImport.Kinds);
 
@@ -54,7 +55,8 @@ public class KindTests
                 Formula = "v2",
                 Cautions = "gloves",
             },
-            definition.Item);
+            definition.Item with { OtherCapacities = [] });
+        Assert.Empty(definition.Item.OtherCapacities);
     }
 
     [Fact]

@@ -10,7 +10,8 @@ namespace Ledger.App.Commands.Record;
 internal sealed class RecordPrintSession : RecordCommand
 {
     private readonly Argument<string> _session = Typed.Argument("session", Text.NotEmpty, "the session's name, such as P12");
-    private readonly Option<PrintLine[]> _sheets = Typed.Options("--sheets", "SHEETS", PrintPhrase.Parse, $"what was printed: {PrintPhrase.Form}");
+    private readonly Option<PrintLine[]> _sheets = Typed.Options(
+        "--sheets", "SHEETS", PrintPhrase.Parse, $"what was printed: {PrintPhrase.Form}");
     private readonly Option<string?> _bath = Typed.Option<string?>(
         "--bath", "BATH", Text.NotEmpty, "the fixer for paper; not needed while there is only one");
 

@@ -5,7 +5,9 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Rules;
 
-/// <summary>A print session: paper leaves its box, its area and that of the strips passes through the baths for paper, never through one for film.</summary>
+/// <summary>
+/// A print session: paper leaves its box, its area and that of the strips passes through the baths for paper, never through one for film.
+/// </summary>
 internal static class PrintRules
 {
     private const int MostSheets = 1000;
@@ -14,7 +16,8 @@ internal static class PrintRules
     {
         var name = Require.Name(session.Session, "a print session");
         if (draft.Past.HasPrintSession(name))
-            throw new RefusedException(RefusalKind.AlreadyThere, $"print session {name} is in the journal already; give this one another name");
+            throw new RefusedException(
+                RefusalKind.AlreadyThere, $"print session {name} is in the journal already; give this one another name");
         Require.That(session.Lines.Count > 0, "a print session needs at least one line of paper");
         var fixer = Fixer(session.Bath, draft);
         draft.Add(new PrintSessionHeld(name, fixer?.Place));
@@ -23,7 +26,8 @@ internal static class PrintRules
             area += Print(i + 1, session.Lines[i], draft);
         foreach (var bath in Baths(fixer, draft))
             BathPass.Through(bath, area, area, draft);
-        draft.Summary = $"print session {name}: {session.Lines.Sum(line => line.Sheets)} sheets, {session.Lines.Sum(line => line.Strips)} strips, "
+        draft.Summary =
+            $"print session {name}: {session.Lines.Sum(line => line.Sheets)} sheets, {session.Lines.Sum(line => line.Strips)} strips, "
             + $"{area.ToText(draft.Style)}{(fixer is null ? "" : $" through {fixer.Code}")}";
     }
 
@@ -32,8 +36,10 @@ internal static class PrintRules
         var paper = draft.Item(line.Item);
         if (!paper.IsPaper)
             throw new RefusedException(RefusalKind.WrongMaterial, $"{paper.Code} is no paper; film has sessions of its own");
-        Require.That(line.Sheets is >= 0 and <= MostSheets, $"the sheets of {paper.Code} must be from 0 to {MostSheets}, not {line.Sheets}");
-        Require.That(line.Strips is >= 0 and <= MostSheets, $"the strips of {paper.Code} must be from 0 to {MostSheets}, not {line.Strips}");
+        Require.That(
+            line.Sheets is >= 0 and <= MostSheets, $"the sheets of {paper.Code} must be from 0 to {MostSheets}, not {line.Sheets}");
+        Require.That(
+            line.Strips is >= 0 and <= MostSheets, $"the strips of {paper.Code} must be from 0 to {MostSheets}, not {line.Strips}");
         Require.That(line.Sheets + line.Strips > 0, $"the line of {paper.Code} has neither sheets nor strips");
         Require.That(line.StripsPerSheet is >= 2 and <= 100, $"a sheet is cut into 2 to 100 strips, not {line.StripsPerSheet}");
         var area = line.Strips == 0

@@ -4,7 +4,9 @@ using Ledger.Exchange.Import.Rows;
 
 namespace Ledger.Exchange.Import.Kinds;
 
-/// <summary>prints.csv: sessions of printing; a session has a row for each paper and purpose. Strips count by their share of a sheet.</summary>
+/// <summary>
+/// prints.csv: sessions of printing; a session has a row for each paper and purpose. Strips count by their share of a sheet.
+/// </summary>
 internal sealed class PrintsFile() : FileKind(
     "prints", ["session", "date", "item"], ["sheets", "strips", "strips_per_sheet", "purpose", "bath", "container", "note"])
 {
@@ -17,7 +19,8 @@ internal sealed class PrintsFile() : FileKind(
             var first = session.Rows[0];
             var (key, date, bath) = (keys.Of(session.Name, session.Rows), first.Date("date"), first.TextOrNull("bath"));
             if (session.IsGood)
-                yield return new(session.Line, new PrintSession { Key = key, Date = date, Session = session.Name, Lines = lines, Bath = bath });
+                yield return new(
+                    session.Line, new PrintSession { Key = key, Date = date, Session = session.Name, Lines = lines, Bath = bath });
         }
     }
 
