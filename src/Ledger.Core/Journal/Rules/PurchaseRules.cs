@@ -20,6 +20,7 @@ internal static class PurchaseRules
             Require.NotNegative(line.Price, $"the price of {line.Item}");
         }
 
+        PurchaseCurrency.RequireRate(purchase.Rate);
         PurchaseCurrency.Use(purchase.Currency, purchase.Rate, draft);
         PurchaseCurrency.RequirePayable(purchase.Currency, draft,
             [
