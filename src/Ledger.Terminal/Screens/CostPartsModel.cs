@@ -36,7 +36,8 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period) : TableM
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("What", 12, Least: 8), new("Neg.", 6, IsFigure: true), new("Per neg.", 9, IsFigure: true), new("Used", 10, IsFigure: true),
-        new("Film", 9, IsFigure: true), new("Chem.", 9, IsFigure: true), new("Supplies", 9, IsFigure: true), new("Waste", 9, IsFigure: true),
+        new("Film", 9, IsFigure: true), new("Chem.", 9, IsFigure: true), new("Supplies", 9, IsFigure: true),
+        new("Waste", 9, IsFigure: true),
     ];
 
     /// <inheritdoc/>
@@ -79,7 +80,11 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period) : TableM
         if (row < 0)
             return [];
         var slice = _slices[row];
-        Bar[] shares = [Share("negatives", slice.Film), Share("chemistry", slice.Chemistry), Share("supplies", slice.Supplies), Share("waste", slice.Waste)];
+        Bar[] shares =
+        [
+            Share("negatives", slice.Film), Share("chemistry", slice.Chemistry), Share("supplies", slice.Supplies),
+            Share("waste", slice.Waste),
+        ];
         Bar[] all = [.. _slices.Select(part => new Bar(part.Name, part.Used.Amount, part.Used.Rounded()))];
         return
         [

@@ -55,7 +55,8 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<ScreenKey> Keys =>
         [
             ScreenKey.Letter('P', "Period", $"shows another period: {Periods}", _ => Turn()),
-            ScreenKey.Letter('B', "By", "shows the period by month, session, year or film", _ => new Into(new CostPartsModel(Ledger, Period))),
+            ScreenKey.Letter(
+                'B', "By", "shows the period by month, session, year or film", _ => new Into(new CostPartsModel(Ledger, Period))),
         ];
 
     /// <inheritdoc/>
@@ -90,7 +91,8 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
     }
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Block> Details(int row) => row < 0 ? [Money] : [Film(_films[row]), Money, .. Months, .. Prices(_films[row])];
+    public override IReadOnlyList<Block> Details(int row) =>
+        row < 0 ? [Money] : [Film(_films[row]), Money, .. Months, .. Prices(_films[row])];
 
     private string Periods => string.Join(", ", CostPeriod.On(Today).Select(period => period.Name));
 
@@ -147,7 +149,8 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
             Bar[] bars =
             [
                 .. _months.Where(month => month.PerSheet.PerNegative is not null).Select(month => new Bar(
-                    month.Name, month.PerSheet.PerNegative!.Value.Amount, $"{month.PerSheet.PerNegative.Value.Rounded()} ({month.PerSheet.Negatives})")),
+                    month.Name, month.PerSheet.PerNegative!.Value.Amount,
+                    $"{month.PerSheet.PerNegative.Value.Rounded()} ({month.PerSheet.Negatives})")),
             ];
             if (bars.Length > 1)
                 yield return new("A negative, by month (how many)", width => BarChart.Of(bars, width));

@@ -1,4 +1,5 @@
 using Ledger.Core.Costing;
+using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 
 namespace Ledger.Core.Tests.Costing;
@@ -120,8 +121,9 @@ public sealed class CostReadingTests
     public void The_next_session_costs_the_lots_that_are_reached_for()
     {
         var ledger = Shelves.WithBath();
-        var posting = Assert.IsType<Ledger.Core.Journal.Accepted>(ledger.Preview(EntryText.Read("session session=S1 line=pan100:4"))).Posting;
-        var cost = Ledger.Core.Journal.SessionEstimate.Of(posting, ledger.Holdings);
+        var preview = ledger.Preview(EntryText.Read("session session=S1 line=pan100:4"));
+        var posting = Assert.IsType<Accepted>(preview).Posting;
+        var cost = SessionEstimate.Of(posting, ledger.Holdings);
 
         // Four sheets at 6.77; 25 ml at 0.042; 30 g at 0.018; 320 of 3000 sq in of a bath of 4.77; a pair of gloves.
         Assert.Equal(

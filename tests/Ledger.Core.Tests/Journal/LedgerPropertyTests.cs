@@ -100,7 +100,8 @@ public sealed class LedgerPropertyTests
 
     /// <summary>Draws on different boxes do not depend on each other: whatever days they stand on, the costs are the same.</summary>
     [Fact]
-    public void Other_days_for_entries_of_different_lots_change_no_total() => Gen.Select(Gen.Int[0, 40].Array[5], Gen.Int[0, 40].Array[5], Gen.Int[1, 6].Array[5])
+    public void Other_days_for_entries_of_different_lots_change_no_total() => Gen
+        .Select(Gen.Int[0, 40].Array[5], Gen.Int[0, 40].Array[5], Gen.Int[1, 6].Array[5])
         .Sample((days, otherDays, sheets) => Assert.Equal(UsedOn(days, sheets), UsedOn(otherDays, sheets)), iter: 200);
 
     private static (Money Used, Money OnHand) UsedOn(int[] days, int[] sheets)
@@ -110,7 +111,11 @@ public sealed class LedgerPropertyTests
             ledger.Post($"receipt item=tab400 packs=1 price={10 + i * 7.77m} date=2026-01-11");
         var first = ledger.Holdings.LastContainerNumber("tab400") - days.Length + 1;
         for (var i = 0; i < days.Length; i++)
-            ledger.Post($"session session=S{i} line=tab400:{sheets[i]}:(tab400/{first + i}) date={Dates.Text(new NodaTime.LocalDate(2026, 2, 1).PlusDays(days[i]))}");
+        {
+            var date = new NodaTime.LocalDate(2026, 2, 1).PlusDays(days[i]);
+            ledger.Post($"session session=S{i} line=tab400:{sheets[i]}:(tab400/{first + i}) date={Dates.Text(date)}");
+        }
+
         var reading = new CostReading(Facts.Of(ledger));
         Assert.True(reading.Reconciles);
         return (reading.Film, reading.OnHand);

@@ -35,7 +35,8 @@ internal static class Facts
 
     private static IEnumerable<StockLoss> Losses(Posting posting, Movement movement, InMemoryLedger ledger)
     {
-        var item = ledger.Holdings.Item(ledger.All.SelectMany(any => any.Facts).OfType<LotReceived>().First(received => received.Lot.Id == movement.Lot).Lot.Item)!;
+        var lots = ledger.All.SelectMany(any => any.Facts).OfType<LotReceived>();
+        var item = ledger.Holdings.Item(lots.First(received => received.Lot.Id == movement.Lot).Lot.Item)!;
         if (movement.To == Places.ThrownAway || movement.To == Places.LostOrGained)
             yield return new(posting.Entry.Date, item.Code, item.Kind, movement.Quantity, movement.Value);
         if (movement.From == Places.LostOrGained)

@@ -1,6 +1,5 @@
 using CsCheck;
 using Ledger.Core.Costing;
-using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
@@ -12,6 +11,9 @@ namespace Ledger.Storage.Tests.Costs;
 /// <summary>Opening + bought = used + waste + on hand, for every month and whatever was entered late, taken back or left open.</summary>
 public sealed class ReconcilingTests : IDisposable
 {
+    private static readonly Gen<(int Kind, int Amount, int Day, int Month)[]> Steps =
+        Gen.Select(Gen.Int[0, 7], Gen.Int[1, 9], Gen.Int[1, 28], Gen.Int[2, 12]).Array[1, 25];
+
     private readonly TemporaryLedger _file = new();
 
     public ReconcilingTests() => Some.Stock(_file);
@@ -26,8 +28,14 @@ public sealed class ReconcilingTests : IDisposable
         _file.Accept(Some.Session("S02", 7, Fate.Reject, month: 9));
         _file.Accept(Some.Receipt("pan", 3, 33.33m, month: 2));
         _file.Accept(Some.Session("S00", 3, Fate.Keeper, month: 4));
-        _file.Accept(new Discard { Key = Some.Key(), Date = Some.Day(5, 5), What = "pan", Quantity = new(2, Unit.Sheet), Reason = "fogged" });
-        _file.Accept(new StockCount { Key = Some.Key(), Date = Some.Day(7, 7), What = "syrup", Found = Quantity.Of(903.337m, Unit.Millilitre), Reason = "dregs" });
+        _file.Accept(new Discard
+        {
+            Key = Some.Key(), Date = Some.Day(5, 5), What = "pan", Quantity = new(2, Unit.Sheet), Reason = "fogged",
+        });
+        _file.Accept(new StockCount
+        {
+            Key = Some.Key(), Date = Some.Day(7, 7), What = "syrup", Found = Quantity.Of(903.337m, Unit.Millilitre), Reason = "dregs",
+        });
         EveryMonthReconciles(_file.Ledger);
         Assert.Equal(Money.Of(99.99m), Year(2025).Facts.Bought - Money.Of(2 * 162.50m + 42 + 15.90m + 22 + 199.99m));
     }
@@ -68,12 +76,15 @@ public sealed class ReconcilingTests : IDisposable
         var before = Year(2025).OnHand;
         var purchase = _file.Accept(new Purchase
         {
-            Key = Some.Key(), Date = Some.Day(4, 4), Name = "inv-1", Shipping = Money.Of(10), Duty = Money.Of(3.33m), Currency = "USD", Rate = 0.9137m,
-            Lines = [new() { Item = "pan", Packs = 2, Price = Money.Of(161) }, new() { Item = "syrup", Packs = 1, Price = Money.Of(40) }, new() { Item = "fix", Packs = 3, Price = Money.Of(14.15m) }],
+            Key = Some.Key(), Date = Some.Day(4, 4), Name = "inv-1",
+            Shipping = Money.Of(10), Duty = Money.Of(3.33m), Currency = "USD", Rate = 0.9137m,
+            Lines = [Line("pan", 2, 161), Line("syrup", 1, 40), Line("fix", 3, 14.15m)],
         });
         EveryMonthReconciles(_file.Ledger);
         Assert.Equal(Money.Of(417.78m).At(0.9137m), Year(2025).OnHand - before);
-        Assert.Equal(["pan", "syrup", "fix"], _file.Ledger.Prices(_file.Ledger.Today).Where(price => price.Currency == "USD").Select(price => price.Item));
+        Assert.Equal(
+            ["pan", "syrup", "fix"],
+            _file.Ledger.Prices(_file.Ledger.Today).Where(price => price.Currency == "USD").Select(price => price.Item));
         _file.Reopen();
         _file.Accept(Some.Session("S01", 4, month: 4));
         _file.Accept(new Correction { Key = Some.Key(), Date = Some.Day(6, 1), Reverses = purchase.Number, Reason = "sent back" });
@@ -112,7 +123,7 @@ public sealed class ReconcilingTests : IDisposable
 
     /// <summary>Purchases, sessions, counts, discards and corrections on any day, in any order.</summary>
     [Fact]
-    public void WhateverIsEnteredEveryMonthReconciles() => Gen.Select(Gen.Int[0, 7], Gen.Int[1, 9], Gen.Int[1, 28], Gen.Int[2, 12]).Array[1, 25].Sample(steps =>
+    public void WhateverIsEnteredEveryMonthReconciles() => Steps.Sample(steps =>
     {
         using var file = new TemporaryLedger();
         Some.Stock(file);
@@ -130,15 +141,21 @@ public sealed class ReconcilingTests : IDisposable
             1 => new Purchase
             {
                 Key = key, Date = date, Name = $"inv-{index}", Shipping = Money.Of(step.Amount * 0.37m), Currency = "USD", Rate = 0.77m,
-                Lines = [new() { Item = "pan", Packs = 1, Price = Money.Of(99.97m) }, new() { Item = "syrup", Packs = 1, Price = Money.Of(step.Day) }],
+                Lines = [Line("pan", 1, 99.97m), Line("syrup", 1, step.Day)],
             },
             2 => new Discard { Key = key, Date = date, What = "pan", Quantity = new(step.Amount, Unit.Sheet), Reason = "fogged" },
-            3 => new StockCount { Key = key, Date = date, What = "syrup", Found = Quantity.Of(step.Amount * 97.3m, Unit.Millilitre), Reason = "dregs" },
+            3 => new StockCount
+            {
+                Key = key, Date = date, What = "syrup", Found = Quantity.Of(step.Amount * 97.3m, Unit.Millilitre), Reason = "dregs",
+            },
             4 => new Discard { Key = key, Date = date, What = "F1", Reason = "spent" },
             5 => new Correction { Key = key, Date = date, Reverses = 6 + step.Amount + index / 2, Reason = "mistaken" },
             _ => Some.Session($"S{index}", step.Amount, (Fate)(step.Day % 5)) with { Key = key, Date = date },
         };
     }
+
+    private static PurchaseLine Line(string item, decimal packs, decimal price) =>
+        new() { Item = item, Packs = packs, Price = Money.Of(price) };
 
     private CostReading Year(int year) => new(_file.Ledger.Costs(new(year, 1, 1), new(year, 12, 31)));
 
@@ -157,6 +174,7 @@ public sealed class ReconcilingTests : IDisposable
         }
 
         Assert.DoesNotContain(
-            ledger.Check(null, default).Problems, problem => isInOrder || !problem.EndsWith("an entry is dated too early", StringComparison.Ordinal));
+            ledger.Check(null, default).Problems,
+            problem => isInOrder || !problem.EndsWith("an entry is dated too early", StringComparison.Ordinal));
     }
 }

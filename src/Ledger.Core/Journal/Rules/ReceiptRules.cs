@@ -49,7 +49,8 @@ internal static class ReceiptRules
         PurchaseCurrency.Use(receipt.Currency, receipt.Rate, draft);
         PurchaseCurrency.RequirePayable(
             receipt.Currency, draft,
-            (receipt.Price, "the price"), (receipt.Discount, "the discount"), (receipt.Shipping, "the shipping"), (receipt.Duty, "the duty"));
+            (receipt.Price, "the price"), (receipt.Discount, "the discount"),
+            (receipt.Shipping, "the shipping"), (receipt.Duty, "the duty"));
         return receipt.Landed.Total;
     }
 
