@@ -12,7 +12,7 @@ using NodaTime;
 namespace Ledger.Storage;
 
 /// <summary>A ledger in one SQLite file.</summary>
-public sealed class LedgerFile : ILedger, IDisposable
+public sealed partial class LedgerFile : ILedger, IDisposable
 {
     private const int Constraint = 19;
 
@@ -119,6 +119,9 @@ public sealed class LedgerFile : ILedger, IDisposable
     /// <inheritdoc/>
     public IReadOnlyList<BathWorkRecord> WorkOf(string bath, LocalDate asOf, int atMost) =>
         Guard(() => new BathReader(_connection).WorkOf(bath, asOf, atMost));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<WasteJug> JugsOn(LocalDate asOf) => Guard(() => new JugReader(_connection).All(asOf));
 
     /// <inheritdoc/>
     public CostFacts Costs(LocalDate from, LocalDate to) => Guard(() => new CostReader(_connection).Read(from, to));

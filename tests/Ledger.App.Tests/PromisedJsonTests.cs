@@ -41,6 +41,19 @@ public class PromisedJsonTests
             "show sessions", "sessions",
             "session:text date:date process:text bath:text? developer:quantity sheets:number areaSqIn:number note:text"
         },
+        { "show reorder", "", "asOf:date" },
+        {
+            "show reorder", "items",
+            "item:text pattern:text? method:text demandPerWeek:quantity? leadTimeDays:number serviceLevel:number leadTimeDemand:quantity? "
+            + "safetyStock:quantity? reorderPoint:quantity available:quantity incoming:quantity reserved:quantity runsOutOn:date? orderBy:date? "
+            + "orderPacks:number basis:text orderNow:flag"
+        },
+        { "show reorder", "orders", "order:text placedOn:date supplier:text isPrepaid:flag" },
+        {
+            "show reorder", "orders/lines",
+            "item:text packs:number price:money ordered:quantity delivered:quantity outstanding:quantity expectedOn:date? isBackOrdered:flag "
+            + "isLate:flag state:text"
+        },
         { "show sessions", "sessions/lines", "item:text sheets:number cost:money group:text fate:text note:text" },
         {
             "show journal", "entries",
@@ -54,6 +67,20 @@ public class PromisedJsonTests
         { "show item syrup", "moves", "entry:number date:date container:text lot:number change:quantity value:money" },
         { "show bath F1", "", "bath:text role:text isSpent:flag inUse:flag" },
         { "show bath F4", "work", "entry:number date:date isFirst:flag areaSqIn:number weightedAreaSqIn:number" },
+        { "show holders", "", "asOf:date slideConvention:text" },
+        { "show holders", "holders", "holder:text format:text notch:text boughtOn:date? cleanedOn:date? isBagged:flag" },
+        {
+            "show holders", "holders/sides",
+            "side:text name:text state:text outOfService:text? sheet:text? item:text? loadedOn:date? exposedOn:date? group:text? "
+            + "days:number? isOverdue:flag isFlagged:flag"
+        },
+        { "show item pan100", "places", "place:text kind:text quantity:quantity value:money" },
+        {
+            "show sheet E07-2", "",
+            "sheet:text item:text batch:text box:text place:text film:money side:text loadedOn:date exposedOn:date group:text line:text "
+            + "session:text developedOn:date fate:text cause:text negative:text? total:money"
+        },
+        { "show forgotten", "containers", "container:text item:text quantity:quantity lastTouched:date" },
         { "check", "", "ok:flag entries:number movements:number" },
     };
 
@@ -87,7 +114,7 @@ public class PromisedJsonTests
     public void An_empty_ledger_gives_whole_documents_too()
     {
         using var room = new Darkroom();
-        foreach (var what in new[] { "today", "shelf", "baths", "sessions", "costs", "journal" })
+        foreach (var what in new[] { "today", "shelf", "baths", "sessions", "costs", "reorder", "journal" })
             Assert.Equal(JsonValueKind.Object, room.Run("show", what, "--json").Json.ValueKind);
         Assert.Equal(JsonValueKind.Null, room.Run("show", "costs", "--json").Json.GetProperty("perKeeper").ValueKind);
     }

@@ -42,6 +42,9 @@ public interface ILedger : IFilmRecords
     /// <summary>The work a bath has taken, the last first.</summary>
     IReadOnlyList<BathWorkRecord> WorkOf(string bath, LocalDate asOf, int atMost);
 
+    /// <summary>Every waste jug begun by the end of a day, those that were handed over too, in the order of their beginning.</summary>
+    IReadOnlyList<Baths.WasteJug> JugsOn(LocalDate asOf) => [];
+
     /// <summary>What the journal knows of the costs of a period, both days included.</summary>
     CostFacts Costs(LocalDate from, LocalDate to);
 }

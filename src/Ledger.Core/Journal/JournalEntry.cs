@@ -33,7 +33,7 @@ public interface IPast
     /// <summary>Whether a bath of that name was ever mixed and its mixing not reversed.</summary>
     bool HasBath(string bath);
 
-    /// <summary>The entries that took work through a bath that this entry mixed, or null when there are none.</summary>
+    /// <summary>The first entry that used a bath or jug that this entry began, or null when there is none.</summary>
     long? FirstUseOfBathMixedBy(long number);
 
     /// <summary>The first later entry about a sheet that this entry moved, exposed or developed, or null when there is none.</summary>
@@ -41,6 +41,18 @@ public interface IPast
 
     /// <summary>The developed sheet that is filed under that negative's number or has that number itself, or null.</summary>
     DevelopedSheet? Developed(string sheet) => null;
+
+    /// <summary>
+    /// The fresh clearing time of a film, in tenths of a second: as measured in that bath, else the last one in a bath of the same item;
+    /// null when there is none.
+    /// </summary>
+    int? FreshClearing(string film, Stock.PlaceId bath) => null;
+
+    /// <summary>Whether an order of that name was ever placed and its placing not reversed.</summary>
+    bool HasOrder(string order);
+
+    /// <summary>The first entry that delivered or changed the order that this entry placed, or null when there is none.</summary>
+    long? FirstUseOfOrderPlacedBy(long number);
 }
 
 /// <summary>A sheet that was developed.</summary>

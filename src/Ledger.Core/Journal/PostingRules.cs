@@ -58,6 +58,23 @@ public static class PostingRules
             case KeeperNaming keeper: KeeperRules.Post(keeper, draft); break;
             case StorageMove move: StorageRules.Post(move, draft); break;
             case SpeedRating rating: StorageRules.Post(rating, draft); break;
+            case Rotation rotation: RotationRules.Post(rotation, draft); break;
+            case TopUp topUp: TopUpRules.Post(topUp, draft); break;
+            case ClearingTest test: BathTestRules.Post(test, draft); break;
+            case BathObservation seen: BathTestRules.Post(seen, draft); break;
+            case SilverTest test: BathTestRules.Post(test, draft); break;
+            case ResidualCheck check: BathTestRules.Post(check, draft); break;
+            case BathStorage storage: BathTestRules.Post(storage, draft); break;
+            case Decanting decanting: BottleRules.Post(decanting, draft); break;
+            case StockSolution mixing: BottleRules.Post(mixing, draft); break;
+            case JugStart start: JugRules.Post(start, draft); break;
+            case JugFilling filling: JugRules.Post(filling, draft); break;
+            case JugHandover handover: JugRules.Post(handover, draft); break;
+            case OrderPlacement placement: OrderRules.Post(placement, draft); break;
+            case OrderChange change: OrderRules.Post(change, draft); break;
+            case OrderCancellation cancellation: OrderRules.Post(cancellation, draft); break;
+            case PriceRiseNotice notice: OrderRules.Post(notice, draft); break;
+            case OrderTermsSetting setting: OrderRules.Post(setting, draft); break;
             case Correction correction: CorrectionRules.Post(correction, draft); break;
             default: throw new ArgumentException($"no rule posts a {entry.Kind}", nameof(entry));
         }

@@ -10,6 +10,30 @@ namespace Ledger.Core.Journal;
 /// <param name="RotationCeiling">How often a pair of baths may be rotated before both are mixed anew.</param>
 public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays, int RotationCeiling)
 {
+    /// <summary>A bath is spent when clearing takes this many times the fresh time, in thousandths (NAVEDTRA 14209: twice).</summary>
+    public int SpentMultipleThousandths { get; init; } = 2000;
+
+    /// <summary>Film is fixed for this many times its clearing time, in thousandths (NAVEDTRA 14209: twice).</summary>
+    public int FixingMultipleThousandths { get; init; } = 2000;
+
+    /// <summary>Days that a refrigerator adds to a printed date and to the life of a sealed pack.</summary>
+    public int FridgeDays { get; init; }
+
+    /// <summary>Days that a freezer adds to them.</summary>
+    public int FreezerDays { get; init; }
+
+    /// <summary>The silver at which a film bath ends, in milligrams per litre; null when silver ends none.</summary>
+    public int? SilverLimitFilm { get; init; }
+
+    /// <summary>The silver at which a single paper bath ends, or the second of two.</summary>
+    public int? SilverLimitPaper { get; init; }
+
+    /// <summary>The silver at which the first of two paper baths ends.</summary>
+    public int? SilverLimitPaperFirst { get; init; }
+
+    /// <summary>The length of the periods by which use is counted for reordering: a week unless the user wants another.</summary>
+    public int DemandDays { get; init; } = 7;
+
     /// <summary>What a new ledger starts with. Three rotations: Darkroom Cookbook, 3rd ed.</summary>
     public static Settings Default { get; } = new("", MeasureStyle.Metric, WarnDays: 30, RotationCeiling: 3);
 
@@ -23,6 +47,7 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         ["liquids"] = "ml or floz",
         ["areas"] = "sqin or cm2",
         ["warn-days"] = "a whole number of days, 0 to 365",
+        ["demand-days"] = "a whole number of days, 1 to 92",
         ["rotation-ceiling"] = "a whole number, 0 to 20",
         ["loaded-days"] = "a whole number of days, 0 to 3650",
         ["exposed-days"] = "a whole number of days, 0 to 3650",
@@ -30,8 +55,15 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         ["forgotten-months"] = "a whole number of months, 0 to 120",
         ["thaw-hours"] = "a whole number of hours, 0 to 240",
         ["side-names"] = "the names of a holder's sides, such as 1/2 or A/B",
-        ["slide-convention"] = "what the faces of a dark slide mean, in at most 80 characters",
-        ["negative-pattern"] = "YYYY or YY for the year and a run of # for the running number, such as YYYY-###",
+        ["slide-convention"] = "what the two faces of a dark slide mean",
+        ["negative-pattern"] = "the year and a running number, such as YYYY-### or YY####",
+        ["spent-multiple"] = "times the fresh clearing time, 1.1 to 5",
+        ["fixing-multiple"] = "times the clearing time, 1 to 5",
+        ["fridge-days"] = "a whole number of days, 0 to 3650",
+        ["freezer-days"] = "a whole number of days, 0 to 3650",
+        ["silver-limit-film"] = "grams of silver per litre, 0.1 to 20, or none",
+        ["silver-limit-paper"] = "grams of silver per litre, 0.1 to 20, or none",
+        ["silver-limit-paper-first"] = "grams of silver per litre, 0.1 to 20, or none",
     };
 
     /// <summary>The settings with one of them changed, or null when the name or the value is not accepted.</summary>
@@ -41,6 +73,7 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         ("liquids", "ml" or "floz") => this with { Style = Style with { UsesFluidOunces = value == "floz" } },
         ("areas", "sqin" or "cm2") => this with { Style = Style with { UsesSquareCentimetres = value == "cm2" } },
         ("warn-days", _) when Whole(value, 365) is { } days => this with { WarnDays = days },
+        ("demand-days", _) when Whole(value, 92) is { } days and > 0 => this with { DemandDays = days },
         ("rotation-ceiling", _) when Whole(value, 20) is { } ceiling => this with { RotationCeiling = ceiling },
         ("loaded-days", _) when Whole(value, 3650) is { } days => this with { Film = Film with { LoadedDays = days } },
         ("exposed-days", _) when Whole(value, 3650) is { } days => this with { Film = Film with { ExposedDays = days } },
@@ -52,8 +85,29 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         ("slide-convention", { Length: > 0 and <= 80 }) when !value.Any(char.IsControl) =>
             this with { Film = Film with { SlideConvention = value } },
         ("negative-pattern", _) when NegativePattern.Parse(value) is { } pattern => this with { Film = Film with { Negatives = pattern } },
+        ("spent-multiple", _) when Thousandths(value, 1100, 5000) is { } times => this with { SpentMultipleThousandths = times },
+        ("fixing-multiple", _) when Thousandths(value, 1000, 5000) is { } times => this with { FixingMultipleThousandths = times },
+        ("fridge-days", _) when Whole(value, 3650) is { } days => this with { FridgeDays = days },
+        ("freezer-days", _) when Whole(value, 3650) is { } days => this with { FreezerDays = days },
+        ("silver-limit-film", "none") => this with { SilverLimitFilm = null },
+        ("silver-limit-paper", "none") => this with { SilverLimitPaper = null },
+        ("silver-limit-paper-first", "none") => this with { SilverLimitPaperFirst = null },
+        ("silver-limit-film", _) when Thousandths(value, 100, 20_000) is { } limit => this with { SilverLimitFilm = limit },
+        ("silver-limit-paper", _) when Thousandths(value, 100, 20_000) is { } limit => this with { SilverLimitPaper = limit },
+        ("silver-limit-paper-first", _) when Thousandths(value, 100, 20_000) is { } limit => this with { SilverLimitPaperFirst = limit },
         _ => null,
     };
+
+    /// <summary>The days that a place of storage adds.</summary>
+    public int ColdDays(string storage) =>
+        storage.Contains("freezer", StringComparison.OrdinalIgnoreCase) ? FreezerDays
+        : storage.Contains("fridge", StringComparison.OrdinalIgnoreCase) ? FridgeDays
+        : 0;
+
+    private static int? Thousandths(string value, int least, int most) =>
+        decimal.TryParse(value, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out var number)
+        && number <= most && Scaled.ToBase(number, 1000) is { } thousandths && thousandths >= least && thousandths <= most
+            ? (int)thousandths : null;
 
     private static int? Whole(string value, int most) =>
         int.TryParse(value, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var number)

@@ -34,9 +34,19 @@ public sealed record Container(
     /// <summary>Whether less than half of it is left, so that air reaches what it holds.</summary>
     public bool IsBelowHalf => Held.Base < Size.Base - Held.Base;
 
+    /// <summary>The limits of the formula version it came with; null when they are the item's own.</summary>
+    public KeepingLimits? FormulaLimits { get; init; }
+
+    /// <summary>The days that its cold storage adds, by the user's setting.</summary>
+    public int ColdDays { get; init; }
+
     /// <summary>The last good day and the rule that governs, or null when nothing limits it.</summary>
-    public GoodUntil? GoodUntil(KeepingLimits limits) =>
-        Keeping.GoodUntil.OfContainer(limits, Lot.ExpiresOn, Lot.ReceivedOn, OpenedOn, HalfEmptyOn);
+    public GoodUntil? GoodUntil(KeepingLimits limits) => Keeping.GoodUntil.OfContainer(
+        FormulaLimits ?? limits, Lot.ExpiresOn, Lot.ReceivedOn, OpenedOn, HalfEmptyOn, ColdDays, Lot.IsMixed);
+
+    /// <summary>What can be drawn: all but the dead volume that stays in the bottle.</summary>
+    public Quantity Drawable(Quantity? deadVolume) =>
+        deadVolume is not { } dead ? Held : Held with { Base = Math.Max(0, Held.Base - dead.Base) };
 
     /// <summary>The cost of drawing so much: an exact share of what is there; the last draw takes the rest.</summary>
     public Money CostOf(Quantity drawn) => Value.PartOf(drawn.Base, Held.Base);

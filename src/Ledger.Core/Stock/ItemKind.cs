@@ -39,6 +39,12 @@ public enum ItemRole
 
     /// <summary>Water that is bought: distilled or deionised.</summary>
     Water,
+
+    /// <summary>Resin-coated paper.</summary>
+    ResinCoatedPaper,
+
+    /// <summary>Fibre-based paper.</summary>
+    FibrePaper,
 }
 
 /// <summary>The names of kinds and roles as they stand in CSV and JSON.</summary>
@@ -47,9 +53,9 @@ public static class ItemNames
     /// <summary>film, chemical, supply.</summary>
     public static IReadOnlyList<string> Kinds { get; } = ["film", "chemical", "supply"];
 
-    /// <summary>other, developer, stop, fixer, wash aid, wetting agent, toner, water.</summary>
+    /// <summary>other, developer, stop, fixer, wash aid, wetting agent, toner, water, rc paper, fibre paper.</summary>
     public static IReadOnlyList<string> Roles { get; } =
-        ["other", "developer", "stop", "fixer", "wash aid", "wetting agent", "toner", "water"];
+        ["other", "developer", "stop", "fixer", "wash aid", "wetting agent", "toner", "water", "rc paper", "fibre paper"];
 
     /// <summary>The kind's name.</summary>
     public static string Name(this ItemKind kind) => Kinds[(int)kind];

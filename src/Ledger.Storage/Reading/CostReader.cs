@@ -16,6 +16,7 @@ internal sealed class CostReader(SqliteConnection connection)
     {
         var period = (From: Dates.Text(from), To: Dates.Text(to));
         var baths = Baths(period.From, period.To);
+        var added = Added(period, baths.Keys);
         return new(
             from,
             to,
@@ -25,8 +26,8 @@ internal sealed class CostReader(SqliteConnection connection)
             Net(ThrownAway, period),
             FilmLost(period),
             Net(LostOrGained, period),
-            [.. baths.Values.Select(ToUse)],
-            Sessions(period, baths));
+            [.. baths.Values.Select(row => ToUse(row, added))],
+            Sessions(period, baths, added));
     }
 
     /// <summary>What all containers, holders and boxes of exposed film were worth at the end of a day: what they are worth now, less all that happened later.</summary>
@@ -68,7 +69,7 @@ internal sealed class CostReader(SqliteConnection connection)
             mixed.date < @from AS WasMixedBefore,
             EXISTS (SELECT 1 FROM bath_end d JOIN standing_entry e ON e.id = d.entry_id WHERE d.place_id = b.place_id AND e.date <= @to) AS HasEnded,
             (SELECT coalesce(sum(m.value), 0) FROM movement m JOIN standing_entry e ON e.id = m.entry_id
-                WHERE m.to_place = b.place_id AND m.to_place >= 100) AS Value,
+                WHERE m.to_place = b.place_id AND m.to_place >= 100 AND e.id = b.entry_id) AS Value,
             (SELECT coalesce(sum(w.weighted), 0) FROM bath_work w JOIN standing_entry e ON e.id = w.entry_id
                 WHERE w.place_id = b.place_id AND w.is_first = 1 AND e.date < @from) AS WorkedBefore,
             (SELECT coalesce(sum(w.weighted), 0) FROM bath_work w JOIN standing_entry e ON e.id = w.entry_id
@@ -80,13 +81,32 @@ internal sealed class CostReader(SqliteConnection connection)
         """,
         new { from, to }).ToDictionary(row => row.PlaceId);
 
-    private static BathUse ToUse(BathRow row) => new(
-        ToShare(row), Area.FromHundredths(row.WorkedBefore), Area.FromHundredths(row.WorkedAfter), row.WasMixedBefore == 1, row.HasEnded == 1);
+    /// <summary>What top-ups brought to each bath, up to the end of the period.</summary>
+    private ILookup<long, AddedRow> Added((string From, string To) period, IEnumerable<long> baths) => connection.Query<AddedRow>(
+        """
+        SELECT t.place_id AS PlaceId, sum(m.value) AS Value, e.date >= @From AS IsNew,
+            coalesce((SELECT sum(w.weighted) FROM bath_work w JOIN standing_entry we ON we.id = w.entry_id
+                WHERE w.place_id = t.place_id AND w.is_first = 1 AND (we.date, we.id) < (e.date, e.id)), 0) AS Worked
+        FROM json_each(@baths) j JOIN bath_top_up t ON t.place_id = j.value JOIN standing_entry e ON e.id = t.entry_id
+        JOIN movement m ON m.entry_id = e.id AND m.to_place = t.place_id AND m.to_place >= 100
+        WHERE e.date <= @To GROUP BY t.entry_id ORDER BY e.date, e.id
+        """,
+        new { baths = Json.Array(baths), period.From, period.To }).ToLookup(row => row.PlaceId);
 
-    private static BathShare ToShare(BathRow row) => new(
-        row.Code, new(row.Value), Area.FromHundredths(Share.Of(row.CapacityPerLitre, row.WorkingVolume, 1_000_000)));
+    private static BathUse ToUse(BathRow row, ILookup<long, AddedRow> added) => new(
+        ToShare(row, added), Area.FromHundredths(row.WorkedBefore), Area.FromHundredths(row.WorkedAfter), row.WasMixedBefore == 1, row.HasEnded == 1)
+    {
+        AddedSince = new(added[row.PlaceId].Where(top => top.IsNew == 1).Sum(top => top.Value)),
+    };
 
-    private IReadOnlyList<SessionUse> Sessions((string From, string To) period, Dictionary<long, BathRow> baths)
+    private static BathShare ToShare(BathRow row, ILookup<long, AddedRow> added) => new(
+        row.Code, new(row.Value), Area.FromHundredths(Share.Of(row.CapacityPerLitre, row.WorkingVolume, 1_000_000)))
+    {
+        TopUps = [.. added[row.PlaceId].Select(top => new AddedValue(new(top.Value), Area.FromHundredths(top.Worked)))],
+    };
+
+    private IReadOnlyList<SessionUse> Sessions(
+        (string From, string To) period, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added)
     {
         var used = Used(period);
         var lines = Lines(period);
@@ -99,12 +119,13 @@ internal sealed class CostReader(SqliteConnection connection)
                 FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.id
                 """,
                 new { period.From, period.To })
-            .Select(row => ToSession(row, used, lines, work, baths)),
+            .Select(row => ToSession(row, used, lines, work, baths, added)),
         ];
     }
 
     private static SessionUse ToSession(
-        SessionRow row, ILookup<long, UsedRow> used, ILookup<long, FilmUse> lines, Dictionary<long, WorkRow> work, Dictionary<long, BathRow> baths)
+        SessionRow row, ILookup<long, UsedRow> used, ILookup<long, FilmUse> lines, Dictionary<long, WorkRow> work, Dictionary<long, BathRow> baths,
+        ILookup<long, AddedRow> added)
     {
         Money Sum(string use) => new(used[row.Number].Where(part => part.Purpose == use).Sum(part => part.Value));
         var done = work.GetValueOrDefault(row.Number);
@@ -114,7 +135,7 @@ internal sealed class CostReader(SqliteConnection connection)
             Sum("developer"),
             Sum("chemistry"),
             Sum("supplies"),
-            done is null ? null : ToShare(baths[done.PlaceId]),
+            done is null ? null : ToShare(baths[done.PlaceId], added),
             Area.FromHundredths(done is null ? 0 : done.After - done.Weighted),
             Area.FromHundredths(done?.After ?? 0),
             [.. lines[row.Number]]);
@@ -184,6 +205,8 @@ internal sealed class CostReader(SqliteConnection connection)
     internal sealed record BathRow(
         long PlaceId, string Code, long WorkingVolume, long CapacityPerLitre, long WasMixedBefore, long HasEnded, long Value,
         long WorkedBefore, long WorkedAfter);
+
+    internal sealed record AddedRow(long PlaceId, long Value, long IsNew, long Worked);
 
     internal sealed record SessionRow(long Number, string Session, string Date, long? Bath);
 

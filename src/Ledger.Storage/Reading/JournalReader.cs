@@ -58,8 +58,19 @@ internal sealed class JournalReader(SqliteConnection connection) : IPast
 
     public long? FirstUseOfBathMixedBy(long number) => connection.QueryFirstOrDefault<long?>(
         """
-        SELECT min(e.id) FROM bath b JOIN bath_work w ON w.place_id = b.place_id JOIN standing_entry e ON e.id = w.entry_id
-        WHERE b.entry_id = @number
+        SELECT min(e.id)
+        FROM (
+            SELECT w.entry_id FROM bath b JOIN bath_work w ON w.place_id = b.place_id WHERE b.entry_id = @number
+            UNION ALL SELECT t.entry_id FROM bath b JOIN clearing_test t ON t.place_id = b.place_id WHERE b.entry_id = @number
+            UNION ALL SELECT o.entry_id FROM bath b JOIN bath_observation o ON o.place_id = b.place_id WHERE b.entry_id = @number
+            UNION ALL SELECT s.entry_id FROM bath b JOIN silver_test s ON s.place_id = b.place_id WHERE b.entry_id = @number
+            UNION ALL SELECT r.entry_id FROM bath b JOIN residual_test r ON r.place_id = b.place_id WHERE b.entry_id = @number
+            UNION ALL SELECT s.entry_id FROM bath b JOIN bath_standing s ON s.place_id = b.place_id WHERE b.entry_id = @number
+            UNION ALL SELECT t.entry_id FROM bath b JOIN bath_top_up t ON t.place_id = b.place_id WHERE b.entry_id = @number
+            UNION ALL SELECT f.entry_id FROM jug j JOIN jug_fill f ON f.place_id = j.place_id WHERE j.entry_id = @number
+            UNION ALL SELECT h.entry_id FROM jug j JOIN jug_handover h ON h.place_id = j.place_id WHERE j.entry_id = @number
+            UNION ALL SELECT h.entry_id FROM jug_fill f JOIN jug_handover h ON h.place_id = f.place_id WHERE f.entry_id = @number) u
+        JOIN standing_entry e ON e.id = u.entry_id WHERE e.id <> @number
         """,
         new { number });
 
@@ -91,6 +102,18 @@ internal sealed class JournalReader(SqliteConnection connection) : IPast
             new { sheet, id = SheetId.Parse(sheet)?.Value });
         return row is null ? null : new(new(row.Sheet), row.Negative, Days.Read(row.Date), Named.Fate(row.Fate));
     }
+
+    public int? FreshClearing(string film, Core.Stock.PlaceId bath) => new BathLogReader(connection).FreshClearing(film, bath.Value);
+
+    public bool HasOrder(string order) => connection.ExecuteScalar<long>(
+        "SELECT EXISTS (SELECT 1 FROM purchase_order o JOIN standing_entry e ON e.id = o.entry_id WHERE o.code = @order)", new { order }) == 1;
+
+    public long? FirstUseOfOrderPlacedBy(long number) => connection.QueryFirstOrDefault<long?>(
+        """
+        SELECT min(e.id) FROM standing_entry e
+        WHERE e.id IN (SELECT entry_id FROM order_delivery WHERE order_id = @number UNION ALL SELECT entry_id FROM order_line_change WHERE order_id = @number)
+        """,
+        new { number });
 
     private static JournalEntry ToEntry(EntryRow row) => new(
         row.Number, row.Key, row.Kind, Days.Read(row.Date), InstantPattern.ExtendedIso.Parse(row.RecordedAt).Value, row.Summary, row.Note,

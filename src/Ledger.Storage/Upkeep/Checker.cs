@@ -93,7 +93,8 @@ internal sealed class Checker(SqliteConnection connection)
     private IEnumerable<string> LotCosts() => connection.Query<LotProblem>(
         """
         SELECT l.id AS Lot, i.code AS Item, l.quantity - sum(m.quantity) AS Quantity, l.cost - sum(m.value) AS Value
-        FROM lot l JOIN item i ON i.id = l.item_id LEFT JOIN movement m ON m.lot_id = l.id AND m.from_place = 1
+        FROM lot l JOIN item i ON i.id = l.item_id LEFT JOIN lot_origin o ON o.lot_id = l.id
+        LEFT JOIN movement m ON m.lot_id = l.id AND m.from_place = iif(o.mixed_from IS NULL, 1, 7)
         GROUP BY l.id HAVING l.quantity IS NOT sum(m.quantity) OR l.cost IS NOT sum(m.value)
         """)
         .Select(row => $"lot {row.Lot} of {row.Item} does not bring in what it cost");

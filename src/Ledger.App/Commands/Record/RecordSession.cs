@@ -26,11 +26,15 @@ internal sealed class RecordSession : RecordCommand
         "the bath the film went through, the first of a pair; otherwise the only one that fits the process");
 
     private readonly Option<bool> _bookDifference = BookDifference();
+    private readonly Option<bool> _anyway = AnywayOption.New();
 
     public RecordSession(Workbench bench)
         : base(bench, "session", "A session of developing: sheets, developer, supplies, and the area through the bath.", """
-            Fates are negative (unless said), keeper, reject, test, practice. A group that
-            is named like one of them is written "group test".
+            Fates are negative (unless said), keeper, reject, test, practice, dummy. A group
+            that is named like one of them is written "group test". A reject may name what
+            spoiled it: dust, scratch, blank, double, fogged, wrong way round, uneven,
+            under-fixed. Known sheets are drawn "from E07-2", "from E01-1,E01-2", "from #12"
+            or "from exposed N-1".
             Example: trayledger record session S23 --process tray
                        --sheets "3 pan100 N keeper 25ml" "1 pan100 N reject: dust"
             """)
@@ -38,7 +42,7 @@ internal sealed class RecordSession : RecordCommand
         Arguments.Add(_session);
         _process.Required = true;
         _sheets.Required = true;
-        AddOwn(_process, _sheets, _developer, _bath, _bookDifference);
+        AddOwn(_process, _sheets, _developer, _bath, _bookDifference, _anyway);
     }
 
     protected override Entry Read(ParseResult parse, EntryFrame frame, Holdings holdings) => new SessionLog
@@ -50,6 +54,7 @@ internal sealed class RecordSession : RecordCommand
         Process = parse.GetRequiredValue(_process),
         Lines = SheetsPhrase.WithDeveloper(parse.GetRequiredValue(_sheets), parse.GetValue(_developer) ?? []),
         Bath = parse.GetValue(_bath),
+        Anyway = parse.GetValue(_anyway),
         BooksDifference = parse.GetValue(_bookDifference),
     };
 }

@@ -23,11 +23,15 @@ internal static class CorrectionRules
             $"entry {original.Number} defines {(original.Kind == "item" ? "an" : "a")} {original.Kind}; define it anew instead");
         if (draft.Past.FirstUseOfBathMixedBy(original.Number) is { } use)
             throw new RefusedException(
-                RefusalKind.DependedOn, $"the bath that entry {original.Number} mixed has taken work since; correct entry {use} first");
+                RefusalKind.DependedOn, $"what entry {original.Number} began has been used since; correct entry {use} first");
 
         if (draft.Past.NextAboutSheetsOf(original.Number) is { } next)
             throw new RefusedException(
                 RefusalKind.DependedOn, $"entry {next} is about a sheet of entry {original.Number}; correct entry {next} first");
+
+        if (draft.Past.FirstUseOfOrderPlacedBy(original.Number) is { } later)
+            throw new RefusedException(
+                RefusalKind.DependedOn, $"the order that entry {original.Number} placed was changed or delivered since; correct entry {later} first");
 
         draft.MoveTo(original.Date);
         var back = draft.Past.MovementsOf(original.Number).Select(movement => movement.Reversed()).Reverse().ToList();

@@ -28,9 +28,7 @@ internal static class DiscardRules
     private static void PourOut(Bath bath, Discard discard, string reason, Draft draft)
     {
         Require.That(discard.Quantity is null, $"{bath.Code} is a bath and is poured out whole");
-        foreach (var content in bath.Contents)
-            draft.Add(new Movement(content.Lot, bath.Place, Places.Drain, content.Quantity.Base, content.Value));
-        draft.Add(new BathEnded(bath.Place, bath.Code, reason));
+        PouringOut.Of(bath, reason, discard.Jug, draft);
         draft.Summary = $"poured out bath {bath.Code}: {reason}";
     }
 

@@ -12,6 +12,7 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
     private readonly List<Movement> _movements = [];
     private readonly List<PostedFact> _facts = [];
     private readonly List<string> _remarks = [];
+    private readonly List<Effect> _shown = [];
     private readonly Dictionary<PlaceId, Container> _touched = [];
     private readonly List<string> _doubts = [];
     private readonly Dictionary<string, long> _newContainers = new(StringComparer.OrdinalIgnoreCase);
@@ -54,6 +55,17 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
         return Now(container);
     }
 
+    /// <summary>The container at a place, as it stands after the draws so far.</summary>
+    public Container Container(PlaceId place) => _touched.GetValueOrDefault(place) ?? holdings.Container(place)!;
+
+    public WasteJug Jug(string code)
+    {
+        var jug = holdings.Jug(code) ?? throw new RefusedException(
+            RefusalKind.Unknown, $"there is no jug \"{code}\"; {Known(holdings.Jugs.Select(jug => jug.Code))}");
+        Require.That(jug.StartedOn <= Date, $"jug {jug.Code} was begun on {Dates.Text(jug.StartedOn)}, after {Dates.Text(Date)}");
+        return jug;
+    }
+
     public PlaceId NewPlace() => new(holdings.LastPlace + ++_newPlaces);
 
     public LotId NewLot() => new(holdings.LastLot + ++_newLots);
@@ -61,6 +73,9 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
     public void Add(PostedFact fact) => _facts.Add(fact);
 
     public void Add(Movement movement) => _movements.Add(movement);
+
+    /// <summary>Says what changes where neither a container nor a bath's work does.</summary>
+    public void Show(string what, string before, string after) => _shown.Add(new(what, before, after));
 
     public void Remark(string remark) => _remarks.Add(remark);
 
@@ -93,7 +108,13 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
         Require.Unit(item, wanted);
         Require.Positive(wanted, $"the quantity of {item.Code}");
         var sources = container is null ? ContainersOf(item).ToList() : [Named(item, container)];
-        var draws = Stock.Draw.InOrder(sources, wanted, out var missing).ToList();
+        var isForUse = to != Places.ThrownAway && to != Places.LostOrGained;
+        var drawable = isForUse && item.DeadVolume is not null && !booksDifference
+            ? [.. sources.Select(source => source with { Held = source.Drawable(item.DeadVolume) })]
+            : sources;
+        var draws = Stock.Draw.InOrder(drawable, wanted, out var missing).ToList();
+        if (missing.IsZero && !ReferenceEquals(drawable, sources))
+            draws = [.. draws.Select(draw => OfWhole(draw, sources))];
         if (!missing.IsZero)
         {
             if (!booksDifference || item.Unit is not (Unit.Millilitre or Unit.Gram) || sources.Count == 0)
@@ -147,6 +168,13 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
 
     public void Touch(Container container) => _touched[container.Place] = container;
 
+    /// <summary>A draw's cost is a share of all that the bottle holds, dead volume included.</summary>
+    private static Draw OfWhole(Draw draw, List<Container> sources)
+    {
+        var whole = sources.Find(source => source.Place == draw.From.Place)!;
+        return new(whole, draw.Quantity, whole.CostOf(draw.Quantity));
+    }
+
     private Container Now(Container container) => _touched.GetValueOrDefault(container.Place, container);
 
     private Container Named(Item item, string code)
@@ -164,6 +192,8 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
         var cure = item.Unit is Unit.Millilitre or Unit.Gram && sources.Count > 0
             ? "if it was really there, book the difference with --book-difference"
             : "record the delivery or a count first";
+        if (item.DeadVolume is { } dead && sources.Exists(source => source.Held != source.Drawable(dead)))
+            cure = $"{dead.ToText(Style)} in each bottle cannot be drawn; {cure}";
         return $"{where} holds {held.ToText(Style)} on {Dates.Text(Date)}, and {wanted.ToText(Style)} are wanted: "
             + $"{(wanted - held).ToText(Style)} short; {cure}";
     }
@@ -189,6 +219,8 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
                 (bath.WorkedWeighted + worked.Weighted).ToText(Style) + capacity);
         }
 
+        foreach (var shown in _shown)
+            yield return shown;
         foreach (var mixed in _facts.OfType<BathMixed>())
             yield return new(mixed.Bath.Code, "-", $"{mixed.Bath.WorkingVolume.ToText(Style)} {mixed.Bath.Dilution}");
         foreach (var ended in _facts.OfType<BathEnded>())

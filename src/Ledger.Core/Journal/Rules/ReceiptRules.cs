@@ -23,7 +23,7 @@ internal static class ReceiptRules
         var quantity = item.Of(full * item.Pack.Base + part!.Value);
         var lot = new Lot(
             draft.NewLot(), item.Code, receipt.Date, quantity, receipt.Landed.Total, receipt.Batch.Trim(), receipt.ExpiresOn,
-            receipt.Storage.Trim());
+            receipt.Storage.Trim()) { Formula = item.Formula };
         draft.Add(new LotReceived(lot, receipt));
 
         var number = draft.Holdings.LastContainerNumber(item.Code);
@@ -33,6 +33,7 @@ internal static class ReceiptRules
         if (part > 0)
             Fill(item.Of(part.Value), isOpen: true, left, ++number, item, lot, draft);
 
+        OrderRules.Deliver(receipt, item, quantity, draft);
         draft.Summary = $"{packs} {(receipt.Packs == 1 ? "pack" : "packs")} of {item.Code}, "
             + $"{quantity.ToText(draft.Style)} for {lot.Cost.Rounded()}";
     }

@@ -44,6 +44,8 @@ internal static class SessionRules
     {
         var film = draft.Item(line.Item);
         Require.That(film.Kind == ItemKind.Film, $"{film.Code} is no film and cannot be developed");
+        if (film.IsPaper)
+            throw new RefusedException(RefusalKind.WrongMaterial, $"{film.Code} is paper; it never goes through the baths of a film session");
         Require.That(
             line.Sheets is > 0 and <= MostSheets,
             $"the {film.Unit.Plural()} of {film.Code} must be from 1 to {MostSheets}, not {line.Sheets}");
@@ -79,6 +81,8 @@ internal static class SessionRules
                 + $"{(draft.Holdings.SecondAfter(bath) is null ? "mix a new one" : "rotate the pair")} first");
         if (reading.GoodUntil is { } good && good.IsPast(draft.Date))
             draft.Remark($"bath {bath.Code} was good until {Dates.Text(good.Date)}; it is {reading.AgeDays} days old");
+        foreach (var end in reading.Ends.Where(end => end.By is BathEnd.Test or BathEnd.Sight))
+            draft.Remark($"bath {bath.Code} ended on {Dates.Text(end.On)} by {end.By.Name()}: {end.Because}");
         draft.Add(new BathWorked(bath.Place, IsFirst: true, area, weighted));
         if (draft.Holdings.SecondAfter(bath) is { } second && second.MixedOn <= draft.Date)
             draft.Add(new BathWorked(second.Place, IsFirst: false, area, weighted));
