@@ -20,7 +20,7 @@ public class KindTests
             [
                 "items", "processes", "holders", "orders", "purchases", "openings", "cleanings", "loads", "exposures", "unloads", "decantings",
                 "stock_solutions", "jugs", "baths", "rotations", "top_ups", "counts", "discards", "sessions", "clearing_tests", "observations",
-                "services", "keepers", "price-rises",
+                "services", "keepers", "price_rises",
             ],
             CsvImport.Kinds);
 
@@ -54,7 +54,8 @@ public class KindTests
                 Formula = "v2",
                 Cautions = "gloves",
             },
-            definition.Item);
+            definition.Item with { OtherCapacities = [] });
+        Assert.Empty(definition.Item.OtherCapacities);
     }
 
     [Fact]
