@@ -34,6 +34,7 @@ internal static class Program
             new RecordCommands(bench),
             new ImportCommand(bench),
             new ExportCommand(bench),
+            new CalendarCommand(bench),
             new CheckCommand(bench),
             new BackUpCommand(bench),
             new DemoCommand(bench),

@@ -12,7 +12,7 @@ using NodaTime;
 namespace Ledger.Storage;
 
 /// <summary>A ledger in one SQLite file.</summary>
-public sealed class LedgerFile : ILedger, IDisposable
+public sealed partial class LedgerFile : ILedger, IDisposable
 {
     private const int Constraint = 19;
 

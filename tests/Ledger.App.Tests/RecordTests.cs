@@ -18,7 +18,7 @@ public class RecordTests
             "record", "session", "S23", "--process", "film", "--sheets", "3 pan100 N keeper 25ml", "1 pan100 N-1 reject: dust: a lot");
         Assert.Equal(0, ran.Status);
         Assert.StartsWith($"entry {_next}: session S23: 4 pan100, 320 sq in through F4\n", ran.Out, StringComparison.Ordinal);
-        Assert.Matches(@"\n  syrup/1 +64 ml +-> +39 ml\n", ran.Out);
+        Assert.Matches(@"\n  syrup/5 +64 ml +-> +39 ml\n", ran.Out);
         Assert.Matches(@"\n  pan100/6 +24 sheets +-> +20 sheets\n", ran.Out);
         Assert.Matches(@"\n  F4 +1600 sq in of 3000 sq in +-> +1920 sq in of 3000 sq in\n", ran.Out);
         Assert.Contains("bath F4 was good until", ran.Error, StringComparison.Ordinal);
@@ -144,7 +144,7 @@ public class RecordTests
     {
         using var room = Darkroom.WithDemoYear();
         string[] sheets = ["record", "session", "S23", "--process", "film", "--sheets", "4 pan100 N", "2 pan100 N-1"];
-        Assert.Matches(@"syrup/1 +64 ml +-> +14 ml", room.Do([.. sheets, "--developer", "25", "25", "--dry-run"]));
+        Assert.Matches(@"syrup/5 +64 ml +-> +14 ml", room.Do([.. sheets, "--developer", "25", "25", "--dry-run"]));
         Assert.Equal(2, room.Run([.. sheets, "--developer", "25", "25", "10"]).Status);
         Assert.Equal(2, room.Run([
             "record", "session", "S23", "--process", "film", "--sheets", "4 pan100 25ml", "--developer", "25"]).Status);

@@ -48,6 +48,9 @@ public sealed class Holdings
     /// <summary>The holders, the boxes of exposed sheets, and the sheets in them.</summary>
     public FilmRegister Film { get; } = new();
 
+    /// <summary>What is on order, and what is known of coming prices.</summary>
+    public OrderBook Orders { get; } = new();
+
     /// <summary>The highest number of a place so far.</summary>
     public long LastPlace { get; set; } = Places.FirstFree - 1;
 
@@ -186,7 +189,11 @@ public sealed class Holdings
     public void Apply(Posting posting)
     {
         foreach (var fact in posting.Facts)
+        {
             Apply(fact, posting.Entry.Date);
+            Orders.Apply(fact);
+        }
+
         foreach (var movement in posting.Movements)
         {
             Change(movement.From, movement.Lot, -movement.Quantity, Money.Zero - movement.Value);

@@ -70,6 +70,11 @@ public static class PostingRules
             case JugStart start: JugRules.Post(start, draft); break;
             case JugFilling filling: JugRules.Post(filling, draft); break;
             case JugHandover handover: JugRules.Post(handover, draft); break;
+            case OrderPlacement placement: OrderRules.Post(placement, draft); break;
+            case OrderChange change: OrderRules.Post(change, draft); break;
+            case OrderCancellation cancellation: OrderRules.Post(cancellation, draft); break;
+            case PriceRiseNotice notice: OrderRules.Post(notice, draft); break;
+            case OrderTermsSetting setting: OrderRules.Post(setting, draft); break;
             case Correction correction: CorrectionRules.Post(correction, draft); break;
             default: throw new ArgumentException($"no rule posts a {entry.Kind}", nameof(entry));
         }

@@ -31,6 +31,9 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
     /// <summary>The silver at which the first of two paper baths ends.</summary>
     public int? SilverLimitPaperFirst { get; init; }
 
+    /// <summary>The length of the periods by which use is counted for reordering: a week unless the user wants another.</summary>
+    public int DemandDays { get; init; } = 7;
+
     /// <summary>What a new ledger starts with. Three rotations: Darkroom Cookbook, 3rd ed.</summary>
     public static Settings Default { get; } = new("", MeasureStyle.Metric, WarnDays: 30, RotationCeiling: 3);
 
@@ -44,6 +47,7 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         ["liquids"] = "ml or floz",
         ["areas"] = "sqin or cm2",
         ["warn-days"] = "a whole number of days, 0 to 365",
+        ["demand-days"] = "a whole number of days, 1 to 92",
         ["rotation-ceiling"] = "a whole number, 0 to 20",
         ["loaded-days"] = "a whole number of days, 0 to 3650",
         ["exposed-days"] = "a whole number of days, 0 to 3650",
@@ -69,6 +73,7 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         ("liquids", "ml" or "floz") => this with { Style = Style with { UsesFluidOunces = value == "floz" } },
         ("areas", "sqin" or "cm2") => this with { Style = Style with { UsesSquareCentimetres = value == "cm2" } },
         ("warn-days", _) when Whole(value, 365) is { } days => this with { WarnDays = days },
+        ("demand-days", _) when Whole(value, 92) is { } days and > 0 => this with { DemandDays = days },
         ("rotation-ceiling", _) when Whole(value, 20) is { } ceiling => this with { RotationCeiling = ceiling },
         ("loaded-days", _) when Whole(value, 3650) is { } days => this with { Film = Film with { LoadedDays = days } },
         ("exposed-days", _) when Whole(value, 3650) is { } days => this with { Film = Film with { ExposedDays = days } },

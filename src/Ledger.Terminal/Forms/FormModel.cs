@@ -94,7 +94,8 @@ internal abstract class FormModel(ILedger ledger)
 
     private static Saving Outcome(PostOutcome outcome) => outcome switch
     {
-        Posted posted => new(true, posted.Number, $"Entry {posted.Number}: {posted.Posting.Summary}.{(posted.Posting.Entry is Correction ? "" : " U takes it back.")}"),
+        Posted { Posting.Entry: Correction } posted => new(true, posted.Number, $"Entry {posted.Number}: {posted.Posting.Summary}."),
+        Posted posted => new(true, posted.Number, $"Entry {posted.Number}: {posted.Posting.Summary}. U takes it back."),
         AlreadyPosted already => new(true, already.Number, $"It is in the journal already, as entry {already.Number}."),
         NotPosted refused => Saving.Not(Spoken.Of(refused.Refusal)),
         _ => Saving.Not("Nothing was written."),

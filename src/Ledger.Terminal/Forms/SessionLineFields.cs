@@ -9,15 +9,30 @@ namespace Ledger.Terminal.Forms;
 /// <param name="sources">Where known sheets can come from.</param>
 internal sealed class SessionLineFields(Func<IEnumerable<string>> films, Func<IEnumerable<string>> sources)
 {
-    public FormField Film { get; } = new("Film", 11, FieldKind.Choice) { Choices = films, Hint = "Up and Down choose; a beginning is enough." };
+    public FormField Film { get; } = new("Film", 11, FieldKind.Choice)
+    {
+        Choices = films,
+        Hint = "Up and Down choose; a beginning is enough.",
+    };
 
     public FormField Sheets { get; } = new("sheets", 5, FieldKind.Figure) { Hint = "F3 adds four sheets." };
 
-    public FormField Group { get; } = new("group", 4, FieldKind.Choice) { Choices = () => ["N", "N-1", "N-2", "N+1", "N+2"], Hint = "The development group: N, N+1, N-1..." };
+    public FormField Group { get; } = new("group", 4, FieldKind.Choice)
+    {
+        Choices = () => ["N", "N-1", "N-2", "N+1", "N+2"],
+        Hint = "The development group: N, N+1, N-1...",
+    };
 
-    public FormField Developer { get; } = new("dev. ml", 7, FieldKind.Figure) { Hint = "Concentrate for this batch; empty on every line: what the process asks." };
+    public FormField Developer { get; } = new("dev. ml", 7, FieldKind.Figure)
+    {
+        Hint = "Concentrate for this batch; empty on every line: what the process asks.",
+    };
 
-    public FormField Fate { get; } = new("became", 8, FieldKind.Choice) { Choices = () => Fates.Names, Hint = "What became of the sheets." };
+    public FormField Fate { get; } = new("became", 8, FieldKind.Choice)
+    {
+        Choices = () => Fates.Names,
+        Hint = "What became of the sheets.",
+    };
 
     public FormField From { get; } = new("from", 24)
     {

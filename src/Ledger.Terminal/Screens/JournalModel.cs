@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Terminal.Forms;
@@ -42,7 +43,7 @@ internal sealed class JournalModel : TableModel
 
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenKey> Keys =>
-        [ScreenKey.Letter('U', "Undo", "takes the selected entry back", row => row < 0 ? null : new Fill(new CorrectionForm(Ledger, _entries.Rows[row])))];
+        [ScreenKey.OnRow('U', "Undo", "takes the selected entry back", row => new CorrectionForm(Ledger, _entries.Rows[row]))];
 
     /// <inheritdoc/>
     public override void Refresh() => _entries.Refresh();
@@ -87,5 +88,5 @@ internal sealed class JournalModel : TableModel
     }
 
     /// <summary>What names the row of an entry.</summary>
-    public static string IdOf(long number) => number.ToString(System.Globalization.CultureInfo.InvariantCulture);
+    public static string IdOf(long number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -26,8 +26,10 @@ internal static class ColumnFit
             widths[i] = Math.Max(Math.Min(needed[i], columns[i].Most), columns[i].Heading.Length);
         for (var i = shown - 1; i >= 0 && Taken(widths) > available; i--)
             if (columns[i].Least is { } least)
-                widths[i] = Math.Min(widths[i], Math.Max(Math.Max(least, columns[i].Heading.Length), widths[i] + available - Taken(widths)));
+                widths[i] = Math.Min(widths[i], Math.Max(Math.Max(least, columns[i].Heading.Length), Left(i)));
         return widths;
+
+        int Left(int i) => widths[i] + available - Taken(widths);
     }
 
     /// <summary>Where there is room for it, a second blank stands between the columns.</summary>

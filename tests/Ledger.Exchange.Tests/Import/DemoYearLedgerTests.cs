@@ -118,7 +118,7 @@ public sealed class DemoYearLedgerTests : IDisposable
     [Fact]
     public void TheClipTestOfOctoberTook55SecondsInPlaceOf40()
     {
-        var test = _ledger.Bath("F3", DemoYear.LastDay)!.ClearingTests.Single();
+        var test = _ledger.Bath("F3", DemoYear.LastDay)!.ClearingTests[1];
         Assert.Equal((new LocalDate(2025, 10, 12), 55m, 40m, 1160m), (test.Date, test.Seconds, test.FreshSeconds, test.Worked.SquareInches));
         Assert.Equal(1.375m, test.Ratio);
     }
@@ -133,22 +133,22 @@ public sealed class DemoYearLedgerTests : IDisposable
     }
 
     [Fact]
-    public void OnlyTheSessionOnAnAgedBathIsRemarkedUpon()
+    public void OnlyWhatNeedsItIsRemarkedUpon()
     {
         using var second = LedgerFile.Open(Path.Combine(_folder, "second.db"), Clock);
         var remarks = DemoYear.Read(DemoYear.LastDay)
             .Select(entry => (entry.Key, Outcome: Assert.IsType<Posted>(second.Post(entry))))
+            .Where(posted => !posted.Key.StartsWith("clearing_tests", StringComparison.Ordinal)) // each says how long to fix
             .SelectMany(posted => posted.Outcome.Posting.Remarks.Select(remark =>
                 (posted.Key.Split('#')[0] + (posted.Key.Contains('#') ? "#" : ""), remark)))
             .Where(remark => !remark.remark.EndsWith("take off its paper label", StringComparison.Ordinal));
         Assert.Equal(
             [
-                ("clearing_tests:demo-clip-fresh", "fix pan100 for 80 s at least, 2 times its clearing time"),
                 ("sessions:S07", "ortho25/1 was good until 2024-08-31 (printed date)"),
                 ("jugs:demo-jug-1-handover", Disposal),
-                ("clearing_tests:demo-clip-tests", "fix pan100 for 110 s at least, 2 times its clearing time"),
                 ("sessions:S19", "bath F3 was good until 2026-01-02; it is 189 days old"),
                 ("rotations:#", "this is rotation 3 of 3: the next time both baths are mixed anew"),
+                ("purchases:demo-pan100-january-part-1", "25 sheets of pan100 are still to come of order spring-film"),
             ],
             remarks);
     }

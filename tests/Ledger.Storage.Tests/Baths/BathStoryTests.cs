@@ -4,7 +4,6 @@ using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 using Ledger.Storage.Tests.Support;
 
 namespace Ledger.Storage.Tests.Baths;

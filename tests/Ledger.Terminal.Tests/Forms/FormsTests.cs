@@ -250,7 +250,10 @@ public sealed class FormsTests
         answers.Date(field);
 
         Assert.Equal(
-            ["Price: \"42,50\" is not accepted; write a number such as 31.25", "Price: \"2026-02-29\" is not accepted; write a date such as 2026-03-15"],
+            [
+                "Price: \"42,50\" is not accepted; write a number such as 31.25",
+                "Price: \"2026-02-29\" is not accepted; write a date such as 2026-03-15",
+            ],
             answers.Problems);
     }
 }

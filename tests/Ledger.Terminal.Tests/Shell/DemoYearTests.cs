@@ -12,6 +12,9 @@ namespace Ledger.Terminal.Tests.Shell;
 /// <summary>The screens on a real file with the demo year in it.</summary>
 public sealed class DemoYearTests : IDisposable
 {
+    private static readonly (char Digit, string Sign)[] Signs =
+        [('1', "F4"), ('2', "pan100"), ('3', "F5"), ('4', "S22"), ('5', "all film"), ('6', "exposure")];
+
     private readonly string _folder = Directory.CreateTempSubdirectory("trayledger").FullName;
     private readonly ZonedClock _clock = new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc();
 
@@ -36,7 +39,7 @@ public sealed class DemoYearTests : IDisposable
         foreach (var (width, height) in new[] { (80, 24), (120, 40), (40, 10) })
         {
             using var screen = new Screen(ledger, width, height);
-            foreach (var (digit, sign) in new[] { ('1', "F4"), ('2', "pan100"), ('3', "F5"), ('4', "S22"), ('5', "all film"), ('6', "exposure") })
+            foreach (var (digit, sign) in Signs)
                 Assert.Contains(sign, screen.Type(digit.ToString()).Text);
         }
     }

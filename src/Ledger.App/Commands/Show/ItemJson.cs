@@ -16,7 +16,7 @@ internal static class ItemJson
         json.WriteQuantity("onHand", shelf.OnHand);
         json.WriteQuantity("usable", shelf.Usable);
         json.WriteQuantity("expired", shelf.Expired);
-        json.WriteQuantity("incoming", shelf.Item.Of(0));
+        json.WriteQuantity("incoming", view.Holdings.Orders.Incoming(shelf.Item));
         json.WriteQuantity("reserved", shelf.Item.Of(0));
         json.WriteMoney("value", shelf.Value, view.Currency);
         json.WriteStartArray("values");
@@ -71,7 +71,22 @@ internal static class ItemJson
         json.WriteFigure("workingFullDays", item.Keeping.WorkingFullDays);
         json.WriteFigure("workingPartDays", item.Keeping.WorkingPartDays);
         json.WriteFigure("trayHours", item.Keeping.TrayHours);
+        json.WriteFigure("floatingLidDays", item.Keeping.FloatingLidDays);
         json.WriteEndObject();
+        json.WriteStartArray("otherCapacities");
+        foreach (var capacity in item.OtherCapacities)
+        {
+            json.WriteStartObject();
+            json.WriteString("basis", capacity.Basis);
+            json.WriteArea("sqInPerLitre", capacity.PerLitre);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteFigure("densityGramsPerMl", item.Density?.GramsPerMillilitre);
+        json.WriteQuantity("deadVolume", item.DeadVolume);
+        json.WriteQuantity("replenisherPer80SqIn", item.ReplenisherPer80SquareInches);
+        json.WriteString("stockOf", item.StockOf);
         json.WriteFigure("leadTimeDays", item.LeadTimeDays);
         json.WriteFigure("serviceLevel", item.ServiceLevel);
         json.WriteQuantity("minimumOnHand", item.MinimumOnHand);

@@ -37,6 +37,14 @@ internal static class ItemText
         Line("at least", item.MinimumPer80SquareInches is { } least
             ? $"{least.ToText(view.Style)} for each {Area.Unit80.ToText(view.Style)}"
             : null);
+        foreach (var other in item.OtherCapacities)
+            Line("or", $"{other.PerLitre.ToText(view.Style)} per litre ({other.Basis})");
+        Line("mixed from", item.StockOf);
+        Line("density", item.Density is { } density ? $"{Scaled.ToText(density.GramsPerMillilitre, 3)} g per ml" : null);
+        Line("not drawn", item.DeadVolume is { } dead ? $"{dead.ToText(view.Style)} in each bottle" : null);
+        Line(
+            "replenisher",
+            item.ReplenisherPer80SquareInches is { } rate ? $"{rate.ToText(view.Style)} for each {Area.Unit80.ToText(view.Style)}" : null);
         Line("fixer weight", item.Kind == ItemKind.Film ? Scaled.InUnits(item.FixerWeightThousandths, 1000) : null);
         Line("keeps", string.Join("; ", Keeping(item)));
         Line("lead time", item.LeadTimeDays is { } days ? $"{days} days" : null);
@@ -59,6 +67,8 @@ internal static class ItemText
             yield return $"mixed {full} days";
         if (keeping.WorkingPartDays is { } working)
             yield return $"mixed, part-full {working} days";
+        if (keeping.FloatingLidDays is { } lid)
+            yield return $"mixed, under a floating lid {lid} days";
         if (keeping.TrayHours is { } hours)
             yield return $"in a tray {hours} hours";
     }

@@ -15,10 +15,12 @@ internal sealed class ShowCommands : Command
         Subcommands.Add(new ShowHolders(bench));
         Subcommands.Add(new ShowSessions(bench));
         Subcommands.Add(new ShowCosts(bench));
+        Subcommands.Add(new ShowReorder(bench));
         Subcommands.Add(new ShowJournal(bench));
         Subcommands.Add(new ShowItem(bench));
         Subcommands.Add(new ShowBath(bench));
         Subcommands.Add(new ShowSheet(bench));
         Subcommands.Add(new ShowForgotten(bench));
+        Subcommands.Add(new ShowJugs(bench));
     }
 }

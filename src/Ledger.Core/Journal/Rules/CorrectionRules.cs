@@ -29,6 +29,10 @@ internal static class CorrectionRules
             throw new RefusedException(
                 RefusalKind.DependedOn, $"entry {next} is about a sheet of entry {original.Number}; correct entry {next} first");
 
+        if (draft.Past.FirstUseOfOrderPlacedBy(original.Number) is { } later)
+            throw new RefusedException(
+                RefusalKind.DependedOn, $"the order that entry {original.Number} placed was changed or delivered since; correct entry {later} first");
+
         draft.MoveTo(original.Date);
         var back = draft.Past.MovementsOf(original.Number).Select(movement => movement.Reversed()).Reverse().ToList();
         foreach (var place in back.SelectMany(movement => new[] { movement.From, movement.To }).Distinct().Where(place => place.IsOnHand))

@@ -33,6 +33,7 @@ internal static class ReceiptRules
         if (part > 0)
             Fill(item.Of(part.Value), isOpen: true, left, ++number, item, lot, draft);
 
+        OrderRules.Deliver(receipt, item, quantity, draft);
         draft.Summary = $"{packs} {(receipt.Packs == 1 ? "pack" : "packs")} of {item.Code}, "
             + $"{quantity.ToText(draft.Style)} for {lot.Cost.Rounded()}";
     }

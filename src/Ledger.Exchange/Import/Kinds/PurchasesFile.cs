@@ -9,7 +9,7 @@ namespace Ledger.Exchange.Import.Kinds;
 internal sealed class PurchasesFile() : RowFileKind(
     "purchases",
     ["date", "item", "packs"],
-    ["price", "discount", "shipping", "duty", "currency", "rate", "expires", "batch", "storage", "reference"])
+    ["price", "discount", "shipping", "duty", "currency", "rate", "expires", "batch", "storage", "order", "reference"])
 {
     protected override Entry Read(Row row, RowKeys keys, ImportTerms terms) => new Receipt
     {
@@ -26,5 +26,6 @@ internal sealed class PurchasesFile() : RowFileKind(
         ExpiresOn = row.DateOrNull("expires"),
         Batch = row.Text("batch"),
         Storage = row.Text("storage"),
+        Order = row.TextOrNull("order"),
     };
 }

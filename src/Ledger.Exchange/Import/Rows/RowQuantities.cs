@@ -69,6 +69,6 @@ internal static class RowQuantities
                 row.Refuse(column, "accepted are square inches per litre and their basis, with semicolons between: 1600 maker's; 1000 strict");
         }
 
-        return capacities;
+        return capacities.Count == 0 ? [] : capacities;
     }
 }
