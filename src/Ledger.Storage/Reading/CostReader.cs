@@ -30,11 +30,16 @@ internal sealed class CostReader(SqliteConnection connection)
             Sessions(period, baths, added));
     }
 
-    /// <summary>What all containers, holders and boxes of exposed film were worth at the end of a day: what they are worth now, less all that happened later.</summary>
+    /// <summary>
+    /// What all containers, holders and boxes of exposed film were worth at the end of a day: what they are worth now, less all that
+    /// happened later.
+    /// </summary>
     private Money OnHandAfter(string day) => new(connection.ExecuteScalar<long>(
         """
-        SELECT (SELECT coalesce(sum(b.value), 0) FROM balance b JOIN place p ON p.id = b.place_id WHERE b.place_id >= 100 AND p.kind <> 'bath')
-            + (SELECT coalesce(sum(iif(f.id >= 100 AND f.kind <> 'bath', m.value, 0) - iif(t.id >= 100 AND t.kind <> 'bath', m.value, 0)), 0)
+        SELECT (SELECT coalesce(sum(b.value), 0)
+                FROM balance b JOIN place p ON p.id = b.place_id WHERE b.place_id >= 100 AND p.kind <> 'bath')
+            + (SELECT coalesce(sum(
+                    iif(f.id >= 100 AND f.kind <> 'bath', m.value, 0) - iif(t.id >= 100 AND t.kind <> 'bath', m.value, 0)), 0)
                 FROM entry e CROSS JOIN movement m ON m.entry_id = e.id JOIN place f ON f.id = m.from_place JOIN place t ON t.id = m.to_place
                 WHERE e.date > @day)
         """,
