@@ -39,7 +39,7 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films, Func<IE
         Choices = sources, Hint = "Sides E07-1,E07-2, a box of exposed sheets pan100 N, or #12; empty: only counted.",
     };
 
-    public FormField Cause { get; } = new("spoiled by", 16, FieldKind.Choice) 
+    public FormField Cause { get; } = new("spoiled by", 16, FieldKind.Choice)
     {
         Choices = () => RejectCauses.Names, Hint = "For a reject: what spoiled it.",
     };
