@@ -45,11 +45,11 @@ public sealed class Holdings
         }
     }
 
-    /// <summary>The holders, the boxes of exposed sheets, and the sheets in them.</summary>
-    public FilmRegister Film { get; } = new();
-
     /// <summary>What is on order, and what is known of coming prices.</summary>
     public OrderBook Orders { get; } = new();
+
+    /// <summary>The holders, the boxes of exposed sheets, and the sheets in them.</summary>
+    public FilmRegister Film { get; } = new();
 
     /// <summary>The highest number of a place so far.</summary>
     public long LastPlace { get; set; } = Places.FirstFree - 1;
@@ -272,7 +272,7 @@ public sealed class Holdings
         ? container with
         {
             FormulaLimits = container.Lot.Formula == item.Formula ? null : _formulas.GetValueOrDefault((item.Id, container.Lot.Formula)),
-            ColdDays = _settings.ColdDays(container.Lot.Storage),
+            ColdDays = _settings.ColdDays(container.Storage),
         }
         : container;
 

@@ -44,6 +44,7 @@ public static class PostingRules
             case ProcessDefinition definition: DefinitionRules.Post(definition, draft); break;
             case SettingChange change: DefinitionRules.Post(change, draft); break;
             case Receipt receipt: ReceiptRules.Post(receipt, draft); break;
+            case Purchase purchase: PurchaseRules.Post(purchase, draft); break;
             case Opening opening: OpeningRules.Post(opening, draft); break;
             case BathMixing mixing: BathRules.Post(mixing, draft); break;
             case SessionLog session: SessionRules.Post(session, draft); break;
@@ -58,6 +59,7 @@ public static class PostingRules
             case KeeperNaming keeper: KeeperRules.Post(keeper, draft); break;
             case StorageMove move: StorageRules.Post(move, draft); break;
             case SpeedRating rating: StorageRules.Post(rating, draft); break;
+            case PrintSession prints: PrintRules.Post(prints, draft); break;
             case Rotation rotation: RotationRules.Post(rotation, draft); break;
             case TopUp topUp: TopUpRules.Post(topUp, draft); break;
             case ClearingTest test: BathTestRules.Post(test, draft); break;

@@ -148,7 +148,7 @@ public sealed class ReorderReading
     public static IReadOnlyList<ReorderReading> Of(ILedger ledger, Holdings holdings) =>
         ledger is IDemandRecord record ? Of(holdings, record, []) : [];
 
-    /// <summary>The readings of all items.</summary>
+    /// <summary>The readings of all items that are bought; a stock solution is mixed.</summary>
     /// <param name="holdings">What the ledger holds on the day of the reading.</param>
     /// <param name="record">What the journal remembers.</param>
     /// <param name="known">What is planned.</param>
@@ -156,7 +156,7 @@ public sealed class ReorderReading
     {
         var past = new PastOfItems(holdings, record);
         var planned = known.ToLookup(one => one.Item, StringComparer.OrdinalIgnoreCase);
-        return [.. holdings.Items.Select(item => new ReorderReading(item, holdings, past.Of(item), [.. planned[item.Code]]))];
+        return [.. holdings.Items.Where(item => item.StockOf is null).Select(item => new ReorderReading(item, holdings, past.Of(item), [.. planned[item.Code]]))];
     }
 
     /// <summary>The day on which an open line is expected: when nobody knows, or it is late, a lead time from today.</summary>

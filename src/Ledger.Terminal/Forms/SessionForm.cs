@@ -125,7 +125,8 @@ internal sealed class SessionForm : FormModel
     {
         if (_last is null)
             return null;
-        var batches = _last.Lines.GroupBy(sheets => (sheets.Item, sheets.Group)).Take(MostLines).ToList();
+        var batches = _last.Lines.Where(sheets => sheets.Fate != Fate.Dummy)
+            .GroupBy(sheets => (sheets.Item, sheets.Group)).Take(MostLines).ToList();
         var developer = Share.Split(_last.Developer.Microlitres, [.. batches.Select(batch => batch.Sum(sheets => sheets.Area.Hundredths))]);
         _lines.Clear();
         for (var i = 0; i < batches.Count; i++)

@@ -38,7 +38,7 @@ public sealed class OrderFileTests
     [Fact]
     public void A_price_rise_is_read()
     {
-        var rise = Csv.One<PriceRiseNotice>("price-rises", "date,item,percent,from,note\n2026-03-06,pan,6.5,2026-05-01,a slip\n");
+        var rise = Csv.One<PriceRiseNotice>("price_rises", "date,item,percent,from,note\n2026-03-06,pan,6.5,2026-05-01,a slip\n");
         Assert.Equal(("pan", 6.5m, new(2026, 5, 1), "a slip"), (rise.Item, rise.Percent, rise.From, rise.Note));
     }
 }

@@ -3,8 +3,8 @@ using Ledger.Exchange.Import.Rows;
 
 namespace Ledger.Exchange.Import.Kinds;
 
-/// <summary>price-rises.csv: announced price rises, by how many percent and from which day on.</summary>
-internal sealed class PriceRisesFile() : RowFileKind("price-rises", ["date", "item", "percent", "from"], ["note", "reference"])
+/// <summary>price_rises.csv: announced price rises, by how many percent and from which day on.</summary>
+internal sealed class PriceRisesFile() : RowFileKind("price_rises", ["date", "item", "percent", "from"], ["note", "reference"])
 {
     protected override Entry Read(Row row, RowKeys keys, ImportTerms terms) => new PriceRiseNotice
     {
