@@ -37,6 +37,10 @@ public class PromisedJsonTests
             "show costs", "sheets",
             "negative:text session:text film:money developer:money otherChemistry:money supplies:money total:money"
         },
+        {
+            "show sessions", "sessions",
+            "session:text date:date process:text bath:text? developer:quantity sheets:number areaSqIn:number note:text"
+        },
         { "show reorder", "", "asOf:date" },
         {
             "show reorder", "items",
@@ -49,10 +53,6 @@ public class PromisedJsonTests
             "show reorder", "orders/lines",
             "item:text packs:number price:money ordered:quantity delivered:quantity outstanding:quantity expectedOn:date? isBackOrdered:flag "
             + "isLate:flag state:text"
-        },
-        {
-            "show sessions", "sessions",
-            "session:text date:date process:text bath:text? developer:quantity sheets:number areaSqIn:number note:text"
         },
         { "show sessions", "sessions/lines", "item:text sheets:number cost:money group:text fate:text note:text" },
         {

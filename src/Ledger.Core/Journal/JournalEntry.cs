@@ -36,12 +36,6 @@ public interface IPast
     /// <summary>The first entry that used a bath or jug that this entry began, or null when there is none.</summary>
     long? FirstUseOfBathMixedBy(long number);
 
-    /// <summary>Whether an order of that name was ever placed and its placing not reversed.</summary>
-    bool HasOrder(string order);
-
-    /// <summary>The first entry that delivered or changed the order that this entry placed, or null when there is none.</summary>
-    long? FirstUseOfOrderPlacedBy(long number);
-
     /// <summary>The first later entry about a sheet that this entry moved, exposed or developed, or null when there is none.</summary>
     long? NextAboutSheetsOf(long number) => null;
 
@@ -53,6 +47,12 @@ public interface IPast
     /// null when there is none.
     /// </summary>
     int? FreshClearing(string film, Stock.PlaceId bath) => null;
+
+    /// <summary>Whether an order of that name was ever placed and its placing not reversed.</summary>
+    bool HasOrder(string order);
+
+    /// <summary>The first entry that delivered or changed the order that this entry placed, or null when there is none.</summary>
+    long? FirstUseOfOrderPlacedBy(long number);
 }
 
 /// <summary>A sheet that was developed.</summary>

@@ -16,7 +16,8 @@ public static class TodayReading
     /// <summary>The same with what is to be ordered.</summary>
     public static IReadOnlyList<Notice> Of(Holdings holdings, IReadOnlyCollection<ReorderReading> reorder) =>
     [
-        .. Baths(holdings).Concat(Containers(holdings)).Concat(Minimums(holdings, reorder)).Concat(FilmNotices.Of(holdings))
+        .. Baths(holdings).Concat(Containers(holdings)).Concat(Minimums(holdings, reorder))
+            .Concat(FilmNotices.Of(holdings))
             .Concat(BuyingNotices.LateOrders(holdings))
             .Concat(BuyingNotices.OrdersToPlace(holdings, reorder))
             .Concat(BuyingNotices.PriceRises(holdings, reorder))

@@ -100,17 +100,6 @@ internal static class EntryText
         };
     }
 
-    /// <summary>item:packs, then the price if there is one.</summary>
-    private static OrderedPacks OrderLine(string text, LocalDate? expected)
-    {
-        var parts = text.Split(':');
-        return new()
-        {
-            Item = parts[0], Packs = int.Parse(parts[1], CultureInfo.InvariantCulture), ExpectedOn = expected,
-            Price = parts.Length > 2 ? Money.Of(decimal.Parse(parts[2], CultureInfo.InvariantCulture)) : Money.Zero,
-        };
-    }
-
     private static Item Item(Fields fields)
     {
         var unit = Units.Named(fields.Text("unit") ?? "sheet")!.Value;
@@ -128,6 +117,17 @@ internal static class EntryText
             LeadTimeDays = (int?)fields.Number("lead"),
             MinimumOnHand = fields.Quantity("minimum"),
             Keeping = new(OpenedFullDays: (int?)fields.Number("opened"), TrayHours: (int?)fields.Number("tray")),
+        };
+    }
+
+    /// <summary>item:packs, then the price if there is one.</summary>
+    private static OrderedPacks OrderLine(string text, LocalDate? expected)
+    {
+        var parts = text.Split(':');
+        return new()
+        {
+            Item = parts[0], Packs = int.Parse(parts[1], CultureInfo.InvariantCulture), ExpectedOn = expected,
+            Price = parts.Length > 2 ? Money.Of(decimal.Parse(parts[2], CultureInfo.InvariantCulture)) : Money.Zero,
         };
     }
 

@@ -18,7 +18,7 @@ public class KindTests
     public void TheKindsStandInTheOrderOfPosting() =>
         Assert.Equal(
             [
-                "items", "processes", "orders", "holders", "purchases", "openings", "cleanings", "loads", "exposures", "unloads", "decantings",
+                "items", "processes", "holders", "orders", "purchases", "openings", "cleanings", "loads", "exposures", "unloads", "decantings",
                 "stock_solutions", "jugs", "baths", "rotations", "top_ups", "counts", "discards", "sessions", "clearing_tests", "observations",
                 "services", "keepers", "price_rises",
             ],

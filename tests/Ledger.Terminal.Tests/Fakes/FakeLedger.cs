@@ -159,6 +159,10 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
             posted.Entry.Number, held.Session, posted.Entry.Date, held.Process.Name, bath, held.Developer, posted.Entry.Note, [.. lines]);
     }
 
+    public bool HasOrder(string order) => false;
+
+    public long? FirstUseOfOrderPlacedBy(long number) => null;
+
     public SheetStory? Story(string sheet, LocalDate asOf) => null;
 
     public IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf) => [];

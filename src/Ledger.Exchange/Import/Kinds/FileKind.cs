@@ -14,8 +14,8 @@ internal abstract class FileKind(string name, string[] needed, string[] optional
     [
         new ItemsFile(),
         new ProcessesFile(),
-        new OrdersFile(),
         new HoldersFile(),
+        new OrdersFile(),
         new PurchasesFile(),
         new OpeningsFile(),
         new CleaningsFile(),
