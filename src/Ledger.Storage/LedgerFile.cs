@@ -127,6 +127,12 @@ public sealed partial class LedgerFile : ILedger, IDisposable
     public CostFacts Costs(LocalDate from, LocalDate to) => Guard(() => new CostReader(_connection).Read(from, to));
 
     /// <inheritdoc/>
+    public IReadOnlyList<LotPrice> Prices(LocalDate asOf) => Guard(() => new PriceReader(_connection).Prices(asOf));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<StockMove> StockMoves(LocalDate asOf) => Guard(() => new PriceReader(_connection).StockMoves(asOf));
+
+    /// <inheritdoc/>
     public SheetStory? Story(string sheet, LocalDate asOf) =>
         Guard(() => new StoryReader(_connection).Read(sheet, asOf, HoldingsOn(asOf)));
 

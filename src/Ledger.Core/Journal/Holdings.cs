@@ -272,7 +272,7 @@ public sealed class Holdings
         ? container with
         {
             FormulaLimits = container.Lot.Formula == item.Formula ? null : _formulas.GetValueOrDefault((item.Id, container.Lot.Formula)),
-            ColdDays = _settings.ColdDays(container.Lot.Storage),
+            ColdDays = _settings.ColdDays(container.Storage),
         }
         : container;
 

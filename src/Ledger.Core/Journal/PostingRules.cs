@@ -44,6 +44,7 @@ public static class PostingRules
             case ProcessDefinition definition: DefinitionRules.Post(definition, draft); break;
             case SettingChange change: DefinitionRules.Post(change, draft); break;
             case Receipt receipt: ReceiptRules.Post(receipt, draft); break;
+            case Purchase purchase: PurchaseRules.Post(purchase, draft); break;
             case Opening opening: OpeningRules.Post(opening, draft); break;
             case BathMixing mixing: BathRules.Post(mixing, draft); break;
             case SessionLog session: SessionRules.Post(session, draft); break;

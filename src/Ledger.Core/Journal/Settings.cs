@@ -40,6 +40,9 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
     /// <summary>The settings of holders, sheets and negatives.</summary>
     public FilmSettings Film { get; init; } = FilmSettings.Default;
 
+    /// <summary>What the user means to spend in a month; null when they have not said.</summary>
+    public Money? MonthlyBudget { get; init; }
+
     /// <summary>The names of the settings and what each accepts.</summary>
     public static IReadOnlyDictionary<string, string> Names { get; } = new Dictionary<string, string>
     {
@@ -56,6 +59,7 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         ["thaw-hours"] = "a whole number of hours, 0 to 240",
         ["side-names"] = "the names of a holder's sides, such as 1/2 or A/B",
         ["slide-convention"] = "what the two faces of a dark slide mean",
+        ["monthly-budget"] = "an amount of money for a month, such as 60 or 37.50; 0 for none",
         ["negative-pattern"] = "the year and a running number, such as YYYY-### or YY####",
         ["spent-multiple"] = "times the fresh clearing time, 1.1 to 5",
         ["fixing-multiple"] = "times the clearing time, 1 to 5",
@@ -84,6 +88,7 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
             this with { Film = Film with { SideNames = value } },
         ("slide-convention", { Length: > 0 and <= 80 }) when !value.Any(char.IsControl) =>
             this with { Film = Film with { SlideConvention = value } },
+        ("monthly-budget", _) when Amount(value) is { } amount => this with { MonthlyBudget = amount == Money.Zero ? null : amount },
         ("negative-pattern", _) when NegativePattern.Parse(value) is { } pattern => this with { Film = Film with { Negatives = pattern } },
         ("spent-multiple", _) when Thousandths(value, 1100, 5000) is { } times => this with { SpentMultipleThousandths = times },
         ("fixing-multiple", _) when Thousandths(value, 1000, 5000) is { } times => this with { FixingMultipleThousandths = times },
@@ -108,6 +113,10 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         decimal.TryParse(value, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out var number)
         && number <= most && Scaled.ToBase(number, 1000) is { } thousandths && thousandths >= least && thousandths <= most
             ? (int)thousandths : null;
+
+    private static Money? Amount(string value) =>
+        decimal.TryParse(value, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out var amount)
+        && Scaled.ToBase(amount, Money.PerUnit) is { } millionths ? new Money(millionths) : null;
 
     private static int? Whole(string value, int most) =>
         int.TryParse(value, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var number)

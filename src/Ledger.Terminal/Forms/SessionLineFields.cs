@@ -1,3 +1,4 @@
+using Ledger.Core.Film;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Sessions;
 
@@ -5,7 +6,8 @@ namespace Ledger.Terminal.Forms;
 
 /// <summary>One line of a session on the form: sheets of one film, group and fate.</summary>
 /// <param name="films">The films that can be chosen.</param>
-internal sealed class SessionLineFields(Func<IEnumerable<string>> films)
+/// <param name="sources">Where known sheets can come from.</param>
+internal sealed class SessionLineFields(Func<IEnumerable<string>> films, Func<IEnumerable<string>> sources)
 {
     public FormField Film { get; } = new("Film", 11, FieldKind.Choice)
     {
@@ -32,8 +34,21 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films)
         Hint = "What became of the sheets.",
     };
 
+    public FormField From { get; } = new("from", 24)
+    {
+        Choices = sources, Hint = "Sides E07-1,E07-2, a box of exposed sheets pan100 N, or #12; empty: only counted.",
+    };
+
+    public FormField Cause { get; } = new("spoiled by", 16, FieldKind.Choice) { Choices = () => RejectCauses.Names, Hint = "For a reject: what spoiled it." };
+
+    /// <summary>Whether the line says which sheets they were.</summary>
+    public bool IsKnown { get; set; }
+
+    /// <summary>The fields row by row.</summary>
+    public IReadOnlyList<IReadOnlyList<FormField>> Rows => IsKnown ? [[Film, Sheets, Group, Developer, Fate], [From, Cause]] : [[Film, Sheets, Group, Developer, Fate]];
+
     /// <summary>The fields in order.</summary>
-    public IReadOnlyList<FormField> Fields => [Film, Sheets, Group, Developer, Fate];
+    public IEnumerable<FormField> Fields => Rows.SelectMany(row => row);
 
     /// <summary>Whether nothing says that sheets were developed here.</summary>
     public bool IsBlank => Sheets.IsEmpty && Developer.IsEmpty;
@@ -49,6 +64,8 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films)
         Group = Group.Text,
         Developer = answers.Volume(Developer),
         Fate = (Fate)answers.OneOf(Fate, Fates.Names),
+        From = IsKnown ? Answers.Optional(From) : null,
+        Cause = !IsKnown || Cause.IsEmpty ? null : (RejectCause)answers.OneOf(Cause, RejectCauses.Names),
     };
 
     private int AsZero(int sheets)

@@ -54,7 +54,8 @@ public class KindTests
                 Formula = "v2",
                 Cautions = "gloves",
             },
-            definition.Item);
+            definition.Item with { OtherCapacities = [] });
+        Assert.Empty(definition.Item.OtherCapacities);
     }
 
     [Fact]

@@ -128,6 +128,12 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
         return uses.Select(posted => (long?)posted.Entry.Number).FirstOrDefault();
     }
 
+    public SheetStory? Story(string sheet, LocalDate asOf) => null;
+
+    public IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf) => [];
+
+    public IReadOnlyList<Untouched> UntouchedSince(LocalDate day, LocalDate asOf) => [];
+
     private static int At(long number) => (int)number - 1;
 
     private static ItemMove Moved(JournalEntry entry, string container, Movement move) =>
@@ -162,12 +168,6 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
     public bool HasOrder(string order) => false;
 
     public long? FirstUseOfOrderPlacedBy(long number) => null;
-
-    public SheetStory? Story(string sheet, LocalDate asOf) => null;
-
-    public IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf) => [];
-
-    public IReadOnlyList<Untouched> UntouchedSince(LocalDate day, LocalDate asOf) => [];
 
     private sealed record Written(JournalEntry Entry, Posting Posting);
 }

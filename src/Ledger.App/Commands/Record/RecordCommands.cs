@@ -10,6 +10,7 @@ internal sealed class RecordCommands : Command
         : base("record", "Record one thing that happened, and see every bottle, box and bath before and after.")
     {
         Subcommands.Add(new RecordReceipt(bench));
+        Subcommands.Add(new RecordPurchase(bench));
         Subcommands.Add(new RecordOpening(bench));
         Subcommands.Add(new RecordDecanting(bench));
         Subcommands.Add(new RecordStockSolution(bench));

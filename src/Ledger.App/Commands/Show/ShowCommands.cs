@@ -15,6 +15,7 @@ internal sealed class ShowCommands : Command
         Subcommands.Add(new ShowHolders(bench));
         Subcommands.Add(new ShowSessions(bench));
         Subcommands.Add(new ShowCosts(bench));
+        Subcommands.Add(new ShowPrices(bench));
         Subcommands.Add(new ShowReorder(bench));
         Subcommands.Add(new ShowJournal(bench));
         Subcommands.Add(new ShowItem(bench));
