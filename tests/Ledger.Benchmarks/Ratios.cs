@@ -11,7 +11,7 @@ internal static class Ratios
     {
         output.WriteLine("| measured | value | aim |");
         output.WriteLine("|---|---|---|");
-        foreach (var row in ReadingRatios().Concat(ImportRatio()).Concat(NativeRatios(Path.GetFullPath(binary))))
+        foreach (var row in ReadingRatios().Concat(ReorderRatio()).Concat(ImportRatio()).Concat(NativeRatios(Path.GetFullPath(binary))))
             output.WriteLine(row);
     }
 
@@ -24,6 +24,15 @@ internal static class Ratios
         yield return Ratio("sessions page, 1,000,000 movements : 10,000", () => large.Sessions(large.Today, null, 200), () => small.Sessions(small.Today, null, 200), 50, "1.5");
         File.Delete(small.Path);
         File.Delete(large.Path);
+    }
+
+    private static IEnumerable<string> ReorderRatio()
+    {
+        using var ledger = BigLedger.WithWeeklyUse(items: 200, weeks: 520);
+        yield return Ratio(
+            "`show reorder` of 200 items with ten years of weeks : `show shelf`",
+            () => ReorderBenchmarks.ReorderOf(ledger), () => ReadingBenchmarks.ShelfOf(ledger), 10, "40");
+        File.Delete(ledger.Path);
     }
 
     /// <summary>100,000 session lines from CSV, against the sqlite3 shell that inserts the very same rows into the same tables.</summary>

@@ -41,7 +41,8 @@ internal sealed class OrderForm : FormModel
 
     public FormField Price { get; } = new("Price of a pack", 10, FieldKind.Figure);
 
-    public FormField Expected { get; } = new("Expected", 10, FieldKind.Date) { Hint = "The day it is expected; empty for the item's delivery time." };
+    public FormField Expected { get; } = new("Expected", 10,
+        FieldKind.Date) { Hint = "The day it is expected; empty for the item's delivery time." };
 
     public FormField BackOrdered { get; } = YesNo.Field("Back-ordered", "Yes when the supplier has none now and sends it later.");
 

@@ -16,7 +16,8 @@ internal sealed class OrderNewsForm : FormModel
 
     public override string Title => "News of an order";
 
-    public override IReadOnlyList<string> Purpose => ["What the supplier says: another day, or that it is back-ordered. What is left empty stays as it was."];
+    public override IReadOnlyList<string> Purpose =>
+        ["What the supplier says: another day, or that it is back-ordered. What is left empty stays as it was."];
 
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows { get; }
 
@@ -28,7 +29,8 @@ internal sealed class OrderNewsForm : FormModel
 
     public FormField Expected { get; } = new("Expected now", 10, FieldKind.Date);
 
-    public FormField BackOrdered { get; } = new("Back-ordered", 4, FieldKind.Choice) { Choices = () => ["yes", "no"], Hint = "Empty when nothing was said." };
+    public FormField BackOrdered { get; } = new("Back-ordered", 4, FieldKind.Choice) { Choices = () => ["yes", "no"],
+        Hint = "Empty when nothing was said." };
 
     public FormField Note { get; } = new("Note", 50);
 

@@ -10,7 +10,8 @@ namespace Ledger.Terminal.Pictures;
 /// <param name="Deliveries">The weeks to come in which a delivery is expected, counting from 0.</param>
 /// <param name="Figure">A level in words.</param>
 internal sealed record StockChart(
-    IReadOnlyList<decimal?> Past, IReadOnlyList<decimal> Ahead, decimal OrderAt, IReadOnlyCollection<int> Deliveries, Func<decimal, string> Figure)
+    IReadOnlyList<decimal?> Past, IReadOnlyList<decimal> Ahead, decimal OrderAt, IReadOnlyCollection<int> Deliveries,
+    Func<decimal, string> Figure)
 {
     private const int Height = 8;
 
@@ -27,7 +28,8 @@ internal sealed record StockChart(
         {
             var label = row == Height ? Figure(top) : row == orderRow ? Figure(OrderAt) : "";
             var cells = past.Select(level => Cell(level ?? 0, row, top, '#')).Concat(ahead.Select(level => Cell(level, row, top, 'o')));
-            yield return $"{label.PadLeft(labels)} |{string.Concat(cells.Select(cell => cell == ' ' && row == orderRow ? '-' : cell))}".TrimEnd();
+            var line = cells.Select(cell => cell == ' ' && row == orderRow ? '-' : cell);
+            yield return $"{label.PadLeft(labels)} |{string.Concat(line)}".TrimEnd();
         }
 
         yield return $"{Figure(0).PadLeft(labels)} +{new string('-', past.Count)}{new string('.', ahead.Count)}";

@@ -20,8 +20,8 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
-        "What to order, when and how many packs, and what it rests on: your own use, the time a delivery takes, and how safe you want to be.",
-        "The chart shows the stock so far (#), the stock expected (o), the level at which to order (a dashed line), and deliveries to come (^).",
+        "What to order, when and how many packs, and why: your own use, the time a delivery takes, and how safe you want to be.",
+        "The chart shows the stock so far (#) and as expected (o), the level at which to order (a dashed line), and deliveries (^).",
         "What is on order counts as incoming until a receipt names its order; it is not stock before that.",
     ];
 
@@ -43,7 +43,8 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
     [
         ScreenKey.OnRow('O', "Order", "places an order for the selected item", row => new OrderForm(Ledger, _readings[row])),
         ScreenKey.OnRow('R', "Receipt", "records a delivery of the selected item", row => new ReceiptForm(Ledger, IdOf(row))),
-        ScreenKey.OnRow('N', "News", "records what the supplier says: a new day, a back-order", row => new OrderNewsForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('N', "News", "records what the supplier says: a new day, a back-order", row =>
+            new OrderNewsForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('X', "Cancel", "cancels what has not come", row => new OrderCancellationForm(Ledger, IdOf(row))),
     ];
 
