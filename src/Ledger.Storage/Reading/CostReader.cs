@@ -30,6 +30,7 @@ internal sealed class CostReader(SqliteConnection connection)
             [.. baths.Values.Select(row => ToUse(row, added))],
             Sessions(period, baths, added))
         {
+            Printing = Printing(period, baths, added),
             Losses =
             [
                 .. outside.Where(row => row.Place != Supplier && (row.Value != 0 || row.Quantity != 0))
@@ -142,12 +143,12 @@ internal sealed class CostReader(SqliteConnection connection)
     }
 
     private static SessionUse ToSession(
-        SessionRow row, ILookup<long, UsedRow> used, ILookup<long, FilmUse> lines, Dictionary<long, WorkRow> work,
+        SessionRow row, ILookup<long, UsedRow> used, ILookup<long, FilmUse> lines, ILookup<long, WorkRow> work,
         Dictionary<long, BathRow> baths,
         ILookup<long, AddedRow> added)
     {
         Money Sum(string use) => new(used[row.Number].Where(part => part.Purpose == use).Sum(part => part.Value));
-        var done = work.GetValueOrDefault(row.Number);
+        var done = work[row.Number].FirstOrDefault(part => part.PlaceId == row.Bath);
         return new(
             row.Session,
             Days.Read(row.Date),
@@ -157,7 +158,32 @@ internal sealed class CostReader(SqliteConnection connection)
             done is null ? null : ToShare(baths[done.PlaceId], added),
             Area.FromHundredths(done is null ? 0 : done.After - done.Weighted),
             Area.FromHundredths(done?.After ?? 0),
-            [.. lines[row.Number]]);
+            [.. lines[row.Number]])
+        {
+            OtherBathsUsedUp = new(work[row.Number].Where(part => part.PlaceId != row.Bath).Sum(part => UsedUp(part, baths, added).Millionths)),
+        };
+    }
+
+    /// <summary>What print sessions used: what they took from the shelf, and the part of the baths that their area used up.</summary>
+    private Money Printing((string From, string To) period, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added)
+    {
+        IReadOnlyList<UsedRow> printed = [.. connection.Query<UsedRow>(
+            """
+            SELECT e.id AS Number, coalesce(sum(m.value), 0) AS Value, 'prints' AS Purpose
+            FROM standing_entry e CROSS JOIN print_session p ON p.entry_id = e.id LEFT JOIN movement m ON m.entry_id = e.id AND m.to_place IN (4, 8)
+            WHERE e.date BETWEEN @From AND @To GROUP BY e.id
+            """,
+            new { period.From, period.To })];
+        if (printed.Count == 0)
+            return Money.Zero;
+        var work = Work(period, baths.Keys);
+        return new(printed.Sum(row => row.Value + work[row.Number].Sum(part => UsedUp(part, baths, added).Millionths)));
+    }
+
+    private static Money UsedUp(WorkRow part, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added)
+    {
+        var share = ToShare(baths[part.PlaceId], added);
+        return share.UsedUpBy(Area.FromHundredths(part.After)) - share.UsedUpBy(Area.FromHundredths(part.After - part.Weighted));
     }
 
     private ILookup<long, UsedRow> Used((string From, string To) period) => connection.Query<UsedRow>(
@@ -209,7 +235,7 @@ internal sealed class CostReader(SqliteConnection connection)
         new { period.From, period.To }).Select(row => (row.Session, row.Position)).ToHashSet();
 
     /// <summary>The work of each session on its bath, with all that the bath had taken by then.</summary>
-    private Dictionary<long, WorkRow> Work((string From, string To) period, IEnumerable<long> baths) => connection.Query<WorkRow>(
+    private ILookup<long, WorkRow> Work((string From, string To) period, IEnumerable<long> baths) => connection.Query<WorkRow>(
         """
         SELECT Number, PlaceId, Weighted, After
         FROM (
@@ -220,7 +246,7 @@ internal sealed class CostReader(SqliteConnection connection)
             WHERE e.date <= @To)
         WHERE Date >= @From
         """,
-        new { baths = Json.Array(baths), period.From, period.To }).ToDictionary(row => row.Number);
+        new { baths = Json.Array(baths), period.From, period.To }).ToLookup(row => row.Number);
 
     internal sealed record OutsideRow(string Date, string Item, string Kind, long Place, long Quantity, long Value);
 

@@ -19,7 +19,8 @@ public class KindTests
         Assert.Equal(
             [
                 "items", "processes", "holders", "orders", "purchases", "openings", "cleanings", "loads", "exposures", "unloads", "decantings",
-                "stock_solutions", "jugs", "baths", "rotations", "top_ups", "counts", "discards", "sessions", "clearing_tests", "observations",
+                "stock_solutions", "jugs", "baths", "rotations", "top_ups", "counts", "discards", "sessions", "prints", "clearing_tests",
+                "observations",
                 "services", "keepers", "price_rises",
             ],
             CsvImport.Kinds);
