@@ -103,6 +103,10 @@ internal sealed class JournalReader(SqliteConnection connection) : IPast
         return row is null ? null : new(new(row.Sheet), row.Negative, Days.Read(row.Date), Named.Fate(row.Fate));
     }
 
+    public bool HasPrintSession(string session) => connection.ExecuteScalar<long>(
+        "SELECT EXISTS (SELECT 1 FROM print_session s JOIN standing_entry e ON e.id = s.entry_id WHERE s.code = @session)",
+        new { session }) == 1;
+
     public int? FreshClearing(string film, Core.Stock.PlaceId bath) => new BathLogReader(connection).FreshClearing(film, bath.Value);
 
     public bool HasOrder(string order) => connection.ExecuteScalar<long>(

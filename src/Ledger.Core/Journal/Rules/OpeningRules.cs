@@ -15,7 +15,9 @@ internal static class OpeningRules
         if (!container.IsSealed)
             throw new RefusedException(
                 RefusalKind.AlreadyThere,
-                $"{container.Code} is open since {Dates.Text(container.OpenedOn!.Value)}; open another, or correct that entry first");
+                container.OpenedOn is { } day
+                    ? $"{container.Code} is open since {Dates.Text(day)}; open another, or correct that entry first"
+                    : $"{container.Code} is no longer full, so it is open; open another");
         draft.Add(new ContainerOpened(container.Place));
         draft.RemarkOnCold(container);
         draft.Touch(container with { OpenedOn = draft.Date });
