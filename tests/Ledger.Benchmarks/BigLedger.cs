@@ -1,6 +1,7 @@
 using System.Globalization;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
+using Ledger.Core.Stock;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
 using Microsoft.Data.Sqlite;
@@ -145,6 +146,51 @@ internal static class BigLedger
                     FROM series, first, box WHERE box.code IN ('pan100', 'syrup', 'citric-stop', 'gloves');
                 INSERT INTO session_sheets (entry_id, number, line, lot_id, sheets, area, cost, "group", fate, note)
                     SELECT first.id + i, 1, 1, box.lot_id, 1, 100, 7000000, 'N', 'negative', '' FROM series, first, box WHERE box.code = 'pan100';
+                COMMIT;
+                """;
+            command.CommandTimeout = 0;
+            command.ExecuteNonQuery();
+        }
+
+        return LedgerFile.Open(path, Clock);
+    }
+
+    /// <summary>Supplies of which every week uses some, in amounts that differ; filled by plain SQL, since only reading is measured on it.</summary>
+    public static LedgerFile WithWeeklyUse(int items, int weeks)
+    {
+        var path = NewPath();
+        using (var ledger = LedgerFile.Open(path, Clock))
+        {
+            var first = ledger.Today.PlusWeeks(-weeks);
+            var entries = Enumerable.Range(0, items).SelectMany(i => new Entry[]
+            {
+                new ItemDefinition
+                {
+                    Key = $"item-{i}", Date = first, Item = new()
+                    {
+                        Code = $"item{i}", Name = $"Supply {i}", Kind = ItemKind.Supply, Unit = Unit.Piece, Pack = new(1_000_000, Unit.Piece),
+                        LeadTimeDays = 7 + i % 40, ServiceLevel = 0.95m,
+                    },
+                },
+                new Receipt { Key = $"receipt-{i}", Date = first, Item = $"item{i}", Packs = 1, Price = Money.Of(1000), Currency = "EUR" },
+            });
+            if (ledger.Import(entries, dryRun: false, null, default).Refused is [var refused, ..])
+                throw new InvalidOperationException(refused.Refusal.Sentence);
+        }
+
+        using (var connection = new SqliteConnection($"Data Source={path};Pooling=False"))
+        {
+            connection.Open();
+            using var command = connection.CreateCommand();
+            command.CommandText = $"""
+                BEGIN IMMEDIATE;
+                CREATE TEMP TABLE week AS WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < {weeks}) SELECT i FROM n;
+                CREATE TEMP TABLE first AS SELECT max(id) AS id, min(date) AS day FROM entry;
+                INSERT INTO entry (key, kind, date, recorded_at, summary, note)
+                    SELECT 'week-' || i, 'session', date(first.day, (i * 7) || ' days'), '2025-01-01T00:00:00.000Z', 'week ' || i, '' FROM week, first;
+                INSERT INTO movement (entry_id, lot_id, from_place, to_place, quantity, value)
+                    SELECT first.id + i, c.lot_id, c.place_id, 4, 1 + (i * 7919 + c.item_id * 104729) % 17, 0
+                    FROM week, first, container c WHERE (i * 31 + c.item_id * 17) % 5 < 3;
                 COMMIT;
                 """;
             command.CommandTimeout = 0;

@@ -11,7 +11,7 @@ internal static class Ratios
     {
         output.WriteLine("| measured | value | aim |");
         output.WriteLine("|---|---|---|");
-        foreach (var row in ReadingRatios().Concat(CostRatio()).Concat(ImportRatio()).Concat(NativeRatios(Path.GetFullPath(binary))))
+        foreach (var row in ReadingRatios().Concat(CostRatio()).Concat(ReorderRatio()).Concat(ImportRatio()).Concat(NativeRatios(Path.GetFullPath(binary))))
             output.WriteLine(row);
     }
 
@@ -36,6 +36,15 @@ internal static class Ratios
             () => ReadingBenchmarks.CostsOf(ten, 2014), () => ReadingBenchmarks.CostsOf(one, 2010), 9, "2");
         File.Delete(one.Path);
         File.Delete(ten.Path);
+    }
+
+    private static IEnumerable<string> ReorderRatio()
+    {
+        using var ledger = BigLedger.WithWeeklyUse(items: 200, weeks: 520);
+        yield return Ratio(
+            "`show reorder` of 200 items with ten years of weeks : `show shelf`",
+            () => ReorderBenchmarks.ReorderOf(ledger), () => ReadingBenchmarks.ShelfOf(ledger), 10, "40");
+        File.Delete(ledger.Path);
     }
 
     /// <summary>100,000 session lines from CSV, against the sqlite3 shell that inserts the very same rows into the same tables.</summary>

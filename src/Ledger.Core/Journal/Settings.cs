@@ -110,7 +110,8 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         : 0;
 
     private static int? Thousandths(string value, int least, int most) =>
-        decimal.TryParse(value, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out var number)
+        decimal.TryParse(value, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture,
+            out var number)
         && number <= most && Scaled.ToBase(number, 1000) is { } thousandths && thousandths >= least && thousandths <= most
             ? (int)thousandths : null;
 

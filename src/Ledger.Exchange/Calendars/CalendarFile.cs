@@ -30,7 +30,8 @@ public static class CalendarFile
     }
 
     /// <summary>Writes the calendar as UTF-8; the stream stays open.</summary>
-    public static void Write(Stream target, IEnumerable<Reminder> reminders, Instant now) => target.Write(Encoding.UTF8.GetBytes(Text(reminders, now)));
+    public static void Write(Stream target, IEnumerable<Reminder> reminders, Instant now) =>
+        target.Write(Encoding.UTF8.GetBytes(Text(reminders, now)));
 
     /// <summary>The identity of a reminder: its kind and subject, whatever its date.</summary>
     internal static string Uid(Reminder reminder) => $"{reminder.Kind.Name()}.{Uri.EscapeDataString(reminder.Subject)}@trayledger";
@@ -48,7 +49,8 @@ public static class CalendarFile
             Description = reminder.Details,
             Transparency = TransparencyType.Transparent,
         };
-        made.Alarms.Add(new Alarm { Action = AlarmAction.Display, Description = reminder.Summary, Trigger = new Trigger(Ahead(reminder.DaysAhead)) });
+        made.Alarms.Add(
+            new Alarm { Action = AlarmAction.Display, Description = reminder.Summary, Trigger = new Trigger(Ahead(reminder.DaysAhead)) });
         return made;
     }
 
