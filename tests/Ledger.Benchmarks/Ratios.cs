@@ -11,7 +11,7 @@ internal static class Ratios
     {
         output.WriteLine("| measured | value | aim |");
         output.WriteLine("|---|---|---|");
-        foreach (var row in ReadingRatios().Concat(ReorderRatio()).Concat(CostRatio()).Concat(ImportRatio()).Concat(NativeRatios(Path.GetFullPath(binary))))
+        foreach (var row in ReadingRatios().Concat(CostRatio()).Concat(ReorderRatio()).Concat(ImportRatio()).Concat(NativeRatios(Path.GetFullPath(binary))))
             output.WriteLine(row);
     }
 

@@ -35,7 +35,8 @@ internal static class SessionRules
         draft.Film.RemindOfLabels();
         UseUp(session, process, draft);
 
-        var sheets = string.Join(", ", session.Lines.Where(line => line.Fate != Fate.Dummy).GroupBy(line => line.Item, StringComparer.OrdinalIgnoreCase)
+        var sheets = string.Join(", ", session.Lines.Where(line => line.Fate != Fate.Dummy)
+            .GroupBy(line => line.Item, StringComparer.OrdinalIgnoreCase)
             .Select(group => $"{group.Sum(line => line.Sheets)} {draft.Item(group.Key).Code}"));
         draft.Summary = $"session {name}: {sheets}, {area.ToText(draft.Style)}{(bath is null ? "" : $" through {bath.Code}")}";
     }
@@ -45,7 +46,8 @@ internal static class SessionRules
         var film = draft.Item(line.Item);
         Require.That(film.Kind == ItemKind.Film, $"{film.Code} is no film and cannot be developed");
         if (film.IsPaper)
-            throw new RefusedException(RefusalKind.WrongMaterial, $"{film.Code} is paper; it never goes through the baths of a film session");
+            throw new RefusedException(RefusalKind.WrongMaterial,
+                $"{film.Code} is paper; it never goes through the baths of a film session");
         Require.That(
             line.Sheets is > 0 and <= MostSheets,
             $"the {film.Unit.Plural()} of {film.Code} must be from 1 to {MostSheets}, not {line.Sheets}");
