@@ -22,13 +22,14 @@ public sealed class CostFlow(CostFormula formula)
     public void Receive(LotId lot, long quantity, Money cost) => _layers.Add(new(lot, quantity, cost));
 
     /// <summary>The cost of using so much; the lot matters to <see cref="CostFormula.SpecificLot"/> only.</summary>
-    /// <exception cref="InvalidOperationException">More is used than is on hand.</exception>
-    public Money Use(LotId lot, long quantity) => formula switch
+    /// <exception cref="InvalidOperationException">More is used than is on hand; nothing has changed.</exception>
+    public Money Use(LotId lot, long quantity)
     {
-        CostFormula.MovingAverage => UseAverage(quantity),
-        CostFormula.FirstInFirstOut => UseLayers(_ => true, quantity),
-        _ => UseLayers(layer => layer.Lot == lot, quantity),
-    };
+        Func<Layer, bool> eligible = formula == CostFormula.SpecificLot ? layer => layer.Lot == lot : _ => true;
+        if (quantity > _layers.Where(eligible).Sum(layer => layer.Quantity))
+            throw new InvalidOperationException("more is used than is on hand");
+        return formula == CostFormula.MovingAverage ? UseAverage(quantity) : UseLayers(eligible, quantity);
+    }
 
     private Money UseLayers(Func<Layer, bool> eligible, long quantity)
     {
@@ -45,14 +46,12 @@ public sealed class CostFlow(CostFormula formula)
             quantity -= taken;
         }
 
-        return quantity == 0 ? cost : throw new InvalidOperationException("more is used than is on hand");
+        return cost;
     }
 
     private Money UseAverage(long quantity)
     {
         var pool = new Layer(default, Quantity, OnHand);
-        if (quantity > pool.Quantity)
-            throw new InvalidOperationException("more is used than is on hand");
         var cost = quantity == 0 ? Money.Zero : pool.Value.PartOf(quantity, pool.Quantity);
         _layers.Clear();
         _layers.Add(pool with { Quantity = pool.Quantity - quantity, Value = pool.Value - cost });

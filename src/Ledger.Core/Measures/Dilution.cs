@@ -8,6 +8,9 @@ namespace Ledger.Core.Measures;
 /// </summary>
 public sealed record Dilution
 {
+    private const int Decimals = 6;
+    private const decimal MostParts = 100_000;
+
     private readonly decimal[] _parts;
     private readonly decimal _sum;
 
@@ -48,7 +51,8 @@ public sealed record Dilution
 
         var parts = new List<decimal>();
         foreach (var part in plain.Split('+'))
-            if (decimal.TryParse(part, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value <= 100_000)
+            if (decimal.TryParse(part, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value)
+                && value <= MostParts && value == Math.Round(value, Decimals))
                 parts.Add(value);
             else
                 parts.Add(-1);
@@ -60,7 +64,7 @@ public sealed record Dilution
         }
 
         problem = null;
-        dilution = new([.. parts], string.Join('+', parts.Select(part => Scaled.ToText(part, 6))));
+        dilution = new([.. parts], string.Join('+', parts.Select(part => Scaled.ToText(part, Decimals))));
         return true;
     }
 
@@ -78,24 +82,19 @@ public sealed record Dilution
     }
 
     /// <summary>
-    /// The source needed for <paramref name="total"/> of working solution: total × part ÷ sum of the parts, to the nearest microlitre.
+    /// The source needed for <paramref name="total"/> of working solution: total × part ÷ sum of the parts, to the nearest microlitre. Of
+    /// several sources each takes the difference of rounded running totals, so that together they never exceed the total.
     /// </summary>
     /// <param name="total">The working solution to make.</param>
     /// <param name="part">Which part of a multi-part dilution, counting from 0.</param>
     public Volume SourceIn(Volume total, int part = 0)
     {
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(part, PartCount);
-        return Volume.FromMicrolitres(decimal.ToInt64(Math.Round(total.Microlitres * _parts[part] / _sum, MidpointRounding.AwayFromZero)));
+        return First(part + 1, total) - First(part, total);
     }
 
     /// <summary>The water for <paramref name="total"/>: what the other parts leave, so that nothing is lost by rounding.</summary>
-    public Volume WaterIn(Volume total)
-    {
-        var water = total;
-        for (var part = 0; part < PartCount - 1; part++)
-            water -= SourceIn(total, part);
-        return water;
-    }
+    public Volume WaterIn(Volume total) => total - First(PartCount - 1, total);
 
     /// <summary>The working solution that so much of the (first) source makes.</summary>
     public Volume TotalFrom(Volume source) =>
@@ -109,6 +108,10 @@ public sealed record Dilution
 
     /// <summary>"1+31".</summary>
     public override string ToString() => Text;
+
+    /// <summary>What the first so many parts take together.</summary>
+    private Volume First(int parts, Volume total) => Volume.FromMicrolitres(
+        decimal.ToInt64(Math.Round(total.Microlitres * _parts[..parts].Sum() / _sum, MidpointRounding.AwayFromZero)));
 
     private static string AskAboutColon(string ratio)
     {

@@ -29,9 +29,9 @@ public sealed partial record Format(string Code, Area Area)
         if (format is null && Size().Match(code) is { Success: true } match)
         {
             var perUnit = match.Groups[3].Value switch { "mm" => 100m, "cm" => 10_000m, _ => Area.PerSquareInch };
-            var area = Side(match.Groups[1]) * Side(match.Groups[2]) * perUnit;
+            var area = Math.Round(Side(match.Groups[1]) * Side(match.Groups[2]) * perUnit, MidpointRounding.AwayFromZero);
             if (area is > 0 and < 1_000_000_000_000)
-                format = new(code, Area.FromHundredths(decimal.ToInt64(Math.Round(area, MidpointRounding.AwayFromZero))));
+                format = new(code, Area.FromHundredths(decimal.ToInt64(area)));
         }
 
         return format is not null;
@@ -42,6 +42,6 @@ public sealed partial record Format(string Code, Area Area)
 
     private static decimal Side(Group group) => decimal.Parse(group.Value, CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"^(\d{1,5}(?:\.\d{1,4})?)x(\d{1,5}(?:\.\d{1,4})?)(in|cm|mm)?$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^([0-9]{1,5}(?:\.[0-9]{1,4})?)x([0-9]{1,5}(?:\.[0-9]{1,4})?)(in|cm|mm)?$", RegexOptions.CultureInvariant)]
     private static partial Regex Size();
 }

@@ -47,7 +47,7 @@ public readonly record struct Quantity(long Base, Unit Unit) : IComparable<Quant
     {
         Unit.Millilitre => style.Liquid(Base),
         Unit.Gram => $"{Scaled.InUnits(Base, 1000)} g",
-        _ => $"{Base} {Unit.Name()}{(Base is 1 or -1 ? "" : "s")}",
+        _ => $"{Scaled.InUnits(Base, 1)} {Unit.Name()}{(Base is 1 or -1 ? "" : "s")}",
     };
 
     private long In(Unit unit) => unit == Unit ? Base

@@ -13,7 +13,7 @@ public static class Share
         return checked((long)((Int128)total * part / whole));
     }
 
-    /// <summary>As <see cref="Of"/>, rounded away from zero: for loads on a bath, which must never be understated.</summary>
+    /// <summary>As <see cref="Of"/>, rounded up: for loads on a bath, which must never be understated.</summary>
     public static long UpTo(long total, long part, long whole)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(whole);
@@ -25,7 +25,8 @@ public static class Share
     public static long Nearest(long total, long part, long whole)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(whole);
-        return checked((long)(((Int128)total * part * 2 + whole) / ((Int128)whole * 2)));
+        var (quotient, remainder) = Int128.DivRem((Int128)total * part * 2 + whole, (Int128)whole * 2);
+        return checked((long)(remainder < 0 ? quotient - 1 : quotient));
     }
 
     /// <summary>
@@ -34,9 +35,12 @@ public static class Share
     /// The parts always add up to <paramref name="total"/>. When every weight is zero the parts are as equal as they can be.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">A weight or the total is negative.</exception>
+    /// <exception cref="ArgumentException">There is something to split and nobody to take it.</exception>
     public static long[] Split(long total, params ReadOnlySpan<long> weights)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(total);
+        if (total > 0 && weights.IsEmpty)
+            throw new ArgumentException("there is nobody to take a share", nameof(weights));
         Int128 sum = 0;
         foreach (var weight in weights)
         {

@@ -1,0 +1,55 @@
+using CsCheck;
+using Ledger.Core.Measures;
+
+namespace Ledger.Core.Tests.Measures;
+
+public sealed class FormatTests
+{
+    private const string Written = """
+        text       | code       | sq in | unit
+        4x5        | 4x5        | 20    | Sheet
+        4X5        | 4x5        | 20    | Sheet
+        4x5in      | 4x5in      | 20    | Sheet
+        7x17in     | 7x17in     | 119   | Sheet
+        254x254mm  | 254x254mm  | 100   | Sheet
+        25.4x25.4cm | 25.4x25.4cm | 100 | Sheet
+        120        | 120        | 80    | Roll
+        135-36     | 135-36     | 80    | Roll
+        """;
+
+    [Fact]
+    public void It_is_read_from_its_name() => Assert.All(Table.Read(Written), row =>
+    {
+        var format = Format.Parse($" {row["text"]} ");
+        Assert.Equal(row["code"], format.Code);
+        Assert.Equal(row.Number("sq in"), format.Area.SquareInches);
+        Assert.Equal(row["unit"], format.Unit.ToString());
+    });
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("4")]
+    [InlineData("4x")]
+    [InlineData("4x5x6")]
+    [InlineData("4x5ft")]
+    [InlineData("-4x5")]
+    [InlineData("0x5")]
+    [InlineData("4,5x5")]
+    [InlineData("0.01x0.01mm")]
+    [InlineData("99999x99999in")]
+    [InlineData("٤x٥")]
+    [InlineData("220")]
+    public void What_is_no_format_is_refused_in_a_sentence(string text)
+    {
+        Assert.False(Format.TryParse(text, out var format));
+        Assert.Null(format);
+        Assert.StartsWith($"\"{text}\" is not a format", Assert.Throws<FormatException>(() => Format.Parse(text)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_format_always_has_an_area() => Gens.Format.Sample(format => format.Area > Area.Zero);
+
+    [Fact]
+    public void The_common_ones_are_read_from_their_own_names() => Assert.All(Format.Common, format =>
+        Assert.Equal(format, Format.Parse(format.Code)));
+}

@@ -1,0 +1,132 @@
+using System.Globalization;
+using Ledger.Core.Baths;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using NodaTime;
+
+namespace Ledger.Core.Tests.Support;
+
+/// <summary>
+/// Entries as one line of text, for tables: "receipt item=pan100 packs=2 price=162". An underscore stands for a blank. What is not said is
+/// valid; the date is that of <see cref="Some.Today"/>.
+/// </summary>
+internal static class EntryText
+{
+    public static Entry Read(string text)
+    {
+        var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        var fields = new Fields(words.Skip(1));
+        var entry = ToEntry(words[0], fields);
+        fields.RequireAllRead();
+        return entry;
+    }
+
+    private static Entry ToEntry(string kind, Fields fields)
+    {
+        var (key, date, note) = (fields.Text("key") ?? Some.Key(), fields.Date("date") ?? Some.Today, fields.Text("note") ?? "");
+        return kind switch
+        {
+            "receipt" => new Receipt
+            {
+                Key = key, Date = date, Note = note, Item = fields.Text("item")!, Packs = fields.Number("packs") ?? 1,
+                Price = fields.Money("price"), Discount = fields.Money("discount"), Shipping = fields.Money("shipping"),
+                Duty = fields.Money("duty"), Currency = fields.Text("currency"), Rate = fields.Number("rate"),
+                ExpiresOn = fields.Date("expires"), Batch = fields.Text("batch") ?? "", Storage = fields.Text("storage") ?? "",
+            },
+            "opening" => new Opening
+            {
+                Key = key, Date = date, Note = note, Container = fields.Text("what")!, Batch = fields.Text("batch") ?? "",
+            },
+            "bath" => new BathMixing
+            {
+                Key = key, Date = date, Note = note, Bath = fields.Text("bath") ?? "F1", Item = fields.Text("item") ?? "fix",
+                WorkingVolume = Volume.FromMillilitres(fields.Number("ml") ?? 1500),
+                Dilution = fields.Text("dilution") is { } dilution ? Dilution.Parse(dilution) : null,
+                Amount = fields.Quantity("amount"), Container = fields.Text("container"), PairedWith = fields.Text("after"),
+                Material = fields.Text("material") == "paper" ? BathMaterial.Paper : BathMaterial.Film,
+                Capacity = fields.Number("capacity") is { } area ? new(Area.FromSquareInches(area), fields.Text("basis") ?? "own") : null,
+                BooksDifference = fields.Text("book") is not null,
+            },
+            "session" => new SessionLog
+            {
+                Key = key, Date = date, Note = note, Session = fields.Text("session") ?? "S1", Process = fields.Text("process") ?? "pm",
+                Bath = fields.Text("bath"), BooksDifference = fields.Text("book") is not null, Lines = [.. fields.All("line").Select(Line)],
+            },
+            "discard" => new Discard
+            {
+                Key = key, Date = date, Note = note, What = fields.Text("what")!, Quantity = fields.Quantity("quantity"),
+                Reason = fields.Text("reason") ?? "spent",
+            },
+            "count" => new StockCount
+            {
+                Key = key, Date = date, Note = note, What = fields.Text("what")!, Found = fields.Quantity("found")!.Value,
+                Reason = fields.Text("reason") ?? "dregs",
+            },
+            "correction" => new Correction
+            {
+                Key = key, Date = date, Note = note, Reverses = (long)fields.Number("entry")!.Value,
+                Reason = fields.Text("reason") ?? "mistaken",
+            },
+            "setting" => new SettingChange
+            {
+                Key = key, Date = date, Note = note, Setting = fields.Text("setting")!, Value = fields.Text("value")!,
+            },
+            _ => throw new FormatException($"no entry is called {kind}"),
+        };
+    }
+
+    /// <summary>item:sheets, then in any order a fate, a container in parentheses, an amount of developer.</summary>
+    private static SessionLine Line(string text)
+    {
+        var parts = text.Split(':');
+        var line = new SessionLine { Item = parts[0], Sheets = int.Parse(parts[1], CultureInfo.InvariantCulture) };
+        foreach (var part in parts.Skip(2))
+            line = part switch
+            {
+                _ when Fates.Names.Contains(part) => line with { Fate = (Fate)Fates.Names.ToList().IndexOf(part) },
+                ['(', .. var container, ')'] => line with { Container = container },
+                _ => line with { Developer = Volume.FromMicrolitres(QuantityText(part).Base) },
+            };
+        return line;
+    }
+
+    /// <summary>"25sheet", "30g", "31.25ml".</summary>
+    private static Quantity QuantityText(string text)
+    {
+        var digits = text.TakeWhile(c => !char.IsAsciiLetter(c)).Count();
+        var unit = Units.Named(text[digits..]) ?? throw new FormatException($"\"{text}\" names no unit");
+        return Quantity.Of(decimal.Parse(text[..digits], CultureInfo.InvariantCulture), unit);
+    }
+
+    private sealed class Fields(IEnumerable<string> words)
+    {
+        private readonly List<(string Name, string Value)> _fields =
+            [.. words.Select(word => (word.Split('=', 2)[0], word.Split('=', 2)[1].Replace('_', ' ')))];
+
+        private readonly HashSet<string> _read = [];
+
+        public IEnumerable<string> All(string name)
+        {
+            _read.Add(name);
+            return _fields.Where(field => field.Name == name).Select(field => field.Value);
+        }
+
+        public string? Text(string name) => All(name).SingleOrDefault();
+
+        public decimal? Number(string name) =>
+            Text(name) is { } text ? decimal.Parse(text, NumberStyles.Float, CultureInfo.InvariantCulture) : null;
+
+        public Money Money(string name) => Number(name) is { } amount ? Core.Measures.Money.Of(amount) : default;
+
+        public LocalDate? Date(string name) => Text(name) is { } text ? Dates.Parse(text) : null;
+
+        public Quantity? Quantity(string name) => Text(name) is { } text ? QuantityText(text) : null;
+
+        public void RequireAllRead()
+        {
+            if (_fields.FirstOrDefault(field => !_read.Contains(field.Name)) is { Name: { } name })
+                throw new FormatException($"nothing reads the field {name}");
+        }
+    }
+}

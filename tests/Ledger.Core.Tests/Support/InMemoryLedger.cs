@@ -1,0 +1,135 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+using NodaTime;
+
+namespace Ledger.Core.Tests.Support;
+
+/// <summary>A ledger in lists: the rules decide, the holdings follow. It stands in for the file in the tests of the rules.</summary>
+internal sealed class InMemoryLedger(LocalDate today) : IPast
+{
+    private readonly List<Written> _written = [];
+
+    public InMemoryLedger()
+        : this(Some.Today)
+    {
+    }
+
+    public Holdings Holdings { get; private set; } = new(today);
+
+    public long Last => _written.Count;
+
+    public IReadOnlyList<Posting> All => [.. _written.Select(written => written.Posting)];
+
+    /// <summary>The postings that were not reversed and are no corrections.</summary>
+    public IEnumerable<Posting> Standing => _written.Where(written => written.Stands).Select(written => written.Posting);
+
+    public Decision Preview(Entry entry) => PostingRules.Decide(entry, Holdings, this, today);
+
+    public Posting Post(Entry entry) => Preview(entry) switch
+    {
+        Accepted accepted => Write(accepted.Posting),
+        Refused refused => throw new InvalidOperationException($"refused: {refused.Refusal.Sentence}"),
+        _ => throw new InvalidOperationException("the rules decided nothing"),
+    };
+
+    public Posting Post(string entry) => Post(EntryText.Read(entry));
+
+    public Refusal Refuse(string entry) => Assert.IsType<Refused>(Preview(EntryText.Read(entry))).Refusal;
+
+    /// <summary>What every real place holds of every lot, added up from the movements alone.</summary>
+    public Dictionary<(PlaceId Place, LotId Lot), (long Quantity, Money Value)> Balances()
+    {
+        var balances = new Dictionary<(PlaceId, LotId), (long Quantity, Money Value)>();
+        foreach (var movement in All.SelectMany(posting => posting.Movements))
+        {
+            Change(movement.From, movement.Lot, -movement.Quantity, Money.Zero - movement.Value);
+            Change(movement.To, movement.Lot, movement.Quantity, movement.Value);
+        }
+
+        return balances.Where(balance => balance.Value != (0, Money.Zero)).ToDictionary();
+
+        void Change(PlaceId place, LotId lot, long quantity, Money value)
+        {
+            if (!place.IsOnHand)
+                return;
+            var before = balances.GetValueOrDefault((place, lot));
+            balances[(place, lot)] = (before.Quantity + quantity, before.Value + value);
+        }
+    }
+
+    /// <summary>The same from the holdings.</summary>
+    public Dictionary<(PlaceId Place, LotId Lot), (long Quantity, Money Value)> Held()
+    {
+        var held = Holdings.Containers.ToDictionary(
+            container => (container.Place, container.Lot.Id), container => (container.Held.Base, container.Value));
+        foreach (var bath in Holdings.Baths)
+            foreach (var lot in bath.Contents.GroupBy(content => content.Lot))
+                held.Add(
+                    (bath.Place, lot.Key),
+                    (lot.Sum(content => content.Quantity.Base), new(lot.Sum(content => content.Value.Millionths))));
+        return held;
+    }
+
+    public JournalEntry? Find(long number)
+    {
+        if (number < 1 || number > _written.Count)
+            return null;
+        var (posting, reversedBy) = (_written[(int)number - 1].Posting, _written[(int)number - 1].ReversedBy);
+        return new(
+            number, posting.Entry.Key, posting.Entry.Kind, posting.Entry.Date, default, posting.Summary, posting.Entry.Note,
+            (posting.Entry as Correction)?.Reverses, reversedBy);
+    }
+
+    public IReadOnlyList<Movement> MovementsOf(long number) => _written[(int)number - 1].Posting.Movements;
+
+    public bool HasSession(string session) => Facts<SessionHeld>().Any(held => Same(held.Session, session));
+
+    public bool HasBath(string bath) => Facts<BathMixed>().Any(mixed => Same(mixed.Bath.Code, bath));
+
+    public long? FirstUseOfBathMixedBy(long number)
+    {
+        var places = _written[(int)number - 1].Posting.Facts.OfType<BathMixed>().Select(mixed => mixed.Bath.Place).ToHashSet();
+        var use = _written.FindIndex(
+            written => written.Stands && written.Posting.Facts.OfType<BathWorked>().Any(worked => places.Contains(worked.Place)));
+        return use < 0 ? null : use + 1;
+    }
+
+    private static bool Same(string one, string other) => one.Equals(other, StringComparison.OrdinalIgnoreCase);
+
+    private IEnumerable<TFact> Facts<TFact>() => Standing.SelectMany(posting => posting.Facts).OfType<TFact>();
+
+    private Posting Write(Posting posting)
+    {
+        _written.Add(new(posting));
+        if (posting.Entry is Correction correction)
+        {
+            _written[(int)correction.Reverses - 1].ReversedBy = Last;
+            ReadAnew();
+        }
+        else
+            Holdings.Apply(posting);
+        return posting;
+    }
+
+    /// <summary>A correction brings back what is no longer held, so the holdings are made again from what stands.</summary>
+    private void ReadAnew()
+    {
+        var before = Holdings;
+        Holdings = new(today) { LastPlace = before.LastPlace, LastLot = before.LastLot };
+        foreach (var posting in Standing)
+            Holdings.Apply(posting);
+        foreach (var item in before.Items)
+            Holdings.SetLastContainerNumber(item.Code, before.LastContainerNumber(item.Code));
+    }
+
+    private sealed class Written(Posting posting)
+    {
+        public Posting Posting => posting;
+
+        public long? ReversedBy { get; set; }
+
+        public bool Stands => ReversedBy is null && posting.Entry is not Correction;
+    }
+}
