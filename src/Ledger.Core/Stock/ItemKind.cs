@@ -39,6 +39,15 @@ public enum ItemRole
 
     /// <summary>Water that is bought: distilled or deionised.</summary>
     Water,
+
+    /// <summary>A soak before the developer; a step, never an item's role.</summary>
+    Soak,
+
+    /// <summary>A wash; a step, never an item's role.</summary>
+    Wash,
+
+    /// <summary>The last rinse; a step, never an item's role.</summary>
+    LastRinse,
 }
 
 /// <summary>The names of kinds and roles as they stand in CSV and JSON.</summary>
@@ -47,9 +56,12 @@ public static class ItemNames
     /// <summary>film, chemical, supply.</summary>
     public static IReadOnlyList<string> Kinds { get; } = ["film", "chemical", "supply"];
 
-    /// <summary>other, developer, stop, fixer, wash aid, wetting agent, toner, water.</summary>
+    /// <summary>other, developer, stop, fixer, wash aid, wetting agent, toner, water; and of steps alone: soak, wash, last rinse.</summary>
     public static IReadOnlyList<string> Roles { get; } =
-        ["other", "developer", "stop", "fixer", "wash aid", "wetting agent", "toner", "water"];
+        ["other", "developer", "stop", "fixer", "wash aid", "wetting agent", "toner", "water", "soak", "wash", "last rinse"];
+
+    /// <summary>Whether only a step of a process can have the role, because nothing is bought for it.</summary>
+    public static bool IsOfStepsOnly(this ItemRole role) => role is ItemRole.Soak or ItemRole.Wash or ItemRole.LastRinse;
 
     /// <summary>The kind's name.</summary>
     public static string Name(this ItemKind kind) => Kinds[(int)kind];

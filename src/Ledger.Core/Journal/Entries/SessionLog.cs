@@ -21,6 +21,14 @@ public sealed record SessionLog : Entry
     /// <summary>Whether more may be used than the book holds; the difference is then booked as found by a count.</summary>
     public bool BooksDifference { get; init; }
 
+    /// <summary>
+    /// Containers to reach for before others of the same item, in this order: what a plan suggested, first expired first out. May be empty.
+    /// </summary>
+    public IReadOnlyList<string> DrawFirst { get; init; } = [];
+
+    /// <summary>The name of the plan that the session realises; null for a session that was not planned.</summary>
+    public string? Plan { get; init; }
+
     /// <inheritdoc/>
     public override string Kind => "session";
 }
@@ -33,6 +41,9 @@ public sealed record SessionLine
 
     /// <summary>How many sheets or rolls.</summary>
     public required int Sheets { get; init; }
+
+    /// <summary>Dummies beside them: rejected sheets of the same format, which cost no film and no developer but load the fixer.</summary>
+    public int Dummies { get; init; }
 
     /// <summary>The development group: N, N+1, N-1…; may be empty.</summary>
     public string Group { get; init; } = "";

@@ -22,14 +22,16 @@ internal static class SessionRules
         Require.That(session.Lines.Count > 0, "a session needs at least one line of sheets");
         var films = session.Lines.Select(line => Film(line, draft)).ToList();
 
-        var area = Total(session, films, weighted: false);
-        var weighted = Total(session, films, weighted: true);
+        draft.DrawFirst = session.DrawFirst;
+        var area = Total(session, films, line => line.Sheets + line.Dummies, weighted: false);
+        var weighted = Total(session, films, line => line.Sheets + line.Dummies, weighted: true);
         var bath = PassThrough(session, process, area, weighted, draft);
         var developer = Develop(session, process, films, draft);
         draft.Add(new SessionHeld(name, process, bath?.Place, developer));
         for (var i = 0; i < films.Count; i++)
             TakeSheets(i + 1, session.Lines[i], films[i], draft);
         UseUp(session, process, draft);
+        PlanRules.Realise(session, draft);
 
         var sheets = string.Join(", ", session.Lines.GroupBy(line => line.Item, StringComparer.OrdinalIgnoreCase)
             .Select(group => $"{group.Sum(line => line.Sheets)} {draft.Item(group.Key).Code}"));
@@ -43,15 +45,17 @@ internal static class SessionRules
         Require.That(
             line.Sheets is > 0 and <= MostSheets,
             $"the {film.Unit.Name()}s of {film.Code} must be from 1 to {MostSheets}, not {line.Sheets}");
+        Require.That(
+            line.Dummies is >= 0 and <= MostSheets, $"the dummies beside {film.Code} must be from 0 to {MostSheets}, not {line.Dummies}");
         return film;
     }
 
-    private static Area Total(SessionLog session, List<Item> films, bool weighted)
+    private static Area Total(SessionLog session, List<Item> films, Func<SessionLine, int> sheets, bool weighted)
     {
         var total = Area.Zero;
         for (var i = 0; i < films.Count; i++)
         {
-            var area = films[i].AreaOf(session.Lines[i].Sheets);
+            var area = films[i].AreaOf(sheets(session.Lines[i]));
             total += weighted ? area.Weighted(films[i].FixerWeightThousandths) : area;
         }
 
@@ -108,27 +112,27 @@ internal static class SessionRules
         var item = draft.Item(code);
         var total = default(Volume);
         for (var i = 0; i < films.Count; i++)
-            total += said ? session.Lines[i].Developer ?? default : Need(step, item, films[i].AreaOf(session.Lines[i].Sheets));
+            total += said ? session.Lines[i].Developer ?? default : Need(step, item, films[i], session.Lines[i].Sheets);
         WarnIfThin(session, item, total, films, draft);
         if (step.Use == StepUse.OneShot && total > default(Volume))
             draft.Take(item, Quantity.Of(total), null, Places.Drain, session.BooksDifference);
         return total;
     }
 
-    private static Volume Need(ProcessStep step, Item developer, Area area)
+    private static Volume Need(ProcessStep step, Item developer, Item film, int sheets)
     {
         if (step.Amount is { Unit: Unit.Millilitre } amount)
             return Volume.FromMicrolitres(amount.Base);
         var dilution = step.Dilution ?? developer.Dilution;
-        return dilution is null || step.WorkingVolume is not { } working ? default
-            : DeveloperNeed.Of(dilution, working, developer.MinimumPer80SquareInches, area).Concentrate;
+        return dilution is null || step.WorkingVolumeFor(film.Format) is not { } working ? default
+            : DeveloperNeed.Of(dilution, working, developer.MinimumPer80SquareInches, film.AreaOf(sheets)).Concentrate;
     }
 
     private static void WarnIfThin(SessionLog session, Item developer, Volume total, List<Item> films, Draft draft)
     {
         if (developer.MinimumPer80SquareInches is not { } minimum)
             return;
-        var area = Total(session, films, weighted: false);
+        var area = Total(session, films, line => line.Sheets, weighted: false);
         var least = Volume.FromMicrolitres(Share.UpTo(minimum.Microlitres, area.Hundredths, Area.Unit80.Hundredths));
         if (total < least)
             draft.Remark(
@@ -150,21 +154,12 @@ internal static class SessionRules
         foreach (var step in process.UsedUp)
         {
             var item = draft.Item(step.Item!);
-            var each = step.AmountEach!.Value;
-            var amount = each with { Base = step.Per == StepPer.Litre ? PerLitre(step, each) : each.Base * Times(session, step.Per) };
+            var amount = step.DrawnFor(Batches(session), session.Lines.Sum(line => line.Sheets))!.Value;
             draft.Take(item, amount, null, Places.Drain, session.BooksDifference);
         }
     }
 
-    private static int Times(SessionLog session, StepPer per) => per switch
-    {
-        StepPer.Batch => session.Lines.Any(line => line.Developer is not null)
-            ? session.Lines.Count(line => line.Developer is not null)
-            : session.Lines.Count,
-        StepPer.Sheet => session.Lines.Sum(line => line.Sheets),
-        _ => 1,
-    };
-
-    private static long PerLitre(ProcessStep step, Quantity each) =>
-        Share.Nearest(each.Base, (step.WorkingVolume ?? Volume.FromMillilitres(1000)).Microlitres, 1_000_000);
+    private static int Batches(SessionLog session) => session.Lines.Any(line => line.Developer is not null)
+        ? session.Lines.Count(line => line.Developer is not null)
+        : session.Lines.Count;
 }

@@ -1,0 +1,67 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+using NodaTime;
+
+namespace Ledger.Core.Planning;
+
+/// <summary>What a plan is worked out from, once every name in the request is known.</summary>
+internal sealed class SessionPlanDraft
+{
+    private const int MostSheets = 1000;
+
+    public SessionPlanDraft(PlanRequest request, Holdings holdings, LocalDate day)
+    {
+        (Request, Holdings, Day) = (request, holdings, day);
+        Process = holdings.Process(request.Process) ?? throw new RefusedException(
+            RefusalKind.Unknown,
+            $"there is no process \"{request.Process}\"; known: {string.Join(", ", holdings.Processes.Select(known => known.Name))}");
+        Sheets = [.. request.Sheets.Select(Resolve)];
+        if (Sheets.Count == 0)
+            throw new RefusedException(RefusalKind.NotAccepted, "a plan needs at least one line of sheets");
+        Batches = [.. Batching.Of(Sheets, Practice).Select(Measured)];
+    }
+
+    public PlanRequest Request { get; }
+
+    public Holdings Holdings { get; }
+
+    public LocalDate Day { get; }
+
+    public Process Process { get; }
+
+    public IReadOnlyList<SheetsToDevelop> Sheets { get; }
+
+    public IReadOnlyList<PlannedBatch> Batches { get; }
+
+    public TrayPractice Practice => Holdings.Settings.Tray;
+
+    public MeasureStyle Style => Holdings.Settings.Style;
+
+    public int SheetCount => Batches.Sum(batch => batch.Sheets.Count);
+
+    /// <summary>The weighted area that the fixer takes, dummies among it, rounded as the session's lines are.</summary>
+    public Area FixerArea => Batches.Aggregate(
+        Area.Zero, (sum, batch) => sum + batch.Film.AreaOf(batch.InTray).Weighted(batch.Film.FixerWeightThousandths));
+
+    public Item Item(string code) => Holdings.Item(code) ?? throw new RefusedException(
+        RefusalKind.Unknown, $"there is no item \"{code}\"; known: {string.Join(", ", Holdings.Items.Select(item => item.Code).Take(12))}");
+
+    private SheetsToDevelop Resolve(RequestedSheets line)
+    {
+        var film = Item(line.Film);
+        if (film.Format is null)
+            throw new RefusedException(RefusalKind.NotAccepted, $"{film.Code} is no film and cannot be developed");
+        if (line.Count is < 1 or > MostSheets)
+            throw new RefusedException(
+                RefusalKind.NotAccepted, $"the {film.Unit.Name()}s of {film.Code} must be from 1 to {MostSheets}, not {line.Count}");
+        return new(film, line.Group, line.Count, line.Subject, line.Holder);
+    }
+
+    private PlannedBatch Measured(PlannedBatch batch) => Process.Developer is not { } step ? batch : batch with
+    {
+        Minutes = Request.Times.Of(batch.Group, step.Minutes),
+        Developer = step.Item is { } code ? BatchDeveloper.Of(step, Item(code), batch.Film, batch.Sheets.Count, Practice.Graduate) : null,
+    };
+}
