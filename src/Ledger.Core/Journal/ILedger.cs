@@ -72,6 +72,12 @@ public sealed record SessionRecord(
     long Number, string Session, LocalDate Date, string Process, string? Bath, Volume Developer, string Note,
     IReadOnlyList<SessionSheets> Lines)
 {
+    /// <summary>The version of the process that it was run with.</summary>
+    public int ProcessVersion { get; init; } = 1;
+
+    /// <summary>Dummies that went through the baths beside lone sheets.</summary>
+    public int Dummies { get; init; }
+
     /// <summary>All sheets and rolls.</summary>
     public long Sheets => Lines.Sum(line => line.Sheets);
 

@@ -23,6 +23,7 @@ internal sealed class HoldingsReader(SqliteConnection connection)
         new HalfEmptyReader(connection).ReadInto(holdings);
         foreach (var bath in new BathReader(connection).InUse(asOf, balances, holdings))
             holdings.Put(bath);
+        new PlanReader(connection).ReadInto(holdings);
         var last = connection.QuerySingle<LastRow>(
             "SELECT (SELECT max(id) FROM place) AS Place, (SELECT coalesce(max(id), 0) FROM lot) AS Lot");
         holdings.LastPlace = Math.Max(last.Place, Places.FirstFree - 1);

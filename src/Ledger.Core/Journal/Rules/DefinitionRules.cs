@@ -45,10 +45,9 @@ internal static class DefinitionRules
             Check(step, name, draft);
         var known = draft.Holdings.Process(name);
         var id = known?.Id ?? new(draft.Holdings.Processes.Select(other => other.Id.Value).DefaultIfEmpty().Max() + 1);
-        var process = new Process(id, known?.Name ?? name, [.. definition.Steps.OrderBy(step => step.Number)])
-        {
-            Version = (known?.Version ?? 0) + 1,
-        };
+        var steps = definition.Steps.OrderBy(step => step.Number).ToList();
+        var version = known is null ? 1 : known.Steps.SequenceEqual(steps) ? known.Version : known.Version + 1;
+        var process = new Process(id, known?.Name ?? name, steps) { Version = version };
         draft.Add(new ProcessDefined(process));
         draft.Summary = $"process {process.VersionName}: {definition.Steps.Count} steps";
     }

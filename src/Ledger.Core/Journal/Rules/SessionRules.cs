@@ -27,7 +27,7 @@ internal static class SessionRules
         var weighted = Total(session, films, line => line.Sheets + line.Dummies, weighted: true);
         var bath = PassThrough(session, process, area, weighted, draft);
         var developer = Develop(session, process, films, draft);
-        draft.Add(new SessionHeld(name, process, bath?.Place, developer));
+        draft.Add(new SessionHeld(name, process, bath?.Place, developer) { Dummies = session.Lines.Sum(line => line.Dummies) });
         for (var i = 0; i < films.Count; i++)
             TakeSheets(i + 1, session.Lines[i], films[i], draft);
         UseUp(session, process, draft);
