@@ -157,6 +157,25 @@ CREATE TABLE bath_work (
 
 CREATE INDEX bath_work_by_entry ON bath_work (entry_id);
 
+-- What has passed through a bath that counts, in all: derived by the two triggers below, as the balances are.
+CREATE TABLE bath_total (
+    place_id INTEGER PRIMARY KEY REFERENCES bath (place_id),
+    area     INTEGER NOT NULL CHECK (area >= 0),
+    weighted INTEGER NOT NULL CHECK (weighted >= 0)
+) STRICT;
+
+CREATE TRIGGER bath_work_counts AFTER INSERT ON bath_work WHEN NEW.is_first = 1
+BEGIN
+    INSERT INTO bath_total (place_id, area, weighted) VALUES (NEW.place_id, NEW.area, NEW.weighted)
+        ON CONFLICT DO UPDATE SET area = area + excluded.area, weighted = weighted + excluded.weighted;
+END;
+
+CREATE TRIGGER correction_takes_work_back AFTER INSERT ON entry WHEN NEW.reverses IS NOT NULL
+BEGIN
+    UPDATE bath_total SET area = bath_total.area - w.area, weighted = bath_total.weighted - w.weighted
+        FROM bath_work w WHERE w.entry_id = NEW.reverses AND w.is_first = 1 AND w.place_id = bath_total.place_id;
+END;
+
 CREATE TABLE bath_end (
     place_id INTEGER NOT NULL REFERENCES bath (place_id),
     entry_id INTEGER NOT NULL REFERENCES entry (id),

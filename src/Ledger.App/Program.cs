@@ -1,1 +1,44 @@
-return 0;
+using System.CommandLine;
+using Ledger.App.Commands.Files;
+using Ledger.App.Commands.Record;
+using Ledger.App.Commands.Show;
+using Ledger.App.Wiring;
+
+namespace Ledger.App;
+
+/// <summary>The program: its commands, one line each.</summary>
+internal static class Program
+{
+    private const string Purpose = "Keeps the books of a darkroom: film, chemistry, baths, sessions and what they cost.";
+
+    private const string Details = """
+        Without a command it opens the terminal screens.
+        To look around in an invented year: trayledger demo
+
+        Exit status: 0 done; 1 a fault of the program; 2 the command line is wrong;
+        3 refused, and nothing was written; 4 a file cannot be used (locked, damaged,
+        made by a newer version).
+        """;
+
+    public static int Main(string[] args) => Run(args, ThisProcess.Surroundings());
+
+    internal static int Run(IReadOnlyList<string> args, Surroundings around)
+    {
+        var bench = new Workbench(around);
+        var root = new RootCommand(Purpose)
+        {
+            bench.File,
+            new ShowCommands(bench),
+            new RecordCommands(bench),
+            new ImportCommand(bench),
+            new ExportCommand(bench),
+            new CheckCommand(bench),
+            new BackUpCommand(bench),
+            new DemoCommand(bench),
+            new CompletionCommand(bench),
+        };
+        Help.AddTo(root, Details, around.Width);
+        root.SetAction(parse => TerminalStart.Open(bench, bench.PathIn(parse)));
+        return Invocation.Run(root, args, around);
+    }
+}

@@ -12,3 +12,13 @@ public enum CostFormula
     /// <summary>Each unit costs the average of what is on hand when it is used: the moving average.</summary>
     MovingAverage,
 }
+
+/// <summary>The formulas' names.</summary>
+public static class CostFormulas
+{
+    /// <summary>specific lot, first in first out, moving average.</summary>
+    public static IReadOnlyList<string> Names { get; } = ["specific lot", "first in first out", "moving average"];
+
+    /// <summary>The formula's name.</summary>
+    public static string Name(this CostFormula formula) => Names[(int)formula];
+}

@@ -5,7 +5,8 @@ namespace Ledger.Exchange.Export;
 /// <summary>Writes a table as CSV: RFC 4180, a header row, lines that end with CR LF, text that no spreadsheet runs as a formula.</summary>
 public static class CsvTable
 {
-    private static readonly SearchValues<char> NeedQuotes = SearchValues.Create(",\"\r\n");
+    // A byte order mark is among them, because without quotes it would vanish from the beginning of a file.
+    private static readonly SearchValues<char> NeedQuotes = SearchValues.Create(",\"\r\n\uFEFF");
 
     /// <summary>Writes the header and all rows.</summary>
     /// <param name="writer">Takes the text; it should write UTF-8.</param>
@@ -25,8 +26,7 @@ public static class CsvTable
             if (i > 0)
                 writer.Write(',');
             var text = SpreadsheetText.Harmless(cells[i] ?? "");
-            // An empty cell that is alone in its row would read as an empty line, and blanks at the ends might be taken for padding.
-            if (text.AsSpan().ContainsAny(NeedQuotes) || text.AsSpan().Trim().Length != text.Length || (text.Length == 0 && cells.Count == 1))
+            if (NeedsQuotes(text, isAlone: cells.Count == 1))
                 WriteQuoted(writer, text);
             else
                 writer.Write(text);
@@ -34,6 +34,12 @@ public static class CsvTable
 
         writer.Write("\r\n");
     }
+
+    /// <summary>
+    /// Beside what the format asks for: an empty cell alone in its row would read as an empty line, and blanks at the ends as padding.
+    /// </summary>
+    private static bool NeedsQuotes(ReadOnlySpan<char> text, bool isAlone) =>
+        text.ContainsAny(NeedQuotes) || text.Trim().Length != text.Length || (isAlone && text.IsEmpty);
 
     private static void WriteQuoted(TextWriter writer, string text)
     {

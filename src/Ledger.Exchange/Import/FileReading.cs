@@ -19,7 +19,7 @@ internal sealed class FileReading(FileKind kind, Func<LocalDate, LocalDate> shif
         if (!Next(records))
         {
             if (Problems.Count == 0)
-                Problems.Add(new(0, "", "nothing", $"accepted is a header row with the columns {string.Join(", ", kind.NeededColumns)}, and rows below it"));
+                Problems.Add(FileProblems.NoHeader(kind));
             yield break;
         }
 
@@ -31,7 +31,9 @@ internal sealed class FileReading(FileKind kind, Func<LocalDate, LocalDate> shif
             if (records.Current.IsBlank)
                 continue;
             count++;
-            if (IsWhole(records.Current, header))
+            if (FileProblems.OfShape(records.Current, header) is { } problem)
+                Problems.Add(problem);
+            else
                 yield return new(records.Current.Line, header, records.Current.Fields, shift, Problems);
         }
 
@@ -39,7 +41,12 @@ internal sealed class FileReading(FileKind kind, Func<LocalDate, LocalDate> shif
             Remarks.Add("the file has a header and no rows");
     }
 
-    private IEnumerable<CsvRecord> Records(PlainText text) => CsvRows.Read(text, Separator.In(text.PeekLine(), kind.Columns));
+    /// <summary>The records; the text is touched only when the first one is asked for, so that every fault in it comes up there.</summary>
+    private IEnumerable<CsvRecord> Records(PlainText text)
+    {
+        foreach (var record in CsvRows.Read(text, Separator.In(text.PeekLine(), kind.Columns)))
+            yield return record;
+    }
 
     private bool Next(IEnumerator<CsvRecord> records)
     {
@@ -49,13 +56,11 @@ internal sealed class FileReading(FileKind kind, Func<LocalDate, LocalDate> shif
         }
         catch (NotTextException fault)
         {
-            Problems.Add(new(0, "", fault.Message, "accepted is text in UTF-8, such as a spreadsheet saves as CSV"));
+            Problems.Add(FileProblems.NoText(fault.Message));
         }
         catch (CsvFormatException fault)
         {
-            Problems.Add(new(
-                checked((int)fault.LineNumber), "", $"a row longer than {4 * CsvRows.LongestField} bytes",
-                "accepted are shorter rows; a quote that is never closed also makes one"));
+            Problems.Add(FileProblems.EndlessRow(checked((int)fault.LineNumber)));
         }
 
         return false;
@@ -64,41 +69,10 @@ internal sealed class FileReading(FileKind kind, Func<LocalDate, LocalDate> shif
     private Header? ReadHeader(CsvRecord record)
     {
         var header = new Header(record.Fields);
-        if (record.Fault is { } fault)
-            Problems.Add(new(record.Line, "", Quotes(fault), QuotesAccepted));
-        foreach (var name in header.Repeated)
-            Problems.Add(new(record.Line, "", $"the column {Row.Shown(name)} more than once", "accepted is each column once"));
-        var missing = kind.NeededColumns.Where(name => header.Position(name) < 0).ToList();
-        if (missing.Count > 0)
-            Problems.Add(new(
-                record.Line, "", $"a header without {string.Join(", ", missing)}",
-                $"accepted is a header row that names at least {string.Join(", ", kind.NeededColumns)}"));
+        Problems.AddRange(FileProblems.OfHeader(record, header, kind));
         foreach (var name in header.Names.Where(name => !kind.Columns.Contains(name)))
-            Remarks.Add($"the column {Row.Shown(name)} is not known in {kind.Name} and was left out; known are {string.Join(", ", kind.Columns)}");
+            Remarks.Add(
+                $"the column {Row.Shown(name)} is not known in {kind.Name} and was left out; known are {string.Join(", ", kind.Columns)}");
         return Problems.Count == 0 ? header : null;
     }
-
-    private bool IsWhole(CsvRecord record, Header header)
-    {
-        if (record.Fault is { } fault)
-            Problems.Add(new(record.Line, "", Quotes(fault), QuotesAccepted));
-        else if (record.Fields.Length != header.Width)
-            Problems.Add(new(record.Line, "", Fields(record.Fields.Length), $"accepted are {header.Width}, as in the header"));
-        else if (record.TooLong is { } position)
-            Problems.Add(new(record.Line, "", $"a text that is too long in field {position + 1}", $"accepted are {CsvRows.LongestField} bytes at most"));
-        else
-            return true;
-        return false;
-    }
-
-    private const string QuotesAccepted = "accepted are quotes around a whole field, and two quotes for one inside it";
-
-    private static string Quotes(CsvMalformedReason fault) => fault switch
-    {
-        CsvMalformedReason.UnterminatedQuote => "a quote that is never closed",
-        CsvMalformedReason.TextAfterClosingQuote => "text after a closing quote",
-        _ => "a quote inside a field",
-    };
-
-    private static string Fields(int count) => count == 1 ? "1 field" : $"{count} fields";
 }

@@ -16,7 +16,10 @@ public static class ImportFolder
     /// <returns>The files in the order of <see cref="CsvImport.Kinds"/>.</returns>
     /// <exception cref="ArgumentException">There is no such kind.</exception>
     public static IReadOnlyList<ImportFile> Read(
-        IEnumerable<(string Kind, Stream Csv)> files, Func<string, Item?> itemOf, LocalDate undated, Func<LocalDate, LocalDate>? shift = null)
+        IEnumerable<(string Kind, Stream Csv)> files,
+        Func<string, Item?> itemOf,
+        LocalDate undated,
+        Func<LocalDate, LocalDate>? shift = null)
     {
         var defined = new Dictionary<string, Item>(StringComparer.OrdinalIgnoreCase);
         var read = new List<ImportFile>();

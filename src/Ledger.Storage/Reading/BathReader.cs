@@ -10,16 +10,18 @@ namespace Ledger.Storage.Reading;
 /// <summary>Reads baths with the work they have taken and what is in them.</summary>
 internal sealed class BathReader(SqliteConnection connection)
 {
+    /// <summary>A bath's work as of a day is all of it less what came later, so that an old bath costs no more to read than a new one.</summary>
     private const string Baths =
         """
+        WITH later AS MATERIALIZED (
+            SELECT w.place_id, sum(w.area) AS area, sum(w.weighted) AS weighted
+            FROM standing_entry e CROSS JOIN bath_work w ON w.entry_id = e.id AND w.is_first = 1 WHERE e.date > @asOf GROUP BY w.place_id)
         SELECT b.place_id AS PlaceId, p.code AS Code, i.code AS Item, b.role AS Role, b.material AS Material,
             b.working_volume AS WorkingVolume, b.dilution AS Dilution, mixed.date AS MixedOn, b.capacity_per_litre AS CapacityPerLitre,
             b.capacity_basis AS CapacityBasis, b.paired_with AS PairedWith, b.rotations AS Rotations,
-            coalesce((SELECT sum(w.area) FROM bath_work w JOIN standing_entry e ON e.id = w.entry_id
-                WHERE w.place_id = b.place_id AND w.is_first = 1 AND e.date <= @asOf), 0) AS Worked,
-            coalesce((SELECT sum(w.weighted) FROM bath_work w JOIN standing_entry e ON e.id = w.entry_id
-                WHERE w.place_id = b.place_id AND w.is_first = 1 AND e.date <= @asOf), 0) AS WorkedWeighted
+            coalesce(t.area, 0) - coalesce(l.area, 0) AS Worked, coalesce(t.weighted, 0) - coalesce(l.weighted, 0) AS WorkedWeighted
         FROM bath b JOIN place p ON p.id = b.place_id JOIN item i ON i.id = b.item_id JOIN standing_entry mixed ON mixed.id = b.entry_id
+            LEFT JOIN bath_total t ON t.place_id = b.place_id LEFT JOIN later l ON l.place_id = b.place_id
 
         """;
 

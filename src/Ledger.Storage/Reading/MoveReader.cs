@@ -15,13 +15,16 @@ internal sealed class MoveReader(SqliteConnection connection)
             """
             SELECT Number, Date, Summary, Container, Lot, Change, Value
             FROM (
-                SELECT e.id AS Number, e.date AS Date, e.summary AS Summary, p.code AS Container, m.lot_id AS Lot, m.quantity AS Change, m.value AS Value, m.id AS Id
+                SELECT e.id AS Number, e.date AS Date, e.summary AS Summary, p.code AS Container, m.lot_id AS Lot, sum(m.quantity) AS Change, sum(m.value) AS Value,
+                    max(m.id) AS Id
                 FROM item i JOIN lot l ON l.item_id = i.id JOIN movement m ON m.lot_id = l.id JOIN entry e ON e.id = m.entry_id
                 JOIN place p ON p.id = m.to_place WHERE i.code = @item AND e.date <= @asOf AND p.kind = 'container'
+                GROUP BY e.id, p.id
                 UNION ALL
-                SELECT e.id, e.date, e.summary, p.code, m.lot_id, -m.quantity, -m.value, m.id
+                SELECT e.id, e.date, e.summary, p.code, m.lot_id, -sum(m.quantity), -sum(m.value), max(m.id)
                 FROM item i JOIN lot l ON l.item_id = i.id JOIN movement m ON m.lot_id = l.id JOIN entry e ON e.id = m.entry_id
-                JOIN place p ON p.id = m.from_place WHERE i.code = @item AND e.date <= @asOf AND p.kind = 'container')
+                JOIN place p ON p.id = m.from_place WHERE i.code = @item AND e.date <= @asOf AND p.kind = 'container'
+                GROUP BY e.id, p.id)
             ORDER BY Date DESC, Id DESC LIMIT @atMost
             """,
             new { item, asOf = Dates.Text(asOf), atMost })

@@ -15,7 +15,7 @@ internal sealed class SessionReader(SqliteConnection connection)
             """
             SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, s.process AS Process, p.code AS Bath, s.developer AS Developer, e.note AS Note,
                 s.process_version AS ProcessVersion, s.dummies AS Dummies
-            FROM standing_entry e JOIN session s ON s.entry_id = e.id LEFT JOIN place p ON p.id = s.bath_id
+            FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id LEFT JOIN place p ON p.id = s.bath_id
             WHERE e.date <= @asOf AND (e.date, e.id) < (@beforeDate, @beforeNumber)
             ORDER BY e.date DESC, e.id DESC LIMIT @atMost
             """,

@@ -16,7 +16,7 @@ internal sealed class Checker(SqliteConnection connection)
     {
         Func<IEnumerable<string>>[] checks =
         [
-            Database, References, Balances, NeverBelowNothing, NothingBeforeItCame, LotCosts, SessionSheets, () => Costs(today),
+            Database, References, Balances, BathTotals, NeverBelowNothing, NothingBeforeItCame, LotCosts, SessionSheets, () => Costs(today),
         ];
         var problems = new List<string>();
         for (var i = 0; i < checks.Length; i++)
@@ -55,6 +55,15 @@ internal sealed class Checker(SqliteConnection connection)
         GROUP BY t.place_id, t.lot_id HAVING sum(t.quantity) <> 0 OR sum(t.value) <> 0
         """)
         .Select(row => $"the balance of {row.Place}, lot {row.Lot}, is off its movements by {row.Quantity} units and {new Money(row.Value)}");
+
+    private IEnumerable<string> BathTotals() => connection.Query<BathProblem>(
+        """
+        SELECT p.code AS Bath
+        FROM bath b JOIN place p ON p.id = b.place_id LEFT JOIN bath_total t ON t.place_id = b.place_id
+        WHERE coalesce(t.weighted, 0) <> (SELECT coalesce(sum(w.weighted), 0) FROM bath_work w JOIN standing_entry e ON e.id = w.entry_id
+            WHERE w.place_id = b.place_id AND w.is_first = 1)
+        """)
+        .Select(row => $"the work of bath {row.Bath} is not the sum of its sessions");
 
     /// <summary>Balances are kept for now; this looks at every day, in case an entry was dated before what it used had come.</summary>
     private IEnumerable<string> NeverBelowNothing() => connection.Query<DayProblem>(
@@ -109,6 +118,8 @@ internal sealed class Checker(SqliteConnection connection)
     internal sealed record ReferenceRow(string Child, string Parent, long Rows);
 
     internal sealed record BalanceProblem(string Place, long Lot, long Quantity, long Value);
+
+    internal sealed record BathProblem(string Bath);
 
     internal sealed record DayProblem(string Place, string Date);
 

@@ -12,8 +12,14 @@ internal abstract class FileKind(string name, string[] needed, string[] optional
     /// <summary>All kinds, in the order in which entries of the same day are posted.</summary>
     public static IReadOnlyList<FileKind> All { get; } =
     [
-        new ItemsFile(), new ProcessesFile(), new PurchasesFile(), new OpeningsFile(), new BathsFile(), new CountsFile(), new DiscardsFile(),
-        new SessionsFile(),
+        new ItemsFile(),
+        new ProcessesFile(),
+        new PurchasesFile(),
+        new OpeningsFile(),
+        new BathsFile(),
+        new CountsFile(),
+        new DiscardsFile(),
+        new SessionsFile(), new PlansFile(),
     ];
 
     public string Name => name;

@@ -3,7 +3,9 @@ using Ledger.Exchange.Import.Rows;
 
 namespace Ledger.Exchange.Import.Kinds;
 
-/// <summary>purchases.csv: deliveries, and the stock a ledger starts with. The price is that of one pack; a part of a pack is an open one.</summary>
+/// <summary>
+/// purchases.csv: deliveries, and the stock a ledger starts with. The price is that of one pack; a part of a pack is an open one.
+/// </summary>
 internal sealed class PurchasesFile() : RowFileKind(
     "purchases",
     ["date", "item", "packs"],

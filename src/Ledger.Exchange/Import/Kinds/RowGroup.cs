@@ -16,14 +16,18 @@ internal sealed record RowGroup(string Name, IReadOnlyList<Row> Rows)
         .GroupBy(row => row.Needed(column, $"accepted is the name of the {column}"), StringComparer.OrdinalIgnoreCase)
         .Select(group => new RowGroup(group.Key, [.. group]));
 
-    /// <summary>The first row that says something in a column; another row may repeat it or say nothing, and is bad when it differs.</summary>
+    /// <summary>
+    /// The first row that says something in a column; another row may repeat it or say nothing, and is bad when it differs.
+    /// </summary>
     public Row Saying(string column)
     {
         var saying = Rows.FirstOrDefault(row => row.Text(column).Length > 0) ?? Rows[0];
         var said = saying.Text(column);
         foreach (var row in Rows)
             if (row.Text(column) is { Length: > 0 } other && !other.Equals(said, StringComparison.OrdinalIgnoreCase))
-                row.Refuse(column, $"accepted is {Row.Shown(said)} as on line {saying.Line}, or nothing: all rows of {Row.Shown(Name)} share it");
+                row.Refuse(
+                    column,
+                    $"accepted is {Row.Shown(said)} as on line {saying.Line}, or nothing: all rows of {Row.Shown(Name)} share it");
         return saying;
     }
 }

@@ -10,7 +10,7 @@ namespace Ledger.Exchange.Import.Kinds;
 internal sealed class SessionsFile() : FileKind(
     "sessions",
     ["session", "date", "process", "item", "sheets"],
-    ["group", "developer_ml", "bath", "fate", "container", "note"])
+    ["group", "developer_ml", "bath", "fate", "container", "note", "dummies", "plan"])
 {
     public override IEnumerable<SourcedEntry> Entries(IEnumerable<Row> rows, ImportTerms terms)
     {
@@ -23,6 +23,7 @@ internal sealed class SessionsFile() : FileKind(
                 Date = session.Saying("date").Date("date"),
                 Process = session.Saying("process").Needed("process", "accepted is the name of a process"),
                 Bath = session.Saying("bath").TextOrNull("bath"),
+                Plan = session.Saying("plan").TextOrNull("plan"),
                 Lines = [.. session.Rows.Select(Line)],
             };
             if (session.IsGood)
@@ -39,5 +40,6 @@ internal sealed class SessionsFile() : FileKind(
         Fate = (Fate)row.Choice("fate", Fates.Names),
         Container = row.TextOrNull("container"),
         Note = row.Text("note"),
+        Dummies = row.Whole("dummies") ?? 0,
     };
 }

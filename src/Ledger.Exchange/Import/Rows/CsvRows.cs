@@ -8,8 +8,11 @@ internal static class CsvRows
     /// <summary>The longest field that is read, in bytes of UTF-8.</summary>
     public const int LongestField = 64 * 1024;
 
+    /// <summary>The longest record that is waited for, in bytes of UTF-8.</summary>
+    public const int LongestRecord = 4 * LongestField;
+
     /// <summary>Reads record by record. Quoting that is broken is told with the record; a record far too long ends the reading.</summary>
-    /// <exception cref="CsvFormatException">A record is longer than four of the longest fields.</exception>
+    /// <exception cref="CsvFormatException">A record is far too long.</exception>
     public static IEnumerable<CsvRecord> Read(TextReader text, char separator)
     {
         CsvMalformedReason? fault = null;
@@ -18,7 +21,7 @@ internal static class CsvRows
             Separator = separator,
             HasHeader = false,
             TrackLineNumbers = true,
-            MaxRecordSize = 4 * LongestField,
+            MaxRecordSize = LongestRecord,
             OnMalformedRecord = record => fault ??= record.Reason,
         };
         using var reader = CsvReader.Create(text, options, leaveOpen: true);

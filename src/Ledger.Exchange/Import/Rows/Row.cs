@@ -3,7 +3,9 @@ using NodaTime;
 
 namespace Ledger.Exchange.Import.Rows;
 
-/// <summary>A row of a file, read column by column. What cannot be read is put down as a problem, and the row is bad from then on.</summary>
+/// <summary>
+/// A row of a file, read column by column. What cannot be read is put down as a problem, and the row is bad from then on.
+/// </summary>
 internal sealed class Row(int line, Header header, string[] fields, Func<LocalDate, LocalDate> shift, List<RowProblem> problems)
 {
     private const int LongestShown = 60;

@@ -5,7 +5,7 @@ namespace Ledger.Exchange.Import.Rows;
 /// <summary>Names from a short list, and what is written in a notation of its own.</summary>
 internal static class RowNames
 {
-    /// <summary>The position of a name in its list; the first one's, and a problem unless the column may be empty, when there is none.</summary>
+    /// <summary>The position of a name in its list; the first one's when there is none, and a problem unless it may be empty.</summary>
     public static int Choice(this Row row, string column, IReadOnlyList<string> names, bool mayBeEmpty = true)
     {
         var text = row.Text(column);
@@ -16,6 +16,19 @@ internal static class RowNames
                 return i;
         row.Refuse(column, $"accepted is one of {string.Join(", ", names)}");
         return 0;
+    }
+
+    /// <summary>What is written in a notation of its own, or null when the column is empty.</summary>
+    public static T? Read<T>(this Row row, string column, Func<string, T?> read, string accepted)
+        where T : class
+    {
+        var text = row.Text(column);
+        if (text.Length == 0)
+            return null;
+        var value = read(text);
+        if (value is null)
+            row.Refuse(column, $"accepted is {accepted}");
+        return value;
     }
 
     /// <summary>A dilution, or null when the column is empty.</summary>

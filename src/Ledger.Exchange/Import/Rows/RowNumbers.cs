@@ -1,7 +1,5 @@
-using System.Buffers;
 using System.Globalization;
 using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 
 namespace Ledger.Exchange.Import.Rows;
 
@@ -9,7 +7,6 @@ namespace Ledger.Exchange.Import.Rows;
 internal static class RowNumbers
 {
     private const decimal Largest = 1_000_000_000;
-    private static readonly SearchValues<char> NumberOrBlank = SearchValues.Create("0123456789.,+- ");
     private const string Accepted = "accepted is a number from 0 to 1000000000 with a decimal point, such as 12.5";
 
     /// <summary>The number in a column that may be empty.</summary>
@@ -58,37 +55,12 @@ internal static class RowNumbers
         (int?)Math.Min(row.Scaled(column, 1000, "accepted are at most three decimals") ?? -1, int.MaxValue) is >= 0 and var thousandths
             ? thousandths : null;
 
-    /// <summary>A quantity in a known unit.</summary>
-    public static Quantity? Quantity(this Row row, string column, Unit unit) =>
-        row.Scaled(column, unit.BasePerUnit(), FineEnough(unit)) is { } units ? new(units, unit) : null;
-
-    /// <summary>A quantity that names its unit: 30 g.</summary>
-    public static Quantity? QuantityWithUnit(this Row row, string column)
-    {
-        var text = row.Text(column);
-        if (text.Length == 0)
-            return null;
-        var letters = text.AsSpan().IndexOfAnyExcept(NumberOrBlank);
-        if (letters > 0
-            && Named(text[letters..]) is { } unit
-            && Parse(text[..letters].TrimEnd()) is { } number
-            && Core.Measures.Scaled.ToBase(number, unit.BasePerUnit()) is { } units)
-            return new(units, unit);
-        row.Refuse(column, $"accepted is a number with its unit, such as 30 g; the units are {string.Join(", ", Units.Names)}");
-        return null;
-    }
-
-    /// <summary>A capacity in square inches per litre with its basis, from a pair of columns.</summary>
-    public static Capacity? Capacity(this Row row, string column, string basis)
-    {
-        if (row.Number(column) is { } squareInches)
-            return new(Area.FromSquareInches(squareInches), row.Text(basis));
-        if (row.Text(column).Length == 0 && row.Text(basis).Length > 0)
-            row.Refuse(basis, $"accepted is a basis only where {column} gives the figure");
-        return null;
-    }
-
-    private static long? Scaled(this Row row, string column, long perUnit, string accepted)
+    /// <summary>A number as whole units of a finer measure.</summary>
+    /// <param name="row">The row.</param>
+    /// <param name="column">The column.</param>
+    /// <param name="perUnit">How many of the finer units one of the number is.</param>
+    /// <param name="accepted">What is accepted, should the number be finer still.</param>
+    public static long? Scaled(this Row row, string column, long perUnit, string accepted)
     {
         if (row.Number(column) is not { } number)
             return null;
@@ -98,12 +70,8 @@ internal static class RowNumbers
         return null;
     }
 
-    private static decimal? Parse(string text) =>
-        decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && number <= Largest ? number : null;
-
-    private static Unit? Named(string name) => Units.Named(name) ?? (name.EndsWith('s') ? Units.Named(name[..^1]) : null);
-
-    private static string FineEnough(Unit unit) => unit.BasePerUnit() == 1
-        ? $"accepted is a whole number of {unit.Name()}s"
-        : $"accepted are {unit.Name()} with at most three decimals";
+    /// <summary>The number that a text is, or null when it is none.</summary>
+    public static decimal? Parse(string text) =>
+        decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && number <= Largest
+            ? number : null;
 }

@@ -1,0 +1,59 @@
+using System.CommandLine;
+using Ledger.App.Values;
+using Ledger.App.Wiring;
+
+namespace Ledger.App.Commands.Files;
+
+/// <summary>completion: a script with which a shell completes the commands.</summary>
+internal sealed class CompletionCommand : ExplainedCommand
+{
+    private static readonly IReadOnlyList<string> _shells = ["bash", "zsh", "fish"];
+
+    private readonly Argument<string> _shell = Typed.Argument("shell", ShellOf, string.Join(", ", _shells));
+
+    public CompletionCommand(Workbench bench)
+        : base("completion", "A script with which a shell completes commands and options.", """
+            Example: trayledger completion bash
+                       > ~/.local/share/bash-completion/completions/trayledger
+            """)
+    {
+        Arguments.Add(_shell);
+        _shell.CompletionSources.Add([.. _shells]);
+        SetAction(parse =>
+        {
+            bench.Around.Out.Write(Script(parse.GetRequiredValue(_shell)).ReplaceLineEndings("\n"));
+            return ExitStatus.Done;
+        });
+    }
+
+    /// <summary>The program itself answers what could follow: the suggest directive takes the cursor's position and the line.</summary>
+    private static string Script(string shell) => shell switch
+    {
+        "bash" => """
+            _trayledger() {
+                local IFS=$'\n'
+                COMPREPLY=($(trayledger "[suggest:${COMP_POINT}]" "${COMP_LINE}" 2>/dev/null))
+            }
+            complete -o default -F _trayledger trayledger
+
+            """,
+        "zsh" => """
+            #compdef trayledger
+            _trayledger() {
+                local -a found
+                found=("${(@f)$(trayledger "[suggest:${CURSOR}]" "${BUFFER}" 2>/dev/null)}")
+                compadd -a found
+                _files
+            }
+            compdef _trayledger trayledger
+
+            """,
+        _ => """
+            complete -c trayledger -a '(trayledger "[suggest:"(commandline -C)"]" (commandline -cp) 2>/dev/null)'
+
+            """,
+    };
+
+    private static string ShellOf(string text) => _shells.FirstOrDefault(shell => shell == text)
+        ?? throw new FormatException($"there is no script for \"{text}\"; known: {string.Join(", ", _shells)}");
+}

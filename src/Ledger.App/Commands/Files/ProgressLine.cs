@@ -1,0 +1,32 @@
+using Ledger.App.Wiring;
+
+namespace Ledger.App.Commands.Files;
+
+/// <summary>How far long work is, on one line of the messages while somebody watches; silent otherwise.</summary>
+internal sealed class ProgressLine(Surroundings around, string what, int total) : IProgress<int>, IProgress<double>, IDisposable
+{
+    private const int Steps = 50;
+    private int _shown = -1;
+
+    public void Report(int value) => Report(total == 0 ? 1 : (double)value / total);
+
+    public void Report(double value)
+    {
+        var step = (int)(value * Steps);
+        if (!around.IsWatched || step == _shown)
+            return;
+        _shown = step;
+        around.Error.Write($"\r{what}: {step * 100 / Steps} %");
+        around.Error.Flush();
+    }
+
+    /// <summary>Takes the line away, so that what follows stands at the beginning of one.</summary>
+    public void Clear()
+    {
+        if (_shown >= 0)
+            around.Error.Write($"\r{new string(' ', what.Length + 8)}\r");
+        _shown = -1;
+    }
+
+    public void Dispose() => Clear();
+}

@@ -1,0 +1,58 @@
+using System.CommandLine;
+using Ledger.App.Values;
+using Ledger.App.Wiring;
+using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+using NodaTime;
+
+namespace Ledger.App.Commands.Record;
+
+/// <summary>record receipt: a delivery, or the stock that a ledger starts with.</summary>
+internal sealed class RecordReceipt : RecordCommand
+{
+    private readonly Argument<string> _item = Typed.Argument("item", Text.NotEmpty, "the item's code");
+    private readonly Argument<decimal?> _packs = Typed.Argument("packs", Text.Number, "how many packs; 0.5 is one that is open and half full");
+    private readonly Option<Money?> _price = Typed.Option("--price", "AMOUNT", Text.Money, "the price of one pack");
+    private readonly Option<Money?> _discount = Typed.Option("--discount", "AMOUNT", Text.Money, "taken off for all packs together");
+    private readonly Option<Money?> _shipping = Typed.Option("--shipping", "AMOUNT", Text.Money, "this line's share of the shipping");
+    private readonly Option<Money?> _duty = Typed.Option("--duty", "AMOUNT", Text.Money, "this line's share of duty and tax");
+    private readonly Option<string?> _currency = Typed.Option<string?>(
+        "--currency", "CODE", Text.NotEmpty, "the currency of the amounts, such as EUR; otherwise the ledger's own");
+
+    private readonly Option<decimal?> _rate = Typed.Option(
+        "--rate", "NUMBER", Text.Number, "what one unit of that currency is worth in the ledger's own");
+
+    private readonly Option<LocalDate?> _expires = Typed.Option("--expires", "DATE", Text.Date, "the date printed on the packs");
+    private readonly Option<string?> _batch = new("--batch") { HelpName = "TEXT", Description = "the maker's batch or emulsion number" };
+    private readonly Option<string?> _storage = new("--storage") { HelpName = "TEXT", Description = "where it is kept: freezer, fridge, shelf" };
+
+    public RecordReceipt(Workbench bench)
+        : base(bench, "receipt", "A delivery of packs of one item; also the stock that a ledger starts with.", """
+            Example: trayledger record receipt pan100 2 --price 186 --shipping 14.50
+                       --expires 2028-11-30
+            """)
+    {
+        Arguments.Add(_item);
+        Arguments.Add(_packs);
+        AddOwn(_price, _discount, _shipping, _duty, _currency, _rate, _expires, _batch, _storage);
+    }
+
+    protected override Entry Read(ParseResult parse, EntryFrame frame, Holdings holdings) => new Receipt
+    {
+        Key = frame.Key,
+        Date = frame.Date,
+        Note = frame.Note,
+        Item = parse.GetRequiredValue(_item),
+        Packs = parse.GetValue(_packs)!.Value,
+        Price = parse.GetValue(_price) ?? Money.Zero,
+        Discount = parse.GetValue(_discount) ?? Money.Zero,
+        Shipping = parse.GetValue(_shipping) ?? Money.Zero,
+        Duty = parse.GetValue(_duty) ?? Money.Zero,
+        Currency = parse.GetValue(_currency),
+        Rate = parse.GetValue(_rate),
+        ExpiresOn = parse.GetValue(_expires),
+        Batch = parse.GetValue(_batch) ?? "",
+        Storage = parse.GetValue(_storage) ?? "",
+    };
+}

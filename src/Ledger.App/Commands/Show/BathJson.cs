@@ -1,0 +1,52 @@
+using System.Text.Json;
+using Ledger.App.Output;
+using Ledger.Core.Baths;
+using Ledger.Core.Keeping;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+
+namespace Ledger.App.Commands.Show;
+
+/// <summary>A bath's fields in JSON, the same among all baths and alone.</summary>
+internal static class BathJson
+{
+    public static void Write(Utf8JsonWriter json, BathReading reading, View view)
+    {
+        var bath = reading.Bath;
+        json.WriteString("bath", bath.Code);
+        json.WriteString("item", bath.Item);
+        json.WriteString("role", bath.Role.Name());
+        json.WriteString("material", bath.Material.Name());
+        json.WriteQuantity("workingVolume", bath.WorkingVolume);
+        json.WriteString("dilution", bath.Dilution.Text);
+        json.WriteDate("mixedOn", bath.MixedOn);
+        json.WriteArea("areaSqIn", bath.Worked);
+        json.WriteArea("weightedAreaSqIn", bath.WorkedWeighted);
+        json.WriteFigure("throughputSqInPerLitre", reading.ThroughputSquareInchesPerLitre);
+        json.WriteArea("capacitySqInPerLitre", bath.Capacity?.PerLitre);
+        json.WriteString("capacityBasis", bath.Capacity?.Basis);
+        json.WriteArea("totalCapacitySqIn", bath.TotalCapacity);
+        json.WriteFigure("usedPercent", reading.UsedPercent);
+        json.WriteArea("remainingSqIn", reading.Remaining);
+        WriteSheets(json, reading, view);
+        json.WriteNumber("ageDays", reading.AgeDays);
+        json.WriteDate("goodUntil", reading.GoodUntil?.Date);
+        json.WriteString("goodUntilRule", reading.GoodUntil?.Rule.Name());
+        json.WriteString("endsBy", reading.EndedBy?.Name());
+        json.WriteBoolean("isSpent", reading.IsSpent);
+        json.WriteString("pairedWith", bath.PairedWith);
+        json.WriteBoolean("standsSecond", view.Holdings.IsSecond(bath));
+        json.WriteNumber("rotations", bath.Rotations);
+        json.WriteMoney("value", bath.Value, view.Currency);
+    }
+
+    /// <summary>Whole sheets of every format the ledger has film in, of conventional grain; of the usual formats when it has none.</summary>
+    private static void WriteSheets(Utf8JsonWriter json, BathReading reading, View view)
+    {
+        json.WriteStartObject("remainingSheets");
+        foreach (var format in BathText.Formats(view))
+            if (reading.RemainingSheets(format) is { } sheets)
+                json.WriteNumber(format.Code, sheets);
+        json.WriteEndObject();
+    }
+}

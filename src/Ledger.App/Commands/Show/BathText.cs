@@ -1,0 +1,62 @@
+using Ledger.App.Output;
+using Ledger.Core.Baths;
+using Ledger.Core.Keeping;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+
+namespace Ledger.App.Commands.Show;
+
+/// <summary>A bath as a person reads it: what it is, what it took, what it can take, how old it is.</summary>
+internal static class BathText
+{
+    /// <summary>The formats that the ledger has film in, the smallest first; the usual ones while it has none.</summary>
+    public static IReadOnlyList<Format> Formats(View view)
+    {
+        var own = view.Holdings.Items.Select(item => item.Format).OfType<Format>().DistinctBy(format => format.Code).ToList();
+        return own.Count == 0 ? Format.Common : [.. own.OrderBy(format => format.Area)];
+    }
+
+    public static void Write(TextWriter output, BathReading reading, View view)
+    {
+        var bath = reading.Bath;
+        output.WriteLine(
+            $"{bath.Code}: {bath.Role.Name()} for {bath.Material.Name()}, {bath.WorkingVolume.ToText(view.Style)} of {bath.Item} {bath.Dilution}{Pair(bath, view)}");
+        var lines = new TextTable(Column.Left(""), Column.Left(""));
+        lines.Add("  taken", Taken(reading, view));
+        lines.Add("  left", Left(reading, view));
+        lines.Add("  age", Age(reading));
+        if (reading.EndedBy is { } end)
+            lines.Add("  ended", $"by {end.Name()}: do not use it again");
+        lines.WriteTo(output, view.Width);
+    }
+
+    private static string Pair(Bath bath, View view) =>
+        view.Holdings.IsSecond(bath) ? $", second after {bath.PairedWith}"
+        : view.Holdings.SecondAfter(bath) is { } second ? $", first before {second.Code}"
+        : "";
+
+    private static string Taken(BathReading reading, View view)
+    {
+        var bath = reading.Bath;
+        var weighted = bath.Worked == bath.WorkedWeighted ? "" : $", {bath.WorkedWeighted.ToText(view.Style)} weighted by film";
+        var perLitre = Area.FromSquareInches(reading.ThroughputSquareInchesPerLitre).ToText(view.Style);
+        return $"{bath.Worked.ToText(view.Style)}{weighted}; {perLitre} per litre";
+    }
+
+    private static string Left(BathReading reading, View view)
+    {
+        if (reading.Remaining is not { } left)
+            return "no capacity is set";
+        var capacity = reading.Bath.Capacity!;
+        var sheets = string.Join(" or ", Formats(view).Select(format => $"{reading.RemainingSheets(format)} of {format.Code}"));
+        return $"{left.ToText(view.Style)} of {reading.Bath.TotalCapacity!.Value.ToText(view.Style)}, {Scaled.ToText(reading.UsedPercent ?? 0, 1)} % used; "
+            + $"capacity {capacity.PerLitre.ToText(view.Style)} per litre ({capacity.Basis})"
+            + (reading.IsSpent ? "" : $"; room for {sheets}");
+    }
+
+    private static string Age(BathReading reading)
+    {
+        var age = $"{reading.AgeDays} {(reading.AgeDays == 1 ? "day" : "days")}, mixed {Dates.Text(reading.Bath.MixedOn)}";
+        return reading.GoodUntil is { } good ? $"{age}; good until {Dates.Text(good.Date)} ({good.Rule.Name()})" : age;
+    }
+}

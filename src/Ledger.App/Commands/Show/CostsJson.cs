@@ -1,0 +1,74 @@
+using System.Text.Json;
+using Ledger.App.Output;
+using Ledger.Core.Costing;
+using Ledger.Core.Sessions;
+
+namespace Ledger.App.Commands.Show;
+
+/// <summary>The costs of a period in JSON.</summary>
+internal static class CostsJson
+{
+    public static void Write(CostsShown shown, View view, Utf8JsonWriter json)
+    {
+        var costs = shown.Costs;
+        json.WriteDate("from", costs.Facts.From);
+        json.WriteDate("to", costs.Facts.To);
+        json.WriteString("item", shown.Film);
+        WriteSheetFigures(shown.PerFilm, view, json);
+        json.WriteMoney("film", costs.Film, view.Currency);
+        json.WriteMoney("chemistry", costs.Chemistry, view.Currency);
+        json.WriteMoney("supplies", costs.Supplies, view.Currency);
+        json.WriteMoney("waste", costs.Waste, view.Currency);
+        json.WriteMoney("spoiledFilm", costs.SpoiledFilm, view.Currency);
+        json.WriteMoney("neverUsedInBaths", costs.NeverUsedInBaths, view.Currency);
+        json.WriteMoney("spent", costs.Spent, view.Currency);
+        json.WriteMoney("onHand", costs.OnHand, view.Currency);
+        json.WriteMoney("stillInBaths", costs.StillInBaths, view.Currency);
+        json.WriteBoolean("reconciles", costs.Reconciles);
+        json.WriteStartArray("films");
+        foreach (var film in shown.Films)
+            WriteFilm(film, view, json);
+        json.WriteEndArray();
+        json.WriteStartArray("sheets");
+        foreach (var sheet in shown.Sheets)
+            WriteSheet(sheet, view, json);
+        json.WriteEndArray();
+    }
+
+    private static void WriteSheetFigures(FilmCost film, View view, Utf8JsonWriter json)
+    {
+        json.WriteNumber("sheetsUsed", film.SheetsUsed);
+        json.WriteNumber("negatives", film.Negatives);
+        json.WriteNumber("keepers", film.Keepers);
+        json.WriteMoney("perSheetUsed", film.PerSheetUsed, view.Currency);
+        json.WriteMoney("perNegative", film.PerNegative, view.Currency);
+        json.WriteMoney("perKeeper", film.PerKeeper, view.Currency);
+    }
+
+    private static void WriteFilm(FilmCost film, View view, Utf8JsonWriter json)
+    {
+        json.WriteStartObject();
+        json.WriteString("item", film.Item);
+        WriteSheetFigures(film, view, json);
+        json.WriteMoney("film", film.Film, view.Currency);
+        json.WriteMoney("chemistry", film.Chemistry, view.Currency);
+        json.WriteMoney("supplies", film.Supplies, view.Currency);
+        json.WriteMoney("total", film.Total, view.Currency);
+        json.WriteEndObject();
+    }
+
+    private static void WriteSheet(SheetCost sheet, View view, Utf8JsonWriter json)
+    {
+        json.WriteStartObject();
+        json.WriteString("negative", sheet.Sheet);
+        json.WriteString("session", sheet.Session);
+        json.WriteString("item", sheet.Item);
+        json.WriteString("fate", sheet.Fate.Name());
+        json.WriteMoney("film", sheet.Film, view.Currency);
+        json.WriteMoney("developer", sheet.Developer, view.Currency);
+        json.WriteMoney("otherChemistry", sheet.OtherChemistry, view.Currency);
+        json.WriteMoney("supplies", sheet.Supplies, view.Currency);
+        json.WriteMoney("total", sheet.Total, view.Currency);
+        json.WriteEndObject();
+    }
+}

@@ -1,0 +1,69 @@
+using System.Globalization;
+using Ledger.App.Output;
+using Ledger.Core.Costing;
+using Ledger.Core.Measures;
+
+namespace Ledger.App.Commands.Show;
+
+/// <summary>The costs of a period as a person reads them: where the money went, then each film by the sheet.</summary>
+internal static class CostsText
+{
+    public static void Write(CostsShown shown, View view, TextWriter output)
+    {
+        var costs = shown.Costs;
+        var currency = view.Currency.Length == 0 ? "" : $", {view.Currency}";
+        output.WriteLine($"{Dates.Text(costs.Facts.From)} to {Dates.Text(costs.Facts.To)}{currency}");
+        if (costs.Spent == Money.Zero && costs.Sheets.Count == 0)
+        {
+            output.WriteLine("Nothing was bought and nothing was used.");
+            return;
+        }
+
+        WriteMoney(costs, output, view);
+        output.WriteLine();
+        WriteFilms(shown, output, view);
+    }
+
+    private static void WriteMoney(CostReading costs, TextWriter output, View view)
+    {
+        var table = new TextTable(Column.Left(""), Column.Right(""), Column.Left(""));
+        table.Add("spent", costs.Spent.Rounded(), $"{costs.Facts.OnHandBefore.Rounded()} on hand before, {costs.Facts.Bought.Rounded()} bought");
+        table.Add("  film", costs.Film.Rounded(), "that became negatives");
+        table.Add("  chemistry", costs.Chemistry.Rounded(), "one-shot, and the baths by the area that passed through");
+        table.Add("  supplies", costs.Supplies.Rounded());
+        table.Add("  waste", costs.Waste.Rounded(), Waste(costs));
+        table.Add("  on hand", costs.OnHand.Rounded());
+        table.Add("  still in baths", costs.StillInBaths.Rounded());
+        table.WriteTo(output, view.Width);
+        output.WriteLine(costs.Reconciles ? "It reconciles to the last millionth." : "It does not reconcile: run `trayledger check`.");
+    }
+
+    private static string Waste(CostReading costs) =>
+        $"spoiled film {costs.SpoiledFilm.Rounded()}, thrown away {costs.Facts.ThrownAway.Rounded()}, "
+        + $"lost {costs.Facts.Lost.Rounded()}, poured out unused {costs.NeverUsedInBaths.Rounded()}";
+
+    private static void WriteFilms(CostsShown shown, TextWriter output, View view)
+    {
+        var films = shown.Films.ToList();
+        if (films.Count == 0)
+        {
+            output.WriteLine("No film was used.");
+            return;
+        }
+
+        var table = new TextTable(
+            Column.Left("film"), Column.Right("used"), Column.Right("negatives"), Column.Right("keepers"),
+            Column.Right("total"), Column.Right("a sheet"), Column.Right("a negative"), Column.Right("a keeper"));
+        foreach (var film in films)
+            Add(table, film.Item, film);
+        if (films.Count > 1)
+            Add(table, "all", shown.PerFilm);
+        table.WriteTo(output, view.Width);
+    }
+
+    private static void Add(TextTable table, string name, FilmCost film) => table.Add(
+        name, Count(film.SheetsUsed), Count(film.Negatives), Count(film.Keepers), film.Total.Rounded(),
+        film.PerSheetUsed?.Rounded() ?? "-", film.PerNegative?.Rounded() ?? "-", film.PerKeeper?.Rounded() ?? "-");
+
+    private static string Count(long count) => count.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,83 @@
+using System.Text.Json;
+using Ledger.App.Output;
+using Ledger.Core.Costing;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+
+namespace Ledger.App.Commands.Show;
+
+/// <summary>An item in JSON.</summary>
+internal static class ItemJson
+{
+    public static void Write(ItemShown shown, View view, Utf8JsonWriter json)
+    {
+        var shelf = shown.Shelf;
+        WriteSettings(shelf.Item, json);
+        json.WriteQuantity("onHand", shelf.OnHand);
+        json.WriteQuantity("usable", shelf.Usable);
+        json.WriteQuantity("expired", shelf.Expired);
+        json.WriteQuantity("incoming", shelf.Item.Of(0));
+        json.WriteQuantity("reserved", shelf.Item.Of(0));
+        json.WriteMoney("value", shelf.Value, view.Currency);
+        json.WriteStartArray("values");
+        foreach (var (formula, value) in shown.Values)
+        {
+            json.WriteStartObject();
+            json.WriteString("formula", formula.Name());
+            json.WriteMoney("value", value, view.Currency);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        ContainerText.Write(json, shelf, view);
+        WriteMoves(shown, view, json);
+    }
+
+    private static void WriteSettings(Item item, Utf8JsonWriter json)
+    {
+        json.WriteString("item", item.Code);
+        json.WriteString("name", item.Name);
+        json.WriteString("kind", item.Kind.Name());
+        json.WriteString("role", item.Role.Name());
+        json.WriteString("format", item.Format?.Code);
+        json.WriteString("unit", item.Unit.Name());
+        json.WriteQuantity("pack", item.Pack);
+        json.WriteString("dilution", item.Dilution?.Text);
+        json.WriteArea("capacitySqInPerLitre", item.Capacity?.PerLitre);
+        json.WriteString("capacityBasis", item.Capacity?.Basis);
+        json.WriteQuantity("minimumPer80SqIn", item.MinimumPer80SquareInches);
+        json.WriteFigure("fixerWeight", item.FixerWeightThousandths / 1000m);
+        json.WriteStartObject("keeping");
+        json.WriteFigure("sealedDays", item.Keeping.SealedDays);
+        json.WriteFigure("openedFullDays", item.Keeping.OpenedFullDays);
+        json.WriteFigure("openedPartDays", item.Keeping.OpenedPartDays);
+        json.WriteFigure("workingFullDays", item.Keeping.WorkingFullDays);
+        json.WriteFigure("workingPartDays", item.Keeping.WorkingPartDays);
+        json.WriteFigure("trayHours", item.Keeping.TrayHours);
+        json.WriteEndObject();
+        json.WriteFigure("leadTimeDays", item.LeadTimeDays);
+        json.WriteFigure("serviceLevel", item.ServiceLevel);
+        json.WriteQuantity("minimumOnHand", item.MinimumOnHand);
+        json.WriteString("formula", item.Formula);
+        json.WriteString("cautions", item.Cautions);
+    }
+
+    private static void WriteMoves(ItemShown shown, View view, Utf8JsonWriter json)
+    {
+        json.WriteStartArray("moves");
+        foreach (var move in shown.Moves)
+        {
+            json.WriteStartObject();
+            json.WriteNumber("entry", move.Number);
+            json.WriteDate("date", move.Date);
+            json.WriteString("summary", move.Summary);
+            json.WriteString("container", move.Container);
+            json.WriteNumber("lot", move.Lot.Value);
+            json.WriteQuantity("change", shown.Shelf.Item.Of(move.Change));
+            json.WriteMoney("value", move.Value, view.Currency);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+}

@@ -1,0 +1,21 @@
+using System.CommandLine;
+using Ledger.App.Wiring;
+
+namespace Ledger.App.Commands.Show;
+
+/// <summary>show: the ledger's readings.</summary>
+internal sealed class ShowCommands : Command
+{
+    public ShowCommands(Workbench bench)
+        : base("show", "Show how things stand: what needs you, the shelf, the baths, the sessions, the costs, the journal.")
+    {
+        Subcommands.Add(new ShowToday(bench));
+        Subcommands.Add(new ShowShelf(bench));
+        Subcommands.Add(new ShowBaths(bench));
+        Subcommands.Add(new ShowSessions(bench));
+        Subcommands.Add(new ShowCosts(bench));
+        Subcommands.Add(new ShowJournal(bench));
+        Subcommands.Add(new ShowItem(bench));
+        Subcommands.Add(new ShowBath(bench));
+    }
+}

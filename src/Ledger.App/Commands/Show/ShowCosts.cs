@@ -1,0 +1,62 @@
+using System.CommandLine;
+using System.Text.Json;
+using Ledger.App.Values;
+using Ledger.App.Wiring;
+using Ledger.Core.Costing;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+using NodaTime;
+
+namespace Ledger.App.Commands.Show;
+
+/// <summary>show costs: what a period cost, down to the sheet.</summary>
+internal sealed class ShowCosts : ShowCommand<CostsShown>
+{
+    private readonly Option<LocalDate?> _from = Typed.Option("--from", "DATE", Text.Date, "the first day; otherwise a year before the last");
+    private readonly Option<LocalDate?> _to = Typed.Option("--to", "DATE", Text.Date, "the last day; otherwise today, or the day of --as-of");
+    private readonly Option<string?> _film = Typed.Option<string?>("--film", "ITEM", Text.NotEmpty, "the sheets of one film only");
+
+    public ShowCosts(Workbench bench)
+        : base(bench, "costs", "What a period cost, for each sheet used, each negative and each keeper.", """
+            Spent is what was there when the period began and what was bought since; all of
+            it is accounted for, to the last millionth. The figures per sheet count the
+            spoiled sheets as well.
+            Example: trayledger show costs --from 2025-04-01 --to 2026-03-31 --film pan100
+            """)
+    {
+        Options.Add(_from);
+        Options.Add(_to);
+        Options.Add(_film);
+    }
+
+    protected override CostsShown Read(View view, ParseResult parse)
+    {
+        var to = parse.GetValue(_to) ?? view.AsOf;
+        var from = parse.GetValue(_from) ?? to.PlusYears(-1).PlusDays(1);
+        if (from > to)
+            throw new FormatException($"the period ends on {Dates.Text(to)}, before it begins on {Dates.Text(from)}");
+        var film = parse.GetValue(_film) is { } code ? Film(code.Trim(), view) : null;
+        return new(new(view.Ledger.Costs(from, to)), film);
+    }
+
+    protected override void WriteText(CostsShown shown, View view, TextWriter output) => CostsText.Write(shown, view, output);
+
+    protected override void WriteJson(CostsShown shown, View view, Utf8JsonWriter json) => CostsJson.Write(shown, view, json);
+
+    private static string Film(string code, View view) =>
+        view.Holdings.Item(code) is { Kind: ItemKind.Film } item ? item.Code : throw new RefusedByCommandException(
+            $"there is no film \"{code}\"; {Known.Names(view.Holdings.Items.Where(known => known.Kind == ItemKind.Film).Select(known => known.Code), "known")}");
+}
+
+/// <summary>The costs that are shown.</summary>
+/// <param name="Costs">The costs of the period.</param>
+/// <param name="Film">The film that the figures per sheet are limited to, or null for all.</param>
+internal sealed record CostsShown(CostReading Costs, string? Film)
+{
+    public FilmCost PerFilm => Film is null ? Costs.AllFilms : Costs.Of(Film);
+
+    public IEnumerable<FilmCost> Films => Film is null ? Costs.ByFilm : [Costs.Of(Film)];
+
+    public IEnumerable<SheetCost> Sheets =>
+        Costs.Sheets.Where(sheet => Film is null || sheet.Item.Equals(Film, StringComparison.OrdinalIgnoreCase));
+}

@@ -1,0 +1,52 @@
+using System.CommandLine;
+using System.Text.Json;
+using Ledger.App.Output;
+using Ledger.App.Values;
+using Ledger.App.Wiring;
+using Ledger.Core.Costing;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+
+namespace Ledger.App.Commands.Show;
+
+/// <summary>show item X: one item's settings, its containers, its moves, and its stock's worth.</summary>
+internal sealed class ShowItem : ShowCommand<ItemShown>
+{
+    private readonly Argument<string> _item = Typed.Argument("item", Text.NotEmpty, "the item's code");
+    private readonly LastOption _last = new("moves", 30);
+
+    public ShowItem(Workbench bench)
+        : base(bench, "item", "One item: its settings, its boxes and bottles, what came and went, and what the stock is worth by each cost formula.")
+    {
+        Arguments.Add(_item);
+        Options.Add(_last);
+    }
+
+    protected override ItemShown Read(View view, ParseResult parse)
+    {
+        var code = parse.GetRequiredValue(_item).Trim();
+        var item = view.Holdings.Item(code) ?? throw new RefusedByCommandException(
+            $"there is no item \"{code}\"; {Known.Names(view.Holdings.Items.Select(known => known.Code), "known")}");
+        var moves = view.Ledger.MovesOf(item.Code, view.AsOf, int.MaxValue);
+        return new(
+            new(item, view.Holdings.ContainersOf(item.Code), view.AsOf),
+            [.. moves.Take(_last.In(parse))],
+            [.. Enum.GetValues<CostFormula>().Select(formula => (formula, StockValue.Of(moves.Reverse(), formula)))]);
+    }
+
+    protected override void WriteText(ItemShown shown, View view, TextWriter output) => ItemText.Write(shown, view, output);
+
+    protected override void WriteJson(ItemShown shown, View view, Utf8JsonWriter json)
+    {
+        json.WriteDate("asOf", view.AsOf);
+        ItemJson.Write(shown, view, json);
+    }
+}
+
+/// <summary>An item as it is shown.</summary>
+/// <param name="Shelf">Its stock.</param>
+/// <param name="Moves">What its containers took in and gave, the last first.</param>
+/// <param name="Values">What its stock is worth by each cost formula.</param>
+internal sealed record ItemShown(
+    ShelfReading Shelf, IReadOnlyList<ItemMove> Moves, IReadOnlyList<(CostFormula Formula, Money? Value)> Values);

@@ -1,0 +1,71 @@
+using System.CommandLine;
+using System.Text.Json;
+using Ledger.App.Output;
+using Ledger.App.Wiring;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+
+namespace Ledger.App.Commands.Show;
+
+/// <summary>show shelf: all items and their containers.</summary>
+internal sealed class ShowShelf(Workbench bench)
+    : ShowCommand<IReadOnlyList<ShelfReading>>(bench, "shelf", "What is on the shelf: every item, and every box and bottle with its last good day.")
+{
+    protected override IReadOnlyList<ShelfReading> Read(View view, ParseResult parse) =>
+    [
+        .. view.Holdings.Items.Select(item => new ShelfReading(item, view.Holdings.ContainersOf(item.Code), view.AsOf)),
+    ];
+
+    protected override void WriteText(IReadOnlyList<ShelfReading> shelf, View view, TextWriter output)
+    {
+        if (shelf.Count == 0)
+        {
+            output.WriteLine("The shelf is empty: record an item and its receipt, or import them.");
+            return;
+        }
+
+        var items = new TextTable(
+            Column.Left("item"), Column.Right("on hand"), Column.Right("still good"), Column.Right("value"), Column.Left("name"));
+        var containers = ContainerText.Table();
+        foreach (var reading in shelf)
+        {
+            items.Add(
+                reading.Item.Code, reading.OnHand.ToText(view.Style), reading.Usable.ToText(view.Style), reading.Value.Rounded(),
+                reading.Item.Name + (reading.IsBelowMinimum ? " (below your minimum)" : ""));
+            foreach (var container in reading.Containers)
+                ContainerText.Add(containers, container, view);
+        }
+
+        items.WriteTo(output, view.Width);
+        var total = new Money(shelf.Sum(reading => reading.Value.Millionths));
+        output.WriteLine($"{total.Rounded()} {view.Currency}".TrimEnd() + $" in all on {Dates.Text(view.AsOf)}");
+        if (containers.IsEmpty)
+            return;
+        output.WriteLine();
+        containers.WriteTo(output, view.Width);
+    }
+
+    protected override void WriteJson(IReadOnlyList<ShelfReading> shelf, View view, Utf8JsonWriter json)
+    {
+        json.WriteDate("asOf", view.AsOf);
+        json.WriteStartArray("items");
+        foreach (var reading in shelf)
+        {
+            json.WriteStartObject();
+            json.WriteString("item", reading.Item.Code);
+            json.WriteString("name", reading.Item.Name);
+            json.WriteString("kind", reading.Item.Kind.Name());
+            json.WriteQuantity("onHand", reading.OnHand);
+            json.WriteQuantity("usable", reading.Usable);
+            json.WriteQuantity("expired", reading.Expired);
+            json.WriteQuantity("incoming", reading.Item.Of(0));
+            json.WriteQuantity("reserved", reading.Item.Of(0));
+            json.WriteMoney("value", reading.Value, view.Currency);
+            json.WriteBoolean("belowMinimum", reading.IsBelowMinimum);
+            ContainerText.Write(json, reading, view);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+}

@@ -1,0 +1,93 @@
+using System.CommandLine;
+using System.Text.Json;
+using Ledger.App.Output;
+using Ledger.App.Wiring;
+using Ledger.Core.Measures;
+using Ledger.Core.Notices;
+
+namespace Ledger.App.Commands.Show;
+
+/// <summary>show today: what needs the user, and what could be developed.</summary>
+internal sealed class ShowToday : ShowCommand<IReadOnlyList<Notice>>
+{
+    private readonly Option<bool> _exitCode = new("--exit-code")
+    {
+        Description = "end with status 10 when something must be done now or soon",
+    };
+
+    public ShowToday(Workbench bench)
+        : base(bench, "today", "What needs you, most pressing first, and what could be developed today.") => Options.Add(_exitCode);
+
+    protected override IReadOnlyList<Notice> Read(View view, ParseResult parse) => TodayReading.Of(view.Holdings);
+
+    protected override int Status(IReadOnlyList<Notice> notices, ParseResult parse) =>
+        parse.GetValue(_exitCode) && notices.Any(notice => notice.Severity is Severity.Act or Severity.Soon)
+            ? ExitStatus.NeedsTheUser
+            : ExitStatus.Done;
+
+    protected override void WriteText(IReadOnlyList<Notice> notices, View view, TextWriter output)
+    {
+        output.WriteLine(Dates.Text(view.AsOf));
+        if (notices.Count == 0)
+            output.WriteLine("Nothing needs you.");
+        foreach (var notice in notices)
+            Write(notice, view, output);
+
+        var prospects = new TextTable(
+            Column.Left("process"), Column.Left("developer"), Column.Right("still good"), Column.Right("trays"), Column.Left("bath"), Column.Right("room in it"));
+        foreach (var prospect in Prospect.Of(view.Holdings))
+            prospects.Add(
+                prospect.Process, prospect.Developer ?? "-", prospect.DeveloperLeft?.ToText(view.Style) ?? "-",
+                prospect.Batches?.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? "-", prospect.Bath ?? "-", Room(prospect, view));
+        if (prospects.IsEmpty)
+            return;
+        output.WriteLine();
+        output.WriteLine("What could be developed");
+        prospects.WriteTo(output, view.Width);
+    }
+
+    protected override void WriteJson(IReadOnlyList<Notice> notices, View view, Utf8JsonWriter json)
+    {
+        json.WriteDate("asOf", view.AsOf);
+        json.WriteStartArray("notices");
+        foreach (var notice in notices)
+        {
+            json.WriteStartObject();
+            json.WriteString("kind", notice.Kind.Name());
+            json.WriteString("severity", notice.Severity.Name());
+            json.WriteString("subject", notice.Subject);
+            json.WriteString("text", notice.Text);
+            json.WriteString("because", notice.Because);
+            json.WriteString("step", notice.Step);
+            json.WriteDate("by", notice.By);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("prospects");
+        foreach (var prospect in Prospect.Of(view.Holdings))
+        {
+            json.WriteStartObject();
+            json.WriteString("process", prospect.Process);
+            json.WriteString("developer", prospect.Developer);
+            json.WriteQuantity("developerLeft", prospect.DeveloperLeft);
+            json.WriteFigure("batches", prospect.Batches);
+            json.WriteString("bath", prospect.Bath);
+            json.WriteArea("roomSqIn", prospect.RoomInBath);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Write(Notice notice, View view, TextWriter output)
+    {
+        output.WriteLine();
+        output.WriteProse($"{notice.Severity.Name(),-4}  {notice.Text}", view.Width);
+        output.WriteProse(notice.Because, view.Width, "      ");
+        output.WriteProse($"-> {notice.Step}", view.Width, "      ");
+    }
+
+    private static string Room(Prospect prospect, View view) =>
+        prospect.Bath is null ? "-" : prospect.RoomInBath?.ToText(view.Style) ?? "no limit set";
+}

@@ -1,0 +1,62 @@
+using System.Text.Json;
+using Ledger.Core.Measures;
+using NodaTime;
+
+namespace Ledger.App.Output;
+
+/// <summary>How measures stand in JSON: dates as ISO text, money as exact text with its currency, quantities as a number with its unit.</summary>
+internal static class JsonMeasures
+{
+    public static void WriteDate(this Utf8JsonWriter json, string name, LocalDate? date)
+    {
+        if (date is { } day)
+            json.WriteString(name, Dates.Text(day));
+        else
+            json.WriteNull(name);
+    }
+
+    public static void WriteQuantity(this Utf8JsonWriter json, string name, Quantity? quantity)
+    {
+        if (quantity is not { } known)
+        {
+            json.WriteNull(name);
+            return;
+        }
+
+        json.WriteStartObject(name);
+        json.WriteNumber("value", Plain(known.Value));
+        json.WriteString("unit", known.Unit.Name());
+        json.WriteEndObject();
+    }
+
+    public static void WriteQuantity(this Utf8JsonWriter json, string name, Volume? volume) =>
+        json.WriteQuantity(name, volume is { } known ? Quantity.Of(known) : (Quantity?)null);
+
+    public static void WriteMoney(this Utf8JsonWriter json, string name, Money? money, string currency)
+    {
+        if (money is not { } known)
+        {
+            json.WriteNull(name);
+            return;
+        }
+
+        json.WriteStartObject(name);
+        json.WriteString("amount", known.ToString());
+        json.WriteString("currency", currency);
+        json.WriteEndObject();
+    }
+
+    /// <summary>A number, to the millionth, without trailing zeros.</summary>
+    public static void WriteFigure(this Utf8JsonWriter json, string name, decimal? number)
+    {
+        if (number is { } known)
+            json.WriteNumber(name, Plain(Math.Round(known, 6, MidpointRounding.AwayFromZero)));
+        else
+            json.WriteNull(name);
+    }
+
+    public static void WriteArea(this Utf8JsonWriter json, string name, Area? area) => json.WriteFigure(name, area?.SquareInches);
+
+    /// <summary>Dividing by one with many decimals drops a decimal's trailing zeros.</summary>
+    private static decimal Plain(decimal number) => number / 1.000000000000000000000000000000m;
+}

@@ -1,0 +1,72 @@
+using System.Globalization;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+
+namespace Ledger.App.Values;
+
+/// <summary>A quantity as it is typed: 25, 25ml, 1.5l, 30g, "4 sheets". Without a unit it is in the unit of its item.</summary>
+/// <param name="Value">The number.</param>
+/// <param name="Measure">The unit it was written with, or null.</param>
+/// <param name="Factor">How many of the ledger's units one written unit is: 1000 for litres.</param>
+internal sealed record Amount(decimal Value, Unit? Measure, decimal Factor)
+{
+    private const decimal MillilitresPerFluidOunce = 29.5735295625m;
+
+    public static Amount Parse(string text)
+    {
+        var trimmed = text.Trim();
+        var length = trimmed.TakeWhile(c => char.IsAsciiDigit(c) || c is '.' or '-' or '+').Count();
+        if (!decimal.TryParse(
+                trimmed[..length], NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value))
+            throw new FormatException($"\"{text}\" is not an amount; write a number and its unit, such as 25ml, 1.5l or 30g");
+        var (unit, factor) = UnitOf(trimmed[length..].Trim(), text);
+        return new(value, unit, factor);
+    }
+
+    /// <summary>The amount, or null when the text is something else.</summary>
+    public static Amount? TryParse(string text)
+    {
+        try
+        {
+            return Parse(text);
+        }
+        catch (FormatException)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>The quantity; an item of another unit is for the rules to refuse.</summary>
+    public Quantity For(Item? item)
+    {
+        var unit = Measure ?? item?.Unit ?? Unit.Piece;
+        return new(Base(unit), unit);
+    }
+
+    /// <summary>The volume, in millilitres where no unit was written.</summary>
+    public Volume AsVolume(string text) =>
+        Measure is null or Unit.Millilitre && Base(Unit.Millilitre) is >= 0 and var microlitres
+            ? Volume.FromMicrolitres(microlitres)
+            : throw new FormatException($"\"{text}\" is not a volume; write one such as 25ml or 1.5l");
+
+    /// <summary>Fluid ounces meet no whole microlitre and are rounded to the nearest; anything else is kept exactly or refused.</summary>
+    private long Base(Unit unit)
+    {
+        var value = Value * Factor;
+        if (Factor == MillilitresPerFluidOunce)
+            value = Math.Round(value, 3, MidpointRounding.AwayFromZero);
+        return Scaled.ToBase(value, unit.BasePerUnit())
+            ?? throw new FormatException($"{Scaled.ToText(Value, 6)} {unit.Name()} is finer or larger than the ledger keeps");
+    }
+
+    private static (Unit? Unit, decimal Factor) UnitOf(string name, string text) => name.ToLowerInvariant() switch
+    {
+        "" => (null, 1),
+        "l" => (Unit.Millilitre, 1000),
+        "kg" => (Unit.Gram, 1000),
+        "floz" or "fl oz" => (Unit.Millilitre, MillilitresPerFluidOunce),
+        var other => Units.Named(other) is { } unit ? (unit, 1)
+            : other.EndsWith('s') && Units.Named(other[..^1]) is { } units and not (Unit.Millilitre or Unit.Gram) ? (units, 1)
+            : throw new FormatException($"\"{text}\": \"{name}\" is no unit; known: ml, l, floz, g, kg, sheet, roll, piece"),
+    };
+}

@@ -1,0 +1,26 @@
+namespace Ledger.App.Wiring;
+
+/// <summary>How a command ended, for scripts.</summary>
+internal static class ExitStatus
+{
+    /// <summary>Done.</summary>
+    public const int Done = 0;
+
+    /// <summary>A fault of the program.</summary>
+    public const int Fault = 1;
+
+    /// <summary>The command line is wrong.</summary>
+    public const int WrongCommandLine = 2;
+
+    /// <summary>Refused, with the reason, and nothing was written.</summary>
+    public const int Refused = 3;
+
+    /// <summary>A file cannot be used.</summary>
+    public const int UnusableFile = 4;
+
+    /// <summary>Something needs the user: only where they asked to be told so.</summary>
+    public const int NeedsTheUser = 10;
+
+    /// <summary>Stopped by the user: 128 + the number of the interrupt signal, as shells count it.</summary>
+    public const int Interrupted = 130;
+}

@@ -1,0 +1,22 @@
+namespace Ledger.App.Wiring;
+
+/// <summary>Where the ledger lives: as the command line says, else the environment, else the user's data folder.</summary>
+internal static class LedgerLocation
+{
+    /// <summary>The variable that names the ledger's file.</summary>
+    public const string Variable = "TRAYLEDGER_FILE";
+
+    /// <summary>The full path of the ledger, whether it is there yet or not.</summary>
+    public static string Of(string? option, Func<string, string?> variable)
+    {
+        if ((option ?? variable(Variable)) is { Length: > 0 } named)
+            return Path.GetFullPath(named);
+        return Path.Combine(DataFolder(variable), "trayledger", "ledger.db");
+    }
+
+    /// <summary>The XDG data folder, or what the platform has in its place. A relative XDG path counts as unset, as its specification asks.</summary>
+    private static string DataFolder(Func<string, string?> variable) =>
+        variable("XDG_DATA_HOME") is { } xdg && Path.IsPathRooted(xdg)
+            ? xdg
+            : Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify);
+}

@@ -1,0 +1,46 @@
+using System.CommandLine;
+using Ledger.App.Values;
+using Ledger.Storage;
+using NodaTime;
+
+namespace Ledger.App.Wiring;
+
+/// <summary>What every command works with: its surroundings and the ledger that the command line means.</summary>
+internal sealed class Workbench(Surroundings around)
+{
+    /// <summary>The streams, the clock, the terminal.</summary>
+    public Surroundings Around => around;
+
+    /// <summary>--file, which every command accepts.</summary>
+    public Option<string?> File { get; } = FileOption();
+
+    /// <summary>Today, where the user is.</summary>
+    public LocalDate Today => around.Clock.GetCurrentDate();
+
+    /// <summary>The path of the ledger that the command line means.</summary>
+    public string PathIn(ParseResult parse) => LedgerLocation.Of(parse.GetValue(File), around.Variable);
+
+    /// <summary>Opens the ledger that the command line means.</summary>
+    public LedgerFile Open(ParseResult parse) => Open(PathIn(parse));
+
+    /// <summary>Opens a ledger, and says so when an older one was brought up to date.</summary>
+    public LedgerFile Open(string path)
+    {
+        var ledger = LedgerFile.Open(path, around.Clock);
+        if (ledger.MigratedFrom is { } copy)
+            Say($"{path} was made by an older version and is up to date now; the file as it was is kept as {copy}");
+        return ledger;
+    }
+
+    /// <summary>Writes a message or remark for the person, apart from the results.</summary>
+    public void Say(string sentence) => around.Error.WriteLine(sentence);
+
+    private static Option<string?> FileOption()
+    {
+        var option = Typed.Option<string?>(
+            "--file", "PATH", Text.NotEmpty,
+            $"the ledger's file; otherwise the variable {LedgerLocation.Variable}, otherwise trayledger/ledger.db in your data folder");
+        option.Recursive = true;
+        return option;
+    }
+}

@@ -1,0 +1,70 @@
+using System.Text.Json;
+using Ledger.App.Tests.Support;
+using Ledger.Exchange.Import;
+
+namespace Ledger.App.Tests;
+
+/// <summary>The whole demo year, typed entry by entry, against the same year from its CSV files.</summary>
+public class DemoYearThroughCommandsTests
+{
+    private static readonly Lazy<Darkroom> _typed = new(() =>
+    {
+        var room = new Darkroom();
+        foreach (var entry in DemoYear.Read(room.Today))
+            room.Do(Spoken.Of(entry));
+        return room;
+    });
+
+    [Theory]
+    [InlineData("today")]
+    [InlineData("shelf")]
+    [InlineData("baths")]
+    [InlineData("sessions")]
+    [InlineData("costs")]
+    [InlineData("item", "syrup")]
+    [InlineData("item", "pan100")]
+    [InlineData("bath", "F4")]
+    public void What_is_typed_gives_the_same_as_what_is_imported(params string[] what)
+    {
+        using var imported = Darkroom.WithDemoYear();
+        Assert.Equal(imported.Do(["show", .. what, "--json"]), _typed.Value.Do(["show", .. what, "--json"]));
+        Assert.Equal(imported.Do(["show", .. what]), _typed.Value.Do(["show", .. what]));
+    }
+
+    [Fact]
+    public void The_years_totals_are_those_of_its_description()
+    {
+        var sessions = _typed.Value.Run("show", "sessions", "--json").Json.GetProperty("sessions").EnumerateArray().ToList();
+        var pan = _typed.Value.Run("show", "costs", "--film", "pan100", "--json").Json;
+
+        Assert.Equal(22, sessions.Count);
+        Assert.Equal(9600, sessions.Sum(session => session.GetProperty("areaSqIn").GetDecimal()));
+        Assert.Equal(925, sessions.Sum(session => session.GetProperty("developer").GetProperty("value").GetDecimal()));
+        Assert.Equal(96, pan.GetProperty("sheets").GetArrayLength());
+        Assert.Equal(99, pan.GetProperty("sheetsUsed").GetInt32());
+        Assert.Equal(90, pan.GetProperty("negatives").GetInt32());
+        Assert.Equal(31, pan.GetProperty("keepers").GetInt32());
+        Assert.True(pan.GetProperty("reconciles").GetBoolean());
+    }
+
+    [Fact]
+    public void The_bath_in_use_has_ended_by_age_with_almost_half_of_its_capacity_left()
+    {
+        var bath = _typed.Value.Run("show", "baths", "--json").Json.GetProperty("baths").EnumerateArray()
+            .Single(bath => !bath.GetProperty("standsSecond").GetBoolean());
+
+        Assert.Equal(1600, bath.GetProperty("weightedAreaSqIn").GetDecimal());
+        Assert.Equal(1400, bath.GetProperty("remainingSqIn").GetDecimal());
+        Assert.Equal(182, bath.GetProperty("ageDays").GetInt32());
+        Assert.Equal("age", bath.GetProperty("endsBy").GetString());
+        Assert.Equal(JsonValueKind.True, bath.GetProperty("isSpent").ValueKind);
+    }
+
+    [Fact]
+    public void The_typed_file_passes_its_check()
+    {
+        var report = _typed.Value.Run("check", "--json").Json;
+        Assert.True(report.GetProperty("ok").GetBoolean());
+        Assert.Equal(DemoYear.Read(_typed.Value.Today).Count, report.GetProperty("entries").GetInt32());
+    }
+}

@@ -1,0 +1,125 @@
+using Ledger.App.Tests.Support;
+
+namespace Ledger.App.Tests;
+
+public class ExitStatusTests
+{
+    [Theory]
+    [InlineData("shwo")]
+    [InlineData("show")]
+    [InlineData("show today --colour")]
+    [InlineData("show today --as-of 2026-02-29")]
+    [InlineData("show today --as-of yesterday")]
+    [InlineData("show journal --last 0")]
+    [InlineData("show costs --from 2026-02-01 --to 2026-01-01")]
+    [InlineData("record receipt")]
+    [InlineData("record receipt pan100 two")]
+    [InlineData("record receipt pan100 1,5")]
+    [InlineData("record receipt pan100 1 --price 1.1234567")]
+    [InlineData("record receipt pan100 1 --expires 31/12/2026")]
+    [InlineData("record session S23 --process film")]
+    [InlineData("record session S23 --process film --sheets 4")]
+    [InlineData("record session S23 --process film --sheets x")]
+    [InlineData("record bath F9 rapidfix 1.5l --dilution 1:31")]
+    [InlineData("record bath F9 rapidfix lots")]
+    [InlineData("record bath F9 rapidfix 1.5l --basis strict")]
+    [InlineData("record bath F9 rapidfix 1.5l --material glass")]
+    [InlineData("record item new1")]
+    [InlineData("record item new1 --kind film")]
+    [InlineData("record item pan100 --format 8by10")]
+    [InlineData("record count syrup 64 bottles --reason dregs")]
+    [InlineData("record count syrup 64bottles --reason dregs")]
+    [InlineData("record count syrup 64ml")]
+    [InlineData("record correction last --reason wrong")]
+    [InlineData("import holidays x.csv")]
+    [InlineData("import items")]
+    [InlineData("completion tcsh")]
+    public void A_wrong_command_line_ends_with_2_and_says_what_is_accepted(string line)
+    {
+        using var room = Darkroom.WithDemoYear();
+        var ran = room.Run(line.Split(' '));
+        Assert.Equal(2, ran.Status);
+        Assert.Equal("", ran.Out);
+        Assert.NotEqual("", ran.Error);
+    }
+
+    [Theory]
+    [InlineData("record receipt pan101 1", "there is no item \"pan101\"")]
+    [InlineData("record receipt pan100 -1", "packs must be more than 0")]
+    [InlineData("record receipt pan100 1 --price -5", "the price cannot be negative")]
+    [InlineData("record receipt pan100 1 --date 2026-03-16", "2026-03-16 is later than today, 2026-03-15")]
+    [InlineData("record receipt pan100 1 --date 1826-03-16", "too long ago")]
+    [InlineData("record opening syrup/1", "is open")]
+    [InlineData("record bath F1 rapidfix 1l", "there was a bath F1 already")]
+    [InlineData("record bath F9 rapidfix 1l --amount 200g", "kept in ml, not in g")]
+    [InlineData("record discard F9 --reason spent", "F9")]
+    [InlineData("record count syrup 64ml --reason counted", "there is nothing to post")]
+    [InlineData("record correction 9999 --reason wrong", "there is no entry 9999")]
+    [InlineData("record correction 1 --reason wrong", "define it anew instead")]
+    [InlineData("record setting colour red", "there is no setting")]
+    [InlineData("record setting liquids pints", "ml or floz")]
+    [InlineData("show item pan101", "there is no item \"pan101\"")]
+    [InlineData("show bath F9", "there was no bath \"F9\"")]
+    [InlineData("show costs --film syrup", "there is no film \"syrup\"")]
+    public void A_refusal_ends_with_3_says_why_and_writes_nothing(string line, string why)
+    {
+        using var room = Darkroom.WithDemoYear();
+        var before = room.Do("show", "journal", "--json", "--last", "1000");
+        var ran = room.Run(line.Split(' '));
+        Assert.Equal(3, ran.Status);
+        Assert.Equal("", ran.Out);
+        Assert.Contains(why, ran.Error, StringComparison.Ordinal);
+        Assert.Equal(before, room.Do("show", "journal", "--json", "--last", "1000"));
+    }
+
+    [Fact]
+    public void A_dilution_with_a_colon_is_asked_about()
+    {
+        using var room = Darkroom.WithDemoYear();
+        var ran = room.Run("record", "bath", "F9", "rapidfix", "1.5l", "--dilution", "1:4");
+        Assert.Equal(2, ran.Status);
+        Assert.Contains("\"1:4\" is read two ways: write 1+4 if the second figure is the water, or 1+3", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_mistyped_command_is_told_where_help_is()
+    {
+        using var room = new Darkroom();
+        Assert.Contains("`trayledger record session --help`", room.Run("record", "session").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Today_ends_with_10_only_when_it_was_asked_to_and_something_is_pressing()
+    {
+        using var room = Darkroom.WithDemoYear();
+        Assert.Equal(0, room.Run("show", "today").Status);
+        Assert.Equal(10, room.Run("show", "today", "--exit-code").Status);
+        Assert.Equal(10, room.Run("show", "today", "--exit-code", "--json").Status);
+        using var quiet = new Darkroom();
+        Assert.Equal(0, quiet.Run("show", "today", "--exit-code").Status);
+    }
+
+    [Fact]
+    public void Without_a_terminal_the_screens_are_refused_in_a_sentence()
+    {
+        using var room = new Darkroom();
+        var ran = room.Run();
+        Assert.Equal(2, ran.Status);
+        Assert.Contains("need a terminal", ran.Error, StringComparison.Ordinal);
+        Assert.False(File.Exists(room.Ledger));
+    }
+
+    [Fact]
+    public void A_fault_of_the_program_ends_with_1()
+    {
+        using var room = new Darkroom { Screens = new BrokenScreens() };
+        var ran = room.Run();
+        Assert.Equal(1, ran.Status);
+        Assert.Contains("fault of the program", ran.Error, StringComparison.Ordinal);
+    }
+
+    private sealed class BrokenScreens : Wiring.IScreens
+    {
+        public void Show(Storage.LedgerFile ledger) => throw new InvalidOperationException("broken");
+    }
+}

@@ -1,0 +1,101 @@
+using Ledger.App.Tests.Support;
+
+namespace Ledger.App.Tests;
+
+public class FileCommandTests
+{
+    [Fact]
+    public void An_export_holds_every_table_and_is_replaced_only_on_demand()
+    {
+        using var room = Darkroom.WithDemoYear();
+        var folder = room.PathOf("export");
+        Assert.Contains("tables exported to", room.Do("export", folder), StringComparison.Ordinal);
+        Assert.Equal(79, File.ReadLines(Path.Combine(folder, "entry.csv")).Count(line => line.Length > 0));
+        Assert.StartsWith("id,", File.ReadLines(Path.Combine(folder, "lot.csv")).First(), StringComparison.Ordinal);
+
+        File.WriteAllText(Path.Combine(folder, "entry.csv"), "mine");
+        Assert.Equal(3, room.Run("export", folder).Status);
+        Assert.Equal("mine", File.ReadAllText(Path.Combine(folder, "entry.csv")));
+        room.Do("export", folder, "--replace");
+        Assert.NotEqual("mine", File.ReadAllText(Path.Combine(folder, "entry.csv")));
+        Assert.Empty(Directory.EnumerateFiles(folder, "*.part"));
+    }
+
+    [Fact]
+    public void A_backup_is_put_back_and_the_old_file_is_kept()
+    {
+        using var room = Darkroom.WithDemoYear();
+        room.Do("backup", room.PathOf("copy.db"));
+        room.Do("record", "discard", "practice", "1", "--reason", "bent");
+        var text = room.Do("backup", "--restore", room.PathOf("copy.db"));
+        Assert.Equal(78, room.Run("check", "--json").Json.GetProperty("entries").GetInt32());
+        var old = text.TrimEnd().Split(' ')[^1];
+        Assert.Equal(79, room.RunAnywhere("--file", old, "check", "--json").Json.GetProperty("entries").GetInt32());
+    }
+
+    [Fact]
+    public void A_backup_makes_a_ledger_where_there_was_none()
+    {
+        using var room = Darkroom.WithDemoYear();
+        room.Do("backup", room.PathOf("copy.db"));
+        var elsewhere = room.PathOf("new/folder/ledger.db");
+        Assert.Equal(0, room.RunAnywhere("--file", elsewhere, "backup", "--restore", room.PathOf("copy.db")).Status);
+        Assert.True(File.Exists(elsewhere));
+    }
+
+    [Fact]
+    public void A_check_says_what_it_proved()
+    {
+        using var room = Darkroom.WithDemoYear();
+        Assert.EndsWith("nothing is wrong\n", room.Do("check"), StringComparison.Ordinal);
+        Assert.Empty(room.Run("check", "--json").Json.GetProperty("problems").EnumerateArray());
+    }
+
+    [Fact]
+    public void The_demo_never_touches_a_ledger_that_is_there()
+    {
+        using var room = Darkroom.WithDemoYear();
+        var before = File.ReadAllBytes(room.Ledger);
+        Assert.Equal(3, room.Run("demo", "--no-ui").Status);
+        Assert.Equal(3, room.RunAnywhere("demo", "--into", room.Ledger, "--no-ui").Status);
+        Assert.Equal(before, File.ReadAllBytes(room.Ledger));
+    }
+
+    [Fact]
+    public void The_demo_ends_today_whenever_that_is()
+    {
+        using var room = new Darkroom(new(2031, 3, 1));
+        room.Do("demo", "--no-ui");
+        Assert.Contains("bath F4 has ended by age", room.Do("show", "today"), StringComparison.Ordinal);
+        Assert.True(room.Run("check", "--json").Json.GetProperty("ok").GetBoolean());
+    }
+
+    [Fact]
+    public void The_demo_opens_the_screens_on_a_new_file_of_its_own()
+    {
+        var screens = new RememberedScreens();
+        using var room = new Darkroom { Screens = screens };
+        var ran = room.RunAnywhere("demo");
+        Assert.Equal(0, ran.Status);
+        Assert.StartsWith(Path.GetTempPath(), screens.Path, StringComparison.Ordinal);
+        Assert.Contains(screens.Path!, ran.Out, StringComparison.Ordinal);
+        Directory.Delete(Path.GetDirectoryName(screens.Path)!, recursive: true);
+    }
+
+    [Theory]
+    [InlineData("bash", "complete -o default -F _trayledger trayledger")]
+    [InlineData("zsh", "#compdef trayledger")]
+    [InlineData("fish", "complete -c trayledger")]
+    public void Each_shell_gets_its_completion(string shell, string line)
+    {
+        using var room = new Darkroom();
+        Assert.Contains(line, room.Do("completion", shell), StringComparison.Ordinal);
+    }
+
+    private sealed class RememberedScreens : Wiring.IScreens
+    {
+        public string? Path { get; private set; }
+
+        public void Show(Storage.LedgerFile ledger) => Path = ledger.Path;
+    }
+}

@@ -1,0 +1,101 @@
+using System.Text;
+using Ledger.App.Tests.Support;
+
+namespace Ledger.App.Tests;
+
+public class ImportTests
+{
+    private const string Items = "item,name,kind,format,pack\npan100,Corvane Pan 100,film,8x10,25\n";
+
+    [Fact]
+    public void A_folder_is_imported_and_importing_it_again_adds_nothing()
+    {
+        using var room = new Darkroom();
+        using var demo = Darkroom.WithDemoYear();
+        Assert.Equal("78 entries recorded, 0 already there\n", room.Do("import", "all", SampleData.Folder));
+        Assert.Equal("0 entries recorded, 78 already there\n", room.Do("import", "all", SampleData.Folder));
+        Assert.Equal(demo.Do("show", "costs", "--json"), room.Do("show", "costs", "--json"));
+    }
+
+    [Fact]
+    public void A_dry_run_of_a_folder_writes_nothing()
+    {
+        using var room = new Darkroom();
+        var ran = room.Run("import", "all", SampleData.Folder, "--dry-run");
+        Assert.Equal((0, "78 entries would be recorded, 0 already there\n"), (ran.Status, ran.Out));
+        Assert.Contains("nothing was written", ran.Error, StringComparison.Ordinal);
+        Assert.Equal(0, room.Run("check", "--json").Json.GetProperty("entries").GetInt32());
+    }
+
+    [Fact]
+    public void Every_bad_row_is_listed_and_nothing_is_written()
+    {
+        using var room = new Darkroom();
+        room.Do("import", "items", room.Write("items.csv", Items));
+        var file = room.Write("purchases.csv", """
+            date,item,packs,price,colour
+            2025-02-29,pan100,1,155,red
+            2025-03-01,pan100,-1,155,red
+            2025-03-01,pan100,1,155,red
+            2025-03-01,pan101,1,1x5,red
+            """);
+        var ran = room.Run("import", "purchases", file);
+        Assert.Equal((3, ""), (ran.Status, ran.Out));
+        Assert.Contains($"{file}, line 2, date: found \"2025-02-29\"", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("line 3, packs", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("line 5, price", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("note: the column", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("nothing was written", ran.Error, StringComparison.Ordinal);
+        Assert.Equal(1, room.Run("check", "--json").Json.GetProperty("entries").GetInt32());
+    }
+
+    [Fact]
+    public void What_the_rules_refuse_is_told_with_its_line_and_undoes_the_rest()
+    {
+        using var room = new Darkroom();
+        room.Do("import", "items", room.Write("items.csv", Items));
+        var file = room.Write("purchases.csv", "date,item,packs,price\n2025-03-01,pan100,1,155\n2026-03-16,pan100,1,155\n");
+        var ran = room.Run("import", "purchases", file);
+        Assert.Equal(3, ran.Status);
+        Assert.Contains($"{file}, line 3: 2026-03-16 is later than today", ran.Error, StringComparison.Ordinal);
+        Assert.Equal(1, room.Run("check", "--json").Json.GetProperty("entries").GetInt32());
+    }
+
+    [Fact]
+    public void The_standard_input_is_a_file_too()
+    {
+        using var room = new Darkroom { Input = Encoding.UTF8.GetBytes(Items.Replace(',', ';')) };
+        Assert.Equal("1 entry recorded, 0 already there\n", room.Do("import", "items", "-"));
+    }
+
+    [Fact]
+    public void A_file_that_is_not_there_cannot_be_used()
+    {
+        using var room = new Darkroom();
+        Assert.Equal(4, room.Run("import", "items", room.PathOf("items.csv")).Status);
+        Assert.Equal(4, room.Run("import", "all", room.PathOf("nowhere")).Status);
+    }
+
+    [Fact]
+    public void A_binary_file_is_refused_in_a_sentence()
+    {
+        using var room = new Darkroom();
+        File.WriteAllBytes(room.PathOf("items.csv"), [0xFF, 0xD8, 0xFF, 0xE0, 0, 0x10, 0x4A, 0x46]);
+        var ran = room.Run("import", "items", room.PathOf("items.csv"));
+        Assert.Equal(3, ran.Status);
+        Assert.Contains("UTF-8", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_folder_without_known_files_is_refused_and_strange_files_are_told()
+    {
+        using var room = new Darkroom();
+        Directory.CreateDirectory(room.PathOf("csv"));
+        Assert.Equal(3, room.Run("import", "all", room.PathOf("csv")).Status);
+        room.Write("csv/items.csv", Items);
+        room.Write("csv/holidays.csv", "date\n2025-08-01\n");
+        var ran = room.Run("import", "all", room.PathOf("csv"));
+        Assert.Equal(0, ran.Status);
+        Assert.Contains("holidays.csv is no file that is imported", ran.Error, StringComparison.Ordinal);
+    }
+}

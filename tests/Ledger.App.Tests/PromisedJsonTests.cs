@@ -1,0 +1,105 @@
+using System.Text.Json;
+using Ledger.App.Tests.Support;
+
+namespace Ledger.App.Tests;
+
+/// <summary>Every field that other programs were promised is there, and of its kind.</summary>
+public class PromisedJsonTests
+{
+    private const string Money = "money", Quantity = "quantity", Date = "date", Text = "text", Number = "number", Flag = "flag", Counts = "counts";
+
+    public static TheoryData<string, string, string> Documents => new()
+    {
+        { "show today", "", "asOf:date" },
+        { "show today", "notices", "kind:text severity:text subject:text text:text because:text by:date?" },
+        { "show shelf", "", "asOf:date" },
+        {
+            "show shelf", "items",
+            "item:text name:text kind:text onHand:quantity usable:quantity expired:quantity incoming:quantity reserved:quantity value:money"
+        },
+        {
+            "show shelf", "items/containers",
+            "container:text lot:number quantity:quantity openedOn:date? goodUntil:date? goodUntilRule:text? unitCost:money"
+        },
+        {
+            "show baths", "baths",
+            "bath:text role:text material:text workingVolume:quantity dilution:text mixedOn:date areaSqIn:number weightedAreaSqIn:number "
+            + "throughputSqInPerLitre:number capacitySqInPerLitre:number? capacityBasis:text? usedPercent:number? remainingSqIn:number? "
+            + "remainingSheets:counts ageDays:number goodUntil:date? endsBy:text? isSpent:flag pairedWith:text? rotations:number"
+        },
+        {
+            "show costs", "",
+            "from:date to:date sheetsUsed:number negatives:number keepers:number perSheetUsed:money perNegative:money perKeeper:money "
+            + "film:money chemistry:money supplies:money waste:money spent:money onHand:money stillInBaths:money reconciles:flag"
+        },
+        {
+            "show costs", "sheets",
+            "negative:text session:text film:money developer:money otherChemistry:money supplies:money total:money"
+        },
+        { "show sessions", "sessions", "session:text date:date process:text bath:text? developer:quantity sheets:number areaSqIn:number note:text" },
+        { "show sessions", "sessions/lines", "item:text sheets:number cost:money group:text fate:text note:text" },
+        { "show journal", "entries", "entry:number reference:text kind:text date:date recordedAt:text summary:text reverses:number? reversedBy:number?" },
+        { "show item syrup", "", "asOf:date item:text name:text kind:text role:text unit:text pack:quantity dilution:text onHand:quantity value:money" },
+        { "show item syrup", "values", "formula:text value:money" },
+        { "show item syrup", "moves", "entry:number date:date container:text lot:number change:quantity value:money" },
+        { "show bath F1", "", "bath:text role:text isSpent:flag inUse:flag" },
+        { "show bath F4", "work", "entry:number date:date isFirst:flag areaSqIn:number weightedAreaSqIn:number" },
+        { "check", "", "ok:flag entries:number movements:number" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Documents))]
+    public void The_document_has_its_fields(string command, string path, string fields)
+    {
+        using var room = Darkroom.WithDemoYear();
+        var ran = room.Run([.. command.Split(' '), "--json"]);
+        Assert.Equal((0, ""), (ran.Status, ran.Error));
+
+        var found = At(ran.Json, path.Split('/', StringSplitOptions.RemoveEmptyEntries)).ToList();
+        Assert.NotEmpty(found);
+        foreach (var element in found)
+            foreach (var field in fields.Split(' '))
+                Check(element, field.Split(':')[0], field.Split(':')[1]);
+    }
+
+    [Fact]
+    public void Money_is_exact_text_and_a_quantity_a_number_with_its_unit()
+    {
+        using var room = Darkroom.WithDemoYear();
+        var sheet = room.Run("show", "costs", "--json").Json.GetProperty("sheets")[0];
+        Assert.Matches(@"^\d+\.\d{6}$", sheet.GetProperty("total").GetProperty("amount").GetString());
+        Assert.Equal("EUR", sheet.GetProperty("total").GetProperty("currency").GetString());
+        Assert.Contains("\"onHand\": {\n    \"value\": 64,\n    \"unit\": \"ml\"\n  }", room.Do("show", "item", "syrup", "--json"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_empty_ledger_gives_whole_documents_too()
+    {
+        using var room = new Darkroom();
+        foreach (var what in new[] { "today", "shelf", "baths", "sessions", "costs", "journal" })
+            Assert.Equal(JsonValueKind.Object, room.Run("show", what, "--json").Json.ValueKind);
+        Assert.Equal(JsonValueKind.Null, room.Run("show", "costs", "--json").Json.GetProperty("perKeeper").ValueKind);
+    }
+
+    private static IEnumerable<JsonElement> At(JsonElement root, string[] path) => path.Length == 0
+        ? [root]
+        : root.GetProperty(path[0]).EnumerateArray().SelectMany(element => At(element, path[1..]));
+
+    private static void Check(JsonElement element, string name, string kind)
+    {
+        Assert.True(element.TryGetProperty(name, out var value), $"there is no field {name}");
+        if (kind.EndsWith('?') && value.ValueKind == JsonValueKind.Null)
+            return;
+        switch (kind.TrimEnd('?'))
+        {
+            case Money: Check(value, "amount", Text); Check(value, "currency", Text); break;
+            case Quantity: Check(value, "value", Number); Check(value, "unit", Text); break;
+            case Date: Assert.Matches(@"^\d{4}-\d\d-\d\d$", value.GetString()); break;
+            case Counts: Assert.All(value.EnumerateObject(), count => Assert.Equal(JsonValueKind.Number, count.Value.ValueKind)); break;
+            case Text: Assert.Equal(JsonValueKind.String, value.ValueKind); break;
+            case Number: Assert.Equal(JsonValueKind.Number, value.ValueKind); break;
+            case Flag: Assert.True(value.ValueKind is JsonValueKind.True or JsonValueKind.False); break;
+            default: throw new ArgumentException($"no check for a {kind}", nameof(kind));
+        }
+    }
+}

@@ -1,0 +1,100 @@
+using System.Text.Json;
+using Ledger.App.Wiring;
+using Ledger.Exchange.Import;
+using NodaTime;
+using NodaTime.Testing;
+
+namespace Ledger.App.Tests.Support;
+
+/// <summary>The program in a folder of its own, with a clock that stands still, and nobody at a terminal.</summary>
+internal sealed class Darkroom : IDisposable
+{
+    private static readonly Lazy<byte[]> _demo = new(MakeDemo);
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("ledger-app-").FullName;
+
+    public Darkroom(LocalDate? today = null) => Today = today ?? DemoYear.LastDay;
+
+    public LocalDate Today { get; set; }
+
+    public string Ledger => PathOf("ledger.db");
+
+    public byte[] Input { get; set; } = [];
+
+    public IScreens? Screens { get; set; }
+
+    public Dictionary<string, string> Variables { get; } = [];
+
+    /// <summary>A darkroom whose ledger holds the demo year.</summary>
+    public static Darkroom WithDemoYear()
+    {
+        var room = new Darkroom();
+        File.WriteAllBytes(room.Ledger, _demo.Value);
+        return room;
+    }
+
+    public string PathOf(string name) => Path.Combine(_folder, name);
+
+    public string Write(string name, string text)
+    {
+        File.WriteAllText(PathOf(name), text);
+        return PathOf(name);
+    }
+
+    /// <summary>Runs a command line on this darkroom's ledger.</summary>
+    public Ran Run(params string[] args) => RunAnywhere(["--file", Ledger, .. args]);
+
+    /// <summary>Runs a command line that must succeed, and gives its text.</summary>
+    public string Do(params string[] args)
+    {
+        var ran = Run(args);
+        Assert.True(ran.Status == 0, $"{string.Join(' ', args)} ended with {ran.Status}: {ran.Error}");
+        return ran.Out;
+    }
+
+    /// <summary>Runs a command line as it is.</summary>
+    public Ran RunAnywhere(params string[] args)
+    {
+        using var output = new StringWriter { NewLine = "\n" };
+        using var error = new StringWriter { NewLine = "\n" };
+        var noon = Today.At(new LocalTime(12, 0)).InUtc().ToInstant();
+        var status = Program.Run(args, new()
+        {
+            Out = output,
+            Error = error,
+            In = () => new MemoryStream(Input),
+            Clock = new ZonedClock(new FakeClock(noon), DateTimeZone.Utc, CalendarSystem.Iso),
+            Variable = Variables.GetValueOrDefault,
+            Screens = () => Screens,
+        });
+        return new(status, output.ToString(), error.ToString());
+    }
+
+    public void Dispose()
+    {
+        foreach (var file in Directory.EnumerateFiles(_folder, "*", SearchOption.AllDirectories))
+            File.SetAttributes(file, FileAttributes.Normal);
+        Directory.Delete(_folder, recursive: true);
+    }
+
+    private static byte[] MakeDemo()
+    {
+        using var room = new Darkroom();
+        room.Do("demo", "--no-ui");
+        room.Do("backup", room.PathOf("copy.db"));
+        return File.ReadAllBytes(room.PathOf("copy.db"));
+    }
+}
+
+/// <summary>How a command line ended and what it wrote.</summary>
+internal sealed record Ran(int Status, string Out, string Error)
+{
+    public JsonElement Json
+    {
+        get
+        {
+            using var document = JsonDocument.Parse(Out);
+            return document.RootElement.Clone();
+        }
+    }
+}

@@ -1,0 +1,103 @@
+using System.Globalization;
+using Ledger.Core.Baths;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+
+namespace Ledger.App.Tests.Support;
+
+/// <summary>An entry as somebody would type it on the command line.</summary>
+internal static class Spoken
+{
+    public static string[] Of(Entry entry) =>
+    [
+        "record", entry.Kind, .. Words(entry),
+        .. entry is Correction ? [] : Option("--date", Dates.Text(entry.Date)),
+        .. Option("--note", entry.Note), .. Option("--reference", entry.Key),
+    ];
+
+    private static string[] Words(Entry entry) => entry switch
+    {
+        ItemDefinition definition => Item(definition.Item),
+        ProcessDefinition process => [process.Process, .. process.Steps.OrderBy(step => step.Number).SelectMany(step => Option("--step", Step(step)))],
+        Receipt receipt => Receipt(receipt),
+        Opening opening => [opening.Container, .. Option("--batch", opening.Batch)],
+        BathMixing bath => Bath(bath),
+        SessionLog session => Session(session),
+        Discard discard => [discard.What, .. discard.Quantity is { } some ? [Amount(some)] : Array.Empty<string>(), .. Option("--reason", discard.Reason)],
+        StockCount count => [count.What, Amount(count.Found), .. Option("--reason", count.Reason)],
+        SettingChange change => [change.Setting, change.Value],
+        Correction correction => [Number(correction.Reverses), .. Option("--reason", correction.Reason)],
+        _ => throw new ArgumentException($"nobody says a {entry.Kind}", nameof(entry)),
+    };
+
+    private static string[] Item(Item item) =>
+    [
+        item.Code, .. Option("--name", item.Name), .. Option("--kind", item.Kind.Name()), .. Option("--role", item.Role.Name()),
+        .. Option("--format", item.Format?.Code), .. Option("--unit", item.Unit.Name()), .. Option("--pack", Number(item.Pack.Value)),
+        .. Option("--dilution", item.Dilution?.Text), .. Option("--capacity", Number(item.Capacity?.PerLitre.SquareInches)),
+        .. Option("--basis", item.Capacity?.Basis), .. Option("--minimum-per-80", Number(item.MinimumPer80SquareInches?.Millilitres)),
+        .. Option("--fixer-weight", Number(item.FixerWeightThousandths / 1000m)), .. Option("--sealed-days", Number(item.Keeping.SealedDays)),
+        .. Option("--opened-full-days", Number(item.Keeping.OpenedFullDays)), .. Option("--opened-part-days", Number(item.Keeping.OpenedPartDays)),
+        .. Option("--working-full-days", Number(item.Keeping.WorkingFullDays)), .. Option("--working-part-days", Number(item.Keeping.WorkingPartDays)),
+        .. Option("--tray-hours", Number(item.Keeping.TrayHours)), .. Option("--lead-time-days", Number(item.LeadTimeDays)),
+        .. Option("--service-level", Number(item.ServiceLevel)), .. Option("--minimum-on-hand", Number(item.MinimumOnHand?.Value)),
+        .. Option("--formula", item.Formula), .. Option("--cautions", item.Cautions),
+    ];
+
+    private static string Step(ProcessStep step)
+    {
+        var words = new List<string?>
+        {
+            step.Role.Name(), step.Item, step.Dilution?.Text, step.Amount is { } amount ? Amount(amount) : null,
+            step.WorkingVolume is { } volume ? $"in {Number(volume.Millilitres)}ml" : null, step.Use == StepUse.Reused ? "reused" : null,
+            step.Minutes is { } minutes ? $"for {Number(minutes)}" : null, $"per {step.Per.Name()}",
+        };
+        return string.Join(' ', words.Where(word => !string.IsNullOrEmpty(word))) + Note(step.Note);
+    }
+
+    private static string[] Receipt(Receipt receipt) =>
+    [
+        receipt.Item, Number(receipt.Packs), .. Money("--price", receipt.Price), .. Money("--discount", receipt.Discount),
+        .. Money("--shipping", receipt.Shipping), .. Money("--duty", receipt.Duty), .. Option("--currency", receipt.Currency),
+        .. Option("--rate", Number(receipt.Rate)), .. Option("--expires", receipt.ExpiresOn is { } date ? Dates.Text(date) : null),
+        .. Option("--batch", receipt.Batch), .. Option("--storage", receipt.Storage),
+    ];
+
+    private static string[] Bath(BathMixing bath) =>
+    [
+        bath.Bath, bath.Item, $"{Number(bath.WorkingVolume.Millilitres)}ml", .. Option("--dilution", bath.Dilution?.Text),
+        .. Option("--amount", bath.Amount is { } amount ? Amount(amount) : null), .. Option("--material", bath.Material.Name()),
+        .. Option("--capacity", Number(bath.Capacity?.PerLitre.SquareInches)), .. Option("--basis", bath.Capacity?.Basis),
+        .. Option("--paired-with", bath.PairedWith), .. Option("--from", bath.Container),
+    ];
+
+    private static string[] Session(SessionLog session) =>
+    [
+        session.Session, .. Option("--process", session.Process), .. session.Lines.SelectMany(line => Option("--sheets", Line(line))),
+        .. Option("--bath", session.Bath),
+    ];
+
+    private static string Line(SessionLine line)
+    {
+        var words = new List<string>
+        {
+            Number(line.Sheets), line.Item, Fates.Names.Contains(line.Group) ? $"group {line.Group}" : line.Group, line.Fate.Name(),
+            line.Developer is { } developer ? $"{Number(developer.Millilitres)}ml" : "", line.Container is { } box ? $"from {box}" : "",
+        };
+        return string.Join(' ', words.Where(word => word.Length > 0)) + Note(line.Note);
+    }
+
+    private static string Note(string note) => note.Length == 0 ? "" : $": {note}";
+
+    private static string Amount(Quantity quantity) => $"{Number(quantity.Value)}{quantity.Unit.Name()}";
+
+    private static string[] Money(string name, Money money) => money == Core.Measures.Money.Zero ? [] : [name, money.ToString()];
+
+    private static string[] Option(string name, string? value) => string.IsNullOrEmpty(value) ? [] : [name, value];
+
+    private static string Number(decimal value) => value.ToString("0.######", CultureInfo.InvariantCulture);
+
+    private static string? Number(decimal? value) => value is { } known ? Number(known) : null;
+}

@@ -1,0 +1,101 @@
+using System.Diagnostics;
+using System.Globalization;
+using Ledger.Exchange.Import;
+
+namespace Ledger.Benchmarks;
+
+/// <summary>What users feel, measured as ratios against the sqlite3 shell or against the same work on a small ledger.</summary>
+internal static class Ratios
+{
+    public static void Print(TextWriter output, string binary)
+    {
+        output.WriteLine("| measured | value | aim |");
+        output.WriteLine("|---|---|---|");
+        foreach (var row in ReadingRatios().Concat(ImportRatio()).Concat(NativeRatios(Path.GetFullPath(binary))))
+            output.WriteLine(row);
+    }
+
+    private static IEnumerable<string> ReadingRatios()
+    {
+        using var small = BigLedger.WithMovements(10_000);
+        using var large = BigLedger.WithMovements(1_000_000);
+        yield return Ratio("`show shelf`, 1,000,000 movements : 10,000", () => ReadingBenchmarks.ShelfOf(large), () => ReadingBenchmarks.ShelfOf(small), 50, "1.5");
+        yield return Ratio("journal page, 1,000,000 movements : 10,000", () => large.Journal(large.Today, null, 200), () => small.Journal(small.Today, null, 200), 50, "1.5");
+        yield return Ratio("sessions page, 1,000,000 movements : 10,000", () => large.Sessions(large.Today, null, 200), () => small.Sessions(small.Today, null, 200), 50, "1.5");
+        File.Delete(small.Path);
+        File.Delete(large.Path);
+    }
+
+    /// <summary>100,000 session lines from CSV, against the sqlite3 shell that inserts the very same rows into the same tables.</summary>
+    private static IEnumerable<string> ImportRatio()
+    {
+        const int lines = 100_000;
+        var (ours, shells) = (BigLedger.NewPath(), BigLedger.NewPath());
+        TimeSpan import;
+        using (var ledger = BigLedger.WithStock(ours))
+        {
+            ledger.BackUp(shells);
+            Shell.Run("sqlite3", [shells, "PRAGMA journal_mode = wal"]);
+            var start = Stopwatch.GetTimestamp();
+            var file = CsvImport.Read("sessions", BigLedger.SessionsCsv(lines), ledger.HoldingsOn(ledger.Today).Item, ledger.Today);
+            var outcome = ledger.Import(file.Entries.Select(sourced => sourced.Entry), dryRun: false, null, default);
+            import = Stopwatch.GetElapsedTime(start);
+            if (outcome.Posted != lines / 4)
+                throw new InvalidOperationException($"only {outcome.Posted} sessions were posted");
+        }
+
+        var script = BigLedger.NewPath() + ".sql";
+        Shell.Dump(ours, shells, script);
+        var begun = Stopwatch.GetTimestamp();
+        Shell.Run("sqlite3", [shells, $".read {script}"]);
+        var insert = Stopwatch.GetElapsedTime(begun);
+        yield return string.Create(
+            CultureInfo.InvariantCulture,
+            $"| import of {lines:N0} session lines : sqlite3 shell inserting the same rows | {import / insert:0.0} ({import.TotalSeconds:0.0} s : {insert.TotalSeconds:0.0} s) | 4 |");
+        foreach (var path in new[] { ours, shells, script })
+            File.Delete(path);
+    }
+
+    private static IEnumerable<string> NativeRatios(string binary)
+    {
+        if (!File.Exists(binary))
+        {
+            yield return $"| the native binary | not published at {Path.GetFileName(binary)} | |";
+            yield break;
+        }
+
+        var demo = BigLedger.NewPath();
+        Shell.Run(binary, ["demo", "--into", demo, "--no-ui"]);
+        yield return Ratio(
+            "native `show today` on the demo year : sqlite3 shell running one SELECT",
+            () => Shell.Run(binary, ["--file", demo, "show", "today"]),
+            () => Shell.Run("sqlite3", [demo, "SELECT count(*) FROM balance"]), 30, "6");
+        yield return string.Create(CultureInfo.InvariantCulture, $"| peak memory of native `show today` | {Shell.PeakMegabytes(binary, ["--file", demo, "show", "today"]):0.0} MiB | 40 |");
+        yield return string.Create(CultureInfo.InvariantCulture, $"| first screen of the UI, native, in tmux | {Median(() => Shell.FirstScreen(binary, demo), 10).TotalMilliseconds:0} ms | 120 |");
+        File.Delete(demo);
+    }
+
+    private static string Ratio(string what, Action slow, Action quick, int times, string aim)
+    {
+        var (one, other) = (Median(() => Time(slow), times), Median(() => Time(quick), times));
+        return string.Create(
+            CultureInfo.InvariantCulture, $"| {what} | {one / other:0.00} ({one.TotalMilliseconds:0.0} ms : {other.TotalMilliseconds:0.0} ms) | {aim} |");
+    }
+
+    private static string Ratio<T>(string what, Func<T> slow, Func<T> quick, int times, string aim) =>
+        Ratio(what, () => { slow(); }, () => { quick(); }, times, aim);
+
+    private static TimeSpan Time(Action work)
+    {
+        var start = Stopwatch.GetTimestamp();
+        work();
+        return Stopwatch.GetElapsedTime(start);
+    }
+
+    private static TimeSpan Median(Func<TimeSpan> measure, int times)
+    {
+        measure();
+        var all = Enumerable.Range(0, times).Select(_ => measure()).Order().ToList();
+        return all[times / 2];
+    }
+}

@@ -1,0 +1,101 @@
+using System.Globalization;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+using Ledger.Exchange.Import;
+using Ledger.Exchange.Tests.Support;
+
+namespace Ledger.Exchange.Tests.Import;
+
+public class CellTests
+{
+    [Theory]
+    [InlineData("2025-02-29")]
+    [InlineData("12.05.2025")]
+    [InlineData("2025-5-12")]
+    [InlineData("2025-05-12T10:00")]
+    [InlineData("9999-12-31")]
+    public void ADateThatIsNoneIsTold(string date) =>
+        Assert.Equal(
+            $"line 2, date: found \"{date}\"; accepted is a date that exists, written as 2026-03-15",
+            Csv.Problem("purchases", $"date,item,packs\n{date},pan,1\n").ToString());
+
+    [Fact]
+    public void A29thOfFebruaryOfALeapYearIsOne() =>
+        Assert.Equal(new(2028, 2, 29), Csv.One<Receipt>("purchases", "date,item,packs,expires\n2025-05-12,pan,1,2028-02-29\n").ExpiresOn);
+
+    [Theory]
+    [InlineData("-1")]
+    [InlineData("1,5")]
+    [InlineData("1.000.000")]
+    [InlineData("1e3")]
+    [InlineData("many")]
+    [InlineData("")]
+    [InlineData("1000000001")]
+    [InlineData("99999999999999999999999999999999999")]
+    public void ANumberThatIsNoneIsTold(string packs) =>
+        Assert.Equal(
+            new RowProblem(2, "packs", packs, "accepted is a number from 0 to 1000000000 with a decimal point, such as 12.5"),
+            Csv.Problem("purchases", $"date;item;packs\n2025-05-12;pan;{packs}\n"));
+
+    [Theory]
+    [InlineData("purchases", "date;item;packs;price\n2025-05-12;pan;1;0.0000001\n", "accepted are at most six decimals")]
+    [InlineData("counts", "date;item;found;reason\n2025-05-12;pan;1.5;miscounted\n", "accepted is a whole number of sheets")]
+    [InlineData("counts", "date;item;found;reason\n2025-05-12;syrup/1;1.0005;dregs\n", "accepted are ml with at most three decimals")]
+    [InlineData("baths", "date;bath;item;working_ml\n2025-05-12;F1;syrup;1500.0005\n", "accepted are millilitres with at most three decimals")]
+    [InlineData("sessions", "session;date;process;item;sheets\nS1;2025-05-12;film;pan;4.0\n", "accepted is a whole number from 0 to 1000000000")]
+    [InlineData("sessions", "session;date;process;item;sheets\nS1;2025-05-12;film;pan;-4\n", "accepted is a whole number from 0 to 1000000000")]
+    [InlineData("sessions", "session;date;process;item;sheets;fate\nS1;2025-05-12;film;pan;4;lost\n", "accepted is one of negative, keeper, reject, test, practice")]
+    [InlineData("processes", "process;step;role;amount\nfilm;1;stop;30 kg\n", "accepted is a number with its unit, such as 30 g; the units are ml, g, sheet, roll, piece")]
+    [InlineData("processes", "process;step;role\nfilm;1;soak\n", "accepted is one of other, developer, stop, fixer, wash aid, wetting agent, toner, water")]
+    [InlineData("items", "item;name;kind;pack\npan;Pan;film;25\n", "accepted is one of ml, g, sheet, roll, piece")]
+    [InlineData("items", "item;name;kind;pack;format\npan;Pan;film;25;8 by 10\n", "accepted is a format such as 4x5, 8x10, 13x18cm, 120, 135-36, 7x17in or 100x125mm")]
+    [InlineData("items", "item;name;kind;unit;pack;capacity_basis\nfix;Fix;chemical;ml;1000;strict\n", "accepted is a basis only where capacity_sq_in_per_litre gives the figure")]
+    public void EachColumnSaysWhatItAccepts(string kind, string text, string accepted) =>
+        Assert.Contains(accepted, Csv.Read(kind, text).Problems.Select(problem => problem.Accepted));
+
+    [Fact]
+    public void ADilutionWithAColonIsAskedAbout() =>
+        Assert.Equal(
+            "line 2, dilution: found \"1:31\"; \"1:31\" is read two ways: write 1+31 if the second figure is the water, "
+            + "or 1+30 if it is all parts together",
+            Csv.Problem("items", "item,name,kind,unit,pack,dilution\nsyrup,Syrup,chemical,ml,1000,1:31\n").ToString());
+
+    [Fact]
+    public void ALongCellIsShownShort()
+    {
+        var problem = Csv.Problem("purchases", $"date,item,packs\n2025-05-12,pan,\"{new string('9', 5000)}\n1\"\n");
+        Assert.Equal(new string('9', 60) + "…", problem.Found);
+    }
+
+    [Fact]
+    public void TextThatWasMadeHarmlessForASpreadsheetIsReadAsItWas() =>
+        Assert.Equal("=old", Csv.One<Discard>("discards", "date,what,reason\n2025-05-12,F1,'=old\n").Reason);
+
+    [Fact]
+    public void AQuantityMayBeWrittenWithOrWithoutABlank()
+    {
+        const string text = "process,step,role,item,amount\nfilm,1,stop,powder,30g\nfilm,2,other,gloves,2 pieces\nfilm,3,wetting agent,slip,5.5 ML\n";
+        Assert.Equal(
+            [Quantity.Of(30, Unit.Gram), Quantity.Of(2, Unit.Piece), Quantity.Of(5.5m, Unit.Millilitre)],
+            Csv.One<ProcessDefinition>("processes", text).Steps.Select(step => step.Amount!.Value));
+    }
+
+    [Fact]
+    public void ACultureWithADecimalCommaChangesNothing()
+    {
+        var culture = (CultureInfo)CultureInfo.InvariantCulture.Clone();
+        culture.NumberFormat.NumberDecimalSeparator = ",";
+        culture.NumberFormat.NumberGroupSeparator = ".";
+        var before = CultureInfo.CurrentCulture;
+        try
+        {
+            CultureInfo.CurrentCulture = culture;
+            Assert.Equal(162.5m, Csv.One<Receipt>("purchases", "date;item;packs;price\n2025-05-12;pan;1;162.5\n").Price.Amount);
+            Assert.Equal("1,5", Csv.Problem("purchases", "date;item;packs;price\n2025-05-12;pan;1;1,5\n").Found);
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+    }
+}

@@ -1,0 +1,151 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Costing;
+using Ledger.Core.Journal;
+using Ledger.Core.Stock;
+using Ledger.Exchange.Import;
+using Ledger.Storage;
+using NodaTime;
+using NodaTime.Testing;
+
+namespace Ledger.Exchange.Tests.Import;
+
+/// <summary>The demo year in a ledger's file: import, rules, storage and readings together.</summary>
+public sealed class DemoYearLedgerTests : IDisposable
+{
+    private static readonly LocalDate FirstDay = new(2025, 1, 1);
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("trayledger-").FullName;
+    private readonly LedgerFile _ledger;
+
+    public DemoYearLedgerTests()
+    {
+        _ledger = LedgerFile.Open(Path.Combine(_folder, "ledger.db"), Clock);
+        var outcome = Import();
+        Assert.Empty(outcome.Refused.Select(refused => refused.Refusal.Sentence));
+        Assert.Equal(0, outcome.AlreadyThere);
+    }
+
+    private static ZonedClock Clock => new(
+        new FakeClock(DemoYear.LastDay.AtMidnight().InUtc().ToInstant()), DateTimeZone.Utc, CalendarSystem.Iso);
+
+    private Holdings Now => _ledger.HoldingsOn(DemoYear.LastDay);
+
+    public void Dispose()
+    {
+        _ledger.Dispose();
+        Directory.Delete(_folder, recursive: true);
+    }
+
+    [Fact]
+    public void ImportingItAgainAddsNothing()
+    {
+        var before = _ledger.Check(null, default);
+        var outcome = Import();
+        Assert.Equal((0, DemoYear.Read(DemoYear.LastDay).Count), (outcome.Posted, outcome.AlreadyThere));
+        Assert.Equal(before.Entries, _ledger.Check(null, default).Entries);
+    }
+
+    [Fact]
+    public void TheFileProvesItself() => Assert.Empty(_ledger.Check(null, default).Problems);
+
+    [Theory]
+    [InlineData("pan100", 65)]
+    [InlineData("tab400", 7)]
+    [InlineData("pan100-120", 2)]
+    [InlineData("ortho25", 11)]
+    [InlineData("practice", 94)]
+    [InlineData("syrup", 64)]
+    [InlineData("rapidfix", 500)]
+    [InlineData("citric-stop", 340)]
+    [InlineData("rinsal", 340)]
+    [InlineData("slipwet", 390)]
+    [InlineData("selvane", 250)]
+    [InlineData("water", 7000)]
+    [InlineData("gloves", 28)]
+    public void SoMuchIsLeftOfEachItem(string item, int left) => Assert.Equal(left, Now.OnHand(Now.Item(item)!).Value);
+
+    [Fact]
+    public void OfTheOrthoFilm5SheetsAreExpiredAnd6AreNew()
+    {
+        var ortho = new ShelfReading(Now.Item("ortho25")!, Now.ContainersOf("ortho25"), DemoYear.LastDay);
+        Assert.Equal((5, 6), (ortho.Expired.Base, ortho.Usable.Base));
+    }
+
+    [Theory]
+    [InlineData("syrup", true)]
+    [InlineData("tab400", true)]
+    [InlineData("pan100", false)]
+    [InlineData("rapidfix", false)]
+    public void WhatIsLowIsBelowItsMinimum(string item, bool isLow) =>
+        Assert.Equal(isLow, new ShelfReading(Now.Item(item)!, Now.ContainersOf(item), DemoYear.LastDay).IsBelowMinimum);
+
+    [Fact]
+    public void Bath4StandsFirstPastItsAgeWith1400Of3000SquareInchesLeft()
+    {
+        Assert.Equal(["F4", "F5"], Now.Baths.Select(bath => bath.Code));
+        var bath = new BathReading(Now.Bath("F4")!, DemoYear.LastDay);
+        Assert.False(Now.IsSecond(bath.Bath));
+        Assert.Equal((1600, 1600), (bath.Bath.Worked.SquareInches, bath.Bath.WorkedWeighted.SquareInches));
+        Assert.Equal((3000, 1400), (bath.Bath.TotalCapacity!.Value.SquareInches, bath.Remaining!.Value.SquareInches));
+        Assert.Equal((182, BathEnd.Age), (bath.AgeDays, bath.EndedBy));
+        Assert.Equal((2, 3), (bath.Bath.Rotations, Now.Bath("F5")!.Rotations));
+        Assert.Equal(0, Now.Bath("F5")!.Worked.SquareInches);
+    }
+
+    [Theory]
+    [InlineData("F1", 2400, 2480)]
+    [InlineData("F2", 2800, 2800)]
+    [InlineData("F3", 2800, 2960)]
+    public void TheBathsBeforeItTookWhatTheTableSays(string code, int area, int weighted)
+    {
+        var bath = _ledger.Bath(code, DemoYear.LastDay)!;
+        Assert.Equal((area, weighted), (bath.Worked.SquareInches, bath.WorkedWeighted.SquareInches));
+    }
+
+    [Fact]
+    public void OnlyTheSessionOnAnAgedBathIsRemarkedUpon()
+    {
+        using var second = LedgerFile.Open(Path.Combine(_folder, "second.db"), Clock);
+        var remarks = DemoYear.Read(DemoYear.LastDay)
+            .Select(entry => (entry.Key, Outcome: Assert.IsType<Posted>(second.Post(entry))))
+            .SelectMany(posted => posted.Outcome.Posting.Remarks.Select(remark => (posted.Key, remark)));
+        Assert.Equal(
+            [
+                ("sessions:S07", "ortho25/1 was good until 2024-08-31 (printed date)"),
+                ("sessions:S19", "bath F3 was good until 2026-01-02; it is 189 days old"),
+            ],
+            remarks);
+    }
+
+    [Fact]
+    public void Pan100Used99SheetsFor654_40()
+    {
+        var film = new CostReading(_ledger.Costs(FirstDay, DemoYear.LastDay)).Of("pan100");
+        Assert.Equal((99, 90, 31), (film.SheetsUsed, film.Negatives, film.Keepers));
+        Assert.Equal(654.40m, film.Film.Amount);
+    }
+
+    [Fact]
+    public void ChemistryAndSuppliesDrawnCost93_17()
+    {
+        var facts = _ledger.Costs(FirstDay, DemoYear.LastDay);
+        var poured = facts.Sessions.Sum(session => (session.Developer + session.OtherChemistry + session.Supplies).Amount);
+        var baths = facts.Baths.Sum(bath => bath.Share.Value.Amount);
+        Assert.Equal(38.85m, facts.Sessions.Sum(session => session.Developer.Amount));
+        Assert.Equal(4.84m, facts.Sessions.Sum(session => session.Supplies.Amount));
+        Assert.Equal(93.17m, poured + baths);
+    }
+
+    [Fact]
+    public void EveryMillionthOfTheYearIsAccountedFor()
+    {
+        Assert.True(new CostReading(_ledger.Costs(FirstDay, DemoYear.LastDay)).Reconciles);
+        Assert.True(new CostReading(_ledger.Costs(new(2025, 9, 1), new(2025, 12, 31))).Reconciles);
+    }
+
+    [Fact]
+    public void TheStocktakeFound11MillilitresMissing() =>
+        Assert.Contains(_ledger.MovesOf("syrup", DemoYear.LastDay, 100), move => move.Change == -11_000 && move.Date == new LocalDate(2025, 12, 20));
+
+    private ImportOutcome Import() => _ledger.Import(DemoYear.Read(DemoYear.LastDay), dryRun: false, null, default);
+}

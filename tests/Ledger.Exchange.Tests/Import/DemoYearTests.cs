@@ -1,0 +1,82 @@
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+using Ledger.Exchange.Import;
+
+namespace Ledger.Exchange.Tests.Import;
+
+/// <summary>The demo year as its files tell it, before any rule of the ledger has seen it.</summary>
+public class DemoYearTests
+{
+    private static readonly IReadOnlyList<Entry> Entries = DemoYear.Read(DemoYear.LastDay);
+    private static readonly List<SessionLog> Sessions = [.. Entries.OfType<SessionLog>()];
+    private static readonly Dictionary<string, Item> Items = Entries.OfType<ItemDefinition>().ToDictionary(entry => entry.Item.Code, entry => entry.Item);
+
+    [Fact]
+    public void EveryKindOfFileIsThereAndHasNothingToRemark()
+    {
+        Assert.Equal(CsvImport.Kinds, DemoYear.Kinds);
+        var files = ImportFolder.Read(DemoYear.Kinds.Select(kind => (kind, DemoYear.Open(kind)!)), _ => null, DemoYear.LastDay);
+        Assert.Empty(files.SelectMany(file => file.Problems));
+        Assert.Empty(files.SelectMany(file => file.Remarks));
+        Assert.Equal(Entries.Count, Entries.Select(entry => entry.Key).Distinct().Count());
+    }
+
+    [Fact]
+    public void TwentyTwoSessionsOf37BatchesTake925MillilitresAnd9600SquareInches()
+    {
+        Assert.Equal(22, Sessions.Count);
+        Assert.Equal(37, Lines().Count(line => line.Developer is not null));
+        Assert.Equal(925, Lines().Sum(line => line.Developer?.Millilitres ?? 0));
+        Assert.Equal(9600, Lines().Sum(line => Items[line.Item].AreaOf(line.Sheets).SquareInches));
+    }
+
+    [Theory]
+    [InlineData("pan100", 164, 96, 3)]
+    [InlineData("tab400", 31, 24, 0)]
+    [InlineData("pan100-120", 8, 6, 0)]
+    [InlineData("ortho25", 19, 8, 0)]
+    [InlineData("practice", 100, 4, 2)]
+    public void FilmIsReceivedDevelopedAndLost(string film, int received, int developed, int lost)
+    {
+        Assert.Equal(received, Receipts(film).Sum(receipt => receipt.Packs * Items[film].Pack.Base));
+        Assert.Equal(developed, Lines(film).Sum(line => line.Sheets));
+        Assert.Equal(lost, Entries.OfType<Discard>().Where(discard => discard.What == film).Sum(discard => discard.Quantity!.Value.Base));
+    }
+
+    [Fact]
+    public void Pan100Has6Rejects90GoodNegativesAnd31Keepers()
+    {
+        Assert.Equal(6, Lines("pan100").Where(line => line.Fate == Fate.Reject).Sum(line => line.Sheets));
+        Assert.Equal(90, Lines("pan100").Where(line => line.Fate.IsNegative()).Sum(line => line.Sheets));
+        Assert.Equal(31, Lines("pan100").Where(line => line.Fate == Fate.Keeper).Sum(line => line.Sheets));
+    }
+
+    [Theory]
+    [InlineData("pan100", new[] { 6.20, 6.20, 6.77, 7.41, 7.73 })]
+    [InlineData("ortho25", new[] { 8.40, 11.14 })]
+    [InlineData("tab400", new[] { 1.55 })]
+    [InlineData("pan100-120", new[] { 7.20 })]
+    [InlineData("practice", new[] { 0.55 })]
+    public void EachDeliveryHasItsLandedCostPerSheet(string film, double[] perSheet) =>
+        Assert.Equal(
+            perSheet.Select(amount => (decimal)amount),
+            Receipts(film).Select(receipt => receipt.Landed.Total.Amount / (receipt.Packs * Items[film].Pack.Base)));
+
+    [Fact]
+    public void OnAnotherDayTheWholeYearIsMoved()
+    {
+        var later = DemoYear.Read(DemoYear.LastDay.PlusDays(500));
+        Assert.Equal(Entries.Select(entry => (entry.Key, entry.Date.PlusDays(500))), later.Select(entry => (entry.Key, entry.Date)));
+        Assert.All(
+            Entries.OfType<Receipt>().Zip(later.OfType<Receipt>()),
+            pair => Assert.Equal(pair.First.ExpiresOn?.PlusDays(500), pair.Second.ExpiresOn));
+        Assert.True(later.All(entry => entry.Date <= DemoYear.LastDay.PlusDays(500)));
+    }
+
+    private static IEnumerable<SessionLine> Lines() => Sessions.SelectMany(session => session.Lines);
+
+    private static IEnumerable<SessionLine> Lines(string film) => Lines().Where(line => line.Item == film);
+
+    private static IEnumerable<Receipt> Receipts(string item) => Entries.OfType<Receipt>().Where(receipt => receipt.Item == item);
+}

@@ -1,0 +1,43 @@
+using Ledger.Core.Journal.Entries;
+using Ledger.Exchange.Tests.Support;
+
+namespace Ledger.Exchange.Tests.Import;
+
+public class SeparatorTests
+{
+    [Theory]
+    [InlineData(",")]
+    [InlineData(";")]
+    [InlineData("\t")]
+    public void TheSeparatorIsFoundByItself(string separator)
+    {
+        var text = "date,item,packs,price\n2025-05-12,pan,2,162.50\n".Replace(",", separator, StringComparison.Ordinal);
+        var receipt = Csv.One<Receipt>("purchases", text);
+        Assert.Equal(162.5m, receipt.Price.Amount);
+    }
+
+    [Fact]
+    public void ManyOtherMarksInTheTextDoNotMislead()
+    {
+        const string text = "what;date;reason\nsyrup/1;2025-05-12;old, thin, brown, cloudy, and smelling\n";
+        Assert.Equal("old, thin, brown, cloudy, and smelling", Csv.One<Discard>("discards", text).Reason);
+    }
+
+    [Fact]
+    public void AQuotedFieldHoldsSeparatorsQuotesAndLineBreaks()
+    {
+        const string text = "what,date,reason\r\nsyrup/1,2025-05-12,\"old, \"\"brown\"\"\r\nand thin\"\r\nF1,2025-05-13,spent\r\n";
+        var file = Csv.Read("discards", text);
+        Assert.Equal("old, \"brown\"\r\nand thin", Assert.IsType<Discard>(file.Entries[0].Entry).Reason);
+        Assert.Equal([2, 4], file.Entries.Select(entry => entry.Line));
+    }
+
+    [Fact]
+    public void AByteOrderMarkEmptyLinesAndEmptySpreadsheetRowsAreSkipped()
+    {
+        const string text = "\uFEFF\n\nDate , Item,PACKS\n\n 2025-05-12 , pan ,2\n,,\n";
+        var file = Csv.Read("purchases", text);
+        Assert.Empty(file.Problems);
+        Assert.Equal(5, Assert.Single(file.Entries).Line);
+    }
+}
