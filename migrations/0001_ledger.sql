@@ -17,10 +17,11 @@ CREATE TABLE entry (
     recorded_at TEXT NOT NULL,
     summary     TEXT NOT NULL,
     note        TEXT NOT NULL,
-    reverses    INTEGER UNIQUE REFERENCES entry (id)
+    reverses    INTEGER REFERENCES entry (id)
 ) STRICT;
 
 CREATE INDEX entry_by_date ON entry (date);
+CREATE UNIQUE INDEX entry_is_reversed_once ON entry (reverses) WHERE reverses IS NOT NULL;
 
 -- The entries that stand: neither a correction nor reversed by one.
 CREATE VIEW standing_entry AS

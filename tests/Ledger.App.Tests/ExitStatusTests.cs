@@ -78,7 +78,8 @@ public class ExitStatusTests
         using var room = Darkroom.WithDemoYear();
         var ran = room.Run("record", "bath", "F9", "rapidfix", "1.5l", "--dilution", "1:4");
         Assert.Equal(2, ran.Status);
-        Assert.Contains("\"1:4\" is read two ways: write 1+4 if the second figure is the water, or 1+3", ran.Error, StringComparison.Ordinal);
+        Assert.Contains(
+            "\"1:4\" is read two ways: write 1+4 if the second figure is the water, or 1+3", ran.Error, StringComparison.Ordinal);
     }
 
     [Fact]

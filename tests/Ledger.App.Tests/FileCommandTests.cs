@@ -82,6 +82,20 @@ public class FileCommandTests
         Directory.Delete(Path.GetDirectoryName(screens.Path)!, recursive: true);
     }
 
+    [Fact]
+    public void An_interrupt_leaves_nothing_half_done()
+    {
+        using var room = Darkroom.WithDemoYear();
+        room.Interrupt = new(canceled: true);
+        var file = room.Write("items.csv", "item,name,kind,format,pack\nnew1,New film,film,8x10,25\n");
+        foreach (var line in new[] { new[] { "import", "items", file }, ["export", room.PathOf("export")], ["check"] })
+            Assert.Equal((130, "stopped; nothing of it was written\n"), (room.Run(line).Status, room.Run(line).Error));
+        Assert.Equal(130, room.RunAnywhere("demo", "--into", room.PathOf("demo.db"), "--no-ui").Status);
+        Assert.False(File.Exists(room.PathOf("demo.db")));
+        Assert.Empty(Directory.EnumerateFiles(room.PathOf("export")));
+        Assert.Equal(3, room.Run("show", "item", "new1").Status);
+    }
+
     [Theory]
     [InlineData("bash", "complete -o default -F _trayledger trayledger")]
     [InlineData("zsh", "#compdef trayledger")]

@@ -7,10 +7,12 @@ public class PlainTextTests
 {
     public static TheoryData<string> Commands =>
     [
-        "show today", "show shelf", "show baths", "show sessions", "show costs", "show journal", "show item syrup", "show item pan100", "show bath F4",
+        "show today", "show shelf", "show baths", "show sessions", "show costs", "show journal",
+        "show item syrup", "show item pan100", "show bath F4",
         "show bath F1", "--help", "show --help", "show costs --help", "record --help", "record item --help", "record session --help",
         "record process --help", "record setting --help", "import --help", "export --help", "check --help", "backup --help", "demo --help",
-        "record receipt --help", "record bath --help", "record discard --help", "record count --help", "record correction --help", "record opening --help",
+        "record receipt --help", "record bath --help", "record discard --help", "record count --help",
+        "record correction --help", "record opening --help",
     ];
 
     [Theory]

@@ -6,7 +6,8 @@ namespace Ledger.App.Tests;
 /// <summary>Every field that other programs were promised is there, and of its kind.</summary>
 public class PromisedJsonTests
 {
-    private const string Money = "money", Quantity = "quantity", Date = "date", Text = "text", Number = "number", Flag = "flag", Counts = "counts";
+    private const string Money = "money", Quantity = "quantity", Date = "date";
+    private const string Text = "text", Number = "number", Flag = "flag", Counts = "counts";
 
     public static TheoryData<string, string, string> Documents => new()
     {
@@ -36,10 +37,19 @@ public class PromisedJsonTests
             "show costs", "sheets",
             "negative:text session:text film:money developer:money otherChemistry:money supplies:money total:money"
         },
-        { "show sessions", "sessions", "session:text date:date process:text bath:text? developer:quantity sheets:number areaSqIn:number note:text" },
+        {
+            "show sessions", "sessions",
+            "session:text date:date process:text bath:text? developer:quantity sheets:number areaSqIn:number note:text"
+        },
         { "show sessions", "sessions/lines", "item:text sheets:number cost:money group:text fate:text note:text" },
-        { "show journal", "entries", "entry:number reference:text kind:text date:date recordedAt:text summary:text reverses:number? reversedBy:number?" },
-        { "show item syrup", "", "asOf:date item:text name:text kind:text role:text unit:text pack:quantity dilution:text onHand:quantity value:money" },
+        {
+            "show journal", "entries",
+            "entry:number reference:text kind:text date:date recordedAt:text summary:text reverses:number? reversedBy:number?"
+        },
+        {
+            "show item syrup", "",
+            "asOf:date item:text name:text kind:text role:text unit:text pack:quantity dilution:text onHand:quantity value:money"
+        },
         { "show item syrup", "values", "formula:text value:money" },
         { "show item syrup", "moves", "entry:number date:date container:text lot:number change:quantity value:money" },
         { "show bath F1", "", "bath:text role:text isSpent:flag inUse:flag" },
@@ -69,7 +79,8 @@ public class PromisedJsonTests
         var sheet = room.Run("show", "costs", "--json").Json.GetProperty("sheets")[0];
         Assert.Matches(@"^\d+\.\d{6}$", sheet.GetProperty("total").GetProperty("amount").GetString());
         Assert.Equal("EUR", sheet.GetProperty("total").GetProperty("currency").GetString());
-        Assert.Contains("\"onHand\": {\n    \"value\": 64,\n    \"unit\": \"ml\"\n  }", room.Do("show", "item", "syrup", "--json"), StringComparison.Ordinal);
+        var item = room.Do("show", "item", "syrup", "--json");
+        Assert.Contains("\"onHand\": {\n    \"value\": 64,\n    \"unit\": \"ml\"\n  }", item, StringComparison.Ordinal);
     }
 
     [Fact]

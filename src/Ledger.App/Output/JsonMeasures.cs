@@ -4,7 +4,7 @@ using NodaTime;
 
 namespace Ledger.App.Output;
 
-/// <summary>How measures stand in JSON: dates as ISO text, money as exact text with its currency, quantities as a number with its unit.</summary>
+/// <summary>How measures stand in JSON: dates as ISO text, money as exact text with its currency, quantities as number and unit.</summary>
 internal static class JsonMeasures
 {
     public static void WriteDate(this Utf8JsonWriter json, string name, LocalDate? date)

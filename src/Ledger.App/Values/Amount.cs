@@ -16,8 +16,7 @@ internal sealed record Amount(decimal Value, Unit? Measure, decimal Factor)
     {
         var trimmed = text.Trim();
         var length = trimmed.TakeWhile(c => char.IsAsciiDigit(c) || c is '.' or '-' or '+').Count();
-        if (!decimal.TryParse(
-                trimmed[..length], NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value))
+        if (!decimal.TryParse(trimmed[..length], Text.Signed, CultureInfo.InvariantCulture, out var value))
             throw new FormatException($"\"{text}\" is not an amount; write a number and its unit, such as 25ml, 1.5l or 30g");
         var (unit, factor) = UnitOf(trimmed[length..].Trim(), text);
         return new(value, unit, factor);

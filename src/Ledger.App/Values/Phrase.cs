@@ -22,7 +22,8 @@ internal sealed class Phrase
     public bool TryTake([NotNullWhen(true)] out string? word) => _words.TryDequeue(out word);
 
     /// <summary>The next word, or a refusal that says what is missing.</summary>
-    public string Take(string what) => _words.TryDequeue(out var word) ? word : throw new FormatException($"\"{_text}\": {what} is missing");
+    public string Take(string what) =>
+        _words.TryDequeue(out var word) ? word : throw new FormatException($"\"{_text}\": {what} is missing");
 
     /// <summary>Takes as many words as a name has, if they come next: wash aid, wetting agent.</summary>
     public bool TryTakeName(string name)

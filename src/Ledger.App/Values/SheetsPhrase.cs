@@ -4,7 +4,7 @@ using Ledger.Core.Sessions;
 
 namespace Ledger.App.Values;
 
-/// <summary>The sheets of a session as they are typed: "4 pan100 N", "1 pan100 N-1 reject: dust", "6 pan100 N keeper 25ml from pan100/3".</summary>
+/// <summary>The sheets of a session as they are typed: "4 pan100 N", "1 pan100 N-1 reject: dust", "6 pan100 25ml from pan100/3".</summary>
 internal static class SheetsPhrase
 {
     public const string Form = "COUNT FILM [GROUP] [FATE] [DEVELOPERml] [from BOX] [: NOTE]";
@@ -28,7 +28,8 @@ internal static class SheetsPhrase
                 _ when Amount.TryParse(word) is { Measure: not null } => line with { Developer = Text.Volume(word) },
                 _ when line.Group.Length == 0 => line with { Group = word },
                 _ => throw phrase.Refuse(
-                    $"\"{word}\" is neither a fate ({string.Join(", ", Fates.Names)}) nor an amount of developer, and the group is {line.Group}"),
+                    $"\"{word}\" is neither a fate ({string.Join(", ", Fates.Names)}) "
+                        + $"nor an amount of developer, and the group is {line.Group}"),
             };
         return line;
     }
@@ -39,7 +40,8 @@ internal static class SheetsPhrase
         if (developer.Count > 0 && lines.Any(line => line.Developer is not null))
             throw new FormatException("say the developer either in the lines of sheets or with --developer, not in both");
         if (developer.Count > lines.Count)
-            throw new FormatException($"--developer was given {developer.Count} times for {lines.Count} line(s) of sheets; at most once a line");
+            throw new FormatException(
+                $"--developer was given {developer.Count} times for {lines.Count} line(s) of sheets; at most once a line");
         return [.. lines.Select((line, i) => i < developer.Count ? line with { Developer = developer[i] } : line)];
     }
 }

@@ -37,15 +37,18 @@ internal sealed record StepPhrase(ProcessStep Step, Amount? Amount)
     {
         "in" => Now(Step with { WorkingVolume = Text.Volume(phrase.Take("the volume after \"in\"")) }),
         "for" => Now(Step with { Minutes = Minutes(phrase.Take("the minutes after \"for\"")) }),
-        "per" => Now(Step with { Per = Text.OneOf<StepPer>(StepNames.Pers, "measure")(phrase.Take("what it is counted for, after \"per\""))!.Value }),
+        "per" => Now(Step with { Per = Per(phrase.Take("what it is counted for, after \"per\"")) }),
         "reused" or "one-shot" => Now(Step with { Use = Text.OneOf<StepUse>(StepNames.Uses, "use")(word)!.Value }),
-        _ when Step.Item is null && word.AsSpan().IndexOfAny('+', ':') < 0 && Amount.TryParse(word) is null => Now(Step with { Item = word }),
+        _ when Step.Item is null && word.AsSpan().IndexOfAny('+', ':') < 0 && Amount.TryParse(word) is null =>
+            Now(Step with { Item = word }),
         _ when word.AsSpan().IndexOfAny('+', ':') > 0 => Now(Step with { Dilution = Dilution.Parse(word) }),
         _ when Amount is null && char.IsAsciiDigit(word[0]) => this with { Amount = Amount.Parse(word) },
         _ => throw phrase.Refuse($"\"{word}\" has no place here; a step is written as {Form}"),
     };
 
     private StepPhrase Now(ProcessStep step) => this with { Step = step };
+
+    private static StepPer Per(string word) => Text.OneOf<StepPer>(StepNames.Pers, "measure")(word)!.Value;
 
     private static decimal? Minutes(string word) =>
         Text.Number(word.EndsWith("min", StringComparison.OrdinalIgnoreCase) ? word[..^3] : word);

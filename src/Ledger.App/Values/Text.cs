@@ -7,13 +7,16 @@ namespace Ledger.App.Values;
 /// <summary>Reads what is typed on a command line; a failure's message says what is accepted.</summary>
 internal static class Text
 {
+    /// <summary>A number with a decimal point and no separators between thousands, whatever the user's culture.</summary>
+    public const NumberStyles Signed = NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign;
+
     public static string NotEmpty(string text) => !string.IsNullOrWhiteSpace(text) ? text : throw new FormatException("the value is empty");
 
     public static LocalDate? Date(string text) => Dates.Parse(text)
         ?? throw new FormatException($"\"{text}\" is not a date; write it as 2026-03-15");
 
     public static decimal? Number(string text) =>
-        decimal.TryParse(text.Trim(), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number)
+        decimal.TryParse(text.Trim(), Signed, CultureInfo.InvariantCulture, out var number)
             ? number
             : throw new FormatException($"\"{text}\" is not a number; write it with a decimal point, such as 12.5");
 

@@ -3,7 +3,7 @@ using System.CommandLine.Parsing;
 
 namespace Ledger.App.Values;
 
-/// <summary>Options and arguments whose value is read by a function that refuses with a sentence (a <see cref="FormatException"/>).</summary>
+/// <summary>Options and arguments read by a function that refuses with a sentence, a <see cref="FormatException"/>.</summary>
 internal static class Typed
 {
     public static Option<T> Option<T>(string name, string value, Func<string, T> read, string description) => new(name)

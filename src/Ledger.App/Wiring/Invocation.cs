@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Invocation;
+using System.CommandLine.Parsing;
 using Ledger.Storage;
 
 namespace Ledger.App.Wiring;
@@ -42,7 +43,7 @@ internal static class Invocation
     private static string CommandPath(ParseResult parse)
     {
         var names = new Stack<string>();
-        for (var result = parse.CommandResult; result?.Parent is not null; result = result.Parent as System.CommandLine.Parsing.CommandResult)
+        for (var result = parse.CommandResult; result?.Parent is not null; result = result.Parent as CommandResult)
             names.Push(result.Command.Name);
         return string.Join(' ', names.Prepend("trayledger"));
     }

@@ -14,7 +14,7 @@ internal static class LedgerLocation
         return Path.Combine(DataFolder(variable), "trayledger", "ledger.db");
     }
 
-    /// <summary>The XDG data folder, or what the platform has in its place. A relative XDG path counts as unset, as its specification asks.</summary>
+    /// <summary>The XDG data folder, or what the platform has in its place. A relative path counts as unset, as XDG asks.</summary>
     private static string DataFolder(Func<string, string?> variable) =>
         variable("XDG_DATA_HOME") is { } xdg && Path.IsPathRooted(xdg)
             ? xdg

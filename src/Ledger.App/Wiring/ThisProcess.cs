@@ -25,7 +25,8 @@ internal static class ThisProcess
         };
     }
 
-    private static StreamWriter Writer(Stream stream) => new(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)) { AutoFlush = false };
+    private static StreamWriter Writer(Stream stream) =>
+        new(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)) { AutoFlush = false };
 
     /// <summary>The first interrupt cancels the work in hand; a second one ends the program.</summary>
     private static CancellationToken Interrupts()

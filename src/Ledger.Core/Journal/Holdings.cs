@@ -149,6 +149,8 @@ public sealed class Holdings
             Change(movement.To, movement.Lot, movement.Quantity, movement.Value);
         }
 
+        foreach (var place in posting.Movements.SelectMany(movement => new[] { movement.From, movement.To }).Distinct())
+            NoteHalfEmpty(place, posting.Entry.Date);
         foreach (var ended in posting.Facts.OfType<BathEnded>())
         {
             _baths.Remove(ended.Place);
@@ -196,6 +198,13 @@ public sealed class Holdings
                 };
                 break;
         }
+    }
+
+    /// <summary>A container's life below half begins on the day it falls there, and ends when a count finds it fuller.</summary>
+    private void NoteHalfEmpty(PlaceId place, LocalDate date)
+    {
+        if (_containers.TryGetValue(place, out var container))
+            _containers[place] = container with { HalfEmptyOn = container.IsBelowHalf ? container.HalfEmptyOn ?? date : null };
     }
 
     private void PutEmpty(Container container)

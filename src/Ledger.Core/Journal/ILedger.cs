@@ -6,7 +6,10 @@ using NodaTime;
 
 namespace Ledger.Core.Journal;
 
-/// <summary>A ledger as screens and commands use it: one way to write, one way to read.</summary>
+/// <summary>
+/// A ledger as screens and commands use it: one way to write, one way to read. Any of them throws a <see cref="LedgerUnavailableException"/>
+/// when the ledger cannot be used.
+/// </summary>
 public interface ILedger
 {
     /// <summary>The day of recording.</summary>

@@ -12,5 +12,5 @@ namespace Ledger.Core.Journal;
 public sealed record Movement(LotId Lot, PlaceId From, PlaceId To, long Quantity, Money Value)
 {
     /// <summary>The movement that undoes this one.</summary>
-    public Movement Reversed => this with { From = To, To = From };
+    public Movement Reversed() => this with { From = To, To = From };
 }

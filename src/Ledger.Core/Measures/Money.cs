@@ -6,7 +6,8 @@ namespace Ledger.Core.Measures;
 /// <param name="Millionths">The amount in millionths.</param>
 public readonly record struct Money(long Millionths) : IComparable<Money>
 {
-    private const long PerUnit = 1_000_000;
+    /// <summary>Millionths in one unit of the currency.</summary>
+    public const long PerUnit = 1_000_000;
 
     /// <summary>Nothing.</summary>
     public static Money Zero => default;

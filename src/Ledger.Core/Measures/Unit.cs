@@ -31,6 +31,9 @@ public static class Units
     /// <summary>The name in CSV and JSON: ml, g, sheet, roll, piece.</summary>
     public static string Name(this Unit unit) => Names[(int)unit];
 
+    /// <summary>The name as a sentence counts in it: ml, g, sheets, rolls, pieces.</summary>
+    public static string Plural(this Unit unit) => unit is Unit.Millilitre or Unit.Gram ? unit.Name() : $"{unit.Name()}s";
+
     /// <summary>The unit of that name, or null.</summary>
     public static Unit? Named(string name)
     {

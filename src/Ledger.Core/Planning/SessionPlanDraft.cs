@@ -55,7 +55,7 @@ internal sealed class SessionPlanDraft
             throw new RefusedException(RefusalKind.NotAccepted, $"{film.Code} is no film and cannot be developed");
         if (line.Count is < 1 or > MostSheets)
             throw new RefusedException(
-                RefusalKind.NotAccepted, $"the {film.Unit.Name()}s of {film.Code} must be from 1 to {MostSheets}, not {line.Count}");
+                RefusalKind.NotAccepted, $"the {film.Unit.Plural()} of {film.Code} must be from 1 to {MostSheets}, not {line.Count}");
         return new(film, line.Group, line.Count, line.Subject, line.Holder);
     }
 

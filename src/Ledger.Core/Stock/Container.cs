@@ -19,6 +19,9 @@ public sealed record Container(
     /// <summary>Whether it is still sealed.</summary>
     public bool IsSealed => OpenedOn is null;
 
+    /// <summary>Whether less than half of it is left, so that air reaches what it holds.</summary>
+    public bool IsBelowHalf => Held.Base < Size.Base - Held.Base;
+
     /// <summary>The last good day and the rule that governs, or null when nothing limits it.</summary>
     public GoodUntil? GoodUntil(KeepingLimits limits) =>
         Keeping.GoodUntil.OfContainer(limits, Lot.ExpiresOn, Lot.ReceivedOn, OpenedOn, HalfEmptyOn);

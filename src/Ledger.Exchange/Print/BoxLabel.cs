@@ -20,7 +20,7 @@ public static class BoxLabel
         [
             "EXPOSED, not developed",
             $"group: {(group.Length > 0 ? group : "______")}",
-            count is { } sheets ? film.Of(sheets).ToString() : $"____ {film.Unit.Name()}s",
+            count is { } sheets ? film.Of(sheets).ToString() : $"____ {film.Unit.Plural()}",
             $"sealed {Dates.Text(date)}",
         ],
         ["Take this label off when the box is empty."],

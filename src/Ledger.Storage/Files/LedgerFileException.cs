@@ -1,7 +1,7 @@
 namespace Ledger.Storage;
 
 /// <summary>The file cannot be used. The message is a sentence that says what is wrong, with which file, and what to do.</summary>
-public sealed class LedgerFileException : Exception
+public sealed class LedgerFileException : Core.Journal.LedgerUnavailableException
 {
     /// <summary>A file that cannot be used.</summary>
     /// <param name="message">The sentence.</param>

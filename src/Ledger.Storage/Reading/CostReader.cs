@@ -33,7 +33,7 @@ internal sealed class CostReader(SqliteConnection connection)
         """
         SELECT (SELECT coalesce(sum(b.value), 0) FROM balance b JOIN container c ON c.place_id = b.place_id WHERE b.place_id >= 100)
             + (SELECT coalesce(sum(iif(f.place_id IS NULL, 0, m.value) - iif(t.place_id IS NULL, 0, m.value)), 0)
-                FROM entry e JOIN movement m ON m.entry_id = e.id
+                FROM entry e CROSS JOIN movement m ON m.entry_id = e.id
                 LEFT JOIN container f ON f.place_id = m.from_place LEFT JOIN container t ON t.place_id = m.to_place
                 WHERE e.date > @day)
         """,
@@ -43,7 +43,7 @@ internal sealed class CostReader(SqliteConnection connection)
     private Money Net(long place, (string From, string To) period) => new(connection.ExecuteScalar<long>(
         """
         SELECT coalesce(sum(iif(m.to_place = @place, m.value, -m.value)), 0)
-        FROM entry e JOIN movement m ON m.entry_id = e.id
+        FROM entry e CROSS JOIN movement m ON m.entry_id = e.id
         WHERE e.date BETWEEN @From AND @To AND (m.to_place = @place OR m.from_place = @place)
         """,
         new { place, period.From, period.To }));
@@ -54,7 +54,7 @@ internal sealed class CostReader(SqliteConnection connection)
             """
             SELECT i.code AS Item, sum(iif(m.to_place IN (5, 6), m.quantity, -m.quantity)) AS Sheets,
                 sum(iif(m.to_place IN (5, 6), m.value, -m.value)) AS Cost
-            FROM entry e JOIN movement m ON m.entry_id = e.id JOIN lot l ON l.id = m.lot_id JOIN item i ON i.id = l.item_id
+            FROM entry e CROSS JOIN movement m ON m.entry_id = e.id JOIN lot l ON l.id = m.lot_id JOIN item i ON i.id = l.item_id
             WHERE e.date BETWEEN @From AND @To AND i.kind = 'film' AND (m.to_place IN (5, 6) OR m.from_place IN (5, 6))
             GROUP BY i.id HAVING Sheets <> 0 ORDER BY i.code
             """,
@@ -96,7 +96,7 @@ internal sealed class CostReader(SqliteConnection connection)
             .. connection.Query<SessionRow>(
                 """
                 SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, s.bath_id AS Bath
-                FROM standing_entry e JOIN session s ON s.entry_id = e.id WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.id
+                FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.id
                 """,
                 new { period.From, period.To })
             .Select(row => ToSession(row, used, lines, work, baths)),
@@ -124,7 +124,7 @@ internal sealed class CostReader(SqliteConnection connection)
         """
         SELECT e.id AS Number, sum(m.value) AS Value,
             CASE WHEN i.kind <> 'chemical' THEN 'supplies' WHEN i.role = 'developer' THEN 'developer' ELSE 'chemistry' END AS Purpose
-        FROM standing_entry e JOIN session s ON s.entry_id = e.id JOIN movement m ON m.entry_id = e.id AND m.to_place = 4
+        FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id JOIN movement m ON m.entry_id = e.id AND m.to_place = 4
         JOIN lot l ON l.id = m.lot_id JOIN item i ON i.id = l.item_id
         WHERE e.date BETWEEN @From AND @To GROUP BY e.id, Purpose
         """,

@@ -23,6 +23,8 @@ internal sealed class Darkroom : IDisposable
 
     public IScreens? Screens { get; set; }
 
+    public CancellationToken Interrupt { get; set; }
+
     public Dictionary<string, string> Variables { get; } = [];
 
     /// <summary>A darkroom whose ledger holds the demo year.</summary>
@@ -66,6 +68,7 @@ internal sealed class Darkroom : IDisposable
             Clock = new ZonedClock(new FakeClock(noon), DateTimeZone.Utc, CalendarSystem.Iso),
             Variable = Variables.GetValueOrDefault,
             Screens = () => Screens,
+            Interrupts = () => Interrupt,
         });
         return new(status, output.ToString(), error.ToString());
     }

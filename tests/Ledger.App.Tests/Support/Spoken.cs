@@ -20,12 +20,14 @@ internal static class Spoken
     private static string[] Words(Entry entry) => entry switch
     {
         ItemDefinition definition => Item(definition.Item),
-        ProcessDefinition process => [process.Process, .. process.Steps.OrderBy(step => step.Number).SelectMany(step => Option("--step", Step(step)))],
+        ProcessDefinition process => [
+            process.Process, .. process.Steps.OrderBy(step => step.Number).SelectMany(step => Option("--step", Step(step)))],
         Receipt receipt => Receipt(receipt),
         Opening opening => [opening.Container, .. Option("--batch", opening.Batch)],
         BathMixing bath => Bath(bath),
         SessionLog session => Session(session),
-        Discard discard => [discard.What, .. discard.Quantity is { } some ? [Amount(some)] : Array.Empty<string>(), .. Option("--reason", discard.Reason)],
+        Discard discard => [
+            discard.What, .. discard.Quantity is { } some ? [Amount(some)] : Array.Empty<string>(), .. Option("--reason", discard.Reason)],
         StockCount count => [count.What, Amount(count.Found), .. Option("--reason", count.Reason)],
         SettingChange change => [change.Setting, change.Value],
         Correction correction => [Number(correction.Reverses), .. Option("--reason", correction.Reason)],
@@ -38,9 +40,12 @@ internal static class Spoken
         .. Option("--format", item.Format?.Code), .. Option("--unit", item.Unit.Name()), .. Option("--pack", Number(item.Pack.Value)),
         .. Option("--dilution", item.Dilution?.Text), .. Option("--capacity", Number(item.Capacity?.PerLitre.SquareInches)),
         .. Option("--basis", item.Capacity?.Basis), .. Option("--minimum-per-80", Number(item.MinimumPer80SquareInches?.Millilitres)),
-        .. Option("--fixer-weight", Number(item.FixerWeightThousandths / 1000m)), .. Option("--sealed-days", Number(item.Keeping.SealedDays)),
-        .. Option("--opened-full-days", Number(item.Keeping.OpenedFullDays)), .. Option("--opened-part-days", Number(item.Keeping.OpenedPartDays)),
-        .. Option("--working-full-days", Number(item.Keeping.WorkingFullDays)), .. Option("--working-part-days", Number(item.Keeping.WorkingPartDays)),
+        .. Option("--fixer-weight", Number(item.FixerWeightThousandths / 1000m)),
+        .. Option("--sealed-days", Number(item.Keeping.SealedDays)),
+        .. Option("--opened-full-days", Number(item.Keeping.OpenedFullDays)),
+        .. Option("--opened-part-days", Number(item.Keeping.OpenedPartDays)),
+        .. Option("--working-full-days", Number(item.Keeping.WorkingFullDays)),
+        .. Option("--working-part-days", Number(item.Keeping.WorkingPartDays)),
         .. Option("--tray-hours", Number(item.Keeping.TrayHours)), .. Option("--lead-time-days", Number(item.LeadTimeDays)),
         .. Option("--service-level", Number(item.ServiceLevel)), .. Option("--minimum-on-hand", Number(item.MinimumOnHand?.Value)),
         .. Option("--formula", item.Formula), .. Option("--cautions", item.Cautions),

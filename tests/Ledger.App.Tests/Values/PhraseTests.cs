@@ -14,7 +14,7 @@ public class PhraseTests
     [InlineData("4 pan100 N", 4, "pan100", "N", Fate.Negative, null, null, "")]
     [InlineData("2 pan100 N-1 reject: dust", 2, "pan100", "N-1", Fate.Reject, null, null, "dust")]
     [InlineData("6  tab400 Keeper 12.5ml from tab400/3", 6, "tab400", "", Fate.Keeper, 12500L, "tab400/3", "")]
-    [InlineData("4 ortho25 group test test 0.025l : at 1:2 of its speed", 4, "ortho25", "test", Fate.Test, 25000L, null, "at 1:2 of its speed")]
+    [InlineData("4 ortho25 group test test 0.025l : at 1:2", 4, "ortho25", "test", Fate.Test, 25000L, null, "at 1:2")]
     public void Sheets_are_read_word_by_word(
         string text, int sheets, string item, string group, Fate fate, long? developer, string? box, string note) =>
         Assert.Equal(

@@ -3,6 +3,7 @@ using Ledger.Core.Baths;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
 using NodaTime;
 
 namespace Ledger.Core.Tests.Support;
@@ -27,6 +28,7 @@ internal static class EntryText
         var (key, date, note) = (fields.Text("key") ?? Some.Key(), fields.Date("date") ?? Some.Today, fields.Text("note") ?? "");
         return kind switch
         {
+            "item" => new ItemDefinition { Key = key, Date = date, Note = note, Item = Item(fields) },
             "receipt" => new Receipt
             {
                 Key = key, Date = date, Note = note, Item = fields.Text("item")!, Packs = fields.Number("packs") ?? 1,
@@ -73,6 +75,26 @@ internal static class EntryText
                 Key = key, Date = date, Note = note, Setting = fields.Text("setting")!, Value = fields.Text("value")!,
             },
             _ => throw new FormatException($"no entry is called {kind}"),
+        };
+    }
+
+    private static Item Item(Fields fields)
+    {
+        var unit = Units.Named(fields.Text("unit") ?? "sheet")!.Value;
+        return new()
+        {
+            Code = fields.Text("code") ?? "ortho25",
+            Name = fields.Text("name") ?? "Mirrin Ortho 25",
+            Kind = (ItemKind)ItemNames.Kinds.ToList().IndexOf(fields.Text("kind") ?? "film"),
+            Format = fields.Text("format") is { } format ? Format.Parse(format) : null,
+            Unit = unit,
+            Pack = fields.Quantity("pack") ?? Core.Measures.Quantity.Of(10, unit),
+            FixerWeightThousandths = (int)(1000 * (fields.Number("weight") ?? 1)),
+            Capacity = fields.Number("capacity") is { } area ? new(Area.FromSquareInches(area), fields.Text("basis") ?? "") : null,
+            ServiceLevel = fields.Number("service"),
+            LeadTimeDays = (int?)fields.Number("lead"),
+            MinimumOnHand = fields.Quantity("minimum"),
+            Keeping = new(OpenedFullDays: (int?)fields.Number("opened"), TrayHours: (int?)fields.Number("tray")),
         };
     }
 

@@ -10,7 +10,10 @@ internal sealed class BackUpCommand : ExplainedCommand
 {
     private readonly Workbench _bench;
     private readonly Argument<string> _copy = Typed.Argument("file", Text.NotEmpty, "the backup");
-    private readonly Option<bool> _restore = new("--restore") { Description = "put the backup in the ledger's place; the old file is kept beside it" };
+    private readonly Option<bool> _restore = new("--restore")
+    {
+        Description = "put the backup in the ledger's place; the old file is kept beside it",
+    };
 
     public BackUpCommand(Workbench bench)
         : base("backup", "A consistent copy of the ledger while it is in use, or such a copy put in its place.", """

@@ -38,7 +38,8 @@ internal sealed class CheckCommand : ExplainedCommand
     {
         foreach (var problem in report.Problems)
             _bench.Around.Out.WriteLine(problem);
-        _bench.Around.Out.WriteLine($"{path}: {report.Entries} entries, {report.Movements} movements; {(report.Ok ? "nothing is wrong" : "it is not in order")}");
+        _bench.Around.Out.WriteLine(
+            $"{path}: {report.Entries} entries, {report.Movements} movements; {(report.Ok ? "nothing is wrong" : "it is not in order")}");
         if (!report.Ok)
             _bench.Say("record nothing more in it; put back a backup from before with `trayledger backup --restore FILE`");
     }

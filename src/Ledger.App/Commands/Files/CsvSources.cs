@@ -48,10 +48,12 @@ internal static class CsvSources
 
     private static (IReadOnlyList<string> Kinds, IReadOnlyList<string> Others) Sort(string folder)
     {
-        var names = Directory.EnumerateFiles(folder, "*.csv").Select(file => Path.GetFileNameWithoutExtension(file)).Order(StringComparer.Ordinal).ToList();
+        var names = Directory.EnumerateFiles(folder, "*.csv")
+            .Select(file => Path.GetFileNameWithoutExtension(file)).Order(StringComparer.Ordinal).ToList();
         return (
             [.. names.Where(name => CsvImport.Kinds.Contains(name))],
-            [.. names.Where(name => !CsvImport.Kinds.Contains(name)).Select(name => $"{name}.csv is no file that is imported and was left out")]);
+            [.. names.Where(name => !CsvImport.Kinds.Contains(name))
+                .Select(name => $"{name}.csv is no file that is imported and was left out")]);
     }
 
     private static Func<string, Item?> ItemOf(LedgerFile ledger) => ledger.HoldingsOn(ledger.Today).Item;

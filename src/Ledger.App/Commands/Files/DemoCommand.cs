@@ -31,7 +31,18 @@ internal sealed class DemoCommand : ExplainedCommand
         var path = Path.GetFullPath(parse.GetValue(_into) ?? parse.GetValue(_bench.File) ?? Fresh());
         if (File.Exists(path) || Directory.Exists(path))
             throw new RefusedByCommandException($"{path} exists already; the demo is made in a new file only");
-        Make(path);
+        try
+        {
+            Make(path);
+        }
+        catch
+        {
+            // A demo that was not finished is of no use, and would stand in the way of the next one.
+            foreach (var ending in new[] { "", "-wal", "-shm" })
+                File.Delete(path + ending);
+            throw;
+        }
+
         return parse.GetValue(_noUi) ? ExitStatus.Done : TerminalStart.Open(_bench, path);
     }
 

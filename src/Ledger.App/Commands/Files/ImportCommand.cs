@@ -13,7 +13,8 @@ internal sealed class ImportCommand : ExplainedCommand
     private readonly Workbench _bench;
     private readonly Argument<string> _kind = Typed.Argument("kind", KindOf, $"{string.Join(", ", CsvImport.Kinds)}; or all, for a folder");
     private readonly Argument<string> _path = Typed.Argument(
-        "file", Text.NotEmpty, "the CSV file, - for the standard input; with all, a folder that holds files named items.csv, purchases.csv and so on");
+        "file", Text.NotEmpty,
+        "the CSV file, - for the standard input; with all, a folder that holds files named items.csv, purchases.csv and so on");
 
     private readonly Option<bool> _dryRun = new("--dry-run") { Description = "show what would happen, and write nothing" };
 
@@ -56,7 +57,8 @@ internal sealed class ImportCommand : ExplainedCommand
             _bench.Say($"{batch.Entries[refused.Index].Where}: {refused.Refusal.Sentence}");
         if (outcome.Refused.Count > 0)
             return Refuse(outcome.Refused.Count);
-        _bench.Around.Out.WriteLine($"{Count(outcome.Posted)} {(isDry ? "would be recorded" : "recorded")}, {outcome.AlreadyThere} already there");
+        _bench.Around.Out.WriteLine(
+            $"{Count(outcome.Posted)} {(isDry ? "would be recorded" : "recorded")}, {outcome.AlreadyThere} already there");
         if (isDry)
             _bench.Say("nothing was written: this was a dry run");
         return ExitStatus.Done;

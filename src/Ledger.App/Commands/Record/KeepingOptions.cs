@@ -11,7 +11,8 @@ internal sealed class KeepingOptions
     private readonly Option<Said<int?>> _sealed = Days("--sealed-days", "days it keeps sealed, from its delivery");
     private readonly Option<Said<int?>> _openedFull = Days("--opened-full-days", "days it keeps from its opening");
     private readonly Option<Said<int?>> _openedPart = Days("--opened-part-days", "days it keeps from when it fell below half full");
-    private readonly Option<Said<int?>> _workingFull = Days("--working-full-days", "days its working solution keeps in a full closed bottle");
+    private readonly Option<Said<int?>> _workingFull = Days(
+        "--working-full-days", "days its working solution keeps in a full closed bottle");
     private readonly Option<Said<int?>> _workingPart = Days("--working-part-days", "days its working solution keeps in a part-full bottle");
     private readonly Option<Said<int?>> _tray = Said<int?>.Option(
         "--tray-hours", "HOURS", Text.Whole, "hours its working solution keeps in an open tray");

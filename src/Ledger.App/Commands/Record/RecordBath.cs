@@ -14,7 +14,8 @@ internal sealed class RecordBath : RecordCommand
 {
     private readonly Argument<string> _bath = Typed.Argument("bath", Text.NotEmpty, "a new name for the bath, such as F3");
     private readonly Argument<string> _item = Typed.Argument("item", Text.NotEmpty, "the item it is mixed from");
-    private readonly Argument<Volume?> _volume = Typed.Argument("volume", Text.Volume, "how much working solution is made, such as 1500ml or 1.5l");
+    private readonly Argument<Volume?> _volume = Typed.Argument(
+        "volume", Text.Volume, "how much working solution is made, such as 1500ml or 1.5l");
     private readonly Option<Dilution?> _dilution = Typed.Option(
         "--dilution", "1+N", Text.Dilution, "how it is diluted; otherwise as the item usually is");
 
@@ -27,7 +28,11 @@ internal sealed class RecordBath : RecordCommand
     private readonly Option<Area?> _capacity = Typed.Option(
         "--capacity", "SQIN", Text.SquareInches, "what a litre can take, in square inches of film; otherwise the item's own");
 
-    private readonly Option<string?> _basis = new("--basis") { HelpName = "TEXT", Description = "where that capacity comes from: maker's, handbook, strict, own" };
+    private readonly Option<string?> _basis = new("--basis")
+    {
+        HelpName = "TEXT",
+        Description = "where that capacity comes from: maker's, handbook, strict, own",
+    };
     private readonly Option<string?> _pairedWith = Typed.Option<string?>(
         "--paired-with", "BATH", Text.NotEmpty, "the bath that stands before it in two-bath fixing");
 

@@ -36,7 +36,9 @@ internal abstract class RecordCommand : ExplainedCommand
     /// <summary>Reads the entry.</summary>
     /// <param name="parse">The command line.</param>
     /// <param name="frame">What every entry has.</param>
-    /// <param name="holdings">What the ledger knows today, for the units of its items: an entry may be dated before its item was defined.</param>
+    /// <param name="holdings">
+    /// What the ledger knows today, for the units of its items: an entry may be dated before its item was defined.
+    /// </param>
     protected abstract Entry Read(ParseResult parse, EntryFrame frame, Holdings holdings);
 
     /// <summary>Puts the entry's own options before the common ones, where its help reads best.</summary>

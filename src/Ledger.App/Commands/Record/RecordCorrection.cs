@@ -9,7 +9,8 @@ namespace Ledger.App.Commands.Record;
 /// <summary>record correction: an earlier entry is reversed.</summary>
 internal sealed class RecordCorrection : RecordCommand
 {
-    private readonly Argument<int?> _entry = Typed.Argument("entry", Text.Whole, "the number of the entry to reverse, as `show journal` lists it");
+    private readonly Argument<int?> _entry = Typed.Argument(
+        "entry", Text.Whole, "the number of the entry to reverse, as `show journal` lists it");
     private readonly Option<string> _reason = Typed.Option<string>("--reason", "TEXT", Text.NotEmpty, "why: wrong bath, typed twice");
 
     public RecordCorrection(Workbench bench)

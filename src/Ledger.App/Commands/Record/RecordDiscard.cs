@@ -18,7 +18,8 @@ internal sealed class RecordDiscard : RecordCommand
         CustomParser = result => Typed.Read<Amount?>(result, "amount", Amount.Parse),
     };
 
-    private readonly Option<string> _reason = Typed.Option<string>("--reason", "TEXT", Text.NotEmpty, "why: spent, too old, specks, fogged");
+    private readonly Option<string> _reason = Typed.Option<string>(
+        "--reason", "TEXT", Text.NotEmpty, "why: spent, too old, specks, fogged");
 
     public RecordDiscard(Workbench bench)
         : base(bench, "discard", "A bath is poured out, or stock is thrown away unused.", """

@@ -11,7 +11,8 @@ namespace Ledger.App.Commands.Record;
 /// <summary>record item: a new product, or other settings for one that is known.</summary>
 internal sealed class RecordItem : RecordCommand
 {
-    private readonly Argument<string> _code = Typed.Argument("item", Text.NotEmpty, "the short code that commands and labels use, such as pan100");
+    private readonly Argument<string> _code = Typed.Argument(
+        "item", Text.NotEmpty, "the short code that commands and labels use, such as pan100");
     private readonly Option<string?> _name = Typed.Option<string?>("--name", "TEXT", Text.NotEmpty, "the full name; otherwise the code");
     private readonly Option<ItemKind?> _kind = Typed.Option(
         "--kind", "KIND", Text.OneOf<ItemKind>(ItemNames.Kinds, "kind"), $"{string.Join(", ", ItemNames.Kinds)}; a new item needs it");
@@ -23,11 +24,17 @@ internal sealed class RecordItem : RecordCommand
         "--format", "FORMAT", Text.Format, "a film's format: 4x5, 8x10, 13x18cm, 120, 135-36, 7x17in");
 
     private readonly Option<Unit?> _unit = Typed.Option(
-        "--unit", "UNIT", Text.OneOf<Unit>(Units.Names, "unit"), "what it is counted in; otherwise as its format, ml for a chemical, piece for a supply");
+        "--unit", "UNIT", Text.OneOf<Unit>(Units.Names, "unit"),
+        "what it is counted in; otherwise as its format, ml for a chemical, piece for a supply");
 
-    private readonly Option<Amount?> _pack = Typed.Option<Amount?>("--pack", "AMOUNT", Amount.Parse, "what one pack holds, such as 25 or 1l; a new item needs it");
+    private readonly Option<Amount?> _pack = Typed.Option<Amount?>(
+        "--pack", "AMOUNT", Amount.Parse, "what one pack holds, such as 25 or 1l; a new item needs it");
     private readonly Option<string?> _formula = new("--formula") { HelpName = "TEXT", Description = "the maker's formula version" };
-    private readonly Option<string?> _cautions = new("--cautions") { HelpName = "TEXT", Description = "cautions from your own safety data sheet" };
+    private readonly Option<string?> _cautions = new("--cautions")
+    {
+        HelpName = "TEXT",
+        Description = "cautions from your own safety data sheet",
+    };
     private readonly UseOptions _use = new();
     private readonly KeepingOptions _keeping = new();
     private readonly OrderOptions _order = new();
@@ -65,7 +72,8 @@ internal sealed class RecordItem : RecordCommand
 
     private Item New(string code, ParseResult parse)
     {
-        var kind = parse.GetValue(_kind) ?? throw new FormatException($"{code} is a new item and needs --kind: {string.Join(", ", ItemNames.Kinds)}");
+        var kind = parse.GetValue(_kind)
+            ?? throw new FormatException($"{code} is a new item and needs --kind: {string.Join(", ", ItemNames.Kinds)}");
         if (parse.GetValue(_pack) is null)
             throw new FormatException($"{code} is a new item and needs --pack: what one pack of it holds, such as 25 or 1l");
         var unit = kind switch

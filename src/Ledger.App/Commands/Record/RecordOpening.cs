@@ -10,7 +10,8 @@ namespace Ledger.App.Commands.Record;
 internal sealed class RecordOpening : RecordCommand
 {
     private readonly Argument<string> _container = Typed.Argument(
-        "container", Text.NotEmpty, "what is written on it, such as pan100/3; or an item's code, for the sealed one that is reached for first");
+        "container", Text.NotEmpty,
+        "what is written on it, such as pan100/3; or an item's code, for the sealed one that is reached for first");
 
     private readonly Option<string?> _batch = new("--batch") { HelpName = "TEXT", Description = "with an item: the batch it must be of" };
 

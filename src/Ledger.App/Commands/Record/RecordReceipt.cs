@@ -12,7 +12,8 @@ namespace Ledger.App.Commands.Record;
 internal sealed class RecordReceipt : RecordCommand
 {
     private readonly Argument<string> _item = Typed.Argument("item", Text.NotEmpty, "the item's code");
-    private readonly Argument<decimal?> _packs = Typed.Argument("packs", Text.Number, "how many packs; 0.5 is one that is open and half full");
+    private readonly Argument<decimal?> _packs = Typed.Argument(
+        "packs", Text.Number, "how many packs; 0.5 is one that is open and half full");
     private readonly Option<Money?> _price = Typed.Option("--price", "AMOUNT", Text.Money, "the price of one pack");
     private readonly Option<Money?> _discount = Typed.Option("--discount", "AMOUNT", Text.Money, "taken off for all packs together");
     private readonly Option<Money?> _shipping = Typed.Option("--shipping", "AMOUNT", Text.Money, "this line's share of the shipping");
@@ -25,7 +26,11 @@ internal sealed class RecordReceipt : RecordCommand
 
     private readonly Option<LocalDate?> _expires = Typed.Option("--expires", "DATE", Text.Date, "the date printed on the packs");
     private readonly Option<string?> _batch = new("--batch") { HelpName = "TEXT", Description = "the maker's batch or emulsion number" };
-    private readonly Option<string?> _storage = new("--storage") { HelpName = "TEXT", Description = "where it is kept: freezer, fridge, shelf" };
+    private readonly Option<string?> _storage = new("--storage")
+    {
+        HelpName = "TEXT",
+        Description = "where it is kept: freezer, fridge, shelf",
+    };
 
     public RecordReceipt(Workbench bench)
         : base(bench, "receipt", "A delivery of packs of one item; also the stock that a ledger starts with.", """

@@ -18,10 +18,12 @@ internal sealed class RecordSession : RecordCommand
 
     private readonly Option<Volume?[]> _developer = Typed.Options(
         "--developer", "ML", Text.Volume,
-        "the concentrate measured out, once for each batch in the order of the lines; otherwise each line is a batch and takes what the process asks for");
+        "the concentrate measured out, once for each batch in the order of the lines; otherwise each line is a batch and takes "
+        + "what the process asks for");
 
     private readonly Option<string?> _bath = Typed.Option<string?>(
-        "--bath", "BATH", Text.NotEmpty, "the bath the film went through, the first of a pair; otherwise the only one that fits the process");
+        "--bath", "BATH", Text.NotEmpty,
+        "the bath the film went through, the first of a pair; otherwise the only one that fits the process");
 
     private readonly Option<bool> _bookDifference = BookDifference();
 

@@ -8,11 +8,16 @@ namespace Ledger.App.Commands.Record;
 /// <summary>How an item is used: its dilution, what a bath of it can take, and how heavily a film loads a fixer.</summary>
 internal sealed class UseOptions
 {
-    private readonly Option<Said<Dilution>> _dilution = Said<Dilution>.Option("--dilution", "1+N", Dilution.Parse, "how it is usually diluted");
+    private readonly Option<Said<Dilution>> _dilution = Said<Dilution>.Option(
+        "--dilution", "1+N", Dilution.Parse, "how it is usually diluted");
     private readonly Option<Said<Area?>> _capacity = Said<Area?>.Option(
         "--capacity", "SQIN", Text.SquareInches, "what a litre of its working solution can take, in square inches of film");
 
-    private readonly Option<string?> _basis = new("--basis") { HelpName = "TEXT", Description = "where that capacity comes from: maker's, handbook, strict, own" };
+    private readonly Option<string?> _basis = new("--basis")
+    {
+        HelpName = "TEXT",
+        Description = "where that capacity comes from: maker's, handbook, strict, own",
+    };
     private readonly Option<Said<Volume?>> _minimum = Said<Volume?>.Option(
         "--minimum-per-80", "ML", Text.Volume, "the least concentrate for each 80 square inches of film, whatever the dilution");
 
@@ -33,5 +38,6 @@ internal sealed class UseOptions
 
     private static int Thousandths(decimal weight) => weight is > 0 and <= 10 && Scaled.ToBase(weight, 1000) is { } thousandths
         ? (int)thousandths
-        : throw new FormatException($"--fixer-weight: {Scaled.ToText(weight, 6)} is not a weight from 0.1 to 10 with at most three decimals");
+        : throw new FormatException(
+            $"--fixer-weight: {Scaled.ToText(weight, 6)} is not a weight from 0.1 to 10 with at most three decimals");
 }

@@ -40,7 +40,7 @@ internal static class BathJson
         json.WriteMoney("value", bath.Value, view.Currency);
     }
 
-    /// <summary>Whole sheets of every format the ledger has film in, of conventional grain; of the usual formats when it has none.</summary>
+    /// <summary>Whole sheets of conventional grain, of every format the ledger has film in; of the usual ones when it has none.</summary>
     private static void WriteSheets(Utf8JsonWriter json, BathReading reading, View view)
     {
         json.WriteStartObject("remainingSheets");

@@ -19,8 +19,8 @@ internal static class BathText
     public static void Write(TextWriter output, BathReading reading, View view)
     {
         var bath = reading.Bath;
-        output.WriteLine(
-            $"{bath.Code}: {bath.Role.Name()} for {bath.Material.Name()}, {bath.WorkingVolume.ToText(view.Style)} of {bath.Item} {bath.Dilution}{Pair(bath, view)}");
+        var what = $"{bath.Role.Name()} for {bath.Material.Name()}";
+        output.WriteLine($"{bath.Code}: {what}, {bath.WorkingVolume.ToText(view.Style)} of {bath.Item} {bath.Dilution}{Pair(bath, view)}");
         var lines = new TextTable(Column.Left(""), Column.Left(""));
         lines.Add("  taken", Taken(reading, view));
         lines.Add("  left", Left(reading, view));
@@ -49,7 +49,8 @@ internal static class BathText
             return "no capacity is set";
         var capacity = reading.Bath.Capacity!;
         var sheets = string.Join(" or ", Formats(view).Select(format => $"{reading.RemainingSheets(format)} of {format.Code}"));
-        return $"{left.ToText(view.Style)} of {reading.Bath.TotalCapacity!.Value.ToText(view.Style)}, {Scaled.ToText(reading.UsedPercent ?? 0, 1)} % used; "
+        return $"{left.ToText(view.Style)} of {reading.Bath.TotalCapacity!.Value.ToText(view.Style)}, "
+            + $"{Scaled.ToText(reading.UsedPercent ?? 0, 1)} % used; "
             + $"capacity {capacity.PerLitre.ToText(view.Style)} per litre ({capacity.Basis})"
             + (reading.IsSpent ? "" : $"; room for {sheets}");
     }

@@ -27,7 +27,8 @@ internal static class CostsText
     private static void WriteMoney(CostReading costs, TextWriter output, View view)
     {
         var table = new TextTable(Column.Left(""), Column.Right(""), Column.Left(""));
-        table.Add("spent", costs.Spent.Rounded(), $"{costs.Facts.OnHandBefore.Rounded()} on hand before, {costs.Facts.Bought.Rounded()} bought");
+        table.Add(
+            "spent", costs.Spent.Rounded(), $"{costs.Facts.OnHandBefore.Rounded()} on hand before, {costs.Facts.Bought.Rounded()} bought");
         table.Add("  film", costs.Film.Rounded(), "that became negatives");
         table.Add("  chemistry", costs.Chemistry.Rounded(), "one-shot, and the baths by the area that passed through");
         table.Add("  supplies", costs.Supplies.Rounded());

@@ -33,7 +33,9 @@ internal static class ItemText
         Line("pack", item.Pack.ToText(view.Style));
         Line("dilution", item.Dilution?.Text);
         Line("capacity", item.Capacity is { } capacity ? $"{capacity.PerLitre.ToText(view.Style)} per litre ({capacity.Basis})" : null);
-        Line("at least", item.MinimumPer80SquareInches is { } least ? $"{least.ToText(view.Style)} for each {Area.Unit80.ToText(view.Style)}" : null);
+        Line("at least", item.MinimumPer80SquareInches is { } least
+            ? $"{least.ToText(view.Style)} for each {Area.Unit80.ToText(view.Style)}"
+            : null);
         Line("fixer weight", item.Kind == ItemKind.Film ? Scaled.InUnits(item.FixerWeightThousandths, 1000) : null);
         Line("keeps", string.Join("; ", Keeping(item)));
         Line("lead time", item.LeadTimeDays is { } days ? $"{days} days" : null);
@@ -69,7 +71,8 @@ internal static class ItemText
             return;
         }
 
-        output.WriteLine($"{shelf.OnHand.ToText(view.Style)} on hand, {shelf.Usable.ToText(view.Style)} of it still good; worth in {view.Currency}".TrimEnd());
+        output.WriteLine($"{shelf.OnHand.ToText(view.Style)} on hand, {shelf.Usable.ToText(view.Style)} of it still good");
+        output.WriteLine($"worth{(view.Currency.Length == 0 ? "" : $" in {view.Currency}")}, had its uses been costed by");
         var values = new TextTable(Column.Left(""), Column.Right(""));
         foreach (var (formula, value) in shown.Values)
             values.Add("  " + formula.Name(), value?.Rounded() ?? "-");
@@ -86,7 +89,8 @@ internal static class ItemText
         if (shown.Moves.Count == 0)
             output.WriteLine("It never came and never went.");
         var moves = new TextTable(
-            Column.Left("date"), Column.Left("container"), Column.Right("change"), Column.Right("value"), Column.Right("entry"), Column.Left("what"));
+            Column.Left("date"), Column.Left("container"), Column.Right("change"), Column.Right("value"),
+            Column.Right("entry"), Column.Left("what"));
         foreach (var move in shown.Moves)
             moves.Add(
                 Dates.Text(move.Date), move.Container, (move.Change > 0 ? "+" : "") + shown.Shelf.Item.Of(move.Change).ToText(view.Style),

@@ -26,7 +26,8 @@ internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList
     {
         var code = parse.GetRequiredValue(_bath).Trim();
         var bath = view.Ledger.Bath(code, view.AsOf) ?? throw new RefusedByCommandException(
-            $"there was no bath \"{code}\" up to {Dates.Text(view.AsOf)}; {Known.Names(view.Holdings.Baths.Select(known => known.Code), "in use")}");
+            $"there was no bath \"{code}\" up to {Dates.Text(view.AsOf)}; "
+                + $"{Known.Names(view.Holdings.Baths.Select(known => known.Code), "in use")}");
         return (new(bath, view.AsOf), view.Ledger.WorkOf(bath.Code, view.AsOf, _last.In(parse)));
     }
 
@@ -39,7 +40,8 @@ internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList
         if (shown.Work.Count == 0)
             output.WriteLine("Nothing went through it yet.");
         var work = new TextTable(
-            Column.Left("date"), Column.Right("area"), Column.Right("weighted"), Column.Left("stood"), Column.Right("entry"), Column.Left("what"));
+            Column.Left("date"), Column.Right("area"), Column.Right("weighted"), Column.Left("stood"),
+            Column.Right("entry"), Column.Left("what"));
         foreach (var done in shown.Work)
             work.Add(
                 Dates.Text(done.Date), done.Area.ToText(view.Style), done.Weighted.ToText(view.Style), done.IsFirst ? "first" : "second",

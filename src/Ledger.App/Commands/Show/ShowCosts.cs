@@ -12,8 +12,10 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show costs: what a period cost, down to the sheet.</summary>
 internal sealed class ShowCosts : ShowCommand<CostsShown>
 {
-    private readonly Option<LocalDate?> _from = Typed.Option("--from", "DATE", Text.Date, "the first day; otherwise a year before the last");
-    private readonly Option<LocalDate?> _to = Typed.Option("--to", "DATE", Text.Date, "the last day; otherwise today, or the day of --as-of");
+    private readonly Option<LocalDate?> _from = Typed.Option(
+        "--from", "DATE", Text.Date, "the first day; otherwise a year before the last");
+    private readonly Option<LocalDate?> _to = Typed.Option(
+        "--to", "DATE", Text.Date, "the last day; otherwise today, or the day of --as-of");
     private readonly Option<string?> _film = Typed.Option<string?>("--film", "ITEM", Text.NotEmpty, "the sheets of one film only");
 
     public ShowCosts(Workbench bench)
@@ -43,9 +45,12 @@ internal sealed class ShowCosts : ShowCommand<CostsShown>
 
     protected override void WriteJson(CostsShown shown, View view, Utf8JsonWriter json) => CostsJson.Write(shown, view, json);
 
-    private static string Film(string code, View view) =>
-        view.Holdings.Item(code) is { Kind: ItemKind.Film } item ? item.Code : throw new RefusedByCommandException(
-            $"there is no film \"{code}\"; {Known.Names(view.Holdings.Items.Where(known => known.Kind == ItemKind.Film).Select(known => known.Code), "known")}");
+    private static string Film(string code, View view)
+    {
+        var films = view.Holdings.Items.Where(item => item.Kind == ItemKind.Film).Select(item => item.Code).ToList();
+        return films.Find(film => film.Equals(code, StringComparison.OrdinalIgnoreCase))
+            ?? throw new RefusedByCommandException($"there is no film \"{code}\"; {Known.Names(films, "known")}");
+    }
 }
 
 /// <summary>The costs that are shown.</summary>

@@ -17,7 +17,8 @@ internal sealed class ShowItem : ShowCommand<ItemShown>
     private readonly LastOption _last = new("moves", 30);
 
     public ShowItem(Workbench bench)
-        : base(bench, "item", "One item: its settings, its boxes and bottles, what came and went, and what the stock is worth by each cost formula.")
+        : base(bench, "item",
+            "One item: its settings, its boxes and bottles, what came and went, and what the stock is worth by each cost formula.")
     {
         Arguments.Add(_item);
         Options.Add(_last);

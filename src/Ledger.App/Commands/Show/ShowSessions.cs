@@ -24,7 +24,8 @@ internal sealed class ShowSessions : ShowCommand<IReadOnlyList<SessionRecord>>
         if (sessions.Count == 0)
             output.WriteLine("No session yet: record one with `trayledger record session`.");
         var table = new TextTable(
-            Column.Left("session"), Column.Left("date"), Column.Right("area"), Column.Right("developer"), Column.Left("bath"), Column.Left("sheets"));
+            Column.Left("session"), Column.Left("date"), Column.Right("area"), Column.Right("developer"),
+            Column.Left("bath"), Column.Left("sheets"));
         foreach (var session in sessions)
             table.Add(
                 session.Session, Dates.Text(session.Date), session.Area.ToText(view.Style), session.Developer.ToText(view.Style),

@@ -9,7 +9,8 @@ namespace Ledger.App.Commands.Show;
 
 /// <summary>show shelf: all items and their containers.</summary>
 internal sealed class ShowShelf(Workbench bench)
-    : ShowCommand<IReadOnlyList<ShelfReading>>(bench, "shelf", "What is on the shelf: every item, and every box and bottle with its last good day.")
+    : ShowCommand<IReadOnlyList<ShelfReading>>(bench, "shelf",
+        "What is on the shelf: every item, and every box and bottle with its last good day.")
 {
     protected override IReadOnlyList<ShelfReading> Read(View view, ParseResult parse) =>
     [

@@ -34,11 +34,13 @@ internal sealed class ShowToday : ShowCommand<IReadOnlyList<Notice>>
             Write(notice, view, output);
 
         var prospects = new TextTable(
-            Column.Left("process"), Column.Left("developer"), Column.Right("still good"), Column.Right("trays"), Column.Left("bath"), Column.Right("room in it"));
+            Column.Left("process"), Column.Left("developer"), Column.Right("still good"), Column.Right("trays"),
+            Column.Left("bath"), Column.Right("room in it"));
         foreach (var prospect in Prospect.Of(view.Holdings))
             prospects.Add(
                 prospect.Process, prospect.Developer ?? "-", prospect.DeveloperLeft?.ToText(view.Style) ?? "-",
-                prospect.Batches?.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? "-", prospect.Bath ?? "-", Room(prospect, view));
+                prospect.Batches?.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? "-",
+                prospect.Bath ?? "-", Room(prospect, view));
         if (prospects.IsEmpty)
             return;
         output.WriteLine();

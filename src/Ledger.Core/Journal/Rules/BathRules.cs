@@ -36,6 +36,7 @@ internal static class BathRules
             PairedWith = first?.Code,
             Rotations = first is { PairedWith: not null } ? first.Rotations + 1 : 0,
         };
+        Require.That(bath.Capacity is null or { PerLitre.Hundredths: > 0 }, $"the capacity of {code} must be more than nothing");
         Require.That(
             bath.Capacity is null || !string.IsNullOrWhiteSpace(bath.Capacity.Basis),
             $"the capacity of {code} needs its basis: maker's, handbook, strict or own");
@@ -54,7 +55,7 @@ internal static class BathRules
     {
         if (mixing.Amount is { } measured)
             return measured;
-        Require.That(item.Unit == Unit.Millilitre, $"{item.Code} is kept in {item.Unit.Name()}; say how much of it was used");
+        Require.That(item.Unit == Unit.Millilitre, $"{item.Code} is kept in {item.Unit.Plural()}; say how much of it was used");
         return Quantity.Of(dilution.SourceIn(mixing.WorkingVolume));
     }
 

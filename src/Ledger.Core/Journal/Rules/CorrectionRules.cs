@@ -1,4 +1,6 @@
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Rules;
 
@@ -16,37 +18,44 @@ internal static class CorrectionRules
             original.Reverses is null, $"entry {original.Number} is a correction itself; record what really happened as a new entry");
         if (original.ReversedBy is { } by)
             throw new RefusedException(RefusalKind.AlreadyThere, $"entry {original.Number} was reversed by entry {by} already");
-        Require.That(!Redefined.Contains(original.Kind), $"entry {original.Number} defines a {original.Kind}; define it anew instead");
+        Require.That(
+            !Redefined.Contains(original.Kind),
+            $"entry {original.Number} defines {(original.Kind == "item" ? "an" : "a")} {original.Kind}; define it anew instead");
         if (draft.Past.FirstUseOfBathMixedBy(original.Number) is { } use)
             throw new RefusedException(
                 RefusalKind.DependedOn, $"the bath that entry {original.Number} mixed has taken work since; correct entry {use} first");
 
         draft.MoveTo(original.Date);
-        foreach (var movement in draft.Past.MovementsOf(original.Number))
-            TakeBack(movement.Reversed, original, draft);
+        var back = draft.Past.MovementsOf(original.Number).Select(movement => movement.Reversed()).Reverse().ToList();
+        foreach (var place in back.SelectMany(movement => new[] { movement.From, movement.To }).Distinct().Where(place => place.IsOnHand))
+            Settle(place, back, original, draft);
+        foreach (var movement in back)
+            draft.Add(movement);
         draft.Summary = $"reversed entry {original.Number} ({original.Summary}): {reason}";
     }
 
-    private static void TakeBack(Movement back, JournalEntry original, Draft draft)
+    /// <summary>
+    /// What a place holds after all of it: an entry that booked a difference brought and drew at once. Nothing may be missing then, nor
+    /// money stay where nothing else is left, nor anything in a box that never came.
+    /// </summary>
+    private static void Settle(PlaceId place, List<Movement> back, JournalEntry original, Draft draft)
     {
-        if (draft.Holdings.Container(back.From) is { } container)
+        var quantity = back.Sum(movement => movement.Quantity * Sign(movement, place));
+        var value = new Money(back.Sum(movement => movement.Value.Millionths * Sign(movement, place)));
+        if (draft.Holdings.Container(place) is { } container)
         {
-            var left = container.Held.Base - back.Quantity;
-            if (left < 0 || container.Value < back.Value)
+            var after = container with { Held = container.Held + container.Held with { Base = quantity }, Value = container.Value + value };
+            var cameWithIt = back.Any(movement => movement.From == place && movement.To == Places.Supplier);
+            var isLeft = after.Held.Base != 0;
+            if (after.Held.Base < 0 || after.Value < Money.Zero || (isLeft ? cameWithIt : after.Value != Money.Zero))
                 throw DependedOn(container.Code, original);
-            draft.Touch(container with { Held = container.Held with { Base = left }, Value = container.Value - back.Value });
+            draft.Touch(after);
         }
-        else if (back.From.IsOnHand && draft.Holdings.Bath(back.From) is null)
+        else if (quantity < 0 && draft.Holdings.Bath(place) is null)
             throw DependedOn("what it brought", original);
-
-        if (draft.Holdings.Container(back.To) is { } refilled)
-            draft.Touch(refilled with
-            {
-                Held = refilled.Held with { Base = refilled.Held.Base + back.Quantity },
-                Value = refilled.Value + back.Value,
-            });
-        draft.Add(back);
     }
+
+    private static int Sign(Movement movement, PlaceId place) => movement.To == place ? 1 : movement.From == place ? -1 : 0;
 
     private static RefusedException DependedOn(string what, JournalEntry original) => new(
         RefusalKind.DependedOn, $"{what} has been used since; correct the later entries first, then entry {original.Number}");

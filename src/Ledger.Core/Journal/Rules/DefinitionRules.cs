@@ -23,7 +23,7 @@ internal static class DefinitionRules
         {
             Require.That(
                 known.Unit == item.Unit && known.Format == item.Format && known.Kind == item.Kind,
-                $"{item.Code} is kept as {known.Kind.Name()} in {known.Unit.Name()}{(known.Format is { } f ? $" of {f}" : "")}; "
+                $"{item.Code} is kept as {known.Kind.Name()} in {known.Unit.Plural()}{(known.Format is { } f ? $" of {f}" : "")}; "
                 + "give the changed product a code of its own");
             item = item with { Id = known.Id, Code = known.Code };
         }
@@ -77,7 +77,7 @@ internal static class DefinitionRules
             Require.That(item.Format is not null, $"{item.Code} is film and needs a format, such as 4x5 or 8x10");
             Require.That(
                 item.Unit == item.Format!.Unit,
-                $"{item.Code} in {item.Format} is counted in {item.Format.Unit.Name()}, not {item.Unit.Name()}");
+                $"{item.Code} in {item.Format} is counted in {item.Format.Unit.Plural()}, not {item.Unit.Plural()}");
         }
         else
             Require.That(item.Format is null, $"{item.Code} is no film, so it has no format");
@@ -90,7 +90,11 @@ internal static class DefinitionRules
         Require.That(item.ServiceLevel is null or (> 0 and < 1), $"the service level of {item.Code} must be between 0 and 1, such as 0.95");
         Require.That(item.LeadTimeDays is null or (>= 0 and <= 3650), $"the lead time of {item.Code} must be from 0 to 3650 days");
         if (item.MinimumOnHand is { } minimum)
+        {
             Require.Unit(item, minimum);
+            Require.That(minimum.Base >= 0, $"the minimum of {item.Code} cannot be negative");
+        }
+
         Require.That(
             item.Keeping.All.All(limit => limit is null or (> 0 and <= 36_500)), $"a keeping limit of {item.Code} must be from 1 to 36500");
     }
@@ -110,6 +114,7 @@ internal static class DefinitionRules
             return;
         Require.That(step.AmountEach is not null, $"{where} needs an amount, or a working volume with a dilution");
         Require.Unit(item, step.AmountEach!.Value);
+        Require.Positive(step.AmountEach.Value, $"the amount of {where}");
         Require.That(
             step.Role != ItemRole.Developer || step.Amount is not null || step.Dilution is not null || item.Dilution is not null,
             $"{where} develops and needs a dilution, such as 1+31");

@@ -80,7 +80,7 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
         {
             if (!booksDifference || item.Unit is not (Unit.Millilitre or Unit.Gram) || sources.Count == 0)
                 throw new RefusedException(RefusalKind.MoreThanHeld, Shortage(item, wanted, wanted - missing, sources));
-            var last = sources.Last(source => !source.Held.IsZero);
+            var last = sources.LastOrDefault(source => !source.Held.IsZero) ?? sources[^1];
             Find(last, missing);
             Remark($"{last.Code} held {missing.ToText(Style)} more than the book says; the difference is booked as found by a count");
             draws = [.. Stock.Draw.AsGiven(sources.Select(Now), wanted, out _)];

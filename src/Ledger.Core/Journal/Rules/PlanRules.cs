@@ -55,7 +55,7 @@ internal static class PlanRules
         Require.That(film.Kind == ItemKind.Film, $"{film.Code} is no film and cannot be developed");
         Require.That(
             line.Count is > 0 and <= MostSheets,
-            $"the {film.Unit.Name()}s of {film.Code} must be from 1 to {MostSheets}, not {line.Count}");
+            $"the {film.Unit.Plural()} of {film.Code} must be from 1 to {MostSheets}, not {line.Count}");
         foreach (var text in new[] { line.Group, line.Subject, line.Holder })
             Require.That(text.Length <= 200 && !text.Any(char.IsControl), "a group, subject or holder has at most 200 characters that can be printed");
     }

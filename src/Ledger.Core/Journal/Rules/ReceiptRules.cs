@@ -16,7 +16,7 @@ internal static class ReceiptRules
         Require.That(receipt.Packs is > 0 and <= MostPacks, $"the packs must be more than 0 and at most {MostPacks}, not {packs}");
         var full = decimal.ToInt64(decimal.Truncate(receipt.Packs));
         var part = Scaled.ToBase(receipt.Packs - full, item.Pack.Base);
-        Require.That(part is not null, $"{packs} packs of {item.Pack} are no whole number of {item.Unit.Name()}s");
+        Require.That(part is not null, $"{packs} packs of {item.Pack} are no whole number of {item.Unit.Plural()}");
         Require.That(receipt.ExpiresOn is null or { Year: >= 1900 and <= 2200 }, "the printed date must lie between 1900 and 2200");
 
         UseCurrency(receipt, draft);

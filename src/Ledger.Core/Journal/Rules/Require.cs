@@ -31,7 +31,7 @@ internal static class Require
     }
 
     public static void Unit(Item item, Quantity quantity) =>
-        That(quantity.Unit == item.Unit, $"{item.Code} is kept in {item.Unit.Name()}, not in {quantity.Unit.Name()}");
+        That(quantity.Unit == item.Unit, $"{item.Code} is kept in {item.Unit.Plural()}, not in {quantity.Unit.Plural()}");
 
     public static void Positive(Quantity quantity, string what) =>
         That(quantity.Base > 0, $"{what} must be more than nothing, not {quantity}");

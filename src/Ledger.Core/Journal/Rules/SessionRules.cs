@@ -44,7 +44,7 @@ internal static class SessionRules
         Require.That(film.Kind == ItemKind.Film, $"{film.Code} is no film and cannot be developed");
         Require.That(
             line.Sheets is > 0 and <= MostSheets,
-            $"the {film.Unit.Name()}s of {film.Code} must be from 1 to {MostSheets}, not {line.Sheets}");
+            $"the {film.Unit.Plural()} of {film.Code} must be from 1 to {MostSheets}, not {line.Sheets}");
         Require.That(
             line.Dummies is >= 0 and <= MostSheets, $"the dummies beside {film.Code} must be from 0 to {MostSheets}, not {line.Dummies}");
         return film;

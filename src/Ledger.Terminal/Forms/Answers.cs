@@ -1,0 +1,119 @@
+using Ledger.Core.Measures;
+using NodaTime;
+
+namespace Ledger.Terminal.Forms;
+
+/// <summary>Reads the fields of a form. What cannot be read becomes a sentence, and the form is not complete.</summary>
+internal sealed class Answers
+{
+    private readonly List<string> _problems = [];
+
+    /// <summary>What is wrong, field by field.</summary>
+    public IReadOnlyList<string> Problems => _problems;
+
+    /// <summary>What stands in the field; asked for when it must not be empty.</summary>
+    public string Needed(FormField field)
+    {
+        if (field.IsEmpty)
+            _problems.Add($"{field.Label}: nothing is written yet");
+        return field.Text.Trim();
+    }
+
+    /// <summary>What stands in the field, or null when it is empty.</summary>
+    public static string? Optional(FormField field) => field.IsEmpty ? null : field.Text.Trim();
+
+    /// <summary>A date.</summary>
+    public LocalDate Date(FormField field) => OptionalDate(field) ?? Missing<LocalDate>(field);
+
+    /// <summary>A date, or null when the field is empty.</summary>
+    public LocalDate? OptionalDate(FormField field)
+    {
+        if (field.IsEmpty)
+            return null;
+        if (Dates.Parse(field.Text) is not { } date)
+            return Wrong<LocalDate>(field, "a date such as 2026-03-15");
+        return date;
+    }
+
+    /// <summary>A whole number.</summary>
+    public int Whole(FormField field)
+    {
+        if (field.IsEmpty)
+            return Missing<int>(field);
+        return Figures.Parse(field.Text) is { } figure && figure == decimal.Truncate(figure) ? (int)figure : Wrong<int>(field, "a whole number");
+    }
+
+    /// <summary>A number; 0 when the field is empty.</summary>
+    public decimal Figure(FormField field) => OptionalFigure(field) ?? 0;
+
+    /// <summary>A number, or null when the field is empty.</summary>
+    public decimal? OptionalFigure(FormField field)
+    {
+        if (field.IsEmpty)
+            return null;
+        if (Figures.Parse(field.Text) is not { } figure)
+            return Wrong<decimal>(field, "a number such as 31.25");
+        return figure;
+    }
+
+    /// <summary>An amount of money; none when the field is empty.</summary>
+    public Money Money(FormField field)
+    {
+        var figure = Figure(field);
+        return Scaled.ToBase(figure, Core.Measures.Money.PerUnit) is { } millionths ? new(millionths) : Wrong<Money>(field, "an amount such as 42.00");
+    }
+
+    /// <summary>A quantity in a unit; null when the field is empty.</summary>
+    public Quantity? Quantity(FormField field, Unit unit)
+    {
+        if (OptionalFigure(field) is not { } figure)
+            return null;
+        if (Scaled.ToBase(figure, unit.BasePerUnit()) is not { } whole)
+            return Wrong<Quantity>(field, unit.BasePerUnit() == 1 ? $"a whole number of {unit.Name()}s" : $"at most three decimals of {unit.Name()}");
+        return new(whole, unit);
+    }
+
+    /// <summary>A volume in millilitres; null when the field is empty.</summary>
+    public Volume? Volume(FormField field)
+    {
+        if (Quantity(field, Unit.Millilitre) is not { } quantity)
+            return null;
+        return quantity.Base < 0 ? Wrong<Volume>(field, "a volume that is not negative") : Core.Measures.Volume.FromMicrolitres(quantity.Base);
+    }
+
+    /// <summary>A dilution; null when the field is empty.</summary>
+    public Dilution? Dilution(FormField field)
+    {
+        if (field.IsEmpty)
+            return null;
+        if (!Core.Measures.Dilution.TryParse(field.Text, out var dilution, out var problem))
+            _problems.Add($"{field.Label}: {problem}");
+        return dilution;
+    }
+
+    /// <summary>The position of what stands in the field among the names that are accepted.</summary>
+    public int OneOf(FormField field, IReadOnlyList<string> names)
+    {
+        for (var i = 0; i < names.Count; i++)
+            if (names[i].Equals(field.Text.Trim(), StringComparison.OrdinalIgnoreCase))
+                return i;
+        return Wrong<int>(field, string.Join(", ", names));
+    }
+
+    /// <summary>A problem of the form's own.</summary>
+    public void Problem(string sentence) => _problems.Add(sentence);
+
+    private T Missing<T>(FormField field)
+        where T : struct
+    {
+        _problems.Add($"{field.Label}: nothing is written yet");
+        return default;
+    }
+
+    private T Wrong<T>(FormField field, string accepted)
+        where T : struct
+    {
+        _problems.Add($"{field.Label}: \"{field.Text.Trim()}\" is not accepted; write {accepted}");
+        return default;
+    }
+}

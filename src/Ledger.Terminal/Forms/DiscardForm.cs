@@ -1,0 +1,67 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+
+namespace Ledger.Terminal.Forms;
+
+/// <summary>A bath is poured out, or stock is thrown away unused.</summary>
+internal sealed class DiscardForm : FormModel
+{
+    private readonly Holdings _holdings;
+
+    public DiscardForm(ILedger ledger, string what)
+        : base(ledger)
+    {
+        _holdings = ledger.HoldingsOn(ledger.Today);
+        What = new("What", 16, FieldKind.Choice)
+        {
+            Choices = () => [.. _holdings.Baths.Select(bath => bath.Code), .. _holdings.Containers.Select(container => container.Code)],
+            Hint = "A bath, a box or bottle, or an item.",
+        };
+        What.Offer(what);
+        Reason.Offer(_holdings.Bath(what) is null ? "too old" : "spent");
+        Rows = [[Date, What], [Amount], [Reason], [Note]];
+    }
+
+    public override string Title => _holdings.Bath(What.Text) is null ? "Throw away" : "Pour out";
+
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "A bath is poured out whole; a box or bottle is thrown away, or part of it.",
+        "Used fixer holds silver. Local rules and the maker's safety data sheet say where it may go; never mix anything with bleach.",
+    ];
+
+    public override IReadOnlyList<IReadOnlyList<FormField>> Rows { get; }
+
+    public override FormField First => Reason;
+
+    public FormField What { get; }
+
+    public FormField Amount { get; } = new("How much", 10, FieldKind.Figure) { Hint = "In the item's unit; empty for all of it." };
+
+    public FormField Reason { get; } = new("Because", 20, FieldKind.Choice)
+    {
+        Choices = () => ["spent", "too old", "specks", "yellow", "smell", "fogged", "given away"],
+        Hint = "Up and Down offer the usual reasons.",
+    };
+
+    public FormField Note { get; } = new("Note", 50);
+
+    protected override Entry Read(Answers answers)
+    {
+        var what = answers.Needed(What);
+        return new Discard
+        {
+            Key = EntryKey,
+            Date = answers.Date(Date),
+            What = what,
+            Quantity = answers.Quantity(Amount, UnitOf(_holdings, what)),
+            Reason = answers.Needed(Reason),
+            Note = Note.Text,
+        };
+    }
+
+    /// <summary>What an item, or the item in a container, is counted in.</summary>
+    internal static Unit UnitOf(Holdings holdings, string what) =>
+        holdings.Item(what)?.Unit ?? holdings.Item(holdings.Container(what)?.Lot.Item ?? "")?.Unit ?? Unit.Millilitre;
+}

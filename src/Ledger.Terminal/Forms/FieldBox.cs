@@ -1,0 +1,84 @@
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+using Terminal.Gui.Views;
+
+namespace Ledger.Terminal.Forms;
+
+/// <summary>A field on the screen: Up and Down offer other values, Enter goes on to the next field.</summary>
+internal sealed class FieldBox : TextField
+{
+    private readonly Action<FormField> _edited;
+    private readonly Action _next;
+    private bool _isShowing;
+
+    public FieldBox(FormField field, Action<FormField> edited, Action next)
+    {
+        Field = field;
+        _edited = edited;
+        _next = next;
+        Width = field.Width;
+        Show();
+        ValueChanged += (_, _) => OnTyped();
+    }
+
+    /// <summary>The field behind it.</summary>
+    public FormField Field { get; }
+
+    /// <summary>Shows what stands in the field.</summary>
+    public void Show()
+    {
+        if (Text == Field.Text)
+            return;
+        _isShowing = true;
+        Text = Field.Text;
+        InsertionPoint = Text.Length;
+        _isShowing = false;
+    }
+
+    protected override bool OnKeyDown(Key key)
+    {
+        if (key == Key.Enter)
+            _next();
+        else if (key == Key.CursorUp || key == Key.CursorDown)
+            Turn(key == Key.CursorUp ? Up : -Up);
+        else
+            return base.OnKeyDown(key);
+        return true;
+    }
+
+    protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? view)
+    {
+        base.OnHasFocusChanged(newHasFocus, previousFocusedView, view);
+        if (newHasFocus)
+            SelectAll();
+        else
+            Finish();
+    }
+
+    /// <summary>In a list, Up goes to the one before; for a date or a number, Up means more.</summary>
+    private int Up => Field.Kind is FieldKind.Date or FieldKind.Figure ? 1 : -1;
+
+    private void Turn(int by)
+    {
+        Field.Turn(by);
+        Show();
+        _edited(Field);
+    }
+
+    private void Finish()
+    {
+        var before = Field.Text;
+        Field.Complete();
+        Show();
+        if (before != Field.Text)
+            _edited(Field);
+    }
+
+    private void OnTyped()
+    {
+        if (_isShowing)
+            return;
+        Field.Type(Text);
+        _edited(Field);
+    }
+}

@@ -1,0 +1,106 @@
+using Ledger.Core.Measures;
+
+namespace Ledger.Terminal.Forms;
+
+/// <summary>A field of a form: what was typed, kept as it was typed, and what can be offered in its place.</summary>
+/// <param name="label">Its label.</param>
+/// <param name="width">How many columns it takes on the screen.</param>
+/// <param name="kind">What it accepts.</param>
+internal sealed class FormField(string label, int width, FieldKind kind = FieldKind.Text)
+{
+    /// <summary>Its label.</summary>
+    public string Label => label;
+
+    /// <summary>How many columns it takes on the screen.</summary>
+    public int Width => width;
+
+    /// <summary>What it accepts.</summary>
+    public FieldKind Kind => kind;
+
+    /// <summary>A sentence that is shown while the field has the cursor.</summary>
+    public string Hint { get; init; } = "";
+
+    /// <summary>What can be chosen; empty when anything can be typed.</summary>
+    public Func<IEnumerable<string>> Choices { get; init; } = () => [];
+
+    /// <summary>What stands in it.</summary>
+    public string Text { get; private set; } = "";
+
+    /// <summary>Whether the user has changed it, so that nothing is suggested over it.</summary>
+    public bool IsTouched { get; private set; }
+
+    /// <summary>Whether a tick field is ticked.</summary>
+    public bool IsTicked => Text == "x";
+
+    /// <summary>Whether nothing stands in it.</summary>
+    public bool IsEmpty => string.IsNullOrWhiteSpace(Text);
+
+    /// <summary>The user's change.</summary>
+    public void Type(string text)
+    {
+        Text = text;
+        IsTouched = true;
+    }
+
+    /// <summary>Offers a value, unless the user has put one there.</summary>
+    public void Offer(string? text)
+    {
+        if (!IsTouched)
+            Text = text ?? "";
+    }
+
+    /// <summary>The next or the last choice; a day later or earlier; one more or one less.</summary>
+    public void Turn(int by)
+    {
+        if (kind == FieldKind.Date)
+        {
+            if (Dates.Parse(Text) is { } date)
+                Type(Dates.Text(date.PlusDays(by)));
+        }
+        else if (kind == FieldKind.Figure)
+        {
+            if (Figures.Parse(Text) is { } figure && figure + by >= 0)
+                Type(Scaled.ToText(figure + by, 6));
+        }
+        else
+            Choose(by);
+    }
+
+    /// <summary>Finishes a beginning that only one choice has.</summary>
+    public void Complete()
+    {
+        if (IsEmpty || kind != FieldKind.Choice)
+            return;
+        var fitting = Choices().Where(choice => choice.StartsWith(Text.Trim(), StringComparison.OrdinalIgnoreCase)).ToList();
+        if (fitting.Count == 1 || fitting.Any(choice => choice.Equals(Text.Trim(), StringComparison.OrdinalIgnoreCase)))
+            Text = fitting.Count == 1 ? fitting[0] : Text.Trim();
+    }
+
+    private void Choose(int by)
+    {
+        var choices = Choices().ToList();
+        if (choices.Count == 0)
+            return;
+        var at = choices.FindIndex(choice => choice.Equals(Text.Trim(), StringComparison.OrdinalIgnoreCase));
+        Type(at < 0 ? choices[by > 0 ? 0 : ^1] : choices[(at + by + choices.Count) % choices.Count]);
+    }
+}
+
+/// <summary>What a field accepts.</summary>
+internal enum FieldKind
+{
+    /// <summary>Anything.</summary>
+    Text,
+
+    /// <summary>One of several names; the beginning of one is enough.</summary>
+    Choice,
+
+    /// <summary>A number.</summary>
+    Figure,
+
+    /// <summary>A date.</summary>
+    Date,
+
+    /// <summary>Yes or no.</summary>
+    Tick,
+}

@@ -1,0 +1,193 @@
+using Ledger.Terminal.Shell;
+using Ledger.Terminal.Tables;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+using Terminal.Gui.Views;
+
+namespace Ledger.Terminal.Forms;
+
+/// <summary>A form on the screen: the fields above, below them what saving would change, live.</summary>
+internal sealed class FormPage : Page
+{
+    private const int LeastBelow = 6;
+
+    private readonly FormModel _form;
+    private readonly Action<Saving> _saved;
+    private readonly View _fields = new() { CanFocus = true, X = 1 };
+    private readonly Label _hint = new() { X = 1, Width = Dim.Fill(1), Height = 1 };
+    private readonly TextPane _outcome = new() { X = 1, Width = Dim.Fill(), Height = Dim.Fill(), MaySpread = false };
+    private readonly List<(FormField Field, View Box)> _boxes = [];
+    private int _rows;
+    private bool _isEntered;
+
+    public FormPage(FormModel form, Action<Saving> saved)
+    {
+        _form = form;
+        _saved = saved;
+        _fields.Width = Dim.Fill();
+        _fields.Height = Dim.Func(_ => Math.Clamp(Viewport.Height - LeastBelow - 2, 3, _rows + 1));
+        _hint.Y = Pos.Bottom(_fields);
+        var rule = new Rule { X = 1, Y = Pos.Bottom(_hint), Width = Dim.Fill(1), Height = 1 };
+        _outcome.Y = Pos.Bottom(rule);
+        Add(_fields, _hint, rule, _outcome);
+        Build(null);
+        Judge();
+    }
+
+    public override string Heading => _form.Title;
+
+    public override IReadOnlyList<string> Purpose =>
+    [
+        .. _form.Purpose,
+        "Tab or Enter goes to the next field, Up and Down offer other values, and what is below the line shows every bottle, bath and box "
+        + "before and after. Nothing is written until it is saved.",
+    ];
+
+    public override IReadOnlyList<ScreenKey> Keys =>
+    [
+        new(Key.F8, "F8", "Save", "saves it, in one step (Ctrl+S too)", Saves),
+        .. _form.Keys.Select(key => new ScreenKey(key.Key, key.Key.ToString(), key.Label, key.Meaning, _ => Press(key))),
+        .. _form.Difference is null ? Array.Empty<ScreenKey>()
+            : [new(Key.F6, "F6", "Book diff.", "books what was used beyond the book as found by a count", _ => Tick())],
+    ];
+
+    public override bool TakesTyping => true;
+
+    public override bool WouldLose => _form.IsTouched;
+
+    /// <summary>The form.</summary>
+    public FormModel Form => _form;
+
+    public override void Refresh() => Judge();
+
+    protected override bool OnKeyDown(Key key)
+    {
+        if (key != Key.S.WithCtrl)
+            return false;
+        Save();
+        return true;
+    }
+
+    /// <summary>The cursor begins in the field that is most often written, and later goes back to where it was.</summary>
+    protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? focusedView)
+    {
+        base.OnHasFocusChanged(newHasFocus, previousFocusedView, focusedView);
+        if (!newHasFocus || _isEntered)
+            return;
+        _isEntered = true;
+        Focus(_form.First);
+    }
+
+    private FormField? Current => _boxes.Find(box => box.Box.HasFocus).Field;
+
+    private void Build(FormField? focus)
+    {
+        foreach (var view in _fields.SubViews.ToList())
+        {
+            _fields.Remove(view);
+            view.Dispose();
+        }
+
+        _boxes.Clear();
+        var rows = _form.Rows;
+        var labels = rows.Max(row => row[0].Kind == FieldKind.Tick ? 0 : row[0].Label.Length) + 1;
+        for (var row = 0; row < rows.Count; row++)
+            AddRow(rows[row], row, labels);
+        _rows = rows.Count;
+        _fields.Add(new PressBox(() => "[ Save ]", Save, Save) { X = labels, Y = _rows, Width = 8, Height = 1, CanFocus = true });
+        _fields.SetContentSize(null);
+        SetNeedsLayout();
+        if (focus is not null)
+            Focus(focus);
+    }
+
+    private void AddRow(IReadOnlyList<FormField> fields, int row, int labels)
+    {
+        var column = 0;
+        foreach (var field in fields)
+        {
+            View box;
+            if (field.Kind == FieldKind.Tick)
+            {
+                column = labels;
+                box = new PressBox(() => $"[{(field.IsTicked ? "x" : " ")}] {field.Label}", () => Tick(), Next) { Width = field.Label.Length + 4, Height = 1, CanFocus = true };
+            }
+            else
+            {
+                var width = column == 0 ? labels : field.Label.Length + 1;
+                _fields.Add(new Label { Text = field.Label, X = column, Y = row, Width = width, Height = 1, CanFocus = false });
+                column += width;
+                box = new FieldBox(field, Edited, Next);
+            }
+
+            (box.X, box.Y) = (column, row);
+            box.HasFocusChanged += (_, e) => OnFocus(field, box, e.NewValue);
+            _fields.Add(box);
+            _boxes.Add((field, box));
+            column += field.Width + 2;
+        }
+    }
+
+    private void OnFocus(FormField field, View box, bool hasFocus)
+    {
+        if (!hasFocus)
+            return;
+        _hint.Text = field.Hint;
+        var top = _fields.Viewport.Y;
+        if (box.Frame.Y < top || box.Frame.Y >= top + _fields.Viewport.Height)
+            _fields.ScrollVertical(box.Frame.Y - top);
+    }
+
+    private void Edited(FormField field)
+    {
+        OnTouched();
+        _form.Edited(field);
+        ShowFields();
+        Judge();
+    }
+
+    private void ShowFields()
+    {
+        foreach (var (_, box) in _boxes)
+            if (box is FieldBox shown)
+                shown.Show();
+    }
+
+    private void Judge() => _outcome.Show(_form.Judge().Blocks);
+
+    private void Next() => AdvanceFocus(NavigationDirection.Forward, TabBehavior.TabStop);
+
+    private void Focus(FormField field) => _boxes.Find(box => box.Field == field).Box?.SetFocus();
+
+    private Step? Press(FormKey key)
+    {
+        var focus = key.Press(Current) ?? Current;
+        Build(focus);
+        Judge();
+        return null;
+    }
+
+    private Step? Tick()
+    {
+        if (_form.Difference is { } tick)
+            tick.Type(tick.IsTicked ? "" : "x");
+        _fields.SetNeedsDraw();
+        Judge();
+        return null;
+    }
+
+    private Step? Saves(int row)
+    {
+        Save();
+        return null;
+    }
+
+    private void Save()
+    {
+        foreach (var field in _form.Fields)
+            field.Complete();
+        ShowFields();
+        Judge();
+        _saved(_form.Save());
+    }
+}

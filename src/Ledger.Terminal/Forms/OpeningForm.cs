@@ -1,0 +1,41 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
+
+namespace Ledger.Terminal.Forms;
+
+/// <summary>A sealed box or bottle is opened.</summary>
+internal sealed class OpeningForm : FormModel
+{
+    private readonly Holdings _holdings;
+
+    public OpeningForm(ILedger ledger, string what)
+        : base(ledger)
+    {
+        _holdings = ledger.HoldingsOn(ledger.Today);
+        What = new("What", 16, FieldKind.Choice)
+        {
+            Choices = () => _holdings.Containers.Where(container => container.IsSealed).Select(container => container.Code),
+            Hint = "A box or bottle; or an item, for the sealed one that is reached for first.",
+        };
+        What.Offer(what);
+        Rows = [[Date, What], [Note]];
+    }
+
+    public override string Title => "Open";
+
+    public override IReadOnlyList<string> Purpose => ["A sealed box or bottle is opened. Its life since opening begins on that day."];
+
+    public override IReadOnlyList<IReadOnlyList<FormField>> Rows { get; }
+
+    public FormField What { get; }
+
+    public FormField Note { get; } = new("Note", 50);
+
+    protected override Entry Read(Answers answers) => new Opening
+    {
+        Key = EntryKey,
+        Date = answers.Date(Date),
+        Container = answers.Needed(What),
+        Note = Note.Text,
+    };
+}

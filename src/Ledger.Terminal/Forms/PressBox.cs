@@ -1,0 +1,40 @@
+using Terminal.Gui.Drawing;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+
+namespace Ledger.Terminal.Forms;
+
+/// <summary>A word in brackets that is pressed: "[ Save ]", or a tick "[x] Book the difference".</summary>
+/// <param name="text">What it shows now.</param>
+/// <param name="press">What pressing it does.</param>
+/// <param name="enter">What Enter does where it is not the same.</param>
+internal sealed class PressBox(Func<string> text, Action press, Action enter) : View
+{
+    protected override bool OnKeyDown(Key key)
+    {
+        if (key == Key.Space)
+            press();
+        else if (key == Key.Enter)
+            enter();
+        else
+            return false;
+        SetNeedsDraw();
+        return true;
+    }
+
+    protected override bool OnMouseEvent(Mouse mouse)
+    {
+        if (!mouse.IsSingleClicked)
+            return false;
+        press();
+        SetNeedsDraw();
+        return true;
+    }
+
+    protected override bool OnDrawingContent(DrawContext? context)
+    {
+        SetAttributeForRole(HasFocus ? VisualRole.Focus : VisualRole.Normal);
+        AddStr(0, 0, text());
+        return true;
+    }
+}

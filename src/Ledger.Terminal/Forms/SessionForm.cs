@@ -1,0 +1,154 @@
+using System.Globalization;
+using Ledger.Core.Baths;
+using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+using Terminal.Gui.Input;
+
+namespace Ledger.Terminal.Forms;
+
+/// <summary>A session of developing.</summary>
+internal sealed class SessionForm : FormModel
+{
+    private const int MostLines = 12;
+    private readonly Holdings _holdings;
+    private readonly SessionRecord? _last;
+    private readonly List<SessionLineFields> _lines = [];
+
+    public SessionForm(ILedger ledger)
+        : base(ledger)
+    {
+        _holdings = ledger.HoldingsOn(ledger.Today);
+        _last = ledger.Sessions(ledger.Today, null, 1) is [var last, ..] ? last : null;
+        Process = new("Process", 16, FieldKind.Choice) { Choices = () => _holdings.Processes.Select(process => process.Name) };
+        Bath = new("Bath", 8, FieldKind.Choice) { Choices = () => Fitting().Select(bath => bath.Code), Hint = "The bath the film went through, the first one of a pair." };
+        Session.Offer(_last is null ? "S01" : NextName.After(_last.Session));
+        Process.Offer(_last?.Process ?? _holdings.Processes.FirstOrDefault()?.Name);
+        OfferBath();
+        AddLine();
+    }
+
+    public override string Title => "Session";
+
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "Film that was developed. One line for each batch: a film, how many sheets, the group, the concentrate measured out, and what became of them.",
+        "Sheets leave their boxes, developer and supplies are used up, and the area passes through the bath.",
+        "Leave the developer empty on every line and each line takes what the process asks for its area.",
+    ];
+
+    public override IReadOnlyList<IReadOnlyList<FormField>> Rows =>
+        [[Session, Date, Process], [Bath, Note], .. _lines.Select(line => line.Fields), [Difference]];
+
+    public override IReadOnlyList<FormKey> Keys =>
+    [
+        new(Key.F2, "Same again", "takes over the lines of the last session", _ => SameAgain()),
+        new(Key.F3, "+4 sheets", "adds four sheets to the line with the cursor", AddFour),
+        new(Key.F4, "Line", "adds a line like the last one, for another batch", _ => Another()),
+        new(Key.F5, "Drop", "takes the line with the cursor away", Drop),
+    ];
+
+    public override FormField First => _lines[0].Film.IsEmpty ? _lines[0].Film : _lines[0].Sheets;
+
+    public FormField Session { get; } = new("Session", 8) { Hint = "A name of its own." };
+
+    public FormField Process { get; }
+
+    public FormField Bath { get; }
+
+    public FormField Note { get; } = new("Note", 50);
+
+    public override FormField Difference { get; } = new("Book the difference", 4, FieldKind.Tick) { Hint = "When a bottle held more than the book says." };
+
+    /// <summary>The lines.</summary>
+    public IReadOnlyList<SessionLineFields> Lines => _lines;
+
+    public override void Edited(FormField field)
+    {
+        if (field == Process)
+            OfferBath();
+    }
+
+    protected override Entry Read(Answers answers) => new SessionLog
+    {
+        Key = EntryKey,
+        Date = answers.Date(Date),
+        Session = answers.Needed(Session),
+        Process = answers.Needed(Process),
+        Bath = Answers.Optional(Bath),
+        Lines = [.. Written(answers).Select(line => line.Read(answers))],
+        BooksDifference = Difference.IsTicked,
+        Note = Note.Text,
+    };
+
+    private List<SessionLineFields> Written(Answers answers)
+    {
+        var written = _lines.Where(line => !line.IsBlank).ToList();
+        if (written.Count == 0)
+            answers.Problem("sheets: how many were developed? F3 adds four, F2 takes over the last session");
+        return written;
+    }
+
+    private SessionLineFields AddLine()
+    {
+        var before = _lines.LastOrDefault();
+        var line = new SessionLineFields(() => Films.Select(film => film.Code));
+        line.Film.Offer(before?.Film.Text ?? _last?.Lines[^1].Item ?? Films.FirstOrDefault()?.Code);
+        line.Group.Offer(before?.Group.Text ?? "N");
+        line.Fate.Offer(Fates.Names[0]);
+        _lines.Add(line);
+        return line;
+    }
+
+    private FormField? Another() => _lines.Count < MostLines ? AddLine().Sheets : null;
+
+    /// <summary>One line for each film and group of the last session; its concentrate is known as a sum and shared by area.</summary>
+    private FormField? SameAgain()
+    {
+        if (_last is null)
+            return null;
+        var batches = _last.Lines.GroupBy(sheets => (sheets.Item, sheets.Group)).Take(MostLines).ToList();
+        var developer = Share.Split(_last.Developer.Microlitres, [.. batches.Select(batch => batch.Sum(sheets => sheets.Area.Hundredths))]);
+        _lines.Clear();
+        for (var i = 0; i < batches.Count; i++)
+        {
+            var line = AddLine();
+            line.Film.Type(batches[i].Key.Item);
+            line.Sheets.Type(batches[i].Sum(sheets => sheets.Sheets).ToString(CultureInfo.InvariantCulture));
+            line.Group.Type(batches[i].Key.Group);
+            line.Developer.Type(developer[i] == 0 ? "" : Scaled.InUnits(developer[i], 1000));
+        }
+
+        Process.Offer(_last.Process);
+        return First;
+    }
+
+    private FormField? AddFour(FormField? at)
+    {
+        var line = LineOf(at) ?? _lines[^1];
+        line.Add(4);
+        return line.Sheets;
+    }
+
+    private FormField? Drop(FormField? at)
+    {
+        if (_lines.Count < 2 || LineOf(at) is not { } line)
+            return null;
+        _lines.Remove(line);
+        return _lines[^1].Sheets;
+    }
+
+    private SessionLineFields? LineOf(FormField? field) => _lines.Find(line => field is not null && line.Fields.Contains(field));
+
+    private IEnumerable<Item> Films => _holdings.Items.Where(item => item.Kind == ItemKind.Film);
+
+    private IEnumerable<Bath> Fitting()
+    {
+        var items = _holdings.Process(Process.Text)?.Reused.Select(step => step.Item).OfType<string>().ToHashSet(StringComparer.OrdinalIgnoreCase) ?? [];
+        return _holdings.WorkingBaths.Where(bath => items.Contains(bath.Item) && bath.Material == BathMaterial.Film);
+    }
+
+    private void OfferBath() => Bath.Offer(Fitting().FirstOrDefault()?.Code);
+}

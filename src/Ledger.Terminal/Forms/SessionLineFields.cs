@@ -1,0 +1,44 @@
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Sessions;
+
+namespace Ledger.Terminal.Forms;
+
+/// <summary>One line of a session on the form: sheets of one film, group and fate.</summary>
+/// <param name="films">The films that can be chosen.</param>
+internal sealed class SessionLineFields(Func<IEnumerable<string>> films)
+{
+    public FormField Film { get; } = new("Film", 11, FieldKind.Choice) { Choices = films, Hint = "Up and Down choose; a beginning is enough." };
+
+    public FormField Sheets { get; } = new("sheets", 5, FieldKind.Figure) { Hint = "F3 adds four sheets." };
+
+    public FormField Group { get; } = new("group", 4, FieldKind.Choice) { Choices = () => ["N", "N-1", "N-2", "N+1", "N+2"], Hint = "The development group: N, N+1, N-1..." };
+
+    public FormField Developer { get; } = new("dev. ml", 7, FieldKind.Figure) { Hint = "Concentrate for this batch; empty on every line: what the process asks." };
+
+    public FormField Fate { get; } = new("became", 8, FieldKind.Choice) { Choices = () => Fates.Names, Hint = "What became of the sheets." };
+
+    /// <summary>The fields in order.</summary>
+    public IReadOnlyList<FormField> Fields => [Film, Sheets, Group, Developer, Fate];
+
+    /// <summary>Whether nothing says that sheets were developed here.</summary>
+    public bool IsBlank => Sheets.IsEmpty && Developer.IsEmpty;
+
+    /// <summary>So many sheets more.</summary>
+    public void Add(int sheets) => Sheets.Turn(Sheets.IsEmpty ? AsZero(sheets) : sheets);
+
+    /// <summary>The line as the journal takes it.</summary>
+    public SessionLine Read(Answers answers) => new()
+    {
+        Item = answers.Needed(Film),
+        Sheets = answers.Whole(Sheets),
+        Group = Group.Text,
+        Developer = answers.Volume(Developer),
+        Fate = (Fate)answers.OneOf(Fate, Fates.Names),
+    };
+
+    private int AsZero(int sheets)
+    {
+        Sheets.Type("0");
+        return sheets;
+    }
+}

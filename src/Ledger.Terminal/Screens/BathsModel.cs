@@ -1,0 +1,81 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Terminal.Forms;
+using Ledger.Terminal.Pictures;
+using Ledger.Terminal.Tables;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>The working solutions in use: what each has taken, what it can still take, and what ends it.</summary>
+/// <param name="ledger">The ledger.</param>
+internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
+{
+    private const int HistoryShown = 200;
+    private Holdings _holdings = new(ledger.Today);
+    private IReadOnlyList<BathReading> _baths = [];
+
+    /// <inheritdoc/>
+    public override string Name => "Baths";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "The working solutions in use: fixer, stop, wash aid. A bath ends by the area it has taken or by its age, whichever comes first.",
+        "The area is counted against a capacity that is your own setting; its basis stands beside it. Films that load a fixer more count by their weight.",
+        "Of a pair only the first bath counts. When it is spent, pour it out: the second moves up, and a new second one is mixed.",
+    ];
+
+    /// <inheritdoc/>
+    public override string Empty => "No bath is in use. Press B to mix one.";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TableColumn> Columns { get; } =
+    [
+        new("Bath", 6, 12), new("State", 11, 14), new("Left by area", 18, 18), new("Room", 12, 14, IsFigure: true), new("Age", 7, 9, IsFigure: true),
+        new("Good until", 10, 10), new("From", 6, 16),
+    ];
+
+    /// <inheritdoc/>
+    public override int Count => _baths.Count;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<ScreenKey> Keys =>
+    [
+        ScreenKey.Letter('D', "Pour out", "pours the selected bath out", row => row < 0 ? null : new Fill(new DiscardForm(Ledger, IdOf(row)))),
+        ScreenKey.Letter('B', "Mix next", "mixes the bath that follows the selected one", row => new Fill(new BathForm(Ledger, row < 0 ? null : IdOf(row)))),
+    ];
+
+    /// <inheritdoc/>
+    public override void Refresh()
+    {
+        _holdings = Ledger.HoldingsOn(Today);
+        _baths = [.. _holdings.Baths.Select(bath => new BathReading(bath, Today))];
+    }
+
+    /// <inheritdoc/>
+    public override string IdOf(int row) => _baths[row].Bath.Code;
+
+    /// <inheritdoc/>
+    public override string Cell(int row, int column)
+    {
+        var reading = _baths[row];
+        return column switch
+        {
+            0 => reading.Bath.Code,
+            1 => BathBlocks.State(reading, _holdings),
+            2 => reading.UsedPercent is { } used ? Gauge.Of(100 - used) : "not limited",
+            3 => reading.Remaining?.ToText(_holdings.Settings.Style) ?? "",
+            4 => Words.Count(reading.AgeDays, "day"),
+            5 => reading.GoodUntil is { } good ? Dates.Text(good.Date) : "",
+            _ => reading.Bath.Item,
+        };
+    }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
+    [
+        BathBlocks.Facts(_baths[row], _holdings),
+        BathBlocks.History(Ledger.WorkOf(IdOf(row), Today, HistoryShown), _holdings),
+    ];
+}

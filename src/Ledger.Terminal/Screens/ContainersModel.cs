@@ -1,0 +1,85 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+using Ledger.Terminal.Forms;
+using Ledger.Terminal.Tables;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>The boxes and bottles of one item, in the order in which they are reached for.</summary>
+/// <param name="ledger">The ledger.</param>
+/// <param name="item">The item's code.</param>
+internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(ledger)
+{
+    private const int MovesRead = 500;
+    private Holdings _holdings = new(ledger.Today);
+    private ShelfReading? _reading;
+
+    /// <inheritdoc/>
+    public override string Name => $"Shelf: {item}";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "The boxes, bottles and packets of one item that hold anything, in the order in which they are reached for: open before sealed, then first in, first out.",
+        "Each has dates of its own; the earliest one governs.",
+    ];
+
+    /// <inheritdoc/>
+    public override string Empty => $"Nothing is left of {item}. Press R to record a receipt.";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TableColumn> Columns { get; } =
+    [
+        new("What", 10, 18), new("Left", 18, 18), new("Holds", 10, 12, IsFigure: true), new("State", 6, 8), new("Good until", 10, 10), new("Batch", 6, 12),
+        new("Kept in", 7, 10),
+    ];
+
+    /// <inheritdoc/>
+    public override int Count => _reading?.Containers.Count ?? 0;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<ScreenKey> Keys =>
+    [
+        ScreenKey.Letter('R', "Receipt", "records a delivery", _ => new Fill(new ReceiptForm(Ledger, item))),
+        ScreenKey.Letter('O', "Open", "opens the selected one", row => row < 0 ? null : new Fill(new OpeningForm(Ledger, IdOf(row)))),
+        ScreenKey.Letter('C', "Count", "posts what is really in it", row => row < 0 ? null : new Fill(new CountForm(Ledger, IdOf(row)))),
+        ScreenKey.Letter('D', "Discard", "throws it away, or part of it", row => row < 0 ? null : new Fill(new DiscardForm(Ledger, IdOf(row)))),
+    ];
+
+    /// <inheritdoc/>
+    public override void Refresh()
+    {
+        _holdings = Ledger.HoldingsOn(Today);
+        _reading = _holdings.Item(item) is { } known ? new(known, _holdings.ContainersOf(known.Code), Today) : null;
+    }
+
+    /// <inheritdoc/>
+    public override string IdOf(int row) => _reading!.Containers[row].Container.Code;
+
+    /// <inheritdoc/>
+    public override string Cell(int row, int column)
+    {
+        var reading = _reading!.Containers[row];
+        var container = reading.Container;
+        return column switch
+        {
+            0 => container.Code,
+            1 => ShelfBlocks.Left(container),
+            2 => container.Held.ToText(_holdings.Settings.Style),
+            3 => reading.IsPast ? "past" : container.IsSealed ? "sealed" : "open",
+            4 => reading.GoodUntil is { } good ? Dates.Text(good.Date) : "",
+            5 => container.Lot.Batch,
+            _ => container.Lot.Storage,
+        };
+    }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Block> Details(int row)
+    {
+        if (row < 0 || _reading is null)
+            return [];
+        var moves = Ledger.MovesOf(item, Today, MovesRead).Where(move => move.Container == IdOf(row)).ToList();
+        return [ShelfBlocks.Facts(_reading.Containers[row], _holdings), ShelfBlocks.History(moves, _reading.Item, _holdings)];
+    }
+}

@@ -1,0 +1,129 @@
+using Ledger.Core.Costing;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Terminal.Pictures;
+using Ledger.Terminal.Tables;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>What a period cost: by film, and where the money is.</summary>
+/// <param name="ledger">The ledger.</param>
+internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
+{
+    private const string All = "all film";
+    private Settings _settings = Settings.Default;
+    private CostReading? _reading;
+    private IReadOnlyList<FilmCost> _films = [];
+    private int _period;
+
+    /// <inheritdoc/>
+    public override string Name => "Costs";
+
+    /// <inheritdoc/>
+    public override string Title => $"Costs of {Period.Name}";
+
+    /// <summary>The period that is shown.</summary>
+    public CostPeriod Period => CostPeriod.On(Today)[_period];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "What the work of a period cost, by film: per sheet used, per good negative, per keeper, with the chemistry and supplies that fell to it.",
+        "Beside it, where the money is: what became negatives, chemistry, supplies and waste, what is still on the shelf and in the baths. It always adds up.",
+    ];
+
+    /// <inheritdoc/>
+    public override string Empty => $"No film was developed in {Period.Name}. P shows another period.";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TableColumn> Columns { get; } =
+    [
+        new("Film", 9, 14), new("Used", 4, 6, IsFigure: true), new("Neg.", 4, 6, IsFigure: true), new("Keep.", 5, 6, IsFigure: true),
+        new("Per sheet", 9, 9, IsFigure: true), new("Per neg.", 8, 9, IsFigure: true), new("Per keeper", 10, 10, IsFigure: true),
+        new("Total", 9, 10, IsFigure: true),
+    ];
+
+    /// <inheritdoc/>
+    public override int Count => _films.Count;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<ScreenKey> Keys =>
+        [ScreenKey.Letter('P', "Period", $"shows another period: {string.Join(", ", CostPeriod.On(Today).Select(period => period.Name))}", _ => Turn())];
+
+    /// <inheritdoc/>
+    public override void Refresh()
+    {
+        _settings = Ledger.HoldingsOn(Today).Settings;
+        _reading = new(Ledger.Costs(Period.From, Period.To));
+        var films = _reading.ByFilm.ToList();
+        _films = films.Count == 0 ? [] : [_reading.AllFilms with { Item = All }, .. films];
+    }
+
+    /// <inheritdoc/>
+    public override string IdOf(int row) => _films[row].Item;
+
+    /// <inheritdoc/>
+    public override string Cell(int row, int column)
+    {
+        var film = _films[row];
+        return column switch
+        {
+            0 => film.Item,
+            1 => Text(film.SheetsUsed),
+            2 => Text(film.Negatives),
+            3 => Text(film.Keepers),
+            4 => film.PerSheetUsed?.Rounded() ?? "-",
+            5 => film.PerNegative?.Rounded() ?? "-",
+            6 => film.PerKeeper?.Rounded() ?? "-",
+            _ => film.Total.Rounded(),
+        };
+    }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Block> Details(int row) => row < 0 ? [Money] : [Film(_films[row]), Money];
+
+    private Redrawn Turn()
+    {
+        _period = (_period + 1) % CostPeriod.On(Today).Count;
+        Refresh();
+        return new Redrawn();
+    }
+
+    private Block Film(FilmCost film)
+    {
+        Bar[] parts = [Bar("film", film.Film), Bar("chemistry", film.Chemistry), Bar("supplies", film.Supplies)];
+        return new($"{film.Item}: {film.Total.Text(_settings)}", width =>
+        [
+            .. BarChart.Of(parts, width),
+            "",
+            .. Paragraph.Of(
+                $"{Words.Count(film.SheetsUsed, "sheet")} used, {Words.Count(film.Negatives, "good negative")}, {Words.Count(film.Keepers, "keeper")}; "
+                + $"{film.SheetsUsed - film.Negatives} without a negative.", width),
+        ]);
+    }
+
+    private Block Money
+    {
+        get
+        {
+            if (_reading is not { } reading)
+                return Block.Of("", "");
+            Bar[] parts =
+            [
+                Bar("negatives", reading.Film), Bar("chemistry", reading.Chemistry), Bar("supplies", reading.Supplies), Bar("waste", reading.Waste),
+                Bar("on the shelf", reading.OnHand), Bar("in the baths", reading.StillInBaths),
+            ];
+            return new($"Where the {reading.Spent.Text(_settings)} are", width =>
+            [
+                .. BarChart.Of(parts, width),
+                .. Paragraph.Of(reading.Reconciles ? "Everything adds up, to the last millionth." : "This does not add up; run `trayledger check`.", width),
+                .. Paragraph.Of($"{Dates.Text(Period.From)} to {Dates.Text(Period.To)}: bought {reading.Facts.Bought.Text(_settings)}, "
+                    + $"there before {(reading.Spent - reading.Facts.Bought).Text(_settings)}.", width),
+            ]);
+        }
+    }
+
+    private static Bar Bar(string label, Money money) => new(label, money.Amount, money.Rounded());
+
+    private static string Text(long count) => count.ToString(System.Globalization.CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,88 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Terminal.Forms;
+using Ledger.Terminal.Tables;
+using NodaTime.Text;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>Everything that was recorded, the last first.</summary>
+internal sealed class JournalModel : TableModel
+{
+    private static readonly InstantPattern Moment = InstantPattern.CreateWithInvariantCulture("uuuu-MM-dd HH:mm 'UTC'");
+    private readonly PagedRows<JournalEntry> _entries;
+
+    public JournalModel(ILedger ledger)
+        : base(ledger) => _entries = new((before, atMost) => Ledger.Journal(Today, before?.Number, atMost));
+
+    /// <inheritdoc/>
+    public override string Name => "Journal";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "Everything that was ever recorded, the last first. An entry is written once and never changed.",
+        "What was wrong is taken back by a correction, which reverses the entry and names it; both stay here.",
+    ];
+
+    /// <inheritdoc/>
+    public override string Empty => TodayModel.NoItems;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TableColumn> Columns { get; } =
+        [new("No.", 5, 8, IsFigure: true), new("Date", 10, 10), new("Kind", 8, 10), new("What", 40, 70), new("Taken back", 10, 10)];
+
+    /// <inheritdoc/>
+    public override int Count => _entries.Rows.Count;
+
+    /// <summary>The selected entry, or null.</summary>
+    public JournalEntry? Selected => SelectedRow >= 0 ? _entries.Rows[SelectedRow] : null;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<ScreenKey> Keys =>
+        [ScreenKey.Letter('U', "Undo", "takes the selected entry back", row => row < 0 ? null : new Fill(new CorrectionForm(Ledger, _entries.Rows[row])))];
+
+    /// <inheritdoc/>
+    public override void Refresh() => _entries.Refresh();
+
+    /// <inheritdoc/>
+    public override void Reach(int row) => _entries.Reach(row);
+
+    /// <inheritdoc/>
+    public override string IdOf(int row) => Text(_entries.Rows[row].Number);
+
+    /// <inheritdoc/>
+    public override string Cell(int row, int column)
+    {
+        var entry = _entries.Rows[row];
+        return column switch
+        {
+            0 => Text(entry.Number),
+            1 => Dates.Text(entry.Date),
+            2 => entry.Kind,
+            3 => entry.Summary,
+            _ => entry.ReversedBy is { } by ? $"by {by}" : "",
+        };
+    }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Block> Details(int row)
+    {
+        if (row < 0)
+            return [];
+        var entry = _entries.Rows[row];
+        return
+        [
+            Block.Facts($"Entry {entry.Number}: {entry.Kind}", [
+                ("What", entry.Summary),
+                ("Note", entry.Note),
+                ("Happened", Dates.Text(entry.Date)),
+                ("Recorded", Moment.Format(entry.RecordedAt)),
+                ("Reverses", entry.Reverses is { } reverses ? $"entry {reverses}" : null),
+                ("Taken back", entry.ReversedBy is { } by ? $"by entry {by}" : null),
+            ]),
+        ];
+    }
+
+    private static string Text(long number) => number.ToString(System.Globalization.CultureInfo.InvariantCulture);
+}

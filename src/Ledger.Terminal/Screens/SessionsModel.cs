@@ -1,0 +1,108 @@
+using Ledger.Core.Costing;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Terminal.Pictures;
+using Ledger.Terminal.Tables;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>The sessions, the last one first.</summary>
+internal sealed class SessionsModel : TableModel
+{
+    private readonly PagedRows<SessionRecord> _sessions;
+    private Settings _settings = Settings.Default;
+
+    public SessionsModel(ILedger ledger)
+        : base(ledger) => _sessions = new((before, atMost) => Ledger.Sessions(Today, before, atMost));
+
+    /// <inheritdoc/>
+    public override string Name => "Sessions";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "The sessions of developing, the last one first: which film, how many sheets, through which bath, and what became of them.",
+        "The details show what a session cost, sheet by sheet: its film, its developer, its share of the bath and of the supplies.",
+    ];
+
+    /// <inheritdoc/>
+    public override string Empty => "No session yet. Press S to log one.";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TableColumn> Columns { get; } =
+    [
+        new("Session", 7, 10), new("Date", 10, 10), new("Sheets", 6, 6, IsFigure: true), new("Film", 16, 26), new("Area", 10, 12, IsFigure: true),
+        new("Bath", 5, 10), new("Process", 7, 16),
+    ];
+
+    /// <inheritdoc/>
+    public override int Count => _sessions.Rows.Count;
+
+    /// <inheritdoc/>
+    public override void Refresh()
+    {
+        _settings = Ledger.HoldingsOn(Today).Settings;
+        _sessions.Refresh();
+    }
+
+    /// <inheritdoc/>
+    public override void Reach(int row) => _sessions.Reach(row);
+
+    /// <inheritdoc/>
+    public override string IdOf(int row) => _sessions.Rows[row].Session;
+
+    /// <inheritdoc/>
+    public override string Cell(int row, int column)
+    {
+        var session = _sessions.Rows[row];
+        return column switch
+        {
+            0 => session.Session,
+            1 => Dates.Text(session.Date),
+            2 => session.Sheets.ToString(System.Globalization.CultureInfo.InvariantCulture),
+            3 => string.Join(", ", session.Lines.GroupBy(line => line.Item).Select(film => $"{film.Sum(line => line.Sheets)} {film.Key}")),
+            4 => session.Area.ToText(_settings.Style),
+            5 => session.Bath ?? "",
+            _ => session.Process,
+        };
+    }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] : [Facts(_sessions.Rows[row]), Costs(_sessions.Rows[row])];
+
+    private Block Facts(SessionRecord session) => Block.Facts($"Session {session.Session}, {Dates.Text(session.Date)}", [
+        ("Process", session.Process),
+        ("Bath", session.Bath is { } bath ? $"{bath}, {session.Area.ToText(_settings.Style)}" : null),
+        ("Developer", session.Developer == default ? null : $"{session.Developer.ToText(_settings.Style)} of concentrate"),
+        .. session.Lines.Select((line, i) => (i == 0 ? "Sheets" : " ", (string?)Line(line))),
+        ("Note", session.Note),
+        ("Entry", session.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)),
+    ]);
+
+    private static string Line(SessionSheets line) =>
+        $"{line.Sheets} {line.Item}{(line.Group.Length > 0 ? $" {line.Group}" : "")}, {line.Fate.Name()}{(line.Note.Length > 0 ? $": {line.Note}" : "")}";
+
+    /// <summary>What became of the sheets as bars, and what they cost.</summary>
+    private Block Costs(SessionRecord session)
+    {
+        var sheets = new CostReading(Ledger.Costs(session.Date, session.Date)).Sheets
+            .Where(sheet => sheet.Session.Equals(session.Session, StringComparison.OrdinalIgnoreCase)).ToList();
+        var fates = session.Lines.GroupBy(line => line.Fate).OrderBy(group => group.Key)
+            .Select(group => new Bar(group.Key.Name(), group.Sum(line => line.Sheets), group.Sum(line => line.Sheets).ToString(System.Globalization.CultureInfo.InvariantCulture)))
+            .ToList();
+        Bar[] parts = [Part("film", sheet => sheet.Film), Part("developer", sheet => sheet.Developer), Part("baths, other", sheet => sheet.OtherChemistry), Part("supplies", sheet => sheet.Supplies)];
+        var total = Sum(sheet => sheet.Total);
+        return new("What became of the sheets", width =>
+        [
+            .. BarChart.Of(fates, width),
+            "",
+            $"Cost {total.Text(_settings)}{(total.Per(session.Sheets) is { } each ? $", {each.Text(_settings)} a sheet" : "")}",
+            .. BarChart.Of(parts, width),
+        ]);
+
+        Money Sum(Func<SheetCost, Money> part) => sheets.Aggregate(Money.Zero, (sum, sheet) => sum + part(sheet));
+
+        Bar Part(string label, Func<SheetCost, Money> part) => new(label, Sum(part).Amount, Sum(part).Rounded());
+    }
+}

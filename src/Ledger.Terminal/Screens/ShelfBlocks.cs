@@ -1,0 +1,93 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Keeping;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+using Ledger.Terminal.Pictures;
+using Ledger.Terminal.Tables;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>An item and its containers in a details pane.</summary>
+internal static class ShelfBlocks
+{
+    private const int MonthsShown = 12;
+    private const int HistoryShown = 30;
+
+    /// <summary>What there is of an item, box by box, and the item's settings.</summary>
+    public static Block Facts(ShelfReading reading, Holdings holdings)
+    {
+        var (item, style) = (reading.Item, holdings.Settings.Style);
+        return Block.Facts($"{item.Code}: {item.Name}", [
+            ("On hand", reading.Expired.IsZero
+                ? reading.OnHand.ToText(style)
+                : $"{reading.OnHand.ToText(style)}, of it {reading.Expired.ToText(style)} past the date"),
+            ("Minimum", item.MinimumOnHand is { } minimum
+                ? $"{Gauge.OfPart(reading.Usable.Base, Math.Max(minimum.Base, reading.Usable.Base))}, {reading.Usable.ToText(style)} against {minimum.ToText(style)}"
+                : null),
+            .. reading.Containers.Select(container => (container.Container.Code, (string?)Line(container, style))),
+            ("Value", reading.Value.Text(holdings.Settings)),
+            ("Kind", string.Join(", ", new[] { item.Kind.Name(), item.Kind == ItemKind.Chemical ? item.Role.Name() : null, item.Format?.Code, $"packs of {item.Pack.ToText(style)}" }.OfType<string>())),
+            ("Dilution", item.Dilution?.Text),
+            ("Keeps", Keeps(item.Keeping)),
+            ("Delivery", item.LeadTimeDays is { } lead ? Words.Count(lead, "day") : null),
+            ("Cautions", item.Cautions),
+        ]);
+    }
+
+    /// <summary>One container, with its dates and where it came from.</summary>
+    public static Block Facts(ContainerReading reading, Holdings holdings)
+    {
+        var (container, style) = (reading.Container, holdings.Settings.Style);
+        return Block.Facts(container.Code, [
+            ("Left", $"{Gauge.OfPart(container.Held.Base, container.Size.Base)}, {container.Held.ToText(style)} of {container.Size.ToText(style)}"),
+            ("Good until", reading.GoodUntil.Text(reading.Today)),
+            ("State", reading.IsPast ? "past its date" : container.IsSealed ? "sealed" : "open"),
+            ("Bought", Dates.Text(container.Lot.ReceivedOn)),
+            ("Printed", container.Lot.ExpiresOn is { } printed ? Dates.Text(printed) : null),
+            ("Opened", container.OpenedOn is { } opened ? Dates.Text(opened) : null),
+            ("Below half", container.HalfEmptyOn is { } half ? Dates.Text(half) : null),
+            ("Batch", container.Lot.Batch),
+            ("Kept in", container.Lot.Storage),
+            ("Cost", $"{container.Value.Text(holdings.Settings)} for what is left, {container.Lot.UnitCost.Text(holdings.Settings)} a {container.Held.Unit.Name()}"),
+        ]);
+    }
+
+    /// <summary>What went out by month, and the last entries.</summary>
+    public static Block History(IReadOnlyList<ItemMove> moves, Item item, Holdings holdings)
+    {
+        var style = holdings.Settings.Style;
+        if (moves.Count == 0)
+            return Block.Of("History", "Nothing has come or gone yet.");
+        var months = Months.Of(
+            moves.Where(move => move.Change < 0).Select(move => (move.Date, -move.Change)), holdings.AsOf, MonthsShown, amount => item.Of(amount).ToText(style));
+        return new("Out by month", width =>
+        [
+            .. BarChart.Of(months, width),
+            "",
+            .. moves.Take(HistoryShown).SelectMany(move => Paragraph.Of(
+                $"{Dates.Text(move.Date)}  ", $"{(move.Change > 0 ? "+" : "")}{item.Of(move.Change).ToText(style)} {move.Container}: {move.Summary}", width, 12)),
+        ]);
+    }
+
+    /// <summary>The gauge of a container for a table or a list.</summary>
+    public static string Left(Container container) => Gauge.OfPart(container.Held.Base, container.Size.Base);
+
+    private static string Line(ContainerReading reading, MeasureStyle style)
+    {
+        var container = reading.Container;
+        var dates = reading.GoodUntil is { } good ? $", {(reading.IsPast ? "past" : "good until")} {Dates.Text(good.Date)}" : "";
+        return $"{Left(container)}, {container.Held.ToText(style)}, {(container.IsSealed ? "sealed" : "open")}{dates}";
+    }
+
+    private static string? Keeps(KeepingLimits limits)
+    {
+        var parts = new[]
+        {
+            Days(limits.SealedDays, "sealed"), Days(limits.OpenedFullDays, "opened"), Days(limits.OpenedPartDays, "below half full"),
+            Days(limits.WorkingFullDays, "mixed"),
+        }.OfType<string>().ToList();
+        return parts.Count == 0 ? null : string.Join(", ", parts);
+    }
+
+    private static string? Days(int? days, string when) => days is { } n ? $"{Words.Count(n, "day")} {when}" : null;
+}

@@ -1,0 +1,104 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Keeping;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+using Ledger.Terminal.Forms;
+using Ledger.Terminal.Tables;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>All items with what is there of them.</summary>
+/// <param name="ledger">The ledger.</param>
+internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
+{
+    /// <summary>As many moves as a year of daily work makes.</summary>
+    private const int MovesRead = 500;
+
+    private Holdings _holdings = new(ledger.Today);
+    private IReadOnlyList<ShelfReading> _items = [];
+
+    /// <inheritdoc/>
+    public override string Name => "Shelf";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "Every film, chemical and supply with what is there of it, box by box and bottle by bottle.",
+        "The date is the earliest on which something of it stops being good, by the rule that comes first: printed, since opening, below half full.",
+        "Enter shows the boxes and bottles of an item one by one.",
+    ];
+
+    /// <inheritdoc/>
+    public override string Empty => TodayModel.NoItems;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TableColumn> Columns { get; } =
+    [
+        new("Item", 10, 16), new("On hand", 10, 12, IsFigure: true), new("Good until", 10, 10), new("State", 9, 13), new("Value", 8, 10, IsFigure: true),
+        new("Name", 12, 30),
+    ];
+
+    /// <inheritdoc/>
+    public override int Count => _items.Count;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<ScreenKey> Keys =>
+    [
+        ScreenKey.Letter('R', "Receipt", "records a delivery of the selected item", row => new Fill(new ReceiptForm(Ledger, row < 0 ? null : IdOf(row)))),
+        ScreenKey.Letter('O', "Open", "opens the next sealed box or bottle of it", row => row < 0 ? null : new Fill(new OpeningForm(Ledger, IdOf(row)))),
+        ScreenKey.Letter('C', "Count", "posts what is really there", row => row < 0 ? null : new Fill(new CountForm(Ledger, IdOf(row)))),
+        ScreenKey.Letter('D', "Discard", "throws some of it away", row => row < 0 ? null : new Fill(new DiscardForm(Ledger, IdOf(row)))),
+    ];
+
+    /// <inheritdoc/>
+    public override void Refresh()
+    {
+        _holdings = Ledger.HoldingsOn(Today);
+        _items = [.. _holdings.Items.Select(item => new ShelfReading(item, _holdings.ContainersOf(item.Code), Today))];
+    }
+
+    /// <inheritdoc/>
+    public override string IdOf(int row) => _items[row].Item.Code;
+
+    /// <inheritdoc/>
+    public override string Cell(int row, int column)
+    {
+        var reading = _items[row];
+        return column switch
+        {
+            0 => reading.Item.Code,
+            1 => reading.OnHand.ToText(_holdings.Settings.Style),
+            2 => Earliest(reading) is { } good ? Dates.Text(good.Date) : "",
+            3 => State(reading),
+            4 => reading.Value.Rounded(),
+            _ => reading.Item.Name,
+        };
+    }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
+    [
+        ShelfBlocks.Facts(_items[row], _holdings),
+        ShelfBlocks.History(Ledger.MovesOf(IdOf(row), Today, MovesRead), _items[row].Item, _holdings),
+    ];
+
+    /// <inheritdoc/>
+    public override string? OpenLabel => "Boxes";
+
+    /// <inheritdoc/>
+    public override Step? Open(int row) => new Into(new ContainersModel(Ledger, IdOf(row)));
+
+    private static GoodUntil? Earliest(ShelfReading reading) =>
+        reading.Containers.Select(container => container.GoodUntil).OfType<GoodUntil>().MinBy(good => good.Date);
+
+    private string State(ShelfReading reading)
+    {
+        if (reading.IsBelowMinimum)
+            return "below min.";
+        if (!reading.Expired.IsZero)
+            return "past date";
+        if (reading.OnHand.IsZero)
+            return "none";
+        return Earliest(reading) is { } good && good.DaysLeft(Today) <= _holdings.Settings.WarnDays ? "ends soon" : "good";
+    }
+}

@@ -1,0 +1,135 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Notices;
+using Ledger.Core.Stock;
+using Ledger.Terminal.Pictures;
+using Ledger.Terminal.Tables;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>What needs the user, most pressing first, and what could be developed today.</summary>
+/// <param name="ledger">The ledger.</param>
+internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
+{
+    /// <summary>What an empty ledger says.</summary>
+    public const string NoItems =
+        "No ledger entries yet. Bring your items in with `trayledger import items FILE` and press R for a receipt, or look at the demo year: `trayledger demo`.";
+
+    private Holdings _holdings = new(ledger.Today);
+    private IReadOnlyList<Notice> _notices = [];
+    private IReadOnlyList<Prospect> _prospects = [];
+
+    /// <inheritdoc/>
+    public override string Name => "Today";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "What needs you, most pressing first: spent and ageing baths, bottles and boxes past their date, stock below your own minimum.",
+        "Each says why, and the one step that settles it. Enter opens the bath, bottle or item it is about.",
+        "Beside it: what could be developed today, process by process.",
+    ];
+
+    /// <inheritdoc/>
+    public override string Empty => _holdings.Items.Any() ? "Nothing needs you today." : NoItems;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TableColumn> Columns { get; } = [new("When", 7, 7), new("What", 40, 60), new("By", 10, 10)];
+
+    /// <inheritdoc/>
+    public override int Count => _notices.Count;
+
+    /// <inheritdoc/>
+    public override void Refresh()
+    {
+        _holdings = Ledger.HoldingsOn(Today);
+        _notices = TodayReading.Of(_holdings);
+        _prospects = [.. Prospect.Of(_holdings)];
+    }
+
+    /// <inheritdoc/>
+    public override string IdOf(int row) => $"{_notices[row].Kind.Name()} {_notices[row].Subject}";
+
+    /// <inheritdoc/>
+    public override string Cell(int row, int column) => column switch
+    {
+        0 => _notices[row].Severity switch { Severity.Act => "!! now", Severity.Soon => "! soon", _ => "  note" },
+        1 => _notices[row].Text,
+        _ => _notices[row].By is { } by ? Dates.Text(by) : "",
+    };
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Block> Details(int row) => row < 0 ? [Possible] : [About(_notices[row]), Possible];
+
+    /// <inheritdoc/>
+    public override string? OpenLabel => "Show it";
+
+    /// <inheritdoc/>
+    public override Step? Open(int row)
+    {
+        var subject = _notices[row].Subject;
+        if (_holdings.Bath(subject) is not null)
+            return new Go("Baths", subject);
+        return _holdings.Container(subject) is { } container
+            ? new Into(new ContainersModel(Ledger, container.Lot.Item) { SelectedId = subject })
+            : new Go("Shelf", subject);
+    }
+
+    private Block About(Notice notice) => Block.Facts(Words.Sentence(notice.Text), [
+        ("Because", notice.Because),
+        ("Do", notice.Step),
+        .. Picture(notice.Subject),
+    ]);
+
+    private IEnumerable<(string Label, string? Text)> Picture(string subject)
+    {
+        var style = _holdings.Settings.Style;
+        if (_holdings.Bath(subject) is { } bath)
+            return BathBlocks.Gauges(new BathReading(bath, Today), style, Today);
+        if (_holdings.Container(subject) is { } container)
+            return [("Left", $"{ShelfBlocks.Left(container)}, {container.Held.ToText(style)} of {container.Size.ToText(style)}")];
+        if (_holdings.Item(subject) is { MinimumOnHand: { } minimum } item)
+        {
+            var usable = new ShelfReading(item, _holdings.ContainersOf(item.Code), Today).Usable;
+            return [("Of minimum", $"{Gauge.OfPart(usable.Base, minimum.Base)}, {usable.ToText(style)} of {minimum.ToText(style)}")];
+        }
+
+        return [];
+    }
+
+    private Block Possible => _prospects.Count == 0
+        ? Block.Of("What could be done today", "There is no process yet; `trayledger import processes FILE` brings them in.")
+        : new("What could be done today", width => _prospects.SelectMany(prospect => Lines(prospect, width)).Concat(Films(width)));
+
+    private IEnumerable<string> Lines(Prospect prospect, int width)
+    {
+        var style = _holdings.Settings.Style;
+        yield return prospect.Process;
+        if (prospect.Developer is { } developer)
+            foreach (var line in Paragraph.Of(
+                $"  {developer}: {prospect.DeveloperLeft?.ToText(style)}{(prospect.Batches is { } batches ? $", enough for {batches} {(batches == 1 ? "batch" : "batches")}" : "")}", width, 4))
+                yield return line;
+        foreach (var line in Paragraph.Of("  " + Room(prospect, style), width, 4))
+            yield return line;
+    }
+
+    private string Room(Prospect prospect, MeasureStyle style)
+    {
+        if (prospect.Bath is not { } code)
+            return _holdings.Process(prospect.Process)?.Reused.Any() == true ? "no bath of it is in use: mix one (B)" : "needs no bath";
+        if (prospect.RoomInBath is not { } room)
+            return $"bath {code}: its area is not limited";
+        return room == Area.Zero ? $"bath {code}: no room, it has ended" : $"bath {code}: room for {room.ToText(style)}";
+    }
+
+    private IEnumerable<string> Films(int width)
+    {
+        var films = _holdings.Items.Where(item => item.Kind == ItemKind.Film)
+            .Select(item => new ShelfReading(item, _holdings.ContainersOf(item.Code), Today))
+            .Where(reading => !reading.Usable.IsZero)
+            .Select(reading => $"{reading.Usable.ToText(_holdings.Settings.Style)} of {reading.Item.Code}")
+            .ToList();
+        return films.Count == 0 ? ["No film that is good is on the shelf."] : Paragraph.Of($"Film that is good: {string.Join(", ", films)}.", width, 2);
+    }
+}

@@ -1,0 +1,42 @@
+using Ledger.Terminal.Tables;
+using Terminal.Gui.ViewBase;
+
+namespace Ledger.Terminal.Shell;
+
+/// <summary>What a screen is for and what its keys do.</summary>
+internal sealed class HelpPage : Page
+{
+    /// <summary>Stands in every help.</summary>
+    public const string Reminder =
+        "A screen is no safelight: any light fogs panchromatic film, red too. Blank the screen, or leave it outside, before film comes out.";
+
+    private readonly Page _about;
+    private readonly TextPane _text = new() { Width = Dim.Fill(), Height = Dim.Fill(), X = 1 };
+
+    public HelpPage(Page page, IEnumerable<(string Name, string Meaning)> everywhere)
+    {
+        _about = page;
+        var own = page.Keys.Select(key => (key.Name, (string?)key.Meaning)).ToList();
+        Add(_text);
+        _text.Show(
+        [
+            Block.Of(page.Heading, page.Purpose),
+            .. own.Count == 0 ? Array.Empty<Block>() : [Block.Facts("Keys here", own)],
+            Block.Facts("Keys everywhere", everywhere.Select(key => (key.Name, (string?)key.Meaning))),
+            Block.Of("In the dark", Reminder),
+        ]);
+    }
+
+    public override string Heading => $"Help: {_about.Heading}";
+
+    public override IReadOnlyList<string> Purpose => [];
+
+    public override IReadOnlyList<ScreenKey> Keys => [];
+
+    /// <summary>Over a form, digits and letters stay without a meaning, so that the form under the help is not left by mistake.</summary>
+    public override bool TakesTyping => _about.TakesTyping;
+
+    public override void Refresh()
+    {
+    }
+}

@@ -1,0 +1,42 @@
+using Ledger.Terminal.Tables;
+using Terminal.Gui.ViewBase;
+
+namespace Ledger.Terminal.Shell;
+
+/// <summary>What stands in the shell: a table with its details, a form, or the help. One at a time; Esc leads back to the one below.</summary>
+internal abstract class Page : View
+{
+    protected Page()
+    {
+        Width = Dim.Fill();
+        Height = Dim.Fill();
+        CanFocus = true;
+    }
+
+    /// <summary>The name in the title line.</summary>
+    public abstract string Heading { get; }
+
+    /// <summary>What it is for, in sentences.</summary>
+    public abstract IReadOnlyList<string> Purpose { get; }
+
+    /// <summary>Its own keys.</summary>
+    public abstract IReadOnlyList<ScreenKey> Keys { get; }
+
+    /// <summary>Whether letters, digits and the space bar are typed here, so that only function keys are commands.</summary>
+    public virtual bool TakesTyping => false;
+
+    /// <summary>Whether leaving it would lose something that was typed.</summary>
+    public virtual bool WouldLose => false;
+
+    /// <summary>Raised when the user has typed something.</summary>
+    public event Action? Touched;
+
+    /// <summary>The row that a key applies to.</summary>
+    public virtual int Row => -1;
+
+    /// <summary>Reads anew what it shows.</summary>
+    public abstract void Refresh();
+
+    /// <summary>Says that the user has typed something.</summary>
+    protected void OnTouched() => Touched?.Invoke();
+}

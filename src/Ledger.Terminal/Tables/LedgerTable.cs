@@ -1,0 +1,80 @@
+using Terminal.Gui.Input;
+using Terminal.Gui.Text;
+using Terminal.Gui.ViewBase;
+using Terminal.Gui.Views;
+
+namespace Ledger.Terminal.Tables;
+
+/// <summary>A calm table: whole rows are selected, no lines but one under the headings, and letters and digits are left to the screen.</summary>
+internal sealed class LedgerTable : TableView
+{
+    private const int RowsMeasured = 100;
+    private readonly TableModel _model;
+    private int _fitted;
+
+    public LedgerTable(TableModel model)
+    {
+        _model = model;
+        FullRowSelect = true;
+        MultiSelect = false;
+        Style.AlwaysShowHeaders = true;
+        Style.ShowHorizontalHeaderOverline = false;
+        Style.ShowHorizontalHeaderUnderline = true;
+        Style.ShowVerticalCellLines = false;
+        Style.ShowVerticalHeaderLines = false;
+        Style.ExpandLastColumn = true;
+        KeyBindings.Remove(Key.Space);
+        foreach (var (key, command) in new[] { (Key.Home, Command.Start), (Key.End, Command.End) })
+        {
+            KeyBindings.Remove(key);
+            KeyBindings.Add(key, command);
+        }
+
+        foreach (var key in new[] { Key.CursorLeft, Key.CursorRight })
+            KeyBindings.Remove(key);
+    }
+
+    /// <summary>Shows the model as it is now and fits the columns to it.</summary>
+    public void Show(int row)
+    {
+        Table = new ModelTable(_model);
+        Fit();
+        if (row < 0)
+            return;
+        SetSelection(0, row, extendExistingSelection: false);
+        EnsureCursorIsVisible();
+    }
+
+    protected override void OnViewportChanged(DrawEventArgs e)
+    {
+        base.OnViewportChanged(e);
+        if (Viewport.Width != _fitted)
+            Fit();
+    }
+
+    private void Fit()
+    {
+        if (Viewport.Width <= 0 || Table is null)
+            return;
+        _fitted = Viewport.Width;
+        var columns = _model.Columns;
+        var rows = Math.Min(_model.Count, RowsMeasured);
+        var needed = columns.Select((column, i) => Enumerable.Range(0, rows).Select(row => _model.Cell(row, i).GetColumns()).DefaultIfEmpty().Max()).ToList();
+        var widths = ColumnFit.Of(columns, needed, Viewport.Width);
+        for (var i = 0; i < widths.Length; i++)
+        {
+            var style = Style.GetOrCreateColumnStyle(i);
+            style.Visible = widths[i] > 0;
+            style.MinWidth = style.MaxWidth = style.MinAcceptableWidth = widths[i];
+            style.Alignment = columns[i].IsFigure ? Alignment.End : Alignment.Start;
+        }
+
+        Update();
+    }
+
+    /// <summary>The base would jump to the row that begins with the letter.</summary>
+    protected override bool OnKeyDown(Key key) => false;
+
+    /// <inheritdoc cref="OnKeyDown"/>
+    protected override bool OnKeyDownNotHandled(Key key) => false;
+}

@@ -1,0 +1,26 @@
+using Ledger.Terminal.Forms;
+
+namespace Ledger.Terminal.Tables;
+
+/// <summary>What a key leads to.</summary>
+internal abstract record Step;
+
+/// <summary>A form opens.</summary>
+/// <param name="Form">The form.</param>
+internal sealed record Fill(FormModel Form) : Step;
+
+/// <summary>One of the main screens comes up with a row selected.</summary>
+/// <param name="Screen">The screen's title.</param>
+/// <param name="Id">The row.</param>
+internal sealed record Go(string Screen, string Id) : Step;
+
+/// <summary>A table opens on top of this one; Esc leads back.</summary>
+/// <param name="Table">The table.</param>
+internal sealed record Into(TableModel Table) : Step;
+
+/// <summary>The table has changed and is drawn anew.</summary>
+internal sealed record Redrawn : Step;
+
+/// <summary>A sentence for the message line.</summary>
+/// <param name="Sentence">The sentence.</param>
+internal sealed record Say(string Sentence) : Step;

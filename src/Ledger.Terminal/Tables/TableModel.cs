@@ -1,0 +1,79 @@
+using Ledger.Core.Journal;
+using NodaTime;
+
+namespace Ledger.Terminal.Tables;
+
+/// <summary>What a table screen shows and does, without a screen: rows, the details of the selected one, and its keys.</summary>
+/// <param name="ledger">The ledger.</param>
+internal abstract class TableModel(ILedger ledger)
+{
+    private int _row;
+
+    /// <summary>The screen's name.</summary>
+    public abstract string Name { get; }
+
+    /// <summary>What the title line says: the name, and what is shown of it.</summary>
+    public virtual string Title => Name;
+
+    /// <summary>What the screen is for, in sentences; the help shows it.</summary>
+    public abstract IReadOnlyList<string> Purpose { get; }
+
+    /// <summary>What is said when there is no row.</summary>
+    public abstract string Empty { get; }
+
+    /// <summary>The columns, the most needed first.</summary>
+    public abstract IReadOnlyList<TableColumn> Columns { get; }
+
+    /// <summary>How many rows there are.</summary>
+    public abstract int Count { get; }
+
+    /// <summary>The keys of this screen.</summary>
+    public virtual IReadOnlyList<ScreenKey> Keys => [];
+
+    /// <summary>What names the selected row across refreshes; null when nothing is selected.</summary>
+    public string? SelectedId { get; set; }
+
+    /// <summary>The row that is selected; -1 without rows.</summary>
+    public int SelectedRow => Count == 0 ? -1 : Math.Max(0, RowOf(SelectedId));
+
+    /// <summary>The ledger.</summary>
+    protected ILedger Ledger => ledger;
+
+    /// <summary>Today.</summary>
+    protected LocalDate Today => ledger.Today;
+
+    /// <summary>Reads everything anew; the selected id stays.</summary>
+    public abstract void Refresh();
+
+    /// <summary>What names a row.</summary>
+    public abstract string IdOf(int row);
+
+    /// <summary>A cell's text.</summary>
+    public abstract string Cell(int row, int column);
+
+    /// <summary>The details of a row; of the screen as a whole when <paramref name="row"/> is -1.</summary>
+    public abstract IReadOnlyList<Block> Details(int row);
+
+    /// <summary>What the key line says of Enter; null when it does nothing.</summary>
+    public virtual string? OpenLabel => null;
+
+    /// <summary>What Enter on a row does; null for nothing.</summary>
+    public virtual Step? Open(int row) => null;
+
+    /// <summary>Called when a row comes near to the screen's end, for tables that are read in parts.</summary>
+    public virtual void Reach(int row)
+    {
+    }
+
+    private int RowOf(string? id)
+    {
+        if (id is null)
+            return 0;
+        if (_row < Count && IdOf(_row) == id)
+            return _row;
+        for (var row = 0; row < Count; row++)
+            if (IdOf(row) == id)
+                return _row = row;
+        return 0;
+    }
+}

@@ -1,0 +1,124 @@
+using Ledger.Core.Journal;
+using Ledger.Terminal.Shell;
+using Terminal.Gui.ViewBase;
+using Terminal.Gui.Views;
+
+namespace Ledger.Terminal.Tables;
+
+/// <summary>A table and the details of its selected row: beside it where there is room, below it on a narrow screen.</summary>
+internal sealed class TablePage : Page
+{
+    private const int BesideFrom = 110;
+
+    private readonly TableModel _model;
+    private readonly LedgerTable _table;
+    private readonly Label _empty;
+    private readonly View _edge = new Rule();
+    private readonly TextPane _details = new();
+    private bool _isBinding;
+
+    public TablePage(TableModel model, Action<Step?> take)
+    {
+        _model = model;
+        _table = new(model);
+        _empty = new() { X = 1, Y = 1, Width = Dim.Fill(1), Height = 2 };
+        _table.ValueChanged += (_, _) => OnSelected();
+        _table.Accepting += (_, e) =>
+        {
+            e.Handled = true;
+            take(Row >= 0 ? _model.Open(Row) : null);
+        };
+        Place();
+        Add(_table, _empty, _edge, _details);
+        Bind();
+    }
+
+    public override string Heading => _model.Title;
+
+    public override IReadOnlyList<string> Purpose => _model.Purpose;
+
+    public override IReadOnlyList<ScreenKey> Keys => _model.Keys;
+
+    public override int Row => _model.SelectedRow;
+
+    /// <summary>The model it shows.</summary>
+    public TableModel Model => _model;
+
+    public override void Refresh()
+    {
+        _model.Refresh();
+        Bind();
+    }
+
+    /// <summary>Shows the model as it is now.</summary>
+    public void Bind()
+    {
+        _isBinding = true;
+        var row = _model.SelectedRow;
+        _table.Visible = row >= 0;
+        _empty.Visible = row < 0;
+        _empty.Text = row < 0 ? _model.Empty : "";
+        _table.Show(row);
+        if (row >= 0)
+            _model.SelectedId = _model.IdOf(row);
+
+        _isBinding = false;
+        _details.Replace(Details(row));
+        SetNeedsLayout();
+        SetNeedsDraw();
+    }
+
+    protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? focusedView)
+    {
+        base.OnHasFocusChanged(newHasFocus, previousFocusedView, focusedView);
+        if (newHasFocus && _table.Visible && !_details.HasFocus)
+            _table.SetFocus();
+    }
+
+    private void OnSelected()
+    {
+        if (_isBinding || _table.Value is not { } value || value.SelectedCell.Y < 0 || value.SelectedCell.Y >= _model.Count)
+            return;
+        var row = value.SelectedCell.Y;
+        _model.SelectedId = _model.IdOf(row);
+        var before = _model.Count;
+        _model.Reach(row);
+        if (_model.Count != before)
+            _table.Update();
+        _details.Show(Details(row));
+    }
+
+    private IReadOnlyList<Block> Details(int row)
+    {
+        try
+        {
+            return _model.Details(row);
+        }
+        catch (LedgerUnavailableException trouble)
+        {
+            return [Block.Of("The ledger cannot be read", trouble.Message)];
+        }
+    }
+
+    private bool IsBeside => Viewport.Width >= BesideFrom;
+
+    private int TableWidth => IsBeside ? Viewport.Width * 60 / 100 : Viewport.Width;
+
+    /// <summary>On a narrow screen the table takes what its rows need, up to half.</summary>
+    private int TableHeight => IsBeside ? Viewport.Height : Math.Clamp(_model.Count + 3, 5, Math.Max(5, Viewport.Height / 2));
+
+    private void Place()
+    {
+        _table.X = 1;
+        _table.Width = Dim.Func(_ => TableWidth - (IsBeside ? 2 : 1));
+        _table.Height = Dim.Func(_ => TableHeight);
+        _edge.X = Pos.Func(_ => IsBeside ? TableWidth : 1);
+        _edge.Y = Pos.Func(_ => IsBeside ? 0 : TableHeight);
+        _edge.Width = Dim.Func(_ => IsBeside ? 1 : Viewport.Width - 2);
+        _edge.Height = Dim.Func(_ => IsBeside ? Viewport.Height : 1);
+        _details.X = Pos.Func(_ => IsBeside ? TableWidth + 2 : 1);
+        _details.Y = Pos.Func(_ => IsBeside ? 0 : TableHeight + 1);
+        _details.Width = Dim.Fill();
+        _details.Height = Dim.Fill();
+    }
+}

@@ -1,0 +1,9 @@
+using Ledger.Terminal.Themes;
+
+namespace Ledger.Terminal;
+
+/// <summary>How the terminal UI is to look.</summary>
+/// <param name="Theme">The theme's name, one of <see cref="Theme.Names"/>; null for the terminal's own colours.</param>
+/// <param name="IsColourUnwanted">Whether NO_COLOR is set: then it is monochrome unless a theme is named.</param>
+/// <param name="File">The ledger's file, for the title line.</param>
+public sealed record TerminalOptions(string? Theme = null, bool IsColourUnwanted = false, string File = "");

@@ -1,0 +1,27 @@
+using Ledger.Core.Journal;
+using Ledger.Terminal.Shell;
+using Terminal.Gui.App;
+using Terminal.Gui.Drivers;
+
+namespace Ledger.Terminal;
+
+/// <summary>The terminal UI.</summary>
+public static class TerminalUi
+{
+    /// <summary>Whether there is a terminal to read keys from and to draw on; without one <see cref="Run"/> would wait for ever.</summary>
+    public static bool HasTerminal => Driver.IsAttachedToTerminal(out _, out _);
+
+    /// <summary>Runs until the user quits; returns the exit status.</summary>
+    /// <param name="ledger">The ledger.</param>
+    /// <param name="options">How it is to look.</param>
+    public static int Run(ILedger ledger, TerminalOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(ledger);
+        ArgumentNullException.ThrowIfNull(options);
+        using var app = Application.Create();
+        app.Init();
+        using var shell = new ShellWindow(ledger, options);
+        app.Run(shell);
+        return 0;
+    }
+}

@@ -1,0 +1,45 @@
+using Terminal.Gui.Drawing;
+using Attribute = Terminal.Gui.Drawing.Attribute;
+
+namespace Ledger.Terminal.Themes;
+
+/// <summary>
+/// How the screen is coloured. Whatever a colour says, a word or a sign says too; what is selected is reversed, so that every theme works
+/// without colour.
+/// </summary>
+public static class Theme
+{
+    /// <summary>terminal: its own colours; mono: none at all; red: red on black, for a dark-adapted eye.</summary>
+    public static IReadOnlyList<string> Names { get; } = ["terminal", "mono", "red"];
+
+    /// <summary>The theme that the options ask for. NO_COLOR gives the monochrome one unless a theme is named.</summary>
+    internal static Scheme For(TerminalOptions options) => (options.Theme ?? (options.IsColourUnwanted ? "mono" : "terminal")) switch
+    {
+        "mono" => Of(Color.None, Color.None, Color.None),
+        "red" => Of(new(ColorName16.Red), new(ColorName16.Black), new(ColorName16.BrightRed)),
+        _ => Of(Color.None, Color.None, new(ColorName16.Cyan)),
+    };
+
+    /// <summary>All black, whatever the theme: the light of a screen fogs film, and a light terminal is not dark without a colour.</summary>
+    internal static Scheme Dark { get; } = new(new Attribute(new Color(ColorName16.Black), new Color(ColorName16.Black)));
+
+    private static Scheme Of(Color ink, Color ground, Color accent)
+    {
+        var normal = new Attribute(ink, ground);
+        var strong = new Attribute(accent, ground, TextStyle.Bold);
+        var selected = new Attribute(ink, ground, TextStyle.Reverse);
+        var field = new Attribute(ink, ground, TextStyle.Underline);
+        return new(normal)
+        {
+            HotNormal = strong,
+            Focus = selected,
+            HotFocus = selected,
+            Active = new Attribute(ink, ground, TextStyle.Bold | TextStyle.Underline),
+            HotActive = strong,
+            Highlight = strong,
+            Editable = field,
+            ReadOnly = normal,
+            Disabled = normal,
+        };
+    }
+}

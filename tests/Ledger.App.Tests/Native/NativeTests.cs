@@ -1,0 +1,55 @@
+using System.Text.Json;
+
+namespace Ledger.App.Tests.Native;
+
+/// <summary>What works in the tests must work in the one native binary too: nothing there may need reflection.</summary>
+public sealed class NativeTests(PublishedBinary binary) : IClassFixture<PublishedBinary>
+{
+    [Fact]
+    public void EveryReadingOfTheDemoYearIsTheSameAsInTheTests()
+    {
+        var ledger = Demo();
+        foreach (var what in new[] { "today", "shelf", "baths", "sessions", "costs", "journal", "item pan100", "bath F4" })
+        {
+            var json = Do(["--file", ledger, "show", .. what.Split(' '), "--json"]);
+            using var document = JsonDocument.Parse(json);
+            Assert.NotEmpty(document.RootElement.EnumerateObject());
+            Assert.NotEmpty(Do(["--file", ledger, "show", .. what.Split(' ')]));
+        }
+
+        using var costs = JsonDocument.Parse(Do("--file", ledger, "show", "costs", "--json"));
+        Assert.True(costs.RootElement.GetProperty("reconciles").GetBoolean());
+    }
+
+    [Fact]
+    public void AnEntryIsPostedCheckedExportedAndBackedUp()
+    {
+        var ledger = Demo();
+        Assert.Contains("pan100", Do("--file", ledger, "record", "count", "pan100", "60", "--reason", "miscounted"));
+        Do("--file", ledger, "check");
+        Do("--file", ledger, "export", Path.Combine(binary.Folder, Guid.NewGuid().ToString("N")));
+        Do("--file", ledger, "backup", Path.Combine(binary.Folder, Guid.NewGuid().ToString("N")));
+    }
+
+    [Fact]
+    public void WithoutATerminalTheScreensSayThatTheyNeedOne()
+    {
+        var ran = binary.Trayledger("--file", Demo());
+        Assert.Equal(2, ran.Status);
+        Assert.Contains("need a terminal", ran.Errors);
+    }
+
+    private string Demo()
+    {
+        var ledger = Path.Combine(binary.Folder, $"{Guid.NewGuid():N}.db");
+        Do("demo", "--into", ledger, "--no-ui");
+        return ledger;
+    }
+
+    private string Do(params string[] arguments)
+    {
+        var ran = binary.Trayledger(arguments);
+        Assert.True(ran.Status == 0, $"{string.Join(' ', arguments)} ended with {ran.Status}: {ran.Errors}");
+        return ran.Output;
+    }
+}

@@ -1,0 +1,100 @@
+using CsCheck;
+using Ledger.Core.Costing;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+
+namespace Ledger.Core.Tests.Journal;
+
+/// <summary>What holds whatever is entered, in whatever order.</summary>
+public sealed class LedgerPropertyTests
+{
+    private static readonly Gen<string[]> Entries = EntryGens.Entry.Array[1, 40];
+
+    [Fact]
+    public void The_holdings_are_the_sum_of_the_movements() => Entries.Sample(entries =>
+    {
+        var ledger = Shelves.WithBath();
+        foreach (var entry in entries)
+        {
+            var before = ledger.Held();
+            if (ledger.Preview(EntryText.Read(entry)) is Accepted)
+                ledger.Post(entry);
+            else
+                Assert.Equal(before, ledger.Held());
+            Assert.Equal(ledger.Balances(), ledger.Held());
+        }
+    });
+
+    [Fact]
+    public void Nothing_is_ever_below_nothing() => Entries.Sample(entries =>
+    {
+        var ledger = Shelves.WithBath();
+        foreach (var entry in entries)
+        {
+            if (ledger.Preview(EntryText.Read(entry)) is Accepted)
+                ledger.Post(entry);
+            Assert.All(ledger.Balances().Values, held => Assert.True(held is { Quantity: > 0, Value.Millionths: >= 0 }));
+            Assert.All(ledger.All[^1].Movements, movement => Assert.True(movement is { Quantity: > 0, Value.Millionths: >= 0 }));
+        }
+    });
+
+    [Fact]
+    public void An_entry_and_its_correction_change_no_balance() => Entries.Sample(entries =>
+    {
+        var ledger = Shelves.WithBath();
+        foreach (var entry in entries)
+        {
+            var before = ledger.Held();
+            if (EntryText.Read(entry) is Core.Journal.Entries.Correction || ledger.Preview(EntryText.Read(entry)) is Refused)
+                continue;
+            ledger.Post(entry);
+            ledger.Post($"correction entry={ledger.Last}");
+            Assert.Equal(before, ledger.Held());
+            if (ledger.Preview(EntryText.Read(entry)) is Accepted)
+                ledger.Post(entry);
+        }
+    });
+
+    [Fact]
+    public void Every_effect_begins_where_the_shelf_stands_and_ends_where_it_will() => Entries.Sample(entries =>
+    {
+        var ledger = Shelves.WithBath();
+        foreach (var entry in entries)
+        {
+            if (ledger.Preview(EntryText.Read(entry)) is not Accepted { Posting: { } posting })
+                continue;
+            var before = Texts(ledger);
+            ledger.Post(entry);
+            var after = Texts(ledger);
+            foreach (var effect in posting.Effects.Where(effect => effect.What.Contains('/', StringComparison.Ordinal)))
+            {
+                if (effect.Before == "sealed")
+                    continue;
+                Assert.Equal(before.GetValueOrDefault(effect.What, "-"), effect.Before);
+                if (after.TryGetValue(effect.What, out var held))
+                    Assert.Equal(held, effect.After);
+                else
+                    Assert.StartsWith("0 ", effect.After, StringComparison.Ordinal);
+            }
+        }
+    });
+
+    [Fact]
+    public void All_money_is_accounted_for() => Entries.Sample(entries =>
+    {
+        var ledger = Shelves.WithBath();
+        foreach (var entry in entries)
+            if (ledger.Preview(EntryText.Read(entry)) is Accepted)
+                ledger.Post(entry);
+        var reading = new CostReading(Facts.Of(ledger));
+        Assert.True(reading.Reconciles, $"spent {reading.Spent}, used {reading.Used}, on hand {reading.OnHand}, in baths {reading.StillInBaths}");
+        Assert.Equal(
+            reading.Film + reading.SpoiledFilm, reading.Sheets.Aggregate(Money.Zero, (sum, sheet) => sum + sheet.Film));
+        Assert.Equal(
+            reading.Film + reading.SpoiledFilm + reading.Chemistry + reading.Supplies,
+            reading.Sheets.Aggregate(Money.Zero, (sum, sheet) => sum + sheet.Total));
+    });
+
+    private static Dictionary<string, string> Texts(InMemoryLedger ledger) =>
+        ledger.Holdings.Containers.ToDictionary(container => container.Code, container => container.Held.ToString());
+}

@@ -1,0 +1,67 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+
+namespace Ledger.Core.Tests.Journal.Rules;
+
+public sealed class DefinitionTests
+{
+    private readonly InMemoryLedger _ledger = Shelves.Empty();
+
+    [Fact]
+    public void An_item_gets_a_number_and_keeps_it()
+    {
+        var id = _ledger.Holdings.Item("syrup")!.Id;
+        _ledger.Post(Some.Definition(Some.Syrup with { Code = "SYRUP", Name = "Brackwater Syrup II", Formula = "2" }));
+        var item = _ledger.Holdings.Item("syrup")!;
+        Assert.Equal((id, "syrup", "Brackwater Syrup II", "2"), (item.Id, item.Code, item.Name, item.Formula));
+        Assert.Equal(6, _ledger.Holdings.Items.Select(known => known.Id).Distinct().Count());
+    }
+
+    [Fact]
+    public void A_process_is_defined_anew_under_its_name()
+    {
+        _ledger.Post(Some.Process("PM", [.. Some.Steps.Reverse().Take(4)]));
+        var process = Assert.Single(_ledger.Holdings.Processes);
+        Assert.Equal(("pm", 1L), (process.Name, process.Id.Value));
+        Assert.Equal([2, 3, 4, 5], process.Steps.Select(step => step.Number));
+    }
+
+    [Theory]
+    [InlineData("liquids", "floz", "33.81 fl oz")]
+    [InlineData("liquids", "ml", "1000 ml")]
+    public void A_setting_changes_what_is_read(string setting, string value, string bottle)
+    {
+        _ledger.Post($"setting setting={setting} value={value}");
+        Assert.Equal(bottle, _ledger.Post("receipt item=syrup").Effects.Single().After);
+    }
+
+    [Fact]
+    public void A_process_needs_steps_of_different_numbers()
+    {
+        Assert.Equal("process pm has no steps", Refusal([]));
+        Assert.Equal("process pm has two steps of the same number", Refusal([Some.Steps[0], Some.Steps[1] with { Number = 1 }]));
+    }
+
+    [Fact]
+    public void A_step_must_say_what_it_uses()
+    {
+        var (developer, stop) = (Some.Steps[0], Some.Steps[1]);
+        Assert.Contains("there is no item \"nothing\"", Refusal([stop with { Item = "nothing" }]), StringComparison.Ordinal);
+        Assert.Equal("stop is kept in g, not in ml", Refusal([stop with { Amount = Quantity.Of(5, Unit.Millilitre) }]));
+        Assert.Equal(
+            "step 2 of process pm needs an amount, or a working volume with a dilution", Refusal([stop with { Amount = null }]));
+        Assert.Equal(
+            "stop is kept in g, not in ml", Refusal([stop with { Amount = null, WorkingVolume = Volume.FromMillilitres(1000) }]));
+        Assert.Equal(
+            "the amount of step 2 of process pm must be more than nothing, not -5 g",
+            Refusal([stop with { Amount = Quantity.Of(-5, Unit.Gram) }]));
+        Assert.Equal("step 0 of process pm must have a number from 1 on", Refusal([stop with { Number = 0 }]));
+        Assert.Equal("the minutes of step 2 of process pm must be from 0 to 10000", Refusal([stop with { Minutes = -1 }]));
+        _ledger.Post(Some.Definition(Some.Syrup with { Dilution = null }));
+        Assert.Equal("step 1 of process pm develops and needs a dilution, such as 1+31", Refusal([developer]));
+    }
+
+    private string? Refusal(IReadOnlyList<ProcessStep> steps) =>
+        (_ledger.Preview(Some.Process(steps: steps)) as Refused)?.Refusal.Sentence;
+}

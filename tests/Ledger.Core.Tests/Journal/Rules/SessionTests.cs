@@ -1,0 +1,179 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+
+namespace Ledger.Core.Tests.Journal.Rules;
+
+public sealed class SessionTests
+{
+    private readonly InMemoryLedger _ledger = Shelves.WithBath();
+
+    [Fact]
+    public void One_pass_draws_sheets_developer_stop_and_supplies_and_works_the_bath()
+    {
+        var posting = _ledger.Post("session line=pan100:4");
+        Assert.Equal("session S1: 4 pan100, 320 sq in through F1", posting.Summary);
+        Assert.Equal(
+            """
+            syrup/1: 1000 ml -> 975 ml
+            pan100/1: 25 sheets -> 21 sheets
+            stop/1: 500 g -> 470 g
+            gloves/1: 50 pieces -> 49 pieces
+            F1: 0 sq in of 3000 sq in -> 320 sq in of 3000 sq in
+            """.ReplaceLineEndings("\n"),
+            string.Join('\n', posting.Effects.Select(effect => $"{effect.What}: {effect.Before} -> {effect.After}")));
+        Assert.Equal("25 ml", posting.Facts.OfType<SessionHeld>().Single().Developer.ToString());
+        Assert.Empty(posting.Remarks);
+        Assert.Equal(_ledger.Balances(), _ledger.Held());
+    }
+
+    [Fact]
+    public void A_negative_is_filed_and_a_spoiled_sheet_is_not()
+    {
+        var posting = _ledger.Post(
+            "session line=pan100:2:keeper line=pan100:1 line=pan100:1:reject line=pan100:1:test line=pan100:1:practice");
+        Assert.Equal(3, Sheets(posting, Places.FiledNegatives));
+        Assert.Equal(3, Sheets(posting, Places.Rejects));
+        Assert.Equal(
+            [Fate.Keeper, Fate.Negative, Fate.Reject, Fate.Test, Fate.Practice],
+            posting.Facts.OfType<SheetsDeveloped>().Select(sheets => sheets.Fate));
+    }
+
+    [Fact]
+    public void Tabular_film_weighs_more_on_the_bath()
+    {
+        _ledger.Post("session line=tab400:8 line=pan100:1");
+        var bath = _ledger.Holdings.Bath("F1")!;
+        Assert.Equal((240m, 320m), (bath.Worked.SquareInches, bath.WorkedWeighted.SquareInches));
+    }
+
+    /// <summary>What the process's developer takes: syrup 1+49 in 1250 ml, at least 6 ml per 80 sq in.</summary>
+    private const string Developer = """
+        lines                                | syrup ml | remark
+        line=pan100:4                        | 25       |
+        line=pan100:4 line=pan100:2          | 50       |
+        line=pan100:4:30ml line=pan100:2     | 30       | 30 ml of syrup for 480 sq in; at least 36 ml are asked for
+        line=pan100:4:20ml                   | 20       | 20 ml of syrup for 320 sq in; at least 24 ml are asked for
+        line=pan100:6                        | 36       |
+        line=tab400:24                       | 36       |
+        """;
+
+    [Fact]
+    public void The_developer_is_what_was_measured_or_the_larger_of_dilution_and_area() => Assert.All(Table.Read(Developer), row =>
+    {
+        var ledger = Shelves.WithBath();
+        var posting = ledger.Post($"session {row["lines"]}");
+        Assert.Equal(row.Number("syrup ml"), posting.Facts.OfType<SessionHeld>().Single().Developer.Millilitres);
+        Assert.Equal(2000 - row.Number("syrup ml"), ledger.Holdings.OnHand(Some.Syrup).Value);
+        Assert.Equal(row["remark"], string.Join("; ", posting.Remarks));
+    });
+
+    [Fact]
+    public void A_second_bath_takes_the_work_too_but_only_the_first_counts_it()
+    {
+        _ledger.Post("bath bath=F2 after=F1 date=2026-02-01");
+        var posting = _ledger.Post("session line=pan100:4");
+        Assert.Equal([true, false], posting.Facts.OfType<BathWorked>().Select(worked => worked.IsFirst));
+        Assert.Equal([320m, 0m], _ledger.Holdings.Baths.Select(bath => bath.Worked.SquareInches));
+
+        _ledger.Post("discard what=F1");
+        _ledger.Post("session session=S2 line=pan100:1");
+        Assert.Equal([80m], _ledger.Holdings.Baths.Select(bath => bath.Worked.SquareInches));
+    }
+
+    [Fact]
+    public void A_bath_that_would_be_overrun_or_is_too_old_is_remarked_but_not_refused()
+    {
+        _ledger.Post("session line=pan100:37:1ml date=2026-02-02");
+        var posting = _ledger.Post("session session=S2 line=pan100:1:30ml");
+        Assert.Equal(["bath F1 would be at 3040 sq in of 3000 sq in (own): mix a new one first"], posting.Remarks);
+
+        var old = new InMemoryLedger(new(2026, 6, 1));
+        foreach (var known in Shelves.WithBath().All)
+            old.Post(known.Entry);
+        Assert.Equal(
+            ["bath F1 was good until 2026-04-02; it is 120 days old"], old.Post("session line=pan100:1:30ml date=2026-06-01").Remarks);
+    }
+
+    [Fact]
+    public void A_line_draws_from_several_boxes_the_open_one_first()
+    {
+        _ledger.Post("opening what=pan100/2");
+        var posting = _ledger.Post("session line=pan100:30");
+        Assert.Equal([25L, 5L], posting.Facts.OfType<SheetsDeveloped>().Select(sheets => sheets.Sheets));
+        Assert.Null(_ledger.Holdings.Container("pan100/2"));
+        Assert.Equal("20 sheets", _ledger.Holdings.Container("pan100/1")!.Held.ToString());
+        Assert.Equal(Money.Of(203.10m), posting.Facts.OfType<SheetsDeveloped>().Aggregate(Money.Zero, (sum, sheets) => sum + sheets.Cost));
+    }
+
+    [Fact]
+    public void Two_steps_that_use_up_one_bottle_see_each_other()
+    {
+        _ledger.Post("receipt item=stop date=2026-01-11");
+        _ledger.Post(Some.Process("twice", [.. Some.Steps.Take(1), Stop(2, 600), Stop(3, 400), Some.Steps[2] with { Number = 4 }]));
+        Assert.Equal("stop/2: 500 g -> 0 g", Effect(_ledger.Post("session process=twice line=pan100:1"), "stop/2"));
+        Assert.Null(_ledger.Holdings.Container("stop/1"));
+        Assert.Equal(_ledger.Balances(), _ledger.Held());
+    }
+
+    [Fact]
+    public void A_difference_can_be_booked_twice_on_the_same_bottle()
+    {
+        _ledger.Post(Some.Process("twice", [.. Some.Steps.Take(1), Stop(2, 600), Stop(3, 400), Some.Steps[2] with { Number = 4 }]));
+        Assert.Equal(RefusalKind.MoreThanHeld, _ledger.Refuse("session process=twice line=pan100:1").Kind);
+        var posting = _ledger.Post("session process=twice line=pan100:1 book=yes");
+        Assert.Equal(500_000, posting.Movements.Where(movement => movement.From == Places.LostOrGained).Sum(movement => movement.Quantity));
+        Assert.Equal(_ledger.Balances(), _ledger.Held());
+    }
+
+    [Theory]
+    [InlineData(StepPer.Session, 30)]
+    [InlineData(StepPer.Batch, 60)]
+    [InlineData(StepPer.Sheet, 180)]
+    [InlineData(StepPer.Litre, 37.5)]
+    public void An_amount_is_used_per_session_batch_sheet_or_litre(StepPer per, decimal grams)
+    {
+        var stop = Stop(2, 30) with { Per = per, WorkingVolume = Volume.FromMillilitres(1250) };
+        _ledger.Post(Some.Process("stops", [Some.Steps[0], stop, Some.Steps[2]]));
+        _ledger.Post("session process=stops line=pan100:4 line=pan100:2");
+        Assert.Equal(500 - grams, _ledger.Holdings.OnHand(Some.Stop).Value);
+    }
+
+    [Fact]
+    public void A_process_without_developer_or_bath_needs_neither()
+    {
+        _ledger.Post(Some.Process("water", [new() { Number = 1, Role = ItemRole.Water }]));
+        var posting = _ledger.Post("session process=water line=pan100:1:practice");
+        Assert.Empty(posting.Facts.OfType<BathWorked>());
+        Assert.Equal("session S1: 1 pan100, 80 sq in", posting.Summary);
+        Assert.Contains(
+            "has no developer, so none can be used", _ledger.Refuse("session session=S2 process=water line=pan100:1:5ml").Sentence,
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void With_two_baths_that_fit_the_session_says_which()
+    {
+        _ledger.Post("bath bath=F9 ml=1000 date=2026-02-01");
+        Assert.Contains("say which bath the film went through: F1, F9", _ledger.Refuse("session line=pan100:1").Sentence, StringComparison.Ordinal);
+        Assert.EndsWith("through F9", _ledger.Post("session line=pan100:1 bath=f9").Summary, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Film_past_its_printed_date_is_remarked()
+    {
+        _ledger.Post("receipt item=pan100 expires=2026-03-14 date=2026-01-10");
+        Assert.Equal(
+            ["pan100/3 was good until 2026-03-14 (printed date)"], _ledger.Post("session line=pan100:1:(pan100/3)").Remarks);
+    }
+
+    private static ProcessStep Stop(int number, decimal grams) =>
+        new() { Number = number, Role = ItemRole.Stop, Item = "stop", Amount = Quantity.Of(grams, Unit.Gram) };
+
+    private static long Sheets(Posting posting, PlaceId place) =>
+        posting.Movements.Where(movement => movement.To == place).Sum(movement => movement.Quantity);
+
+    private static string Effect(Posting posting, string what) =>
+        posting.Effects.Where(effect => effect.What == what).Select(effect => $"{what}: {effect.Before} -> {effect.After}").Single();
+}

@@ -1,0 +1,81 @@
+using Ledger.Core.Journal;
+using Ledger.Terminal.Shell;
+using Terminal.Gui.App;
+using Terminal.Gui.Drawing;
+using Terminal.Gui.Drivers;
+using Terminal.Gui.Input;
+using Terminal.Gui.Testing;
+using Terminal.Gui.Time;
+
+namespace Ledger.Terminal.Tests.Fakes;
+
+/// <summary>The shell on a screen in memory: keys go in, text comes out.</summary>
+internal sealed class Screen : IDisposable
+{
+    private readonly IApplication _app;
+    private readonly SessionToken _token;
+
+    public Screen(ILedger ledger, int width = 80, int height = 24, TerminalOptions? options = null)
+    {
+        // Begin puts the loop's context on the thread, which an awaiting test would wait on for ever.
+        var context = SynchronizationContext.Current;
+        _app = Application.Create(new VirtualTimeProvider());
+        _app.Init(DriverRegistry.Names.ANSI);
+        _app.Driver!.SetScreenSize(width, height);
+        Shell = new(ledger, options ?? new(File: "ledger.db"));
+        _token = _app.Begin(Shell)!;
+        SynchronizationContext.SetSynchronizationContext(context);
+        _app.LayoutAndDraw();
+    }
+
+    public ShellWindow Shell { get; }
+
+    /// <summary>What is seen.</summary>
+    public string Text
+    {
+        get
+        {
+            _app.LayoutAndDraw();
+            return _app.Driver!.ToString()!;
+        }
+    }
+
+    /// <summary>The background of every cell.</summary>
+    public IEnumerable<Color> Backgrounds
+    {
+        get
+        {
+            _app.LayoutAndDraw();
+            return _app.Driver!.Contents!.Cast<Cell>().Select(cell => cell.Attribute!.Value.Background);
+        }
+    }
+
+    public string[] Lines => Text.ReplaceLineEndings("\n").Split('\n');
+
+    public Screen Press(params Key[] keys)
+    {
+        foreach (var key in keys)
+        {
+            _app.InjectKey(key);
+            _app.LayoutAndDraw();
+        }
+
+        return this;
+    }
+
+    public Screen Type(string text) => Press([.. text.Select(letter => new Key(letter))]);
+
+    public Screen Click(int column, int row)
+    {
+        _app.InjectSequence(InputInjectionExtensions.LeftButtonClick(new(column, row)));
+        _app.LayoutAndDraw();
+        return this;
+    }
+
+    public void Dispose()
+    {
+        _app.End(_token);
+        Shell.Dispose();
+        _app.Dispose();
+    }
+}

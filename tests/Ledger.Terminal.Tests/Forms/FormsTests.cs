@@ -1,0 +1,256 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Terminal.Forms;
+using Ledger.Terminal.Tests.Fakes;
+using Terminal.Gui.Input;
+
+namespace Ledger.Terminal.Tests.Forms;
+
+public sealed class FormsTests
+{
+    [Fact]
+    public void A_session_is_logged_by_keyboard_alone_found_in_the_journal_and_undone()
+    {
+        var ledger = Some.Ledger();
+        using var screen = new Screen(ledger);
+
+        screen.Type("s").Press(Key.F3);
+        Assert.Contains("Session S23", screen.Text);
+        Assert.Contains("21 sheets -> 17 sheets", screen.Text);
+        Assert.Contains("64 ml -> 39 ml", screen.Text);
+        Assert.Contains("320 sq in of 3000 sq in -> 640 sq in of 3000 sq in", screen.Text);
+
+        screen.Press(Key.F8);
+        Assert.Contains("Entry 11: session S23: 4 pan100, 320 sq in through F4.", screen.Text);
+
+        screen.Type("6");
+        Assert.Contains("Entry 11: session", screen.Text);
+
+        screen.Type("u");
+        Assert.Contains("39 ml -> 64 ml", screen.Text);
+        screen.Press(Key.F8);
+        Assert.Contains("Entry 12: reversed entry 11", screen.Text);
+        Assert.Equal(11, ledger.Journal(Some.Today, null, 1)[0].Reverses);
+        Assert.Equal("S22", ledger.Sessions(Some.Today, null, 1)[0].Session);
+    }
+
+    [Fact]
+    public void Enter_goes_from_field_to_field_and_on_Save_saves()
+    {
+        var ledger = Some.Ledger();
+        using var screen = new Screen(ledger);
+
+        screen.Type("s").Type("4").Press(Key.Enter, Key.Enter, Key.Enter, Key.Enter, Key.Enter, Key.Enter);
+
+        Assert.Equal("S23", ledger.Sessions(Some.Today, null, 1)[0].Session);
+    }
+
+    [Fact]
+    public void Same_again_takes_over_the_lines_of_the_last_session_with_its_developer()
+    {
+        var form = new SessionForm(Some.Ledger());
+
+        form.Keys.Single(key => key.Key == Key.F2).Press(null);
+
+        var line = Assert.Single(form.Lines);
+        Assert.Equal(("pan100", "4", "N", "25"), (line.Film.Text, line.Sheets.Text, line.Group.Text, line.Developer.Text));
+        Assert.IsType<Ready>(form.Judge());
+    }
+
+    [Fact]
+    public void Same_again_shows_on_the_screen()
+    {
+        using var screen = new Screen(Some.Ledger());
+
+        screen.Type("s").Press(Key.F2);
+
+        Assert.Contains("64 ml -> 39 ml", screen.Text);
+        Assert.Contains("dev. ml 25", screen.Text);
+    }
+
+    [Fact]
+    public void More_lines_can_be_added_and_dropped_again()
+    {
+        var form = new SessionForm(Some.Ledger());
+        form.Keys.Single(key => key.Key == Key.F3).Press(null);
+        var added = form.Keys.Single(key => key.Key == Key.F4).Press(null);
+        form.Keys.Single(key => key.Key == Key.F3).Press(added);
+
+        var ready = Assert.IsType<Ready>(form.Judge());
+        Assert.Contains("8 pan100", ready.Posting.Summary);
+
+        form.Keys.Single(key => key.Key == Key.F5).Press(added);
+        Assert.Contains("4 pan100", Assert.IsType<Ready>(form.Judge()).Posting.Summary);
+    }
+
+    [Fact]
+    public void Bad_input_is_said_in_a_sentence_and_what_was_typed_stays()
+    {
+        var ledger = Some.Ledger();
+        using var screen = new Screen(ledger);
+
+        screen.Type("s").Type("four").Press(Key.F8);
+
+        Assert.Contains("Sheets: \"four\" is not accepted; write a whole number.", screen.Text);
+        Assert.Contains("sheets four", screen.Text);
+        Assert.Equal(10, ledger.Journal(Some.Today, null, 1)[0].Number);
+    }
+
+    [Fact]
+    public void A_pour_beyond_the_book_is_refused_until_the_difference_is_booked()
+    {
+        var ledger = Some.Ledger();
+        using var screen = new Screen(ledger);
+
+        screen.Type("s").Press(Key.F3, Key.Enter, Key.Enter).Type("70");
+        Assert.Contains("This cannot be saved", screen.Text);
+        Assert.Contains("6 ml short", screen.Text);
+
+        screen.Press(Key.F6);
+        Assert.Contains("[x] Book the difference", screen.Text);
+        Assert.Contains("syrup/1 held 6 ml more than the book says", screen.Text);
+
+        screen.Press(Key.F8);
+        Assert.Equal("S23", ledger.Sessions(Some.Today, null, 1)[0].Session);
+    }
+
+    [Fact]
+    public void Pressing_save_twice_writes_once()
+    {
+        var ledger = Some.Ledger();
+        var form = new CountForm(ledger, "syrup");
+        form.Found.Type("60");
+        form.Reason.Type("dregs");
+
+        Assert.True(form.Save().IsDone);
+        Assert.Equal(11, ledger.Journal(Some.Today, null, 1)[0].Number);
+        form.Save();
+
+        Assert.Equal(11, ledger.Journal(Some.Today, null, 1)[0].Number);
+    }
+
+    [Fact]
+    public void A_receipt_offers_the_last_price_and_the_place_it_was_kept()
+    {
+        using var screen = new Screen(Some.Ledger());
+
+        screen.Type("2r");
+
+        Assert.Contains("pan100", screen.Text);
+        Assert.Contains("178.00", screen.Text);
+        Assert.Contains("freezer", screen.Text);
+        Assert.Contains("pan100/3", screen.Text);
+        screen.Press(Key.F8);
+        Assert.Contains("Entry 11: ", screen.Text);
+    }
+
+    [Fact]
+    public void A_bath_takes_its_name_and_its_pair_from_the_one_before()
+    {
+        var ledger = Some.Ledger();
+        using var screen = new Screen(ledger);
+
+        screen.Type("3d");
+        Assert.Contains("in use -> poured out", screen.Text);
+        screen.Press(Key.F8).Type("b");
+        Assert.Contains("F6", screen.Text);
+        screen.Press(Key.F8);
+
+        Assert.Equal("F5", ledger.HoldingsOn(Some.Today).Bath("F6")!.PairedWith);
+        Assert.Contains("F6     second", screen.Text);
+    }
+
+    [Fact]
+    public void A_bottle_is_opened_and_counted_and_a_sheet_thrown_away()
+    {
+        var ledger = Some.Ledger();
+
+        Assert.IsType<Ready>(new OpeningForm(ledger, "pan100").Judge());
+        var count = new CountForm(ledger, "pan100/2");
+        count.Found.Type("24");
+        count.Reason.Type("miscounted");
+        Assert.IsType<Ready>(count.Judge());
+        var discard = new DiscardForm(ledger, "pan100/1");
+        discard.Amount.Type("1");
+        var ready = Assert.IsType<Ready>(discard.Judge());
+        Assert.Equal(new Effect("pan100/1", "21 sheets", "20 sheets"), Assert.Single(ready.Posting.Effects));
+    }
+
+    [Fact]
+    public void Esc_leaves_a_touched_form_only_at_the_second_time()
+    {
+        var ledger = Some.Ledger();
+        using var screen = new Screen(ledger);
+
+        screen.Type("s").Type("4").Press(Key.Esc);
+        Assert.Contains("Nothing is saved yet.", screen.Text);
+        Assert.Contains("sheets 4", screen.Text);
+
+        screen.Press(Key.Esc);
+        Assert.StartsWith(" Today ", screen.Lines[0]);
+        Assert.Equal(10, ledger.Journal(Some.Today, null, 1)[0].Number);
+    }
+
+    [Fact]
+    public void Digits_letters_and_blanks_are_typed_in_a_form_and_F9_blanks()
+    {
+        using var screen = new Screen(Some.Ledger());
+
+        screen.Type("s").Type("12").Press(Key.F9);
+        Assert.True(screen.Shell.IsBlank);
+        screen.Press(Key.Enter);
+
+        Assert.Contains("sheets 12", screen.Text);
+    }
+
+    [Fact]
+    public void Up_and_Down_offer_other_values_and_a_beginning_is_completed()
+    {
+        var form = new SessionForm(Some.Ledger());
+
+        form.Date.Turn(-1);
+        Assert.Equal("2026-03-14", form.Date.Text);
+        form.Lines[0].Fate.Turn(1);
+        Assert.Equal("keeper", form.Lines[0].Fate.Text);
+        form.Lines[0].Fate.Type("rej");
+        form.Lines[0].Fate.Complete();
+        Assert.Equal("reject", form.Lines[0].Fate.Text);
+        form.Lines[0].Add(4);
+        form.Lines[0].Add(4);
+        Assert.Equal("8", form.Lines[0].Sheets.Text);
+    }
+
+    [Fact]
+    public void A_locked_file_refuses_the_saving_and_keeps_the_form()
+    {
+        var ledger = Some.Ledger();
+        using var screen = new Screen(ledger);
+        screen.Type("s").Press(Key.F3);
+
+        ledger.Trouble = "the ledger is locked; try again";
+        screen.Press(Key.F8);
+        Assert.Contains("The ledger is locked; try again.", screen.Text);
+
+        ledger.Trouble = null;
+        screen.Press(Key.F8);
+        Assert.Equal("S23", ledger.Sessions(Some.Today, null, 1)[0].Session);
+    }
+
+    [Fact]
+    public void Money_and_dates_are_read_exactly()
+    {
+        var answers = new Answers();
+        var field = new FormField("Price", 10, FieldKind.Figure);
+
+        field.Type("42.50");
+        Assert.Equal(Money.Of(42.5m), answers.Money(field));
+        field.Type("42,50");
+        answers.Money(field);
+        field.Type("2026-02-29");
+        answers.Date(field);
+
+        Assert.Equal(
+            ["Price: \"42,50\" is not accepted; write a number such as 31.25", "Price: \"2026-02-29\" is not accepted; write a date such as 2026-03-15"],
+            answers.Problems);
+    }
+}

@@ -1,0 +1,44 @@
+using Ledger.Terminal.Pictures;
+using NodaTime;
+
+namespace Ledger.Terminal.Tests.Pictures;
+
+public sealed class PicturesTests
+{
+    [Theory]
+    [InlineData(0, "[..........] 0 %")]
+    [InlineData(46.6, "[####......] 46 %")]
+    [InlineData(99.9, "[#########.] 99 %")]
+    [InlineData(100, "[##########] 100 %")]
+    [InlineData(-5, "[..........] 0 %")]
+    [InlineData(140, "[##########] 100 %")]
+    public void A_gauge_never_rounds_up_what_is_left(double percent, string picture) => Assert.Equal(picture, Gauge.Of((decimal)percent));
+
+    [Fact]
+    public void Of_nothing_nothing_is_left() => Assert.Equal("[..........] 0 %", Gauge.OfPart(0, 0));
+
+    [Fact]
+    public void Bars_keep_their_proportion_and_name_the_exact_figure()
+    {
+        var lines = BarChart.Of([new("film", 6, "6.00"), new("waste", 0.01m, "0.01"), new("none", 0, "0")], 24).ToList();
+
+        Assert.Equal(["film  ############# 6.00", "waste #             0.01", "none                   0"], lines);
+    }
+
+    [Fact]
+    public void Months_run_back_from_today_to_the_first_use()
+    {
+        (LocalDate, long)[] amounts = [(new(2026, 3, 15), 4), (new(2026, 3, 1), 2), (new(2026, 1, 31), 1), (new(2024, 1, 1), 99)];
+
+        var bars = Months.Of(amounts, new(2026, 3, 15), 12, amount => $"{amount}");
+
+        Assert.Equal([("2026-03", "6"), ("2026-02", "0"), ("2026-01", "1")], bars.Select(bar => (bar.Label, bar.Figure)));
+    }
+
+    [Fact]
+    public void Paragraphs_break_at_blanks_and_keep_their_indent()
+    {
+        Assert.Equal(["  one two", "    three", "    four"], Paragraph.Of("  one two three four", 12, 4));
+        Assert.Equal(["abcdefgh", "ijkl"], Paragraph.Of("abcdefghijkl", 8));
+    }
+}

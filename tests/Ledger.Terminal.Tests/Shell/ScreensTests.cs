@@ -1,0 +1,180 @@
+using Ledger.Terminal.Tests.Fakes;
+using Terminal.Gui.Input;
+
+namespace Ledger.Terminal.Tests.Shell;
+
+public sealed class ScreensTests
+{
+    [Theory]
+    [InlineData('1', "Today", "When What By")]
+    [InlineData('2', "Shelf", "Item On hand Good until State")]
+    [InlineData('3', "Baths", "Bath State Left by area Room Age Good until")]
+    [InlineData('4', "Sessions", "Session Date Sheets Film Area Bath")]
+    [InlineData('5', "Costs of the last 12 months", "Film Used Neg. Keep. Per sheet Per neg. Per keeper Total")]
+    [InlineData('6', "Journal", "No. Date Kind What")]
+    public void Each_screen_is_one_digit_away_and_shows_its_columns_at_80_and_at_120(char digit, string title, string headings)
+    {
+        foreach (var (width, height) in new[] { (80, 24), (120, 40) })
+        {
+            using var screen = new Screen(Some.Ledger(), width, height);
+
+            screen.Type(digit.ToString());
+
+            Assert.StartsWith($" {title} ", screen.Lines[0]);
+            Assert.Contains("Space Blank  F1 Help", screen.Lines[0]);
+            Assert.StartsWith(headings, string.Join(' ', screen.Lines[1].Split(' ', StringSplitOptions.RemoveEmptyEntries)));
+            Assert.Contains("1 Today  2 Shelf  3 Baths  4 Sessions  5 Costs  6 Journal", screen.Lines[height - 1]);
+            Assert.All(screen.Lines, line => Assert.True(line.Length <= width));
+        }
+    }
+
+    [Fact]
+    public void Today_shows_what_needs_the_user_with_the_reason_the_step_and_what_could_be_done()
+    {
+        using var screen = new Screen(Some.Ledger());
+
+        Assert.Contains("!! now  bath F4 has ended by age", screen.Text);
+        Assert.Contains("Because", screen.Text);
+        Assert.Contains("pour out the first bath", screen.Text);
+        Assert.Contains("What could be done today", screen.Text);
+        Assert.Contains("syrup: 64 ml, enough for 2 batches", screen.Text);
+        Assert.Contains("Area left  [########..] 89 %", screen.Text);
+    }
+
+    [Fact]
+    public void Enter_on_a_notice_opens_the_bath_it_is_about_and_Esc_leads_back_to_today()
+    {
+        using var screen = new Screen(Some.Ledger());
+
+        screen.Press(Key.Enter);
+        Assert.StartsWith(" Baths ", screen.Lines[0]);
+        Assert.Contains("Bath F4: fixer for film", screen.Text);
+
+        screen.Press(Key.Esc);
+        Assert.StartsWith(" Today ", screen.Lines[0]);
+    }
+
+    [Fact]
+    public void Enter_on_an_item_shows_its_boxes_and_Esc_goes_back_to_the_item()
+    {
+        using var screen = new Screen(Some.Ledger());
+
+        screen.Type("2").Press(Key.CursorDown, Key.Enter);
+        Assert.StartsWith(" Shelf: rapidfix", screen.Lines[0]);
+        Assert.Contains("rapidfix/1", screen.Text);
+
+        screen.Press(Key.Esc);
+        Assert.Contains("rapidfix: Pellan Rapid Fix", screen.Text);
+    }
+
+    [Theory]
+    [InlineData('1', "No ledger entries yet")]
+    [InlineData('2', "No ledger entries yet")]
+    [InlineData('3', "No bath is in use. Press B to mix one.")]
+    [InlineData('4', "No session yet. Press S to log one.")]
+    [InlineData('5', "No film was developed in the last 12 months.")]
+    [InlineData('6', "No ledger entries yet")]
+    public void An_empty_ledger_says_what_to_do(char digit, string sentence)
+    {
+        using var screen = new Screen(Some.EmptyLedger());
+
+        Assert.Contains(sentence, screen.Type(digit.ToString()).Text);
+    }
+
+    [Theory]
+    [InlineData('1')]
+    [InlineData('2')]
+    [InlineData('3')]
+    [InlineData('4')]
+    [InlineData('5')]
+    [InlineData('6')]
+    public void F1_says_what_the_screen_is_for_and_warns_of_panchromatic_film(char digit)
+    {
+        using var screen = new Screen(Some.Ledger(), 100, 50);
+        screen.Type(digit.ToString());
+        var purpose = screen.Shell.Page.Purpose[0];
+        var keys = screen.Shell.Page.Keys;
+
+        screen.Press(Key.F1);
+
+        var text = string.Join(' ', screen.Text.Split((char[])[' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains(purpose, text);
+        Assert.All(keys, key => Assert.Contains($"{key.Name} {key.Meaning}", text));
+        Assert.Contains("A screen is no safelight: any light fogs panchromatic film", text);
+        Assert.StartsWith(" Help: ", screen.Lines[0]);
+        Assert.DoesNotContain(" Help: ", screen.Press(Key.Esc).Lines[0]);
+    }
+
+    [Fact]
+    public void The_space_bar_blanks_the_screen_until_a_key_which_then_does_nothing_else()
+    {
+        using var screen = new Screen(Some.Ledger());
+
+        screen.Press(Key.Space);
+        Assert.True(screen.Shell.IsBlank);
+        Assert.All(screen.Lines, line => Assert.Equal("", line.Trim()));
+
+        screen.Type("3");
+        Assert.StartsWith(" Today ", screen.Lines[0]);
+    }
+
+    [Fact]
+    public void A_click_on_a_key_presses_it()
+    {
+        using var screen = new Screen(Some.Ledger());
+
+        screen.Click(screen.Lines[23].IndexOf("3 Baths", StringComparison.Ordinal) + 1, 23);
+
+        Assert.StartsWith(" Baths ", screen.Lines[0]);
+    }
+
+    [Fact]
+    public void What_another_process_writes_appears_and_the_selection_stays()
+    {
+        var ledger = Some.Ledger();
+        using var screen = new Screen(ledger);
+        screen.Type("6").Press(Key.CursorDown);
+        var selected = screen.Lines.First(line => line.Contains("Entry 9: bath", StringComparison.Ordinal));
+
+        ledger.Did(Some.ADiscard("pan100", new(1, Core.Measures.Unit.Sheet)));
+        ledger.Version++;
+        screen.Shell.Poll();
+
+        Assert.Contains("threw away 1 sheet of pan100", screen.Text);
+        Assert.Contains(selected, screen.Text);
+    }
+
+    [Fact]
+    public void Trouble_with_the_file_is_said_and_the_screen_stays()
+    {
+        var ledger = Some.Ledger();
+        using var screen = new Screen(ledger);
+
+        ledger.Trouble = "the ledger is locked; try again";
+        screen.Type("4");
+
+        Assert.Contains("The ledger is locked; try again.", screen.Text);
+    }
+
+    [Fact]
+    public void Costs_turn_through_the_periods()
+    {
+        using var screen = new Screen(Some.Ledger());
+
+        Assert.StartsWith(" Costs of this month ", screen.Type("5p").Lines[0]);
+        Assert.StartsWith(" Costs of this year ", screen.Type("p").Lines[0]);
+    }
+
+    [Fact]
+    public void Tab_goes_to_the_details_which_then_scroll()
+    {
+        using var screen = new Screen(Some.Ledger(), 80, 18);
+        screen.Type("2");
+        Assert.Contains("pan100: Corvane Pan 100", screen.Text);
+
+        screen.Press(Key.Tab, Key.End);
+
+        Assert.DoesNotContain("pan100: Corvane Pan 100", screen.Text);
+        Assert.Contains("^", screen.Text);
+    }
+}

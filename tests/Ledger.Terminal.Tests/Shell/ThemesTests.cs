@@ -1,0 +1,53 @@
+using Ledger.Terminal.Tests.Fakes;
+using Ledger.Terminal.Themes;
+using Terminal.Gui.Drawing;
+using Terminal.Gui.Input;
+
+namespace Ledger.Terminal.Tests.Shell;
+
+public sealed class ThemesTests
+{
+    [Fact]
+    public void Without_colour_every_role_is_in_the_terminals_own_ink()
+    {
+        var scheme = Theme.For(new(IsColourUnwanted: true));
+
+        foreach (var role in Enum.GetValues<VisualRole>().Where(role => role <= VisualRole.ReadOnly))
+        {
+            var attribute = scheme.GetAttributeForRole(role);
+            Assert.Equal((Color.None, Color.None), (attribute.Foreground, attribute.Background));
+        }
+    }
+
+    [Fact]
+    public void A_named_theme_counts_for_more_than_NO_COLOR()
+    {
+        var normal = Theme.For(new(Theme: "red", IsColourUnwanted: true)).Normal;
+
+        Assert.Equal((new Color(ColorName16.Red), new Color(ColorName16.Black)), (normal.Foreground, normal.Background));
+    }
+
+    [Fact]
+    public void Every_named_theme_draws_the_same_words()
+    {
+        var texts = Theme.Names.Select(name =>
+        {
+            using var screen = new Screen(Some.Ledger(), options: new(name, File: "ledger.db"));
+            return screen.Type("3").Text;
+        });
+
+        Assert.Single(texts.Distinct());
+    }
+
+    [Fact]
+    public void The_blank_screen_is_black_in_every_theme()
+    {
+        foreach (var name in Theme.Names)
+        {
+            using var screen = new Screen(Some.Ledger(), options: new(name));
+            screen.Press(Key.Space);
+
+            Assert.All(screen.Backgrounds, background => Assert.Equal(new Color(ColorName16.Black), background));
+        }
+    }
+}
