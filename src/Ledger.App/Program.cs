@@ -1,5 +1,7 @@
 using System.CommandLine;
 using Ledger.App.Commands.Files;
+using Ledger.App.Commands.Plan;
+using Ledger.App.Commands.Print;
 using Ledger.App.Commands.Record;
 using Ledger.App.Commands.Show;
 using Ledger.App.Wiring;
@@ -30,6 +32,8 @@ internal static class Program
             bench.File,
             new ShowCommands(bench),
             new RecordCommands(bench),
+            new PlanCommands(bench),
+            new PrintCommands(bench),
             new ImportCommand(bench),
             new ExportCommand(bench),
             new CheckCommand(bench),

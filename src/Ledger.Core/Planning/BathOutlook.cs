@@ -14,4 +14,8 @@ namespace Ledger.Core.Planning;
 /// <param name="Word">What is the matter with it; empty when all is well.</param>
 /// <param name="Proposal">What to do about it first; empty when all is well.</param>
 public sealed record BathOutlook(
-    string Item, Bath? Bath, bool IsFirst, Area Before, Area After, bool Fits, Money Share, string Word, string Proposal);
+    string Item, Bath? Bath, bool IsFirst, Area Before, Area After, bool Fits, Money Share, string Word, string Proposal)
+{
+    /// <summary>What must be measured out for the bath or baths that are to be mixed first; null when none is, or it is not known.</summary>
+    public Quantity? ToMix { get; init; }
+}

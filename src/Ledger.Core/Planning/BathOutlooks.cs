@@ -60,10 +60,15 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
     private BathOutlook Missing(Process process, string item)
     {
         var step = process.Reused.First(known => item.Equals(known.Item, StringComparison.OrdinalIgnoreCase));
+        var dilution = step.Dilution ?? holdings.Item(item)?.Dilution;
         var volume = step.WorkingVolume is { } working ? working.ToText(holdings.Settings.Style) : "the working volume";
         return new(
             item, null, IsFirst: true, Area.Zero, Area.Zero, Fits: false, Money.Zero, $"no bath of {item} is in use",
-            $"mix {volume} of {item}{(step.Dilution is { } dilution ? $" {dilution}" : "")}");
+            $"mix {volume} of {item}{(dilution is null ? "" : $" {dilution}")}")
+        {
+            ToMix = step.WorkingVolume is { } toMix && dilution is not null && holdings.Item(item)?.Unit == Unit.Millilitre
+                ? Quantity.Of(dilution.SourceIn(toMix)) : null,
+        };
     }
 
     private BathOutlook First(Bath bath, Area weighted)
@@ -74,8 +79,16 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
         var word = Trouble(reading, after);
         return new(
             bath.Item, bath, IsFirst: true, bath.WorkedWeighted, after, word.Length == 0,
-            share.UsedUpBy(after) - share.UsedUpBy(bath.WorkedWeighted), word, word.Length == 0 ? "" : Proposal(bath));
+            share.UsedUpBy(after) - share.UsedUpBy(bath.WorkedWeighted), word, word.Length == 0 ? "" : Proposal(bath))
+        {
+            ToMix = word.Length == 0 ? null : ToMix(bath, IsAtCeiling(bath) ? 2 : 1),
+        };
     }
+
+    private Quantity? ToMix(Bath bath, int baths) => holdings.Item(bath.Item)?.Unit != Unit.Millilitre ? null
+        : Quantity.Of(bath.Dilution.SourceIn(bath.WorkingVolume) * baths);
+
+    private bool IsAtCeiling(Bath bath) => holdings.SecondAfter(bath) is { } second && second.Rotations >= holdings.Settings.RotationCeiling;
 
     private string Trouble(BathReading reading, Area after)
     {
@@ -98,7 +111,7 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
         if (holdings.SecondAfter(bath) is not { } second)
             return $"pour out {bath.Code} and {mix}";
         var ceiling = holdings.Settings.RotationCeiling;
-        return second.Rotations >= ceiling
+        return IsAtCeiling(bath)
             ? $"the pair has been rotated {second.Rotations} times, the ceiling is {ceiling}: pour out both and {mix} twice"
             : $"rotate: pour out {bath.Code}, move {second.Code} up to first place, and {mix} as the second";
     }
@@ -110,6 +123,9 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
         var word = reading.EndedBy is null ? "" : Trouble(reading, bath.WorkedWeighted);
         return new(
             bath.Item, bath, IsFirst: false, bath.WorkedWeighted, bath.WorkedWeighted, word.Length == 0, Money.Zero, word,
-            word.Length == 0 ? "" : $"mix {bath.WorkingVolume.ToText(holdings.Settings.Style)} of {bath.Item} {bath.Dilution} anew in its place");
+            word.Length == 0 ? "" : $"mix {bath.WorkingVolume.ToText(holdings.Settings.Style)} of {bath.Item} {bath.Dilution} anew in its place")
+        {
+            ToMix = word.Length == 0 ? null : ToMix(bath, 1),
+        };
     }
 }

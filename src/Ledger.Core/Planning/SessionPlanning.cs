@@ -44,7 +44,7 @@ public static class SessionPlanning
             Batches = draft.Batches,
             Trays = new PlannedTrays(draft).Of(baths),
             Uses = uses,
-            Shortages = new Shortages(draft).Of(uses),
+            Shortages = new Shortages(draft).Of(uses, baths),
             Baths = baths,
             Cost = PlanCost.Of(uses, baths, draft.SheetCount),
             Advice = new PlanAdvice(draft).All(baths, outlooks.Choices(draft.Process)),

@@ -6,8 +6,15 @@ namespace Ledger.Core.Planning;
 /// <summary>Says what is short and what would cure it.</summary>
 internal sealed class Shortages(SessionPlanDraft draft)
 {
-    public IReadOnlyList<Shortage> Of(IEnumerable<PlannedUse> uses) =>
-        [.. uses.Where(use => !use.IsEnough).Select(use => new Shortage(use.Item, use.Needed, use.Available, Cure(use)))];
+    public IReadOnlyList<Shortage> Of(IEnumerable<PlannedUse> uses, IEnumerable<BathOutlook> baths) =>
+        [.. uses.Concat(ToMix(baths)).Where(use => !use.IsEnough).Select(use => new Shortage(use.Item, use.Needed, use.Available, Cure(use)))];
+
+    /// <summary>What the baths that must be mixed first would take. At a pair's ceiling the first one's figure is for both.</summary>
+    private IEnumerable<PlannedUse> ToMix(IEnumerable<BathOutlook> baths) => baths
+        .Where(bath => bath.ToMix is not null)
+        .GroupBy(bath => bath.Item, StringComparer.OrdinalIgnoreCase)
+        .Select(mixes => PlannedUse.Of(
+            draft.Item(mixes.Key), [mixes.First().ToMix!.Value], draft.Holdings.ContainersOf(mixes.Key), draft.Day));
 
     private string Cure(PlannedUse use)
     {

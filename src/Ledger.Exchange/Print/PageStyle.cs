@@ -21,7 +21,8 @@ internal static class PageStyle
         .figures b { font-size: 26pt; line-height: 1.15; white-space: nowrap; margin-right: 2mm; }
         .figures span { font-size: 14pt; overflow-wrap: anywhere; }
         table { border-collapse: collapse; width: 100%; margin: 2mm 0; }
-        th, td { border: 0.75pt solid #000; padding: 1mm 2mm; text-align: left; vertical-align: top; overflow-wrap: anywhere; }
+        th, td { border: 0.75pt solid #000; padding: 1mm 2mm; text-align: left; vertical-align: top; overflow-wrap: break-word; }
+        td:last-child { white-space: nowrap; }
         tr { break-inside: avoid; }
         .boxes { display: grid; grid-template-columns: repeat(10, 10mm); gap: 2mm; margin: 3mm 0; }
         .boxes i { width: 10mm; height: 10mm; border: 1pt solid #000; font: 8pt system-ui, sans-serif; text-align: right; padding: 0.5mm; }

@@ -40,7 +40,11 @@ public static class TallySlip
     private static IEnumerable<PageBlock> Room(BathReading reading, MeasureStyle style)
     {
         if (reading.EndedBy is { } end)
+        {
             yield return new Words($"It has ended by {end.Name()}: do not use it again.");
+            yield break;
+        }
+
         if (reading.Remaining is not { } left)
         {
             yield return new Words("No capacity is set; a box is a sheet of 8x10, or 80 square inches.");

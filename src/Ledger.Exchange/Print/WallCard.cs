@@ -59,7 +59,7 @@ public static class WallCard
         return
         [
             bath.Code, $"{bath.Item} {bath.Dilution}, {bath.WorkingVolume.ToText(style)}, {bath.Material.Name()}", capacity,
-            reading.Remaining?.ToText(style) ?? "not known", Scaled.ToText(reading.RemainingSheets(Format.Parse("8x10")) ?? 0, 0),
+            reading.EndedBy is { } end ? $"ended by {end.Name()}" : reading.Remaining?.ToText(style) ?? "not known", reading.RemainingSheets(Shown[0]) is { } sheets ? Scaled.ToText(sheets, 0) : "not known",
             reading.GoodUntil is { } good ? Dates.Text(good.Date) : "no limit is set",
         ];
     }

@@ -13,6 +13,8 @@ internal sealed class RecordCommands : Command
         Subcommands.Add(new RecordOpening(bench));
         Subcommands.Add(new RecordBath(bench));
         Subcommands.Add(new RecordSession(bench));
+        Subcommands.Add(new RecordPlan(bench));
+        Subcommands.Add(new RecordPlanEnding(bench));
         Subcommands.Add(new RecordDiscard(bench));
         Subcommands.Add(new RecordCount(bench));
         Subcommands.Add(new RecordCorrection(bench));

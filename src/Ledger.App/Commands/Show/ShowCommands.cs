@@ -13,6 +13,7 @@ internal sealed class ShowCommands : Command
         Subcommands.Add(new ShowShelf(bench));
         Subcommands.Add(new ShowBaths(bench));
         Subcommands.Add(new ShowSessions(bench));
+        Subcommands.Add(new ShowPlans(bench));
         Subcommands.Add(new ShowCosts(bench));
         Subcommands.Add(new ShowJournal(bench));
         Subcommands.Add(new ShowItem(bench));

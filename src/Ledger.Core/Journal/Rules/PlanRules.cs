@@ -45,7 +45,7 @@ internal static class PlanRules
         if (session.Plan is not { Length: > 0 } name)
             return;
         var plan = Plan(name, draft);
-        Require.That(!plan.IsTrip, $"{plan.Name} is a trip; end it with `plan done`, and plan the session that develops its film");
+        Require.That(!plan.IsTrip, $"{plan.Name} is a trip; end it with `record plan-ending`, and plan the session that develops its film");
         draft.Add(new PlanEnded(plan.Name, $"session {session.Session.Trim()}"));
     }
 
