@@ -20,6 +20,9 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films)
     /// <summary>The fields in order.</summary>
     public IReadOnlyList<FormField> Fields => [Film, Sheets, Group, Developer, Fate];
 
+    /// <summary>Dummies that were planned beside a lone sheet; they count while it stays alone.</summary>
+    public int PlannedDummies { get; set; }
+
     /// <summary>Whether nothing says that sheets were developed here.</summary>
     public bool IsBlank => Sheets.IsEmpty && Developer.IsEmpty;
 
@@ -31,6 +34,7 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films)
     {
         Item = answers.Needed(Film),
         Sheets = answers.Whole(Sheets),
+        Dummies = Sheets.Text.Trim() == "1" ? PlannedDummies : 0,
         Group = Group.Text,
         Developer = answers.Volume(Developer),
         Fate = (Fate)answers.OneOf(Fate, Fates.Names),
