@@ -40,7 +40,6 @@ CREATE TRIGGER process_version_step_is_never_changed BEFORE UPDATE ON process_ve
 CREATE TRIGGER process_version_step_is_never_deleted BEFORE DELETE ON process_version_step BEGIN SELECT RAISE(ABORT, 'a version of a process is never deleted; define the process anew'); END;
 
 ALTER TABLE session ADD COLUMN process_version INTEGER NOT NULL DEFAULT 1 CHECK (process_version > 0);
-ALTER TABLE session ADD COLUMN dummies INTEGER NOT NULL DEFAULT 0 CHECK (dummies >= 0);
 
 CREATE TABLE plan (
     entry_id INTEGER PRIMARY KEY REFERENCES entry (id),
@@ -62,6 +61,7 @@ CREATE TABLE plan_sheets (
     "group"  TEXT NOT NULL,
     subject  TEXT NOT NULL,
     holder   TEXT NOT NULL,
+    "from"   TEXT, -- holder sides, a box of exposed sheets, or sheets by number
     PRIMARY KEY (entry_id, number)
 ) STRICT, WITHOUT ROWID;
 

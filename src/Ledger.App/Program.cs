@@ -27,9 +27,11 @@ internal static class Program
     internal static int Run(IReadOnlyList<string> args, Surroundings around)
     {
         var bench = new Workbench(around);
+        var theme = TerminalStart.ThemeOption();
         var root = new RootCommand(Purpose)
         {
             bench.File,
+            theme,
             new ShowCommands(bench),
             new RecordCommands(bench),
             new PlanCommands(bench),
@@ -42,7 +44,7 @@ internal static class Program
             new CompletionCommand(bench),
         };
         Help.AddTo(root, Details, around.Width);
-        root.SetAction(parse => TerminalStart.Open(bench, bench.PathIn(parse)));
+        root.SetAction(parse => TerminalStart.Open(bench, bench.PathIn(parse), parse.GetValue(theme)));
         return Invocation.Run(root, args, around);
     }
 }

@@ -122,11 +122,25 @@ public sealed class LedgerFile : ILedger, IProcessHistory, IDisposable
         Guard(() => new BathReader(_connection).WorkOf(bath, asOf, atMost));
 
     /// <inheritdoc/>
+    public IReadOnlyList<WasteJug> JugsOn(LocalDate asOf) => Guard(() => new JugReader(_connection).All(asOf));
+
+    /// <inheritdoc/>
     public Process? ProcessVersion(string name, int version) =>
         Guard(() => new CatalogueReader(_connection).ProcessVersion(name, version, Current()));
 
     /// <inheritdoc/>
     public CostFacts Costs(LocalDate from, LocalDate to) => Guard(() => new CostReader(_connection).Read(from, to));
+
+    /// <inheritdoc/>
+    public SheetStory? Story(string sheet, LocalDate asOf) =>
+        Guard(() => new StoryReader(_connection).Read(sheet, asOf, HoldingsOn(asOf)));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf) => Guard(() => new PlaceReader(_connection).PlacesOf(item, asOf));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Untouched> UntouchedSince(LocalDate day, LocalDate asOf) =>
+        Guard(() => new PlaceReader(_connection).UntouchedSince(day, HoldingsOn(asOf)));
 
     /// <summary>Proves the file.</summary>
     public CheckReport Check(IProgress<double>? progress, CancellationToken cancel) =>

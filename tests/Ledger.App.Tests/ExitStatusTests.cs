@@ -34,6 +34,7 @@ public class ExitStatusTests
     [InlineData("import holidays x.csv")]
     [InlineData("import items")]
     [InlineData("completion tcsh")]
+    [InlineData("--theme blue")]
     public void A_wrong_command_line_ends_with_2_and_says_what_is_accepted(string line)
     {
         using var room = Darkroom.WithDemoYear();
@@ -49,7 +50,7 @@ public class ExitStatusTests
     [InlineData("record receipt pan100 1 --price -5", "the price cannot be negative")]
     [InlineData("record receipt pan100 1 --date 2026-03-16", "2026-03-16 is later than today, 2026-03-15")]
     [InlineData("record receipt pan100 1 --date 1826-03-16", "too long ago")]
-    [InlineData("record opening syrup/1", "is open")]
+    [InlineData("record opening syrup/5", "is open")]
     [InlineData("record bath F1 rapidfix 1l", "there was a bath F1 already")]
     [InlineData("record bath F9 rapidfix 1l --amount 200g", "kept in ml, not in g")]
     [InlineData("record discard F9 --reason spent", "F9")]
@@ -121,6 +122,6 @@ public class ExitStatusTests
 
     private sealed class BrokenScreens : Wiring.IScreens
     {
-        public void Show(Storage.LedgerFile ledger) => throw new InvalidOperationException("broken");
+        public int Show(Storage.LedgerFile ledger, string? theme) => throw new InvalidOperationException("broken");
     }
 }

@@ -1,16 +1,19 @@
 using Ledger.App.Tests.Support;
+using Ledger.Exchange.Import;
 
 namespace Ledger.App.Tests;
 
 public class FileCommandTests
 {
+    private static readonly int Year = DemoYear.Read(DemoYear.LastDay).Count;
+
     [Fact]
     public void An_export_holds_every_table_and_is_replaced_only_on_demand()
     {
         using var room = Darkroom.WithDemoYear();
         var folder = room.PathOf("export");
         Assert.Contains("tables exported to", room.Do("export", folder), StringComparison.Ordinal);
-        Assert.Equal(79, File.ReadLines(Path.Combine(folder, "entry.csv")).Count(line => line.Length > 0));
+        Assert.Equal(Year + 1, File.ReadLines(Path.Combine(folder, "entry.csv")).Count(line => line.Length > 0));
         Assert.StartsWith("id,", File.ReadLines(Path.Combine(folder, "lot.csv")).First(), StringComparison.Ordinal);
 
         File.WriteAllText(Path.Combine(folder, "entry.csv"), "mine");
@@ -28,9 +31,9 @@ public class FileCommandTests
         room.Do("backup", room.PathOf("copy.db"));
         room.Do("record", "discard", "practice", "1", "--reason", "bent");
         var text = room.Do("backup", "--restore", room.PathOf("copy.db"));
-        Assert.Equal(78, room.Run("check", "--json").Json.GetProperty("entries").GetInt32());
+        Assert.Equal(Year, room.Run("check", "--json").Json.GetProperty("entries").GetInt32());
         var old = text.TrimEnd().Split(' ')[^1];
-        Assert.Equal(79, room.RunAnywhere("--file", old, "check", "--json").Json.GetProperty("entries").GetInt32());
+        Assert.Equal(Year + 1, room.RunAnywhere("--file", old, "check", "--json").Json.GetProperty("entries").GetInt32());
     }
 
     [Fact]
@@ -75,8 +78,9 @@ public class FileCommandTests
     {
         var screens = new RememberedScreens();
         using var room = new Darkroom { Screens = screens };
-        var ran = room.RunAnywhere("demo");
+        var ran = room.RunAnywhere("demo", "--theme", "red");
         Assert.Equal(0, ran.Status);
+        Assert.Equal("red", screens.Theme);
         Assert.StartsWith(Path.GetTempPath(), screens.Path, StringComparison.Ordinal);
         Assert.Contains(screens.Path!, ran.Out, StringComparison.Ordinal);
         Directory.Delete(Path.GetDirectoryName(screens.Path)!, recursive: true);
@@ -110,6 +114,12 @@ public class FileCommandTests
     {
         public string? Path { get; private set; }
 
-        public void Show(Storage.LedgerFile ledger) => Path = ledger.Path;
+        public string? Theme { get; private set; }
+
+        public int Show(Storage.LedgerFile ledger, string? theme)
+        {
+            (Path, Theme) = (ledger.Path, theme);
+            return 0;
+        }
     }
 }

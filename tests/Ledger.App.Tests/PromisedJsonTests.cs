@@ -54,6 +54,20 @@ public class PromisedJsonTests
         { "show item syrup", "moves", "entry:number date:date container:text lot:number change:quantity value:money" },
         { "show bath F1", "", "bath:text role:text isSpent:flag inUse:flag" },
         { "show bath F4", "work", "entry:number date:date isFirst:flag areaSqIn:number weightedAreaSqIn:number" },
+        { "show holders", "", "asOf:date slideConvention:text" },
+        { "show holders", "holders", "holder:text format:text notch:text boughtOn:date? cleanedOn:date? isBagged:flag" },
+        {
+            "show holders", "holders/sides",
+            "side:text name:text state:text outOfService:text? sheet:text? item:text? loadedOn:date? exposedOn:date? group:text? "
+            + "days:number? isOverdue:flag isFlagged:flag"
+        },
+        { "show item pan100", "places", "place:text kind:text quantity:quantity value:money" },
+        {
+            "show sheet E07-2", "",
+            "sheet:text item:text batch:text box:text place:text film:money side:text loadedOn:date exposedOn:date group:text line:text "
+            + "session:text developedOn:date fate:text cause:text negative:text? total:money"
+        },
+        { "show forgotten", "containers", "container:text item:text quantity:quantity lastTouched:date" },
         { "check", "", "ok:flag entries:number movements:number" },
     };
 

@@ -1,10 +1,14 @@
 using Ledger.App.Tests.Support;
+using Ledger.Exchange.Import;
 
 namespace Ledger.App.Tests;
 
 public class RecordTests
 {
     private static readonly string[] _pour = ["record", "session", "S23", "--process", "film", "--sheets", "4 pan100 N keeper 80ml"];
+
+    /// <summary>The number of the first entry after the demo year's.</summary>
+    private static readonly int _next = DemoYear.Read(DemoYear.LastDay).Count + 1;
 
     [Fact]
     public void A_session_shows_everything_it_touched_before_and_after()
@@ -13,9 +17,9 @@ public class RecordTests
         var ran = room.Run(
             "record", "session", "S23", "--process", "film", "--sheets", "3 pan100 N keeper 25ml", "1 pan100 N-1 reject: dust: a lot");
         Assert.Equal(0, ran.Status);
-        Assert.StartsWith("entry 79: session S23: 4 pan100, 320 sq in through F4\n", ran.Out, StringComparison.Ordinal);
-        Assert.Matches(@"\n  syrup/1 +64 ml +-> +39 ml\n", ran.Out);
-        Assert.Matches(@"\n  pan100/5 +15 sheets +-> +11 sheets\n", ran.Out);
+        Assert.StartsWith($"entry {_next}: session S23: 4 pan100, 320 sq in through F4\n", ran.Out, StringComparison.Ordinal);
+        Assert.Matches(@"\n  syrup/5 +64 ml +-> +39 ml\n", ran.Out);
+        Assert.Matches(@"\n  pan100/6 +24 sheets +-> +20 sheets\n", ran.Out);
         Assert.Matches(@"\n  F4 +1600 sq in of 3000 sq in +-> +1920 sq in of 3000 sq in\n", ran.Out);
         Assert.Contains("bath F4 was good until", ran.Error, StringComparison.Ordinal);
 
@@ -72,8 +76,8 @@ public class RecordTests
         room.Do(receipt);
         var again = room.Run(receipt);
         Assert.Equal((0, ""), (again.Status, again.Out));
-        Assert.Contains("entry 79 stands in the journal under this reference already", again.Error, StringComparison.Ordinal);
-        Assert.Equal(79, room.Run("check", "--json").Json.GetProperty("entries").GetInt32());
+        Assert.Contains($"entry {_next} stands in the journal under this reference already", again.Error, StringComparison.Ordinal);
+        Assert.Equal(_next, room.Run("check", "--json").Json.GetProperty("entries").GetInt32());
     }
 
     [Fact]
@@ -82,12 +86,12 @@ public class RecordTests
         using var room = Darkroom.WithDemoYear();
         var before = room.Do("show", "shelf", "--json");
         room.Do("record", "receipt", "syrup", "1", "--price", "44");
-        room.Do("record", "correction", "79", "--reason", "typed twice");
+        room.Do("record", "correction", $"{_next}", "--reason", "typed twice");
         Assert.Equal(before, room.Do("show", "shelf", "--json"));
         var entries = room.Run("show", "journal", "--last", "2", "--json").Json.GetProperty("entries");
-        Assert.Equal(79, entries[0].GetProperty("reverses").GetInt32());
-        Assert.Equal(80, entries[1].GetProperty("reversedBy").GetInt32());
-        Assert.Matches(@"\[reversed\s+by\s+entry\s+80\]", room.Do("show", "journal", "--last", "2"));
+        Assert.Equal(_next, entries[0].GetProperty("reverses").GetInt32());
+        Assert.Equal(_next + 1, entries[1].GetProperty("reversedBy").GetInt32());
+        Assert.Matches($@"\[reversed\s+by\s+entry\s+{_next + 1}\]", room.Do("show", "journal", "--last", "2"));
     }
 
     [Fact]
@@ -140,7 +144,7 @@ public class RecordTests
     {
         using var room = Darkroom.WithDemoYear();
         string[] sheets = ["record", "session", "S23", "--process", "film", "--sheets", "4 pan100 N", "2 pan100 N-1"];
-        Assert.Matches(@"syrup/1 +64 ml +-> +14 ml", room.Do([.. sheets, "--developer", "25", "25", "--dry-run"]));
+        Assert.Matches(@"syrup/5 +64 ml +-> +14 ml", room.Do([.. sheets, "--developer", "25", "25", "--dry-run"]));
         Assert.Equal(2, room.Run([.. sheets, "--developer", "25", "25", "10"]).Status);
         Assert.Equal(2, room.Run([
             "record", "session", "S23", "--process", "film", "--sheets", "4 pan100 25ml", "--developer", "25"]).Status);

@@ -5,12 +5,14 @@ using Ledger.Published.Tests.Support;
 
 namespace Ledger.Published.Tests;
 
-/// <summary>Cost formulas on worked examples that print their results. In each, what was used and what is on hand add up to what was bought.</summary>
+/// <summary>
+/// Cost formulas on worked examples that print their results. In each, what was used and what is on hand add up to what was bought.
+/// </summary>
 public sealed class CostFlowTests
 {
     /// <summary>
-    /// OpenStax, Principles of Accounting, Vol. 1: Financial Accounting, section 10.3 (perpetual), modules m67889 to m67893; inventory-maths
-    /// 1.1, worked-examples A1. A sale by specific identification names its lots.
+    /// OpenStax, Principles of Accounting, Vol. 1: Financial Accounting, section 10.3 (perpetual), modules m67889 to m67893;
+    /// inventory-maths 1.1, worked-examples A1. A sale by specific identification names its lots.
     /// </summary>
     private const string OpenStax = """
         date   | event | lot | units | unit cost
@@ -169,7 +171,7 @@ public sealed class CostFlowTests
         Assert.Equal(318.857m, Math.Round(flow.OnHand.Amount, 3));
     }
 
-    /// <summary>Worked-examples A6: specific identification with traced lots; the inputs are printed, the results derived from them.</summary>
+    /// <summary>Worked-examples A6: specific identification with traced lots; inputs are printed, results derived from them.</summary>
     private const string Traced = """
         date | event | lot | units | unit cost
         1    | buy   | 1   | 400   | 14

@@ -51,7 +51,7 @@ public sealed class PlanningTests : IDisposable
         var plan = Assert.IsType<Planned>(SessionPlanning.Of(Now.Plan("spring")!.Request, Now)).Plan;
         var session = _file.Accept(plan.ToLog(Some.Key(), "S01", _file.Ledger.Today) with { Plan = "spring" });
         Assert.Empty(Now.Plans);
-        Assert.Equal(1, _file.Ledger.Sessions(_file.Ledger.Today, null, 1).Single().Dummies);
+        Assert.Equal(5, _file.Ledger.Sessions(_file.Ledger.Today, null, 1).Single().Sheets);
         Assert.Equal(6 * 80, Now.Bath("F1")!.Worked.SquareInches);
         Assert.Empty(_file.Ledger.Check(null, default).Problems);
         _file.Accept(Undo(session.Number));

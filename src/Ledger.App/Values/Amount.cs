@@ -35,11 +35,12 @@ internal sealed record Amount(decimal Value, Unit? Measure, decimal Factor)
         }
     }
 
-    /// <summary>The quantity; an item of another unit is for the rules to refuse.</summary>
+    /// <summary>The quantity, by weight or volume where the item has a density; another unit is for the rules to refuse.</summary>
     public Quantity For(Item? item)
     {
         var unit = Measure ?? item?.Unit ?? Unit.Piece;
-        return new(Base(unit), unit);
+        var quantity = new Quantity(Base(unit), unit);
+        return item?.Converted(quantity) ?? quantity;
     }
 
     /// <summary>The volume, in millilitres where no unit was written.</summary>

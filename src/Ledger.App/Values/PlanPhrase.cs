@@ -2,10 +2,10 @@ using Ledger.Core.Sessions;
 
 namespace Ledger.App.Values;
 
-/// <summary>Sheets to plan as they are typed: "4 pan100 N", "2 pan100 N-1 in E04: mill race".</summary>
+/// <summary>Sheets to plan as they are typed: "4 pan100 N", "2 pan100 N-1 in E04: mill race", "3 pan100 from pan100 N".</summary>
 internal static class PlanPhrase
 {
-    public const string Form = "COUNT FILM [GROUP] [in HOLDER] [: SUBJECT]";
+    public const string Form = "COUNT FILM [GROUP] [in HOLDER] [from WHERE] [: SUBJECT]";
 
     public static RequestedSheets Parse(string text)
     {
@@ -20,11 +20,21 @@ internal static class PlanPhrase
             sheets = word.ToLowerInvariant() switch
             {
                 "in" => sheets with { Holder = phrase.Take("the holder after \"in\"") },
+                "from" => sheets with { From = Rest(phrase) },
                 "group" => sheets with { Group = phrase.Take("the group after \"group\"") },
                 _ when sheets.Group.Length == 0 => sheets with { Group = word },
                 _ => throw phrase.Refuse($"\"{word}\" has no place here; sheets are written as {Form}"),
             };
         return sheets;
+    }
+
+    /// <summary>Holder sides, a box of exposed sheets or sheets by number: all words that are left.</summary>
+    private static string Rest(Phrase phrase)
+    {
+        var words = new List<string> { phrase.Take("the holder sides or the box of exposed sheets after \"from\"") };
+        while (phrase.TryTake(out var word))
+            words.Add(word);
+        return string.Join(' ', words);
     }
 
     /// <summary>Developing times as they are typed.</summary>

@@ -1,3 +1,4 @@
+using Ledger.Core.Film;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
@@ -7,7 +8,9 @@ namespace Ledger.App.Values;
 /// <summary>The sheets of a session as they are typed: "4 pan100 N", "1 pan100 N-1 reject: dust", "6 pan100 25ml from pan100/3".</summary>
 internal static class SheetsPhrase
 {
-    public const string Form = "COUNT FILM [GROUP] [FATE] [DEVELOPERml] [from BOX] [: NOTE]";
+    public const string Form = "COUNT FILM [GROUP] [FATE [CAUSE]] [DEVELOPERml] [from BOX|SIDES|exposed GROUP] [: NOTE]";
+
+    private static readonly Func<string, Fate?> _fate = Text.OneOf<Fate>(Fates.Names, "fate");
 
     public static SessionLine Parse(string text)
     {
@@ -18,20 +21,32 @@ internal static class SheetsPhrase
             Item = phrase.Take("the film"),
             Note = phrase.Note,
         };
-        var known = Text.OneOf<Fate>(Fates.Names, "fate");
-        while (phrase.TryTake(out var word))
-            line = word.ToLowerInvariant() switch
-            {
-                "from" => line with { Container = phrase.Take("the box after \"from\"") },
-                "group" => line with { Group = phrase.Take("the group after \"group\"") },
-                _ when Fates.Names.Contains(word, StringComparer.OrdinalIgnoreCase) => line with { Fate = known(word)!.Value },
-                _ when Amount.TryParse(word) is { Measure: not null } => line with { Developer = Text.Volume(word) },
-                _ when line.Group.Length == 0 => line with { Group = word },
-                _ => throw phrase.Refuse(
-                    $"\"{word}\" is neither a fate ({string.Join(", ", Fates.Names)}) "
-                        + $"nor an amount of developer, and the group is {line.Group}"),
-            };
-        return line;
+        while (true)
+            if (line.Fate == Fate.Reject && RejectCauses.Names.FirstOrDefault(phrase.TryTakeName) is { } cause)
+                line = line with { Cause = RejectCauses.Named(cause) };
+            else if (phrase.TryTake(out var word))
+                line = With(word, phrase, line);
+            else
+                return line;
+    }
+
+    private static SessionLine With(string word, Phrase phrase, SessionLine line) => word.ToLowerInvariant() switch
+    {
+        "from" => From(phrase.Take("the box or holder side after \"from\""), phrase, line),
+        "group" => line with { Group = phrase.Take("the group after \"group\"") },
+        _ when Fates.Names.Contains(word, StringComparer.OrdinalIgnoreCase) => line with { Fate = _fate(word)!.Value },
+        _ when Amount.TryParse(word) is { Measure: not null } => line with { Developer = Text.Volume(word) },
+        _ when line.Group.Length == 0 => line with { Group = word },
+        _ => throw phrase.Refuse(
+            $"\"{word}\" is neither a fate ({string.Join(", ", Fates.Names)}) nor an amount of developer, and the group is {line.Group}"),
+    };
+
+    /// <summary>A box has a stroke in its name (pan100/3), a side has none (E07-2); the box of exposed sheets is named by its group.</summary>
+    private static SessionLine From(string source, Phrase phrase, SessionLine line)
+    {
+        if (source.Equals("exposed", StringComparison.OrdinalIgnoreCase))
+            return line with { From = ExposedBox.CodeOf(line.Item, phrase.Take("the group after \"exposed\"")) };
+        return source.Contains('/', StringComparison.Ordinal) ? line with { Container = source } : line with { From = source };
     }
 
     /// <summary>Gives each batch its developer, in the order of the lines.</summary>

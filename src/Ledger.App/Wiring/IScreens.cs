@@ -6,5 +6,8 @@ namespace Ledger.App.Wiring;
 internal interface IScreens
 {
     /// <summary>Shows a ledger until the user leaves.</summary>
-    void Show(LedgerFile ledger);
+    /// <param name="ledger">The ledger.</param>
+    /// <param name="theme">The theme's name, or null for the terminal's own colours.</param>
+    /// <returns>The exit status.</returns>
+    int Show(LedgerFile ledger, string? theme);
 }

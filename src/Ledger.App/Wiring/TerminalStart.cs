@@ -1,9 +1,21 @@
+using System.CommandLine;
+using Ledger.App.Values;
+using Ledger.Terminal.Themes;
+
 namespace Ledger.App.Wiring;
 
 /// <summary>Opens the terminal screens, or says that there is no terminal to open them on.</summary>
 internal static class TerminalStart
 {
-    public static int Open(Workbench bench, string path)
+    /// <summary>--theme, where screens are opened.</summary>
+    public static Option<string?> ThemeOption()
+    {
+        var option = Typed.Option<string?>("--theme", "NAME", ThemeNamed, $"how the screens are coloured: {string.Join(", ", Theme.Names)}");
+        option.CompletionSources.Add([.. Theme.Names]);
+        return option;
+    }
+
+    public static int Open(Workbench bench, string path, string? theme)
     {
         if (bench.Around.Screens() is not { } screens)
         {
@@ -12,7 +24,9 @@ internal static class TerminalStart
         }
 
         using var ledger = bench.Open(path);
-        screens.Show(ledger);
-        return ExitStatus.Done;
+        return screens.Show(ledger, theme);
     }
+
+    private static string ThemeNamed(string text) => Theme.Names.FirstOrDefault(name => name == text)
+        ?? throw new FormatException($"there is no theme \"{text}\"; known: {string.Join(", ", Theme.Names)}");
 }

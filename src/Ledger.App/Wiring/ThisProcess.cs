@@ -21,7 +21,7 @@ internal static class ThisProcess
             Width = Console.IsOutputRedirected ? 80 : Math.Max(80, Console.WindowWidth),
             IsWatched = !Console.IsErrorRedirected,
             Interrupts = Interrupts,
-            Screens = () => null,
+            Screens = TerminalScreens.IfAttached,
         };
     }
 

@@ -56,6 +56,36 @@ public sealed record Bath
     /// <summary>The chemicals in it, by lot.</summary>
     public IReadOnlyList<BathContent> Contents { get; init; } = [];
 
+    /// <summary>The day on which its work reached its capacity; null before.</summary>
+    public LocalDate? FilledOn { get; init; }
+
+    /// <summary>What it stood in since which day, in the order of days; none for a full closed bottle.</summary>
+    public IReadOnlyList<Standing> Standings { get; init; } = [];
+
+    /// <summary>The clearing tests made in it, the first one first.</summary>
+    public IReadOnlyList<ClearingTime> ClearingTests { get; init; } = [];
+
+    /// <summary>What was seen or smelled at it, the first one first.</summary>
+    public IReadOnlyList<Observation> Observations { get; init; } = [];
+
+    /// <summary>Its silver readings, the first one first.</summary>
+    public IReadOnlyList<SilverReading> SilverReadings { get; init; } = [];
+
+    /// <summary>The residual tests attached to it, the first one first.</summary>
+    public IReadOnlyList<ResidualTest> ResidualTests { get; init; } = [];
+
+    /// <summary>Its top-ups, the first one first.</summary>
+    public IReadOnlyList<TopUpRecord> TopUps { get; init; } = [];
+
+    /// <summary>At what its tests say that it is spent.</summary>
+    public BathLimits Limits { get; init; } = BathLimits.Default;
+
+    /// <summary>The same capacity on other bases, as the item lists them.</summary>
+    public IReadOnlyList<Capacity> OtherCapacities { get; init; } = [];
+
+    /// <summary>Replenisher per 80 sq in, for a developer that is topped up.</summary>
+    public Volume? ReplenisherPer80SquareInches { get; init; }
+
     /// <summary>The area it can take in all, or null without a capacity.</summary>
     public Area? TotalCapacity => Capacity?.Of(WorkingVolume);
 }

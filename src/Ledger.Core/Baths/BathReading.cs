@@ -1,5 +1,6 @@
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
+using Ledger.Core.Stock;
 using NodaTime;
 
 namespace Ledger.Core.Baths;
@@ -36,13 +37,36 @@ public sealed record BathReading
     public int AgeDays => Period.DaysBetween(Bath.MixedOn, _today);
 
     /// <summary>The last good day and its rule, or null when nothing limits its age.</summary>
-    public GoodUntil? GoodUntil => GoodUntil.OfWorkingSolution(Bath.Keeping, Bath.MixedOn);
+    public GoodUntil? GoodUntil => GoodUntil.OfWorkingSolution(Bath.Keeping, Bath.MixedOn, Bath.Standings);
 
-    /// <summary>What has ended it, or null while it is good.</summary>
-    public BathEnd? EndedBy =>
-        UsedPercent >= 100 ? BathEnd.Area
-        : GoodUntil is { } limit && limit.IsPast(_today) ? BathEnd.Age
+    /// <summary>Every end that has come, the first one first; the same day's in the order area, age, test, sight.</summary>
+    public IReadOnlyList<EndReached> Ends => [.. Reached().OrderBy(end => end.On).ThenBy(end => end.By)];
+
+    /// <summary>What has ended it, or null while it is good: the end that came first.</summary>
+    public BathEnd? EndedBy => Ends is [var first, ..] ? first.By : null;
+
+    /// <summary>The line through its clearing tests.</summary>
+    public ClearingTrend Clearing => new(Bath.ClearingTests, Bath.WorkingVolume, Bath.Limits.SpentMultipleThousandths);
+
+    /// <summary>How long to fix the film of the last clearing test, in seconds; null without a test.</summary>
+    public decimal? FixingSeconds => Bath.ClearingTests is [.., var last]
+        ? last.FixingTenths(Bath.Limits.FixingMultipleThousandths) / 10m
         : null;
+
+    /// <summary>
+    /// What will end it first if it goes on taking work as it has since it was mixed; null when it has ended or nothing can be said.
+    /// </summary>
+    public EndReached? ComesFirst => IsSpent ? null : Expected().OrderBy(end => end.On).ThenBy(end => end.By).FirstOrDefault();
+
+    /// <summary>Its capacity on every basis: the one that counts first, then the item's others.</summary>
+    public IReadOnlyList<BasisReading> Bases =>
+    [
+        .. new[] { Bath.Capacity }.Concat(Bath.OtherCapacities).OfType<Capacity>().DistinctBy(capacity => capacity.Basis)
+            .Select(capacity => new BasisReading(capacity, Bath.WorkingVolume, Bath.WorkedWeighted)),
+    ];
+
+    /// <summary>What it is owed in replenisher; null for a bath that is not replenished.</summary>
+    public ReplenishmentReading? Replenishment => Bath.ReplenisherPer80SquareInches is { } rate ? new(Bath, rate) : null;
 
     /// <summary>Whether it must not be used again.</summary>
     public bool IsSpent => EndedBy is not null;
@@ -59,4 +83,42 @@ public sealed record BathReading
 
     /// <summary>Whether so much more weighted area fits into its capacity; a bath without a capacity never refuses.</summary>
     public bool Fits(Area weighted) => Bath.TotalCapacity is not { } capacity || Bath.WorkedWeighted + weighted <= capacity;
+
+    private IEnumerable<EndReached> Reached()
+    {
+        if (UsedPercent >= 100)
+            yield return new(BathEnd.Area, Bath.FilledOn ?? _today, $"{Bath.Capacity!.Basis} capacity used");
+        if (GoodUntil is { } limit && limit.IsPast(_today))
+            yield return new(BathEnd.Age, limit.Date.PlusDays(1), $"{limit.Rule.Name()} over");
+        if (Bath.ClearingTests.FirstOrDefault(test => test.IsSpentAt(Bath.Limits.SpentMultipleThousandths)) is { } test)
+            yield return new(BathEnd.Test, test.Date, $"{test.Film} cleared in {test.Seconds:0.#} s, {test.Ratio:0.00} times the fresh time");
+        if (Bath.SilverReadings.FirstOrDefault(silver => silver.MilligramsPerLitre >= Bath.Limits.SilverMilligramsPerLitre) is { } reading)
+            yield return new(BathEnd.Test, reading.Date, $"{reading.GramsPerLitre:0.###} g of silver per litre");
+        if (Bath.Observations.FirstOrDefault(seen => seen.EndsUse) is { } sign)
+            yield return new(BathEnd.Sight, sign.Date, sign.Sign);
+    }
+
+    private IEnumerable<EndReached> Expected()
+    {
+        if (GoodUntil is { } limit)
+            yield return new(BathEnd.Age, limit.Date.PlusDays(1), limit.Rule.Name());
+        var perDay = AgeDays > 0 ? Bath.WorkedWeighted.Hundredths / (double)AgeDays : 0;
+        if (Remaining is { } left && DayAfter(left.Hundredths, perDay) is { } filled)
+            yield return new(BathEnd.Area, filled, $"{Bath.Capacity!.Basis} capacity");
+        if (Clearing.ReachedAt is { } at
+            && DayAfter((at - (double)ThroughputSquareInchesPerLitre) * (double)Bath.WorkingVolume.Litres * Area.PerSquareInch, perDay) is { } slow)
+            yield return new(BathEnd.Test, slow, "line through the clearing tests");
+    }
+
+    private LocalDate? DayAfter(double area, double perDay)
+    {
+        var days = area / perDay;
+        return days is >= 0 and < 36_500 ? _today.PlusDays((int)days) : null;
+    }
 }
+
+/// <summary>An end of a bath, come or to come.</summary>
+/// <param name="By">What ends it.</param>
+/// <param name="On">The first day on which it has ended.</param>
+/// <param name="Because">The figure or rule behind it.</param>
+public sealed record EndReached(BathEnd By, LocalDate On, string Because);

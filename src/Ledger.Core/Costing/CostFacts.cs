@@ -39,7 +39,14 @@ public sealed record FilmLoss(string Item, long Sheets, Money Cost);
 /// <param name="WorkedAfter">The weighted area it had taken when the period ended.</param>
 /// <param name="WasMixedBefore">Whether it stood there when the period began.</param>
 /// <param name="HasEnded">Whether it was poured out by the end of the period.</param>
-public sealed record BathUse(BathShare Share, Area WorkedBefore, Area WorkedAfter, bool WasMixedBefore, bool HasEnded);
+public sealed record BathUse(BathShare Share, Area WorkedBefore, Area WorkedAfter, bool WasMixedBefore, bool HasEnded)
+{
+    /// <summary>What was added to it in the period.</summary>
+    public Money AddedSince { get; init; }
+
+    /// <summary>What was left of it when the period began.</summary>
+    public Money LeftBefore => WasMixedBefore ? Share.LeftAfter(WorkedBefore) - AddedSince : Money.Zero;
+}
 
 /// <summary>What a session used.</summary>
 /// <param name="Session">Its name.</param>

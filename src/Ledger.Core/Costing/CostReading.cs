@@ -14,7 +14,7 @@ public sealed class CostReading
     {
         Facts = facts;
         _sheets = [.. facts.Sessions.SelectMany(SheetCost.Of)];
-        var opening = facts.Baths.Where(bath => bath.WasMixedBefore).Select(bath => bath.Share.LeftAfter(bath.WorkedBefore));
+        var opening = facts.Baths.Select(bath => bath.LeftBefore);
         Spent = facts.OnHandBefore + Sum(opening) + facts.Bought;
         Film = Sum(_sheets.Where(sheet => sheet.Fate.IsNegative()).Select(sheet => sheet.Film));
         SpoiledFilm = Sum(_sheets.Where(sheet => !sheet.Fate.IsNegative()).Select(sheet => sheet.Film));

@@ -1,4 +1,6 @@
 using Ledger.Core.Baths;
+using Ledger.Core.Film;
+using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
@@ -21,6 +23,9 @@ public sealed class Holdings
     private readonly Dictionary<string, PlaceId> _bathsByCode = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, KeptPlan> _plans = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, long> _lastContainerNumber = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<(ItemId Item, string Formula), KeepingLimits> _formulas = [];
+    private readonly Dictionary<string, WasteJug> _jugs = new(StringComparer.OrdinalIgnoreCase);
+    private Settings _settings = Settings.Default;
 
     /// <summary>Empty holdings.</summary>
     /// <param name="asOf">The day they stand for.</param>
@@ -30,7 +35,19 @@ public sealed class Holdings
     public LocalDate AsOf { get; }
 
     /// <summary>The ledger's settings.</summary>
-    public Settings Settings { get; set; } = Settings.Default;
+    public Settings Settings
+    {
+        get => _settings;
+        set
+        {
+            _settings = value;
+            foreach (var container in _containers.Values.ToList())
+                _containers[container.Place] = Kept(container);
+        }
+    }
+
+    /// <summary>The holders, the boxes of exposed sheets, and the sheets in them.</summary>
+    public FilmRegister Film { get; } = new();
 
     /// <summary>The highest number of a place so far.</summary>
     public long LastPlace { get; set; } = Places.FirstFree - 1;
@@ -48,7 +65,13 @@ public sealed class Holdings
     public IEnumerable<Container> Containers => _containers.Values.OrderBy(container => container.Place.Value);
 
     /// <summary>All baths in use, in the order of mixing.</summary>
-    public IEnumerable<Bath> Baths => _baths.Values.OrderBy(bath => bath.Place.Value);
+    public IEnumerable<Bath> Baths => _baths.Values.OrderBy(bath => bath.Place.Value).Select(WithSettings);
+
+    /// <summary>The waste jugs that were not handed over, in the order of their beginning.</summary>
+    public IEnumerable<WasteJug> Jugs => _jugs.Values.OrderBy(jug => jug.Place.Value);
+
+    /// <summary>The waste jug of that code that was not handed over, or null.</summary>
+    public WasteJug? Jug(string code) => _jugs.GetValueOrDefault(code.Trim());
 
     /// <summary>The plans that are open, the next one first.</summary>
     public IEnumerable<KeptPlan> Plans => _plans.Values.OrderBy(plan => plan.On).ThenBy(plan => plan.Name, StringComparer.OrdinalIgnoreCase);
@@ -63,7 +86,7 @@ public sealed class Holdings
     public Process? Process(string name) => _processes.GetValueOrDefault(name.Trim());
 
     /// <summary>The bath in use of that name, or null.</summary>
-    public Bath? Bath(string code) => _bathsByCode.TryGetValue(code.Trim(), out var place) ? _baths[place] : null;
+    public Bath? Bath(string code) => _bathsByCode.TryGetValue(code.Trim(), out var place) ? WithSettings(_baths[place]) : null;
 
     /// <summary>The container of that code that is not empty, or null.</summary>
     public Container? Container(string code) => _containersByCode.TryGetValue(code.Trim(), out var place) ? _containers[place] : null;
@@ -72,7 +95,7 @@ public sealed class Holdings
     public Container? Container(PlaceId place) => _containers.GetValueOrDefault(place);
 
     /// <summary>The bath in use at that place, or null.</summary>
-    public Bath? Bath(PlaceId place) => _baths.GetValueOrDefault(place);
+    public Bath? Bath(PlaceId place) => _baths.TryGetValue(place, out var bath) ? WithSettings(bath) : null;
 
     /// <summary>The containers of an item that are not empty, in the order in which they are reached for.</summary>
     public IEnumerable<Container> ContainersOf(string item) => Draw.Reach(
@@ -87,16 +110,47 @@ public sealed class Holdings
 
     /// <summary>The bath in use that stands second after this one, or null.</summary>
     public Bath? SecondAfter(Bath first) =>
-        _baths.Values.FirstOrDefault(bath => first.Code.Equals(bath.PairedWith, StringComparison.OrdinalIgnoreCase));
+        _baths.Values.FirstOrDefault(bath => first.Code.Equals(bath.PairedWith, StringComparison.OrdinalIgnoreCase)) is { } second
+            ? second with { Limits = LimitsOf(second, isFirst: false) } : null;
 
     /// <summary>Whether a bath stands second in a pair now: the one before it is still in use.</summary>
-    public bool IsSecond(Bath bath) => bath.PairedWith is { } first && Bath(first) is not null;
+    public bool IsSecond(Bath bath) => bath.PairedWith is { } first && _bathsByCode.ContainsKey(first.Trim());
 
     /// <summary>The baths that count their work now: alone or first of a pair.</summary>
     public IEnumerable<Bath> WorkingBaths => Baths.Where(bath => !IsSecond(bath));
 
     /// <summary>Puts an item in, or in place of the one that had its code.</summary>
-    public void Put(Item item) => _items[item.Code] = item;
+    public void Put(Item item)
+    {
+        _items[item.Code] = item;
+        SetFormula(item.Id, item.Formula, item.Keeping);
+        if (!_containersByItem.TryGetValue(item.Code, out var places))
+            return;
+        foreach (var place in places)
+            _containers[place] = Kept(_containers[place]);
+    }
+
+    /// <summary>Remembers how long a formula version of an item keeps.</summary>
+    public void SetFormula(ItemId item, string formula, KeepingLimits limits) => _formulas[(item, formula)] = limits;
+
+    /// <summary>Puts a waste jug in, or in place of what was known of it.</summary>
+    public void Put(WasteJug jug)
+    {
+        _jugs[jug.Code] = jug;
+        LastPlace = Math.Max(LastPlace, jug.Place.Value);
+    }
+
+    /// <summary>A bath with what the settings and its item say of its limits now.</summary>
+    public Bath WithSettings(Bath bath)
+    {
+        var item = Item(bath.Item);
+        return bath with
+        {
+            Limits = LimitsOf(bath, isFirst: SecondAfterExists(bath)),
+            OtherCapacities = item?.OtherCapacities ?? [],
+            ReplenisherPer80SquareInches = bath.Role == ItemRole.Developer ? item?.ReplenisherPer80SquareInches : null,
+        };
+    }
 
     /// <summary>Puts a process in, or in place of the one that had its name.</summary>
     public void Put(Process process) => _processes[process.Name] = process;
@@ -126,7 +180,7 @@ public sealed class Holdings
 
         if (!_containers.ContainsKey(container.Place))
             ofItem.Add(container.Place);
-        _containers[container.Place] = container;
+        _containers[container.Place] = Kept(container);
         _containersByCode[container.Code] = container.Place;
         LastPlace = Math.Max(LastPlace, container.Place.Value);
         LastLot = Math.Max(LastLot, container.Lot.Id.Value);
@@ -151,6 +205,8 @@ public sealed class Holdings
 
         foreach (var place in posting.Movements.SelectMany(movement => new[] { movement.From, movement.To }).Distinct())
             NoteHalfEmpty(place, posting.Entry.Date);
+        foreach (var over in posting.Facts.OfType<JugHandedOver>())
+            _jugs.Remove(over.Code);
         foreach (var ended in posting.Facts.OfType<BathEnded>())
         {
             _baths.Remove(ended.Place);
@@ -190,12 +246,25 @@ public sealed class Holdings
             case BathMixed mixed:
                 Put(mixed.Bath);
                 break;
+            case FilmFact film:
+                FilmChange.Apply(film, date, this);
+                break;
             case BathWorked { IsFirst: true } worked when _baths.TryGetValue(worked.Place, out var bath):
                 _baths[worked.Place] = bath with
                 {
                     Worked = bath.Worked + worked.Area,
                     WorkedWeighted = bath.WorkedWeighted + worked.Weighted,
+                    FilledOn = bath.FilledOn ?? (bath.WorkedWeighted + worked.Weighted >= bath.TotalCapacity ? date : null),
                 };
+                break;
+            case BathFact learned when _baths.TryGetValue(learned.Place, out var bath):
+                _baths[learned.Place] = BathLog.With(bath, learned, date);
+                break;
+            case JugStarted started:
+                Put(started.Jug);
+                break;
+            case JugFilled filled when _jugs.Values.FirstOrDefault(jug => jug.Place == filled.Jug) is { } jug:
+                Put(jug with { Fills = [.. jug.Fills, new(date, filled.Volume, filled.What, filled.Material)] });
                 break;
         }
     }
@@ -206,6 +275,25 @@ public sealed class Holdings
         if (_containers.TryGetValue(place, out var container))
             _containers[place] = container with { HalfEmptyOn = container.IsBelowHalf ? container.HalfEmptyOn ?? date : null };
     }
+
+    /// <summary>A container with the limits of its formula version and the days that its cold storage adds.</summary>
+    private Container Kept(Container container) => _items.TryGetValue(container.Lot.Item, out var item)
+        ? container with
+        {
+            FormulaLimits = container.Lot.Formula == item.Formula ? null : _formulas.GetValueOrDefault((item.Id, container.Lot.Formula)),
+            ColdDays = _settings.ColdDays(container.Lot.Storage),
+        }
+        : container;
+
+    private bool SecondAfterExists(Bath bath) =>
+        _baths.Values.Any(other => bath.Code.Equals(other.PairedWith, StringComparison.OrdinalIgnoreCase));
+
+    private BathLimits LimitsOf(Bath bath, bool isFirst) => new(
+        _settings.SpentMultipleThousandths,
+        _settings.FixingMultipleThousandths,
+        bath.Material == BathMaterial.Film ? _settings.SilverLimitFilm
+            : isFirst ? _settings.SilverLimitPaperFirst ?? _settings.SilverLimitPaper
+            : _settings.SilverLimitPaper);
 
     private void PutEmpty(Container container)
     {

@@ -7,10 +7,10 @@ using NodaTime;
 namespace Ledger.Core.Journal;
 
 /// <summary>
-/// A ledger as screens and commands use it: one way to write, one way to read. Any of them throws a <see cref="LedgerUnavailableException"/>
-/// when the ledger cannot be used.
+/// A ledger as screens and commands use it: one way to write, one way to read. Any of them throws a
+/// <see cref="LedgerUnavailableException"/> when the ledger cannot be used.
 /// </summary>
-public interface ILedger
+public interface ILedger : IFilmRecords
 {
     /// <summary>The day of recording.</summary>
     LocalDate Today { get; }
@@ -41,6 +41,9 @@ public interface ILedger
 
     /// <summary>The work a bath has taken, the last first.</summary>
     IReadOnlyList<BathWorkRecord> WorkOf(string bath, LocalDate asOf, int atMost);
+
+    /// <summary>Every waste jug begun by the end of a day, those that were handed over too, in the order of their beginning.</summary>
+    IReadOnlyList<Baths.WasteJug> JugsOn(LocalDate asOf) => [];
 
     /// <summary>What the journal knows of the costs of a period, both days included.</summary>
     CostFacts Costs(LocalDate from, LocalDate to);
@@ -78,13 +81,10 @@ public sealed record SessionRecord(
     /// <summary>The version of the process that it was run with.</summary>
     public int ProcessVersion { get; init; } = 1;
 
-    /// <summary>Dummies that went through the baths beside lone sheets.</summary>
-    public int Dummies { get; init; }
+    /// <summary>All sheets and rolls that were developed; dummies are not.</summary>
+    public long Sheets => Lines.Where(line => line.Fate != Sessions.Fate.Dummy).Sum(line => line.Sheets);
 
-    /// <summary>All sheets and rolls.</summary>
-    public long Sheets => Lines.Sum(line => line.Sheets);
-
-    /// <summary>All area.</summary>
+    /// <summary>All area, that of dummies too.</summary>
     public Area Area => Lines.Aggregate(Area.Zero, (sum, line) => sum + line.Area);
 }
 

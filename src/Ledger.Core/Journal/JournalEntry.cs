@@ -1,3 +1,5 @@
+using Ledger.Core.Film;
+using Ledger.Core.Sessions;
 using NodaTime;
 
 namespace Ledger.Core.Journal;
@@ -31,6 +33,25 @@ public interface IPast
     /// <summary>Whether a bath of that name was ever mixed and its mixing not reversed.</summary>
     bool HasBath(string bath);
 
-    /// <summary>The entries that took work through a bath that this entry mixed, or null when there are none.</summary>
+    /// <summary>The first entry that used a bath or jug that this entry began, or null when there is none.</summary>
     long? FirstUseOfBathMixedBy(long number);
+
+    /// <summary>The first later entry about a sheet that this entry moved, exposed or developed, or null when there is none.</summary>
+    long? NextAboutSheetsOf(long number) => null;
+
+    /// <summary>The developed sheet that is filed under that negative's number or has that number itself, or null.</summary>
+    DevelopedSheet? Developed(string sheet) => null;
+
+    /// <summary>
+    /// The fresh clearing time of a film, in tenths of a second: as measured in that bath, else the last one in a bath of the same item;
+    /// null when there is none.
+    /// </summary>
+    int? FreshClearing(string film, Stock.PlaceId bath) => null;
 }
+
+/// <summary>A sheet that was developed.</summary>
+/// <param name="Id">Its number.</param>
+/// <param name="Negative">The number it is filed under; null when it is no negative.</param>
+/// <param name="Date">The day of its session.</param>
+/// <param name="Fate">What became of it.</param>
+public sealed record DevelopedSheet(SheetId Id, string? Negative, LocalDate Date, Fate Fate);

@@ -70,11 +70,7 @@ public sealed record PlanEnded(string Plan, string Reason) : PostedFact;
 /// <param name="Process">The process.</param>
 /// <param name="Bath">The bath the film went through, if any.</param>
 /// <param name="Developer">The developer concentrate used.</param>
-public sealed record SessionHeld(string Session, Process Process, PlaceId? Bath, Volume Developer) : PostedFact
-{
-    /// <summary>Dummies that went through the baths beside lone sheets.</summary>
-    public int Dummies { get; init; }
-}
+public sealed record SessionHeld(string Session, Process Process, PlaceId? Bath, Volume Developer) : PostedFact;
 
 /// <summary>Sheets of one lot and fate were developed.</summary>
 /// <param name="Line">The position in the session, counting from 1.</param>

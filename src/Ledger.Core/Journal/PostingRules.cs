@@ -51,6 +51,27 @@ public static class PostingRules
             case PlanEnding ending: PlanRules.Post(ending, draft); break;
             case Discard discard: DiscardRules.Post(discard, draft); break;
             case StockCount count: CountRules.Post(count, draft); break;
+            case HolderDefinition definition: HolderRules.Post(definition, draft); break;
+            case Cleaning cleaning: HolderRules.Post(cleaning, draft); break;
+            case SideService service: HolderRules.Post(service, draft); break;
+            case Load load: LoadRules.Post(load, draft); break;
+            case ExposureNote exposure: ExposureRules.Post(exposure, draft); break;
+            case Unload unload: UnloadRules.Post(unload, draft); break;
+            case KeeperNaming keeper: KeeperRules.Post(keeper, draft); break;
+            case StorageMove move: StorageRules.Post(move, draft); break;
+            case SpeedRating rating: StorageRules.Post(rating, draft); break;
+            case Rotation rotation: RotationRules.Post(rotation, draft); break;
+            case TopUp topUp: TopUpRules.Post(topUp, draft); break;
+            case ClearingTest test: BathTestRules.Post(test, draft); break;
+            case BathObservation seen: BathTestRules.Post(seen, draft); break;
+            case SilverTest test: BathTestRules.Post(test, draft); break;
+            case ResidualCheck check: BathTestRules.Post(check, draft); break;
+            case BathStorage storage: BathTestRules.Post(storage, draft); break;
+            case Decanting decanting: BottleRules.Post(decanting, draft); break;
+            case StockSolution mixing: BottleRules.Post(mixing, draft); break;
+            case JugStart start: JugRules.Post(start, draft); break;
+            case JugFilling filling: JugRules.Post(filling, draft); break;
+            case JugHandover handover: JugRules.Post(handover, draft); break;
             case Correction correction: CorrectionRules.Post(correction, draft); break;
             default: throw new ArgumentException($"no rule posts a {entry.Kind}", nameof(entry));
         }

@@ -5,7 +5,7 @@ namespace Ledger.Core.Journal;
 /// <param name="Sentence">What is wrong, where, and what is accepted.</param>
 public sealed record Refusal(RefusalKind Kind, string Sentence);
 
-/// <summary>The rules that can refuse an entry, in the order in which they are asked.</summary>
+/// <summary>What can be wrong with an entry. The rules ask for one fault at a time and name the first.</summary>
 public enum RefusalKind
 {
     /// <summary>Its date is later than today.</summary>
@@ -28,6 +28,15 @@ public enum RefusalKind
 
     /// <summary>Other entries depend on the one it would reverse.</summary>
     DependedOn,
+
+    /// <summary>It would put a sheet into a holder side that holds one.</summary>
+    Occupied,
+
+    /// <summary>It asks for the sheet of a holder side or box that is empty.</summary>
+    Empty,
+
+    /// <summary>It is unlikely, but may be so: it is accepted when it is said to be so anyway.</summary>
+    Doubtful,
 }
 
 /// <summary>Carries a refusal out of the depth of a rule; caught by <see cref="PostingRules"/> and never seen outside the core.</summary>

@@ -1,3 +1,4 @@
+using Ledger.Core.Film;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 
@@ -13,8 +14,32 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
     /// <summary>How the user works in trays.</summary>
     public TrayPractice Tray { get; init; } = TrayPractice.Common;
 
+    /// <summary>A bath is spent when clearing takes this many times the fresh time, in thousandths (NAVEDTRA 14209: twice).</summary>
+    public int SpentMultipleThousandths { get; init; } = 2000;
+
+    /// <summary>Film is fixed for this many times its clearing time, in thousandths (NAVEDTRA 14209: twice).</summary>
+    public int FixingMultipleThousandths { get; init; } = 2000;
+
+    /// <summary>Days that a refrigerator adds to a printed date and to the life of a sealed pack.</summary>
+    public int FridgeDays { get; init; }
+
+    /// <summary>Days that a freezer adds to them.</summary>
+    public int FreezerDays { get; init; }
+
+    /// <summary>The silver at which a film bath ends, in milligrams per litre; null when silver ends none.</summary>
+    public int? SilverLimitFilm { get; init; }
+
+    /// <summary>The silver at which a single paper bath ends, or the second of two.</summary>
+    public int? SilverLimitPaper { get; init; }
+
+    /// <summary>The silver at which the first of two paper baths ends.</summary>
+    public int? SilverLimitPaperFirst { get; init; }
+
     /// <summary>What a new ledger starts with. Three rotations: Darkroom Cookbook, 3rd ed.</summary>
     public static Settings Default { get; } = new("", MeasureStyle.Metric, WarnDays: 30, RotationCeiling: 3);
+
+    /// <summary>The settings of holders, sheets and negatives.</summary>
+    public FilmSettings Film { get; init; } = FilmSettings.Default;
 
     /// <summary>The names of the settings and what each accepts.</summary>
     public static IReadOnlyDictionary<string, string> Names { get; } = new Dictionary<string, string>
@@ -29,6 +54,21 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         ["short-minutes"] = "a whole number of minutes, 0 to 60",
         ["tray-depth"] = "the least millimetres of solution over a sheet, 0 to 100, with one decimal at most",
         ["graduate"] = "the finest step of your graduate in ml, such as 0.5 or 5, or exact",
+        ["loaded-days"] = "a whole number of days, 0 to 3650",
+        ["exposed-days"] = "a whole number of days, 0 to 3650",
+        ["side-faults"] = "a whole number of sheets, 0 to 100",
+        ["forgotten-months"] = "a whole number of months, 0 to 120",
+        ["thaw-hours"] = "a whole number of hours, 0 to 240",
+        ["side-names"] = "the names of a holder's sides, such as 1/2 or A/B",
+        ["slide-convention"] = "what the two faces of a dark slide mean",
+        ["negative-pattern"] = "the year and a running number, such as YYYY-### or YY####",
+        ["spent-multiple"] = "times the fresh clearing time, 1.1 to 5",
+        ["fixing-multiple"] = "times the clearing time, 1 to 5",
+        ["fridge-days"] = "a whole number of days, 0 to 3650",
+        ["freezer-days"] = "a whole number of days, 0 to 3650",
+        ["silver-limit-film"] = "grams of silver per litre, 0.1 to 20, or none",
+        ["silver-limit-paper"] = "grams of silver per litre, 0.1 to 20, or none",
+        ["silver-limit-paper-first"] = "grams of silver per litre, 0.1 to 20, or none",
     };
 
     /// <summary>The settings with one of them changed, or null when the name or the value is not accepted.</summary>
@@ -46,8 +86,39 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         ("graduate", "exact") => this with { Tray = Tray with { Graduate = null } },
         ("graduate", _) when Number(value) is > 0 and <= 1000 and var step && Scaled.ToBase(step, 1000) is { } microlitres =>
             this with { Tray = Tray with { Graduate = Volume.FromMicrolitres(microlitres) } },
+        ("loaded-days", _) when Whole(value, 3650) is { } days => this with { Film = Film with { LoadedDays = days } },
+        ("exposed-days", _) when Whole(value, 3650) is { } days => this with { Film = Film with { ExposedDays = days } },
+        ("side-faults", _) when Whole(value, 100) is { } faults => this with { Film = Film with { SideFaults = faults } },
+        ("forgotten-months", _) when Whole(value, 120) is { } months => this with { Film = Film with { ForgottenMonths = months } },
+        ("thaw-hours", _) when Whole(value, 240) is { } hours => this with { Film = Film with { ThawHours = hours } },
+        ("side-names", { Length: > 0 and <= 60 }) when value.Split('/').All(name => name.Trim().Length > 0) =>
+            this with { Film = Film with { SideNames = value } },
+        ("slide-convention", { Length: > 0 and <= 80 }) when !value.Any(char.IsControl) =>
+            this with { Film = Film with { SlideConvention = value } },
+        ("negative-pattern", _) when NegativePattern.Parse(value) is { } pattern => this with { Film = Film with { Negatives = pattern } },
+        ("spent-multiple", _) when Thousandths(value, 1100, 5000) is { } times => this with { SpentMultipleThousandths = times },
+        ("fixing-multiple", _) when Thousandths(value, 1000, 5000) is { } times => this with { FixingMultipleThousandths = times },
+        ("fridge-days", _) when Whole(value, 3650) is { } days => this with { FridgeDays = days },
+        ("freezer-days", _) when Whole(value, 3650) is { } days => this with { FreezerDays = days },
+        ("silver-limit-film", "none") => this with { SilverLimitFilm = null },
+        ("silver-limit-paper", "none") => this with { SilverLimitPaper = null },
+        ("silver-limit-paper-first", "none") => this with { SilverLimitPaperFirst = null },
+        ("silver-limit-film", _) when Thousandths(value, 100, 20_000) is { } limit => this with { SilverLimitFilm = limit },
+        ("silver-limit-paper", _) when Thousandths(value, 100, 20_000) is { } limit => this with { SilverLimitPaper = limit },
+        ("silver-limit-paper-first", _) when Thousandths(value, 100, 20_000) is { } limit => this with { SilverLimitPaperFirst = limit },
         _ => null,
     };
+
+    /// <summary>The days that a place of storage adds.</summary>
+    public int ColdDays(string storage) =>
+        storage.Contains("freezer", StringComparison.OrdinalIgnoreCase) ? FreezerDays
+        : storage.Contains("fridge", StringComparison.OrdinalIgnoreCase) ? FridgeDays
+        : 0;
+
+    private static int? Thousandths(string value, int least, int most) =>
+        decimal.TryParse(value, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out var number)
+        && number <= most && Scaled.ToBase(number, 1000) is { } thousandths && thousandths >= least && thousandths <= most
+            ? (int)thousandths : null;
 
     private static decimal? Number(string value) => decimal.TryParse(
         value, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out var number) ? number : null;

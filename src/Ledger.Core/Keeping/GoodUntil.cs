@@ -7,6 +7,12 @@ namespace Ledger.Core.Keeping;
 /// <param name="Rule">The rule that governs: the earliest of all that apply.</param>
 public sealed record GoodUntil(LocalDate Date, KeepingRule Rule)
 {
+    /// <summary>The days by which cold storage has moved the date, by the user's setting; already in <see cref="Date"/>.</summary>
+    public int ColdDays { get; init; }
+
+    /// <summary>The rule in words, with what cold storage adds: it is never left out in silence.</summary>
+    public string Because => ColdDays == 0 ? Rule.Name() : $"{Rule.Name()}, {ColdDays} days added for cold storage";
+
     /// <summary>Whether it is past its last good day.</summary>
     public bool IsPast(LocalDate today) => today > Date;
 
@@ -16,20 +22,46 @@ public sealed record GoodUntil(LocalDate Date, KeepingRule Rule)
     /// <summary>A closed container: the earliest of its printed date and its lives sealed, opened and below half full.</summary>
     /// <param name="limits">The item's limits.</param>
     /// <param name="printed">The date on the label, if any.</param>
-    /// <param name="receivedOn">The day of the delivery.</param>
+    /// <param name="receivedOn">The day of the delivery, or of mixing.</param>
     /// <param name="openedOn">The day it was opened, if it was.</param>
     /// <param name="halfEmptyOn">The day on which it fell below half, if it did.</param>
+    /// <param name="coldDays">The days that cold storage adds to the printed date and to the sealed life.</param>
+    /// <param name="isMixed">Whether it is a stock solution, whose life in the bottle begins with its mixing.</param>
     public static GoodUntil? OfContainer(
-        KeepingLimits limits, LocalDate? printed, LocalDate receivedOn, LocalDate? openedOn, LocalDate? halfEmptyOn) =>
-        Earliest(
-            (printed, KeepingRule.PrintedDate),
-            (openedOn is null ? After(receivedOn, limits.SealedDays) : null, KeepingRule.SealedLife),
-            (After(openedOn, limits.OpenedFullDays), KeepingRule.SinceOpening),
+        KeepingLimits limits, LocalDate? printed, LocalDate receivedOn, LocalDate? openedOn, LocalDate? halfEmptyOn,
+        int coldDays = 0, bool isMixed = false)
+    {
+        var earliest = Earliest(
+            (After(printed, coldDays), KeepingRule.PrintedDate),
+            (openedOn is null && !isMixed ? After(receivedOn, limits.SealedDays + coldDays) : null, KeepingRule.SealedLife),
+            (After(isMixed ? receivedOn : openedOn, limits.OpenedFullDays), isMixed ? KeepingRule.SinceMixing : KeepingRule.SinceOpening),
             (After(halfEmptyOn, limits.OpenedPartDays), KeepingRule.SinceHalfEmpty));
+        return earliest is { Rule: KeepingRule.PrintedDate or KeepingRule.SealedLife } ? earliest with { ColdDays = coldDays } : earliest;
+    }
 
-    /// <summary>A working solution kept in a full closed bottle.</summary>
-    public static GoodUntil? OfWorkingSolution(KeepingLimits limits, LocalDate mixedOn) =>
-        Earliest((After(mixedOn, limits.WorkingFullDays), KeepingRule.SinceMixing));
+    /// <summary>
+    /// A working solution: never longer than in a full closed bottle since its mixing, and never longer in any container than that
+    /// container allows. A stay that ended in time does not count any more.
+    /// </summary>
+    /// <param name="limits">The item's limits.</param>
+    /// <param name="mixedOn">The day of mixing.</param>
+    /// <param name="standings">What it stood in, in the order of days; none for a full bottle.</param>
+    public static GoodUntil? OfWorkingSolution(KeepingLimits limits, LocalDate mixedOn, IReadOnlyList<Standing>? standings = null)
+    {
+        var earliest = Earliest((After(mixedOn, limits.WorkingFullDays), KeepingRule.SinceMixing));
+        for (var i = 0; i < standings?.Count; i++)
+        {
+            var (since, container) = standings[i];
+            if (container == WorkingContainer.FullBottle || After(since, limits.DaysIn(container)) is not { } end)
+                continue;
+            if (i + 1 < standings.Count && standings[i + 1].Since <= end)
+                continue;
+            if (earliest is null || end < earliest.Date)
+                earliest = new(end, container.Rule());
+        }
+
+        return earliest;
+    }
 
     private static LocalDate? After(LocalDate? start, int? days) => days is { } n ? start?.PlusDays(n) : null;
 

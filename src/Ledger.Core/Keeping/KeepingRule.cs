@@ -17,6 +17,15 @@ public enum KeepingRule
 
     /// <summary>Days since it was mixed.</summary>
     SinceMixing,
+
+    /// <summary>Days in a part-full bottle.</summary>
+    InPartFullBottle,
+
+    /// <summary>Days under a floating lid.</summary>
+    UnderFloatingLid,
+
+    /// <summary>Hours in an open tray.</summary>
+    InOpenTray,
 }
 
 /// <summary>The rules' names in the trade's words.</summary>
@@ -29,6 +38,9 @@ public static class KeepingRules
         KeepingRule.SealedLife => "life in the sealed pack",
         KeepingRule.SinceOpening => "life since opening",
         KeepingRule.SinceHalfEmpty => "life below half full",
+        KeepingRule.InPartFullBottle => "life in a part-full bottle",
+        KeepingRule.UnderFloatingLid => "life under a floating lid",
+        KeepingRule.InOpenTray => "life in an open tray",
         _ => "life since mixing",
     };
 }

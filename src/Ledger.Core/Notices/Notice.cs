@@ -30,6 +30,15 @@ public enum NoticeKind
 
     /// <summary>There is less of an item than the user's own lower limit.</summary>
     BelowMinimum,
+
+    /// <summary>Film has been in a holder for longer than the user's limit.</summary>
+    LoadedLong,
+
+    /// <summary>Exposed film has waited for longer than the user's limit.</summary>
+    ExposedLong,
+
+    /// <summary>A holder side has spoiled as many sheets as the user's limit.</summary>
+    SideFaulty,
 }
 
 /// <summary>How pressing a notice is.</summary>
@@ -48,7 +57,7 @@ public enum Severity
 /// <summary>The names of kinds and severities as they stand in JSON.</summary>
 public static class NoticeNames
 {
-    private static readonly string[] Kinds = ["bath-spent", "bath-ending", "expired", "expires-soon", "below-minimum"];
+    private static readonly string[] Kinds = ["bath-spent", "bath-ending", "expired", "expires-soon", "below-minimum", "loaded-long", "exposed-long", "side-faulty"];
 
     private static readonly string[] Severities = ["act", "soon", "note"];
 

@@ -12,7 +12,7 @@ public static class TodayReading
     /// <summary>The notices for what the ledger holds, on the day it stands for.</summary>
     public static IReadOnlyList<Notice> Of(Holdings holdings) =>
     [
-        .. Baths(holdings).Concat(Containers(holdings)).Concat(Minimums(holdings))
+        .. Baths(holdings).Concat(Containers(holdings)).Concat(Minimums(holdings)).Concat(FilmNotices.Of(holdings))
             .OrderBy(notice => notice.Severity)
             .ThenBy(notice => notice.Kind)
             .ThenBy(notice => notice.By)
@@ -45,9 +45,10 @@ public static class TodayReading
     /// <summary>What has ended a bath, or will: its age beside the area it has left, since either may come first.</summary>
     private static string Because(BathReading reading, MeasureStyle style)
     {
-        var age = reading.GoodUntil is { } good
+        var ends = string.Concat(reading.Ends.Where(end => end.By is BathEnd.Test or BathEnd.Sight).Select(end => $"{end.Because}; "));
+        var age = ends + (reading.GoodUntil is { } good
             ? $"{reading.AgeDays} days old, good until {Dates.Text(good.Date)} ({good.Rule.Name()})"
-            : $"{reading.AgeDays} days old";
+            : $"{reading.AgeDays} days old");
         return reading.Remaining is { } left
             ? $"{age}; {left.ToText(style)} of {reading.Bath.TotalCapacity!.Value.ToText(style)} left ({reading.Bath.Capacity!.Basis})"
             : age;
@@ -64,7 +65,7 @@ public static class TodayReading
             if (days > holdings.Settings.WarnDays)
                 continue;
             var held = container.Held.ToText(holdings.Settings.Style);
-            var because = $"{held} left; {good.Rule.Name()} {Dates.Text(good.Date)}";
+            var because = $"{held} left; {good.Because}, {Dates.Text(good.Date)}";
             yield return days < 0
                 ? new(NoticeKind.Expired, item.Kind == ItemKind.Chemical ? Severity.Act : Severity.Soon, container.Code,
                     $"{container.Code} is past its date by {Days(-days)}", because, "discard it, or use it for tests only", good.Date)

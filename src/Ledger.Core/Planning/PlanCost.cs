@@ -1,4 +1,5 @@
 using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
 
 namespace Ledger.Core.Planning;
@@ -20,12 +21,14 @@ public sealed record PlanCost(Money Film, Money Developer, Money OtherChemistry,
     public Money PerSheet => Total.Per(Sheets) ?? Money.Zero;
 
     /// <summary>Adds up the uses of a session.</summary>
-    public static PlanCost Of(IReadOnlyList<PlannedUse> uses, IEnumerable<BathOutlook> baths, int sheets)
+    public static PlanCost Of(
+        IReadOnlyList<PlannedUse> uses, IEnumerable<BathOutlook> baths, IReadOnlyList<PlannedBatch> batches, int sheets)
     {
+        var known = batches.SelectMany(batch => batch.Sheets).Sum(sheet => sheet.Known?.Cost.Millionths ?? 0);
         Money Sum(Func<Item, bool> which) => new(uses.Where(use => which(use.Item)).Sum(use => use.Cost.Millionths));
         var outlooks = baths.Where(bath => bath.IsFirst).ToList();
         return new(
-            Sum(item => item.Kind == ItemKind.Film),
+            Sum(item => item.Kind == ItemKind.Film) + new Money(known),
             Sum(item => item is { Kind: ItemKind.Chemical, Role: ItemRole.Developer }),
             Sum(item => item.Kind == ItemKind.Chemical && item.Role != ItemRole.Developer),
             new(outlooks.Sum(bath => bath.Share.Millionths)),

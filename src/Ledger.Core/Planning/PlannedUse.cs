@@ -36,15 +36,23 @@ public sealed record PlannedUse(Item Item, Quantity Needed, Quantity Available, 
         foreach (var portion in portions)
         {
             needed += portion;
-            var taken = Draw.AsGiven(left, portion, out _);
+            var taken = Draw.AsGiven(left.Select(container => container with { Held = container.Drawable(item.DeadVolume) }), portion, out _)
+                .Select(draw => Whole(draw, left)).ToList();
             draws.AddRange(taken);
             left = [.. left.Select(container => taken.FirstOrDefault(draw => draw.From.Place == container.Place) is { } draw
                 ? container.Less(draw.Quantity, draw.Cost) : container)];
         }
 
-        var available = item.Of(good.Sum(container => container.Held.Base));
-        var expired = item.Of(all.Sum(container => container.Held.Base)) - available;
+        var available = item.Of(good.Sum(container => container.Drawable(item.DeadVolume).Base));
+        var expired = item.Of(all.Except(good).Sum(container => container.Held.Base));
         return new(item, needed, available, expired, draws);
+    }
+
+    /// <summary>A draw's cost is a share of all that the bottle holds, dead volume included.</summary>
+    private static Draw Whole(Draw draw, List<Container> containers)
+    {
+        var whole = containers.Find(container => container.Place == draw.From.Place)!;
+        return new(whole, draw.Quantity, whole.CostOf(draw.Quantity));
     }
 
     /// <summary>What is still good, in the order in which it should be used up.</summary>

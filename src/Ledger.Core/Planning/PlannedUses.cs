@@ -13,7 +13,7 @@ internal sealed class PlannedUses(SessionPlanDraft draft)
     {
         Developer();
         foreach (var batch in draft.Batches)
-            Add(batch.Film, batch.Film.Of(batch.Sheets.Count));
+            Add(batch.Film, batch.Film.Of(batch.Sheets.Count(sheet => sheet.Known is null)));
         foreach (var step in draft.Process.UsedUp)
             Add(draft.Item(step.Item!), step.DrawnFor(draft.Batches.Count, draft.SheetCount)!.Value);
         return

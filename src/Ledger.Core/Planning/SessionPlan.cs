@@ -65,13 +65,6 @@ public sealed record SessionPlan
         Process = Process.Name,
         Bath = Baths.FirstOrDefault(bath => bath is { IsFirst: true, Bath: not null })?.Bath?.Code,
         DrawFirst = [.. Uses.SelectMany(use => use.Draws).Select(draw => draw.From.Code).Distinct()],
-        Lines = [.. Batches.Select(batch => new SessionLine
-        {
-            Item = batch.Film.Code,
-            Sheets = batch.Sheets.Count,
-            Dummies = batch.HasDummy ? 1 : 0,
-            Group = batch.Group,
-            Developer = batch.Developer?.Measured,
-        })],
+        Lines = [.. Batches.SelectMany(SessionLines.Of)],
     };
 }

@@ -1,3 +1,4 @@
+using Ledger.Core.Film;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
@@ -10,6 +11,7 @@ namespace Ledger.Core.Planning;
 internal sealed class SessionPlanDraft
 {
     private const int MostSheets = 1000;
+    private readonly HashSet<SheetId> _known = [];
 
     public SessionPlanDraft(PlanRequest request, Holdings holdings, LocalDate day)
     {
@@ -17,7 +19,7 @@ internal sealed class SessionPlanDraft
         Process = holdings.Process(request.Process) ?? throw new RefusedException(
             RefusalKind.Unknown,
             $"there is no process \"{request.Process}\"; known: {string.Join(", ", holdings.Processes.Select(known => known.Name))}");
-        Sheets = [.. request.Sheets.Select(Resolve)];
+        Sheets = [.. request.Sheets.SelectMany(Resolve)];
         if (Sheets.Count == 0)
             throw new RefusedException(RefusalKind.NotAccepted, "a plan needs at least one line of sheets");
         Batches = [.. Batching.Of(Sheets, Practice).Select(Measured)];
@@ -43,12 +45,13 @@ internal sealed class SessionPlanDraft
 
     /// <summary>The weighted area that the fixer takes, dummies among it, rounded as the session's lines are.</summary>
     public Area FixerArea => Batches.Aggregate(
-        Area.Zero, (sum, batch) => sum + batch.Film.AreaOf(batch.InTray).Weighted(batch.Film.FixerWeightThousandths));
+        Area.Zero, (sum, batch) => SessionLines.Of(batch).Aggregate(
+            sum, (area, line) => area + batch.Film.AreaOf(line.Sheets).Weighted(batch.Film.FixerWeightThousandths)));
 
     public Item Item(string code) => Holdings.Item(code) ?? throw new RefusedException(
         RefusalKind.Unknown, $"there is no item \"{code}\"; known: {string.Join(", ", Holdings.Items.Select(item => item.Code).Take(12))}");
 
-    private SheetsToDevelop Resolve(RequestedSheets line)
+    private IEnumerable<SheetsToDevelop> Resolve(RequestedSheets line)
     {
         var film = Item(line.Film);
         if (film.Format is null)
@@ -56,8 +59,24 @@ internal sealed class SessionPlanDraft
         if (line.Count is < 1 or > MostSheets)
             throw new RefusedException(
                 RefusalKind.NotAccepted, $"the {film.Unit.Plural()} of {film.Code} must be from 1 to {MostSheets}, not {line.Count}");
-        return new(film, line.Group, line.Count, line.Subject, line.Holder);
+        if (film.IsPaper)
+            throw new RefusedException(RefusalKind.WrongMaterial, $"{film.Code} is paper; it never goes through the baths of a film session");
+        var known = KnownSheets.Of(line, film, Holdings);
+        if (known.FirstOrDefault(sheet => !_known.Add(sheet.Id)) is { } twice)
+            throw new RefusedException(RefusalKind.NotAccepted, $"sheet {twice.Id} from {twice.SideCode} is named twice");
+        return known.Count == 0 ? [new(film, line.Group, line.Count, line.Subject, line.Holder)] : known.Select(sheet => Known(line, film, sheet));
     }
+
+    /// <summary>What is not said of a known sheet is taken from its exposure note.</summary>
+    private SheetsToDevelop Known(RequestedSheets line, Item film, Sheet sheet) => new(
+        film,
+        line.Group.Trim().Length > 0 ? line.Group : sheet.Exposure?.Group ?? "",
+        1,
+        line.Subject.Length > 0 ? line.Subject : sheet.Exposure?.Line ?? "",
+        line.Holder.Length > 0 ? line.Holder : KnownSheets.HolderOf(sheet, Holdings.Film))
+    {
+        Known = sheet,
+    };
 
     private PlannedBatch Measured(PlannedBatch batch) => Process.Developer is not { } step ? batch : batch with
     {

@@ -46,7 +46,7 @@ public static class SessionPlanning
             Uses = uses,
             Shortages = new Shortages(draft).Of(uses, baths),
             Baths = baths,
-            Cost = PlanCost.Of(uses, baths, draft.SheetCount),
+            Cost = PlanCost.Of(uses, baths, draft.Batches, draft.SheetCount),
             Advice = new PlanAdvice(draft).All(baths, outlooks.Choices(draft.Process)),
             Cautions = [.. UsualCautions.Sentences, .. Own(draft), UsualCautions.Governs],
         };

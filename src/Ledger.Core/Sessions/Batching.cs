@@ -33,7 +33,7 @@ public static class Batching
     }
 
     private static IEnumerable<PlannedSheet> Each(SheetsToDevelop line) =>
-        Enumerable.Repeat(new PlannedSheet(0, line.Subject.Trim(), line.Holder.Trim()), line.Count);
+        Enumerable.Repeat(new PlannedSheet(0, line.Subject.Trim(), line.Holder.Trim()) { Known = line.Known }, line.Count);
 
     /// <summary>
     /// Deals the sheets out, those of one subject after each other and the largest subject first. Each goes to the batch that has the fewest

@@ -17,13 +17,16 @@ public enum Fate
 
     /// <summary>Used for practice.</summary>
     Practice,
+
+    /// <summary>A sheet that was developed before and keeps a lone one company: it loads the fixer and draws no new film.</summary>
+    Dummy,
 }
 
 /// <summary>The fates' names as they stand in CSV and JSON.</summary>
 public static class Fates
 {
-    /// <summary>negative, keeper, reject, test, practice.</summary>
-    public static IReadOnlyList<string> Names { get; } = ["negative", "keeper", "reject", "test", "practice"];
+    /// <summary>negative, keeper, reject, test, practice, dummy.</summary>
+    public static IReadOnlyList<string> Names { get; } = ["negative", "keeper", "reject", "test", "practice", "dummy"];
 
     /// <summary>The fate's name.</summary>
     public static string Name(this Fate fate) => Names[(int)fate];

@@ -28,6 +28,12 @@ public sealed record RequestedSheets
     /// <summary>The development group; may be empty.</summary>
     public string Group { get; init; } = "";
 
+    /// <summary>
+    /// Where known sheets are: holder sides (E07-1, E07-2), a box of exposed sheets (pan100 N), or sheets by number (#12); null for sheets that
+    /// are only counted and come out of a box of unexposed film.
+    /// </summary>
+    public string? From { get; init; }
+
     /// <summary>What is on them; may be empty.</summary>
     public string Subject { get; init; } = "";
 

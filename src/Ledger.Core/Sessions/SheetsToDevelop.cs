@@ -1,3 +1,4 @@
+using Ledger.Core.Film;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 
@@ -11,6 +12,9 @@ namespace Ledger.Core.Sessions;
 /// <param name="Holder">The holder they were exposed in, for the same reason; empty when not known.</param>
 public sealed record SheetsToDevelop(Item Film, string Group, int Count, string Subject = "", string Holder = "")
 {
+    /// <summary>The sheet itself, where it is known; a known sheet has a line of its own.</summary>
+    public Sheet? Known { get; init; }
+
     /// <summary>Their area.</summary>
     public Area Area => Film.AreaOf(Count);
 }
@@ -21,6 +25,9 @@ public sealed record SheetsToDevelop(Item Film, string Group, int Count, string 
 /// <param name="Holder">Its holder; may be empty.</param>
 public sealed record PlannedSheet(int Number, string Subject, string Holder)
 {
-    /// <summary>What is known of it: "mill race, E04".</summary>
-    public override string ToString() => string.Join(", ", new[] { Subject, Holder }.Where(text => text.Length > 0));
+    /// <summary>The sheet itself, where it is known.</summary>
+    public Sheet? Known { get; init; }
+
+    /// <summary>What is known of it: "mill race, E04-1".</summary>
+    public override string ToString() => string.Join(", ", new[] { Subject, Known?.SideCode ?? Holder }.Where(text => text.Length > 0));
 }

@@ -16,15 +16,34 @@ namespace Ledger.Core.Stock;
 public sealed record Container(
     PlaceId Place, string Code, Lot Lot, Quantity Size, Quantity Held, Money Value, LocalDate? OpenedOn, LocalDate? HalfEmptyOn = null)
 {
+    /// <summary>Where it was moved to; null while it is where its lot is kept.</summary>
+    public string? StoredIn { get; init; }
+
+    /// <summary>The first day on which it may be opened after the cold; null when it may be.</summary>
+    public LocalDate? OpensFrom { get; init; }
+
+    /// <summary>Where it is kept: freezer, fridge, shelf; may be empty.</summary>
+    public string Storage => StoredIn ?? Lot.Storage;
+
     /// <summary>Whether it is still sealed.</summary>
     public bool IsSealed => OpenedOn is null;
 
     /// <summary>Whether less than half of it is left, so that air reaches what it holds.</summary>
     public bool IsBelowHalf => Held.Base < Size.Base - Held.Base;
 
+    /// <summary>The limits of the formula version it came with; null when they are the item's own.</summary>
+    public KeepingLimits? FormulaLimits { get; init; }
+
+    /// <summary>The days that its cold storage adds, by the user's setting.</summary>
+    public int ColdDays { get; init; }
+
     /// <summary>The last good day and the rule that governs, or null when nothing limits it.</summary>
-    public GoodUntil? GoodUntil(KeepingLimits limits) =>
-        Keeping.GoodUntil.OfContainer(limits, Lot.ExpiresOn, Lot.ReceivedOn, OpenedOn, HalfEmptyOn);
+    public GoodUntil? GoodUntil(KeepingLimits limits) => Keeping.GoodUntil.OfContainer(
+        FormulaLimits ?? limits, Lot.ExpiresOn, Lot.ReceivedOn, OpenedOn, HalfEmptyOn, ColdDays, Lot.IsMixed);
+
+    /// <summary>What can be drawn: all but the dead volume that stays in the bottle.</summary>
+    public Quantity Drawable(Quantity? deadVolume) =>
+        deadVolume is not { } dead ? Held : Held with { Base = Math.Max(0, Held.Base - dead.Base) };
 
     /// <summary>The cost of drawing so much: an exact share of what is there; the last draw takes the rest.</summary>
     public Money CostOf(Quantity drawn) => Value.PartOf(drawn.Base, Held.Base);

@@ -60,6 +60,34 @@ public sealed record Item
     /// <summary>Cautions from the user's own safety data sheet.</summary>
     public string Cautions { get; init; } = "";
 
+    /// <summary>The same capacity on other bases, shown beside <see cref="Capacity"/>.</summary>
+    public IReadOnlyList<Capacity> OtherCapacities { get; init; } = [];
+
+    /// <summary>How heavy a liquid is, so that it can be weighed out; null when it is only measured.</summary>
+    public Density? Density { get; init; }
+
+    /// <summary>What stays in each bottle because it cannot be drawn.</summary>
+    public Quantity? DeadVolume { get; init; }
+
+    /// <summary>Replenisher per 80 sq in, for a developer that is topped up.</summary>
+    public Volume? ReplenisherPer80SquareInches { get; init; }
+
+    /// <summary>The code of the powder or concentrate that this stock solution is mixed from; null when it is bought as it is.</summary>
+    public string? StockOf { get; init; }
+
+    /// <summary>Whether it is paper, which never goes through a bath for film.</summary>
+    public bool IsPaper => Role is ItemRole.ResinCoatedPaper or ItemRole.FibrePaper;
+
+    /// <summary>A quantity in the item's own unit: grams of a liquid are turned into its volume, and back, by its density.</summary>
+    /// <returns>Null when the units do not agree and no density joins them.</returns>
+    public Quantity? Converted(Quantity quantity) => (quantity.Unit, Unit, Density) switch
+    {
+        var (given, own, _) when given == own => quantity,
+        (Unit.Gram, Unit.Millilitre, { } density) => density.VolumeOf(quantity),
+        (Unit.Millilitre, Unit.Gram, { } density) => density.WeightOf(quantity),
+        _ => null,
+    };
+
     /// <summary>A quantity of this item.</summary>
     public Quantity Of(long baseUnits) => new(baseUnits, Unit);
 

@@ -40,6 +40,12 @@ public enum ItemRole
     /// <summary>Water that is bought: distilled or deionised.</summary>
     Water,
 
+    /// <summary>Resin-coated paper.</summary>
+    ResinCoatedPaper,
+
+    /// <summary>Fibre-based paper.</summary>
+    FibrePaper,
+
     /// <summary>A soak before the developer; a step, never an item's role.</summary>
     Soak,
 
@@ -56,9 +62,13 @@ public static class ItemNames
     /// <summary>film, chemical, supply.</summary>
     public static IReadOnlyList<string> Kinds { get; } = ["film", "chemical", "supply"];
 
-    /// <summary>other, developer, stop, fixer, wash aid, wetting agent, toner, water; and of steps alone: soak, wash, last rinse.</summary>
+    /// <summary>
+    /// other, developer, stop, fixer, wash aid, wetting agent, toner, water, rc paper, fibre paper; and of steps alone: soak, wash, last rinse.
+    /// </summary>
     public static IReadOnlyList<string> Roles { get; } =
-        ["other", "developer", "stop", "fixer", "wash aid", "wetting agent", "toner", "water", "soak", "wash", "last rinse"];
+    [
+        "other", "developer", "stop", "fixer", "wash aid", "wetting agent", "toner", "water", "rc paper", "fibre paper", "soak", "wash", "last rinse",
+    ];
 
     /// <summary>Whether only a step of a process can have the role, because nothing is bought for it.</summary>
     public static bool IsOfStepsOnly(this ItemRole role) => role is ItemRole.Soak or ItemRole.Wash or ItemRole.LastRinse;

@@ -15,6 +15,15 @@ namespace Ledger.Core.Stock;
 public sealed record Lot(
     LotId Id, string Item, LocalDate ReceivedOn, Quantity Quantity, Money Cost, string Batch, LocalDate? ExpiresOn, string Storage)
 {
+    /// <summary>The speed at which the user exposes it; null for the maker's.</summary>
+    public int? Speed { get; init; }
+
+    /// <summary>The maker's formula version when it came; what a changed recipe does to the product's life does not touch older lots.</summary>
+    public string Formula { get; init; } = "";
+
+    /// <summary>Whether it was mixed here from a powder or concentrate: then <see cref="ReceivedOn"/> is the day of mixing.</summary>
+    public bool IsMixed { get; init; }
+
     /// <summary>What one unit of the lot cost, to the nearest millionth.</summary>
     public Money UnitCost => new(Share.Nearest(Cost.Millionths, Quantity.Unit.BasePerUnit(), Quantity.Base));
 }

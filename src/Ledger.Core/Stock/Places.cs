@@ -21,6 +21,9 @@ public static class Places
     /// <summary>Whole containers and sheets thrown away unused.</summary>
     public static readonly PlaceId ThrownAway = new(6);
 
+    /// <summary>Where powder turns into stock solution: what goes in as one lot comes out as another, at the same cost.</summary>
+    public static readonly PlaceId Mixing = new(7);
+
     /// <summary>The first number that a container or a bath can have.</summary>
     public const long FirstFree = 100;
 
@@ -33,6 +36,7 @@ public static class Places
         4 => "drain",
         5 => "lost or gained",
         6 => "thrown away",
+        7 => "mixing",
         _ => throw new ArgumentOutOfRangeException(nameof(place), place, "not a single place"),
     };
 }

@@ -17,6 +17,8 @@ public sealed record ShelfReading
         Containers = [.. containers.Select(container => new ContainerReading(container, container.GoodUntil(item.Keeping), today))];
         OnHand = item.Of(Containers.Sum(container => container.Container.Held.Base));
         Expired = item.Of(Containers.Where(container => container.IsPast).Sum(container => container.Container.Held.Base));
+        Dead = item.Of(Containers.Where(container => !container.IsPast)
+            .Sum(container => (container.Container.Held - container.Container.Drawable(item.DeadVolume)).Base));
         Value = new(Containers.Sum(container => container.Container.Value.Millionths));
     }
 
@@ -32,8 +34,11 @@ public sealed record ShelfReading
     /// <summary>The part that is past its last good day.</summary>
     public Quantity Expired { get; }
 
-    /// <summary>The part that is still good.</summary>
-    public Quantity Usable => OnHand - Expired;
+    /// <summary>The good part that cannot be drawn from its bottles.</summary>
+    public Quantity Dead { get; }
+
+    /// <summary>The part that is still good and can be drawn.</summary>
+    public Quantity Usable => OnHand - Expired - Dead;
 
     /// <summary>What all of it cost.</summary>
     public Money Value { get; }

@@ -9,7 +9,9 @@ namespace Ledger.Exchange.Import;
 public static class CsvImport
 {
     /// <summary>
-    /// items, processes, purchases, openings, baths, counts, discards, sessions: in the order in which entries of the same day are posted.
+    /// items, processes, holders, purchases, openings, cleanings, loads, exposures, unloads, decantings, stock_solutions, jugs, baths,
+    /// rotations, top_ups, counts, discards, sessions, clearing_tests, observations, services, keepers: in the order in which entries of
+    /// the same day are posted.
     /// </summary>
     public static IReadOnlyList<string> Kinds { get; } = [.. FileKind.All.Select(kind => kind.Name)];
 

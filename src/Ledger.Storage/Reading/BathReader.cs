@@ -27,14 +27,16 @@ internal sealed class BathReader(SqliteConnection connection)
 
     /// <summary>The baths that were mixed by the end of the day and not yet poured out.</summary>
     public IEnumerable<Bath> InUse(LocalDate asOf, ILookup<long, BalanceRow> balances, Holdings holdings) =>
-        connection.Query<BathRow>(
+        new BathLogReader(connection).With(
+        [.. connection.Query<BathRow>(
             Baths + """
             WHERE mixed.date <= @asOf AND NOT EXISTS (SELECT 1 FROM bath_end d JOIN standing_entry e ON e.id = d.entry_id
                 WHERE d.place_id = b.place_id AND e.date <= @asOf)
             ORDER BY b.place_id
             """,
             new { asOf = Dates.Text(asOf) })
-        .Select(row => ToBath(row, balances[row.PlaceId].Select(balance => (balance.LotId, balance.Quantity, balance.Value)), holdings));
+        .Select(row => ToBath(row, balances[row.PlaceId].Select(balance => (balance.LotId, balance.Quantity, balance.Value)), holdings))],
+        asOf);
 
     /// <summary>The last bath of that name, in use or poured out, with what was once put into it; null when there never was one.</summary>
     public Bath? Named(string code, LocalDate asOf, Holdings holdings)
@@ -53,7 +55,8 @@ internal sealed class BathReader(SqliteConnection connection)
             WHERE m.to_place = @PlaceId AND m.to_place >= 100 GROUP BY m.lot_id
             """,
             new { row.PlaceId });
-        return ToBath(row, contents.Select(content => (content.LotId, content.Quantity, content.Value)), holdings);
+        var bath = ToBath(row, contents.Select(content => (content.LotId, content.Quantity, content.Value)), holdings);
+        return holdings.WithSettings(new BathLogReader(connection).With([bath], asOf)[0]);
     }
 
     public IReadOnlyList<BathWorkRecord> WorkOf(string code, LocalDate asOf, int atMost) =>

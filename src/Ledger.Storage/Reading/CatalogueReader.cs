@@ -21,6 +21,7 @@ internal sealed class CatalogueReader(SqliteConnection connection)
             holdings.SetLastContainerNumber(row.Code, row.LastContainer ?? 0);
         }
 
+        new HandlingReader(connection).ReadInto(holdings);
         ReadProcesses(holdings);
     }
 

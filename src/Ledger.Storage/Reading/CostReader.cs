@@ -1,6 +1,7 @@
 using Dapper;
 using Ledger.Core.Costing;
 using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
 using Microsoft.Data.Sqlite;
 using NodaTime;
 
@@ -15,6 +16,7 @@ internal sealed class CostReader(SqliteConnection connection)
     {
         var period = (From: Dates.Text(from), To: Dates.Text(to));
         var baths = Baths(period.From, period.To);
+        var added = Added(period, baths.Keys);
         return new(
             from,
             to,
@@ -24,17 +26,16 @@ internal sealed class CostReader(SqliteConnection connection)
             Net(ThrownAway, period),
             FilmLost(period),
             Net(LostOrGained, period),
-            [.. baths.Values.Select(ToUse)],
-            Sessions(period, baths));
+            [.. baths.Values.Select(row => ToUse(row, added))],
+            Sessions(period, baths, added));
     }
 
-    /// <summary>What all containers were worth at the end of a day: what they are worth now, less all that happened later.</summary>
+    /// <summary>What all containers, holders and boxes of exposed film were worth at the end of a day: what they are worth now, less all that happened later.</summary>
     private Money OnHandAfter(string day) => new(connection.ExecuteScalar<long>(
         """
-        SELECT (SELECT coalesce(sum(b.value), 0) FROM balance b JOIN container c ON c.place_id = b.place_id WHERE b.place_id >= 100)
-            + (SELECT coalesce(sum(iif(f.place_id IS NULL, 0, m.value) - iif(t.place_id IS NULL, 0, m.value)), 0)
-                FROM entry e CROSS JOIN movement m ON m.entry_id = e.id
-                LEFT JOIN container f ON f.place_id = m.from_place LEFT JOIN container t ON t.place_id = m.to_place
+        SELECT (SELECT coalesce(sum(b.value), 0) FROM balance b JOIN place p ON p.id = b.place_id WHERE b.place_id >= 100 AND p.kind <> 'bath')
+            + (SELECT coalesce(sum(iif(f.id >= 100 AND f.kind <> 'bath', m.value, 0) - iif(t.id >= 100 AND t.kind <> 'bath', m.value, 0)), 0)
+                FROM entry e CROSS JOIN movement m ON m.entry_id = e.id JOIN place f ON f.id = m.from_place JOIN place t ON t.id = m.to_place
                 WHERE e.date > @day)
         """,
         new { day }));
@@ -68,7 +69,7 @@ internal sealed class CostReader(SqliteConnection connection)
             mixed.date < @from AS WasMixedBefore,
             EXISTS (SELECT 1 FROM bath_end d JOIN standing_entry e ON e.id = d.entry_id WHERE d.place_id = b.place_id AND e.date <= @to) AS HasEnded,
             (SELECT coalesce(sum(m.value), 0) FROM movement m JOIN standing_entry e ON e.id = m.entry_id
-                WHERE m.to_place = b.place_id AND m.to_place >= 100) AS Value,
+                WHERE m.to_place = b.place_id AND m.to_place >= 100 AND e.id = b.entry_id) AS Value,
             (SELECT coalesce(sum(w.weighted), 0) FROM bath_work w JOIN standing_entry e ON e.id = w.entry_id
                 WHERE w.place_id = b.place_id AND w.is_first = 1 AND e.date < @from) AS WorkedBefore,
             (SELECT coalesce(sum(w.weighted), 0) FROM bath_work w JOIN standing_entry e ON e.id = w.entry_id
@@ -80,13 +81,32 @@ internal sealed class CostReader(SqliteConnection connection)
         """,
         new { from, to }).ToDictionary(row => row.PlaceId);
 
-    private static BathUse ToUse(BathRow row) => new(
-        ToShare(row), Area.FromHundredths(row.WorkedBefore), Area.FromHundredths(row.WorkedAfter), row.WasMixedBefore == 1, row.HasEnded == 1);
+    /// <summary>What top-ups brought to each bath, up to the end of the period.</summary>
+    private ILookup<long, AddedRow> Added((string From, string To) period, IEnumerable<long> baths) => connection.Query<AddedRow>(
+        """
+        SELECT t.place_id AS PlaceId, sum(m.value) AS Value, e.date >= @From AS IsNew,
+            coalesce((SELECT sum(w.weighted) FROM bath_work w JOIN standing_entry we ON we.id = w.entry_id
+                WHERE w.place_id = t.place_id AND w.is_first = 1 AND (we.date, we.id) < (e.date, e.id)), 0) AS Worked
+        FROM json_each(@baths) j JOIN bath_top_up t ON t.place_id = j.value JOIN standing_entry e ON e.id = t.entry_id
+        JOIN movement m ON m.entry_id = e.id AND m.to_place = t.place_id AND m.to_place >= 100
+        WHERE e.date <= @To GROUP BY t.entry_id ORDER BY e.date, e.id
+        """,
+        new { baths = Json.Array(baths), period.From, period.To }).ToLookup(row => row.PlaceId);
 
-    private static BathShare ToShare(BathRow row) => new(
-        row.Code, new(row.Value), Area.FromHundredths(Share.Of(row.CapacityPerLitre, row.WorkingVolume, 1_000_000)));
+    private static BathUse ToUse(BathRow row, ILookup<long, AddedRow> added) => new(
+        ToShare(row, added), Area.FromHundredths(row.WorkedBefore), Area.FromHundredths(row.WorkedAfter), row.WasMixedBefore == 1, row.HasEnded == 1)
+    {
+        AddedSince = new(added[row.PlaceId].Where(top => top.IsNew == 1).Sum(top => top.Value)),
+    };
 
-    private IReadOnlyList<SessionUse> Sessions((string From, string To) period, Dictionary<long, BathRow> baths)
+    private static BathShare ToShare(BathRow row, ILookup<long, AddedRow> added) => new(
+        row.Code, new(row.Value), Area.FromHundredths(Share.Of(row.CapacityPerLitre, row.WorkingVolume, 1_000_000)))
+    {
+        TopUps = [.. added[row.PlaceId].Select(top => new AddedValue(new(top.Value), Area.FromHundredths(top.Worked)))],
+    };
+
+    private IReadOnlyList<SessionUse> Sessions(
+        (string From, string To) period, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added)
     {
         var used = Used(period);
         var lines = Lines(period);
@@ -99,12 +119,13 @@ internal sealed class CostReader(SqliteConnection connection)
                 FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.id
                 """,
                 new { period.From, period.To })
-            .Select(row => ToSession(row, used, lines, work, baths)),
+            .Select(row => ToSession(row, used, lines, work, baths, added)),
         ];
     }
 
     private static SessionUse ToSession(
-        SessionRow row, ILookup<long, UsedRow> used, ILookup<long, FilmUse> lines, Dictionary<long, WorkRow> work, Dictionary<long, BathRow> baths)
+        SessionRow row, ILookup<long, UsedRow> used, ILookup<long, FilmUse> lines, Dictionary<long, WorkRow> work, Dictionary<long, BathRow> baths,
+        ILookup<long, AddedRow> added)
     {
         Money Sum(string use) => new(used[row.Number].Where(part => part.Purpose == use).Sum(part => part.Value));
         var done = work.GetValueOrDefault(row.Number);
@@ -114,7 +135,7 @@ internal sealed class CostReader(SqliteConnection connection)
             Sum("developer"),
             Sum("chemistry"),
             Sum("supplies"),
-            done is null ? null : ToShare(baths[done.PlaceId]),
+            done is null ? null : ToShare(baths[done.PlaceId], added),
             Area.FromHundredths(done is null ? 0 : done.After - done.Weighted),
             Area.FromHundredths(done?.After ?? 0),
             [.. lines[row.Number]]);
@@ -130,14 +151,41 @@ internal sealed class CostReader(SqliteConnection connection)
         """,
         new { period.From, period.To }).ToLookup(row => row.Number);
 
-    private ILookup<long, FilmUse> Lines((string From, string To) period) => connection.Query<LineRow>(
+    private ILookup<long, FilmUse> Lines((string From, string To) period)
+    {
+        var keepers = Keepers(period);
+        return connection.Query<LineRow>(
+            """
+            SELECT s.entry_id AS Number, i.code AS Item, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost, s.fate AS Fate,
+                sum(s.sheets) OVER (PARTITION BY s.entry_id ORDER BY s.number) AS Last
+            FROM standing_entry e JOIN session_sheets s ON s.entry_id = e.id JOIN lot l ON l.id = s.lot_id JOIN item i ON i.id = l.item_id
+            WHERE e.date BETWEEN @From AND @To ORDER BY s.entry_id, s.number
+            """,
+            new { period.From, period.To })
+            .SelectMany(row => FilmOf(row, keepers), (row, film) => (row.Number, Film: film))
+            .ToLookup(line => line.Number, line => line.Film);
+    }
+
+    /// <summary>A line, or its sheets one by one when some of them were named keepers later.</summary>
+    private static IEnumerable<FilmUse> FilmOf(LineRow row, HashSet<(long Session, long Position)> keepers)
+    {
+        var fate = Named.Fate(row.Fate);
+        var first = row.Last - row.Sheets + 1;
+        if (keepers.Count == 0 || !Enumerable.Range(0, (int)row.Sheets).Any(i => keepers.Contains((row.Number, first + i))))
+            return [new FilmUse(row.Item, row.Sheets, Area.FromHundredths(row.Area), new(row.Cost), fate)];
+        return Share.Split(row.Cost, new long[row.Sheets]).Select((cost, i) => new FilmUse(
+            row.Item, 1, Area.FromHundredths(row.Area / row.Sheets), new(cost), keepers.Contains((row.Number, first + i)) ? Fate.Keeper : fate));
+    }
+
+    /// <summary>The sheets, by their position in a session, that were named keepers by the end of the period.</summary>
+    private HashSet<(long Session, long Position)> Keepers((string From, string To) period) => connection.Query<KeeperRow>(
         """
-        SELECT s.entry_id AS Number, i.code AS Item, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost, s.fate AS Fate
-        FROM standing_entry e JOIN session_sheets s ON s.entry_id = e.id JOIN lot l ON l.id = s.lot_id JOIN item i ON i.id = l.item_id
-        WHERE e.date BETWEEN @From AND @To ORDER BY s.entry_id, s.number
+        SELECT f.entry_id AS Session, f.position AS Position
+        FROM keeper k JOIN standing_entry named ON named.id = k.entry_id JOIN sheet_fate f ON f.sheet_id = k.sheet_id
+        JOIN standing_entry e ON e.id = f.entry_id
+        WHERE named.date <= @To AND e.date BETWEEN @From AND @To
         """,
-        new { period.From, period.To })
-        .ToLookup(row => row.Number, row => new FilmUse(row.Item, row.Sheets, Area.FromHundredths(row.Area), new(row.Cost), Named.Fate(row.Fate)));
+        new { period.From, period.To }).Select(row => (row.Session, row.Position)).ToHashSet();
 
     /// <summary>The work of each session on its bath, with all that the bath had taken by then.</summary>
     private Dictionary<long, WorkRow> Work((string From, string To) period, IEnumerable<long> baths) => connection.Query<WorkRow>(
@@ -158,11 +206,15 @@ internal sealed class CostReader(SqliteConnection connection)
         long PlaceId, string Code, long WorkingVolume, long CapacityPerLitre, long WasMixedBefore, long HasEnded, long Value,
         long WorkedBefore, long WorkedAfter);
 
+    internal sealed record AddedRow(long PlaceId, long Value, long IsNew, long Worked);
+
     internal sealed record SessionRow(long Number, string Session, string Date, long? Bath);
 
     internal sealed record UsedRow(long Number, long Value, string Purpose);
 
-    internal sealed record LineRow(long Number, string Item, long Sheets, long Area, long Cost, string Fate);
+    internal sealed record LineRow(long Number, string Item, long Sheets, long Area, long Cost, string Fate, long Last);
+
+    internal sealed record KeeperRow(long Session, long Position);
 
     internal sealed record WorkRow(long Number, long PlaceId, long Weighted, long After);
 }

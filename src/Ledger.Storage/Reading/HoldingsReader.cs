@@ -24,6 +24,9 @@ internal sealed class HoldingsReader(SqliteConnection connection)
         foreach (var bath in new BathReader(connection).InUse(asOf, balances, holdings))
             holdings.Put(bath);
         new PlanReader(connection).ReadInto(holdings);
+        new FilmReader(connection).ReadInto(holdings, balances);
+        foreach (var jug in new JugReader(connection).All(asOf).Where(jug => jug.HandedOverOn is null))
+            holdings.Put(jug);
         var last = connection.QuerySingle<LastRow>(
             "SELECT (SELECT max(id) FROM place) AS Place, (SELECT coalesce(max(id), 0) FROM lot) AS Lot");
         holdings.LastPlace = Math.Max(last.Place, Places.FirstFree - 1);
@@ -54,9 +57,11 @@ internal sealed class HoldingsReader(SqliteConnection connection)
             SELECT c.place_id AS PlaceId, p.code AS Code, c.lot_id AS LotId, i.code AS Item, e.date AS ReceivedOn, l.quantity AS Quantity,
                 l.cost AS Cost, l.batch AS Batch, l.expires_on AS ExpiresOn, l.storage AS Storage, c.size AS Size,
                 (SELECT min(oe.date) FROM opening o JOIN standing_entry oe ON oe.id = o.entry_id
-                    WHERE o.place_id = c.place_id AND oe.date <= @asOf) AS OpenedOn
+                    WHERE o.place_id = c.place_id AND oe.date <= @asOf) AS OpenedOn, coalesce(lo.formula, '') AS Formula,
+                lo.mixed_from IS NOT NULL AS IsMixed
             FROM json_each(@places) held JOIN container c ON c.place_id = held.value JOIN place p ON p.id = c.place_id
             JOIN lot l ON l.id = c.lot_id JOIN item i ON i.id = l.item_id JOIN entry e ON e.id = l.entry_id
+            LEFT JOIN lot_origin lo ON lo.lot_id = l.id
             """,
             new { asOf = Dates.Text(asOf), places = Json.Array(balances.Select(balance => balance.Key)) });
         foreach (var row in rows)
@@ -65,7 +70,7 @@ internal sealed class HoldingsReader(SqliteConnection connection)
             if (!lots.TryGetValue(row.LotId, out var lot))
                 lots[row.LotId] = lot = new(
                     new(row.LotId), item.Code, Days.Read(row.ReceivedOn), item.Of(row.Quantity), new(row.Cost), row.Batch,
-                    Days.ReadOptional(row.ExpiresOn), row.Storage);
+                    Days.ReadOptional(row.ExpiresOn), row.Storage) { Formula = row.Formula, IsMixed = row.IsMixed == 1 };
             var balance = balances[row.PlaceId].Single();
             yield return new(
                 new(row.PlaceId), row.Code, lot, item.Of(row.Size), item.Of(balance.Quantity), new(balance.Value), Days.ReadOptional(row.OpenedOn));
@@ -76,7 +81,7 @@ internal sealed class HoldingsReader(SqliteConnection connection)
 
     internal sealed record ContainerRow(
         long PlaceId, string Code, long LotId, string Item, string ReceivedOn, long Quantity, long Cost, string Batch, string? ExpiresOn,
-        string Storage, long Size, string? OpenedOn);
+        string Storage, long Size, string? OpenedOn, string Formula, long IsMixed);
 }
 
 /// <summary>What a place holds of a lot.</summary>

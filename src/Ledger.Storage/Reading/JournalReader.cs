@@ -1,4 +1,5 @@
 using Dapper;
+using Ledger.Core.Film;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Microsoft.Data.Sqlite;
@@ -57,10 +58,52 @@ internal sealed class JournalReader(SqliteConnection connection) : IPast
 
     public long? FirstUseOfBathMixedBy(long number) => connection.QueryFirstOrDefault<long?>(
         """
-        SELECT min(e.id) FROM bath b JOIN bath_work w ON w.place_id = b.place_id JOIN standing_entry e ON e.id = w.entry_id
-        WHERE b.entry_id = @number
+        SELECT min(e.id)
+        FROM (
+            SELECT w.entry_id FROM bath b JOIN bath_work w ON w.place_id = b.place_id WHERE b.entry_id = @number
+            UNION ALL SELECT t.entry_id FROM bath b JOIN clearing_test t ON t.place_id = b.place_id WHERE b.entry_id = @number
+            UNION ALL SELECT o.entry_id FROM bath b JOIN bath_observation o ON o.place_id = b.place_id WHERE b.entry_id = @number
+            UNION ALL SELECT s.entry_id FROM bath b JOIN silver_test s ON s.place_id = b.place_id WHERE b.entry_id = @number
+            UNION ALL SELECT r.entry_id FROM bath b JOIN residual_test r ON r.place_id = b.place_id WHERE b.entry_id = @number
+            UNION ALL SELECT s.entry_id FROM bath b JOIN bath_standing s ON s.place_id = b.place_id WHERE b.entry_id = @number
+            UNION ALL SELECT t.entry_id FROM bath b JOIN bath_top_up t ON t.place_id = b.place_id WHERE b.entry_id = @number
+            UNION ALL SELECT f.entry_id FROM jug j JOIN jug_fill f ON f.place_id = j.place_id WHERE j.entry_id = @number
+            UNION ALL SELECT h.entry_id FROM jug j JOIN jug_handover h ON h.place_id = j.place_id WHERE j.entry_id = @number
+            UNION ALL SELECT h.entry_id FROM jug_fill f JOIN jug_handover h ON h.place_id = f.place_id WHERE f.entry_id = @number) u
+        JOIN standing_entry e ON e.id = u.entry_id WHERE e.id <> @number
         """,
         new { number });
+
+    public long? NextAboutSheetsOf(long number) => connection.QueryFirstOrDefault<long?>(
+        """
+        SELECT min(e.id) FROM (
+            SELECT sheet_id FROM sheet_move WHERE entry_id = @number
+            UNION SELECT sheet_id FROM exposure WHERE entry_id = @number
+            UNION SELECT sheet_id FROM sheet_fate WHERE entry_id = @number) mine
+        JOIN (
+            SELECT sheet_id, entry_id FROM sheet_move
+            UNION ALL SELECT sheet_id, entry_id FROM exposure
+            UNION ALL SELECT sheet_id, entry_id FROM sheet_fate
+            UNION ALL SELECT sheet_id, entry_id FROM keeper) other ON other.sheet_id = mine.sheet_id
+        JOIN standing_entry e ON e.id = other.entry_id
+        WHERE e.id > @number
+        """,
+        new { number });
+
+    public DevelopedSheet? Developed(string sheet)
+    {
+        var row = connection.QueryFirstOrDefault<DevelopedRow>(
+            """
+            SELECT f.sheet_id AS Sheet, f.negative AS Negative, e.date AS Date,
+                iif(EXISTS (SELECT 1 FROM keeper k JOIN standing_entry ke ON ke.id = k.entry_id WHERE k.sheet_id = f.sheet_id), 'keeper', f.fate) AS Fate
+            FROM sheet_fate f JOIN standing_entry e ON e.id = f.entry_id
+            WHERE f.negative = @sheet OR f.sheet_id = @id
+            """,
+            new { sheet, id = SheetId.Parse(sheet)?.Value });
+        return row is null ? null : new(new(row.Sheet), row.Negative, Days.Read(row.Date), Named.Fate(row.Fate));
+    }
+
+    public int? FreshClearing(string film, Core.Stock.PlaceId bath) => new BathLogReader(connection).FreshClearing(film, bath.Value);
 
     private static JournalEntry ToEntry(EntryRow row) => new(
         row.Number, row.Key, row.Kind, Days.Read(row.Date), InstantPattern.ExtendedIso.Parse(row.RecordedAt).Value, row.Summary, row.Note,
@@ -68,6 +111,8 @@ internal sealed class JournalReader(SqliteConnection connection) : IPast
 
     internal sealed record EntryRow(
         long Number, string Key, string Kind, string Date, string RecordedAt, string Summary, string Note, long? Reverses, long? ReversedBy);
+
+    internal sealed record DevelopedRow(long Sheet, string? Negative, string Date, string Fate);
 
     internal sealed record MovementRow(long Lot, long FromPlace, long ToPlace, long Quantity, long Value);
 }

@@ -1,4 +1,5 @@
 using Ledger.Core.Baths;
+using Ledger.Core.Film;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
 
@@ -14,6 +15,8 @@ internal static class Named
     public static BathMaterial Material(string name) => (BathMaterial)Index(BathMaterials.Names, name);
 
     public static Fate Fate(string name) => (Fate)Index(Fates.Names, name);
+
+    public static RejectCause Cause(string name) => (RejectCause)Index(RejectCauses.Names, name);
 
     public static StepUse Use(string name) => (StepUse)Index(StepNames.Uses, name);
 

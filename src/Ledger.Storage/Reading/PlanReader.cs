@@ -25,7 +25,7 @@ internal sealed class PlanReader(SqliteConnection connection)
             new { asOf = Dates.Text(holdings.AsOf) }).AsList();
         var sheets = connection.Query<SheetsRow>(
             """
-            SELECT s.entry_id AS Entry, i.code AS Film, s.sheets AS Sheets, s."group" AS "Group", s.subject AS Subject, s.holder AS Holder
+            SELECT s.entry_id AS Entry, i.code AS Film, s.sheets AS Sheets, s."group" AS "Group", s.subject AS Subject, s.holder AS Holder, s."from" AS "From"
             FROM json_each(@plans) j JOIN plan_sheets s ON s.entry_id = j.value JOIN item i ON i.id = s.item_id ORDER BY s.entry_id, s.number
             """,
             new { plans = Json.Array(rows.Select(row => row.Entry)) }).ToLookup(row => row.Entry);
@@ -43,6 +43,7 @@ internal sealed class PlanReader(SqliteConnection connection)
             Sheets = [.. sheets.Select(line => new RequestedSheets
             {
                 Film = line.Film, Count = line.Sheets, Group = line.Group, Subject = line.Subject, Holder = line.Holder,
+                From = line.From,
             })],
         },
         Days.Read(row.MadeOn), row.Note);
@@ -50,5 +51,5 @@ internal sealed class PlanReader(SqliteConnection connection)
     internal sealed record PlanRow(
         long Entry, string Name, string On, long IsTrip, string Process, string Times, string? Bath, string MadeOn, string Note);
 
-    internal sealed record SheetsRow(long Entry, string Film, int Sheets, string Group, string Subject, string Holder);
+    internal sealed record SheetsRow(long Entry, string Film, int Sheets, string Group, string Subject, string Holder, string? From);
 }

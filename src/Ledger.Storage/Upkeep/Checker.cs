@@ -16,7 +16,8 @@ internal sealed class Checker(SqliteConnection connection)
     {
         Func<IEnumerable<string>>[] checks =
         [
-            Database, References, Balances, BathTotals, NeverBelowNothing, NothingBeforeItCame, LotCosts, SessionSheets, () => Costs(today),
+            Database, References, Balances, BathTotals, NeverBelowNothing, NothingBeforeItCame, LotCosts, SessionSheets,
+            FilmPlaces, OneSheetASide, KnownSheets, () => Costs(today),
         ];
         var problems = new List<string>();
         for (var i = 0; i < checks.Length; i++)
@@ -92,7 +93,8 @@ internal sealed class Checker(SqliteConnection connection)
     private IEnumerable<string> LotCosts() => connection.Query<LotProblem>(
         """
         SELECT l.id AS Lot, i.code AS Item, l.quantity - sum(m.quantity) AS Quantity, l.cost - sum(m.value) AS Value
-        FROM lot l JOIN item i ON i.id = l.item_id LEFT JOIN movement m ON m.lot_id = l.id AND m.from_place = 1
+        FROM lot l JOIN item i ON i.id = l.item_id LEFT JOIN lot_origin o ON o.lot_id = l.id
+        LEFT JOIN movement m ON m.lot_id = l.id AND m.from_place = iif(o.mixed_from IS NULL, 1, 7)
         GROUP BY l.id HAVING l.quantity IS NOT sum(m.quantity) OR l.cost IS NOT sum(m.value)
         """)
         .Select(row => $"lot {row.Lot} of {row.Item} does not bring in what it cost");
@@ -107,6 +109,34 @@ internal sealed class Checker(SqliteConnection connection)
             <> (SELECT coalesce(sum(value), 0) FROM movement m WHERE m.entry_id = s.entry_id AND m.to_place IN (2, 3))
         """)
         .Select(row => $"session {row.Session} does not list the sheets that it moved");
+
+    /// <summary>The places of each film, the lost and thrown away sheets among them, add up to what was received.</summary>
+    private IEnumerable<string> FilmPlaces() => connection.Query<FilmProblem>(
+        """
+        SELECT i.code AS Item, sum(iif(b.place_id = 1, -b.quantity, 0)) AS Received, sum(iif(b.place_id = 1, 0, b.quantity)) AS Found
+        FROM item i JOIN lot l ON l.item_id = i.id JOIN balance b ON b.lot_id = l.id
+        WHERE i.kind = 'film' GROUP BY i.id HAVING sum(b.quantity) <> 0
+        """)
+        .Select(row => $"{row.Received} of {row.Item} were received, and its places add up to {row.Found}");
+
+    private IEnumerable<string> OneSheetASide() => connection.Query<string>(
+        """
+        SELECT p.code FROM holder_side s JOIN place p ON p.id = s.place_id JOIN balance b ON b.place_id = s.place_id
+        GROUP BY s.place_id HAVING sum(b.quantity) > 1
+        """)
+        .Select(side => $"{side} holds more than one sheet");
+
+    /// <summary>What holders and boxes of exposed film hold is as many sheets as are known to be there.</summary>
+    private IEnumerable<string> KnownSheets() => connection.Query<SheetProblem>(
+        """
+        SELECT p.code AS Place, coalesce((SELECT sum(b.quantity) FROM balance b WHERE b.place_id = p.id), 0) AS Held, coalesce((
+            SELECT sum(way.change) FROM (
+                SELECT m.entry_id, 1 AS change FROM sheet_move m WHERE m.to_place = p.id AND m.to_place >= 100
+                UNION ALL SELECT m.entry_id, -1 FROM sheet_move m WHERE m.from_place = p.id AND m.from_place >= 100) way
+            JOIN standing_entry e ON e.id = way.entry_id), 0) AS Known
+        FROM place p WHERE p.kind IN ('holder side', 'exposed box') AND Held <> Known
+        """)
+        .Select(row => $"{row.Place} holds {row.Held} sheets, and {row.Known} are known to be there");
 
     private IEnumerable<string> Costs(LocalDate today)
     {
@@ -126,4 +156,8 @@ internal sealed class Checker(SqliteConnection connection)
     internal sealed record LotProblem(long Lot, string Item, long? Quantity, long? Value);
 
     internal sealed record SessionProblem(string Session);
+
+    internal sealed record FilmProblem(string Item, long Received, long Found);
+
+    internal sealed record SheetProblem(string Place, long Held, long Known);
 }

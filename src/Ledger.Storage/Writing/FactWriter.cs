@@ -18,7 +18,7 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
     {
         switch (fact)
         {
-            case ItemDefined defined: Write(defined.Item); break;
+            case ItemDefined defined: Write(defined.Item); new HandlingWriter(connection).Write(defined.Item); break;
             case ProcessDefined defined: new ProcessWriter(connection, entry).Write(defined.Process); break;
             case PlanMade made: new PlanWriter(connection, entry).Write(made.Plan); break;
             case PlanEnded ended: new PlanWriter(connection, entry).Write(ended); break;
@@ -31,6 +31,12 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
             case BathEnded ended: Write(ended); break;
             case SessionHeld held: Write(held); break;
             case SheetsDeveloped developed: Write(developed); break;
+            case FilmFact film: new FilmWriter(connection, entry).Write(film); break;
+            case BathFact learned: new BathFactWriter(connection, entry).Write(learned); break;
+            case LotMixed mixed: Write(mixed); break;
+            case JugStarted started: Write(started.Jug); break;
+            case JugFilled filled: new BathFactWriter(connection, entry).Write(filled); break;
+            case JugHandedOver over: new BathFactWriter(connection, entry).Write(over); break;
             default: throw new ArgumentException($"no table holds a {fact.GetType().Name}", nameof(fact));
         }
     }
@@ -84,6 +90,26 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
                 Discount = purchase.Discount.Millionths, Shipping = purchase.Shipping.Millionths, Duty = purchase.Duty.Millionths,
                 purchase.Currency, Rate = purchase.Rate?.ToString(CultureInfo.InvariantCulture),
             });
+        new HandlingWriter(connection).WriteOrigin(lot, mixedFrom: null);
+    }
+
+    /// <summary>A stock solution's lot: it was not bought, so it has a cost and no price.</summary>
+    private void Write(LotMixed mixed)
+    {
+        var lot = mixed.Lot;
+        connection.Execute(
+            """
+            INSERT INTO lot (id, entry_id, item_id, quantity, cost, batch, expires_on, storage, packs, price, discount, shipping, duty)
+            VALUES (@Id, @entry, (SELECT id FROM item WHERE code = @Item), @Quantity, @Cost, @Batch, NULL, @Storage, '0', 0, 0, 0, 0)
+            """,
+            new { Id = lot.Id.Value, entry, lot.Item, Quantity = lot.Quantity.Base, Cost = lot.Cost.Millionths, lot.Batch, lot.Storage });
+        new HandlingWriter(connection).WriteOrigin(lot, mixed.From);
+    }
+
+    private void Write(Core.Baths.WasteJug jug)
+    {
+        WritePlace(jug.Place, "waste jug", jug.Code);
+        new BathFactWriter(connection, entry).Write(jug);
     }
 
     private void Write(ContainerArrived arrived)
@@ -126,13 +152,13 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
 
     private void Write(SessionHeld held) => connection.Execute(
         """
-        INSERT INTO session (entry_id, code, process, bath_id, developer, process_version, dummies)
-        VALUES (@entry, @Session, @Process, @Bath, @Developer, @Version, @Dummies)
+        INSERT INTO session (entry_id, code, process, bath_id, developer, process_version)
+        VALUES (@entry, @Session, @Process, @Bath, @Developer, @Version)
         """,
         new
         {
             entry, held.Session, Process = held.Process.Name, Bath = held.Bath?.Value, Developer = held.Developer.Microlitres,
-            held.Process.Version, held.Dummies,
+            held.Process.Version,
         });
 
     private void Write(SheetsDeveloped developed) => connection.Execute(

@@ -26,13 +26,13 @@ internal sealed class PlanWriter(SqliteConnection connection, long entry)
             var line = request.Sheets[i];
             connection.Execute(
                 """
-                INSERT INTO plan_sheets (entry_id, number, item_id, sheets, "group", subject, holder)
-                VALUES (@entry, @Number, (SELECT id FROM item WHERE code = @Film), @Count, @Group, @Subject, @Holder)
+                INSERT INTO plan_sheets (entry_id, number, item_id, sheets, "group", subject, holder, "from")
+                VALUES (@entry, @Number, (SELECT id FROM item WHERE code = @Film), @Count, @Group, @Subject, @Holder, @From)
                 """,
                 new
                 {
                     entry, Number = i + 1, Film = line.Film.Trim(), line.Count, Group = line.Group.Trim(), Subject = line.Subject.Trim(),
-                    Holder = line.Holder.Trim(),
+                    Holder = line.Holder.Trim(), line.From,
                 });
         }
     }

@@ -40,7 +40,9 @@ internal sealed class Answers
     {
         if (field.IsEmpty)
             return Missing<int>(field);
-        return Figures.Parse(field.Text) is { } figure && figure == decimal.Truncate(figure) ? (int)figure : Wrong<int>(field, "a whole number");
+        return Figures.Parse(field.Text) is { } figure && figure == decimal.Truncate(figure)
+            ? (int)figure
+            : Wrong<int>(field, "a whole number");
     }
 
     /// <summary>A number; 0 when the field is empty.</summary>
@@ -60,7 +62,9 @@ internal sealed class Answers
     public Money Money(FormField field)
     {
         var figure = Figure(field);
-        return Scaled.ToBase(figure, Core.Measures.Money.PerUnit) is { } millionths ? new(millionths) : Wrong<Money>(field, "an amount such as 42.00");
+        return Scaled.ToBase(figure, Core.Measures.Money.PerUnit) is { } millionths
+            ? new(millionths)
+            : Wrong<Money>(field, "an amount such as 42.00");
     }
 
     /// <summary>A quantity in a unit; null when the field is empty.</summary>
@@ -69,7 +73,8 @@ internal sealed class Answers
         if (OptionalFigure(field) is not { } figure)
             return null;
         if (Scaled.ToBase(figure, unit.BasePerUnit()) is not { } whole)
-            return Wrong<Quantity>(field, unit.BasePerUnit() == 1 ? $"a whole number of {unit.Name()}s" : $"at most three decimals of {unit.Name()}");
+            return Wrong<Quantity>(
+                field, unit.BasePerUnit() == 1 ? $"a whole number of {unit.Name()}s" : $"at most three decimals of {unit.Name()}");
         return new(whole, unit);
     }
 
@@ -78,7 +83,9 @@ internal sealed class Answers
     {
         if (Quantity(field, Unit.Millilitre) is not { } quantity)
             return null;
-        return quantity.Base < 0 ? Wrong<Volume>(field, "a volume that is not negative") : Core.Measures.Volume.FromMicrolitres(quantity.Base);
+        return quantity.Base < 0
+            ? Wrong<Volume>(field, "a volume that is not negative")
+            : Core.Measures.Volume.FromMicrolitres(quantity.Base);
     }
 
     /// <summary>A dilution; null when the field is empty.</summary>

@@ -19,7 +19,11 @@ internal sealed class BathForm : FormModel
     {
         _holdings = ledger.HoldingsOn(ledger.Today);
         _like = like is null ? _holdings.Baths.LastOrDefault() : ledger.Bath(like, ledger.Today);
-        Item = new("Mixed from", 16, FieldKind.Choice) { Choices = () => Mixable.Select(item => item.Code), Hint = "The item it is mixed from." };
+        Item = new("Mixed from", 16, FieldKind.Choice)
+        {
+            Choices = () => Mixable.Select(item => item.Code),
+            Hint = "The item it is mixed from.",
+        };
         PairedWith = new("Second after", 10, FieldKind.Choice)
         {
             Choices = () => ["", .. _holdings.Baths.Select(bath => bath.Code)],
@@ -34,7 +38,8 @@ internal sealed class BathForm : FormModel
     public override IReadOnlyList<string> Purpose =>
     [
         "A working solution that is used again: fixer, stop, wash aid. The concentrate leaves its bottle and the bath begins to age.",
-        "For two-bath fixing, mix the second bath and name the one it stands after; when the first is spent, pour it out and the second moves up.",
+        "For two-bath fixing, mix the second bath and name the one it stands after. "
+        + "When the first is spent, pour it out: the second moves up.",
         "Wear gloves and eye protection and see to fresh air; the maker's safety data sheet and local rules govern.",
     ];
 
@@ -50,9 +55,16 @@ internal sealed class BathForm : FormModel
 
     public FormField Dilution { get; } = new("Dilution", 10) { Hint = "Such as 1+4; empty for the item's usual one." };
 
-    public FormField Amount { get; } = new("Measured out", 8, FieldKind.Figure) { Hint = "In the item's unit; empty for what the dilution asks. A powder needs it." };
+    public FormField Amount { get; } = new("Measured out", 8, FieldKind.Figure)
+    {
+        Hint = "In the item's unit; empty for what the dilution asks. A powder needs it.",
+    };
 
-    public FormField Material { get; } = new("For", 6, FieldKind.Choice) { Choices = () => BathMaterials.Names, Hint = "Film and paper never share a bath." };
+    public FormField Material { get; } = new("For", 6, FieldKind.Choice)
+    {
+        Choices = () => BathMaterials.Names,
+        Hint = "Film and paper never share a bath.",
+    };
 
     public FormField PairedWith { get; }
 
@@ -64,7 +76,10 @@ internal sealed class BathForm : FormModel
         Hint = "Where the capacity comes from.",
     };
 
-    public override FormField Difference { get; } = new("Book the difference", 4, FieldKind.Tick) { Hint = "When the bottle holds more than the book says." };
+    public override FormField Difference { get; } = new("Book the difference", 4, FieldKind.Tick)
+    {
+        Hint = "When the bottle holds more than the book says.",
+    };
 
     public FormField Note { get; } = new("Note", 50);
 
@@ -77,7 +92,6 @@ internal sealed class BathForm : FormModel
     protected override Entry Read(Answers answers)
     {
         var item = answers.Needed(Item);
-        var capacity = answers.OptionalFigure(Capacity);
         return new BathMixing
         {
             Key = EntryKey,
@@ -88,17 +102,20 @@ internal sealed class BathForm : FormModel
             Dilution = answers.Dilution(Dilution),
             Amount = answers.Quantity(Amount, _holdings.Item(item)?.Unit ?? Unit.Millilitre),
             Material = (BathMaterial)answers.OneOf(Material, BathMaterials.Names),
-            Capacity = capacity is > 0 and < 1_000_000 ? new Capacity(Area.FromSquareInches(capacity.Value), Basis.Text.Trim()) : NoCapacity(capacity, answers),
+            Capacity = ReadCapacity(answers),
             PairedWith = Answers.Optional(PairedWith),
             BooksDifference = Difference.IsTicked,
             Note = Note.Text,
         };
     }
 
-    private static Capacity? NoCapacity(decimal? written, Answers answers)
+    private Capacity? ReadCapacity(Answers answers)
     {
-        if (written is not null)
-            answers.Problem("Capacity: it must be more than nothing and less than 1000000 sq in per litre");
+        if (answers.OptionalFigure(Capacity) is not { } written)
+            return null;
+        if (written is > 0 and < 1_000_000)
+            return new(Area.FromSquareInches(written), Basis.Text.Trim());
+        answers.Problem("Capacity: it must be more than nothing and less than 1000000 sq in per litre");
         return null;
     }
 
@@ -126,5 +143,7 @@ internal sealed class BathForm : FormModel
 
     /// <summary>A bath of the same item that has no second one yet: after a rotation, the one that moved up.</summary>
     private Bath? Alone(Bath like) => _holdings.WorkingBaths.LastOrDefault(bath =>
-        bath.Item.Equals(like.Item, StringComparison.OrdinalIgnoreCase) && bath.Material == like.Material && _holdings.SecondAfter(bath) is null);
+        bath.Item.Equals(like.Item, StringComparison.OrdinalIgnoreCase)
+        && bath.Material == like.Material
+        && _holdings.SecondAfter(bath) is null);
 }

@@ -98,7 +98,8 @@ internal abstract class FormModel(ILedger ledger)
 
     private static Saving Outcome(PostOutcome outcome) => outcome switch
     {
-        Posted posted => new(true, posted.Number, $"Entry {posted.Number}: {posted.Posting.Summary}."),
+        Posted { Posting.Entry: Correction } posted => new(true, posted.Number, $"Entry {posted.Number}: {posted.Posting.Summary}."),
+        Posted posted => new(true, posted.Number, $"Entry {posted.Number}: {posted.Posting.Summary}. U takes it back."),
         AlreadyPosted already => new(true, already.Number, $"It is in the journal already, as entry {already.Number}."),
         NotPosted refused => Saving.Not(Spoken.Of(refused.Refusal)),
         _ => Saving.Not("Nothing was written."),

@@ -110,7 +110,10 @@ internal sealed class FormPage : Page
             if (field.Kind == FieldKind.Tick)
             {
                 column = labels;
-                box = new PressBox(() => $"[{(field.IsTicked ? "x" : " ")}] {field.Label}", () => Tick(), Next) { Width = field.Label.Length + 4, Height = 1, CanFocus = true };
+                box = new PressBox(() => $"[{(field.IsTicked ? "x" : " ")}] {field.Label}", () => Tick(), Next)
+                {
+                    Width = field.Label.Length + 4, Height = 1, CanFocus = true,
+                };
             }
             else
             {

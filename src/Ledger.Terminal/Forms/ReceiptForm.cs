@@ -13,7 +13,11 @@ internal sealed class ReceiptForm : FormModel
         : base(ledger)
     {
         _holdings = ledger.HoldingsOn(ledger.Today);
-        Item = new("Item", 16, FieldKind.Choice) { Choices = () => _holdings.Items.Select(known => known.Code), Hint = "Up and Down choose; a beginning is enough." };
+        Item = new("Item", 16, FieldKind.Choice)
+        {
+            Choices = () => _holdings.Items.Select(known => known.Code),
+            Hint = "Up and Down choose; a beginning is enough.",
+        };
         Item.Offer(item);
         Packs.Offer("1");
         Rows = [[Date, Item, Packs], [Price, Discount], [Shipping, Duty], [Currency, Rate], [Batch, Expires, Storage], [Note]];
@@ -46,7 +50,10 @@ internal sealed class ReceiptForm : FormModel
 
     public FormField Currency { get; } = new("Currency", 5) { Hint = "Three letters, such as EUR; empty for the ledger's own." };
 
-    public FormField Rate { get; } = new("Rate", 10, FieldKind.Figure) { Hint = "What one unit of that currency is worth in the ledger's own, when they differ." };
+    public FormField Rate { get; } = new("Rate", 10, FieldKind.Figure)
+    {
+        Hint = "What one unit of that currency is worth in the ledger's own, when they differ.",
+    };
 
     public FormField Batch { get; } = new("Batch", 12) { Hint = "The maker's batch or emulsion number, as printed." };
 
@@ -89,5 +96,6 @@ internal sealed class ReceiptForm : FormModel
         Price.Offer(lot.Cost.PartOf(item.Pack.Base, lot.Quantity.Base).Rounded());
     }
 
-    private Lot? LastLot(Item item) => _holdings.ContainersOf(item.Code).Select(container => container.Lot).MaxBy(lot => (lot.ReceivedOn, lot.Id.Value));
+    private Lot? LastLot(Item item) =>
+        _holdings.ContainersOf(item.Code).Select(container => container.Lot).MaxBy(lot => (lot.ReceivedOn, lot.Id.Value));
 }

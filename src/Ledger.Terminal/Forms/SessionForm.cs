@@ -30,7 +30,11 @@ internal sealed class SessionForm : FormModel
         _holdings = ledger.HoldingsOn(ledger.Today);
         _last = ledger.Sessions(ledger.Today, null, 1) is [var last, ..] ? last : null;
         Process = new("Process", 16, FieldKind.Choice) { Choices = () => _holdings.Processes.Select(process => process.Name) };
-        Bath = new("Bath", 8, FieldKind.Choice) { Choices = () => Fitting().Select(bath => bath.Code), Hint = "The bath the film went through, the first one of a pair." };
+        Bath = new("Bath", 8, FieldKind.Choice)
+        {
+            Choices = () => Fitting().Select(bath => bath.Code),
+            Hint = "The bath the film went through, the first one of a pair.",
+        };
         Session.Offer(_last is null ? "S01" : NextName.After(_last.Session));
         Process.Offer(_last?.Process ?? _holdings.Processes.FirstOrDefault()?.Name);
         OfferBath();
@@ -41,13 +45,13 @@ internal sealed class SessionForm : FormModel
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "Film that was developed. One line for each batch: a film, how many sheets, the group, the concentrate measured out, and what became of them.",
+        "Film that was developed. One line for each batch: a film, how many sheets, the group, the concentrate, and what became of them.",
         "Sheets leave their boxes, developer and supplies are used up, and the area passes through the bath.",
         "Leave the developer empty on every line and each line takes what the process asks for its area.",
     ];
 
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows =>
-        [[Session, Date, Process], [Bath, Note], .. _lines.Select(line => line.Fields), [Difference]];
+        [[Session, Date, Process], [Bath, Note], .. _lines.SelectMany(line => line.Rows), [Difference]];
 
     public override IReadOnlyList<FormKey> Keys =>
     [
@@ -68,7 +72,10 @@ internal sealed class SessionForm : FormModel
 
     public FormField Note { get; } = new("Note", 50);
 
-    public override FormField Difference { get; } = new("Book the difference", 4, FieldKind.Tick) { Hint = "When a bottle held more than the book says." };
+    public override FormField Difference { get; } = new("Book the difference", 4, FieldKind.Tick)
+    {
+        Hint = "When a bottle held more than the book says.",
+    };
 
     /// <summary>The lines.</summary>
     public IReadOnlyList<SessionLineFields> Lines => _lines;
@@ -152,7 +159,9 @@ internal sealed class SessionForm : FormModel
             fields.Sheets.Offer(line.Sheets.ToString(CultureInfo.InvariantCulture));
             fields.Group.Offer(line.Group);
             fields.Developer.Offer(line.Developer is { } developer ? Scaled.InUnits(developer.Microlitres, 1000) : "");
-            fields.PlannedDummies = line.Dummies;
+            fields.Fate.Offer(line.Fate.Name());
+            if (line.From is { } from)
+                fields.OfferFrom(from);
         }
 
         Process.Offer(worked.Process.Name);
@@ -182,7 +191,8 @@ internal sealed class SessionForm : FormModel
 
     private IEnumerable<Bath> Fitting()
     {
-        var items = _holdings.Process(Process.Text)?.Reused.Select(step => step.Item).OfType<string>().ToHashSet(StringComparer.OrdinalIgnoreCase) ?? [];
+        var reused = _holdings.Process(Process.Text)?.Reused.Select(step => step.Item).OfType<string>() ?? [];
+        var items = reused.ToHashSet(StringComparer.OrdinalIgnoreCase);
         return _holdings.WorkingBaths.Where(bath => items.Contains(bath.Item) && bath.Material == BathMaterial.Film);
     }
 

@@ -4,27 +4,52 @@ using Ledger.Core.Sessions;
 namespace Ledger.Terminal.Forms;
 
 /// <summary>One line of a session on the form: sheets of one film, group and fate.</summary>
-/// <param name="films">The films that can be chosen.</param>
-internal sealed class SessionLineFields(Func<IEnumerable<string>> films)
+internal sealed class SessionLineFields
 {
-    public FormField Film { get; } = new("Film", 11, FieldKind.Choice) { Choices = films, Hint = "Up and Down choose; a beginning is enough." };
+    public SessionLineFields(Func<IEnumerable<string>> films)
+    {
+        Film = new("Film", 11, FieldKind.Choice) { Choices = films, Hint = "Up and Down choose; a beginning is enough." };
+        Rows = [[Film, Sheets, Group, Developer, Fate]];
+    }
+
+    public FormField Film { get; }
 
     public FormField Sheets { get; } = new("sheets", 5, FieldKind.Figure) { Hint = "F3 adds four sheets." };
 
-    public FormField Group { get; } = new("group", 4, FieldKind.Choice) { Choices = () => ["N", "N-1", "N-2", "N+1", "N+2"], Hint = "The development group: N, N+1, N-1..." };
+    public FormField Group { get; } = new("group", 4, FieldKind.Choice)
+    {
+        Choices = () => ["N", "N-1", "N-2", "N+1", "N+2"],
+        Hint = "The development group: N, N+1, N-1...",
+    };
 
-    public FormField Developer { get; } = new("dev. ml", 7, FieldKind.Figure) { Hint = "Concentrate for this batch; empty on every line: what the process asks." };
+    public FormField Developer { get; } = new("dev. ml", 7, FieldKind.Figure)
+    {
+        Hint = "Concentrate for this batch; empty on every line: what the process asks.",
+    };
 
-    public FormField Fate { get; } = new("became", 8, FieldKind.Choice) { Choices = () => Fates.Names, Hint = "What became of the sheets." };
+    public FormField Fate { get; } = new("became", 8, FieldKind.Choice)
+    {
+        Choices = () => Fates.Names,
+        Hint = "What became of the sheets.",
+    };
 
-    /// <summary>The fields in order.</summary>
-    public IReadOnlyList<FormField> Fields => [Film, Sheets, Group, Developer, Fate];
+    public FormField From { get; } = new("from", 56) { Hint = "Holder sides, a box of exposed sheets, or sheets by number." };
 
-    /// <summary>Dummies that were planned beside a lone sheet; they count while it stays alone.</summary>
-    public int PlannedDummies { get; set; }
+    /// <summary>The fields in order, row by row; where known sheets come from has a row of its own.</summary>
+    public IReadOnlyList<IReadOnlyList<FormField>> Rows { get; private set; }
+
+    /// <summary>All of them.</summary>
+    public IEnumerable<FormField> Fields => Rows.SelectMany(row => row);
 
     /// <summary>Whether nothing says that sheets were developed here.</summary>
     public bool IsBlank => Sheets.IsEmpty && Developer.IsEmpty;
+
+    /// <summary>Says where the sheets come from.</summary>
+    public void OfferFrom(string from)
+    {
+        From.Offer(from);
+        Rows = [.. Rows, [From]];
+    }
 
     /// <summary>So many sheets more.</summary>
     public void Add(int sheets) => Sheets.Turn(Sheets.IsEmpty ? AsZero(sheets) : sheets);
@@ -34,9 +59,9 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films)
     {
         Item = answers.Needed(Film),
         Sheets = answers.Whole(Sheets),
-        Dummies = Sheets.Text.Trim() == "1" ? PlannedDummies : 0,
         Group = Group.Text,
         Developer = answers.Volume(Developer),
+        From = Answers.Optional(From),
         Fate = (Fate)answers.OneOf(Fate, Fates.Names),
     };
 

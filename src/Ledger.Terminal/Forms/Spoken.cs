@@ -6,7 +6,9 @@ namespace Ledger.Terminal.Forms;
 /// <summary>A refusal as a form says it.</summary>
 internal static class Spoken
 {
+    private const string Option = "book the difference with --book-difference";
+
     /// <summary>The rules' sentence; where it names the command's option, the form's tick stands in its place.</summary>
     public static string Of(Refusal refusal) =>
-        Words.Sentence(refusal.Sentence.Replace("book the difference with --book-difference", "F6 books the difference", StringComparison.Ordinal));
+        Words.Sentence(refusal.Sentence.Replace(Option, "F6 books the difference", StringComparison.Ordinal));
 }

@@ -41,10 +41,12 @@ internal sealed record Ready(Entry Entry, Posting Posting) : Verdict
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Blocks =>
     [
-        .. Posting.Remarks.Count == 0 ? Array.Empty<Block>() : [Block.Of("Before you save", Posting.Remarks.Select(remark => $"  ! {remark}"))],
+        .. Posting.Remarks.Count == 0 ? Array.Empty<Block>() : [Remarks],
         .. More,
         .. More.Count > 0 && Posting.Effects.Count == 0 ? Array.Empty<Block>() : [new("Before -> after", Effects)],
     ];
+
+    private Block Remarks => Block.Of("Before you save", Posting.Remarks.Select(remark => $"  ! {remark}"));
 
     private IEnumerable<string> Effects(int width)
     {

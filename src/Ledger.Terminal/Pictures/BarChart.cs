@@ -15,7 +15,10 @@ internal static class BarChart
         var room = Math.Clamp(width - labels - figures - 2, 4, LongestBar);
         var most = bars.Max(bar => bar.Value);
         foreach (var bar in bars)
-            yield return $"{bar.Label.PadRight(labels)} {new string('#', Length(bar.Value, most, room)).PadRight(room)} {bar.Figure.PadLeft(figures)}";
+        {
+            var line = new string('#', Length(bar.Value, most, room));
+            yield return $"{bar.Label.PadRight(labels)} {line.PadRight(room)} {bar.Figure.PadLeft(figures)}";
+        }
     }
 
     /// <summary>In proportion, but a value above nothing is always seen.</summary>

@@ -12,7 +12,8 @@ internal static class Gauge
     {
         var shown = Math.Clamp(percent, 0, 100);
         var filled = (int)decimal.Floor(shown * Cells / 100);
-        return $"[{new string('#', filled)}{new string('.', Cells - filled)}] {decimal.Floor(shown).ToString(CultureInfo.InvariantCulture)} %";
+        var bar = new string('#', filled).PadRight(Cells, '.');
+        return $"[{bar}] {decimal.Floor(shown).ToString(CultureInfo.InvariantCulture)} %";
     }
 
     /// <summary>The gauge of a part of a whole; empty when the whole is nothing.</summary>

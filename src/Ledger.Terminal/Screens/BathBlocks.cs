@@ -16,13 +16,14 @@ internal static class BathBlocks
     /// <summary>What is left of it, by area and by age.</summary>
     public static IEnumerable<(string Label, string? Text)> Gauges(BathReading reading, MeasureStyle style, LocalDate today)
     {
-        yield return ("Area left", reading is { UsedPercent: { } used, Remaining: { } left }
-            ? $"{Gauge.Of(100 - used)}, {left.ToText(style)} of {reading.Bath.TotalCapacity!.Value.ToText(style)}"
+        yield return ("Area left", reading is { UsedPercent: { } used, Remaining: { } room }
+            ? $"{Gauge.Of(100 - used)}, {room.ToText(style)} of {reading.Bath.TotalCapacity!.Value.ToText(style)}"
             : "no capacity is set, so its area is counted but not limited");
         if (reading.GoodUntil is { } good)
         {
             var life = Period.DaysBetween(reading.Bath.MixedOn, good.Date);
-            yield return ("Life left", $"{Gauge.OfPart(Math.Max(0, good.DaysLeft(today)), life)}, {Words.Count(reading.AgeDays, "day")} old of {life}");
+            var left = Gauge.OfPart(Math.Max(0, good.DaysLeft(today)), life);
+            yield return ("Life left", $"{left}, {Words.Count(reading.AgeDays, "day")} old of {life}");
         }
     }
 
@@ -52,12 +53,14 @@ internal static class BathBlocks
         if (work.Count == 0)
             return Block.Of("Use", "No film has passed through it yet.");
         var months = Months.Of(
-            work.Select(record => (record.Date, record.Weighted.Hundredths)), holdings.AsOf, MonthsShown, area => Area.FromHundredths(area).ToText(style));
+            work.Select(record => (record.Date, record.Weighted.Hundredths)), holdings.AsOf, MonthsShown,
+            area => Area.FromHundredths(area).ToText(style));
         return new("Use by month, weighted", width =>
         [
             .. BarChart.Of(months, width),
             "",
-            .. work.SelectMany(record => Paragraph.Of($"{Dates.Text(record.Date)}  ", record.Summary + (record.IsFirst ? "" : " (as second bath)"), width, 12)),
+            .. work.SelectMany(record => Paragraph.Of(
+                Dates.Text(record.Date), record.Summary + (record.IsFirst ? "" : " (as second bath)"), width, 12)),
         ]);
     }
 

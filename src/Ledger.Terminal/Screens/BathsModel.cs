@@ -22,7 +22,8 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<string> Purpose =>
     [
         "The working solutions in use: fixer, stop, wash aid. A bath ends by the area it has taken or by its age, whichever comes first.",
-        "The area is counted against a capacity that is your own setting; its basis stands beside it. Films that load a fixer more count by their weight.",
+        "The area is counted against a capacity that is your own setting; its basis stands beside it.",
+        "Films that load a fixer more count by their weight.",
         "Of a pair only the first bath counts. When it is spent, pour it out: the second moves up, and a new second one is mixed.",
     ];
 
@@ -32,8 +33,8 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Bath", 6, 12), new("State", 11, 14), new("Left by area", 18, 18), new("Room", 12, 14, IsFigure: true), new("Age", 7, 9, IsFigure: true),
-        new("Good until", 10, 10), new("From", 6, 16),
+        new("Bath", 12), new("State", 14), new("Left by area", 18), new("Room", 14, IsFigure: true), new("Age", 9, IsFigure: true),
+        new("Good until", 10), new("From", 16, Least: 5),
     ];
 
     /// <inheritdoc/>
@@ -42,8 +43,10 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenKey> Keys =>
     [
-        ScreenKey.Letter('D', "Pour out", "pours the selected bath out", row => row < 0 ? null : new Fill(new DiscardForm(Ledger, IdOf(row)))),
-        ScreenKey.Letter('B', "Mix next", "mixes the bath that follows the selected one", row => new Fill(new BathForm(Ledger, row < 0 ? null : IdOf(row)))),
+        ScreenKey.OnRow('D', "Pour out", "pours the selected bath out", row => new DiscardForm(Ledger, IdOf(row))),
+        ScreenKey.Letter(
+            'B', "Mix next", "mixes the bath that follows the selected one",
+            row => new Fill(new BathForm(Ledger, row < 0 ? null : IdOf(row)))),
     ];
 
     /// <inheritdoc/>

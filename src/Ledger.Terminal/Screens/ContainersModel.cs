@@ -21,7 +21,8 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
-        "The boxes, bottles and packets of one item that hold anything, in the order in which they are reached for: open before sealed, then first in, first out.",
+        "The boxes, bottles and packets of one item that hold anything, in the order in which they are reached for: "
+        + "open before sealed, then first in, first out.",
         "Each has dates of its own; the earliest one governs.",
     ];
 
@@ -31,8 +32,8 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("What", 10, 18), new("Left", 18, 18), new("Holds", 10, 12, IsFigure: true), new("State", 6, 8), new("Good until", 10, 10), new("Batch", 6, 12),
-        new("Kept in", 7, 10),
+        new("What", 18), new("Left", 18), new("Holds", 12, IsFigure: true), new("State", 8), new("Good until", 10),
+        new("Batch", 12, Least: 6), new("Kept in", 10),
     ];
 
     /// <inheritdoc/>
@@ -42,9 +43,9 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
     public override IReadOnlyList<ScreenKey> Keys =>
     [
         ScreenKey.Letter('R', "Receipt", "records a delivery", _ => new Fill(new ReceiptForm(Ledger, item))),
-        ScreenKey.Letter('O', "Open", "opens the selected one", row => row < 0 ? null : new Fill(new OpeningForm(Ledger, IdOf(row)))),
-        ScreenKey.Letter('C', "Count", "posts what is really in it", row => row < 0 ? null : new Fill(new CountForm(Ledger, IdOf(row)))),
-        ScreenKey.Letter('D', "Discard", "throws it away, or part of it", row => row < 0 ? null : new Fill(new DiscardForm(Ledger, IdOf(row)))),
+        ScreenKey.OnRow('O', "Open", "opens the selected one", row => new OpeningForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('C', "Count", "posts what is really in it", row => new CountForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('D', "Discard", "throws it away, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
     ];
 
     /// <inheritdoc/>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ledger.Core.Costing;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
@@ -11,6 +12,8 @@ namespace Ledger.Terminal.Screens;
 internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
 {
     private const string All = "all film";
+    private const string AddsUp = "Everything adds up, to the last millionth.";
+    private const string DoesNot = "This does not add up; run `trayledger check`.";
     private Settings _settings = Settings.Default;
     private CostReading? _reading;
     private IReadOnlyList<FilmCost> _films = [];
@@ -28,8 +31,8 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
-        "What the work of a period cost, by film: per sheet used, per good negative, per keeper, with the chemistry and supplies that fell to it.",
-        "Beside it, where the money is: what became negatives, chemistry, supplies and waste, what is still on the shelf and in the baths. It always adds up.",
+        "What the work of a period cost, by film: per sheet used, per good negative, per keeper, with its share of chemistry and supplies.",
+        "Beside it, where the money is: in negatives, chemistry, supplies and waste, on the shelf and in the baths. It always adds up.",
     ];
 
     /// <inheritdoc/>
@@ -38,9 +41,9 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Film", 9, 14), new("Used", 4, 6, IsFigure: true), new("Neg.", 4, 6, IsFigure: true), new("Keep.", 5, 6, IsFigure: true),
-        new("Per sheet", 9, 9, IsFigure: true), new("Per neg.", 8, 9, IsFigure: true), new("Per keeper", 10, 10, IsFigure: true),
-        new("Total", 9, 10, IsFigure: true),
+        new("Film", 14, Least: 9), new("Used", 6, IsFigure: true), new("Neg.", 6, IsFigure: true), new("Keep.", 6, IsFigure: true),
+        new("Per sheet", 9, IsFigure: true), new("Per neg.", 9, IsFigure: true), new("Per keeper", 10, IsFigure: true),
+        new("Total", 10, IsFigure: true),
     ];
 
     /// <inheritdoc/>
@@ -48,7 +51,7 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenKey> Keys =>
-        [ScreenKey.Letter('P', "Period", $"shows another period: {string.Join(", ", CostPeriod.On(Today).Select(period => period.Name))}", _ => Turn())];
+        [ScreenKey.Letter('P', "Period", $"shows another period: {Periods}", _ => Turn())];
 
     /// <inheritdoc/>
     public override void Refresh()
@@ -82,6 +85,8 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [Money] : [Film(_films[row]), Money];
 
+    private string Periods => string.Join(", ", CostPeriod.On(Today).Select(period => period.Name));
+
     private Redrawn Turn()
     {
         _period = (_period + 1) % CostPeriod.On(Today).Count;
@@ -97,8 +102,8 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
             .. BarChart.Of(parts, width),
             "",
             .. Paragraph.Of(
-                $"{Words.Count(film.SheetsUsed, "sheet")} used, {Words.Count(film.Negatives, "good negative")}, {Words.Count(film.Keepers, "keeper")}; "
-                + $"{film.SheetsUsed - film.Negatives} without a negative.", width),
+                $"{Words.Count(film.SheetsUsed, "sheet")} used, {Words.Count(film.Negatives, "good negative")}, "
+                + $"{Words.Count(film.Keepers, "keeper")}; {film.SheetsUsed - film.Negatives} without a negative.", width),
         ]);
     }
 
@@ -110,13 +115,13 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
                 return Block.Of("", "");
             Bar[] parts =
             [
-                Bar("negatives", reading.Film), Bar("chemistry", reading.Chemistry), Bar("supplies", reading.Supplies), Bar("waste", reading.Waste),
-                Bar("on the shelf", reading.OnHand), Bar("in the baths", reading.StillInBaths),
+                Bar("negatives", reading.Film), Bar("chemistry", reading.Chemistry), Bar("supplies", reading.Supplies),
+                Bar("waste", reading.Waste), Bar("on the shelf", reading.OnHand), Bar("in the baths", reading.StillInBaths),
             ];
             return new($"Where the {reading.Spent.Text(_settings)} are", width =>
             [
                 .. BarChart.Of(parts, width),
-                .. Paragraph.Of(reading.Reconciles ? "Everything adds up, to the last millionth." : "This does not add up; run `trayledger check`.", width),
+                .. Paragraph.Of(reading.Reconciles ? AddsUp : DoesNot, width),
                 .. Paragraph.Of($"{Dates.Text(Period.From)} to {Dates.Text(Period.To)}: bought {reading.Facts.Bought.Text(_settings)}, "
                     + $"there before {(reading.Spent - reading.Facts.Bought).Text(_settings)}.", width),
             ]);
@@ -125,5 +130,5 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
 
     private static Bar Bar(string label, Money money) => new(label, money.Amount, money.Rounded());
 
-    private static string Text(long count) => count.ToString(System.Globalization.CultureInfo.InvariantCulture);
+    private static string Text(long count) => count.ToString(CultureInfo.InvariantCulture);
 }

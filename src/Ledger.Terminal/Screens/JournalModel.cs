@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Terminal.Forms;
@@ -30,7 +31,9 @@ internal sealed class JournalModel : TableModel
 
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
-        [new("No.", 5, 8, IsFigure: true), new("Date", 10, 10), new("Kind", 8, 10), new("What", 40, 70), new("Taken back", 10, 10)];
+    [
+        new("No.", 8, IsFigure: true), new("Date", 10), new("Kind", 10), new("What", 70, Least: 25), new("Taken back", 10),
+    ];
 
     /// <inheritdoc/>
     public override int Count => _entries.Rows.Count;
@@ -40,7 +43,7 @@ internal sealed class JournalModel : TableModel
 
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenKey> Keys =>
-        [ScreenKey.Letter('U', "Undo", "takes the selected entry back", row => row < 0 ? null : new Fill(new CorrectionForm(Ledger, _entries.Rows[row])))];
+        [ScreenKey.OnRow('U', "Undo", "takes the selected entry back", row => new CorrectionForm(Ledger, _entries.Rows[row]))];
 
     /// <inheritdoc/>
     public override void Refresh() => _entries.Refresh();
@@ -49,7 +52,7 @@ internal sealed class JournalModel : TableModel
     public override void Reach(int row) => _entries.Reach(row);
 
     /// <inheritdoc/>
-    public override string IdOf(int row) => Text(_entries.Rows[row].Number);
+    public override string IdOf(int row) => IdOf(_entries.Rows[row].Number);
 
     /// <inheritdoc/>
     public override string Cell(int row, int column)
@@ -57,7 +60,7 @@ internal sealed class JournalModel : TableModel
         var entry = _entries.Rows[row];
         return column switch
         {
-            0 => Text(entry.Number),
+            0 => IdOf(entry.Number),
             1 => Dates.Text(entry.Date),
             2 => entry.Kind,
             3 => entry.Summary,
@@ -84,5 +87,6 @@ internal sealed class JournalModel : TableModel
         ];
     }
 
-    private static string Text(long number) => number.ToString(System.Globalization.CultureInfo.InvariantCulture);
+    /// <summary>What names the row of an entry.</summary>
+    public static string IdOf(long number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -33,7 +33,7 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Plan", 8, 16), new("For", 10, 10), new("What", 8, 16), new("Sheets", 6, 6, IsFigure: true), new("Film", 16, 34),
+        new("Plan", 16, Least: 8), new("For", 10), new("What", 16, Least: 8), new("Sheets", 6, IsFigure: true), new("Film", 34, Least: 16),
     ];
 
     /// <inheritdoc/>

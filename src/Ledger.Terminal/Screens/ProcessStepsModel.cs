@@ -33,8 +33,8 @@ internal sealed class ProcessStepsModel(ILedger ledger, string process) : TableM
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Step", 4, 4, IsFigure: true), new("What", 11, 14), new("Item", 10, 14), new("Dilution", 8, 10), new("Amount", 8, 10, IsFigure: true),
-        new("In", 8, 10, IsFigure: true), new("Time", 8, 12, IsFigure: true), new("°C", 4, 5, IsFigure: true),
+        new("Step", 4, IsFigure: true), new("What", 14), new("Item", 14, Least: 8), new("Dilution", 8), new("Amount", 9, IsFigure: true),
+        new("In", 8, IsFigure: true), new("Time", 10, IsFigure: true), new("°C", 4, IsFigure: true),
     ];
 
     /// <inheritdoc/>

@@ -29,7 +29,7 @@ internal sealed class ProcessesModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
-        [new("Process", 12, 24), new("Version", 7, 7, IsFigure: true), new("Steps", 5, 5, IsFigure: true), new("Developer", 12, 20)];
+        [new("Process", 24, Least: 12), new("Version", 7, IsFigure: true), new("Steps", 5, IsFigure: true), new("Developer", 20, Least: 12)];
 
     /// <inheritdoc/>
     public override int Count => _processes.Count;

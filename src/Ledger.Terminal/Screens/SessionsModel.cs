@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ledger.Core.Costing;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
@@ -32,8 +33,8 @@ internal sealed class SessionsModel : TableModel
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Session", 7, 10), new("Date", 10, 10), new("Sheets", 6, 6, IsFigure: true), new("Film", 16, 26), new("Area", 10, 12, IsFigure: true),
-        new("Bath", 5, 10), new("Process", 7, 16),
+        new("Session", 10), new("Date", 10), new("Sheets", 6, IsFigure: true), new("Film", 26, Least: 12),
+        new("Area", 12, IsFigure: true), new("Bath", 10), new("Process", 16, Least: 7),
     ];
 
     /// <inheritdoc/>
@@ -60,7 +61,7 @@ internal sealed class SessionsModel : TableModel
         {
             0 => session.Session,
             1 => Dates.Text(session.Date),
-            2 => session.Sheets.ToString(System.Globalization.CultureInfo.InvariantCulture),
+            2 => session.Sheets.ToString(CultureInfo.InvariantCulture),
             3 => string.Join(", ", session.Lines.GroupBy(line => line.Item).Select(film => $"{film.Sum(line => line.Sheets)} {film.Key}")),
             4 => session.Area.ToText(_settings.Style),
             5 => session.Bath ?? "",
@@ -77,11 +78,11 @@ internal sealed class SessionsModel : TableModel
         ("Developer", session.Developer == default ? null : $"{session.Developer.ToText(_settings.Style)} of concentrate"),
         .. session.Lines.Select((line, i) => (i == 0 ? "Sheets" : " ", (string?)Line(line))),
         ("Note", session.Note),
-        ("Entry", session.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)),
+        ("Entry", session.Number.ToString(CultureInfo.InvariantCulture)),
     ]);
 
     private static string Line(SessionSheets line) =>
-        $"{line.Sheets} {line.Item}{(line.Group.Length > 0 ? $" {line.Group}" : "")}, {line.Fate.Name()}{(line.Note.Length > 0 ? $": {line.Note}" : "")}";
+        $"{line.Sheets} {line.Item} {line.Group}".TrimEnd() + $", {line.Fate.Name()}{(line.Note.Length > 0 ? $": {line.Note}" : "")}";
 
     /// <summary>What became of the sheets as bars, and what they cost.</summary>
     private Block Costs(SessionRecord session)
@@ -89,9 +90,14 @@ internal sealed class SessionsModel : TableModel
         var sheets = new CostReading(Ledger.Costs(session.Date, session.Date)).Sheets
             .Where(sheet => sheet.Session.Equals(session.Session, StringComparison.OrdinalIgnoreCase)).ToList();
         var fates = session.Lines.GroupBy(line => line.Fate).OrderBy(group => group.Key)
-            .Select(group => new Bar(group.Key.Name(), group.Sum(line => line.Sheets), group.Sum(line => line.Sheets).ToString(System.Globalization.CultureInfo.InvariantCulture)))
+            .Select(group => (Fate: group.Key, Sheets: group.Sum(line => line.Sheets)))
+            .Select(group => new Bar(group.Fate.Name(), group.Sheets, group.Sheets.ToString(CultureInfo.InvariantCulture)))
             .ToList();
-        Bar[] parts = [Part("film", sheet => sheet.Film), Part("developer", sheet => sheet.Developer), Part("baths, other", sheet => sheet.OtherChemistry), Part("supplies", sheet => sheet.Supplies)];
+        Bar[] parts =
+        [
+            Part("film", sheet => sheet.Film), Part("developer", sheet => sheet.Developer),
+            Part("baths, other", sheet => sheet.OtherChemistry), Part("supplies", sheet => sheet.Supplies),
+        ];
         var total = Sum(sheet => sheet.Total);
         return new("What became of the sheets", width =>
         [

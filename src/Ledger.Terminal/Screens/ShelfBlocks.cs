@@ -21,12 +21,10 @@ internal static class ShelfBlocks
             ("On hand", reading.Expired.IsZero
                 ? reading.OnHand.ToText(style)
                 : $"{reading.OnHand.ToText(style)}, of it {reading.Expired.ToText(style)} past the date"),
-            ("Minimum", item.MinimumOnHand is { } minimum
-                ? $"{Gauge.OfPart(reading.Usable.Base, Math.Max(minimum.Base, reading.Usable.Base))}, {reading.Usable.ToText(style)} against {minimum.ToText(style)}"
-                : null),
+            ("Minimum", item.MinimumOnHand is { } minimum ? Minimum(reading.Usable, minimum, style) : null),
             .. reading.Containers.Select(container => (container.Container.Code, (string?)Line(container, style))),
             ("Value", reading.Value.Text(holdings.Settings)),
-            ("Kind", string.Join(", ", new[] { item.Kind.Name(), item.Kind == ItemKind.Chemical ? item.Role.Name() : null, item.Format?.Code, $"packs of {item.Pack.ToText(style)}" }.OfType<string>())),
+            ("Kind", Kind(item, style)),
             ("Dilution", item.Dilution?.Text),
             ("Keeps", Keeps(item.Keeping)),
             ("Delivery", item.LeadTimeDays is { } lead ? Words.Count(lead, "day") : null),
@@ -39,7 +37,7 @@ internal static class ShelfBlocks
     {
         var (container, style) = (reading.Container, holdings.Settings.Style);
         return Block.Facts(container.Code, [
-            ("Left", $"{Gauge.OfPart(container.Held.Base, container.Size.Base)}, {container.Held.ToText(style)} of {container.Size.ToText(style)}"),
+            ("Left", $"{Left(container)}, {container.Held.ToText(style)} of {container.Size.ToText(style)}"),
             ("Good until", reading.GoodUntil.Text(reading.Today)),
             ("State", reading.IsPast ? "past its date" : container.IsSealed ? "sealed" : "open"),
             ("Bought", Dates.Text(container.Lot.ReceivedOn)),
@@ -48,7 +46,8 @@ internal static class ShelfBlocks
             ("Below half", container.HalfEmptyOn is { } half ? Dates.Text(half) : null),
             ("Batch", container.Lot.Batch),
             ("Kept in", container.Lot.Storage),
-            ("Cost", $"{container.Value.Text(holdings.Settings)} for what is left, {container.Lot.UnitCost.Text(holdings.Settings)} a {container.Held.Unit.Name()}"),
+            ("Cost", $"{container.Value.Text(holdings.Settings)} for what is left, "
+                + $"{container.Lot.UnitCost.Text(holdings.Settings)} a {container.Held.Unit.Name()}"),
         ]);
     }
 
@@ -59,14 +58,17 @@ internal static class ShelfBlocks
         if (moves.Count == 0)
             return Block.Of("History", "Nothing has come or gone yet.");
         var months = Months.Of(
-            moves.Where(move => move.Change < 0).Select(move => (move.Date, -move.Change)), holdings.AsOf, MonthsShown, amount => item.Of(amount).ToText(style));
+            moves.Where(move => move.Change < 0).Select(move => (move.Date, -move.Change)), holdings.AsOf, MonthsShown,
+            amount => item.Of(amount).ToText(style));
         return new("Out by month", width =>
         [
             .. BarChart.Of(months, width),
             "",
             .. moves.Take(HistoryShown).SelectMany(move => Paragraph.Of(
-                $"{Dates.Text(move.Date)}  ", $"{(move.Change > 0 ? "+" : "")}{item.Of(move.Change).ToText(style)} {move.Container}: {move.Summary}", width, 12)),
+                Dates.Text(move.Date), $"{Change(move)} {move.Container}: {move.Summary}", width, 12)),
         ]);
+
+        string Change(ItemMove move) => (move.Change > 0 ? "+" : "") + item.Of(move.Change).ToText(style);
     }
 
     /// <summary>The gauge of a container for a table or a list.</summary>
@@ -77,6 +79,15 @@ internal static class ShelfBlocks
         var container = reading.Container;
         var dates = reading.GoodUntil is { } good ? $", {(reading.IsPast ? "past" : "good until")} {Dates.Text(good.Date)}" : "";
         return $"{Left(container)}, {container.Held.ToText(style)}, {(container.IsSealed ? "sealed" : "open")}{dates}";
+    }
+
+    private static string Minimum(Quantity usable, Quantity minimum, MeasureStyle style) =>
+        $"{Gauge.OfPart(usable.Base, Math.Max(minimum.Base, usable.Base))}, {usable.ToText(style)} against {minimum.ToText(style)}";
+
+    private static string Kind(Item item, MeasureStyle style)
+    {
+        var kind = item.Kind == ItemKind.Chemical ? $"{item.Kind.Name()}, {item.Role.Name()}" : item.Kind.Name();
+        return $"{kind}{(item.Format is { } format ? $", {format}" : "")}, packs of {item.Pack.ToText(style)}";
     }
 
     private static string? Keeps(KeepingLimits limits)

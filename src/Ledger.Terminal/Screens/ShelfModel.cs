@@ -24,7 +24,8 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<string> Purpose =>
     [
         "Every film, chemical and supply with what is there of it, box by box and bottle by bottle.",
-        "The date is the earliest on which something of it stops being good, by the rule that comes first: printed, since opening, below half full.",
+        "The date is the earliest on which something of it stops being good, by the rule that comes first: "
+        + "the printed date, the life since opening, the life below half full.",
         "Enter shows the boxes and bottles of an item one by one.",
     ];
 
@@ -34,8 +35,8 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Item", 10, 16), new("On hand", 10, 12, IsFigure: true), new("Good until", 10, 10), new("State", 9, 13), new("Value", 8, 10, IsFigure: true),
-        new("Name", 12, 30),
+        new("Item", 16), new("On hand", 12, IsFigure: true), new("Good until", 10), new("State", 12), new("Value", 10, IsFigure: true),
+        new("Name", 30, Least: 8),
     ];
 
     /// <inheritdoc/>
@@ -44,10 +45,10 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenKey> Keys =>
     [
-        ScreenKey.Letter('R', "Receipt", "records a delivery of the selected item", row => new Fill(new ReceiptForm(Ledger, row < 0 ? null : IdOf(row)))),
-        ScreenKey.Letter('O', "Open", "opens the next sealed box or bottle of it", row => row < 0 ? null : new Fill(new OpeningForm(Ledger, IdOf(row)))),
-        ScreenKey.Letter('C', "Count", "posts what is really there", row => row < 0 ? null : new Fill(new CountForm(Ledger, IdOf(row)))),
-        ScreenKey.Letter('D', "Discard", "throws some of it away", row => row < 0 ? null : new Fill(new DiscardForm(Ledger, IdOf(row)))),
+        ScreenKey.OnRow('R', "Receipt", "records a delivery of the selected item", row => new ReceiptForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('O', "Open", "opens the next sealed box or bottle of it", row => new OpeningForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('C', "Count", "posts what is really there", row => new CountForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('D', "Discard", "throws some of it away", row => new DiscardForm(Ledger, IdOf(row))),
     ];
 
     /// <inheritdoc/>

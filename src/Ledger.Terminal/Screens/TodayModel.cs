@@ -14,7 +14,8 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
 {
     /// <summary>What an empty ledger says.</summary>
     public const string NoItems =
-        "No ledger entries yet. Bring your items in with `trayledger import items FILE` and press R for a receipt, or look at the demo year: `trayledger demo`.";
+        "No ledger entries yet. Bring your items in with `trayledger import items FILE` and press R for a receipt, "
+        + "or look at the demo year: `trayledger demo`.";
 
     private Holdings _holdings = new(ledger.Today);
     private IReadOnlyList<Notice> _notices = [];
@@ -35,7 +36,10 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     public override string Empty => _holdings.Items.Any() ? "Nothing needs you today." : NoItems;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<TableColumn> Columns { get; } = [new("When", 7, 7), new("What", 40, 60), new("By", 10, 10)];
+    public override IReadOnlyList<TableColumn> Columns { get; } =
+    [
+        new("When", 7), new("What", 60, Least: 30), new("By", 10),
+    ];
 
     /// <inheritdoc/>
     public override int Count => _notices.Count;
@@ -107,9 +111,12 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
         var style = _holdings.Settings.Style;
         yield return prospect.Process;
         if (prospect.Developer is { } developer)
-            foreach (var line in Paragraph.Of(
-                $"  {developer}: {prospect.DeveloperLeft?.ToText(style)}{(prospect.Batches is { } batches ? $", enough for {batches} {(batches == 1 ? "batch" : "batches")}" : "")}", width, 4))
+        {
+            var trays = prospect.Batches is { } batches ? $", enough for {batches} {(batches == 1 ? "batch" : "batches")}" : "";
+            foreach (var line in Paragraph.Of($"  {developer}: {prospect.DeveloperLeft?.ToText(style)}{trays}", width, 4))
                 yield return line;
+        }
+
         foreach (var line in Paragraph.Of("  " + Room(prospect, style), width, 4))
             yield return line;
     }
@@ -130,6 +137,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
             .Where(reading => !reading.Usable.IsZero)
             .Select(reading => $"{reading.Usable.ToText(_holdings.Settings.Style)} of {reading.Item.Code}")
             .ToList();
-        return films.Count == 0 ? ["No film that is good is on the shelf."] : Paragraph.Of($"Film that is good: {string.Join(", ", films)}.", width, 2);
+        var sentence = films.Count == 0 ? "No film that is good is on the shelf." : $"Film that is good: {string.Join(", ", films)}.";
+        return Paragraph.Of(sentence, width, 2);
     }
 }

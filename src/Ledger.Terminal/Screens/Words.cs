@@ -9,7 +9,7 @@ namespace Ledger.Terminal.Screens;
 internal static class Words
 {
     /// <summary>"7.60 EUR".</summary>
-    public static string Text(this Money money, Settings settings) => settings.Currency.Length > 0 ? $"{money.Rounded()} {settings.Currency}" : money.Rounded();
+    public static string Text(this Money money, Settings settings) => $"{money.Rounded()} {settings.Currency}".TrimEnd();
 
     /// <summary>"2026-03-13 (life since mixing), 2 days ago".</summary>
     public static string? Text(this GoodUntil? good, LocalDate today) =>
@@ -29,5 +29,6 @@ internal static class Words
     public static string Count(long count, string one) => count == 1 ? $"1 {one}" : $"{count} {one}s";
 
     /// <summary>The text with a capital and a full stop.</summary>
-    public static string Sentence(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..] + (text[^1] == '.' ? "" : ".");
+    public static string Sentence(string text) =>
+        text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..] + (text[^1] == '.' ? "" : ".");
 }

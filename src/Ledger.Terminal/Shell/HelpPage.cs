@@ -8,7 +8,8 @@ internal sealed class HelpPage : Page
 {
     /// <summary>Stands in every help.</summary>
     public const string Reminder =
-        "A screen is no safelight: any light fogs panchromatic film, red too. Blank the screen, or leave it outside, before film comes out.";
+        "A screen is no safelight: any light fogs panchromatic film, red too. Blank the screen, or leave it outside, "
+        + "before film comes out.";
 
     private readonly Page _about;
     private readonly TextPane _text = new() { Width = Dim.Fill(), Height = Dim.Fill(), X = 1 };

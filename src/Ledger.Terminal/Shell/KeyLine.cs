@@ -1,3 +1,4 @@
+using Ledger.Terminal.Tables;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
@@ -67,6 +68,9 @@ internal sealed class KeyLine(Action<Key> press) : View
 /// <param name="IsHere">Whether it leads to where the user is.</param>
 internal sealed record KeyHint(Key Key, string Name, string Label, bool IsHere = false)
 {
+    /// <summary>A screen's key.</summary>
+    public static KeyHint Of(ScreenKey key) => new(key.Key, key.Name, key.Label);
+
     /// <summary>The columns it takes.</summary>
     public int Width => Name.Length + 1 + Label.Length;
 }

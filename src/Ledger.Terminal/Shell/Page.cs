@@ -3,7 +3,7 @@ using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Shell;
 
-/// <summary>What stands in the shell: a table with its details, a form, or the help. One at a time; Esc leads back to the one below.</summary>
+/// <summary>What is on the desk: a table with its details, a form, or the help.</summary>
 internal abstract class Page : View
 {
     protected Page()

@@ -1,3 +1,5 @@
+using Ledger.Terminal.Pictures;
+
 namespace Ledger.Terminal.Tables;
 
 /// <summary>A part of a details pane: a heading and the lines under it, made for the width there is.</summary>
@@ -9,7 +11,7 @@ internal sealed record Block(string Heading, Func<int, IEnumerable<string>> Line
     public static Block Of(string heading, params IEnumerable<string> sentences)
     {
         var texts = sentences.ToList();
-        return new(heading, width => texts.SelectMany(text => Pictures.Paragraph.Of(text, width, text.StartsWith("  ", StringComparison.Ordinal) ? 4 : 0)));
+        return new(heading, width => texts.SelectMany(text => Paragraph.Of(text, width, text.StartsWith(' ') ? 4 : 0)));
     }
 
     /// <summary>A block of facts, each with its label in a column of its own. A fact without a text is left out.</summary>
@@ -17,6 +19,6 @@ internal sealed record Block(string Heading, Func<int, IEnumerable<string>> Line
     {
         var known = facts.Where(fact => !string.IsNullOrEmpty(fact.Text)).ToList();
         var labels = known.Select(fact => fact.Label.Length).DefaultIfEmpty().Max() + 2;
-        return new(heading, width => known.SelectMany(fact => Pictures.Paragraph.Of(fact.Label, fact.Text!, width, labels)));
+        return new(heading, width => known.SelectMany(fact => Paragraph.Of(fact.Label, fact.Text!, width, labels)));
     }
 }

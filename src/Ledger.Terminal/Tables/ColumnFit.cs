@@ -1,6 +1,6 @@
 namespace Ledger.Terminal.Tables;
 
-/// <summary>Shares the width of a table among its columns: the first ones keep what they need, the last ones give way.</summary>
+/// <summary>Shares the width of a table among its columns: texts give way first, then the last columns stay away.</summary>
 internal static class ColumnFit
 {
     /// <summary>The width of each column; 0 for one that has no room.</summary>
@@ -9,23 +9,37 @@ internal static class ColumnFit
     /// <param name="available">What there is, with one blank between columns.</param>
     public static int[] Of(IReadOnlyList<TableColumn> columns, IReadOnlyList<int> needed, int available)
     {
-        var widths = new int[columns.Count];
-        for (var i = 0; i < widths.Length; i++)
-            widths[i] = Math.Max(Math.Min(Math.Max(needed[i], columns[i].Least), columns[i].Most), columns[i].Heading.Length);
-        for (var i = widths.Length - 1; i > 0 && Excess() > 0; i--)
+        for (var shown = columns.Count; shown > 1; shown--)
         {
-            widths[i] = Math.Max(Math.Max(columns[i].Least, columns[i].Heading.Length), widths[i] - Excess());
-            if (Excess() > 0 && i == widths.Length - 1 && OthersCannotYield(i))
-                widths[i] = 0;
+            var widths = Shrunk(columns, needed, shown, available);
+            if (Taken(widths) <= available)
+                return Loosened(widths, shown, available);
         }
 
-        for (var i = widths.Length - 1; i > 0 && Excess() > 0; i--)
-            widths[i] = 0;
+        return [available, .. new int[columns.Count - 1]];
+    }
+
+    private static int[] Shrunk(IReadOnlyList<TableColumn> columns, IReadOnlyList<int> needed, int shown, int available)
+    {
+        var widths = new int[columns.Count];
+        for (var i = 0; i < shown; i++)
+            widths[i] = Math.Max(Math.Min(needed[i], columns[i].Most), columns[i].Heading.Length);
+        for (var i = shown - 1; i >= 0 && Taken(widths) > available; i--)
+            if (columns[i].Least is { } least)
+                widths[i] = Math.Min(widths[i], Math.Max(Math.Max(least, columns[i].Heading.Length), Left(i)));
         return widths;
 
-        int Excess() => widths.Sum() + widths.Count(width => width > 0) - available;
-
-        bool OthersCannotYield(int last) =>
-            columns.Take(last).Select((column, i) => widths[i] - Math.Max(column.Least, column.Heading.Length)).Sum() < Excess();
+        int Left(int i) => widths[i] + available - Taken(widths);
     }
+
+    /// <summary>Where there is room for it, a second blank stands between the columns.</summary>
+    private static int[] Loosened(int[] widths, int shown, int available)
+    {
+        if (Taken(widths) + shown - 1 <= available)
+            for (var i = 0; i < shown - 1; i++)
+                widths[i]++;
+        return widths;
+    }
+
+    private static int Taken(int[] widths) => widths.Sum() + widths.Count(width => width > 0);
 }

@@ -5,7 +5,7 @@ using Terminal.Gui.Views;
 
 namespace Ledger.Terminal.Tables;
 
-/// <summary>A calm table: whole rows are selected, no lines but one under the headings, and letters and digits are left to the screen.</summary>
+/// <summary>A calm table: whole rows are selected, one line under the headings, and letters and digits are left to the screen.</summary>
 internal sealed class LedgerTable : TableView
 {
     private const int RowsMeasured = 100;
@@ -22,7 +22,6 @@ internal sealed class LedgerTable : TableView
         Style.ShowHorizontalHeaderUnderline = true;
         Style.ShowVerticalCellLines = false;
         Style.ShowVerticalHeaderLines = false;
-        Style.ExpandLastColumn = true;
         KeyBindings.Remove(Key.Space);
         foreach (var (key, command) in new[] { (Key.Home, Command.Start), (Key.End, Command.End) })
         {
@@ -58,9 +57,7 @@ internal sealed class LedgerTable : TableView
             return;
         _fitted = Viewport.Width;
         var columns = _model.Columns;
-        var rows = Math.Min(_model.Count, RowsMeasured);
-        var needed = columns.Select((column, i) => Enumerable.Range(0, rows).Select(row => _model.Cell(row, i).GetColumns()).DefaultIfEmpty().Max()).ToList();
-        var widths = ColumnFit.Of(columns, needed, Viewport.Width);
+        var widths = ColumnFit.Of(columns, [.. columns.Select((_, i) => Widest(i))], Viewport.Width);
         for (var i = 0; i < widths.Length; i++)
         {
             var style = Style.GetOrCreateColumnStyle(i);
@@ -69,8 +66,15 @@ internal sealed class LedgerTable : TableView
             style.Alignment = columns[i].IsFigure ? Alignment.End : Alignment.Start;
         }
 
+        Style.ExpandLastColumn = !columns[Array.FindLastIndex(widths, width => width > 0)].IsFigure;
         Update();
     }
+
+    private int Widest(int column) =>
+        Enumerable.Range(0, Math.Min(_model.Count, RowsMeasured))
+            .Select(row => _model.Cell(row, column).GetColumns())
+            .DefaultIfEmpty()
+            .Max();
 
     /// <summary>The base would jump to the row that begins with the letter.</summary>
     protected override bool OnKeyDown(Key key) => false;

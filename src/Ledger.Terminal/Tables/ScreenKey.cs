@@ -1,3 +1,4 @@
+using Ledger.Terminal.Forms;
 using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tables;
@@ -10,6 +11,10 @@ namespace Ledger.Terminal.Tables;
 /// <param name="Press">What it does; it gets the selected row, or -1.</param>
 internal sealed record ScreenKey(Key Key, string Name, string Label, string Meaning, Func<int, Step?> Press)
 {
+    /// <summary>A letter that opens a form about the selected row.</summary>
+    public static ScreenKey OnRow(char letter, string label, string meaning, Func<int, FormModel> form) =>
+        Letter(letter, label, meaning, row => row < 0 ? null : new Fill(form(row)));
+
     /// <summary>A key that is a letter.</summary>
     public static ScreenKey Letter(char letter, string label, string meaning, Func<int, Step?> press) =>
         new(new Key(char.ToLowerInvariant(letter)), char.ToUpperInvariant(letter).ToString(), label, meaning, press);

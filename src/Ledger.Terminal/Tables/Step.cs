@@ -9,10 +9,10 @@ internal abstract record Step;
 /// <param name="Form">The form.</param>
 internal sealed record Fill(FormModel Form) : Step;
 
-/// <summary>One of the main screens comes up with a row selected.</summary>
-/// <param name="Screen">The screen's title.</param>
-/// <param name="Id">The row.</param>
-internal sealed record Go(string Screen, string Id) : Step;
+/// <summary>One of the main screens comes up.</summary>
+/// <param name="Screen">The screen's name.</param>
+/// <param name="Id">The row to select; null for the one that was selected last.</param>
+internal sealed record Go(string Screen, string? Id) : Step;
 
 /// <summary>A table opens on top of this one; Esc leads back.</summary>
 /// <param name="Table">The table.</param>

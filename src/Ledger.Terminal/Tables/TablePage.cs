@@ -41,6 +41,9 @@ internal sealed class TablePage : Page
 
     public override int Row => _model.SelectedRow;
 
+    /// <summary>What Enter does here; null for nothing.</summary>
+    public string? Opens => _model.Count > 0 ? _model.OpenLabel : null;
+
     /// <summary>The model it shows.</summary>
     public TableModel Model => _model;
 
@@ -82,16 +85,17 @@ internal sealed class TablePage : Page
         var row = value.SelectedCell.Y;
         _model.SelectedId = _model.IdOf(row);
         var before = _model.Count;
-        _model.Reach(row);
+        _details.Show(Details(row));
         if (_model.Count != before)
             _table.Update();
-        _details.Show(Details(row));
     }
 
+    /// <summary>Reading the details, and the rows that come next, may fail; then the pane says so.</summary>
     private IReadOnlyList<Block> Details(int row)
     {
         try
         {
+            _model.Reach(row);
             return _model.Details(row);
         }
         catch (LedgerUnavailableException trouble)

@@ -113,7 +113,8 @@ internal sealed class TextPane : View
         Scroll(0);
     }
 
-    private static (string Text, bool IsHeading) At(List<(string Text, bool IsHeading)> lines, int i) => i < lines.Count ? lines[i] : ("", false);
+    private static (string Text, bool IsHeading) At(List<(string Text, bool IsHeading)> lines, int i) =>
+        i < lines.Count ? lines[i] : ("", false);
 
     private static IEnumerable<(string Text, bool IsHeading)> Lines(IEnumerable<Block> blocks, int width)
     {

@@ -20,7 +20,7 @@ public static class Theme
         _ => Of(Color.None, Color.None, new(ColorName16.Cyan)),
     };
 
-    /// <summary>All black, whatever the theme: the light of a screen fogs film, and a light terminal is not dark without a colour.</summary>
+    /// <summary>All black in every theme, without colour too: a terminal's own ground may be light, and light fogs film.</summary>
     internal static Scheme Dark { get; } = new(new Attribute(new Color(ColorName16.Black), new Color(ColorName16.Black)));
 
     private static Scheme Of(Color ink, Color ground, Color accent)

@@ -20,7 +20,7 @@ public sealed class PublishedBinary : IDisposable
 
     public string Folder { get; }
 
-    public string Binary => Path.Combine(Root, "artifacts", "publish", OperatingSystem.IsWindows() ? "trayledger.exe" : "trayledger");
+    public string Binary { get; } = Path.Combine(Root, "artifacts", "publish", OperatingSystem.IsWindows() ? "trayledger.exe" : "trayledger");
 
     public (int Status, string Output, string Errors) Trayledger(params string[] arguments) => Run(Binary, arguments);
 

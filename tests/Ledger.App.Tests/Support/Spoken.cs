@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ledger.Core.Baths;
+using Ledger.Core.Film;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
@@ -29,7 +30,30 @@ internal static class Spoken
         Discard discard => [
             discard.What, .. discard.Quantity is { } some ? [Amount(some)] : Array.Empty<string>(), .. Option("--reason", discard.Reason)],
         StockCount count => [count.What, Amount(count.Found), .. Option("--reason", count.Reason)],
+        Decanting decanting => [decanting.From, .. decanting.Bottles.SelectMany(bottle => Option("--into", Amount(bottle.Size)))],
+        Rotation rotation =>
+        [
+            rotation.NewBath, .. Option("--amount", rotation.Amount is { } amount ? Amount(amount) : null),
+            .. Option("--reason", rotation.Reason), .. Option("--jug", rotation.Jug),
+        ],
+        ClearingTest test =>
+        [
+            test.Bath, test.Film, Number(test.Seconds), .. test.IsFresh ? ["--fresh"] : Array.Empty<string>(),
+            .. test.Sheets > 0 ? Option("--sheets", Number(test.Sheets)) : [],
+        ],
+        JugStart start => [start.Jug, $"{Number(start.Size.Millilitres)}ml", start.Contents],
+        JugHandover handover => [handover.Jug, handover.To],
         SettingChange change => [change.Setting, change.Value],
+        HolderDefinition holder => [
+            holder.Holder, .. Option("--format", holder.Format.Code), .. Option("--sides", string.Join('/', holder.Sides)),
+            .. Option("--notch", holder.Notch), .. Option("--bought", holder.BoughtOn is { } day ? Dates.Text(day) : null)],
+        Load load => [.. load.Sides, .. Option("--from", load.From), .. Flag("--anyway", load.Anyway)],
+        ExposureNote exposure => [
+            .. exposure.Sides, .. Option("--group", exposure.Group), .. Option("--line", exposure.Line), .. Flag("--anyway", exposure.Anyway)],
+        Unload unload => [.. unload.From, .. Option("--group", unload.Group), .. Option("--to", unload.To)],
+        Cleaning cleaning => [.. cleaning.Holders, .. Flag("--bagged", cleaning.IsBagged)],
+        SideService service => [.. service.Sides, .. Option("--reason", service.Reason), .. Flag("--back", service.IsInService)],
+        KeeperNaming keeper => [keeper.Negative],
         Correction correction => [Number(correction.Reverses), .. Option("--reason", correction.Reason)],
         _ => throw new ArgumentException($"nobody says a {entry.Kind}", nameof(entry)),
     };
@@ -81,7 +105,7 @@ internal static class Spoken
     private static string[] Session(SessionLog session) =>
     [
         session.Session, .. Option("--process", session.Process), .. session.Lines.SelectMany(line => Option("--sheets", Line(line))),
-        .. Option("--bath", session.Bath),
+        .. Option("--bath", session.Bath), .. Flag("--anyway", session.Anyway),
     ];
 
     private static string Line(SessionLine line)
@@ -89,10 +113,15 @@ internal static class Spoken
         var words = new List<string>
         {
             Number(line.Sheets), line.Item, Fates.Names.Contains(line.Group) ? $"group {line.Group}" : line.Group, line.Fate.Name(),
-            line.Developer is { } developer ? $"{Number(developer.Millilitres)}ml" : "", line.Container is { } box ? $"from {box}" : "",
+            line.Cause?.Name() ?? "", From(line), line.Developer is { } developer ? $"{Number(developer.Millilitres)}ml" : "", line.Container is { } box ? $"from {box}" : "",
         };
         return string.Join(' ', words.Where(word => word.Length > 0)) + Note(line.Note);
     }
+
+    private static string From(SessionLine line) => line.From is not { } from ? ""
+        : from.StartsWith($"{line.Item} ", StringComparison.Ordinal) ? $"from exposed {from[(line.Item.Length + 1)..]}" : $"from {from}";
+
+    private static string[] Flag(string name, bool isSet) => isSet ? [name] : [];
 
     private static string Note(string note) => note.Length == 0 ? "" : $": {note}";
 

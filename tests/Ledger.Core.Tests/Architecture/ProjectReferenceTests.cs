@@ -42,10 +42,12 @@ public sealed class ProjectReferenceTests
     [Fact]
     public void Versions_stand_in_one_place() => Assert.All(
         Repository.Files("src", "*.csproj").Concat(Repository.Files("tests", "*.csproj")),
-        file => Assert.DoesNotContain(XDocument.Parse(file.Text).Descendants("PackageReference"), package => package.Attribute("Version") is not null));
+        file => Assert.DoesNotContain(
+            XDocument.Parse(file.Text).Descendants("PackageReference"), package => package.Attribute("Version") is not null));
 
     private static IEnumerable<string> References(string project, string kind) =>
-        XDocument.Parse(new SourceFile($"src/{project}/{project}.csproj").Text).Descendants(kind).Select(item => item.Attribute("Include")!.Value);
+        XDocument.Parse(new SourceFile($"src/{project}/{project}.csproj").Text).Descendants(kind)
+            .Select(item => item.Attribute("Include")!.Value);
 
     private static string[] Words(string text) => text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
 }

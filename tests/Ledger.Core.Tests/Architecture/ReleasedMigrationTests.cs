@@ -3,7 +3,7 @@ using System.Text;
 
 namespace Ledger.Core.Tests.Architecture;
 
-/// <summary>A migration that was released is never edited: ledgers out there have run it. Each is pinned with the hash of its text.</summary>
+/// <summary>A migration that was released is never edited: ledgers have run it. Each is pinned with the hash of its text.</summary>
 public sealed class ReleasedMigrationTests
 {
     private static string Pins => new SourceFile("tests/Ledger.Core.Tests/Architecture/released-migrations.txt").Text;

@@ -45,18 +45,19 @@ public sealed class BathReadingTests
     }
 
     [Fact]
-    public void Sheets_left_are_never_rounded_up() => Gen.Select(Gens.Area, Gens.Format, Gen.Int[100, 10_000]).Sample((worked, format, weight) =>
-    {
-        var reading = new BathReading(Some.Bath() with { Worked = worked, WorkedWeighted = worked }, Some.Today);
-        var sheets = reading.RemainingSheets(format, weight)!.Value;
-        var area = format.Area.Weighted(weight);
-        Assert.True(area * sheets <= reading.Remaining!.Value);
-        Assert.True(reading.Fits((format.Area * sheets).Weighted(weight)) || sheets == 0);
-        Assert.True(reading.IsSpent || area * (sheets + 1) > reading.Remaining.Value);
-    });
+    public void Sheets_left_are_never_rounded_up() =>
+        Gen.Select(Gen.Long[0, 200_000_000], Gens.Format, Gen.Int[100, 10_000]).Sample((worked, format, weight) =>
+        {
+            var reading = new BathReading(Some.Bath() with { WorkedWeighted = Area.FromHundredths(worked) }, Some.Today);
+            var sheets = reading.RemainingSheets(format, weight)!.Value;
+            var area = format.Area.Weighted(weight);
+            Assert.True(area * sheets <= reading.Remaining!.Value);
+            Assert.True(reading.Fits((format.Area * sheets).Weighted(weight)) || sheets == 0);
+            Assert.True(reading.IsSpent || area * (sheets + 1) > reading.Remaining.Value);
+        });
 
     [Fact]
-    public void What_is_worked_and_what_is_left_are_the_capacity() => Gens.Area.Sample(worked =>
+    public void What_is_worked_and_what_is_left_are_the_capacity() => Gen.Long[0, 400_000_000].Select(Area.FromHundredths).Sample(worked =>
     {
         var reading = new BathReading(Some.Bath() with { WorkedWeighted = worked }, Some.Today);
         Assert.True(reading.Remaining!.Value + worked >= reading.Bath.TotalCapacity!.Value);

@@ -87,7 +87,8 @@ public sealed class LedgerPropertyTests
             if (ledger.Preview(EntryText.Read(entry)) is Accepted)
                 ledger.Post(entry);
         var reading = new CostReading(Facts.Of(ledger));
-        Assert.True(reading.Reconciles, $"spent {reading.Spent}, used {reading.Used}, on hand {reading.OnHand}, in baths {reading.StillInBaths}");
+        Assert.Equal(reading.Spent, reading.Used + reading.OnHand + reading.StillInBaths);
+        Assert.True(reading.Reconciles);
         Assert.Equal(
             reading.Film + reading.SpoiledFilm, reading.Sheets.Aggregate(Money.Zero, (sum, sheet) => sum + sheet.Film));
         Assert.Equal(

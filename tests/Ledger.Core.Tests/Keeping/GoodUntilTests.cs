@@ -45,7 +45,8 @@ public sealed class GoodUntilTests
 
     [Fact]
     public void No_rule_that_applies_ever_ends_sooner() =>
-        Gen.Select(Gens.Limits, Gens.MaybeDate, Gens.Date, Gens.MaybeDate, Gens.MaybeDate).Sample((limits, printed, received, opened, half) =>
+        Gen.Select(Gens.Limits, Gens.MaybeDate, Gens.Date, Gens.MaybeDate, Gens.MaybeDate).Sample(
+        (limits, printed, received, opened, half) =>
         {
             var ends = new Dictionary<KeepingRule, LocalDate?>
             {

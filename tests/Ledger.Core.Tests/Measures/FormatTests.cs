@@ -43,7 +43,8 @@ public sealed class FormatTests
     {
         Assert.False(Format.TryParse(text, out var format));
         Assert.Null(format);
-        Assert.StartsWith($"\"{text}\" is not a format", Assert.Throws<FormatException>(() => Format.Parse(text)).Message, StringComparison.Ordinal);
+        var problem = Assert.Throws<FormatException>(() => Format.Parse(text)).Message;
+        Assert.StartsWith($"\"{text}\" is not a format", problem, StringComparison.Ordinal);
     }
 
     [Fact]

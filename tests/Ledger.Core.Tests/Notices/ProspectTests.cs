@@ -11,7 +11,8 @@ public sealed class ProspectTests
         var ledger = Shelves.WithBath();
         ledger.Post("session line=pan100:4");
         var prospect = Assert.Single(Prospect.Of(ledger.Holdings));
-        Assert.Equal(("pm", "syrup", "1975 ml", 79L), (prospect.Process, prospect.Developer, prospect.DeveloperLeft.ToString(), prospect.Batches));
+        Assert.Equal(("pm", "syrup"), (prospect.Process, prospect.Developer));
+        Assert.Equal(("1975 ml", 79L), (prospect.DeveloperLeft.ToString(), prospect.Batches));
         Assert.Equal(("F1", 2680m), (prospect.Bath, prospect.RoomInBath!.Value.SquareInches));
     }
 

@@ -19,7 +19,7 @@ public sealed class ProcessTests
     [Fact]
     public void A_step_draws_its_amount_or_what_its_dilution_asks_for()
     {
-        var step = new ProcessStep { Number = 1, Role = ItemRole.WettingAgent, Item = "slip", WorkingVolume = Volume.FromMillilitres(1000) };
+        var step = new ProcessStep { Number = 1, Role = ItemRole.WettingAgent, Item = "x", WorkingVolume = Volume.FromMillilitres(1000) };
         Assert.Equal("1000 ml", step.AmountEach.ToString());
         Assert.Equal("5 ml", (step with { Dilution = Dilution.Parse("1+199") }).AmountEach.ToString());
         Assert.Equal("7 ml", (step with { Amount = Quantity.Of(7, Unit.Millilitre) }).AmountEach.ToString());

@@ -25,12 +25,9 @@ public sealed class CapacityTests
     [Fact]
     public void The_single_places_have_names_and_are_not_on_hand()
     {
-        foreach (var place in new[] { Places.Supplier, Places.FiledNegatives, Places.Rejects, Places.Drain, Places.LostOrGained, Places.ThrownAway })
-        {
-            Assert.NotEmpty(Places.Name(place));
-            Assert.False(place.IsOnHand);
-        }
-
+        PlaceId[] places = [Places.Supplier, Places.FiledNegatives, Places.Rejects, Places.Drain, Places.LostOrGained, Places.ThrownAway];
+        Assert.Equal(places.Length, places.Select(Places.Name).Distinct().Count());
+        Assert.DoesNotContain(places, place => place.IsOnHand);
         Assert.True(new PlaceId(Places.FirstFree).IsOnHand);
         Assert.Throws<ArgumentOutOfRangeException>(() => Places.Name(new(Places.FirstFree)));
     }

@@ -22,7 +22,8 @@ public sealed class DrawTests
     {
         var bottles = Table.Read(Order).Select(row => (
             Bottle: Some.Bottle(
-                99 + row.Count("bottle"), Some.Lot(row.Count("lot"), received: Dates.Parse(row["received"])), opened: Dates.Parse(row["opened"])),
+                99 + row.Count("bottle"), Some.Lot(row.Count("lot"), received: Dates.Parse(row["received"])),
+                opened: Dates.Parse(row["opened"])),
             Reached: row.Count("reached for"))).ToList();
         Assert.Equal(
             bottles.OrderBy(bottle => bottle.Reached).Select(bottle => bottle.Bottle.Code),
@@ -52,22 +53,22 @@ public sealed class DrawTests
     public void Nothing_wanted_is_nothing_drawn() => Assert.Empty(Draw.InOrder([Some.Bottle()], Millilitres(0), out _));
 
     [Fact]
-    public void What_is_drawn_and_what_is_missing_are_what_was_wanted() => Gen.Select(Bottles, Gen.Long[0, 5_000_000]).Sample((bottles, wanted) =>
-    {
-        var quantity = new Quantity(wanted, Unit.Millilitre);
-        var draws = Draw.InOrder(bottles, quantity, out var missing);
-        Assert.Equal(wanted, draws.Sum(draw => draw.Quantity.Base) + missing.Base);
-        Assert.All(draws, draw => Assert.True(draw.Quantity.Base > 0 && draw.Quantity <= draw.From.Held));
-        Assert.True(missing.IsZero || draws.Sum(draw => draw.Quantity.Base) == bottles.Sum(bottle => bottle.Held.Base));
-    });
+    public void What_is_drawn_and_what_is_missing_are_what_was_wanted() =>
+        Gen.Select(Bottles, Gen.Long[0, 5_000_000]).Sample((bottles, wanted) =>
+        {
+            var draws = Draw.InOrder(bottles, new(wanted, Unit.Millilitre), out var missing);
+            Assert.Equal(wanted, draws.Sum(draw => draw.Quantity.Base) + missing.Base);
+            Assert.All(draws, draw => Assert.True(draw.Quantity.Base > 0 && draw.Quantity <= draw.From.Held));
+            Assert.True(missing.IsZero || draws.Sum(draw => draw.Quantity.Base) == bottles.Sum(bottle => bottle.Held.Base));
+        });
 
     [Fact]
     public void Only_the_last_bottle_is_left_with_anything() => Gen.Select(Bottles, Gen.Long[0, 5_000_000]).Sample((bottles, wanted) =>
         Draw.InOrder(bottles, new(wanted, Unit.Millilitre), out _).SkipLast(1).All(draw => draw.Quantity == draw.From.Held));
 
     [Fact]
-    public void Drawing_a_bottle_empty_costs_all_it_cost() => Gen.Select(Gen.Long[1, 1_000_000], Gen.Long[1, 1_000], Gen.Long[1, 1_000]).Sample(
-        (value, first, rest) =>
+    public void Drawing_a_bottle_empty_costs_all_it_cost() =>
+        Gen.Select(Gen.Long[1, 1_000_000], Gen.Long[1, 1_000], Gen.Long[1, 1_000]).Sample((value, first, rest) =>
         {
             var bottle = Some.Bottle() with { Held = new(first + rest, Unit.Millilitre), Value = new(value) };
             var less = bottle.Less(new(first, Unit.Millilitre), bottle.CostOf(new(first, Unit.Millilitre)));

@@ -26,7 +26,8 @@ internal static class EntryGens
     private static Gen<string> Container => Gen.Select(Item, Gen.Int[1, 5], (item, number) => $"{item}/{number}");
 
     private static Gen<string> Line => Gen.Select(
-        Gen.OneOf(Gen.Const("pan100"), Gen.Const("tab400")), Gen.Int[1, 14], Gen.OneOf(Gen.Const(""), Gen.Const(":reject"), Gen.Const(":keeper")),
+        Gen.OneOf(Gen.Const("pan100"), Gen.Const("tab400")), Gen.Int[1, 14],
+        Gen.OneOf(Gen.Const(""), Gen.Const(":reject"), Gen.Const(":keeper")),
         Gen.OneOf(Gen.Const(""), Gen.Const(":25ml"), Gen.Const(":31.337ml")),
         (item, sheets, fate, developer) => $"line={item}:{sheets}{fate}{developer}").Array[1, 3].Select(lines => string.Join(' ', lines));
 }

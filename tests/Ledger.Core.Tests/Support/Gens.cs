@@ -23,7 +23,8 @@ internal static class Gens
 
     /// <summary>Two or three parts with up to six decimals; the first is never nothing.</summary>
     public static Gen<Dilution> Dilution { get; } = Gen.Select(
-        Part(1), Gen.OneOf(Part(0).Array[1], Part(0).Array[2]), (first, others) => Core.Measures.Dilution.Parse(string.Join('+', [first, .. others])));
+        Part(1), Gen.OneOf(Part(0).Array[1], Part(0).Array[2]),
+        (first, others) => Core.Measures.Dilution.Parse(string.Join('+', [first, .. others])));
 
     public static Gen<Format> Format { get; } = Gen.Select(
         Gen.Decimal[0.1m, 30m].Select(side => Math.Round(side, 2)), Gen.Decimal[0.1m, 30m].Select(side => Math.Round(side, 2)),

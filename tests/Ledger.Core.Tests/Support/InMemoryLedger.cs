@@ -96,6 +96,9 @@ internal sealed class InMemoryLedger(LocalDate today) : IPast
         return use < 0 ? null : use + 1;
     }
 
+    public int? FreshClearing(string film, PlaceId bath) =>
+        Facts<ClearingTested>().LastOrDefault(test => test.IsFresh && Same(test.Film, film))?.Tenths;
+
     private static bool Same(string one, string other) => one.Equals(other, StringComparison.OrdinalIgnoreCase);
 
     private IEnumerable<TFact> Facts<TFact>() => Standing.SelectMany(posting => posting.Facts).OfType<TFact>();

@@ -79,7 +79,7 @@ internal static class Some
         Pack = Quantity.Of(50, Unit.Piece),
     };
 
-    /// <summary>Syrup 1+49 in 1250 ml for each batch, 30 g of stop for each session, a fixer that is used again, one pair of gloves.</summary>
+    /// <summary>Syrup 1+49 in 1250 ml for each batch, 30 g of stop for each session, a fixer that is used again, gloves.</summary>
     public static IReadOnlyList<ProcessStep> Steps { get; } =
     [
         new()
@@ -106,9 +106,9 @@ internal static class Some
 
     /// <summary>A bottle of syrup.</summary>
     public static Container Bottle(
-        long place = 100, Lot? lot = null, decimal held = 1000, decimal value = 42, LocalDate? opened = null, LocalDate? halfEmpty = null) => new(
+        long place = 100, Lot? lot = null, decimal held = 1000, decimal value = 42, LocalDate? opened = null) => new(
         new(place), $"syrup/{place - 99}", lot ?? Lot(), Quantity.Of(1000, Unit.Millilitre), Quantity.Of(held, Unit.Millilitre),
-        Money.Of(value), opened, halfEmpty);
+        Money.Of(value), opened);
 
     /// <summary>A litre and a half of fixer for 3000 sq in.</summary>
     public static Bath Bath(decimal workedSquareInches = 0, LocalDate? mixed = null) => new()

@@ -14,6 +14,9 @@ public sealed class DemoYearLedgerTests : IDisposable
 {
     private static readonly LocalDate FirstDay = new(2025, 1, 1);
 
+    private const string Disposal =
+        "how it is disposed of is for the maker's safety data sheet and the local rules to say; used fixer holds silver";
+
     private readonly string _folder = Directory.CreateTempSubdirectory("trayledger-").FullName;
     private readonly LedgerFile _ledger;
 
@@ -49,8 +52,8 @@ public sealed class DemoYearLedgerTests : IDisposable
     public void TheFileProvesItself() => Assert.Empty(_ledger.Check(null, default).Problems);
 
     [Theory]
-    [InlineData("pan100", 65)]
-    [InlineData("tab400", 7)]
+    [InlineData("pan100", 49)]
+    [InlineData("tab400", 3)]
     [InlineData("pan100-120", 2)]
     [InlineData("ortho25", 11)]
     [InlineData("practice", 94)]
@@ -103,16 +106,48 @@ public sealed class DemoYearLedgerTests : IDisposable
     }
 
     [Fact]
+    public void TheSyrupStandsInTheLastOfFourSmallBottles()
+    {
+        var bottle = Assert.Single(Now.ContainersOf("syrup"));
+        Assert.Equal(("syrup/5", 250, 64), (bottle.Code, bottle.Size.Value, bottle.Held.Value));
+        Assert.Equal((new LocalDate(2025, 4, 6), new LocalDate(2028, 2, 29)), (bottle.OpenedOn, bottle.Lot.ExpiresOn));
+        var decanted = _ledger.HoldingsOn(new(2025, 4, 6)).ContainersOf("syrup").ToList();
+        Assert.Equal([10.5m, 10.5m, 10.5m, 10.5m], decanted.Select(small => small.Value.Amount));
+    }
+
+    [Fact]
+    public void TheClipTestOfOctoberTook55SecondsInPlaceOf40()
+    {
+        var test = _ledger.Bath("F3", DemoYear.LastDay)!.ClearingTests[1];
+        Assert.Equal((new LocalDate(2025, 10, 12), 55m, 40m, 1160m), (test.Date, test.Seconds, test.FreshSeconds, test.Worked.SquareInches));
+        Assert.Equal(1.375m, test.Ratio);
+    }
+
+    [Fact]
+    public void OneJugWasHandedOverAndTheOtherHoldsTheFixOfOneBath()
+    {
+        var jugs = _ledger.JugsOn(DemoYear.LastDay);
+        Assert.Equal([("J1", 3000m), ("J2", 1500m)], jugs.Select(jug => (jug.Code, jug.Held.Millilitres)));
+        Assert.Equal([new LocalDate(2025, 9, 20), null], jugs.Select(jug => jug.HandedOverOn));
+        Assert.All(jugs[1].Fills, fill => Assert.Equal(BathMaterial.Film, fill.Material));
+    }
+
+    [Fact]
     public void OnlyTheSessionOnAnAgedBathIsRemarkedUpon()
     {
         using var second = LedgerFile.Open(Path.Combine(_folder, "second.db"), Clock);
         var remarks = DemoYear.Read(DemoYear.LastDay)
             .Select(entry => (entry.Key, Outcome: Assert.IsType<Posted>(second.Post(entry))))
-            .SelectMany(posted => posted.Outcome.Posting.Remarks.Select(remark => (posted.Key, remark)));
+            .Where(posted => !posted.Key.StartsWith("clearing_tests", StringComparison.Ordinal)) // each says how long to fix
+            .SelectMany(posted => posted.Outcome.Posting.Remarks.Select(remark =>
+                (posted.Key.Split('#')[0] + (posted.Key.Contains('#') ? "#" : ""), remark)))
+            .Where(remark => !remark.remark.EndsWith("take off its paper label", StringComparison.Ordinal));
         Assert.Equal(
             [
                 ("sessions:S07", "ortho25/1 was good until 2024-08-31 (printed date)"),
+                ("jugs:demo-jug-1-handover", Disposal),
                 ("sessions:S19", "bath F3 was good until 2026-01-02; it is 189 days old"),
+                ("rotations:#", "this is rotation 3 of 3: the next time both baths are mixed anew"),
             ],
             remarks);
     }

@@ -13,9 +13,9 @@ public class DemoYearTests
     private static readonly Dictionary<string, Item> Items = Entries.OfType<ItemDefinition>().ToDictionary(entry => entry.Item.Code, entry => entry.Item);
 
     [Fact]
-    public void EveryKindOfFileIsThereAndHasNothingToRemark()
+    public void EveryFileHasNothingToRemark()
     {
-        Assert.Equal(CsvImport.Kinds, DemoYear.Kinds);
+        Assert.Equal(CsvImport.Kinds.Except(["stock_solutions", "top_ups", "observations"]), DemoYear.Kinds);
         var files = ImportFolder.Read(DemoYear.Kinds.Select(kind => (kind, DemoYear.Open(kind)!)), _ => null, DemoYear.LastDay);
         Assert.Empty(files.SelectMany(file => file.Problems));
         Assert.Empty(files.SelectMany(file => file.Remarks));
@@ -41,7 +41,8 @@ public class DemoYearTests
     {
         Assert.Equal(received, Receipts(film).Sum(receipt => receipt.Packs * Items[film].Pack.Base));
         Assert.Equal(developed, Lines(film).Sum(line => line.Sheets));
-        Assert.Equal(lost, Entries.OfType<Discard>().Where(discard => discard.What == film).Sum(discard => discard.Quantity!.Value.Base));
+        var cutUp = Entries.OfType<ClearingTest>().Where(test => test.Film == film).Sum(test => test.Sheets);
+        Assert.Equal(lost, cutUp + Entries.OfType<Discard>().Where(discard => discard.What == film).Sum(discard => discard.Quantity!.Value.Base));
     }
 
     [Fact]

@@ -16,7 +16,13 @@ public class KindTests
 
     [Fact]
     public void TheKindsStandInTheOrderOfPosting() =>
-        Assert.Equal(["items", "processes", "purchases", "openings", "baths", "counts", "discards", "sessions"], CsvImport.Kinds);
+        Assert.Equal(
+            [
+                "items", "processes", "holders", "purchases", "openings", "cleanings", "loads", "exposures", "unloads", "decantings",
+                "stock_solutions", "jugs", "baths", "rotations", "top_ups", "counts", "discards", "sessions", "clearing_tests", "observations",
+                "services", "keepers",
+            ],
+            CsvImport.Kinds);
 
     [Fact]
     public void AnItemHasAllItsSettings()

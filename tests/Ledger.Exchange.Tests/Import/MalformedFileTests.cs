@@ -11,7 +11,7 @@ public class MalformedFileTests
 
     [Fact]
     public void AnUnknownKindIsAMistakeOfTheCaller() =>
-        Assert.Contains("items, processes, purchases", Assert.Throws<ArgumentException>(() => Csv.Read("films", "")).Message, StringComparison.Ordinal);
+        Assert.Contains("items, processes, holders", Assert.Throws<ArgumentException>(() => Csv.Read("films", "")).Message, StringComparison.Ordinal);
 
     [Fact]
     public void AnEmptyFileIsToldWhichHeaderIsNeeded() =>

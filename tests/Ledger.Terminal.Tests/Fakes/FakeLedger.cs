@@ -10,7 +10,8 @@ namespace Ledger.Terminal.Tests.Fakes;
 /// <summary>A ledger in memory: the real rules on holdings that are replayed from what was posted.</summary>
 internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
 {
-    private readonly List<(JournalEntry Entry, Posting Posting)> _posted = [];
+    private static readonly Instant Recorded = Instant.FromUtc(2026, 3, 15, 9, 0);
+    private readonly List<Written> _posted = [];
 
     public LocalDate Today { get; set; } = today;
 
@@ -27,8 +28,10 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
         {
             if (entry.Date <= asOf && entry is { Reverses: null, ReversedBy: null })
                 holdings.Apply(posting);
-            holdings.LastPlace = Math.Max(holdings.LastPlace, posting.Facts.OfType<ContainerArrived>().Select(fact => fact.Place.Value).DefaultIfEmpty().Max());
-            holdings.LastLot = Math.Max(holdings.LastLot, posting.Facts.OfType<LotReceived>().Select(fact => fact.Lot.Id.Value).DefaultIfEmpty().Max());
+            foreach (var arrived in posting.Facts.OfType<ContainerArrived>())
+                holdings.LastPlace = Math.Max(holdings.LastPlace, arrived.Place.Value);
+            foreach (var received in posting.Facts.OfType<LotReceived>())
+                holdings.LastLot = Math.Max(holdings.LastLot, received.Lot.Id.Value);
         }
 
         return holdings;
@@ -43,15 +46,17 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
     public PostOutcome Post(Entry entry)
     {
         Check();
-        if (_posted.FirstOrDefault(posted => posted.Entry.Key == entry.Key).Entry is { } there)
+        if (_posted.Find(posted => posted.Entry.Key == entry.Key)?.Entry is { } there)
             return new AlreadyPosted(there.Number);
         if (Preview(entry) is not Accepted { Posting: var posting })
             return new NotPosted(((Refused)Preview(entry)).Refusal);
         var number = _posted.Count + 1;
         var reverses = (entry as Correction)?.Reverses;
         if (reverses is { } reversed)
-            _posted[(int)reversed - 1] = (_posted[(int)reversed - 1].Entry with { ReversedBy = number }, _posted[(int)reversed - 1].Posting);
-        _posted.Add((new(number, entry.Key, entry.Kind, posting.Entry.Date, Instant.FromUtc(2026, 3, 15, 9, 0), posting.Summary, entry.Note, reverses, null), posting));
+            _posted[At(reversed)] = _posted[At(reversed)] with { Entry = _posted[At(reversed)].Entry with { ReversedBy = number } };
+        var written = new JournalEntry(
+            number, entry.Key, entry.Kind, posting.Entry.Date, Recorded, posting.Summary, entry.Note, reverses, null);
+        _posted.Add(new(written, posting));
         return new Posted(number, posting);
     }
 
@@ -71,50 +76,71 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
 
     public IReadOnlyList<ItemMove> MovesOf(string item, LocalDate asOf, int atMost)
     {
-        var codes = Standing.SelectMany(posted => posted.Posting.Facts.OfType<ContainerArrived>())
-            .Where(fact => fact.Lot.Item.Equals(item, StringComparison.OrdinalIgnoreCase)).ToDictionary(fact => fact.Place, fact => fact.Code);
-        return [.. Standing.Reverse().SelectMany(posted => posted.Posting.Movements
-            .Where(move => codes.ContainsKey(move.From) || codes.ContainsKey(move.To))
-            .Select(move => codes.TryGetValue(move.To, out var to)
-                ? new ItemMove(posted.Entry.Number, posted.Entry.Date, posted.Entry.Summary, to, move.Lot, move.Quantity, move.Value)
-                : new ItemMove(posted.Entry.Number, posted.Entry.Date, posted.Entry.Summary, codes[move.From], move.Lot, -move.Quantity, Money.Zero - move.Value)))
-            .Take(atMost)];
+        var codes = Facts<ContainerArrived>()
+            .Where(fact => fact.Lot.Item.Equals(item, StringComparison.OrdinalIgnoreCase))
+            .ToDictionary(fact => fact.Place, fact => fact.Code);
+        var moves = from posted in Standing.Reverse()
+                    from move in posted.Posting.Movements
+                    where codes.ContainsKey(move.From) || codes.ContainsKey(move.To)
+                    select codes.TryGetValue(move.To, out var to)
+                        ? Moved(posted.Entry, to, move)
+                        : Moved(posted.Entry, codes[move.From], Out(move));
+        return [.. moves.Take(atMost)];
     }
 
-    public Bath? Bath(string code, LocalDate asOf) => HoldingsOn(asOf).Bath(code)
-        ?? Standing.SelectMany(posted => posted.Posting.Facts.OfType<BathMixed>()).FirstOrDefault(fact => fact.Bath.Code == code)?.Bath;
+    public Bath? Bath(string code, LocalDate asOf) =>
+        HoldingsOn(asOf).Bath(code) ?? Facts<BathMixed>().FirstOrDefault(fact => fact.Bath.Code == code)?.Bath;
 
     public IReadOnlyList<BathWorkRecord> WorkOf(string bath, LocalDate asOf, int atMost)
     {
         var place = Bath(bath, asOf)?.Place;
-        return [.. Standing.Reverse().SelectMany(posted => posted.Posting.Facts.OfType<BathWorked>().Where(fact => fact.Place == place)
-            .Select(fact => new BathWorkRecord(posted.Entry.Number, posted.Entry.Date, posted.Entry.Summary, fact.IsFirst, fact.Area, fact.Weighted))).Take(atMost)];
+        var work = from posted in Standing.Reverse()
+                   from fact in posted.Posting.Facts.OfType<BathWorked>()
+                   where fact.Place == place
+                   let entry = posted.Entry
+                   select new BathWorkRecord(entry.Number, entry.Date, entry.Summary, fact.IsFirst, fact.Area, fact.Weighted);
+        return [.. work.Take(atMost)];
     }
 
     /// <summary>The film of the sessions; the chemistry and the stock are left out, which the screens do not need.</summary>
-    public CostFacts Costs(LocalDate from, LocalDate to) => new(
-        from, to, Money.Zero, Money.Zero, Money.Zero, Money.Zero, [], Money.Zero, [],
-        [.. Standing.Where(posted => posted.Posting.Entry is SessionLog && posted.Entry.Date >= from && posted.Entry.Date <= to).Select(posted => new SessionUse(
-            ((SessionLog)posted.Posting.Entry).Session, posted.Entry.Date, Money.Zero, Money.Zero, Money.Zero, null, Area.Zero, Area.Zero,
-            [.. Record(posted).Lines.Select(line => new FilmUse(line.Item, line.Sheets, line.Area, line.Cost, line.Fate))]))]);
+    public CostFacts Costs(LocalDate from, LocalDate to)
+    {
+        var sessions = Standing.Where(posted => posted.Posting.Entry is SessionLog && posted.Entry.Date >= from && posted.Entry.Date <= to);
+        return new(
+            from, to, Money.Zero, Money.Zero, Money.Zero, Money.Zero, [], Money.Zero, [],
+            [.. sessions.Select(Record).Select(session => new SessionUse(
+                session.Session, session.Date, Money.Zero, Money.Zero, Money.Zero, null, Area.Zero, Area.Zero,
+                [.. session.Lines.Select(line => new FilmUse(line.Item, line.Sheets, line.Area, line.Cost, line.Fate))]))]);
+    }
 
     public JournalEntry? Find(long number) => Entries.FirstOrDefault(entry => entry.Number == number);
 
-    public IReadOnlyList<Movement> MovementsOf(long number) => _posted[(int)number - 1].Posting.Movements;
+    public IReadOnlyList<Movement> MovementsOf(long number) => _posted[At(number)].Posting.Movements;
 
-    public bool HasSession(string session) => Standing.Any(posted => posted.Posting.Entry is SessionLog log && log.Session == session);
+    public bool HasSession(string session) => Facts<SessionHeld>().Any(fact => fact.Session == session);
 
-    public bool HasBath(string bath) => Standing.Any(posted => posted.Posting.Entry is BathMixing mixing && mixing.Bath == bath);
+    public bool HasBath(string bath) => Facts<BathMixed>().Any(fact => fact.Bath.Code == bath);
 
     public long? FirstUseOfBathMixedBy(long number)
     {
-        var place = _posted[(int)number - 1].Posting.Facts.OfType<BathMixed>().FirstOrDefault()?.Bath.Place;
-        return Standing.Where(posted => posted.Posting.Facts.OfType<BathWorked>().Any(fact => fact.Place == place)).Select(posted => (long?)posted.Entry.Number).FirstOrDefault();
+        var place = _posted[At(number)].Posting.Facts.OfType<BathMixed>().FirstOrDefault()?.Bath.Place;
+        var uses = Standing.Where(posted => posted.Posting.Facts.OfType<BathWorked>().Any(fact => fact.Place == place));
+        return uses.Select(posted => (long?)posted.Entry.Number).FirstOrDefault();
     }
+
+    private static int At(long number) => (int)number - 1;
+
+    private static ItemMove Moved(JournalEntry entry, string container, Movement move) =>
+        new(entry.Number, entry.Date, entry.Summary, container, move.Lot, move.Quantity, move.Value);
+
+    private static Movement Out(Movement move) => move with { Quantity = -move.Quantity, Value = Money.Zero - move.Value };
+
+    private IEnumerable<T> Facts<T>()
+        where T : PostedFact => Standing.SelectMany(posted => posted.Posting.Facts.OfType<T>());
 
     private IEnumerable<JournalEntry> Entries => _posted.Select(posted => posted.Entry);
 
-    private IEnumerable<(JournalEntry Entry, Posting Posting)> Standing => _posted.Where(posted => posted.Entry is { Reverses: null, ReversedBy: null });
+    private IEnumerable<Written> Standing => _posted.Where(posted => posted.Entry is { Reverses: null, ReversedBy: null });
 
     private void Check()
     {
@@ -122,14 +148,22 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
             throw new LedgerUnavailableException(Trouble);
     }
 
-    private SessionRecord Record((JournalEntry Entry, Posting Posting) posted)
+    private SessionRecord Record(Written posted)
     {
         var held = posted.Posting.Facts.OfType<SessionHeld>().Single();
-        var lots = _posted.SelectMany(one => one.Posting.Facts.OfType<LotReceived>()).ToDictionary(fact => fact.Lot.Id, fact => fact.Lot.Item);
-        var baths = _posted.SelectMany(one => one.Posting.Facts.OfType<BathMixed>()).ToDictionary(fact => fact.Bath.Place, fact => fact.Bath.Code);
+        var items = Facts<LotReceived>().ToDictionary(fact => fact.Lot.Id, fact => fact.Lot.Item);
+        var bath = held.Bath is { } place ? Facts<BathMixed>().Single(fact => fact.Bath.Place == place).Bath.Code : null;
+        var lines = posted.Posting.Facts.OfType<SheetsDeveloped>()
+            .Select(fact => new SessionSheets(items[fact.Lot], fact.Sheets, fact.Area, fact.Cost, fact.Group, fact.Fate, fact.Note));
         return new(
-            posted.Entry.Number, held.Session, posted.Entry.Date, held.Process.Name, held.Bath is { } bath ? baths[bath] : null, held.Developer, posted.Entry.Note,
-            [.. posted.Posting.Facts.OfType<SheetsDeveloped>().Select(fact =>
-                new SessionSheets(lots[fact.Lot], fact.Sheets, fact.Area, fact.Cost, fact.Group, fact.Fate, fact.Note))]);
+            posted.Entry.Number, held.Session, posted.Entry.Date, held.Process.Name, bath, held.Developer, posted.Entry.Note, [.. lines]);
     }
+
+    public SheetStory? Story(string sheet, LocalDate asOf) => null;
+
+    public IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf) => [];
+
+    public IReadOnlyList<Untouched> UntouchedSince(LocalDate day, LocalDate asOf) => [];
+
+    private sealed record Written(JournalEntry Entry, Posting Posting);
 }

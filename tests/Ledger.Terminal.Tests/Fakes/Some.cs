@@ -11,6 +11,7 @@ namespace Ledger.Terminal.Tests.Fakes;
 internal static class Some
 {
     public static readonly LocalDate Today = new(2026, 3, 15);
+    private static readonly LocalDate Begin = new(2025, 9, 1);
 
     private static int _keys;
 
@@ -21,48 +22,70 @@ internal static class Some
     public static FakeLedger Ledger()
     {
         var ledger = new FakeLedger(Today);
-        ledger.Did(new ItemDefinition
+        foreach (var item in new[] { Film, Developer, Fixer })
+            ledger.Did(new ItemDefinition { Key = Key(), Date = Begin, Item = item });
+        ledger.Did(new ProcessDefinition { Key = Key(), Date = Begin, Process = "tray", Steps = Steps });
+        ledger.Did(new Receipt
         {
-            Key = Key(), Date = new(2025, 9, 1),
-            Item = new() { Code = "pan100", Name = "Corvane Pan 100", Kind = ItemKind.Film, Format = Format.Parse("8x10"), Unit = Unit.Sheet, Pack = new(25, Unit.Sheet) },
+            Key = Key(), Date = Begin, Item = "pan100", Packs = 2, Price = Money.Of(178), Currency = "EUR", Storage = "freezer",
         });
-        ledger.Did(new ItemDefinition
+        ledger.Did(new Receipt { Key = Key(), Date = Begin, Item = "syrup", Packs = 0.089m, Price = Money.Of(42) });
+        ledger.Did(new Receipt { Key = Key(), Date = Begin, Item = "rapidfix", Packs = 1, Price = Money.Of(15.90m) });
+        ledger.Did(new BathMixing
         {
-            Key = Key(), Date = new(2025, 9, 1),
-            Item = new()
-            {
-                Code = "syrup", Name = "Brackwater Syrup", Kind = ItemKind.Chemical, Role = ItemRole.Developer, Unit = Unit.Millilitre,
-                Pack = Quantity.Of(1000, Unit.Millilitre), Dilution = Dilution.Parse("1+49"), MinimumPer80SquareInches = Volume.FromMillilitres(6),
-                MinimumOnHand = Quantity.Of(100, Unit.Millilitre),
-            },
+            Key = Key(), Date = new(2025, 9, 14), Bath = "F4", Item = "rapidfix", WorkingVolume = Volume.FromMillilitres(1500),
         });
-        ledger.Did(new ItemDefinition
+        ledger.Did(new BathMixing
         {
-            Key = Key(), Date = new(2025, 9, 1),
-            Item = new()
-            {
-                Code = "rapidfix", Name = "Pellan Rapid Fix", Kind = ItemKind.Chemical, Role = ItemRole.Fixer, Unit = Unit.Millilitre,
-                Pack = Quantity.Of(1000, Unit.Millilitre), Dilution = Dilution.Parse("1+4"), Capacity = new(Area.FromSquareInches(2000), "handbook"),
-                Keeping = new(WorkingFullDays: 180),
-            },
+            Key = Key(), Date = new(2026, 1, 25), Bath = "F5", Item = "rapidfix", WorkingVolume = Volume.FromMillilitres(1500),
+            PairedWith = "F4",
         });
-        ledger.Did(new ProcessDefinition
+        ledger.Did(new SessionLog
         {
-            Key = Key(), Date = new(2025, 9, 1), Process = "tray",
-            Steps =
-            [
-                new() { Number = 1, Role = ItemRole.Developer, Item = "syrup", Dilution = Dilution.Parse("1+49"), WorkingVolume = Volume.FromMillilitres(1250), Per = StepPer.Batch },
-                new() { Number = 2, Role = ItemRole.Fixer, Item = "rapidfix", Use = StepUse.Reused },
-            ],
+            Key = Key(), Date = new(2026, 3, 8), Session = "S22", Process = "tray",
+            Lines = [new() { Item = "pan100", Sheets = 4, Group = "N" }],
         });
-        ledger.Did(new Receipt { Key = Key(), Date = new(2025, 9, 1), Item = "pan100", Packs = 2, Price = Money.Of(178), Currency = "EUR", Storage = "freezer" });
-        ledger.Did(new Receipt { Key = Key(), Date = new(2025, 9, 1), Item = "syrup", Packs = 0.089m, Price = Money.Of(42) });
-        ledger.Did(new Receipt { Key = Key(), Date = new(2025, 9, 1), Item = "rapidfix", Packs = 1, Price = Money.Of(15.90m) });
-        ledger.Did(new BathMixing { Key = Key(), Date = new(2025, 9, 14), Bath = "F4", Item = "rapidfix", WorkingVolume = Volume.FromMillilitres(1500) });
-        ledger.Did(new BathMixing { Key = Key(), Date = new(2026, 1, 25), Bath = "F5", Item = "rapidfix", WorkingVolume = Volume.FromMillilitres(1500), PairedWith = "F4" });
-        ledger.Did(new SessionLog { Key = Key(), Date = new(2026, 3, 8), Session = "S22", Process = "tray", Lines = [new() { Item = "pan100", Sheets = 4, Group = "N" }] });
         return ledger;
     }
+
+    /// <summary>Film alone, of which there is enough.</summary>
+    public static FakeLedger QuietLedger()
+    {
+        var ledger = new FakeLedger(Today);
+        ledger.Did(new ItemDefinition { Key = Key(), Date = Begin, Item = Film });
+        ledger.Did(new Receipt { Key = Key(), Date = Begin, Item = "pan100", Packs = 1, Price = Money.Of(178), Currency = "EUR" });
+        return ledger;
+    }
+
+    private static Item Film { get; } = new()
+    {
+        Code = "pan100", Name = "Corvane Pan 100", Kind = ItemKind.Film, Format = Format.Parse("8x10"), Unit = Unit.Sheet,
+        Pack = new(25, Unit.Sheet),
+    };
+
+    private static Item Developer { get; } = new()
+    {
+        Code = "syrup", Name = "Brackwater Syrup", Kind = ItemKind.Chemical, Role = ItemRole.Developer, Unit = Unit.Millilitre,
+        Pack = Quantity.Of(1000, Unit.Millilitre), Dilution = Dilution.Parse("1+49"),
+        MinimumPer80SquareInches = Volume.FromMillilitres(6), MinimumOnHand = Quantity.Of(100, Unit.Millilitre),
+    };
+
+    private static Item Fixer { get; } = new()
+    {
+        Code = "rapidfix", Name = "Pellan Rapid Fix", Kind = ItemKind.Chemical, Role = ItemRole.Fixer, Unit = Unit.Millilitre,
+        Pack = Quantity.Of(1000, Unit.Millilitre), Dilution = Dilution.Parse("1+4"),
+        Capacity = new(Area.FromSquareInches(2000), "handbook"), Keeping = new(WorkingFullDays: 180),
+    };
+
+    private static IReadOnlyList<ProcessStep> Steps { get; } =
+    [
+        new()
+        {
+            Number = 1, Role = ItemRole.Developer, Item = "syrup", Dilution = Dilution.Parse("1+49"),
+            WorkingVolume = Volume.FromMillilitres(1250), Per = StepPer.Batch,
+        },
+        new() { Number = 2, Role = ItemRole.Fixer, Item = "rapidfix", Use = StepUse.Reused },
+    ];
 
     public static string Key() => $"k{Interlocked.Increment(ref _keys)}";
 
@@ -70,5 +93,6 @@ internal static class Some
     public static void Did(this FakeLedger ledger, Entry entry) => Assert.IsType<Posted>(ledger.Post(entry));
 
     /// <summary>Throws a sealed pack's worth of film away, so that the journal has one more entry.</summary>
-    public static Discard ADiscard(string what, Quantity quantity) => new() { Key = Key(), Date = Today, What = what, Quantity = quantity, Reason = "fogged" };
+    public static Discard ADiscard(string what, Quantity quantity) =>
+        new() { Key = Key(), Date = Today, What = what, Quantity = quantity, Reason = "fogged" };
 }

@@ -157,6 +157,39 @@ public sealed class ScreensTests
     }
 
     [Fact]
+    public void A_day_without_worries_says_so_and_still_tells_what_could_be_done()
+    {
+        using var screen = new Screen(Some.QuietLedger());
+
+        Assert.Contains("Nothing needs you today.", screen.Text);
+        Assert.Contains("What could be done today", screen.Text);
+    }
+
+    [Fact]
+    public void The_help_over_a_form_tells_its_keys_and_leads_back_to_what_was_typed()
+    {
+        using var screen = new Screen(Some.Ledger(), 80, 40);
+
+        screen.Type("s").Type("12").Press(Key.F1);
+        Assert.Contains("F3  adds four sheets to the line with the cursor", screen.Text);
+        Assert.DoesNotContain("mixes a bath", screen.Text);
+
+        screen.Type("3").Press(Key.Esc);
+        Assert.Contains("sheets 12", screen.Text);
+    }
+
+    [Fact]
+    public void A_click_selects_a_row_and_a_capital_letter_is_the_same_key()
+    {
+        using var screen = new Screen(Some.Ledger());
+        screen.Type("3").Click(3, 4);
+        Assert.Contains("Bath F5: fixer for film", screen.Text);
+
+        screen.Type("D");
+        Assert.StartsWith(" Pour out ", screen.Lines[0]);
+    }
+
+    [Fact]
     public void Costs_turn_through_the_periods()
     {
         using var screen = new Screen(Some.Ledger());

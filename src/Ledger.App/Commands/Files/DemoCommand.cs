@@ -14,6 +14,8 @@ internal sealed class DemoCommand : ExplainedCommand
 
     private readonly Option<bool> _noUi = new("--no-ui") { Description = "make the ledger, and do not open the terminal screens" };
 
+    private readonly Option<string?> _theme = TerminalStart.ThemeOption();
+
     public DemoCommand(Workbench bench)
         : base("demo", "A ledger of an invented year that ends today, opened in the terminal screens.", """
             Your own ledger is not touched.
@@ -23,6 +25,7 @@ internal sealed class DemoCommand : ExplainedCommand
         _bench = bench;
         Options.Add(_into);
         Options.Add(_noUi);
+        Options.Add(_theme);
         SetAction(Run);
     }
 
@@ -43,7 +46,7 @@ internal sealed class DemoCommand : ExplainedCommand
             throw;
         }
 
-        return parse.GetValue(_noUi) ? ExitStatus.Done : TerminalStart.Open(_bench, path);
+        return parse.GetValue(_noUi) ? ExitStatus.Done : TerminalStart.Open(_bench, path, parse.GetValue(_theme));
     }
 
     private void Make(string path)

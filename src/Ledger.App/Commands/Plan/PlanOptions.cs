@@ -21,6 +21,9 @@ internal sealed class PlanOptions
     private readonly Option<RequestedSheets[]> _sheets = Typed.Options(
         "--sheets", "LINE", PlanPhrase.Parse, $"what is to be developed, once for each film and group: \"{PlanPhrase.Form}\"");
 
+    private readonly Option<ExposedPhrase[]> _exposed = Typed.Options(
+        "--exposed", "WHAT", ExposedPhrase.Parse, $"exposed sheets that wait in holders and boxes: \"{ExposedPhrase.Form}\"");
+
     private readonly Option<GroupTimes?> _minutes = Typed.Option<GroupTimes?>(
         "--minutes", "TIMES", PlanPhrase.Times, "developing times in place of the process's: 11, or \"11 N-1=9 N+1=14\"");
 
@@ -31,7 +34,7 @@ internal sealed class PlanOptions
         "--on", "DATE", Text.Date, "the day of the session, by which everything must still be good; otherwise the plan's, or today");
 
     /// <summary>All of them, in the order in which help shows them.</summary>
-    public IReadOnlyList<Option> All => [_process, _sheets, _minutes, _bath, _fromPlan, _on];
+    public IReadOnlyList<Option> All => [_process, _sheets, _exposed, _minutes, _bath, _fromPlan, _on];
 
     /// <summary>The name of the plan that was asked for; empty when there was none.</summary>
     public string NameIn(ParseResult parse) => parse.GetValue(_fromPlan)?.Trim() ?? "";
@@ -40,12 +43,12 @@ internal sealed class PlanOptions
     public SessionPlan PlanIn(ParseResult parse, Holdings holdings)
     {
         var kept = Kept(parse.GetValue(_fromPlan), holdings);
-        var sheets = parse.GetValue(_sheets);
+        var sheets = Exposed(parse, holdings).Concat(parse.GetValue(_sheets) ?? []).ToList();
         var request = new PlanRequest
         {
             Process = parse.GetValue(_process) ?? kept?.Request.Process ?? OnlyProcess(holdings),
-            Sheets = sheets is { Length: > 0 } ? sheets : kept?.Request.Sheets
-                ?? throw new FormatException($"--sheets or --from-plan is needed: what is to be developed, as \"{PlanPhrase.Form}\""),
+            Sheets = sheets.Count > 0 ? sheets : kept?.Request.Sheets
+                ?? throw new FormatException($"--sheets, --exposed or --from-plan is needed: what is to be developed, as \"{PlanPhrase.Form}\""),
             Times = parse.GetValue(_minutes) ?? kept?.Request.Times ?? GroupTimes.None,
             Bath = parse.GetValue(_bath) ?? kept?.Request.Bath,
         };
@@ -64,6 +67,15 @@ internal sealed class PlanOptions
     public static KeptPlan? Kept(string? name, Holdings holdings) => name is null ? null
         : holdings.Plan(name) ?? throw new RefusedByCommandException(
             $"there is no plan \"{name.Trim()}\" that is still open; `show plans` lists them");
+
+    private List<RequestedSheets> Exposed(ParseResult parse, Holdings holdings)
+    {
+        if (parse.GetValue(_exposed) is not { Length: > 0 } phrases)
+            return [];
+        var sheets = phrases.SelectMany(phrase => KnownSheets.Exposed(holdings, phrase.Film, phrase.Group, phrase.Until)).Distinct().ToList();
+        return sheets.Count > 0 ? sheets : throw new RefusedByCommandException(
+            "no exposed sheet like that waits for its development; `show holders` lists them");
+    }
 
     private static string OnlyProcess(Holdings holdings)
     {

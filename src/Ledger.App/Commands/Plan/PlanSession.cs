@@ -21,6 +21,7 @@ internal sealed class PlanSession : ShowCommand<SessionPlan>
             Afterwards: trayledger record session S23 --from-plan NAME
             Example: trayledger plan session --process tray --minutes "11 N-1=9"
                        --sheets "4 pan100 N: mill race" "2 pan100 N-1 in E04"
+            Example: trayledger plan session --exposed "pan100 N" "pan100 N-1"
             """)
     {
         for (var i = 0; i < _plan.All.Count; i++)

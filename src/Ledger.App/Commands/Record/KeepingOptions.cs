@@ -17,7 +17,9 @@ internal sealed class KeepingOptions
     private readonly Option<Said<int?>> _tray = Said<int?>.Option(
         "--tray-hours", "HOURS", Text.Whole, "hours its working solution keeps in an open tray");
 
-    public IEnumerable<Option> All => [_sealed, _openedFull, _openedPart, _workingFull, _workingPart, _tray];
+    private readonly Option<Said<int?>> _floatingLid = Days("--floating-lid-days", "days its working solution keeps under a floating lid");
+
+    public IEnumerable<Option> All => [_sealed, _openedFull, _openedPart, _workingFull, _workingPart, _tray, _floatingLid];
 
     public Item Read(ParseResult parse, Item item)
     {
@@ -30,7 +32,8 @@ internal sealed class KeepingOptions
                 parse.GetValue(_openedPart).Or(known.OpenedPartDays),
                 parse.GetValue(_workingFull).Or(known.WorkingFullDays),
                 parse.GetValue(_workingPart).Or(known.WorkingPartDays),
-                parse.GetValue(_tray).Or(known.TrayHours)),
+                parse.GetValue(_tray).Or(known.TrayHours),
+                parse.GetValue(_floatingLid).Or(known.FloatingLidDays)),
         };
     }
 

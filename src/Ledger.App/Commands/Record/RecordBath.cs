@@ -4,6 +4,7 @@ using Ledger.App.Wiring;
 using Ledger.Core.Baths;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 
@@ -39,6 +40,10 @@ internal sealed class RecordBath : RecordCommand
     private readonly Option<string?> _from = Typed.Option<string?>(
         "--from", "BOTTLE", Text.NotEmpty, "the bottle to draw from; otherwise the one that is reached for first");
 
+    private readonly Option<WorkingContainer?> _standsIn = Typed.Option(
+        "--stands-in", "CONTAINER", Text.OneOf<WorkingContainer>(WorkingContainers.Names, "container"),
+        $"what it stands in: {string.Join(", ", WorkingContainers.Names)}; otherwise a full bottle");
+
     private readonly Option<bool> _bookDifference = BookDifference();
 
     public RecordBath(Workbench bench)
@@ -49,7 +54,7 @@ internal sealed class RecordBath : RecordCommand
         Arguments.Add(_bath);
         Arguments.Add(_item);
         Arguments.Add(_volume);
-        AddOwn(_dilution, _amount, _material, _capacity, _basis, _pairedWith, _from, _bookDifference);
+        AddOwn(_dilution, _amount, _material, _capacity, _basis, _pairedWith, _standsIn, _from, _bookDifference);
     }
 
     protected override Entry Read(ParseResult parse, EntryFrame frame, Holdings holdings) => new BathMixing
@@ -65,6 +70,7 @@ internal sealed class RecordBath : RecordCommand
         Material = parse.GetValue(_material) ?? BathMaterial.Film,
         Capacity = Capacity(parse),
         PairedWith = parse.GetValue(_pairedWith),
+        StandsIn = parse.GetValue(_standsIn) ?? WorkingContainer.FullBottle,
         Container = parse.GetValue(_from),
         BooksDifference = parse.GetValue(_bookDifference),
     };

@@ -21,6 +21,8 @@ internal sealed class RecordDiscard : RecordCommand
     private readonly Option<string> _reason = Typed.Option<string>(
         "--reason", "TEXT", Text.NotEmpty, "why: spent, too old, specks, fogged");
 
+    private readonly Option<string?> _jug = Typed.Option<string?>("--jug", "JUG", Text.NotEmpty, "the waste jug that takes a bath");
+
     public RecordDiscard(Workbench bench)
         : base(bench, "discard", "A bath is poured out, or stock is thrown away unused.", """
             What may go down a drain is for your local rules and the maker's safety data
@@ -31,7 +33,7 @@ internal sealed class RecordDiscard : RecordCommand
         Arguments.Add(_what);
         Arguments.Add(_amount);
         _reason.Required = true;
-        AddOwn(_reason);
+        AddOwn(_reason, _jug);
     }
 
     protected override Entry Read(ParseResult parse, EntryFrame frame, Holdings holdings) => new Discard
@@ -42,5 +44,6 @@ internal sealed class RecordDiscard : RecordCommand
         What = parse.GetRequiredValue(_what),
         Quantity = parse.GetValue(_amount)?.For(Stock.ItemOf(parse.GetRequiredValue(_what), holdings)),
         Reason = parse.GetRequiredValue(_reason),
+        Jug = parse.GetValue(_jug),
     };
 }

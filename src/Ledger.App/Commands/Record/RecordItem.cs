@@ -37,6 +37,7 @@ internal sealed class RecordItem : RecordCommand
     };
     private readonly UseOptions _use = new();
     private readonly KeepingOptions _keeping = new();
+    private readonly HandlingOptions _handling = new();
     private readonly OrderOptions _order = new();
 
     public RecordItem(Workbench bench)
@@ -48,7 +49,7 @@ internal sealed class RecordItem : RecordCommand
             """)
     {
         Arguments.Add(_code);
-        AddOwn([_name, _kind, _role, _format, _unit, _pack, .. _use.All, .. _keeping.All, .. _order.All, _formula, _cautions]);
+        AddOwn([_name, _kind, _role, _format, _unit, _pack, .. _use.All, .. _keeping.All, .. _handling.All, .. _order.All, _formula, _cautions]);
     }
 
     protected override Entry Read(ParseResult parse, EntryFrame frame, Holdings holdings)
@@ -66,7 +67,7 @@ internal sealed class RecordItem : RecordCommand
             Cautions = parse.GetValue(_cautions) ?? known.Cautions,
         };
         item = item with { Pack = parse.GetValue(_pack)?.For(item) ?? known.Pack };
-        item = _order.Read(parse, _keeping.Read(parse, _use.Read(parse, item)));
+        item = _order.Read(parse, _handling.Read(parse, _keeping.Read(parse, _use.Read(parse, item))));
         return new ItemDefinition { Key = frame.Key, Date = frame.Date, Note = frame.Note, Item = item };
     }
 

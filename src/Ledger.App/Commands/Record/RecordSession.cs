@@ -32,18 +32,22 @@ internal sealed class RecordSession : RecordCommand
         "the plan that was carried out; say only what differed: --sheets takes the place of all its lines, and it is then no longer open");
 
     private readonly Option<bool> _bookDifference = BookDifference();
+    private readonly Option<bool> _anyway = AnywayOption.New();
 
     public RecordSession(Workbench bench)
         : base(bench, "session", "A session of developing: sheets, developer, supplies, and the area through the bath.", """
-            Fates are negative (unless said), keeper, reject, test, practice. A group that
-            is named like one of them is written "group test".
+            Fates are negative (unless said), keeper, reject, test, practice, dummy. A group
+            that is named like one of them is written "group test". A reject may name what
+            spoiled it: dust, scratch, blank, double, fogged, wrong way round, uneven,
+            under-fixed. Known sheets are drawn "from E07-2", "from E01-1,E01-2", "from #12"
+            or "from exposed N-1".
             Example: trayledger record session S23 --process tray
                        --sheets "3 pan100 N keeper 25ml" "1 pan100 N reject: dust"
             Example: trayledger record session S24 --from-plan spring
             """)
     {
         Arguments.Add(_session);
-        AddOwn(_process, _sheets, _developer, _bath, _fromPlan, _bookDifference);
+        AddOwn(_process, _sheets, _developer, _bath, _fromPlan, _bookDifference, _anyway);
     }
 
     protected override Entry Read(ParseResult parse, EntryFrame frame, Holdings holdings)
@@ -65,6 +69,7 @@ internal sealed class RecordSession : RecordCommand
             Bath = parse.GetValue(_bath) ?? planned?.Bath,
             DrawFirst = planned?.DrawFirst ?? [],
             Plan = planned?.Plan,
+            Anyway = parse.GetValue(_anyway),
             BooksDifference = parse.GetValue(_bookDifference),
         };
     }

@@ -38,6 +38,7 @@ internal static class BathJson
         json.WriteBoolean("standsSecond", view.Holdings.IsSecond(bath));
         json.WriteNumber("rotations", bath.Rotations);
         json.WriteMoney("value", bath.Value, view.Currency);
+        BathStoryJson.Write(json, reading, view);
     }
 
     /// <summary>Whole sheets of conventional grain, of every format the ledger has film in; of the usual ones when it has none.</summary>

@@ -25,8 +25,10 @@ internal static class BathText
         lines.Add("  taken", Taken(reading, view));
         lines.Add("  left", Left(reading, view));
         lines.Add("  age", Age(reading));
-        if (reading.EndedBy is { } end)
-            lines.Add("  ended", $"by {end.Name()}: do not use it again");
+        foreach (var end in reading.Ends)
+            lines.Add("  ended", $"by {end.By.Name()} on {Dates.Text(end.On)}, {end.Because}: do not use it again");
+        if (reading.ComesFirst is { } next)
+            lines.Add("  first end", $"by {next.By.Name()}, about {Dates.Text(next.On)} at the use so far ({next.Because})");
         lines.WriteTo(output, view.Width);
     }
 

@@ -20,7 +20,7 @@ internal static class ContainerText
             container.Held.ToText(view.Style),
             container.OpenedOn is { } opened ? Dates.Text(opened) : "sealed",
             reading.GoodUntil is { } good ? Dates.Text(good.Date) : "-",
-            (reading.GoodUntil?.Rule.Name() ?? "no limit set") + (reading.IsPast ? ", past" : ""));
+            (reading.GoodUntil?.Because ?? "no limit set") + (reading.IsPast ? ", past" : ""));
     }
 
     public static void Write(Utf8JsonWriter json, ShelfReading shelf, View view)
@@ -33,7 +33,9 @@ internal static class ContainerText
             json.WriteString("container", container.Code);
             json.WriteNumber("lot", container.Lot.Id.Value);
             json.WriteString("batch", container.Lot.Batch);
-            json.WriteString("storage", container.Lot.Storage);
+            json.WriteString("storage", container.Storage);
+            json.WriteDate("opensFrom", container.OpensFrom);
+            json.WriteFigure("speed", container.Lot.Speed);
             json.WriteDate("receivedOn", container.Lot.ReceivedOn);
             json.WriteQuantity("quantity", container.Held);
             json.WriteQuantity("size", container.Size);
@@ -41,6 +43,10 @@ internal static class ContainerText
             json.WriteDate("printedDate", container.Lot.ExpiresOn);
             json.WriteDate("goodUntil", reading.GoodUntil?.Date);
             json.WriteString("goodUntilRule", reading.GoodUntil?.Rule.Name());
+            json.WriteNumber("coldStorageDays", reading.GoodUntil?.ColdDays ?? 0);
+            json.WriteDate("mixedOn", container.Lot.IsMixed ? container.Lot.ReceivedOn : null);
+            json.WriteDate("halfEmptyOn", container.HalfEmptyOn);
+            json.WriteString("formula", container.Lot.Formula);
             json.WriteBoolean("isPast", reading.IsPast);
             json.WriteMoney("unitCost", container.Lot.UnitCost, view.Currency);
             json.WriteMoney("value", container.Value, view.Currency);

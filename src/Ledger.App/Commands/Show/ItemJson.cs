@@ -30,7 +30,24 @@ internal static class ItemJson
 
         json.WriteEndArray();
         ContainerText.Write(json, shelf, view);
+        WritePlaces(shown, view, json);
         WriteMoves(shown, view, json);
+    }
+
+    private static void WritePlaces(ItemShown shown, View view, Utf8JsonWriter json)
+    {
+        json.WriteStartArray("places");
+        foreach (var place in shown.Places)
+        {
+            json.WriteStartObject();
+            json.WriteString("place", place.Place);
+            json.WriteString("kind", place.Kind);
+            json.WriteQuantity("quantity", place.Held);
+            json.WriteMoney("value", place.Value, view.Currency);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     private static void WriteSettings(Item item, Utf8JsonWriter json)
@@ -54,7 +71,22 @@ internal static class ItemJson
         json.WriteFigure("workingFullDays", item.Keeping.WorkingFullDays);
         json.WriteFigure("workingPartDays", item.Keeping.WorkingPartDays);
         json.WriteFigure("trayHours", item.Keeping.TrayHours);
+        json.WriteFigure("floatingLidDays", item.Keeping.FloatingLidDays);
         json.WriteEndObject();
+        json.WriteStartArray("otherCapacities");
+        foreach (var capacity in item.OtherCapacities)
+        {
+            json.WriteStartObject();
+            json.WriteString("basis", capacity.Basis);
+            json.WriteArea("sqInPerLitre", capacity.PerLitre);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteFigure("densityGramsPerMl", item.Density?.GramsPerMillilitre);
+        json.WriteQuantity("deadVolume", item.DeadVolume);
+        json.WriteQuantity("replenisherPer80SqIn", item.ReplenisherPer80SquareInches);
+        json.WriteString("stockOf", item.StockOf);
         json.WriteFigure("leadTimeDays", item.LeadTimeDays);
         json.WriteFigure("serviceLevel", item.ServiceLevel);
         json.WriteQuantity("minimumOnHand", item.MinimumOnHand);

@@ -16,6 +16,7 @@ internal static class ItemText
         output.WriteLine();
         WriteStock(shown, view, output);
         output.WriteLine();
+        WritePlaces(shown, view, output);
         WriteMoves(shown, view, output);
     }
 
@@ -36,6 +37,14 @@ internal static class ItemText
         Line("at least", item.MinimumPer80SquareInches is { } least
             ? $"{least.ToText(view.Style)} for each {Area.Unit80.ToText(view.Style)}"
             : null);
+        foreach (var other in item.OtherCapacities)
+            Line("or", $"{other.PerLitre.ToText(view.Style)} per litre ({other.Basis})");
+        Line("mixed from", item.StockOf);
+        Line("density", item.Density is { } density ? $"{Scaled.ToText(density.GramsPerMillilitre, 3)} g per ml" : null);
+        Line("not drawn", item.DeadVolume is { } dead ? $"{dead.ToText(view.Style)} in each bottle" : null);
+        Line(
+            "replenisher",
+            item.ReplenisherPer80SquareInches is { } rate ? $"{rate.ToText(view.Style)} for each {Area.Unit80.ToText(view.Style)}" : null);
         Line("fixer weight", item.Kind == ItemKind.Film ? Scaled.InUnits(item.FixerWeightThousandths, 1000) : null);
         Line("keeps", string.Join("; ", Keeping(item)));
         Line("lead time", item.LeadTimeDays is { } days ? $"{days} days" : null);
@@ -58,6 +67,8 @@ internal static class ItemText
             yield return $"mixed {full} days";
         if (keeping.WorkingPartDays is { } working)
             yield return $"mixed, part-full {working} days";
+        if (keeping.FloatingLidDays is { } lid)
+            yield return $"mixed, under a floating lid {lid} days";
         if (keeping.TrayHours is { } hours)
             yield return $"in a tray {hours} hours";
     }
@@ -82,6 +93,24 @@ internal static class ItemText
         foreach (var container in shelf.Containers)
             ContainerText.Add(containers, container, view);
         containers.WriteTo(output, view.Width);
+    }
+
+    /// <summary>Where all of it went, so that the places add up to what was received.</summary>
+    private static void WritePlaces(ItemShown shown, View view, TextWriter output)
+    {
+        if (shown.Places.Count == 0)
+            return;
+        var places = new TextTable(Column.Left("where"), Column.Right("how much"));
+        foreach (var kind in shown.Places.Where(place => place.Kind != "supplier").GroupBy(place => place.Kind))
+            places.Add(
+                kind.Key is "container" ? "boxes and bottles" : kind.Key is "holder side" ? "in holders" : kind.Key is "exposed box"
+                    ? "exposed, in boxes" : kind.Key,
+                shown.Shelf.Item.Of(kind.Sum(place => place.Held.Base)).ToText(view.Style));
+        places.Add(
+            "received in all",
+            shown.Shelf.Item.Of(-shown.Places.Where(place => place.Kind == "supplier").Sum(place => place.Held.Base)).ToText(view.Style));
+        places.WriteTo(output, view.Width);
+        output.WriteLine();
     }
 
     private static void WriteMoves(ItemShown shown, View view, TextWriter output)

@@ -34,6 +34,7 @@ internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList
     protected override void WriteText((BathReading Reading, IReadOnlyList<BathWorkRecord> Work) shown, View view, TextWriter output)
     {
         BathText.Write(output, shown.Reading, view);
+        BathStoryText.Write(output, shown.Reading, view);
         if (!IsInUse(shown.Reading, view))
             output.WriteLine("  it is not in use any more");
         output.WriteLine();

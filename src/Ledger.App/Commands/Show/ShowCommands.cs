@@ -12,11 +12,15 @@ internal sealed class ShowCommands : Command
         Subcommands.Add(new ShowToday(bench));
         Subcommands.Add(new ShowShelf(bench));
         Subcommands.Add(new ShowBaths(bench));
+        Subcommands.Add(new ShowHolders(bench));
         Subcommands.Add(new ShowSessions(bench));
         Subcommands.Add(new ShowPlans(bench));
         Subcommands.Add(new ShowCosts(bench));
         Subcommands.Add(new ShowJournal(bench));
         Subcommands.Add(new ShowItem(bench));
         Subcommands.Add(new ShowBath(bench));
+        Subcommands.Add(new ShowSheet(bench));
+        Subcommands.Add(new ShowForgotten(bench));
+        Subcommands.Add(new ShowJugs(bench));
     }
 }

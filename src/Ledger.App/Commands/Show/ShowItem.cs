@@ -33,7 +33,8 @@ internal sealed class ShowItem : ShowCommand<ItemShown>
         return new(
             new(item, view.Holdings.ContainersOf(item.Code), view.AsOf),
             [.. moves.Take(_last.In(parse))],
-            [.. Enum.GetValues<CostFormula>().Select(formula => (formula, StockValue.Of(moves.Reverse(), formula)))]);
+            [.. Enum.GetValues<CostFormula>().Select(formula => (formula, StockValue.Of(moves.Reverse(), formula)))],
+            view.Ledger.PlacesOf(item.Code, view.AsOf));
     }
 
     protected override void WriteText(ItemShown shown, View view, TextWriter output) => ItemText.Write(shown, view, output);
@@ -49,5 +50,7 @@ internal sealed class ShowItem : ShowCommand<ItemShown>
 /// <param name="Shelf">Its stock.</param>
 /// <param name="Moves">What its containers took in and gave, the last first.</param>
 /// <param name="Values">What its stock is worth by each cost formula.</param>
+/// <param name="Places">Where all of it is and went.</param>
 internal sealed record ItemShown(
-    ShelfReading Shelf, IReadOnlyList<ItemMove> Moves, IReadOnlyList<(CostFormula Formula, Money? Value)> Values);
+    ShelfReading Shelf, IReadOnlyList<ItemMove> Moves, IReadOnlyList<(CostFormula Formula, Money? Value)> Values,
+    IReadOnlyList<PlaceHeld> Places);

@@ -45,7 +45,6 @@ internal sealed class ShowSessions : ShowCommand<IReadOnlyList<SessionRecord>>
             json.WriteDate("date", session.Date);
             json.WriteString("process", session.Process);
             json.WriteNumber("processVersion", session.ProcessVersion);
-            json.WriteNumber("dummies", session.Dummies);
             json.WriteString("bath", session.Bath);
             json.WriteQuantity("developer", session.Developer);
             json.WriteNumber("sheets", session.Sheets);

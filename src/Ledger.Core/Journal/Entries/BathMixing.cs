@@ -31,6 +31,9 @@ public sealed record BathMixing : Entry
     /// <summary>The bath that stands before it in two-bath fixing; null when it stands alone or first.</summary>
     public string? PairedWith { get; init; }
 
+    /// <summary>What it stands in between sessions.</summary>
+    public Keeping.WorkingContainer StandsIn { get; init; }
+
     /// <summary>The container to draw from; null for the one that is reached for first.</summary>
     public string? Container { get; init; }
 

@@ -1,3 +1,4 @@
+using Ledger.Core.Film;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 
@@ -29,6 +30,9 @@ public sealed record SessionLog : Entry
     /// <summary>The name of the plan that the session realises; null for a session that was not planned.</summary>
     public string? Plan { get; init; }
 
+    /// <summary>Whether it is so although it is unlikely: a sheet without an exposure note was developed.</summary>
+    public bool Anyway { get; init; }
+
     /// <inheritdoc/>
     public override string Kind => "session";
 }
@@ -41,9 +45,6 @@ public sealed record SessionLine
 
     /// <summary>How many sheets or rolls.</summary>
     public required int Sheets { get; init; }
-
-    /// <summary>Dummies beside them: rejected sheets of the same format, which cost no film and no developer but load the fixer.</summary>
-    public int Dummies { get; init; }
 
     /// <summary>The development group: N, N+1, N-1…; may be empty.</summary>
     public string Group { get; init; } = "";
@@ -59,6 +60,15 @@ public sealed record SessionLine
 
     /// <summary>The box to draw from; null for the one that is reached for first.</summary>
     public string? Container { get; init; }
+
+    /// <summary>
+    /// Where known sheets come from instead: holder sides (E07-1, E07-2), a box of exposed sheets (pan100 N), or sheets by number (#12);
+    /// null for sheets that are only counted.
+    /// </summary>
+    public string? From { get; init; }
+
+    /// <summary>What spoiled them, if that is known.</summary>
+    public RejectCause? Cause { get; init; }
 
     /// <summary>The user's note.</summary>
     public string Note { get; init; } = "";

@@ -44,6 +44,8 @@ internal static class BathRules
         if (bath.Rotations > ceiling)
             draft.Remark($"this is rotation {bath.Rotations} of the pair; the ceiling is {ceiling}: mix both baths anew");
         draft.Add(new BathMixed(bath));
+        if (mixing.StandsIn != Keeping.WorkingContainer.FullBottle)
+            draft.Add(new BathStands(bath.Place, mixing.StandsIn));
         draft.Take(item, amount, mixing.Container, bath.Place, mixing.BooksDifference);
         var style = draft.Style;
         draft.Summary = $"mixed bath {code}: {amount.ToText(style)} of {item.Code} for {bath.WorkingVolume.ToText(style)}, {dilution}"

@@ -7,7 +7,7 @@ namespace Ledger.Core.Journal.Rules;
 /// <summary>A correction takes back all that an entry moved, on that entry's own day.</summary>
 internal static class CorrectionRules
 {
-    private static readonly string[] Redefined = ["item", "process", "setting"];
+    private static readonly string[] Redefined = ["item", "process", "setting", "holder"];
 
     public static void Post(Correction correction, Draft draft)
     {
@@ -23,7 +23,11 @@ internal static class CorrectionRules
             $"entry {original.Number} defines {(original.Kind == "item" ? "an" : "a")} {original.Kind}; define it anew instead");
         if (draft.Past.FirstUseOfBathMixedBy(original.Number) is { } use)
             throw new RefusedException(
-                RefusalKind.DependedOn, $"the bath that entry {original.Number} mixed has taken work since; correct entry {use} first");
+                RefusalKind.DependedOn, $"what entry {original.Number} began has been used since; correct entry {use} first");
+
+        if (draft.Past.NextAboutSheetsOf(original.Number) is { } next)
+            throw new RefusedException(
+                RefusalKind.DependedOn, $"entry {next} is about a sheet of entry {original.Number}; correct entry {next} first");
 
         draft.MoveTo(original.Date);
         var back = draft.Past.MovementsOf(original.Number).Select(movement => movement.Reversed()).Reverse().ToList();
@@ -51,7 +55,12 @@ internal static class CorrectionRules
                 throw DependedOn(container.Code, original);
             draft.Touch(after);
         }
-        else if (quantity < 0 && draft.Holdings.Bath(place) is null)
+        else if (draft.Holdings.Film.Side(place) is { } side)
+        {
+            if (quantity > 0 && draft.Holdings.Film.In(side) is not null)
+                throw DependedOn(side.Code, original);
+        }
+        else if (quantity < 0 && draft.Holdings.Bath(place) is null && !draft.Holdings.Film.IsPlace(place))
             throw DependedOn("what it brought", original);
     }
 

@@ -1,4 +1,6 @@
+using Ledger.Core.Film;
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Rules;
@@ -11,6 +13,12 @@ internal static class CountRules
         var reason = Require.Reason(count.Reason);
         Require.That(count.Found.Base >= 0, "a count cannot be negative");
         var item = draft.Holdings.Item(count.What);
+        if (item is null && draft.Film.Find(count.What) is { } sheets)
+        {
+            Miss(sheets, count, reason, draft);
+            return;
+        }
+
         var containers = item is not null ? draft.ContainersOf(item).ToList() : [draft.Container(count.What)];
         item ??= draft.Item(containers[0].Lot.Item);
         Require.Unit(item, count.Found);
@@ -29,6 +37,19 @@ internal static class CountRules
 
         var sign = difference.Base > 0 ? "+" : "";
         draft.Summary = $"counted {count.What}: {count.Found.ToText(style)}, {sign}{difference.ToText(style)}, {reason}";
+    }
+
+    /// <summary>Sheets that are missing from a holder or a box of exposed ones; those in excess have a story, and are unloaded instead.</summary>
+    private static void Miss(IReadOnlyList<Sheet> sheets, StockCount count, string reason, Draft draft)
+    {
+        Require.That(count.Found.Unit == Unit.Sheet, $"{count.What} holds sheets, not {count.Found.Unit.Name()}");
+        var missing = sheets.Count - count.Found.Base;
+        Require.That(missing != 0, $"{count.What} holds {count.Found} in the book too; there is nothing to post");
+        Require.That(missing > 0, $"{count.What} holds {new Quantity(sheets.Count, Unit.Sheet)} in the book; record the loading or unloading of the others");
+        foreach (var sheet in sheets.Take((int)missing))
+            draft.Film.Move(sheet, Places.LostOrGained);
+        draft.Film.RemindOfLabels();
+        draft.Summary = $"counted {count.What}: {count.Found}, -{new Quantity(missing, Unit.Sheet)}, {reason}";
     }
 
     private static string? ContainerName(Item item, StockCount count) =>

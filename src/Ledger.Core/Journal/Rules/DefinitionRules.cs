@@ -41,6 +41,9 @@ internal static class DefinitionRules
         Require.That(
             definition.Steps.Select(step => step.Number).Distinct().Count() == definition.Steps.Count,
             $"process {name} has two steps of the same number");
+        Require.That(
+            definition.Steps.Count(step => step.Role == ItemRole.Developer) <= 1,
+            $"process {name} develops in two steps; give the second the role other, so that what it uses is counted");
         foreach (var step in definition.Steps)
             Check(step, name, draft);
         var known = draft.Holdings.Process(name);

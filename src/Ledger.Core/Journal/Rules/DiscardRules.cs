@@ -1,5 +1,7 @@
 using Ledger.Core.Baths;
+using Ledger.Core.Film;
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Rules;
@@ -14,6 +16,8 @@ internal static class DiscardRules
             PourOut(draft.Bath(discard.What), discard, reason, draft);
         else if (draft.Holdings.Item(discard.What) is { } item)
             ThrowAway(item, null, discard, reason, draft);
+        else if (draft.Film.Find(discard.What) is { } sheets)
+            ThrowAway(sheets, discard, reason, draft);
         else
         {
             var container = draft.Container(discard.What);
@@ -24,10 +28,22 @@ internal static class DiscardRules
     private static void PourOut(Bath bath, Discard discard, string reason, Draft draft)
     {
         Require.That(discard.Quantity is null, $"{bath.Code} is a bath and is poured out whole");
-        foreach (var content in bath.Contents)
-            draft.Add(new Movement(content.Lot, bath.Place, Places.Drain, content.Quantity.Base, content.Value));
-        draft.Add(new BathEnded(bath.Place, bath.Code, reason));
+        PouringOut.Of(bath, reason, discard.Jug, draft);
         draft.Summary = $"poured out bath {bath.Code}: {reason}";
+    }
+
+    /// <summary>Sheets in a holder or a box of exposed ones; when not all are meant, the ones that came first.</summary>
+    private static void ThrowAway(IReadOnlyList<Sheet> sheets, Discard discard, string reason, Draft draft)
+    {
+        var count = discard.Quantity ?? new Quantity(sheets.Count, Unit.Sheet);
+        Require.That(count.Unit == Unit.Sheet, $"{discard.What} holds sheets, not {count.Unit.Name()}");
+        Require.Positive(count, $"the sheets of {discard.What}");
+        if (count.Base > sheets.Count)
+            throw new RefusedException(RefusalKind.MoreThanHeld, $"{discard.What} holds {new Quantity(sheets.Count, Unit.Sheet)}, not {count}");
+        foreach (var sheet in sheets.Take((int)count.Base))
+            draft.Film.Move(sheet, Places.ThrownAway);
+        draft.Film.RemindOfLabels();
+        draft.Summary = $"threw away {count} of {discard.What}: {reason}";
     }
 
     private static void ThrowAway(Item item, Container? container, Discard discard, string reason, Draft draft)

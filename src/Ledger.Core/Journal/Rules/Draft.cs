@@ -12,7 +12,11 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
     private readonly List<Movement> _movements = [];
     private readonly List<PostedFact> _facts = [];
     private readonly List<string> _remarks = [];
+    private readonly List<Effect> _shown = [];
     private readonly Dictionary<PlaceId, Container> _touched = [];
+    private readonly List<string> _doubts = [];
+    private readonly Dictionary<string, long> _newContainers = new(StringComparer.OrdinalIgnoreCase);
+    private FilmDraft? _film;
     private long _newPlaces;
     private long _newLots;
 
@@ -23,6 +27,8 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
     public Holdings Holdings => holdings;
 
     public IPast Past => past;
+
+    public FilmDraft Film => _film ??= new(this);
 
     public MeasureStyle Style => holdings.Settings.Style;
 
@@ -52,6 +58,17 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
         return Now(container);
     }
 
+    /// <summary>The container at a place, as it stands after the draws so far.</summary>
+    public Container Container(PlaceId place) => _touched.GetValueOrDefault(place) ?? holdings.Container(place)!;
+
+    public WasteJug Jug(string code)
+    {
+        var jug = holdings.Jug(code) ?? throw new RefusedException(
+            RefusalKind.Unknown, $"there is no jug \"{code}\"; {Known(holdings.Jugs.Select(jug => jug.Code))}");
+        Require.That(jug.StartedOn <= Date, $"jug {jug.Code} was begun on {Dates.Text(jug.StartedOn)}, after {Dates.Text(Date)}");
+        return jug;
+    }
+
     public PlaceId NewPlace() => new(holdings.LastPlace + ++_newPlaces);
 
     public LotId NewLot() => new(holdings.LastLot + ++_newLots);
@@ -60,7 +77,26 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
 
     public void Add(Movement movement) => _movements.Add(movement);
 
+    /// <summary>Says what changes where neither a container nor a bath's work does.</summary>
+    public void Show(string what, string before, string after) => _shown.Add(new(what, before, after));
+
     public void Remark(string remark) => _remarks.Add(remark);
+
+    /// <summary>The number of an item's next container.</summary>
+    public long NextContainerNumber(string item) =>
+        _newContainers[item] = _newContainers.GetValueOrDefault(item, holdings.LastContainerNumber(item)) + 1;
+
+    /// <summary>Puts down something unlikely, which <see cref="Settle"/> asks about.</summary>
+    public void Doubt(string sentence) => _doubts.Add(sentence);
+
+    /// <summary>Refuses what is doubtful, unless the user says that it is so anyway; then it is only remarked.</summary>
+    public void Settle(bool anyway)
+    {
+        if (_doubts.Count > 0 && !anyway)
+            throw new RefusedException(RefusalKind.Doubtful, $"{string.Join("; ", _doubts.Distinct())}; if it is so, record it with --anyway");
+        _remarks.AddRange(_doubts);
+        _doubts.Clear();
+    }
 
     /// <summary>Puts the entry on another day: a correction stands on the day of what it reverses.</summary>
     public void MoveTo(LocalDate date) => Entry = Entry with { Date = date };
@@ -75,7 +111,13 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
         Require.Unit(item, wanted);
         Require.Positive(wanted, $"the quantity of {item.Code}");
         var sources = container is null ? InReach(item) : [Named(item, container)];
-        var draws = Stock.Draw.AsGiven(sources, wanted, out var missing).ToList();
+        var isForUse = to != Places.ThrownAway && to != Places.LostOrGained;
+        var drawable = isForUse && item.DeadVolume is not null && !booksDifference
+            ? [.. sources.Select(source => source with { Held = source.Drawable(item.DeadVolume) })]
+            : sources;
+        var draws = Stock.Draw.AsGiven(drawable, wanted, out var missing).ToList();
+        if (missing.IsZero && !ReferenceEquals(drawable, sources))
+            draws = [.. draws.Select(draw => OfWhole(draw, sources))];
         if (!missing.IsZero)
         {
             if (!booksDifference || item.Unit is not (Unit.Millilitre or Unit.Gram) || sources.Count == 0)
@@ -117,9 +159,11 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
         var container = Now(draw.From);
         Add(new Movement(container.Lot.Id, container.Place, to, draw.Quantity.Base, draw.Cost));
         var isWhole = draw.Quantity == container.Size;
-        if (container.OpenedOn is null && !(isWhole && to == Places.ThrownAway))
+        var isOpen = container.OpenedOn is { } opened && opened <= Date;
+        if (!isOpen && !(isWhole && to == Places.ThrownAway))
         {
             Add(new ContainerOpened(container.Place));
+            RemarkOnCold(container);
             container = container with { OpenedOn = Date };
         }
 
@@ -128,9 +172,23 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
         Touch(container.Less(draw.Quantity, draw.Cost));
     }
 
+    /// <summary>A box that comes out of the cold and is opened too soon sweats.</summary>
+    public void RemarkOnCold(Container container)
+    {
+        if (container.OpensFrom is { } warm && Date < warm)
+            Remark($"{container.Code} came out of the cold and should not be opened before {Dates.Text(warm)}");
+    }
+
     public Posting ToPosting() => new(Entry, Summary, _movements, _facts, [.. Effects()], [.. _remarks.Distinct()]);
 
     public void Touch(Container container) => _touched[container.Place] = container;
+
+    /// <summary>A draw's cost is a share of all that the bottle holds, dead volume included.</summary>
+    private static Draw OfWhole(Draw draw, List<Container> sources)
+    {
+        var whole = sources.Find(source => source.Place == draw.From.Place)!;
+        return new(whole, draw.Quantity, whole.CostOf(draw.Quantity));
+    }
 
     private Container Now(Container container) => _touched.GetValueOrDefault(container.Place, container);
 
@@ -149,6 +207,8 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
         var cure = item.Unit is Unit.Millilitre or Unit.Gram && sources.Count > 0
             ? "if it was really there, book the difference with --book-difference"
             : "record the delivery or a count first";
+        if (item.DeadVolume is { } dead && sources.Exists(source => source.Held != source.Drawable(dead)))
+            cure = $"{dead.ToText(Style)} in each bottle cannot be drawn; {cure}";
         return $"{where} holds {held.ToText(Style)} on {Dates.Text(Date)}, and {wanted.ToText(Style)} are wanted: "
             + $"{(wanted - held).ToText(Style)} short; {cure}";
     }
@@ -174,10 +234,14 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
                 (bath.WorkedWeighted + worked.Weighted).ToText(Style) + capacity);
         }
 
+        foreach (var shown in _shown)
+            yield return shown;
         foreach (var mixed in _facts.OfType<BathMixed>())
             yield return new(mixed.Bath.Code, "-", $"{mixed.Bath.WorkingVolume.ToText(Style)} {mixed.Bath.Dilution}");
         foreach (var ended in _facts.OfType<BathEnded>())
             yield return new(ended.Code, "in use", "poured out");
+        foreach (var effect in _film?.Effects() ?? [])
+            yield return effect;
     }
 
     private static string Known(IEnumerable<string> names)

@@ -17,6 +17,7 @@ internal static class OpeningRules
                 RefusalKind.AlreadyThere,
                 $"{container.Code} is open since {Dates.Text(container.OpenedOn!.Value)}; open another, or correct that entry first");
         draft.Add(new ContainerOpened(container.Place));
+        draft.RemarkOnCold(container);
         draft.Touch(container with { OpenedOn = draft.Date });
         draft.Summary = $"opened {container.Code}";
     }

@@ -23,7 +23,7 @@ internal static class ReceiptRules
         var quantity = item.Of(full * item.Pack.Base + part!.Value);
         var lot = new Lot(
             draft.NewLot(), item.Code, receipt.Date, quantity, receipt.Landed.Total, receipt.Batch.Trim(), receipt.ExpiresOn,
-            receipt.Storage.Trim());
+            receipt.Storage.Trim()) { Formula = item.Formula };
         draft.Add(new LotReceived(lot, receipt));
 
         var number = draft.Holdings.LastContainerNumber(item.Code);
@@ -65,13 +65,18 @@ internal static class ReceiptRules
             return;
         if (settings.Currency.Length == 0)
         {
+            Require.That(
+                receipt.Rate is null or 1,
+                $"the ledger has no currency yet, so a rate for {currency} means nothing; set the currency first");
             var named = settings.With("currency", currency);
             Require.That(named is not null, $"\"{currency}\" is no currency code; write three capital letters, such as EUR");
             draft.Add(new SettingChanged("currency", currency, named!));
         }
+        else if (currency == settings.Currency)
+            Require.That(receipt.Rate is null or 1, $"the ledger is kept in {currency}, so a purchase in {currency} needs no rate");
         else
             Require.That(
-                currency == settings.Currency || receipt.Rate is not null,
+                receipt.Rate is not null,
                 $"the ledger is kept in {settings.Currency}; a purchase in {currency} needs the rate, "
                 + $"the {settings.Currency} for one {currency}");
     }

@@ -19,21 +19,25 @@ internal static class SessionRules
         var process = draft.Holdings.Process(session.Process) ?? throw new RefusedException(
             RefusalKind.Unknown,
             $"there is no process \"{session.Process}\"; known: {string.Join(", ", draft.Holdings.Processes.Select(known => known.Name))}");
-        Require.That(session.Lines.Count > 0, "a session needs at least one line of sheets");
+        Require.That(
+            session.Lines.Any(line => line.Fate != Fate.Dummy), "a session needs at least one line of sheets that are no dummies");
         var films = session.Lines.Select(line => Film(line, draft)).ToList();
 
         draft.DrawFirst = session.DrawFirst;
-        var area = Total(session, films, line => line.Sheets + line.Dummies, weighted: false);
-        var weighted = Total(session, films, line => line.Sheets + line.Dummies, weighted: true);
+        var area = Total(session, films, weighted: false);
+        var weighted = Total(session, films, weighted: true);
         var bath = PassThrough(session, process, area, weighted, draft);
         var developer = Develop(session, process, films, draft);
-        draft.Add(new SessionHeld(name, process, bath?.Place, developer) { Dummies = session.Lines.Sum(line => line.Dummies) });
+        draft.Add(new SessionHeld(name, process, bath?.Place, developer));
+        var developed = new DevelopedSheets(session, draft);
         for (var i = 0; i < films.Count; i++)
-            TakeSheets(i + 1, session.Lines[i], films[i], draft);
+            developed.Take(i + 1, session.Lines[i], films[i]);
+        draft.Settle(session.Anyway);
+        draft.Film.RemindOfLabels();
         UseUp(session, process, draft);
         PlanRules.Realise(session, draft);
 
-        var sheets = string.Join(", ", session.Lines.GroupBy(line => line.Item, StringComparer.OrdinalIgnoreCase)
+        var sheets = string.Join(", ", session.Lines.Where(line => line.Fate != Fate.Dummy).GroupBy(line => line.Item, StringComparer.OrdinalIgnoreCase)
             .Select(group => $"{group.Sum(line => line.Sheets)} {draft.Item(group.Key).Code}"));
         draft.Summary = $"session {name}: {sheets}, {area.ToText(draft.Style)}{(bath is null ? "" : $" through {bath.Code}")}";
     }
@@ -42,20 +46,20 @@ internal static class SessionRules
     {
         var film = draft.Item(line.Item);
         Require.That(film.Kind == ItemKind.Film, $"{film.Code} is no film and cannot be developed");
+        if (film.IsPaper)
+            throw new RefusedException(RefusalKind.WrongMaterial, $"{film.Code} is paper; it never goes through the baths of a film session");
         Require.That(
             line.Sheets is > 0 and <= MostSheets,
             $"the {film.Unit.Plural()} of {film.Code} must be from 1 to {MostSheets}, not {line.Sheets}");
-        Require.That(
-            line.Dummies is >= 0 and <= MostSheets, $"the dummies beside {film.Code} must be from 0 to {MostSheets}, not {line.Dummies}");
         return film;
     }
 
-    private static Area Total(SessionLog session, List<Item> films, Func<SessionLine, int> sheets, bool weighted)
+    private static Area Total(SessionLog session, List<Item> films, bool weighted)
     {
         var total = Area.Zero;
         for (var i = 0; i < films.Count; i++)
         {
-            var area = films[i].AreaOf(sheets(session.Lines[i]));
+            var area = films[i].AreaOf(session.Lines[i].Sheets);
             total += weighted ? area.Weighted(films[i].FixerWeightThousandths) : area;
         }
 
@@ -79,6 +83,8 @@ internal static class SessionRules
                 + $"{(draft.Holdings.SecondAfter(bath) is null ? "mix a new one" : "rotate the pair")} first");
         if (reading.GoodUntil is { } good && good.IsPast(draft.Date))
             draft.Remark($"bath {bath.Code} was good until {Dates.Text(good.Date)}; it is {reading.AgeDays} days old");
+        foreach (var end in reading.Ends.Where(end => end.By is BathEnd.Test or BathEnd.Sight))
+            draft.Remark($"bath {bath.Code} ended on {Dates.Text(end.On)} by {end.By.Name()}: {end.Because}");
         draft.Add(new BathWorked(bath.Place, IsFirst: true, area, weighted));
         if (draft.Holdings.SecondAfter(bath) is { } second && second.MixedOn <= draft.Date)
             draft.Add(new BathWorked(second.Place, IsFirst: false, area, weighted));
@@ -112,7 +118,8 @@ internal static class SessionRules
         var item = draft.Item(code);
         var total = default(Volume);
         for (var i = 0; i < films.Count; i++)
-            total += said ? session.Lines[i].Developer ?? default : Need(step, item, films[i], session.Lines[i].Sheets);
+            total += said ? session.Lines[i].Developer ?? default
+                : session.Lines[i].Fate == Fate.Dummy ? default : Need(step, item, films[i], session.Lines[i].Sheets);
         WarnIfThin(session, item, total, films, draft);
         if (step.Use == StepUse.OneShot && total > default(Volume))
             draft.Take(item, Quantity.Of(total), null, Places.Drain, session.BooksDifference);
@@ -132,7 +139,8 @@ internal static class SessionRules
     {
         if (developer.MinimumPer80SquareInches is not { } minimum)
             return;
-        var area = Total(session, films, line => line.Sheets, weighted: false);
+        var area = films.Zip(session.Lines).Where(pair => pair.Second.Fate != Fate.Dummy)
+            .Aggregate(Area.Zero, (sum, pair) => sum + pair.First.AreaOf(pair.Second.Sheets));
         var least = Volume.FromMicrolitres(Share.UpTo(minimum.Microlitres, area.Hundredths, Area.Unit80.Hundredths));
         if (total < least)
             draft.Remark(
@@ -140,26 +148,17 @@ internal static class SessionRules
                 + $"at least {least.ToText(draft.Style)} are asked for");
     }
 
-    private static void TakeSheets(int number, SessionLine line, Item film, Draft draft)
-    {
-        var to = line.Fate.IsNegative() ? Places.FiledNegatives : Places.Rejects;
-        foreach (var draw in draft.Take(film, film.Of(line.Sheets), line.Container, to, booksDifference: false))
-            draft.Add(new SheetsDeveloped(
-                number, draw.From.Lot.Id, draw.Quantity.Base, film.AreaOf(draw.Quantity.Base), draw.Cost,
-                line.Group.Trim(), line.Fate, line.Note.Trim()));
-    }
-
     private static void UseUp(SessionLog session, Process process, Draft draft)
     {
         foreach (var step in process.UsedUp)
         {
             var item = draft.Item(step.Item!);
-            var amount = step.DrawnFor(Batches(session), session.Lines.Sum(line => line.Sheets))!.Value;
+            var amount = step.DrawnFor(Batches(session), session.Lines.Where(line => line.Fate != Fate.Dummy).Sum(line => line.Sheets))!.Value;
             draft.Take(item, amount, null, Places.Drain, session.BooksDifference);
         }
     }
 
     private static int Batches(SessionLog session) => session.Lines.Any(line => line.Developer is not null)
         ? session.Lines.Count(line => line.Developer is not null)
-        : session.Lines.Count;
+        : session.Lines.Count(line => line.Fate != Fate.Dummy);
 }

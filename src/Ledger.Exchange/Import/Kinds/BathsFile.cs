@@ -1,5 +1,6 @@
 using Ledger.Core.Baths;
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Keeping;
 using Ledger.Exchange.Import.Rows;
 
 namespace Ledger.Exchange.Import.Kinds;
@@ -8,7 +9,7 @@ namespace Ledger.Exchange.Import.Kinds;
 internal sealed class BathsFile() : RowFileKind(
     "baths",
     ["date", "bath", "item", "working_ml"],
-    ["dilution", "concentrate_ml", "material", "capacity_sq_in_per_litre", "capacity_basis", "paired_with", "reference"])
+    ["dilution", "concentrate_ml", "material", "capacity_sq_in_per_litre", "capacity_basis", "paired_with", "reference", "stands_in"])
 {
     protected override Entry Read(Row row, RowKeys keys, ImportTerms terms)
     {
@@ -25,6 +26,7 @@ internal sealed class BathsFile() : RowFileKind(
             Material = (BathMaterial)row.Choice("material", BathMaterials.Names),
             Capacity = row.Capacity("capacity_sq_in_per_litre", "capacity_basis"),
             PairedWith = row.TextOrNull("paired_with"),
+            StandsIn = (WorkingContainer)row.Choice("stands_in", WorkingContainers.Names),
         };
     }
 }

@@ -4,7 +4,7 @@ using Ledger.Exchange.Import.Rows;
 namespace Ledger.Exchange.Import.Kinds;
 
 /// <summary>discards.csv: baths poured out, and stock thrown away unused; the quantity is in the item's unit.</summary>
-internal sealed class DiscardsFile() : RowFileKind("discards", ["date", "what", "reason"], ["quantity", "reference"])
+internal sealed class DiscardsFile() : RowFileKind("discards", ["date", "what", "reason"], ["quantity", "reference", "jug"])
 {
     protected override Entry Read(Row row, RowKeys keys, ImportTerms terms)
     {
@@ -16,6 +16,7 @@ internal sealed class DiscardsFile() : RowFileKind("discards", ["date", "what", 
             What = what,
             Quantity = row.Quantity("quantity", terms.UnitOf(what)),
             Reason = row.Text("reason"),
+            Jug = row.TextOrNull("jug"),
         };
     }
 }

@@ -14,12 +14,27 @@ internal abstract class FileKind(string name, string[] needed, string[] optional
     [
         new ItemsFile(),
         new ProcessesFile(),
+        new HoldersFile(),
         new PurchasesFile(),
         new OpeningsFile(),
+        new CleaningsFile(),
+        new LoadsFile(),
+        new ExposuresFile(),
+        new UnloadsFile(),
+        new DecantingsFile(),
+        new StockSolutionsFile(),
+        new JugsFile(),
         new BathsFile(),
+        new RotationsFile(),
+        new TopUpsFile(),
         new CountsFile(),
         new DiscardsFile(),
-        new SessionsFile(), new PlansFile(),
+        new SessionsFile(),
+        new ClearingTestsFile(),
+        new ObservationsFile(),
+        new ServicesFile(),
+        new KeepersFile(),
+        new PlansFile(),
     ];
 
     public string Name => name;

@@ -14,6 +14,7 @@ internal sealed class ItemsFile() : RowFileKind(
         "role", "format", "unit", "dilution", "capacity_sq_in_per_litre", "capacity_basis", "minimum_ml_per_80_sq_in", "fixer_weight",
         "sealed_days", "opened_full_days", "opened_part_days", "working_full_days", "working_part_days", "tray_hours",
         "lead_time_days", "service_level", "minimum_on_hand", "formula", "cautions",
+        "floating_lid_days", "density_g_per_ml", "dead_volume", "replenisher_ml_per_80_sq_in", "stock_of", "other_capacities",
     ])
 {
     public override bool IsUndated => true;
@@ -46,12 +47,18 @@ internal sealed class ItemsFile() : RowFileKind(
                     row.Whole("opened_part_days"),
                     row.Whole("working_full_days"),
                     row.Whole("working_part_days"),
-                    row.Whole("tray_hours")),
+                    row.Whole("tray_hours"),
+                    row.Whole("floating_lid_days")),
                 LeadTimeDays = row.Whole("lead_time_days"),
                 ServiceLevel = row.Number("service_level"),
                 MinimumOnHand = row.Quantity("minimum_on_hand", unit),
                 Formula = row.Text("formula"),
                 Cautions = row.Text("cautions"),
+                Density = row.Density("density_g_per_ml"),
+                DeadVolume = row.Quantity("dead_volume", unit),
+                ReplenisherPer80SquareInches = row.Volume("replenisher_ml_per_80_sq_in"),
+                StockOf = row.TextOrNull("stock_of"),
+                OtherCapacities = row.Capacities("other_capacities"),
             },
         };
     }

@@ -11,7 +11,7 @@ namespace Ledger.Exchange.Import.Kinds;
 internal sealed class PlansFile() : FileKind(
     "plans",
     ["plan", "date", "on", "item", "sheets"],
-    ["what", "process", "group", "subject", "holder", "minutes", "bath", "note"])
+    ["what", "process", "group", "subject", "holder", "from", "minutes", "bath", "note"])
 {
     private static readonly string[] Whats = ["session", "trip"];
 
@@ -48,5 +48,6 @@ internal sealed class PlansFile() : FileKind(
         Group = row.Text("group"),
         Subject = row.Text("subject"),
         Holder = row.Text("holder"),
+        From = row.TextOrNull("from"),
     };
 }

@@ -1,3 +1,4 @@
+using Ledger.Core.Film;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Sessions;
 using Ledger.Exchange.Import.Rows;
@@ -10,7 +11,7 @@ namespace Ledger.Exchange.Import.Kinds;
 internal sealed class SessionsFile() : FileKind(
     "sessions",
     ["session", "date", "process", "item", "sheets"],
-    ["group", "developer_ml", "bath", "fate", "container", "note", "dummies", "plan"])
+    ["group", "developer_ml", "bath", "fate", "container", "from", "cause", "anyway", "note", "plan"])
 {
     public override IEnumerable<SourcedEntry> Entries(IEnumerable<Row> rows, ImportTerms terms)
     {
@@ -24,6 +25,7 @@ internal sealed class SessionsFile() : FileKind(
                 Process = session.Saying("process").Needed("process", "accepted is the name of a process"),
                 Bath = session.Saying("bath").TextOrNull("bath"),
                 Plan = session.Saying("plan").TextOrNull("plan"),
+                Anyway = session.Saying("anyway").IsYes("anyway"),
                 Lines = [.. session.Rows.Select(Line)],
             };
             if (session.IsGood)
@@ -39,7 +41,8 @@ internal sealed class SessionsFile() : FileKind(
         Developer = row.Volume("developer_ml"),
         Fate = (Fate)row.Choice("fate", Fates.Names),
         Container = row.TextOrNull("container"),
+        From = row.TextOrNull("from"),
+        Cause = row.TextOrNull("cause") is null ? null : (RejectCause)row.Choice("cause", RejectCauses.Names),
         Note = row.Text("note"),
-        Dummies = row.Whole("dummies") ?? 0,
     };
 }

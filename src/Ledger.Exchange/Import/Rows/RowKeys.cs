@@ -6,6 +6,7 @@ namespace Ledger.Exchange.Import.Rows;
 /// <summary>
 /// The identities of a file's rows: their reference, else their content. The content is that of the known columns in a fixed order, so that
 /// a file with other separators, more columns or another order of them has the same identities; a date is taken as it stands in the file.
+/// Empty columns at the end do not count, so that a column that is added to a kind later leaves the identities as they were.
 /// </summary>
 /// <param name="kind">The kind of the file.</param>
 /// <param name="columns">Its known columns.</param>
@@ -32,8 +33,7 @@ internal sealed class RowKeys(string kind, IReadOnlyList<string> columns)
     {
         var text = new StringBuilder();
         foreach (var row in rows)
-            foreach (var column in columns)
-                text.Append(row.Text(column)).Append('\u001f');
+            text.Append(string.Join('\u001f', columns.Select(row.Text)).TrimEnd('\u001f')).Append('\u001e');
         var hash = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())).AsSpan(0, 12));
         var times = _times[hash] = _times.GetValueOrDefault(hash) + 1;
         return times == 1 ? hash : $"{hash}-{times}";

@@ -44,4 +44,31 @@ internal static class RowQuantities
     private static string FineEnough(Unit unit) => unit.BasePerUnit() == 1
         ? $"accepted is a whole number of {unit.Name()}s"
         : $"accepted are {unit.Name()} with at most three decimals";
+
+    /// <summary>A density in grams per millilitre, or null when the column is empty.</summary>
+    public static Density? Density(this Row row, string column)
+    {
+        if (row.Number(column) is not { } number)
+            return null;
+        if (Core.Measures.Density.Of(number) is { } density)
+            return density;
+        row.Refuse(column, "accepted is a density from 0.5 to 5 grams per millilitre, in thousandths");
+        return null;
+    }
+
+    /// <summary>Capacities on other bases: "1600 maker's; 1000 strict".</summary>
+    public static IReadOnlyList<Capacity> Capacities(this Row row, string column)
+    {
+        var capacities = new List<Capacity>();
+        foreach (var part in row.Text(column).Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+        {
+            var words = part.Split(' ', 2, StringSplitOptions.TrimEntries);
+            if (words.Length == 2 && RowNumbers.Parse(words[0]) is > 0 and < 10_000_000 and var perLitre)
+                capacities.Add(new(Area.FromSquareInches(perLitre), words[1]));
+            else
+                row.Refuse(column, "accepted are square inches per litre and their basis, with semicolons between: 1600 maker's; 1000 strict");
+        }
+
+        return capacities.Count == 0 ? [] : capacities;
+    }
 }

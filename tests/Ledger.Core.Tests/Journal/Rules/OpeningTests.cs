@@ -33,6 +33,14 @@ public sealed class OpeningTests
     }
 
     [Fact]
+    public void A_draw_recorded_late_shows_that_the_container_was_open_by_then()
+    {
+        _ledger.Post("opening what=fix/1 date=2026-03-01");
+        _ledger.Post("bath date=2026-02-01");
+        Assert.Equal(new(2026, 2, 1), _ledger.Holdings.Container("fix/1")!.OpenedOn);
+    }
+
+    [Fact]
     public void A_container_that_is_thrown_away_whole_was_never_opened() => Assert.Empty(
         _ledger.Post("discard what=pan100/1").Facts.OfType<ContainerOpened>());
 

@@ -60,9 +60,15 @@ public sealed class ReceiptTests
     [Fact]
     public void The_first_receipt_names_the_currency_and_others_need_a_rate()
     {
+        Assert.StartsWith(
+            "the ledger has no currency yet", _ledger.Refuse("receipt item=pan100 currency=USD rate=0.9").Sentence,
+            StringComparison.Ordinal);
         _ledger.Post("receipt item=pan100 price=100 currency=EUR");
+        Assert.EndsWith("needs no rate", _ledger.Refuse("receipt item=pan100 currency=EUR rate=0.9").Sentence, StringComparison.Ordinal);
         Assert.Equal("EUR", _ledger.Holdings.Settings.Currency);
-        Assert.Contains("needs the rate, the EUR for one USD", _ledger.Refuse("receipt item=pan100 price=100 currency=USD").Sentence, StringComparison.Ordinal);
+        Assert.EndsWith(
+            "needs the rate, the EUR for one USD", _ledger.Refuse("receipt item=pan100 price=100 currency=USD").Sentence,
+            StringComparison.Ordinal);
         _ledger.Post("receipt item=pan100 price=100 currency=USD rate=0.9");
         Assert.Equal(Money.Of(90), _ledger.Holdings.Container("pan100/2")!.Value);
         Assert.Equal("EUR", _ledger.Holdings.Settings.Currency);

@@ -22,132 +22,132 @@ public sealed class RefusalTests
         """;
 
     private const string Refused = """
-        entry                                                        | refused as    | because
+        entry                                                | refused as    | because
         - every entry
-        opening what=nothing date=2026-03-16                         | InFuture      | 2026-03-16 is later than today, 2026-03-15
-        opening what=nothing date=1899-12-31                         | NotAccepted   | 1899-12-31 is too long ago; dates start with 1900
-        opening what=nothing                                         | Unknown       | there is no container "nothing"
+        opening what=nothing date=2026-03-16                 | InFuture      | 2026-03-16 is later than today, 2026-03-15
+        opening what=nothing date=1899-12-31                 | NotAccepted   | 1899-12-31 is too long ago; dates start with 1900
+        opening what=nothing                                 | Unknown       | there is no container "nothing"
         - an item
-        item code=                                                   | NotAccepted   | an item needs a name
-        item code=pan/100 name=                                      | NotAccepted   | item pan/100 needs a name
-        item code=pan/100                                            | NotAccepted   | the item code "pan/100" may hold letters, digits
-        item pack=10piece                                            | NotAccepted   | ortho25 is kept in sheets, not in pieces
-        item pack=0sheet                                             | NotAccepted   | the pack of ortho25 must be more than nothing
-        item                                                         | NotAccepted   | ortho25 is film and needs a format
-        item format=120                                              | NotAccepted   | ortho25 in 120 is counted in rolls, not sheets
-        item kind=supply format=8x10                                 | NotAccepted   | ortho25 is no film, so it has no format
-        item format=8x10 weight=0                                    | NotAccepted   | the fixer weight of ortho25 must be from 0.1 to 10
-        item format=8x10 capacity=0                                  | NotAccepted   | the capacity of ortho25 must be more than nothing
-        item format=8x10 capacity=2000                               | NotAccepted   | the capacity of ortho25 needs its basis
-        item format=8x10 service=1                                   | NotAccepted   | the service level of ortho25 must be between 0 and 1
-        item format=8x10 lead=-1                                     | NotAccepted   | the lead time of ortho25 must be from 0 to 3650 days
-        item format=8x10 minimum=5ml                                 | NotAccepted   | ortho25 is kept in sheets, not in ml
-        item format=8x10 minimum=-5sheet                             | NotAccepted   | the minimum of ortho25 cannot be negative
-        item format=8x10 opened=0                                    | NotAccepted   | a keeping limit of ortho25 must be from 1 to 36500
-        item format=8x10 tray=36501                                  | NotAccepted   | a keeping limit of ortho25 must be from 1 to 36500
-        item code=PAN100 format=4x5                                  | NotAccepted   | give the changed product a code of its own
-        item format=8x10                                             | -             |
+        item code=                                           | NotAccepted   | an item needs a name
+        item code=pan/100 name=                              | NotAccepted   | item pan/100 needs a name
+        item code=pan/100                                    | NotAccepted   | the item code "pan/100" may hold letters, digits
+        item pack=10piece                                    | NotAccepted   | ortho25 is kept in sheets, not in pieces
+        item pack=0sheet                                     | NotAccepted   | the pack of ortho25 must be more than nothing
+        item                                                 | NotAccepted   | ortho25 is film and needs a format
+        item format=120                                      | NotAccepted   | ortho25 in 120 is counted in rolls, not sheets
+        item kind=supply format=8x10                         | NotAccepted   | ortho25 is no film, so it has no format
+        item format=8x10 weight=0                            | NotAccepted   | the fixer weight of ortho25 must be from 0.1 to 10
+        item format=8x10 capacity=0                          | NotAccepted   | the capacity of ortho25 must be more than nothing
+        item format=8x10 capacity=2000                       | NotAccepted   | the capacity of ortho25 needs its basis
+        item format=8x10 service=1                           | NotAccepted   | the service level of ortho25 must be between 0 and 1
+        item format=8x10 lead=-1                             | NotAccepted   | the lead time of ortho25 must be from 0 to 3650 days
+        item format=8x10 minimum=5ml                         | NotAccepted   | ortho25 is kept in sheets, not in ml
+        item format=8x10 minimum=-5sheet                     | NotAccepted   | the minimum of ortho25 cannot be negative
+        item format=8x10 opened=0                            | NotAccepted   | a keeping limit of ortho25 must be from 1 to 36500
+        item format=8x10 tray=36501                          | NotAccepted   | a keeping limit of ortho25 must be from 1 to 36500
+        item code=PAN100 format=4x5                          | NotAccepted   | give the changed product a code of its own
+        item format=8x10                                     | -             |
         - a setting
-        setting setting=colour value=red                             | Unknown       | there is no setting "colour"; known: currency, liquids
-        setting setting=warn-days value=soon                         | NotAccepted   | warn-days accepts a whole number of days, 0 to 365
-        setting setting=warn-days value=366                          | NotAccepted   | not "366"
-        setting setting=warn-days value=365                          | -             |
+        setting setting=colour value=red                     | Unknown       | there is no setting "colour"; known: currency, liquids
+        setting setting=warn-days value=soon                 | NotAccepted   | warn-days accepts a whole number of days, 0 to 365
+        setting setting=warn-days value=366                  | NotAccepted   | not "366"
+        setting setting=warn-days value=365                  | -             |
         - a receipt
-        receipt item=nothing packs=0 price=-1                        | Unknown       | there is no item "nothing"; known: pan100, tab400
-        receipt item=pan100 packs=0 price=-1                         | NotAccepted   | the packs must be more than 0 and at most 10000, not 0
-        receipt item=pan100 packs=10001 price=-1                     | NotAccepted   | not 10001
-        receipt item=pan100 packs=0.5 price=-1                       | NotAccepted   | 0.5 packs of 25 sheets are no whole number of sheets
-        receipt item=pan100 expires=2201-01-01 price=-1              | NotAccepted   | the printed date must lie between 1900 and 2200
-        receipt item=pan100 price=-1                                 | NotAccepted   | the price cannot be negative: -1.00
-        receipt item=pan100 discount=-1                              | NotAccepted   | the discount cannot be negative
-        receipt item=pan100 shipping=-1                              | NotAccepted   | the shipping cannot be negative
-        receipt item=pan100 duty=-1                                  | NotAccepted   | the duty cannot be negative
-        receipt item=pan100 price=10 rate=0                          | NotAccepted   | the rate must be more than 0
-        receipt item=pan100 price=10 discount=11                     | NotAccepted   | the cost after the discount cannot be negative: -1.00
-        receipt item=pan100 price=9000000000000 packs=2              | NotAccepted   | a figure is too large to be kept exactly
-        receipt item=pan100 price=10 currency=euro                   | NotAccepted   | "euro" is no currency code
-        receipt item=pan100 price=10                                 | -             |
+        receipt item=nothing packs=0 price=-1                | Unknown       | there is no item "nothing"; known: pan100, tab400
+        receipt item=pan100 packs=0 price=-1                 | NotAccepted   | the packs must be more than 0 and at most 10000, not 0
+        receipt item=pan100 packs=10001 price=-1             | NotAccepted   | not 10001
+        receipt item=pan100 packs=0.5 price=-1               | NotAccepted   | 0.5 packs of 25 sheets are no whole number of sheets
+        receipt item=pan100 expires=2201-01-01 price=-1      | NotAccepted   | the printed date must lie between 1900 and 2200
+        receipt item=pan100 price=-1                         | NotAccepted   | the price cannot be negative: -1.00
+        receipt item=pan100 discount=-1                      | NotAccepted   | the discount cannot be negative
+        receipt item=pan100 shipping=-1                      | NotAccepted   | the shipping cannot be negative
+        receipt item=pan100 duty=-1                          | NotAccepted   | the duty cannot be negative
+        receipt item=pan100 price=10 rate=0                  | NotAccepted   | the rate must be more than 0
+        receipt item=pan100 price=10 discount=11             | NotAccepted   | the cost after the discount cannot be negative: -1.00
+        receipt item=pan100 price=9000000000000 packs=2      | NotAccepted   | a figure is too large to be kept exactly
+        receipt item=pan100 price=10 currency=euro           | NotAccepted   | "euro" is no currency code
+        receipt item=pan100 price=10                         | -             |
         - an opening
-        opening what=pan100/9                                        | Unknown       | there is no container "pan100/9"
-        opening what=pan100/2 date=2026-01-09                        | NotAccepted   | pan100/2 came on 2026-01-10, after 2026-01-09
-        opening what=pan100 batch=X1                                 | Unknown       | there is no sealed container of pan100 of batch X1
-        opening what=tab400                                          | Unknown       | there is no sealed container of tab400 on 2026-03-15
-        opening what=tab400/1                                        | AlreadyThere  | tab400/1 is open since 2026-02-11; open another
-        opening what=pan100/1                                        | AlreadyThere  | pan100/1 is open since 2026-02-10
-        opening what=pan100/2                                        | -             |
+        opening what=pan100/9                                | Unknown       | there is no container "pan100/9"
+        opening what=pan100/2 date=2026-01-09                | NotAccepted   | pan100/2 came on 2026-01-10, after 2026-01-09
+        opening what=pan100 batch=X1                         | Unknown       | there is no sealed container of pan100 of batch X1
+        opening what=tab400                                  | Unknown       | there is no sealed container of tab400 on 2026-03-15
+        opening what=tab400/1                                | AlreadyThere  | tab400/1 is open since 2026-02-11; open another
+        opening what=pan100/1                                | AlreadyThere  | pan100/1 is open since 2026-02-10
+        opening what=pan100/2                                | -             |
         - a bath
-        bath bath= item=nothing                                      | NotAccepted   | a bath needs a name
-        bath bath=f1 item=nothing                                    | AlreadyThere  | there was a bath f1 already
-        bath bath=F0 item=nothing                                    | AlreadyThere  | there was a bath F0 already
-        bath bath=F3 item=nothing ml=0                               | Unknown       | there is no item "nothing"
-        bath bath=F3 item=gloves ml=0                                | NotAccepted   | gloves is no chemical, so no bath can be mixed from it
-        bath bath=F3 item=stop ml=0                                  | NotAccepted   | the working volume must be more than nothing
-        bath bath=F3 item=stop                                       | NotAccepted   | stop has no usual dilution; say it, such as 1+4
-        bath bath=F3 item=stop dilution=1+19                         | NotAccepted   | stop is kept in g; say how much of it was used
-        bath bath=F3 item=stop dilution=1+19 amount=30ml             | NotAccepted   | stop is kept in g, not in ml
-        bath bath=F3 after=F9                                        | Unknown       | there is no bath "F9" in use; known: F1, F2, P1
-        bath bath=F3 after=F0                                        | Unknown       | there is no bath "F0" in use
-        bath bath=F3 after=F1                                        | NotAccepted   | bath F2 already stands second after F1
-        bath bath=F3 after=P1                                        | WrongMaterial | bath P1 is for paper; film and paper never share a pair
-        bath bath=F3 after=F2 date=2026-01-31                        | NotAccepted   | bath F2 was mixed on 2026-02-01, after 2026-01-31
-        bath bath=F3 capacity=0                                      | NotAccepted   | the capacity of F3 must be more than nothing
-        bath bath=F3 capacity=2000 basis=_                           | NotAccepted   | the capacity of F3 needs its basis
-        bath bath=F3 amount=-1ml                                     | NotAccepted   | the quantity of fix must be more than nothing, not -1 ml
-        bath bath=F3 container=syrup/1                               | NotAccepted   | syrup/1 holds syrup, not fix
-        bath bath=F3 ml=1501                                         | MoreThanHeld  | fix/1 holds 20 ml on 2026-03-15, and 300.2 ml are wanted: 280.2 ml short; if it was really there, book the difference
-        bath bath=F3 date=2026-01-09                                 | MoreThanHeld  | fix holds 0 ml on 2026-01-09
-        bath bath=F3 amount=0.001ml                                  | -             |
+        bath bath= item=nothing                              | NotAccepted   | a bath needs a name
+        bath bath=f1 item=nothing                            | AlreadyThere  | there was a bath f1 already
+        bath bath=F0 item=nothing                            | AlreadyThere  | there was a bath F0 already
+        bath bath=F3 item=nothing ml=0                       | Unknown       | there is no item "nothing"
+        bath bath=F3 item=gloves ml=0                        | NotAccepted   | gloves is no chemical, so no bath can be mixed from it
+        bath bath=F3 item=stop ml=0                          | NotAccepted   | the working volume must be more than nothing
+        bath bath=F3 item=stop                               | NotAccepted   | stop has no usual dilution; say it, such as 1+4
+        bath bath=F3 item=stop dilution=1+19                 | NotAccepted   | stop is kept in g; say how much of it was used
+        bath bath=F3 item=stop dilution=1+19 amount=30ml     | NotAccepted   | stop is kept in g, not in ml
+        bath bath=F3 after=F9                                | Unknown       | there is no bath "F9" in use; known: F1, F2, P1
+        bath bath=F3 after=F0                                | Unknown       | there is no bath "F0" in use
+        bath bath=F3 after=F1                                | NotAccepted   | bath F2 already stands second after F1
+        bath bath=F3 after=P1                                | WrongMaterial | bath P1 is for paper; film and paper never share a pair
+        bath bath=F3 after=F2 date=2026-01-31                | NotAccepted   | bath F2 was mixed on 2026-02-01, after 2026-01-31
+        bath bath=F3 capacity=0                              | NotAccepted   | the capacity of F3 must be more than nothing
+        bath bath=F3 capacity=2000 basis=_                   | NotAccepted   | the capacity of F3 needs its basis
+        bath bath=F3 amount=-1ml                             | NotAccepted   | the quantity of fix must be more than nothing, not -1 ml
+        bath bath=F3 container=syrup/1                       | NotAccepted   | syrup/1 holds syrup, not fix
+        bath bath=F3 ml=1501                                 | MoreThanHeld  | fix/1 holds 20 ml on 2026-03-15, and 300.2 ml are wanted
+        bath bath=F3 date=2026-01-09                         | MoreThanHeld  | fix holds 0 ml on 2026-01-09
+        bath bath=F3 amount=0.001ml                          | -             |
         - a session
-        session session= process=none                                | NotAccepted   | a session needs a name
-        session session=s1 process=none                              | AlreadyThere  | session s1 is in the journal already
-        session session=S2 process=none                              | Unknown       | there is no process "none"; known: pm
-        session session=S2                                           | NotAccepted   | a session needs at least one line of sheets
-        session session=S2 line=nothing:0                            | Unknown       | there is no item "nothing"
-        session session=S2 line=stop:0                               | NotAccepted   | stop is no film and cannot be developed
-        session session=S2 line=pan100:0                             | NotAccepted   | the sheets of pan100 must be from 1 to 1000, not 0
-        session session=S2 line=pan100:1001                          | NotAccepted   | must be from 1 to 1000, not 1001
-        session session=S2 line=pan100:60 bath=F9                    | Unknown       | there is no bath "F9" in use
-        session session=S2 line=pan100:60 bath=P1                    | WrongMaterial | bath P1 is for paper; film never goes through it
-        session session=S2 line=pan100:60 bath=F2                    | NotAccepted   | bath F2 stands second; name the first one of the pair, F1
-        session session=S2 line=pan100:60 date=2026-01-31            | NotAccepted   | process pm needs a bath of fix; none is in use
-        session session=S2 line=pan100:60:3000ml                     | MoreThanHeld  | syrup holds 1975 ml
-        session session=S2 line=pan100:60                            | MoreThanHeld  | pan100 holds 46 sheets on 2026-03-15, and 60 sheets are wanted: 14 sheets short
-        session session=S2 line=pan100:60 book=yes                   | MoreThanHeld  | record the delivery or a count first
-        session session=S2 line=pan100:26:(pan100/2)                 | MoreThanHeld  | pan100/2 holds 25 sheets
-        session session=S2 line=pan100:4:(tab400/1)                  | NotAccepted   | tab400/1 holds tab400, not pan100
-        session session=S2 line=pan100:40 line=pan100:7              | MoreThanHeld  | pan100 holds 6 sheets
-        session session=S2 line=pan100:40 line=pan100:6              | -             |
+        session session= process=none                        | NotAccepted   | a session needs a name
+        session session=s1 process=none                      | AlreadyThere  | session s1 is in the journal already
+        session session=S2 process=none                      | Unknown       | there is no process "none"; known: pm
+        session session=S2                                   | NotAccepted   | a session needs at least one line of sheets
+        session session=S2 line=nothing:0                    | Unknown       | there is no item "nothing"
+        session session=S2 line=stop:0                       | NotAccepted   | stop is no film and cannot be developed
+        session session=S2 line=pan100:0                     | NotAccepted   | the sheets of pan100 must be from 1 to 1000, not 0
+        session session=S2 line=pan100:1001                  | NotAccepted   | must be from 1 to 1000, not 1001
+        session session=S2 line=pan100:60 bath=F9            | Unknown       | there is no bath "F9" in use
+        session session=S2 line=pan100:60 bath=P1            | WrongMaterial | bath P1 is for paper; film never goes through it
+        session session=S2 line=pan100:60 bath=F2            | NotAccepted   | bath F2 stands second; name the first one of the pair, F1
+        session session=S2 line=pan100:60 date=2026-01-31    | NotAccepted   | process pm needs a bath of fix; none is in use
+        session session=S2 line=pan100:60:3000ml             | MoreThanHeld  | syrup holds 1975 ml
+        session session=S2 line=pan100:60                    | MoreThanHeld  | pan100 holds 46 sheets on 2026-03-15, and 60 sheets
+        session session=S2 line=pan100:60 book=yes           | MoreThanHeld  | record the delivery or a count first
+        session session=S2 line=pan100:26:(pan100/2)         | MoreThanHeld  | pan100/2 holds 25 sheets
+        session session=S2 line=pan100:4:(tab400/1)          | NotAccepted   | tab400/1 holds tab400, not pan100
+        session session=S2 line=pan100:40 line=pan100:7      | MoreThanHeld  | pan100 holds 6 sheets
+        session session=S2 line=pan100:40 line=pan100:6      | -             |
         - a discard
-        discard what=nothing reason=_                                | NotAccepted   | a reason is needed
-        discard what=nothing                                         | Unknown       | there is no container "nothing"
-        discard what=F1 quantity=100ml                               | NotAccepted   | F1 is a bath and is poured out whole
-        discard what=F1 date=2026-01-31                              | NotAccepted   | bath F1 was mixed on 2026-02-01, after 2026-01-31
-        discard what=pan100                                          | NotAccepted   | say how much of pan100 is thrown away
-        discard what=pan100 quantity=2ml                             | NotAccepted   | pan100 is kept in sheets, not in ml
-        discard what=pan100 quantity=0sheet                          | NotAccepted   | the quantity of pan100 must be more than nothing
-        discard what=pan100 quantity=47sheet                         | MoreThanHeld  | pan100 holds 46 sheets
-        discard what=pan100/2 quantity=26sheet                       | MoreThanHeld  | pan100/2 holds 25 sheets
-        discard what=pan100 quantity=46sheet                         | -             |
+        discard what=nothing reason=_                        | NotAccepted   | a reason is needed
+        discard what=nothing                                 | Unknown       | there is no container "nothing"
+        discard what=F1 quantity=100ml                       | NotAccepted   | F1 is a bath and is poured out whole
+        discard what=F1 date=2026-01-31                      | NotAccepted   | bath F1 was mixed on 2026-02-01, after 2026-01-31
+        discard what=pan100                                  | NotAccepted   | say how much of pan100 is thrown away
+        discard what=pan100 quantity=2ml                     | NotAccepted   | pan100 is kept in sheets, not in ml
+        discard what=pan100 quantity=0sheet                  | NotAccepted   | the quantity of pan100 must be more than nothing
+        discard what=pan100 quantity=47sheet                 | MoreThanHeld  | pan100 holds 46 sheets
+        discard what=pan100/2 quantity=26sheet               | MoreThanHeld  | pan100/2 holds 25 sheets
+        discard what=pan100 quantity=46sheet                 | -             |
         - a count
-        count what=nothing found=1sheet reason=_                     | NotAccepted   | a reason is needed
-        count what=nothing found=-1sheet                             | NotAccepted   | a count cannot be negative
-        count what=nothing found=1sheet                              | Unknown       | there is no container "nothing"
-        count what=pan100 found=5ml                                  | NotAccepted   | pan100 is kept in sheets, not in ml
-        count what=pan100 found=46sheet                              | NotAccepted   | pan100 holds 46 sheets in the book too
-        count what=fix found=5ml date=2026-01-09                     | NotAccepted   | no container of fix holds anything; record a receipt
-        count what=pan100 found=47sheet                              | -             |
+        count what=nothing found=1sheet reason=_             | NotAccepted   | a reason is needed
+        count what=nothing found=-1sheet                     | NotAccepted   | a count cannot be negative
+        count what=nothing found=1sheet                      | Unknown       | there is no container "nothing"
+        count what=pan100 found=5ml                          | NotAccepted   | pan100 is kept in sheets, not in ml
+        count what=pan100 found=46sheet                      | NotAccepted   | pan100 holds 46 sheets in the book too
+        count what=fix found=5ml date=2026-01-09             | NotAccepted   | no container of fix holds anything; record a receipt
+        count what=pan100 found=47sheet                      | -             |
         - a correction
-        correction entry=99 reason=_                                 | NotAccepted   | a reason is needed
-        correction entry=99                                          | Unknown       | there is no entry 99
-        correction entry=22                                          | NotAccepted   | entry 22 is a correction itself
-        correction entry=21                                          | AlreadyThere  | entry 21 was reversed by entry 22 already
-        correction entry=1                                           | NotAccepted   | entry 1 defines an item; define it anew instead
-        correction entry=7                                           | NotAccepted   | entry 7 defines a process
-        correction entry=14                                          | DependedOn    | the bath that entry 14 mixed has taken work since; correct entry 19 first
-        correction entry=8                                           | DependedOn    | pan100/1 has been used since; correct the later entries first
-        correction entry=17                                          | DependedOn    | what it brought has been used since
-        correction entry=20                                          | -             |
-        correction entry=19                                          | -             |
+        correction entry=99 reason=_                         | NotAccepted   | a reason is needed
+        correction entry=99                                  | Unknown       | there is no entry 99
+        correction entry=22                                  | NotAccepted   | entry 22 is a correction itself
+        correction entry=21                                  | AlreadyThere  | entry 21 was reversed by entry 22 already
+        correction entry=1                                   | NotAccepted   | entry 1 defines an item; define it anew instead
+        correction entry=7                                   | NotAccepted   | entry 7 defines a process
+        correction entry=14                                  | DependedOn    | taken work since; correct entry 19 first
+        correction entry=8                                   | DependedOn    | pan100/1 has been used since; correct the later entries first
+        correction entry=17                                  | DependedOn    | what it brought has been used since
+        correction entry=20                                  | -             |
+        correction entry=19                                  | -             |
         """;
 
     [Fact]

@@ -1,0 +1,43 @@
+using System.CommandLine;
+using Ledger.App.Values;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+
+namespace Ledger.App.Commands.Record;
+
+/// <summary>What only some items have: a density, a dead volume, a replenisher, a powder behind it, capacities on other bases.</summary>
+internal sealed class HandlingOptions
+{
+    private readonly Option<Said<Density?>> _density = Said<Density?>.Option(
+        "--density", "G/ML", Density, "grams per millilitre, so that a syrup can be weighed out");
+
+    private readonly Option<Said<Amount>> _dead = Said<Amount>.Option(
+        "--dead-volume", "AMOUNT", Amount.Parse, "what stays in each bottle because it cannot be drawn");
+
+    private readonly Option<Said<Volume?>> _replenisher = Said<Volume?>.Option(
+        "--replenisher-per-80", "ML", Text.Volume, "replenisher for each 80 square inches of film");
+
+    private readonly Option<Said<string>> _stockOf = Said<string>.Option(
+        "--stock-of", "ITEM", Text.NotEmpty, "the powder or concentrate that this stock solution is mixed from");
+
+    private readonly Option<Capacity[]> _capacities = Typed.Options(
+        "--other-capacity", "CAPACITY", CapacityOf, "the capacity on another basis, to be read beside it: \"1600 maker's\"");
+
+    public IEnumerable<Option> All => [_capacities, _density, _dead, _replenisher, _stockOf];
+
+    public Item Read(ParseResult parse, Item item) => item with
+    {
+        Density = parse.GetValue(_density).Or(item.Density),
+        DeadVolume = parse.GetValue(_dead) is { IsSaid: true } dead ? dead.Value?.For(item) : item.DeadVolume,
+        ReplenisherPer80SquareInches = parse.GetValue(_replenisher).Or(item.ReplenisherPer80SquareInches),
+        StockOf = parse.GetValue(_stockOf).Or(item.StockOf),
+        OtherCapacities = parse.GetValue(_capacities) is { Length: > 0 } capacities ? capacities : item.OtherCapacities,
+    };
+
+    private static Density? Density(string text) => Core.Measures.Density.Of(Text.Number(text)!.Value)
+        ?? throw new FormatException($"\"{text}\" is no density from 0.5 to 5 grams per millilitre, in thousandths");
+
+    private static Capacity CapacityOf(string text) => text.Trim().Split(' ', 2, StringSplitOptions.TrimEntries) is [var area, { Length: > 0 } basis]
+        ? new(Text.SquareInches(area)!.Value, basis)
+        : throw new FormatException($"\"{text}\" is no capacity with its basis; write square inches per litre and the basis, such as \"1600 maker's\"");
+}

@@ -1,0 +1,68 @@
+using System.CommandLine;
+using System.Text.Json;
+using Ledger.App.Output;
+using Ledger.App.Wiring;
+using Ledger.Core.Baths;
+using Ledger.Core.Measures;
+
+namespace Ledger.App.Commands.Show;
+
+/// <summary>show jugs: what waits in waste jugs, and what was handed over.</summary>
+internal sealed class ShowJugs(Workbench bench) : ShowCommand<IReadOnlyList<WasteJug>>(
+    bench, "jugs", "The waste jugs: what is in each, since when, and where it went.")
+{
+    protected override IReadOnlyList<WasteJug> Read(View view, ParseResult parse) => view.Ledger.JugsOn(view.AsOf);
+
+    protected override void WriteText(IReadOnlyList<WasteJug> jugs, View view, TextWriter output)
+    {
+        if (jugs.Count == 0)
+            output.WriteLine("There is no jug: begin one with `trayledger record jug-start`.");
+        foreach (var jug in jugs)
+        {
+            output.WriteLine(
+                $"{jug.Code}: {jug.Contents}, {jug.Held.ToText(view.Style)} of {jug.Size.ToText(view.Style)}, begun {Dates.Text(jug.StartedOn)}");
+            var table = new TextTable(Column.Left(""), Column.Right(""), Column.Left(""));
+            foreach (var fill in jug.Fills)
+                table.Add("  " + Dates.Text(fill.Date), fill.Volume.ToText(view.Style), fill.What);
+            table.WriteTo(output, view.Width);
+            if (jug.HandedOverOn is { } day)
+                output.WriteProse($"  handed over {Dates.Text(day)}: {jug.HandedTo}", view.Width);
+        }
+
+        if (jugs.Count > 0)
+            output.WriteProse(
+                "How it is disposed of is for your local rules and the maker's safety data sheet to say; used fixer holds silver.", view.Width);
+    }
+
+    protected override void WriteJson(IReadOnlyList<WasteJug> jugs, View view, Utf8JsonWriter json)
+    {
+        json.WriteDate("asOf", view.AsOf);
+        json.WriteStartArray("jugs");
+        foreach (var jug in jugs)
+        {
+            json.WriteStartObject();
+            json.WriteString("jug", jug.Code);
+            json.WriteString("contents", jug.Contents);
+            json.WriteQuantity("size", jug.Size);
+            json.WriteQuantity("held", jug.Held);
+            json.WriteDate("startedOn", jug.StartedOn);
+            json.WriteDate("handedOverOn", jug.HandedOverOn);
+            json.WriteString("handedTo", jug.HandedTo);
+            json.WriteStartArray("fills");
+            foreach (var fill in jug.Fills)
+            {
+                json.WriteStartObject();
+                json.WriteDate("date", fill.Date);
+                json.WriteQuantity("volume", fill.Volume);
+                json.WriteString("what", fill.What);
+                json.WriteString("material", fill.Material?.Name());
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+}

@@ -1,0 +1,15 @@
+using Ledger.Storage;
+using Ledger.Terminal;
+
+namespace Ledger.App.Wiring;
+
+/// <summary>The terminal UI as the process's own screens.</summary>
+internal sealed class TerminalScreens : IScreens
+{
+    /// <summary>The screens, or null when there is no terminal for both input and output.</summary>
+    public static IScreens? IfAttached() => TerminalUi.HasTerminal ? new TerminalScreens() : null;
+
+    public int Show(LedgerFile ledger, string? theme) => TerminalUi.Run(
+        ledger,
+        new(theme, IsColourUnwanted: Environment.GetEnvironmentVariable("NO_COLOR") is { Length: > 0 }, ledger.Path));
+}

@@ -1,0 +1,52 @@
+namespace Ledger.Core.Film;
+
+/// <summary>What spoiled a sheet.</summary>
+public enum RejectCause
+{
+    /// <summary>Dust on the film: clear spots.</summary>
+    Dust,
+
+    /// <summary>Scratched in the holder or the tray.</summary>
+    Scratch,
+
+    /// <summary>Nothing on it.</summary>
+    Blank,
+
+    /// <summary>Exposed twice.</summary>
+    DoubleExposed,
+
+    /// <summary>Fogged: a leaking holder, an open box.</summary>
+    Fogged,
+
+    /// <summary>Loaded the wrong way round.</summary>
+    WrongWayRound,
+
+    /// <summary>Developed unevenly.</summary>
+    Uneven,
+
+    /// <summary>Fixed too short or in a spent bath.</summary>
+    UnderFixed,
+}
+
+/// <summary>The causes' names as they stand in CSV and JSON.</summary>
+public static class RejectCauses
+{
+    /// <summary>dust, scratch, blank, double, fogged, wrong way round, uneven, under-fixed.</summary>
+    public static IReadOnlyList<string> Names { get; } =
+        ["dust", "scratch", "blank", "double", "fogged", "wrong way round", "uneven", "under-fixed"];
+
+    /// <summary>The cause's name.</summary>
+    public static string Name(this RejectCause cause) => Names[(int)cause];
+
+    /// <summary>The cause of that name, or null.</summary>
+    public static RejectCause? Named(string name)
+    {
+        for (var i = 0; i < Names.Count; i++)
+            if (Names[i].Equals(name.Trim(), StringComparison.OrdinalIgnoreCase))
+                return (RejectCause)i;
+        return null;
+    }
+
+    /// <summary>Whether a holder does it: then it counts against the side that the sheet came from.</summary>
+    public static bool IsOfTheHolder(this RejectCause cause) => cause is RejectCause.Dust or RejectCause.Scratch or RejectCause.Fogged;
+}

@@ -1,0 +1,17 @@
+namespace Ledger.Core.Journal.Entries;
+
+/// <summary>Sheets go from a box into holders, one into each side.</summary>
+public sealed record Load : Entry
+{
+    /// <summary>The sides, such as E07-2; a holder's name stands for all its sides.</summary>
+    public required IReadOnlyList<string> Sides { get; init; }
+
+    /// <summary>The code of the film, for the box that is reached for first; or of a box.</summary>
+    public required string From { get; init; }
+
+    /// <summary>Whether it is so although it is unlikely: a format that does not fit, a side out of service.</summary>
+    public bool Anyway { get; init; }
+
+    /// <inheritdoc/>
+    public override string Kind => "load";
+}

@@ -1,0 +1,65 @@
+using Ledger.Core.Film;
+using NodaTime;
+
+namespace Ledger.Core.Journal;
+
+/// <summary>Brings the register of holders and sheets up to date with what an entry established.</summary>
+internal static class FilmChange
+{
+    public static void Apply(FilmFact fact, LocalDate date, Holdings holdings)
+    {
+        var film = holdings.Film;
+        switch (fact)
+        {
+            case HolderDefined defined:
+                film.Put(defined.Holder);
+                holdings.LastPlace = Math.Max(holdings.LastPlace, defined.Holder.Sides.Max(side => side.Place.Value));
+                break;
+            case HolderCleaned cleaned when film.Holder(cleaned.Holder.Code) is { } holder:
+                film.Put(holder with { CleanedOn = Later(holder.CleanedOn, date), IsBagged = cleaned.IsBagged });
+                break;
+            case SideServed served when film.Side(served.Side.Place) is { } side:
+                film.Put(side with { OutOfService = served.IsInService ? null : served.Reason });
+                break;
+            case ExposedBoxBegun begun:
+                film.Put(begun.Box);
+                holdings.LastPlace = Math.Max(holdings.LastPlace, begun.Box.Place.Value);
+                break;
+            case SheetLoaded loaded:
+                film.Put(loaded.Sheet);
+                if (film.Side(loaded.Sheet.Side) is { } filled)
+                    film.Put(filled with { LastUsedOn = date });
+                break;
+            case SheetMoved moved:
+                film.Move(moved.Sheet.Id, moved.To, date);
+                break;
+            case SheetExposed exposed when film.Sheet(exposed.Sheet.Id) is { } sheet:
+                film.Put(sheet with { Exposure = exposed.Exposure });
+                break;
+            case SheetDeveloped developed:
+                Apply(developed, film);
+                break;
+            case ContainerStored stored when holdings.Container(stored.Container) is { } container:
+                holdings.Put(container with { StoredIn = stored.Storage, OpensFrom = stored.OpensFrom });
+                break;
+            case LotRated rated:
+                foreach (var container in holdings.Containers.Where(container => container.Lot.Id == rated.Lot).ToList())
+                    holdings.Put(container with { Lot = container.Lot with { Speed = rated.Speed } });
+                break;
+        }
+    }
+
+    private static void Apply(SheetDeveloped developed, FilmRegister film)
+    {
+        film.LastSheet = Math.Max(film.LastSheet, developed.Sheet.Value);
+        if (developed.Negative is { } negative)
+            film.Give(negative.Year, negative.Running);
+        if (developed is { Cause: { } cause, Side: { } place } && film.Side(place) is { } side)
+        {
+            var known = side.Faults.FirstOrDefault(fault => fault.Cause == cause);
+            film.Put(side with { Faults = [.. side.Faults.Where(fault => fault != known), new(cause, 1 + (known?.Sheets ?? 0))] });
+        }
+    }
+
+    private static LocalDate Later(LocalDate? known, LocalDate date) => known is { } day && day > date ? day : date;
+}

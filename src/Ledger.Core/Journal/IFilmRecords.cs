@@ -1,0 +1,90 @@
+using Ledger.Core.Costing;
+using Ledger.Core.Film;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+using NodaTime;
+
+namespace Ledger.Core.Journal;
+
+/// <summary>What the ledger remembers of sheets and of where things are.</summary>
+public interface IFilmRecords
+{
+    /// <summary>A sheet's story: by its number (#12), its negative's number, or the holder side that it is or was last in.</summary>
+    SheetStory? Story(string sheet, LocalDate asOf);
+
+    /// <summary>Where all of an item is and went: the places add up to what was received.</summary>
+    IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf);
+
+    /// <summary>The containers that hold something and were not touched since a day, the longest forgotten first.</summary>
+    IReadOnlyList<Untouched> UntouchedSince(LocalDate day, LocalDate asOf);
+}
+
+/// <summary>So much of an item at one place.</summary>
+/// <param name="Place">The place's name.</param>
+/// <param name="Kind">What sort of place it is: container, holder side, exposed box, or one of the single places.</param>
+/// <param name="Held">How much.</param>
+/// <param name="Value">What it cost.</param>
+public sealed record PlaceHeld(string Place, string Kind, Quantity Held, Money Value);
+
+/// <summary>A container that nobody has touched for long.</summary>
+/// <param name="Container">The container.</param>
+/// <param name="LastTouched">The day on which something last came, went, or was opened.</param>
+public sealed record Untouched(Container Container, LocalDate LastTouched);
+
+/// <summary>All that is known of one sheet.</summary>
+public sealed record SheetStory
+{
+    /// <summary>Its number.</summary>
+    public required SheetId Id { get; init; }
+
+    /// <summary>The film's code.</summary>
+    public required string Item { get; init; }
+
+    /// <summary>The maker's batch or emulsion number.</summary>
+    public required string Batch { get; init; }
+
+    /// <summary>The box it came out of; empty when that is not known.</summary>
+    public required string Box { get; init; }
+
+    /// <summary>Where it is now.</summary>
+    public required string Place { get; init; }
+
+    /// <summary>What its film cost.</summary>
+    public required Money Film { get; init; }
+
+    /// <summary>The day it was loaded; null when it went straight from the box into the tray.</summary>
+    public LocalDate? LoadedOn { get; init; }
+
+    /// <summary>The side it was loaded into.</summary>
+    public string? Side { get; init; }
+
+    /// <summary>The exposure note that holds.</summary>
+    public Exposure? Exposure { get; init; }
+
+    /// <summary>Its development; null before it.</summary>
+    public SheetDevelopment? Development { get; init; }
+
+    /// <summary>Every step it took, in order.</summary>
+    public required IReadOnlyList<SheetStep> Steps { get; init; }
+}
+
+/// <summary>One thing that happened to a sheet.</summary>
+/// <param name="Entry">The entry's number.</param>
+/// <param name="Date">Its day.</param>
+/// <param name="Summary">What it says.</param>
+public sealed record SheetStep(long Entry, LocalDate Date, string Summary);
+
+/// <summary>How a sheet was developed, and what became of it.</summary>
+/// <param name="Session">The session.</param>
+/// <param name="Date">Its day.</param>
+/// <param name="Name">The sheet's name in the session: S02-03.</param>
+/// <param name="Group">The development group.</param>
+/// <param name="Fate">What became of it.</param>
+/// <param name="Cause">What spoiled it, if that is known.</param>
+/// <param name="Negative">The number it is filed under; null when it is no negative.</param>
+/// <param name="TrayMates">The sheets that shared its batch.</param>
+/// <param name="Cost">What it cost with its share of the session.</param>
+public sealed record SheetDevelopment(
+    string Session, LocalDate Date, string Name, string Group, Fate Fate, RejectCause? Cause, string? Negative,
+    IReadOnlyList<string> TrayMates, SheetCost? Cost);

@@ -1,0 +1,102 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Keeping;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+
+namespace Ledger.Core.Journal.Rules;
+
+/// <summary>What is learned about a bath: clearing tests, silver strips, residual tests, what is seen, and what it stands in.</summary>
+internal static class BathTestRules
+{
+    private static readonly string[] Residues = ["silver", "fixer"];
+
+    public static void Post(ClearingTest test, Draft draft)
+    {
+        var bath = draft.Bath(test.Bath);
+        Require.That(bath.Role == ItemRole.Fixer, $"bath {bath.Code} is no fixer, so no film clears in it");
+        var film = draft.Item(test.Film);
+        if (film.Kind != ItemKind.Film || film.IsPaper || bath.Material != BathMaterial.Film)
+            throw new RefusedException(RefusalKind.WrongMaterial, "a clearing test needs a strip of film and a bath for film");
+        var tenths = Scaled.ToBase(test.Seconds, 10);
+        Require.That(tenths is > 0 and <= 72_000, $"the clearing time must be from 0.1 to 7200 seconds, in tenths, not {test.Seconds}");
+        Require.That(test.Sheets is >= 0 and <= 10, $"at most 10 {film.Unit.Name()}s are cut up for a test, not {test.Sheets}");
+
+        var time = (int)tenths!.Value;
+        var fresh = test.IsFresh ? time : draft.Past.FreshClearing(film.Code, bath.Place);
+        var cleared = new ClearingTime(test.Date, film.Code, time, test.IsFresh, bath.WorkedWeighted, fresh);
+        draft.Add(new ClearingTested(bath.Place, film.Code, time, test.IsFresh, fresh));
+        if (test.Sheets > 0)
+            draft.Take(film, film.Of(test.Sheets), test.Container, Places.ThrownAway, booksDifference: false);
+        Remark(cleared, bath, draft);
+        var ratio = cleared.Ratio is { } times && !test.IsFresh ? $", {Scaled.ToText(times, 2)} times the fresh {cleared.FreshSeconds:0.#} s" : "";
+        draft.Show(bath.Code, Last(bath), $"{cleared.Seconds:0.#} s{ratio}");
+        draft.Summary = $"{(test.IsFresh ? "fresh clearing time" : "clearing test")} of {film.Code} in {bath.Code}: {cleared.Seconds:0.#} s{ratio}";
+    }
+
+    public static void Post(BathObservation seen, Draft draft)
+    {
+        var bath = draft.Bath(seen.Bath);
+        var sign = Require.Name(seen.Sign, "what was seen");
+        draft.Add(new BathObserved(bath.Place, sign, seen.EndsUse));
+        if (seen.EndsUse)
+            draft.Show(bath.Code, "in use", "ended by sight");
+        draft.Summary = $"bath {bath.Code}: {sign}{(seen.EndsUse ? "; not to be used any more" : "")}";
+    }
+
+    public static void Post(SilverTest test, Draft draft)
+    {
+        var bath = draft.Bath(test.Bath);
+        Require.That(bath.Role == ItemRole.Fixer, $"bath {bath.Code} is no fixer, so there is no silver in it to measure");
+        var milligrams = Scaled.ToBase(test.GramsPerLitre, 1000);
+        Require.That(milligrams is >= 0 and <= 100_000, $"the silver must be from 0 to 100 g per litre, in thousandths, not {test.GramsPerLitre}");
+        draft.Add(new SilverMeasured(bath.Place, (int)milligrams!.Value));
+        var limit = bath.Limits.SilverMilligramsPerLitre;
+        if (milligrams >= limit)
+            draft.Remark($"the limit is {Scaled.InUnits(limit.Value, 1000)} g per litre: bath {bath.Code} has ended");
+        draft.Summary = $"bath {bath.Code}: {Scaled.InUnits(milligrams.Value, 1000)} g of silver per litre";
+    }
+
+    public static void Post(ResidualCheck check, Draft draft)
+    {
+        var bath = draft.Bath(check.Bath);
+        var kind = check.LookedFor.Trim().ToLowerInvariant();
+        Require.That(Residues.Contains(kind), $"a residual test looks for {string.Join(" or ", Residues)}, not \"{check.LookedFor}\"");
+        var result = Require.Name(check.Result, "the result");
+        var session = string.IsNullOrWhiteSpace(check.Session) ? null : check.Session.Trim();
+        if (session is not null && !draft.Past.HasSession(session))
+            throw new RefusedException(RefusalKind.Unknown, $"there is no session {session} in the journal");
+        draft.Add(new ResidualTested(bath.Place, new(check.Date, kind, result, check.HasPassed, session)));
+        draft.Summary = $"residual {kind}{(session is null ? "" : $" in {session}")}, bath {bath.Code}: {result}, "
+            + (check.HasPassed ? "passed" : "failed");
+    }
+
+    public static void Post(BathStorage storage, Draft draft)
+    {
+        var bath = draft.Bath(storage.Bath);
+        var before = bath.Standings is [.., var last] ? last.Container : WorkingContainer.FullBottle;
+        Require.That(before != storage.Container, $"bath {bath.Code} stands in a {before.Name()} already");
+        draft.Add(new BathStands(bath.Place, storage.Container));
+        var after = bath with { Standings = [.. bath.Standings, new(storage.Date, storage.Container)] };
+        draft.Show(bath.Code, Until(before, bath, draft), Until(storage.Container, after, draft));
+        draft.Summary = $"bath {bath.Code} stands in a {storage.Container.Name()}";
+    }
+
+    private static void Remark(ClearingTime cleared, Bath bath, Draft draft)
+    {
+        if (cleared.FreshTenths is null)
+            draft.Remark($"no fresh clearing time of {cleared.Film} in {bath.Item} is recorded, so this one cannot be judged");
+        if (cleared.IsFresh && bath.WorkedWeighted > Area.Zero)
+            draft.Remark($"bath {bath.Code} has taken {bath.WorkedWeighted.ToText(draft.Style)} already; a fresh time is measured before that");
+        if (!cleared.IsFresh && cleared.IsSpentAt(bath.Limits.SpentMultipleThousandths))
+            draft.Remark($"that is {Scaled.InUnits(bath.Limits.SpentMultipleThousandths, 1000)} times the fresh time or more: bath {bath.Code} is spent");
+        draft.Remark(
+            $"fix {cleared.Film} for {cleared.FixingTenths(bath.Limits.FixingMultipleThousandths) / 10m:0.#} s at least, "
+            + $"{Scaled.InUnits(bath.Limits.FixingMultipleThousandths, 1000)} times its clearing time");
+    }
+
+    private static string Last(Bath bath) => bath.ClearingTests is [.., var last] ? $"{last.Seconds:0.#} s" : "no test";
+
+    private static string Until(WorkingContainer container, Bath bath, Draft draft) =>
+        $"{container.Name()}, {(new BathReading(bath, draft.Date).GoodUntil is { } good ? $"good until {Dates.Text(good.Date)}" : "no limit")}";
+}

@@ -1,0 +1,81 @@
+using Ledger.Core.Film;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+
+namespace Ledger.Core.Journal.Rules;
+
+/// <summary>The sheets of a session: each leaves its place, meets its fate, and is numbered when it is a negative.</summary>
+internal sealed class DevelopedSheets(SessionLog session, Draft draft)
+{
+    private readonly bool _saysDeveloper = session.Lines.Any(line => line.Developer is not null);
+    private int _position;
+    private int _batch;
+
+    public void Take(int number, SessionLine line, Item film)
+    {
+        if (line.Fate != Fate.Dummy && (!_saysDeveloper || line.Developer is not null))
+            _batch++;
+        Require.That(line.Cause is null || line.Fate == Fate.Reject, $"a {line.Fate.Name()} has no cause; only a reject has one");
+        if (line.Fate == Fate.Dummy)
+            draft.Add(new DummyUsed(number, film.Code, line.Sheets, film.AreaOf(line.Sheets), line.Group.Trim(), line.Note.Trim()));
+        else if (line.From is { Length: > 0 } from)
+            TakeKnown(number, line, film, draft.Film.Draw(from, film, line.Sheets));
+        else
+            TakeCounted(number, line, film);
+    }
+
+    private void TakeCounted(int number, SessionLine line, Item film)
+    {
+        foreach (var draw in draft.Take(film, film.Of(line.Sheets), line.Container, Destination(line), booksDifference: false))
+        {
+            Add(number, line, line.Group, film, draw.From.Lot.Id, draw.Quantity.Base, draw.Cost);
+            foreach (var cost in Share.Split(draw.Cost.Millionths, new long[draw.Quantity.Base]))
+                Develop(line, film, draft.Film.NewSheet(), draw.From.Lot.Id, new(cost), draw.From.Place, null);
+        }
+    }
+
+    private void TakeKnown(int number, SessionLine line, Item film, IReadOnlyList<Sheet> sheets)
+    {
+        Require.That(line.Container is null, "name a box of unexposed film or the known sheets, not both");
+        foreach (var sheet in sheets)
+            Question(sheet, line);
+        var groups = sheets.Select(sheet => sheet.Exposure?.Group).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase).ToList();
+        var group = line.Group.Trim().Length == 0 && groups.Count == 1 ? groups[0] : line.Group;
+        foreach (var lot in sheets.GroupBy(sheet => sheet.Lot.Id))
+        {
+            var cost = lot.Aggregate(Money.Zero, (sum, sheet) => sum + sheet.Cost);
+            Add(number, line, group, film, lot.Key, lot.Count(), cost);
+            foreach (var sheet in lot)
+            {
+                draft.Film.Move(sheet, Destination(line));
+                Develop(line, film, sheet.Id, lot.Key, sheet.Cost, null, sheet.Side);
+            }
+        }
+    }
+
+    private void Question(Sheet sheet, SessionLine line)
+    {
+        var where = draft.Film.Whereabouts(sheet);
+        if (sheet.Exposure is not { } exposure)
+            draft.Doubt($"the sheet in {where} has no exposure on record");
+        else if (line.Group.Trim() is { Length: > 0 } group && !group.Equals(exposure.Group, StringComparison.OrdinalIgnoreCase))
+            draft.Remark($"the sheet in {where} was exposed for {exposure.Group} and is developed {group}");
+    }
+
+    private void Add(int number, SessionLine line, string group, Item film, LotId lot, long sheets, Money cost) =>
+        draft.Add(new SheetsDeveloped(number, lot, sheets, film.AreaOf(sheets), cost, group.Trim(), line.Fate, line.Note.Trim()));
+
+    /// <summary>A roll is counted and has no number of its own.</summary>
+    private void Develop(SessionLine line, Item film, SheetId sheet, LotId lot, Money cost, PlaceId? box, PlaceId? side)
+    {
+        _position++;
+        if (film.Unit == Unit.Sheet)
+            draft.Add(new SheetDeveloped(
+                sheet, lot, cost, box, _position, Math.Max(1, _batch), line.Fate, line.Cause, side,
+                line.Fate.IsNegative() ? draft.Film.NextNegative() : null));
+    }
+
+    private static PlaceId Destination(SessionLine line) => line.Fate.IsNegative() ? Places.FiledNegatives : Places.Rejects;
+}

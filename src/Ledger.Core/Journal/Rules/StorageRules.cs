@@ -1,0 +1,53 @@
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+using NodaTime;
+
+namespace Ledger.Core.Journal.Rules;
+
+/// <summary>Boxes move between freezer, fridge and shelf; lots are given a speed.</summary>
+internal static class StorageRules
+{
+    private const int HoursOfADay = 24;
+
+    public static void Post(StorageMove move, Draft draft)
+    {
+        var container = draft.Container(move.Container);
+        var to = Require.Name(move.To, "the storage");
+        Require.That(!to.Equals(container.Storage, StringComparison.OrdinalIgnoreCase), $"{container.Code} is kept in the {to} already");
+        Require.That(
+            move.OpensFrom is null || move.OpensFrom >= move.Date, "the first day of opening cannot be before the day of the move");
+        var opens = move.OpensFrom ?? Thawed(container.Storage, to, draft);
+        draft.Add(new ContainerStored(container.Place, to, opens));
+        if (opens is { } day)
+            draft.Remark($"{container.Code} comes out of the cold: open it on {Dates.Text(day)} at the earliest, or it sweats");
+        draft.Summary = $"{container.Code} to the {to}{(opens is { } from ? $", to be opened from {Dates.Text(from)}" : "")}";
+    }
+
+    public static void Post(SpeedRating rating, Draft draft)
+    {
+        var container = draft.Container(rating.Container);
+        Require.That(draft.Item(container.Lot.Item).Kind == Stock.ItemKind.Film, $"{container.Lot.Item} is no film and has no speed");
+        Require.That(rating.Speed is >= 1 and <= 100_000, "the speed must be from 1 to 100000");
+        draft.Add(new LotRated(container.Lot.Id, rating.Speed));
+        draft.Summary = $"{container.Lot.Item}{(container.Lot.Batch.Length > 0 ? $", batch {container.Lot.Batch}" : "")}, is exposed at {rating.Speed}";
+    }
+
+    /// <summary>From the freezer the whole time, from the fridge a quarter of it; in whole days, rounded up.</summary>
+    private static LocalDate? Thawed(string from, string to, Draft draft)
+    {
+        var hours = (Coldness(from), Coldness(to)) switch
+        {
+            (2, < 2) => draft.Holdings.Settings.Film.ThawHours,
+            (1, 0) => (draft.Holdings.Settings.Film.ThawHours + 3) / 4,
+            _ => 0,
+        };
+        return hours == 0 ? null : draft.Date.PlusDays((hours + HoursOfADay - 1) / HoursOfADay);
+    }
+
+    private static int Coldness(string storage) => storage.Trim().ToLowerInvariant() switch
+    {
+        "freezer" => 2,
+        "fridge" => 1,
+        _ => 0,
+    };
+}

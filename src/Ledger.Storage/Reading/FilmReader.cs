@@ -1,0 +1,185 @@
+using Dapper;
+using Ledger.Core.Film;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+using Microsoft.Data.Sqlite;
+
+namespace Ledger.Storage.Reading;
+
+/// <summary>Reads the register of holders, the boxes of exposed sheets, and the sheets in them, as they were at the end of a day.</summary>
+internal sealed class FilmReader(SqliteConnection connection)
+{
+    public void ReadInto(Holdings holdings, ILookup<long, BalanceRow> balances)
+    {
+        var asOf = Dates.Text(holdings.AsOf);
+        ReadHolders(holdings.Film, asOf);
+        foreach (var box in connection.Query<BoxRow>(
+            """
+            SELECT b.place_id AS PlaceId, i.code AS Item, b."group" AS "Group" FROM exposed_box b JOIN item i ON i.id = b.item_id
+            """))
+            holdings.Film.Put(new ExposedBox(new(box.PlaceId), box.Item, box.Group));
+        ReadSheets(holdings, balances, asOf);
+        holdings.Film.LastSheet = connection.ExecuteScalar<long>("SELECT coalesce(max(id), 0) FROM sheet");
+        foreach (var row in connection.Query<NumberRow>(
+            "SELECT year AS Year, max(running) AS Running FROM sheet_fate WHERE year IS NOT NULL GROUP BY year"))
+            holdings.Film.Give((int)row.Year, row.Running);
+        ReadStorage(holdings, asOf);
+    }
+
+    private void ReadHolders(FilmRegister film, string asOf)
+    {
+        var sides = connection.Query<SideRow>(
+            """
+            SELECT s.place_id AS PlaceId, s.holder_id AS HolderId, s.name AS Name,
+                (SELECT e.date FROM sheet_move m JOIN standing_entry e ON e.id = m.entry_id
+                    WHERE m.to_place = s.place_id AND m.to_place >= 100 AND e.date <= @asOf ORDER BY m.sheet_id DESC LIMIT 1) AS FilledOn,
+                (SELECT e.date FROM sheet_move m JOIN standing_entry e ON e.id = m.entry_id
+                    WHERE m.from_place = s.place_id AND m.from_place >= 100 AND e.date <= @asOf ORDER BY m.sheet_id DESC LIMIT 1) AS EmptiedOn,
+                (SELECT iif(v.in_service, NULL, v.reason) FROM side_service v JOIN standing_entry e ON e.id = v.entry_id
+                    WHERE v.place_id = s.place_id AND e.date <= @asOf ORDER BY e.date DESC, e.id DESC LIMIT 1) AS OutOfService
+            FROM holder_side s JOIN place p ON p.id = s.place_id JOIN entry came ON came.id = p.entry_id
+            WHERE came.date <= @asOf ORDER BY s.holder_id, s.number
+            """,
+            new { asOf }).ToLookup(row => row.HolderId);
+        var faults = Faults(asOf);
+        foreach (var row in connection.Query<HolderRow>(
+            """
+            SELECT h.id AS Id, h.code AS Code, h.format AS Format, h.notch AS Notch, h.bought_on AS BoughtOn, c.date AS CleanedOn, c.bagged AS Bagged
+            FROM holder h LEFT JOIN (
+                SELECT c.holder_id, e.date, c.bagged, row_number() OVER (PARTITION BY c.holder_id ORDER BY e.date DESC, e.id DESC) AS rank
+                FROM cleaning c JOIN standing_entry e ON e.id = c.entry_id WHERE e.date <= @asOf) c ON c.holder_id = h.id AND c.rank = 1
+            """,
+            new { asOf }).Where(row => sides.Contains(row.Id)))
+            film.Put(new Holder
+            {
+                Id = row.Id,
+                Code = row.Code,
+                Format = Format.Parse(row.Format),
+                Notch = row.Notch,
+                BoughtOn = Days.ReadOptional(row.BoughtOn),
+                CleanedOn = Days.ReadOptional(row.CleanedOn),
+                IsBagged = row.Bagged == 1,
+                Sides = [.. sides[row.Id].Select(side => ToSide(side, row.Code, faults[side.PlaceId]))],
+            });
+    }
+
+    private static HolderSide ToSide(SideRow row, string holder, IEnumerable<SideFault> faults)
+    {
+        var (filled, emptied) = (Days.ReadOptional(row.FilledOn), Days.ReadOptional(row.EmptiedOn));
+        return new()
+        {
+            Place = new(row.PlaceId),
+            Holder = holder,
+            Name = row.Name,
+            OutOfService = row.OutOfService,
+            LastUsedOn = emptied is null || filled > emptied ? filled : emptied,
+            LastEmptiedOn = emptied,
+            Faults = [.. faults],
+        };
+    }
+
+    private ILookup<long, SideFault> Faults(string asOf) => connection.Query<FaultRow>(
+        """
+        SELECT s.side_id AS PlaceId, f.cause AS Cause, count(*) AS Sheets
+        FROM sheet_fate f JOIN standing_entry e ON e.id = f.entry_id JOIN sheet s ON s.id = f.sheet_id
+        WHERE f.cause IS NOT NULL AND s.side_id IS NOT NULL AND e.date <= @asOf GROUP BY s.side_id, f.cause
+        """,
+        new { asOf }).ToLookup(row => row.PlaceId, row => new SideFault(Named.Cause(row.Cause), (int)row.Sheets));
+
+    private void ReadSheets(Holdings holdings, ILookup<long, BalanceRow> balances, string asOf)
+    {
+        var places = Json.Array(balances.Select(balance => balance.Key).Where(place => holdings.Film.IsPlace(new(place))));
+        var rows = connection.Query<SheetRow>(
+            """
+            SELECT DISTINCT s.id AS Id, s.lot_id AS LotId, s.cost AS Cost, s.box_id AS BoxId, box.code AS Box, s.side_id AS SideId, side.code AS Side,
+                loaded.date AS LoadedOn, m.to_place AS At,
+                (SELECT e2.date FROM sheet_move m2 JOIN standing_entry e2 ON e2.id = m2.entry_id
+                    WHERE m2.sheet_id = s.id AND e2.date <= @asOf ORDER BY e2.date DESC, e2.id DESC LIMIT 1) AS Since
+            FROM json_each(@places) held JOIN sheet_move m ON m.to_place = held.value AND m.to_place >= 100
+            JOIN standing_entry e ON e.id = m.entry_id JOIN sheet s ON s.id = m.sheet_id JOIN entry loaded ON loaded.id = s.entry_id
+            JOIN place box ON box.id = s.box_id JOIN place side ON side.id = s.side_id
+            WHERE e.date <= @asOf AND m.to_place = (SELECT m2.to_place FROM sheet_move m2 JOIN standing_entry e2 ON e2.id = m2.entry_id
+                WHERE m2.sheet_id = s.id AND e2.date <= @asOf ORDER BY e2.date DESC, e2.id DESC LIMIT 1)
+            """,
+            new { places, asOf }).AsList();
+        var lots = Lots(rows.Select(row => row.LotId).Distinct(), holdings);
+        var exposures = Exposures(rows.Select(row => row.Id), asOf);
+        foreach (var row in rows)
+            holdings.Film.Put(new Sheet(
+                new(row.Id), lots[row.LotId], new(row.Cost), new(row.BoxId), row.Box, new(row.SideId), row.Side, Days.Read(row.LoadedOn),
+                new(row.At), Days.Read(row.Since), exposures.GetValueOrDefault(row.Id)));
+    }
+
+    private Dictionary<long, Lot> Lots(IEnumerable<long> lots, Holdings holdings) => connection.Query<LotRow>(
+        """
+        SELECT l.id AS Id, i.code AS Item, e.date AS ReceivedOn, l.quantity AS Quantity, l.cost AS Cost, l.batch AS Batch,
+            l.expires_on AS ExpiresOn, l.storage AS Storage
+        FROM json_each(@lots) wanted JOIN lot l ON l.id = wanted.value JOIN item i ON i.id = l.item_id JOIN entry e ON e.id = l.entry_id
+        """,
+        new { lots = Json.Array(lots) })
+        .ToDictionary(row => row.Id, row => new Lot(
+            new(row.Id), row.Item, Days.Read(row.ReceivedOn), holdings.Item(row.Item)!.Of(row.Quantity), new(row.Cost), row.Batch,
+            Days.ReadOptional(row.ExpiresOn), row.Storage));
+
+    /// <summary>The note that holds for each sheet: the last one.</summary>
+    private Dictionary<long, Exposure> Exposures(IEnumerable<long> sheets, string asOf) => connection.Query<ExposureRow>(
+        """
+        SELECT x.sheet_id AS SheetId, x.date AS Date, x."group" AS "Group", x.line AS Line
+        FROM json_each(@sheets) wanted JOIN exposure x ON x.sheet_id = wanted.value JOIN standing_entry e ON e.id = x.entry_id
+        WHERE e.date <= @asOf ORDER BY e.date, e.id
+        """,
+        new { sheets = Json.Array(sheets), asOf })
+        .GroupBy(row => row.SheetId)
+        .ToDictionary(group => group.Key, group => new Exposure(Days.Read(group.Last().Date), group.Last().Group, group.Last().Line));
+
+    private void ReadStorage(Holdings holdings, string asOf)
+    {
+        var speeds = connection.Query<SpeedRow>(
+            """
+            SELECT s.lot_id AS LotId, s.speed AS Speed FROM lot_speed s JOIN standing_entry e ON e.id = s.entry_id
+            WHERE e.date <= @asOf ORDER BY e.date, e.id
+            """,
+            new { asOf }).GroupBy(row => row.LotId).ToDictionary(group => group.Key, group => (int)group.Last().Speed);
+        var stored = connection.Query<StoredRow>(
+            """
+            SELECT m.place_id AS PlaceId, m.storage AS Storage, m.opens_from AS OpensFrom
+            FROM json_each(@places) held JOIN storage_move m ON m.place_id = held.value JOIN standing_entry e ON e.id = m.entry_id
+            WHERE e.date <= @asOf ORDER BY e.date, e.id
+            """,
+            new { asOf, places = Json.Array(holdings.Containers.Select(container => container.Place.Value)) })
+            .GroupBy(row => row.PlaceId).ToDictionary(group => group.Key, group => group.Last());
+        foreach (var container in holdings.Containers.ToList())
+        {
+            var move = stored.GetValueOrDefault(container.Place.Value);
+            int? speed = speeds.TryGetValue(container.Lot.Id.Value, out var known) ? known : null;
+            if (move is not null || speed is not null)
+                holdings.Put(container with
+                {
+                    StoredIn = move?.Storage, OpensFrom = Days.ReadOptional(move?.OpensFrom), Lot = container.Lot with { Speed = speed },
+                });
+        }
+    }
+
+    internal sealed record BoxRow(long PlaceId, string Item, string Group);
+
+    internal sealed record NumberRow(long Year, long Running);
+
+    internal sealed record SideRow(long PlaceId, long HolderId, string Name, string? FilledOn, string? EmptiedOn, string? OutOfService);
+
+    internal sealed record HolderRow(long Id, string Code, string Format, string Notch, string? BoughtOn, string? CleanedOn, long? Bagged);
+
+    internal sealed record FaultRow(long PlaceId, string Cause, long Sheets);
+
+    internal sealed record SheetRow(
+        long Id, long LotId, long Cost, long BoxId, string Box, long SideId, string Side, string LoadedOn, long At, string Since);
+
+    internal sealed record LotRow(
+        long Id, string Item, string ReceivedOn, long Quantity, long Cost, string Batch, string? ExpiresOn, string Storage);
+
+    internal sealed record ExposureRow(long SheetId, string Date, string Group, string Line);
+
+    internal sealed record SpeedRow(long LotId, long Speed);
+
+    internal sealed record StoredRow(long PlaceId, string Storage, string? OpensFrom);
+}

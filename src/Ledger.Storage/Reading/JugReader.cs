@@ -1,0 +1,54 @@
+using Dapper;
+using Ledger.Core.Baths;
+using Ledger.Core.Measures;
+using Microsoft.Data.Sqlite;
+using NodaTime;
+
+namespace Ledger.Storage.Reading;
+
+/// <summary>Reads waste jugs with what is in them.</summary>
+internal sealed class JugReader(SqliteConnection connection)
+{
+    /// <summary>Every jug begun by the end of the day, those that were handed over too, in the order of their beginning.</summary>
+    public IReadOnlyList<WasteJug> All(LocalDate asOf)
+    {
+        var day = Dates.Text(asOf);
+        var fills = connection.Query<FillRow>(
+            """
+            SELECT f.place_id AS PlaceId, e.date AS Date, f.volume AS Volume, f.what AS What, f.material AS Material
+            FROM jug_fill f JOIN standing_entry e ON e.id = f.entry_id WHERE e.date <= @day ORDER BY e.date, e.id
+            """,
+            new { day })
+            .ToLookup(row => row.PlaceId, row => new JugFill(
+                Days.Read(row.Date), Volume.FromMicrolitres(row.Volume), row.What, row.Material is null ? null : Named.Material(row.Material)));
+        return
+        [
+            .. connection.Query<JugRow>(
+                """
+                SELECT j.place_id AS PlaceId, p.code AS Code, j.contents AS Contents, j.size AS Size, e.date AS StartedOn,
+                    o.date AS HandedOverOn, o.destination AS HandedTo
+                FROM jug j JOIN place p ON p.id = j.place_id JOIN standing_entry e ON e.id = j.entry_id
+                LEFT JOIN (SELECT h.place_id, h."to" AS destination, oe.date FROM jug_handover h JOIN standing_entry oe ON oe.id = h.entry_id
+                    WHERE oe.date <= @day) o ON o.place_id = j.place_id
+                WHERE e.date <= @day ORDER BY e.date, j.place_id
+                """,
+                new { day })
+            .Select(row => new WasteJug
+            {
+                Place = new(row.PlaceId),
+                Code = row.Code,
+                Contents = row.Contents,
+                Size = Volume.FromMicrolitres(row.Size),
+                StartedOn = Days.Read(row.StartedOn),
+                Fills = [.. fills[row.PlaceId]],
+                HandedOverOn = Days.ReadOptional(row.HandedOverOn),
+                HandedTo = row.HandedTo ?? "",
+            }),
+        ];
+    }
+
+    internal sealed record FillRow(long PlaceId, string Date, long Volume, string What, string? Material);
+
+    internal sealed record JugRow(
+        long PlaceId, string Code, string Contents, long Size, string StartedOn, string? HandedOverOn, string? HandedTo);
+}

@@ -1,0 +1,62 @@
+using Dapper;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+using Microsoft.Data.Sqlite;
+using NodaTime;
+
+namespace Ledger.Storage.Reading;
+
+/// <summary>Reads where an item is, and what nobody has touched for long.</summary>
+internal sealed class PlaceReader(SqliteConnection connection)
+{
+    public IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf) =>
+    [
+        .. connection.Query<PlaceRow>(
+            """
+            SELECT p.code AS Code, p.kind AS Kind, i.unit AS Unit, sum(t.quantity) AS Quantity, sum(t.value) AS Value
+            FROM (
+                SELECT b.place_id, b.lot_id, b.quantity, b.value
+                FROM item i JOIN lot l ON l.item_id = i.id JOIN balance b ON b.lot_id = l.id WHERE i.code = @item
+                UNION ALL
+                SELECT m.from_place, m.lot_id, m.quantity, m.value
+                FROM item i JOIN lot l ON l.item_id = i.id JOIN movement m ON m.lot_id = l.id JOIN entry e ON e.id = m.entry_id
+                WHERE i.code = @item AND e.date > @asOf
+                UNION ALL
+                SELECT m.to_place, m.lot_id, -m.quantity, -m.value
+                FROM item i JOIN lot l ON l.item_id = i.id JOIN movement m ON m.lot_id = l.id JOIN entry e ON e.id = m.entry_id
+                WHERE i.code = @item AND e.date > @asOf) t
+            JOIN place p ON p.id = t.place_id JOIN lot l ON l.id = t.lot_id JOIN item i ON i.id = l.item_id
+            GROUP BY p.id HAVING sum(t.quantity) <> 0 ORDER BY p.id < 100, p.kind, p.id
+            """,
+            new { item, asOf = Dates.Text(asOf) })
+        .Select(row => new PlaceHeld(row.Code, row.Kind, new(row.Quantity, Units.Named(row.Unit)!.Value), new(row.Value))),
+    ];
+
+    public IReadOnlyList<Untouched> UntouchedSince(LocalDate day, Holdings holdings)
+    {
+        var touched = connection.Query<TouchRow>(
+            """
+            SELECT held.value AS PlaceId, max(
+                coalesce((SELECT max(e.date) FROM movement m JOIN entry e ON e.id = m.entry_id
+                    WHERE m.to_place = held.value AND m.to_place >= 100 AND e.date <= @asOf), ''),
+                coalesce((SELECT max(e.date) FROM movement m JOIN entry e ON e.id = m.entry_id
+                    WHERE m.from_place = held.value AND m.from_place >= 100 AND e.date <= @asOf), ''),
+                coalesce((SELECT max(e.date) FROM opening o JOIN standing_entry e ON e.id = o.entry_id
+                    WHERE o.place_id = held.value AND e.date <= @asOf), '')) AS Date
+            FROM json_each(@places) held
+            """,
+            new { places = Json.Array(holdings.Containers.Select(container => container.Place.Value)), asOf = Dates.Text(holdings.AsOf) });
+        return
+        [
+            .. touched.Select(row => new Untouched(holdings.Container(new PlaceId(row.PlaceId))!, Days.Read(row.Date)))
+                .Where(container => container.LastTouched < day)
+                .OrderBy(container => container.LastTouched)
+                .ThenBy(container => container.Container.Code, StringComparer.OrdinalIgnoreCase),
+        ];
+    }
+
+    internal sealed record PlaceRow(string Code, string Kind, string Unit, long Quantity, long Value);
+
+    internal sealed record TouchRow(long PlaceId, string Date);
+}

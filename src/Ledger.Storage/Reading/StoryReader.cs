@@ -1,0 +1,143 @@
+using Dapper;
+using Ledger.Core.Costing;
+using Ledger.Core.Film;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Microsoft.Data.Sqlite;
+using NodaTime;
+
+namespace Ledger.Storage.Reading;
+
+/// <summary>Reads a sheet's whole story: box, holder, exposure, session, tray mates, cost, number.</summary>
+internal sealed class StoryReader(SqliteConnection connection)
+{
+    public SheetStory? Read(string name, LocalDate asOf, Holdings holdings)
+    {
+        var day = Dates.Text(asOf);
+        if (Find(name.Trim(), day, holdings.Film) is not { } id)
+            return null;
+        var row = connection.QueryFirstOrDefault<SheetRow>(
+            """
+            SELECT s.id AS Id, i.code AS Item, l.batch AS Batch, box.code AS Box, side.code AS Side, s.cost AS Cost, came.date AS CameOn,
+                (SELECT p.code FROM sheet_move m JOIN standing_entry e ON e.id = m.entry_id JOIN place p ON p.id = m.to_place
+                    WHERE m.sheet_id = s.id AND e.date <= @day ORDER BY e.date DESC, e.id DESC LIMIT 1) AS Place
+            FROM sheet s JOIN standing_entry came ON came.id = s.entry_id JOIN lot l ON l.id = s.lot_id JOIN item i ON i.id = l.item_id
+            JOIN place box ON box.id = s.box_id LEFT JOIN place side ON side.id = s.side_id
+            WHERE s.id = @id AND came.date <= @day
+            """,
+            new { id, day });
+        if (row is null)
+            return null;
+        return new()
+        {
+            Id = new(row.Id),
+            Item = row.Item,
+            Batch = row.Batch,
+            Box = row.Box,
+            Place = row.Place ?? row.Box,
+            Film = new(row.Cost),
+            LoadedOn = row.Side is null ? null : Days.Read(row.CameOn),
+            Side = row.Side,
+            Exposure = Exposure(id, day),
+            Development = Development(id, day),
+            Steps = Steps(id, day),
+        };
+    }
+
+    /// <summary>By #number, by the negative's number, or by the side: the sheet in it, or the one that was last in it.</summary>
+    private long? Find(string name, string day, FilmRegister film)
+    {
+        if (SheetId.Parse(name) is { } number)
+            return number.Value;
+        if (film.Side(name) is { } side)
+            return connection.QueryFirstOrDefault<long?>(
+                """
+                SELECT s.id FROM sheet s JOIN standing_entry e ON e.id = s.entry_id
+                WHERE s.side_id = @side AND e.date <= @day ORDER BY s.id DESC LIMIT 1
+                """,
+                new { side = side.Place.Value, day });
+        return connection.QueryFirstOrDefault<long?>(
+            "SELECT f.sheet_id FROM sheet_fate f JOIN standing_entry e ON e.id = f.entry_id WHERE f.negative = @name AND e.date <= @day",
+            new { name, day });
+    }
+
+    private Exposure? Exposure(long id, string day)
+    {
+        var row = connection.QueryFirstOrDefault<FilmReader.ExposureRow>(
+            """
+            SELECT x.sheet_id AS SheetId, x.date AS Date, x."group" AS "Group", x.line AS Line
+            FROM exposure x JOIN standing_entry e ON e.id = x.entry_id
+            WHERE x.sheet_id = @id AND e.date <= @day ORDER BY e.date DESC, e.id DESC LIMIT 1
+            """,
+            new { id, day });
+        return row is null ? null : new(Days.Read(row.Date), row.Group, row.Line);
+    }
+
+    private IReadOnlyList<SheetStep> Steps(long id, string day) =>
+    [
+        .. connection.Query<StepRow>(
+            """
+            SELECT e.id AS Entry, e.date AS Date, e.summary AS Summary
+            FROM standing_entry e WHERE e.date <= @day AND e.id IN (
+                SELECT entry_id FROM sheet_move WHERE sheet_id = @id
+                UNION SELECT entry_id FROM exposure WHERE sheet_id = @id
+                UNION SELECT entry_id FROM sheet_fate WHERE sheet_id = @id
+                UNION SELECT entry_id FROM keeper WHERE sheet_id = @id)
+            ORDER BY e.date, e.id
+            """,
+            new { id, day }).Select(row => new SheetStep(row.Entry, Days.Read(row.Date), row.Summary)),
+    ];
+
+    private SheetDevelopment? Development(long id, string day)
+    {
+        var row = connection.QueryFirstOrDefault<FateRow>(
+            """
+            SELECT f.entry_id AS Entry, s.code AS Session, e.date AS Date, f.position AS Position, f.batch AS Batch, f.cause AS Cause,
+                f.negative AS Negative, iif(EXISTS (SELECT 1 FROM keeper k JOIN standing_entry ke ON ke.id = k.entry_id
+                    WHERE k.sheet_id = f.sheet_id AND ke.date <= @day), 'keeper', f.fate) AS Fate
+            FROM sheet_fate f JOIN standing_entry e ON e.id = f.entry_id JOIN session s ON s.entry_id = f.entry_id
+            WHERE f.sheet_id = @id AND e.date <= @day
+            """,
+            new { id, day });
+        if (row is null)
+            return null;
+        var date = Days.Read(row.Date);
+        var name = $"{row.Session}-{row.Position:00}";
+        return new(
+            row.Session, date, name, Group(row), Named.Fate(row.Fate), row.Cause is null ? null : Named.Cause(row.Cause), row.Negative,
+            [.. Mates(id, row)], new CostReading(new CostReader(connection).Read(date, date)).Sheets.FirstOrDefault(sheet => sheet.Sheet == name));
+    }
+
+    /// <summary>The group of the line that the sheet's position falls into.</summary>
+    private string Group(FateRow fate)
+    {
+        var last = 0L;
+        foreach (var line in connection.Query<LineRow>(
+            """
+            SELECT sheets AS Sheets, "group" AS "Group" FROM session_sheets WHERE entry_id = @Entry ORDER BY number
+            """,
+            new { fate.Entry }))
+            if ((last += line.Sheets) >= fate.Position)
+                return line.Group;
+        return "";
+    }
+
+    private IEnumerable<string> Mates(long id, FateRow fate) => connection.Query<MateRow>(
+        """
+        SELECT f.sheet_id AS Sheet, f.negative AS Negative, f.fate AS Fate FROM sheet_fate f
+        WHERE f.entry_id = @Entry AND f.batch = @Batch AND f.sheet_id <> @id ORDER BY f.position
+        """,
+        new { id, fate.Entry, fate.Batch }).Select(row => row.Negative ?? $"{new SheetId(row.Sheet)} ({row.Fate})");
+
+    internal sealed record SheetRow(
+        long Id, string Item, string Batch, string Box, string? Side, long Cost, string CameOn, string? Place);
+
+    internal sealed record StepRow(long Entry, string Date, string Summary);
+
+    internal sealed record FateRow(
+        long Entry, string Session, string Date, long Position, long Batch, string? Cause, string? Negative, string Fate);
+
+    internal sealed record LineRow(long Sheets, string Group);
+
+    internal sealed record MateRow(long Sheet, string? Negative, string Fate);
+}

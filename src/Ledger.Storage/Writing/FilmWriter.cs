@@ -1,0 +1,135 @@
+using Dapper;
+using Ledger.Core.Film;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+using Microsoft.Data.Sqlite;
+
+namespace Ledger.Storage.Writing;
+
+/// <summary>Writes what an entry establishes about holders and sheets.</summary>
+internal sealed class FilmWriter(SqliteConnection connection, long entry)
+{
+    public void Write(FilmFact fact)
+    {
+        switch (fact)
+        {
+            case HolderDefined defined: Write(defined); break;
+            case HolderCleaned cleaned: Write(cleaned); break;
+            case SideServed served: Write(served); break;
+            case ExposedBoxBegun begun: Write(begun.Box); break;
+            case SheetLoaded loaded: Write(loaded.Sheet); break;
+            case SheetMoved moved: Move(moved.Sheet.Id, moved.Sheet.At, moved.To); break;
+            case SheetExposed exposed: Write(exposed); break;
+            case SheetDeveloped developed: Write(developed); break;
+            case DummyUsed dummy: Write(dummy); break;
+            case KeeperNamed named: Write(named); break;
+            case ContainerStored stored: Write(stored); break;
+            case LotRated rated: Write(rated); break;
+            default: throw new ArgumentException($"no table holds a {fact.GetType().Name}", nameof(fact));
+        }
+    }
+
+    private void Write(HolderDefined defined)
+    {
+        var holder = defined.Holder;
+        connection.Execute(
+            """
+            INSERT INTO holder (id, code, format, notch, bought_on) VALUES (@Id, @Code, @Format, @Notch, @BoughtOn)
+            ON CONFLICT (id) DO UPDATE SET notch = excluded.notch, bought_on = excluded.bought_on
+            """,
+            new { holder.Id, holder.Code, Format = holder.Format.Code, holder.Notch, BoughtOn = holder.BoughtOn is { } day ? Dates.Text(day) : null });
+        if (!defined.IsNew)
+            return;
+        for (var i = 0; i < holder.Sides.Count; i++)
+        {
+            var side = holder.Sides[i];
+            WritePlace(side.Place, "holder side", side.Code);
+            connection.Execute(
+                "INSERT INTO holder_side (place_id, holder_id, number, name) VALUES (@Place, @Holder, @Number, @Name)",
+                new { Place = side.Place.Value, Holder = holder.Id, Number = i + 1, side.Name });
+        }
+    }
+
+    private void Write(HolderCleaned cleaned) => connection.Execute(
+        "INSERT INTO cleaning (entry_id, holder_id, bagged) VALUES (@entry, @Holder, @Bagged)",
+        new { entry, Holder = cleaned.Holder.Id, Bagged = cleaned.IsBagged ? 1 : 0 });
+
+    private void Write(SideServed served) => connection.Execute(
+        "INSERT INTO side_service (entry_id, place_id, in_service, reason) VALUES (@entry, @Place, @InService, @Reason)",
+        new { entry, Place = served.Side.Place.Value, InService = served.IsInService ? 1 : 0, served.Reason });
+
+    private void Write(ExposedBox box)
+    {
+        WritePlace(box.Place, "exposed box", box.Code);
+        connection.Execute(
+            """
+            INSERT INTO exposed_box (place_id, item_id, "group") VALUES (@Place, (SELECT id FROM item WHERE code = @Item), @Group)
+            """,
+            new { Place = box.Place.Value, box.Item, box.Group });
+    }
+
+    private void Write(Sheet sheet)
+    {
+        WriteSheet(sheet.Id, sheet.Lot.Id, sheet.Box, sheet.Side, sheet.Cost);
+        Move(sheet.Id, sheet.Box, sheet.Side);
+    }
+
+    private void Write(SheetExposed exposed) => connection.Execute(
+        """
+        INSERT INTO exposure (entry_id, sheet_id, date, "group", line) VALUES (@entry, @Sheet, @Date, @Group, @Line)
+        """,
+        new
+        {
+            entry, Sheet = exposed.Sheet.Id.Value, Date = Dates.Text(exposed.Exposure.Date), exposed.Exposure.Group, exposed.Exposure.Line,
+        });
+
+    private void Write(SheetDeveloped developed)
+    {
+        if (developed.Box is { } box)
+        {
+            WriteSheet(developed.Sheet, developed.Lot, box, null, developed.Cost);
+            Move(developed.Sheet, box, developed.Fate.IsNegative() ? Places.FiledNegatives : Places.Rejects);
+        }
+
+        connection.Execute(
+            """
+            INSERT INTO sheet_fate (entry_id, sheet_id, position, batch, fate, cause, negative, year, running)
+            VALUES (@entry, @Sheet, @Position, @Batch, @Fate, @Cause, @Negative, @Year, @Running)
+            """,
+            new
+            {
+                entry, Sheet = developed.Sheet.Value, developed.Position, developed.Batch, Fate = developed.Fate.Name(), Cause = developed.Cause?.Name(),
+                Negative = developed.Negative?.Name, developed.Negative?.Year, developed.Negative?.Running,
+            });
+    }
+
+    private void Write(DummyUsed dummy) => connection.Execute(
+        """
+        INSERT INTO dummy (entry_id, line, item_id, sheets, area, "group", note)
+        VALUES (@entry, @Line, (SELECT id FROM item WHERE code = @Item), @Sheets, @Area, @Group, @Note)
+        """,
+        new { entry, dummy.Line, dummy.Item, dummy.Sheets, Area = dummy.Area.Hundredths, dummy.Group, dummy.Note });
+
+    private void Write(KeeperNamed named) => connection.Execute(
+        "INSERT INTO keeper (entry_id, sheet_id) VALUES (@entry, @Sheet)", new { entry, Sheet = named.Sheet.Value });
+
+    private void Write(ContainerStored stored) => connection.Execute(
+        "INSERT INTO storage_move (entry_id, place_id, storage, opens_from) VALUES (@entry, @Place, @Storage, @OpensFrom)",
+        new { entry, Place = stored.Container.Value, stored.Storage, OpensFrom = stored.OpensFrom is { } day ? Dates.Text(day) : null });
+
+    private void Write(LotRated rated) => connection.Execute(
+        "INSERT INTO lot_speed (entry_id, lot_id, speed) VALUES (@entry, @Lot, @Speed)", new { entry, Lot = rated.Lot.Value, rated.Speed });
+
+    private void WriteSheet(SheetId sheet, LotId lot, PlaceId box, PlaceId? side, Money cost) => connection.Execute(
+        "INSERT INTO sheet (id, entry_id, lot_id, box_id, side_id, cost) VALUES (@Sheet, @entry, @Lot, @Box, @Side, @Cost)",
+        new { Sheet = sheet.Value, entry, Lot = lot.Value, Box = box.Value, Side = side?.Value, Cost = cost.Millionths });
+
+    private void Move(SheetId sheet, PlaceId from, PlaceId to) => connection.Execute(
+        "INSERT INTO sheet_move (entry_id, sheet_id, from_place, to_place) VALUES (@entry, @Sheet, @From, @To)",
+        new { entry, Sheet = sheet.Value, From = from.Value, To = to.Value });
+
+    private void WritePlace(PlaceId place, string kind, string code) => connection.Execute(
+        "INSERT INTO place (id, kind, code, entry_id) VALUES (@Id, @kind, @code, @entry)", new { Id = place.Value, kind, code, entry });
+}

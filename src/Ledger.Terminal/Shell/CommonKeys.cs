@@ -1,0 +1,80 @@
+using System.Globalization;
+using Ledger.Core.Journal;
+using Ledger.Terminal.Forms;
+using Ledger.Terminal.Screens;
+using Ledger.Terminal.Tables;
+using Terminal.Gui.Input;
+
+namespace Ledger.Terminal.Shell;
+
+/// <summary>The keys that mean the same on every screen, named once: they act, stand on the key lines and in the help.</summary>
+internal sealed class CommonKeys
+{
+    private const int LookBack = 50;
+    private readonly ILedger _ledger;
+
+    public CommonKeys(ILedger ledger, IReadOnlyList<TableModel> screens)
+    {
+        _ledger = ledger;
+        Work =
+        [
+            ScreenKey.Letter('S', "Session", "logs a session", _ => new Fill(new SessionForm(ledger))),
+            ScreenKey.Letter('B', "Bath", "mixes a bath", _ => new Fill(new BathForm(ledger, null))),
+            ScreenKey.Letter('R', "Receipt", "records a receipt", _ => new Fill(new ReceiptForm(ledger, null))),
+            ScreenKey.Letter('P', "Plan", "shows what is planned, and the processes", _ => new Into(new PlansModel(ledger))),
+            ScreenKey.Letter('U', "Undo", "takes back the last entry; in the journal, the selected one", _ => TakeBack()),
+        ];
+        Screens = [.. screens.Select((screen, i) => Digit(i + 1, screen.Name))];
+    }
+
+    /// <summary>The forms, and undo.</summary>
+    public IReadOnlyList<ScreenKey> Work { get; }
+
+    /// <summary>The main screens' digits.</summary>
+    public IReadOnlyList<ScreenKey> Screens { get; }
+
+    /// <summary>The entry that was saved last here.</summary>
+    public long? LastSaved { get; set; }
+
+    /// <summary>Blanks the screen; a blank is typed in a form, so that there another key does it.</summary>
+    public static KeyHint Blank(bool typing) => typing ? new(Key.F9, "F9", "Blank") : new(Key.Space, "Space", "Blank");
+
+    /// <summary>Opens the help.</summary>
+    public static KeyHint Help { get; } = new(Key.F1, "F1", "Help");
+
+    /// <summary>Goes back.</summary>
+    public static KeyHint Back { get; } = new(Key.Esc, "Esc", "Back");
+
+    /// <summary>Quits.</summary>
+    public static KeyHint Quit { get; } = new(Key.Q.WithCtrl, "Ctrl+Q", "Quit");
+
+    /// <summary>What the help says of them; in a form, letters and digits are typed.</summary>
+    public IEnumerable<(string Name, string Meaning)> Meanings(bool typing)
+    {
+        if (!typing)
+        {
+            yield return ($"1 to {Screens.Count}", string.Join(", ", Screens.Select(screen => screen.Label)));
+            foreach (var key in Work)
+                yield return (key.Name, key.Meaning);
+            yield return ("Space", "blanks the screen until a key is pressed");
+            yield return ("Enter", "opens what is selected");
+        }
+
+        yield return ("Tab", typing ? "goes to the next field" : "goes from the table to its details, where the arrows scroll");
+        yield return ("F9", "blanks the screen, in a form too");
+        yield return ("Esc", "goes back");
+        yield return ("F1", "this help");
+        yield return ("Ctrl+Q", "quits");
+    }
+
+    private static ScreenKey Digit(int digit, string screen) =>
+        ScreenKey.Letter(digit.ToString(CultureInfo.InvariantCulture)[0], screen, $"goes to {screen}", _ => new Go(screen, null));
+
+    private Step TakeBack()
+    {
+        var latest = _ledger.Journal(_ledger.Today, LastSaved + 1, LookBack);
+        return latest.FirstOrDefault(entry => entry is { Reverses: null, ReversedBy: null }) is { } entry
+            ? new Fill(new CorrectionForm(_ledger, entry))
+            : new Say("There is no entry to take back.");
+    }
+}

@@ -1,0 +1,76 @@
+using Ledger.Terminal.Tables;
+using Terminal.Gui.ViewBase;
+
+namespace Ledger.Terminal.Shell;
+
+/// <summary>Where the pages lie: the top one is seen, the ones below wait with what was selected and typed in them.</summary>
+internal sealed class Desk : View
+{
+    private readonly Stack<Page> _pages = new();
+
+    public Desk()
+    {
+        Width = Dim.Fill();
+        CanFocus = true;
+    }
+
+    /// <summary>The page that is seen.</summary>
+    public Page Top => _pages.Peek();
+
+    /// <summary>The main screen at the bottom.</summary>
+    public TableModel? Root => _pages.Last() is TablePage { Model: var model } ? model : null;
+
+    /// <summary>Whether there is a page below the top one.</summary>
+    public bool HasBelow => _pages.Count > 1;
+
+    /// <summary>Whether something that was typed lies on it unsaved.</summary>
+    public bool WouldLose => _pages.Any(page => page.WouldLose);
+
+    /// <summary>Lays a page on top.</summary>
+    public void Lay(Page page)
+    {
+        if (_pages.TryPeek(out var below))
+            Remove(below);
+        _pages.Push(page);
+        Add(page);
+        page.SetFocus();
+    }
+
+    /// <summary>Takes the top page away.</summary>
+    public void TakeAway()
+    {
+        Drop(_pages.Pop());
+        Add(Top);
+        Top.SetFocus();
+    }
+
+    /// <summary>Clears everything away for another page.</summary>
+    public void Change(Page page)
+    {
+        while (_pages.TryPop(out var old))
+            Drop(old);
+        Lay(page);
+    }
+
+    /// <summary>Reads every page anew.</summary>
+    public void Refresh()
+    {
+        foreach (var page in _pages)
+            page.Refresh();
+    }
+
+    protected override void Dispose(bool disposing)
+    {
+        if (disposing)
+            foreach (var page in _pages.Where(page => page.SuperView is null))
+                page.Dispose();
+        base.Dispose(disposing);
+    }
+
+    private void Drop(Page page)
+    {
+        if (page.SuperView is not null)
+            Remove(page);
+        page.Dispose();
+    }
+}

@@ -1,0 +1,34 @@
+using Ledger.Terminal.Pictures;
+using Terminal.Gui.Drawing;
+using Terminal.Gui.ViewBase;
+
+namespace Ledger.Terminal.Shell;
+
+/// <summary>What just happened, or why something did not. One line is kept for it; a long sentence takes more.</summary>
+internal sealed class MessageLine : View
+{
+    private const int MostLines = 4;
+
+    /// <summary>The sentence.</summary>
+    public string Sentence { get; private set; } = "";
+
+    /// <summary>How many lines the sentence takes at a width.</summary>
+    public int LinesAt(int width) => Math.Clamp(Paragraph.Of(Sentence, width - 2).Count(), 1, MostLines);
+
+    /// <summary>Says something else.</summary>
+    public void Say(string sentence)
+    {
+        Sentence = sentence;
+        SuperView?.SetNeedsLayout();
+        SetNeedsDraw();
+    }
+
+    protected override bool OnDrawingContent(DrawContext? context)
+    {
+        SetAttributeForRole(VisualRole.Normal);
+        var row = 0;
+        foreach (var line in Paragraph.Of(Sentence, Viewport.Width - 2).Take(MostLines))
+            AddStr(1, row++, line);
+        return true;
+    }
+}

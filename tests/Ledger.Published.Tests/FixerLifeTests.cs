@@ -1,0 +1,87 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Journal;
+using Ledger.Core.Keeping;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+using NodaTime;
+
+namespace Ledger.Published.Tests;
+
+/// <summary>How long a fixer lives, as a keeping table and manuals print it. All of it is a user's setting; these are settings like theirs.</summary>
+public sealed class FixerLifeTests
+{
+    private static readonly LocalDate Mixed = new(2026, 1, 1);
+
+    /// <summary>
+    /// FIX-44 to FIX-49: the keeping table of a rapid fixer as a newsgroup post of 2005 quotes its data sheet; months of 30 days, a year of
+    /// 365: concentrate 24 and 6 months, working solution 6, 1 and 2 months, and 7 days.
+    /// </summary>
+    private static readonly KeepingLimits _table = new(
+        SealedDays: 730, OpenedFullDays: 730, OpenedPartDays: 182, WorkingFullDays: 182, WorkingPartDays: 30, TrayHours: 168, FloatingLidDays: 61);
+
+    [Theory]
+    [InlineData(WorkingContainer.FullBottle, 182, KeepingRule.SinceMixing)]
+    [InlineData(WorkingContainer.PartFullBottle, 30, KeepingRule.InPartFullBottle)]
+    [InlineData(WorkingContainer.FloatingLid, 61, KeepingRule.UnderFloatingLid)]
+    [InlineData(WorkingContainer.OpenTray, 7, KeepingRule.InOpenTray)]
+    public void A_working_solution_keeps_as_its_container_allows(WorkingContainer container, int days, KeepingRule rule)
+    {
+        var good = GoodUntil.OfWorkingSolution(_table, Mixed, [new(Mixed, container)])!;
+        Assert.Equal((Mixed.PlusDays(days), rule), (good.Date, good.Rule));
+    }
+
+    [Fact]
+    public void A_concentrate_keeps_two_years_full_and_half_a_year_part_full()
+    {
+        Assert.Equal(Mixed.PlusDays(730), GoodUntil.OfContainer(_table, null, Mixed, null, null)!.Date);
+        var half = Mixed.PlusDays(100);
+        Assert.Equal(
+            new GoodUntil(half.PlusDays(182), KeepingRule.SinceHalfEmpty), GoodUntil.OfContainer(_table, null, Mixed, Mixed.PlusDays(10), half));
+    }
+
+    [Theory]
+    [InlineData(30, 59, false)]
+    [InlineData(30, 60, true)] // FIX-14, NAVEDTRA 14209: spent when clearing takes twice as long as when fresh
+    [InlineData(30, 61, true)]
+    public void Film_fixer_is_spent_at_twice_the_fresh_clearing_time(int fresh, int seconds, bool isSpent)
+    {
+        var reading = new BathReading(With(new ClearingTime(Mixed, "film", seconds * 10, false, Area.Zero, fresh * 10)), Mixed);
+        Assert.Equal(isSpent ? BathEnd.Test : null, reading.EndedBy);
+    }
+
+    [Theory]
+    [InlineData(2000, 60, 120)] // FIX-13, NAVEDTRA 14209: twice the clearing time
+    [InlineData(3000, 60, 180)] // FIX-35, FIX-36: three times, for film with tabular grain
+    [InlineData(2000, 80, 160)] // FIX-28: at the end of a bath of 40 s fresh, four times the fresh time
+    public void Film_is_fixed_for_a_multiple_of_its_clearing_time(int multiple, int clearing, int seconds)
+    {
+        var test = new ClearingTime(Mixed, "film", clearing * 10, false, Area.Zero, 400);
+        Assert.Equal(seconds * 10, test.FixingTenths(multiple));
+        Assert.Equal(seconds, new BathReading(With(test) with { Limits = new(2000, multiple, null) }, Mixed).FixingSeconds);
+    }
+
+    [Theory]
+    [InlineData("silver-limit-paper", "0.5", 500)]       // FIX-38: single print bath, archival
+    [InlineData("silver-limit-paper-first", "2", 2000)]  // FIX-39: first of two print baths
+    public void A_print_bath_ends_at_its_silver_limit(string setting, string limit, int milligrams)
+    {
+        var settings = Settings.Default.With(setting, limit)!;
+        Assert.Equal(milligrams, settings.SilverLimitPaper ?? settings.SilverLimitPaperFirst);
+        var bath = With() with { Material = BathMaterial.Paper, Limits = new(2000, 2000, milligrams) };
+        Assert.Null(new BathReading(bath with { SilverReadings = [new(Mixed, milligrams - 1)] }, Mixed).EndedBy);
+        Assert.Equal(BathEnd.Test, new BathReading(bath with { SilverReadings = [new(Mixed, milligrams)] }, Mixed).EndedBy);
+    }
+
+    private static Bath With(params ClearingTime[] tests) => new()
+    {
+        Place = new(100),
+        Code = "F1",
+        Item = "fixer",
+        Role = ItemRole.Fixer,
+        Material = BathMaterial.Film,
+        WorkingVolume = Volume.FromMillilitres(1000),
+        Dilution = Dilution.Parse("1+4"),
+        MixedOn = Mixed,
+        ClearingTests = tests,
+    };
+}

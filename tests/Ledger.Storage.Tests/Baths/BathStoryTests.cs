@@ -1,0 +1,213 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Costing;
+using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Keeping;
+using Ledger.Core.Measures;
+using Ledger.Storage.Tests.Support;
+
+namespace Ledger.Storage.Tests.Baths;
+
+/// <summary>What is learned about baths, bottles and jugs comes back from the file as it went in, and is undone by a correction.</summary>
+public sealed class BathStoryTests : IDisposable
+{
+    private readonly TemporaryLedger _file = new();
+
+    public BathStoryTests() => Some.Stock(_file);
+
+    public void Dispose() => _file.Dispose();
+
+    private Holdings Now => _file.Ledger.HoldingsOn(_file.Ledger.Today);
+
+    private BathReading F1 => new(Now.Bath("F1")!, _file.Ledger.Today);
+
+    [Fact]
+    public void AClearingTestKnowsTheAreaBeforeItAndItsBaseline()
+    {
+        _file.Accept(Test(40, isFresh: true, month: 2));
+        _file.Accept(Some.Session());
+        _file.Accept(Test(55, month: 4, sheets: 1));
+        _file.Accept(Some.Session("S02", month: 5));
+        _file.Accept(Test(85, month: 6));
+
+        var tests = Now.Bath("F1")!.ClearingTests;
+        Assert.Equal([0m, 320, 640], tests.Select(test => test.Worked.SquareInches));
+        Assert.Equal([1m, 1.375m, 2.125m], tests.Select(test => test.Ratio!.Value));
+        Assert.Equal((BathEnd.Test, Some.Day(6, 10)), (F1.EndedBy, F1.Ends[0].On));
+        Assert.Equal(170m, F1.FixingSeconds);
+        Assert.NotNull(F1.Clearing.Line);
+        Assert.Equal(41, Now.OnHand(Now.Item("pan")!).Base);
+        Assert.Empty(_file.Ledger.Check(null, default).Problems);
+        Assert.Single(_file.Ledger.HoldingsOn(Some.Day(3, 31)).Bath("F1")!.ClearingTests);
+        Assert.Equal(3, _file.Ledger.Bath("F1", _file.Ledger.Today)!.ClearingTests.Count);
+    }
+
+    [Fact]
+    public void AFreshTimeInAnotherBathOfTheSameItemIsABaselineToo()
+    {
+        _file.Accept(Test(40, isFresh: true, month: 2));
+        _file.Accept(Some.Bath("F2", month: 4));
+        _file.Accept(Test(60, month: 5) with { Bath = "F2" });
+        Assert.Equal(1.5m, Now.Bath("F2")!.ClearingTests[0].Ratio);
+        Assert.Contains("1.5 times", _file.Ledger.Journal(_file.Ledger.Today, null, 1)[0].Summary, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WhatIsSeenEndsTheBathAndACorrectionBringsItBack()
+    {
+        var seen = _file.Accept(new BathObservation { Key = Some.Key(), Date = Some.Day(3, 1), Bath = "F1", Sign = "yellow" });
+        Assert.Equal(BathEnd.Sight, new BathReading(Now.Bath("F1")!, Some.Day(3, 2)).EndedBy);
+        var mixing = _file.Ledger.Journal(_file.Ledger.Today, null, 50).Single(entry => entry.Kind == "bath");
+        Assert.Equal(RefusalKind.DependedOn, _file.Refuse(Correct(mixing.Number)).Kind);
+        _file.Accept(Correct(seen.Number));
+        Assert.Null(new BathReading(Now.Bath("F1")!, Some.Day(3, 2)).EndedBy);
+    }
+
+    [Fact]
+    public void SilverResidueAndContainerComeBack()
+    {
+        _file.Accept(new SettingChange { Key = Some.Key(), Date = Some.Day(2, 2), Setting = "silver-limit-film", Value = "6" });
+        _file.Accept(Some.Session());
+        _file.Accept(new SilverTest { Key = Some.Key(), Date = Some.Day(3, 2), Bath = "F1", GramsPerLitre = 6.5m });
+        _file.Accept(new ResidualCheck
+        {
+            Key = Some.Key(), Date = Some.Day(3, 2), Bath = "F1", LookedFor = "silver", Result = "faint stain", HasPassed = false, Session = "S01",
+        });
+        _file.Accept(new BathStorage { Key = Some.Key(), Date = Some.Day(3, 3), Bath = "F1", Container = WorkingContainer.OpenTray });
+        var bath = Now.Bath("F1")!;
+        Assert.Equal(6.5m, bath.SilverReadings.Single().GramsPerLitre);
+        Assert.Equal(("faint stain", false, "S01"), (bath.ResidualTests[0].Result, bath.ResidualTests[0].HasPassed, bath.ResidualTests[0].Session));
+        Assert.Equal(new Standing(Some.Day(3, 3), WorkingContainer.OpenTray), bath.Standings.Single());
+        Assert.Equal(BathEnd.Test, F1.EndedBy);
+    }
+
+    [Fact]
+    public void ATopUpMovesItsCostAndEveryPeriodReconciles()
+    {
+        _file.Accept(Some.Session());
+        _file.Accept(new TopUp { Key = Some.Key(), Date = Some.Day(4, 1), Bath = "F1", Added = Volume.FromMillilitres(200) });
+        _file.Accept(Some.Session("S02", month: 5));
+        _file.Accept(Some.Session("S03", 30, month: 6));
+        _file.Accept(Some.Session("S04", 4, month: 7));
+        _file.Accept(new TopUp { Key = Some.Key(), Date = Some.Day(8, 1), Bath = "F1", Added = Volume.FromMillilitres(100) });
+        Assert.Equal(340_000, Now.Bath("F1")!.Contents.Sum(content => content.Quantity.Base) - 20_000);
+        Assert.Equal(5.406m + 0.318m, Now.Bath("F1")!.Value.Amount);
+        Assert.Equal(Some.Day(7, 1), Now.Bath("F1")!.FilledOn);
+        EveryPeriodReconciles();
+        _file.Accept(new Discard { Key = Some.Key(), Date = Some.Day(9, 1), What = "F1", Reason = "spent" });
+        EveryPeriodReconciles();
+    }
+
+    [Fact]
+    public void ARotationIsReadBackWithBothMixingDates()
+    {
+        _file.Accept(Some.Receipt("fix", price: 15.90m));
+        _file.Accept(Some.Bath("F2", "F1"));
+        _file.Accept(Some.Session());
+        _file.Accept(new Rotation { Key = Some.Key(), Date = Some.Day(4, 1), NewBath = "F3" });
+        Assert.Equal([("F2", Some.Day(2, 1)), ("F3", Some.Day(4, 1))], Now.Baths.Select(bath => (bath.Code, bath.MixedOn)));
+        Assert.Equal(1, Now.Bath("F3")!.Rotations);
+        EveryPeriodReconciles();
+    }
+
+    [Fact]
+    public void DecantedBottlesHaveClocksOfTheirOwn()
+    {
+        _file.Accept(new Decanting
+        {
+            Key = Some.Key(), Date = Some.Day(3, 1), From = "syrup",
+            Bottles = [new(Millilitres(250)), new(Millilitres(250)), new(Millilitres(250), null, "third"), new(Millilitres(600))],
+        });
+        var bottles = Now.ContainersOf("syrup").ToList();
+        Assert.Equal(["syrup/2", "syrup/3", "third", "syrup/5"], bottles.Select(bottle => bottle.Code));
+        Assert.Equal([null, null, null, Some.Day(3, 1)], bottles.Select(bottle => bottle.HalfEmptyOn));
+        Assert.All(bottles, bottle => Assert.Equal((Some.Day(3, 1), 10.5m), (bottle.OpenedOn, bottle.Value.Amount)));
+        EveryPeriodReconciles();
+        _file.Accept(Some.Session(month: 4));
+        Assert.Equal(225_000, Now.Container("syrup/2")!.Held.Base);
+        var decanting = _file.Ledger.Journal(_file.Ledger.Today, null, 50).Single(entry => entry.Kind == "decanting");
+        Assert.Equal(RefusalKind.DependedOn, _file.Refuse(Correct(decanting.Number)).Kind);
+    }
+
+    [Fact]
+    public void StockSolutionsBringTheirOwnLotCostAndLife()
+    {
+        _file.Accept(Some.Define(Some.Syrup() with { Code = "powder", Unit = Unit.Gram, Pack = Quantity.Of(100, Unit.Gram), Dilution = null, MinimumPer80SquareInches = null }));
+        _file.Accept(Some.Define(Some.Syrup() with { Code = "stock", StockOf = "powder", Density = Density.Of(1.1m), DeadVolume = Millilitres(5) }));
+        _file.Accept(Some.Receipt("powder", 2, 10m));
+        var mixing = _file.Accept(new StockSolution
+        {
+            Key = Some.Key(), Date = Some.Day(3, 1), Item = "stock", Volume = Volume.FromMillilitres(1000), Bottles = [new(Millilitres(500)), new(Millilitres(500))],
+        });
+        Assert.Equal([(5m, true), (5m, true)], Now.ContainersOf("stock").Select(bottle => (bottle.Value.Amount, bottle.Lot.IsMixed)));
+        var stock = Now.Item("stock")!;
+        Assert.Equal(("powder", 1100, 5_000L), (stock.StockOf, stock.Density!.Value.Thousandths, stock.DeadVolume!.Value.Base));
+        EveryPeriodReconciles();
+        _file.Accept(Correct(mixing.Number));
+        Assert.Equal(200_000, Now.OnHand(Now.Item("powder")!).Base);
+        Assert.Empty(Now.ContainersOf("stock"));
+        EveryPeriodReconciles();
+    }
+
+    [Fact]
+    public void JugsTakeWhatIsPouredOutAndAreHandedOver()
+    {
+        var start = _file.Accept(new JugStart { Key = Some.Key(), Date = Some.Day(2, 1), Jug = "J1", Size = Volume.FromMillilitres(20_000), Contents = "used fixer" });
+        Assert.Contains("has room", string.Join(' ', Preview(Pour(null)).Remarks), StringComparison.Ordinal);
+        _file.Accept(Pour("j1"));
+        _file.Accept(new JugFilling { Key = Some.Key(), Date = Some.Day(5, 2), Jug = "J1", Volume = Volume.FromMillilitres(500), What = "rinse" });
+        var jug = Now.Jug("J1")!;
+        Assert.Equal((2000m, 18_000m), (jug.Held.Millilitres, jug.Room.Millilitres));
+        Assert.Equal((BathMaterial.Film, "film fixer F1"), (jug.Fills[0].Material!.Value, jug.Fills[0].What));
+        Assert.Equal(RefusalKind.DependedOn, _file.Refuse(Correct(start.Number)).Kind);
+        _file.Accept(new JugHandover { Key = Some.Key(), Date = Some.Day(6, 1), Jug = "J1", To = "collection point" });
+        Assert.Null(Now.Jug("J1"));
+        Assert.Equal("collection point", _file.Ledger.JugsOn(_file.Ledger.Today).Single().HandedTo);
+        EveryPeriodReconciles();
+    }
+
+    [Fact]
+    public void AChangedFormulaKeepsOlderLotsAsTheyWere()
+    {
+        _file.Accept(Some.Define(Some.Gloves() with { Formula = "2", Keeping = new(SealedDays: 10) }));
+        _file.Accept(Some.Receipt("gloves", month: 2));
+        var limits = Now.Item("gloves")!.Keeping;
+        Assert.Equal([null, Some.Day(2, 12)], Now.ContainersOf("gloves").Select(box => box.GoodUntil(limits)?.Date));
+        Assert.Equal(["", "2"], Now.ContainersOf("gloves").Select(box => box.Lot.Formula));
+    }
+
+    [Fact]
+    public void SettingsOfAnItemThatOnlySomeHaveComeBack()
+    {
+        _file.Accept(Some.Define(Some.Fixer() with
+        {
+            OtherCapacities = [new(Area.FromSquareInches(1000), "strict"), new(Area.FromSquareInches(1600), "maker's")],
+            Keeping = new(WorkingFullDays: 180, FloatingLidDays: 60),
+        }));
+        Assert.Equal(["handbook", "strict", "maker's"], F1.Bases.Select(basis => basis.Capacity.Basis));
+        Assert.Equal([3000m, 1500, 2400], F1.Bases.Select(basis => basis.Remaining.SquareInches));
+        Assert.Equal(60, Now.Item("fix")!.Keeping.FloatingLidDays);
+    }
+
+    private void EveryPeriodReconciles()
+    {
+        Assert.Empty(_file.Ledger.Check(null, default).Problems);
+        for (var month = 1; month <= 12; month++)
+            Assert.True(new CostReading(_file.Ledger.Costs(Some.Day(month, 1), Some.Day(12, 31))).Reconciles, $"from month {month}");
+        for (var month = 1; month <= 12; month++)
+            Assert.True(new CostReading(_file.Ledger.Costs(Some.Day(1, 1), Some.Day(month, 15))).Reconciles, $"to month {month}");
+    }
+
+    private Posting Preview(Entry entry) => Assert.IsType<Accepted>(_file.Ledger.Preview(entry)).Posting;
+
+    private static Discard Pour(string? jug) => new() { Key = Some.Key(), Date = Some.Day(5, 1), What = "F1", Reason = "spent", Jug = jug };
+
+    private static Quantity Millilitres(decimal amount) => Quantity.Of(amount, Unit.Millilitre);
+
+    private static ClearingTest Test(decimal seconds, int month, bool isFresh = false, int sheets = 0) => new()
+    {
+        Key = Some.Key(), Date = Some.Day(month, 10), Bath = "F1", Film = "pan", Seconds = seconds, IsFresh = isFresh, Sheets = sheets,
+    };
+
+    private Correction Correct(long number) => new() { Key = Some.Key(), Date = _file.Ledger.Today, Reverses = number, Reason = "mistaken" };
+}

@@ -1,0 +1,181 @@
+using Ledger.Core.Costing;
+using Ledger.Core.Film;
+using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Sessions;
+using Ledger.Storage.Tests.Support;
+using static Ledger.Storage.Tests.Support.Holders;
+
+namespace Ledger.Storage.Tests.Film;
+
+/// <summary>A sheet from its box through a holder, an exposed box and a session to its negative number.</summary>
+public sealed class SheetStoryTests : IDisposable
+{
+    private readonly TemporaryLedger _file = new();
+
+    public SheetStoryTests()
+    {
+        Some.Stock(_file);
+        _file.Accept(Holder("E01"));
+        _file.Accept(Holder("E02"));
+    }
+
+    public void Dispose() => _file.Dispose();
+
+    private Holdings Now => _file.Ledger.HoldingsOn(_file.Ledger.Today);
+
+    private SideState State(string side) => Now.Film.Read(Now.Film.Side(side)!, _file.Ledger.Today).State;
+
+    [Fact]
+    public void ASheetIsToldFromTheBoxToItsNumber()
+    {
+        _file.Accept(Load(Some.Day(3, 2), "E01", "E02-1"));
+        Assert.Equal(47, Now.OnHand(Now.Item("pan")!).Base);
+        Assert.Equal((SideState.Loaded, SideState.Empty), (State("E02-1"), State("E02-2")));
+        _file.Accept(Expose(Some.Day(3, 3), "N", "E01") with { Line = "mill at noon" });
+        _file.Accept(Expose(Some.Day(3, 4), "N-1", "E02-1"));
+        Assert.Equal(SideState.Exposed, State("E01-2"));
+        _file.Accept(Unload(Some.Day(3, 5), "E01", "E02-1"));
+        Assert.Equal(["pan N", "pan N-1"], Now.Film.ExposedBoxes.Select(box => box.Code));
+        var posted = _file.Accept(Develop(Some.Day(3, 6), "S01", From("pan N", 2), From("E02-1", fate: Fate.Reject, cause: RejectCause.Fogged)));
+
+        Assert.Contains(posted.Posting.Remarks, remark => remark.Contains("take off its paper label", StringComparison.Ordinal));
+        Assert.Empty(Now.Film.ExposedBoxes);
+        Assert.Equal(1, Now.Film.Side("E02-1")!.OwnFaults);
+        var story = _file.Ledger.Story("2025-001", _file.Ledger.Today)!;
+        Assert.Equal(("pan/1", "E01-1", "filed negatives", "mill at noon"), (story.Box, story.Side, story.Place, story.Exposure!.Line));
+        Assert.Equal(("S01", "S01-01", "N", Fate.Negative), (story.Development!.Session, story.Development.Name, story.Development.Group, story.Development.Fate));
+        Assert.Equal(["2025-002"], story.Development.TrayMates);
+        Assert.Equal(["load", "exposure", "unload", "session"], story.Steps.Select(step => KindOf(step.Entry)));
+        Assert.Equal(6.5m, story.Development.Cost!.Film.Amount);
+        Assert.Equal(RejectCause.Fogged, _file.Ledger.Story("E02-1", _file.Ledger.Today)!.Development!.Cause);
+        Assert.Empty(_file.Ledger.Check(null, default).Problems);
+    }
+
+    [Fact]
+    public void AnEarlierDayShowsTheHoldersAsTheyWere()
+    {
+        _file.Accept(Load(Some.Day(3, 2), "E01"));
+        _file.Accept(Expose(Some.Day(3, 4), "N", "E01-1"));
+        _file.Accept(Unload(Some.Day(3, 6), "E01-1"));
+
+        var third = _file.Ledger.HoldingsOn(Some.Day(3, 3));
+        Assert.Equal(2, third.Film.Sheets.Count());
+        Assert.All(third.Film.Sheets, sheet => Assert.Null(sheet.Exposure));
+        var fifth = _file.Ledger.HoldingsOn(Some.Day(3, 5));
+        Assert.Equal("N", fifth.Film.In(fifth.Film.Side("E01-1")!)!.Exposure!.Group);
+        Assert.Empty(fifth.Film.ExposedBoxes);
+        Assert.Empty(_file.Ledger.HoldingsOn(Some.Day(3, 1)).Film.Sheets);
+    }
+
+    [Fact]
+    public void NegativeNumbersAreNeverGivenTwiceEvenAfterACorrection()
+    {
+        var first = _file.Accept(Some.Session(sheets: 2));
+        _file.Accept(new Correction { Key = Some.Key(), Date = _file.Ledger.Today, Reverses = first.Number, Reason = "wrong day" });
+        _file.Accept(Some.Session(sheets: 1));
+        Assert.Null(_file.Ledger.Story("2025-002", _file.Ledger.Today));
+        Assert.NotNull(_file.Ledger.Story("2025-003", _file.Ledger.Today));
+        _file.Accept(new SettingChange { Key = Some.Key(), Date = Some.Day(3, 2), Setting = "negative-pattern", Value = "YY/####" });
+        _file.Accept(Some.Session("S02", 1, month: 4));
+        Assert.NotNull(_file.Ledger.Story("25/0004", _file.Ledger.Today));
+        Assert.Empty(_file.Ledger.Check(null, default).Problems);
+    }
+
+    [Fact]
+    public void AKeeperCanBeNamedLaterAndTheCostsFollow()
+    {
+        _file.Accept(Some.Session(sheets: 4));
+        _file.Accept(new KeeperNaming { Key = Some.Key(), Date = Some.Day(5, 1), Negative = "2025-003" });
+        var costs = new CostReading(_file.Ledger.Costs(Some.Day(1, 1), Some.Day(12, 31)));
+        Assert.True(costs.Reconciles);
+        Assert.Equal((4, 1), (costs.Of("pan").Negatives, costs.Of("pan").Keepers));
+        Assert.Equal(Fate.Keeper, costs.Sheets[2].Fate);
+        Assert.Equal(0, new CostReading(_file.Ledger.Costs(Some.Day(1, 1), Some.Day(4, 30))).Of("pan").Keepers);
+        Assert.Equal(RefusalKind.AlreadyThere, _file.Refuse(new KeeperNaming { Key = Some.Key(), Date = Some.Day(5, 2), Negative = "2025-003" }).Kind);
+    }
+
+    [Fact]
+    public void ADummyLoadsTheFixerAndDrawsNoFilm()
+    {
+        var session = Some.Session(sheets: 1);
+        _file.Accept(session with { Lines = [.. session.Lines, new() { Item = "pan", Sheets = 1, Fate = Fate.Dummy }] });
+        Assert.Equal(49, Now.OnHand(Now.Item("pan")!).Base);
+        Assert.Equal(160, Now.Bath("F1")!.Worked.SquareInches);
+        var held = _file.Ledger.Sessions(_file.Ledger.Today, null, 1).Single();
+        Assert.Equal((1, 160m), (held.Sheets, held.Area.SquareInches));
+        Assert.Empty(_file.Ledger.Check(null, default).Problems);
+    }
+
+    [Fact]
+    public void UnexposedSheetsGoBackAndAnEmptyBoxIsReplacedByAnEnvelope()
+    {
+        _file.Accept(Load(Some.Day(3, 2), "E01"));
+        _file.Accept(Unload(Some.Day(3, 3), "E01-1"));
+        Assert.Equal(24, Now.Container("pan/1")!.Held.Base);
+        _file.Accept(new Discard { Key = Some.Key(), Date = Some.Day(3, 4), What = "pan/1", Reason = "fogged" });
+        _file.Accept(Unload(Some.Day(3, 5), "E01-2"));
+        Assert.Equal(1, Now.Container("pan/3")!.Held.Base);
+        Assert.True(new CostReading(_file.Ledger.Costs(Some.Day(1, 1), Some.Day(12, 31))).Reconciles);
+        Assert.Empty(_file.Ledger.Check(null, default).Problems);
+    }
+
+    [Fact]
+    public void ACorrectionTakesASheetBackOnlyWhenNothingLaterDependsOnIt()
+    {
+        var load = _file.Accept(Load(Some.Day(3, 2), "E01-1"));
+        var exposure = _file.Accept(Expose(Some.Day(3, 3), "N", "E01-1"));
+        var unload = _file.Accept(Unload(Some.Day(3, 4), "E01-1"));
+        var reload = _file.Accept(Load(Some.Day(3, 5), "E01-1"));
+
+        Assert.Equal(RefusalKind.DependedOn, _file.Refuse(Reverse(load)).Kind);
+        Assert.Equal(RefusalKind.DependedOn, _file.Refuse(Reverse(exposure)).Kind);
+        Assert.Equal(RefusalKind.DependedOn, _file.Refuse(Reverse(unload)).Kind);
+        foreach (var entry in new[] { reload, unload, exposure, load })
+            _file.Accept(Reverse(entry));
+        Assert.Empty(Now.Film.Sheets);
+        Assert.Equal(50, Now.OnHand(Now.Item("pan")!).Base);
+        Assert.Empty(_file.Ledger.Check(null, default).Problems);
+    }
+
+    [Fact]
+    public void AWronglyLabelledBoxIsPutRight()
+    {
+        _file.Accept(Load(Some.Day(3, 2), "E01"));
+        _file.Accept(Expose(Some.Day(3, 3), "N", "E01"));
+        _file.Accept(Unload(Some.Day(3, 4), "E01"));
+        _file.Accept(Unload(Some.Day(3, 5), "pan N") with { Group = "N+1" });
+        var box = Assert.Single(Now.Film.ExposedBoxes);
+        Assert.Equal("N+1", box.Group);
+        Assert.All(Now.Film.At(box.Place), sheet => Assert.Equal("N+1", sheet.Exposure!.Group));
+        _file.Accept(Unload(Some.Day(3, 6), "pan N+1") with { Group = "N" });
+        Assert.Equal(2, Now.Film.At(Assert.Single(Now.Film.ExposedBoxes).Place).Count());
+        Assert.Empty(_file.Ledger.Check(null, default).Problems);
+    }
+
+    [Fact]
+    public void ABoxFromTheFreezerIsNotOpenedTooSoon()
+    {
+        var posted = _file.Accept(new StorageMove { Key = Some.Key(), Date = Some.Day(3, 1), Container = "pan/1", To = "freezer" });
+        Assert.Empty(posted.Posting.Remarks);
+        _file.Accept(new StorageMove { Key = Some.Key(), Date = Some.Day(3, 5), Container = "pan/1", To = "shelf" });
+        Assert.Equal(("shelf", Some.Day(3, 6)), (Now.Container("pan/1")!.Storage, Now.Container("pan/1")!.OpensFrom));
+        var early = _file.Accept(new Opening { Key = Some.Key(), Date = Some.Day(3, 5), Container = "pan/1" });
+        Assert.Contains(early.Posting.Remarks, remark => remark.Contains("2025-03-06", StringComparison.Ordinal));
+        _file.Accept(new SpeedRating { Key = Some.Key(), Date = Some.Day(3, 6), Container = "pan/1", Speed = 64 });
+        Assert.Equal(64, Now.Container("pan/2")!.Lot.Speed);
+    }
+
+    [Fact]
+    public void WhatWasNotTouchedForLongIsForgotten()
+    {
+        _file.Accept(Some.Session());
+        var forgotten = _file.Ledger.UntouchedSince(Some.Day(2, 15), _file.Ledger.Today);
+        Assert.Equal(["pan/2", "fix/1"], forgotten.Select(container => container.Container.Code));
+        Assert.Equal(Some.Day(1, 2), forgotten[0].LastTouched);
+    }
+
+    private Correction Reverse(Posted entry) => new() { Key = Some.Key(), Date = _file.Ledger.Today, Reverses = entry.Number, Reason = "mistake" };
+
+    private string KindOf(long entry) => _file.Ledger.Journal(_file.Ledger.Today, entry + 1, 1).Single().Kind;
+}

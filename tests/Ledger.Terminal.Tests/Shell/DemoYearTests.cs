@@ -1,0 +1,97 @@
+using Ledger.Core.Measures;
+using Ledger.Exchange.Import;
+using Ledger.Storage;
+using Ledger.Terminal.Tests.Fakes;
+using NodaTime;
+using NodaTime.Extensions;
+using NodaTime.Testing;
+using Terminal.Gui.Input;
+
+namespace Ledger.Terminal.Tests.Shell;
+
+/// <summary>The screens on a real file with the demo year in it.</summary>
+public sealed class DemoYearTests : IDisposable
+{
+    private static readonly (char Digit, string Sign)[] Signs =
+        [('1', "F4"), ('2', "pan100"), ('3', "F5"), ('4', "S22"), ('5', "all film"), ('6', "session")];
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("trayledger").FullName;
+    private readonly ZonedClock _clock = new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc();
+
+    [Fact]
+    public void Today_is_the_spent_bath_and_its_figures_stand_on_the_baths_screen()
+    {
+        using var ledger = Demo();
+        using var screen = new Screen(ledger);
+
+        Assert.Contains("!! now  bath F4 has ended by age", screen.Text);
+        screen.Press(Key.Enter);
+
+        Assert.Matches("F4 +spent by age +\\[####......\\] 46 % +1400 sq in +182 days +2026-03-13", screen.Text);
+        Assert.Contains("2000 sq in a litre", screen.Text);
+        Assert.Contains("basis: handbook", screen.Text);
+    }
+
+    [Fact]
+    public void Every_screen_draws_the_year_at_both_sizes()
+    {
+        using var ledger = Demo();
+        foreach (var (width, height) in new[] { (80, 24), (120, 40), (40, 10) })
+        {
+            using var screen = new Screen(ledger, width, height);
+            foreach (var (digit, sign) in Signs)
+                Assert.Contains(sign, screen.Type(digit.ToString()).Text);
+        }
+    }
+
+    [Fact]
+    public void The_costs_add_up_on_the_screen()
+    {
+        using var ledger = Demo();
+        using var screen = new Screen(ledger);
+
+        Assert.Contains("Everything adds up", screen.Type("5").Text);
+    }
+
+    [Fact]
+    public void A_session_is_repeated_by_three_keys_and_taken_back_by_two()
+    {
+        using var ledger = Demo();
+        using var screen = new Screen(ledger);
+        var before = ledger.HoldingsOn(ledger.Today).OnHand(ledger.HoldingsOn(ledger.Today).Item("pan100")!);
+
+        screen.Type("s").Press(Key.F2, Key.F8);
+        Assert.Equal("S23", ledger.Sessions(ledger.Today, null, 1)[0].Session);
+        Assert.Equal(ledger.Sessions(ledger.Today, null, 2)[1].Developer, ledger.Sessions(ledger.Today, null, 1)[0].Developer);
+
+        screen.Type("u").Press(Key.F8);
+        Assert.Equal("S22", ledger.Sessions(ledger.Today, null, 1)[0].Session);
+        Assert.Equal(before, ledger.HoldingsOn(ledger.Today).OnHand(ledger.HoldingsOn(ledger.Today).Item("pan100")!));
+    }
+
+    [Fact]
+    public void What_a_second_process_posts_appears_at_the_next_look()
+    {
+        using var ledger = Demo();
+        using var other = LedgerFile.Open(ledger.Path, _clock);
+        using var screen = new Screen(ledger);
+        screen.Type("6");
+
+        other.Post(new Core.Journal.Entries.StockCount
+        {
+            Key = Some.Key(), Date = other.Today, What = "syrup", Found = Quantity.Of(60, Unit.Millilitre), Reason = "dregs",
+        });
+        screen.Shell.Poll();
+
+        Assert.Contains("counted syrup: 60 ml", screen.Text);
+    }
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    private LedgerFile Demo()
+    {
+        var ledger = LedgerFile.Open(Path.Combine(_folder, "ledger.db"), _clock);
+        Assert.Empty(ledger.Import(DemoYear.Read(ledger.Today), dryRun: false, progress: null, CancellationToken.None).Refused);
+        return ledger;
+    }
+}
