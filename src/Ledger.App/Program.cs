@@ -38,6 +38,7 @@ internal static class Program
             new PrintCommands(bench),
             new ImportCommand(bench),
             new ExportCommand(bench),
+            new CalendarCommand(bench),
             new CheckCommand(bench),
             new BackUpCommand(bench),
             new DemoCommand(bench),

@@ -13,7 +13,7 @@ using NodaTime;
 namespace Ledger.Storage;
 
 /// <summary>A ledger in one SQLite file.</summary>
-public sealed class LedgerFile : ILedger, IProcessHistory, IDisposable
+public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
 {
     private const int Constraint = 19;
 
@@ -130,6 +130,12 @@ public sealed class LedgerFile : ILedger, IProcessHistory, IDisposable
 
     /// <inheritdoc/>
     public CostFacts Costs(LocalDate from, LocalDate to) => Guard(() => new CostReader(_connection).Read(from, to));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<LotPrice> Prices(LocalDate asOf) => Guard(() => new PriceReader(_connection).Prices(asOf));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<StockMove> StockMoves(LocalDate asOf) => Guard(() => new PriceReader(_connection).StockMoves(asOf));
 
     /// <inheritdoc/>
     public SheetStory? Story(string sheet, LocalDate asOf) =>

@@ -1,6 +1,7 @@
 using Ledger.Core.Journal;
 using Ledger.Terminal.Shell;
 using Terminal.Gui.App;
+using Terminal.Gui.Configuration;
 using Terminal.Gui.Drivers;
 
 namespace Ledger.Terminal;
@@ -18,6 +19,9 @@ public static class TerminalUi
     {
         ArgumentNullException.ThrowIfNull(ledger);
         ArgumentNullException.ThrowIfNull(options);
+
+        // The native binary does not do this at its start, as the library would, so that no command waits for it.
+        TuiConfigurationBuilder.Shared.ApplyToStaticFacades();
         using var app = Application.Create();
         app.Init();
         using var shell = new ShellWindow(ledger, options);

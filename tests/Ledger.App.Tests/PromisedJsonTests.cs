@@ -41,6 +41,19 @@ public class PromisedJsonTests
             "show sessions", "sessions",
             "session:text date:date process:text bath:text? developer:quantity sheets:number areaSqIn:number note:text"
         },
+        { "show reorder", "", "asOf:date" },
+        {
+            "show reorder", "items",
+            "item:text pattern:text? method:text demandPerWeek:quantity? leadTimeDays:number serviceLevel:number leadTimeDemand:quantity? "
+            + "safetyStock:quantity? reorderPoint:quantity available:quantity incoming:quantity reserved:quantity runsOutOn:date? orderBy:date? "
+            + "orderPacks:number basis:text orderNow:flag"
+        },
+        { "show reorder", "orders", "order:text placedOn:date supplier:text isPrepaid:flag" },
+        {
+            "show reorder", "orders/lines",
+            "item:text packs:number price:money ordered:quantity delivered:quantity outstanding:quantity expectedOn:date? isBackOrdered:flag "
+            + "isLate:flag state:text"
+        },
         { "show sessions", "sessions/lines", "item:text sheets:number cost:money group:text fate:text note:text" },
         {
             "show journal", "entries",
@@ -101,7 +114,7 @@ public class PromisedJsonTests
     public void An_empty_ledger_gives_whole_documents_too()
     {
         using var room = new Darkroom();
-        foreach (var what in new[] { "today", "shelf", "baths", "sessions", "costs", "journal" })
+        foreach (var what in new[] { "today", "shelf", "baths", "sessions", "costs", "reorder", "journal" })
             Assert.Equal(JsonValueKind.Object, room.Run("show", what, "--json").Json.ValueKind);
         Assert.Equal(JsonValueKind.Null, room.Run("show", "costs", "--json").Json.GetProperty("perKeeper").ValueKind);
     }

@@ -15,17 +15,21 @@ internal static class JsonMeasures
             json.WriteNull(name);
     }
 
-    public static void WriteQuantity(this Utf8JsonWriter json, string name, Quantity? quantity)
+    public static void WriteQuantity(this Utf8JsonWriter json, string name, Quantity? quantity) =>
+        json.WriteQuantity(name, quantity?.Value, quantity?.Unit ?? default);
+
+    /// <summary>A quantity that is an average and may be a part of a sheet.</summary>
+    public static void WriteQuantity(this Utf8JsonWriter json, string name, decimal? value, Unit unit)
     {
-        if (quantity is not { } known)
+        if (value is not { } known)
         {
             json.WriteNull(name);
             return;
         }
 
         json.WriteStartObject(name);
-        json.WriteNumber("value", Plain(known.Value));
-        json.WriteString("unit", known.Unit.Name());
+        json.WriteNumber("value", Plain(known));
+        json.WriteString("unit", unit.Name());
         json.WriteEndObject();
     }
 

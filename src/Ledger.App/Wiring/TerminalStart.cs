@@ -1,6 +1,6 @@
 using System.CommandLine;
 using Ledger.App.Values;
-using Ledger.Terminal.Themes;
+using Ledger.Terminal;
 
 namespace Ledger.App.Wiring;
 
@@ -10,8 +10,9 @@ internal static class TerminalStart
     /// <summary>--theme, where screens are opened.</summary>
     public static Option<string?> ThemeOption()
     {
-        var option = Typed.Option<string?>("--theme", "NAME", ThemeNamed, $"how the screens are coloured: {string.Join(", ", Theme.Names)}");
-        option.CompletionSources.Add([.. Theme.Names]);
+        var option = Typed.Option<string?>(
+            "--theme", "NAME", ThemeNamed, $"how the screens are coloured: {string.Join(", ", TerminalOptions.Themes)}");
+        option.CompletionSources.Add([.. TerminalOptions.Themes]);
         return option;
     }
 
@@ -27,6 +28,6 @@ internal static class TerminalStart
         return screens.Show(ledger, theme);
     }
 
-    private static string ThemeNamed(string text) => Theme.Names.FirstOrDefault(name => name == text)
-        ?? throw new FormatException($"there is no theme \"{text}\"; known: {string.Join(", ", Theme.Names)}");
+    private static string ThemeNamed(string text) => TerminalOptions.Themes.FirstOrDefault(name => name == text)
+        ?? throw new FormatException($"there is no theme \"{text}\"; known: {string.Join(", ", TerminalOptions.Themes)}");
 }

@@ -1,5 +1,6 @@
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
 using NodaTime;
 
 namespace Ledger.Core.Costing;
@@ -25,7 +26,19 @@ public sealed record CostFacts(
     IReadOnlyList<FilmLoss> FilmThrownAway,
     Money Lost,
     IReadOnlyList<BathUse> Baths,
-    IReadOnlyList<SessionUse> Sessions);
+    IReadOnlyList<SessionUse> Sessions)
+{
+    /// <summary>What was thrown away unused or found missing, day by day; what a count found in excess is less than nothing.</summary>
+    public IReadOnlyList<StockLoss> Losses { get; init; } = [];
+}
+
+/// <summary>Stock of one item that was thrown away or lost on a day.</summary>
+/// <param name="Date">The day.</param>
+/// <param name="Item">The item.</param>
+/// <param name="Kind">What sort of thing it is.</param>
+/// <param name="Quantity">How much, in base units.</param>
+/// <param name="Cost">What it cost.</param>
+public sealed record StockLoss(LocalDate Date, string Item, ItemKind Kind, long Quantity, Money Cost);
 
 /// <summary>Film thrown away undeveloped.</summary>
 /// <param name="Item">The film.</param>
@@ -43,6 +56,12 @@ public sealed record BathUse(BathShare Share, Area WorkedBefore, Area WorkedAfte
 {
     /// <summary>What was added to it in the period.</summary>
     public Money AddedSince { get; init; }
+
+    /// <summary>The day it was poured out; null while it is in use.</summary>
+    public LocalDate? EndedOn { get; init; }
+
+    /// <summary>What was poured out with it before its capacity was used.</summary>
+    public Money NeverUsed => HasEnded ? Share.LeftAfter(WorkedAfter) : Money.Zero;
 
     /// <summary>What was left of it when the period began.</summary>
     public Money LeftBefore => WasMixedBefore ? Share.LeftAfter(WorkedBefore) - AddedSince : Money.Zero;

@@ -10,9 +10,13 @@ public sealed class CostReading
 
     /// <summary>Reads the costs of a period.</summary>
     /// <param name="facts">What the journal knows of it.</param>
-    public CostReading(CostFacts facts)
+    /// <param name="countsPractice">
+    /// Whether sheets for practice count in what a sheet or a negative cost; they are waste in either case.
+    /// </param>
+    public CostReading(CostFacts facts, bool countsPractice = false)
     {
         Facts = facts;
+        CountsPractice = countsPractice;
         _sheets = [.. facts.Sessions.SelectMany(SheetCost.Of)];
         var opening = facts.Baths.Select(bath => bath.LeftBefore);
         Spent = facts.OnHandBefore + Sum(opening) + facts.Bought;
@@ -20,13 +24,22 @@ public sealed class CostReading
         SpoiledFilm = Sum(_sheets.Where(sheet => !sheet.Fate.IsNegative()).Select(sheet => sheet.Film));
         Chemistry = Sum(facts.Sessions.Select(session => session.Developer + session.OtherChemistry + session.BathUsedUp));
         Supplies = Sum(facts.Sessions.Select(session => session.Supplies));
-        NeverUsedInBaths = Sum(facts.Baths.Where(bath => bath.HasEnded).Select(bath => bath.Share.LeftAfter(bath.WorkedAfter)));
+        NeverUsedInBaths = Sum(facts.Baths.Select(bath => bath.NeverUsed));
         Waste = SpoiledFilm + facts.ThrownAway + facts.Lost + NeverUsedInBaths;
         StillInBaths = Sum(facts.Baths.Where(bath => !bath.HasEnded).Select(bath => bath.Share.LeftAfter(bath.WorkedAfter)));
     }
 
     /// <summary>What it was read from.</summary>
     public CostFacts Facts { get; }
+
+    /// <summary>Whether sheets for practice count in what a sheet or a negative cost.</summary>
+    public bool CountsPractice { get; }
+
+    /// <summary>What was there when the period began, in containers and in baths.</summary>
+    public Money Opening => Spent - Facts.Bought;
+
+    /// <summary>What is there at its end, in containers and in baths.</summary>
+    public Money Closing => OnHand + StillInBaths;
 
     /// <summary>The value at the beginning and what was bought since.</summary>
     public Money Spent { get; }
@@ -64,68 +77,29 @@ public sealed class CostReading
     /// <summary>The cost of every developed sheet, in order.</summary>
     public IReadOnlyList<SheetCost> Sheets => _sheets;
 
+    /// <summary>The sheets that count in what a negative cost.</summary>
+    public IEnumerable<SheetCost> Counted => _sheets.Where(Counts);
+
+    /// <summary>The sheets for practice, with their chemistry and supplies.</summary>
+    public FilmCost Practice => FilmCost.Of("", _sheets.Where(sheet => sheet.Fate == Fate.Practice));
+
     /// <summary>The same by film, and the wasted sheets with it.</summary>
-    public IEnumerable<FilmCost> ByFilm => _sheets.Select(sheet => sheet.Item)
+    public IEnumerable<FilmCost> ByFilm => Counted.Select(sheet => sheet.Item)
         .Concat(Facts.FilmThrownAway.Select(loss => loss.Item))
         .Distinct(StringComparer.OrdinalIgnoreCase)
         .Order(StringComparer.OrdinalIgnoreCase)
         .Select(Of);
 
     /// <summary>The costs of one film.</summary>
-    public FilmCost Of(string item)
-    {
-        var sheets = _sheets.Where(sheet => sheet.Item.Equals(item, StringComparison.OrdinalIgnoreCase)).ToList();
-        var lost = Facts.FilmThrownAway.Where(loss => loss.Item.Equals(item, StringComparison.OrdinalIgnoreCase)).ToList();
-        return new(
-            item,
-            sheets.Count + lost.Sum(loss => loss.Sheets),
-            sheets.Count(sheet => sheet.Fate.IsNegative()),
-            sheets.Count(sheet => sheet.Fate == Fate.Keeper),
-            Sum(sheets.Select(sheet => sheet.Film)) + Sum(lost.Select(loss => loss.Cost)),
-            Sum(sheets.Select(sheet => sheet.Developer + sheet.OtherChemistry)),
-            Sum(sheets.Select(sheet => sheet.Supplies)));
-    }
+    public FilmCost Of(string item) => FilmCost.Of(
+        item,
+        Counted.Where(sheet => sheet.Item.Equals(item, StringComparison.OrdinalIgnoreCase)),
+        Facts.FilmThrownAway.Where(loss => loss.Item.Equals(item, StringComparison.OrdinalIgnoreCase)));
 
     /// <summary>All films together, with their chemistry and supplies.</summary>
-    public FilmCost AllFilms
-    {
-        get
-        {
-            var films = ByFilm.ToList();
-            return new(
-                "",
-                films.Sum(film => film.SheetsUsed),
-                films.Sum(film => film.Negatives),
-                films.Sum(film => film.Keepers),
-                Sum(films.Select(film => film.Film)),
-                Sum(films.Select(film => film.Chemistry)),
-                Sum(films.Select(film => film.Supplies)));
-        }
-    }
+    public FilmCost AllFilms => FilmCost.Of("", Counted, Facts.FilmThrownAway);
+
+    internal bool Counts(SheetCost sheet) => CountsPractice || sheet.Fate != Fate.Practice;
 
     private static Money Sum(IEnumerable<Money> amounts) => amounts.Aggregate(Money.Zero, (sum, amount) => sum + amount);
-}
-
-/// <summary>What one film cost in a period, wasted sheets included.</summary>
-/// <param name="Item">The film's code; empty for all films together.</param>
-/// <param name="SheetsUsed">Sheets or rolls developed or thrown away.</param>
-/// <param name="Negatives">Good negatives, keepers among them.</param>
-/// <param name="Keepers">Negatives worth printing.</param>
-/// <param name="Film">The cost of all sheets used, spoiled ones too.</param>
-/// <param name="Chemistry">Their share of the chemistry.</param>
-/// <param name="Supplies">Their share of the supplies.</param>
-public sealed record FilmCost(
-    string Item, long SheetsUsed, long Negatives, long Keepers, Money Film, Money Chemistry, Money Supplies)
-{
-    /// <summary>All of it.</summary>
-    public Money Total => Film + Chemistry + Supplies;
-
-    /// <summary>The cost per sheet used; null when there is none.</summary>
-    public Money? PerSheetUsed => Total.Per(SheetsUsed);
-
-    /// <summary>The cost per good negative; null when there is none.</summary>
-    public Money? PerNegative => Total.Per(Negatives);
-
-    /// <summary>The cost per keeper; null when there is none.</summary>
-    public Money? PerKeeper => Total.Per(Keepers);
 }

@@ -13,5 +13,9 @@ public sealed record LandedCost(Money Price, decimal Packs, Money Discount, Mone
 {
     /// <summary>(packs × price − discount + shipping + duty) × rate, to the nearest millionth.</summary>
     /// <exception cref="OverflowException">The amount is too large to hold.</exception>
-    public Money Total => (Price.At(Packs) - Discount + Shipping + Duty).At(Rate);
+    public Money Total => Paid.At(Rate);
+
+    /// <summary>The same in the purchase's own currency.</summary>
+    /// <exception cref="OverflowException">The amount is too large to hold.</exception>
+    public Money Paid => Price.At(Packs) - Discount + Shipping + Duty;
 }

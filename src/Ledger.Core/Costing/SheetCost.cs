@@ -1,5 +1,6 @@
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
+using NodaTime;
 
 namespace Ledger.Core.Costing;
 
@@ -15,6 +16,12 @@ namespace Ledger.Core.Costing;
 public sealed record SheetCost(
     string Sheet, string Session, string Item, Fate Fate, Money Film, Money Developer, Money OtherChemistry, Money Supplies)
 {
+    /// <summary>The day it was developed.</summary>
+    public LocalDate Date { get; init; }
+
+    /// <summary>The chemistry of both sorts.</summary>
+    public Money Chemistry => Developer + OtherChemistry;
+
     /// <summary>All of it.</summary>
     public Money Total => Film + Developer + OtherChemistry + Supplies;
 
@@ -31,7 +38,7 @@ public sealed record SheetCost(
         var supplies = Share.Split(session.Supplies.Millionths, areas);
         return sheets.Select((sheet, i) => new SheetCost(
             $"{session.Session}-{i + 1:00}", session.Session, sheet.Line.Item, sheet.Line.Fate,
-            new(sheet.Cost), new(developer[i]), new(other[i]), new(supplies[i])));
+            new(sheet.Cost), new(developer[i]), new(other[i]), new(supplies[i])) { Date = session.Date });
     }
 
     private static IEnumerable<(FilmUse Line, long Area, long Cost)> EachSheet(FilmUse line)

@@ -46,6 +46,9 @@ public sealed class Holdings
         }
     }
 
+    /// <summary>What is on order, and what is known of coming prices.</summary>
+    public OrderBook Orders { get; } = new();
+
     /// <summary>The holders, the boxes of exposed sheets, and the sheets in them.</summary>
     public FilmRegister Film { get; } = new();
 
@@ -196,7 +199,11 @@ public sealed class Holdings
     public void Apply(Posting posting)
     {
         foreach (var fact in posting.Facts)
+        {
             Apply(fact, posting.Entry.Date);
+            Orders.Apply(fact);
+        }
+
         foreach (var movement in posting.Movements)
         {
             Change(movement.From, movement.Lot, -movement.Quantity, Money.Zero - movement.Value);
@@ -281,7 +288,7 @@ public sealed class Holdings
         ? container with
         {
             FormulaLimits = container.Lot.Formula == item.Formula ? null : _formulas.GetValueOrDefault((item.Id, container.Lot.Formula)),
-            ColdDays = _settings.ColdDays(container.Lot.Storage),
+            ColdDays = _settings.ColdDays(container.Storage),
         }
         : container;
 

@@ -47,6 +47,12 @@ public interface IPast
     /// null when there is none.
     /// </summary>
     int? FreshClearing(string film, Stock.PlaceId bath) => null;
+
+    /// <summary>Whether an order of that name was ever placed and its placing not reversed.</summary>
+    bool HasOrder(string order);
+
+    /// <summary>The first entry that delivered or changed the order that this entry placed, or null when there is none.</summary>
+    long? FirstUseOfOrderPlacedBy(long number);
 }
 
 /// <summary>A sheet that was developed.</summary>

@@ -44,6 +44,7 @@ public static class PostingRules
             case ProcessDefinition definition: DefinitionRules.Post(definition, draft); break;
             case SettingChange change: DefinitionRules.Post(change, draft); break;
             case Receipt receipt: ReceiptRules.Post(receipt, draft); break;
+            case Purchase purchase: PurchaseRules.Post(purchase, draft); break;
             case Opening opening: OpeningRules.Post(opening, draft); break;
             case BathMixing mixing: BathRules.Post(mixing, draft); break;
             case SessionLog session: SessionRules.Post(session, draft); break;
@@ -72,6 +73,11 @@ public static class PostingRules
             case JugStart start: JugRules.Post(start, draft); break;
             case JugFilling filling: JugRules.Post(filling, draft); break;
             case JugHandover handover: JugRules.Post(handover, draft); break;
+            case OrderPlacement placement: OrderRules.Post(placement, draft); break;
+            case OrderChange change: OrderRules.Post(change, draft); break;
+            case OrderCancellation cancellation: OrderRules.Post(cancellation, draft); break;
+            case PriceRiseNotice notice: OrderRules.Post(notice, draft); break;
+            case OrderTermsSetting setting: OrderRules.Post(setting, draft); break;
             case Correction correction: CorrectionRules.Post(correction, draft); break;
             default: throw new ArgumentException($"no rule posts a {entry.Kind}", nameof(entry));
         }

@@ -35,11 +35,17 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
     /// <summary>The silver at which the first of two paper baths ends.</summary>
     public int? SilverLimitPaperFirst { get; init; }
 
+    /// <summary>The length of the periods by which use is counted for reordering: a week unless the user wants another.</summary>
+    public int DemandDays { get; init; } = 7;
+
     /// <summary>What a new ledger starts with. Three rotations: Darkroom Cookbook, 3rd ed.</summary>
     public static Settings Default { get; } = new("", MeasureStyle.Metric, WarnDays: 30, RotationCeiling: 3);
 
     /// <summary>The settings of holders, sheets and negatives.</summary>
     public FilmSettings Film { get; init; } = FilmSettings.Default;
+
+    /// <summary>What the user means to spend in a month; null when they have not said.</summary>
+    public Money? MonthlyBudget { get; init; }
 
     /// <summary>The names of the settings and what each accepts.</summary>
     public static IReadOnlyDictionary<string, string> Names { get; } = new Dictionary<string, string>
@@ -48,6 +54,7 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         ["liquids"] = "ml or floz",
         ["areas"] = "sqin or cm2",
         ["warn-days"] = "a whole number of days, 0 to 365",
+        ["demand-days"] = "a whole number of days, 1 to 92",
         ["rotation-ceiling"] = "a whole number, 0 to 20",
         ["batch-sheets"] = BatchLimit.Accepted,
         ["pass-seconds"] = "the seconds in which a stack of sheets passes once, 1 to 600",
@@ -61,6 +68,7 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         ["thaw-hours"] = "a whole number of hours, 0 to 240",
         ["side-names"] = "the names of a holder's sides, such as 1/2 or A/B",
         ["slide-convention"] = "what the two faces of a dark slide mean",
+        ["monthly-budget"] = "an amount of money for a month, such as 60 or 37.50; 0 for none",
         ["negative-pattern"] = "the year and a running number, such as YYYY-### or YY####",
         ["spent-multiple"] = "times the fresh clearing time, 1.1 to 5",
         ["fixing-multiple"] = "times the clearing time, 1 to 5",
@@ -78,6 +86,7 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         ("liquids", "ml" or "floz") => this with { Style = Style with { UsesFluidOunces = value == "floz" } },
         ("areas", "sqin" or "cm2") => this with { Style = Style with { UsesSquareCentimetres = value == "cm2" } },
         ("warn-days", _) when Whole(value, 365) is { } days => this with { WarnDays = days },
+        ("demand-days", _) when Whole(value, 92) is { } days and > 0 => this with { DemandDays = days },
         ("rotation-ceiling", _) when Whole(value, 20) is { } ceiling => this with { RotationCeiling = ceiling },
         ("batch-sheets", _) when BatchLimit.Read(value) is { } limit => this with { Tray = Tray with { Limit = limit } },
         ("pass-seconds", _) when Whole(value, 600) is { } seconds and > 0 => this with { Tray = Tray with { PassSeconds = seconds } },
@@ -95,6 +104,7 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
             this with { Film = Film with { SideNames = value } },
         ("slide-convention", { Length: > 0 and <= 80 }) when !value.Any(char.IsControl) =>
             this with { Film = Film with { SlideConvention = value } },
+        ("monthly-budget", _) when Amount(value) is { } amount => this with { MonthlyBudget = amount == Money.Zero ? null : amount },
         ("negative-pattern", _) when NegativePattern.Parse(value) is { } pattern => this with { Film = Film with { Negatives = pattern } },
         ("spent-multiple", _) when Thousandths(value, 1100, 5000) is { } times => this with { SpentMultipleThousandths = times },
         ("fixing-multiple", _) when Thousandths(value, 1000, 5000) is { } times => this with { FixingMultipleThousandths = times },
@@ -124,6 +134,10 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         value, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out var number) ? number : null;
 
     private static long? Tenths(string value) => Number(value) is { } number ? Scaled.ToBase(number, 10) : null;
+
+    private static Money? Amount(string value) =>
+        decimal.TryParse(value, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out var amount)
+        && Scaled.ToBase(amount, Money.PerUnit) is { } millionths ? new Money(millionths) : null;
 
     private static int? Whole(string value, int most) =>
         int.TryParse(value, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var number)

@@ -39,6 +39,15 @@ public enum NoticeKind
 
     /// <summary>A holder side has spoiled as many sheets as the user's limit.</summary>
     SideFaulty,
+
+    /// <summary>An item is to be ordered now or within the days of warning.</summary>
+    OrderDue,
+
+    /// <summary>An order should have come by now.</summary>
+    OrderLate,
+
+    /// <summary>An item will cost more soon.</summary>
+    PriceRise,
 }
 
 /// <summary>How pressing a notice is.</summary>
@@ -57,7 +66,11 @@ public enum Severity
 /// <summary>The names of kinds and severities as they stand in JSON.</summary>
 public static class NoticeNames
 {
-    private static readonly string[] Kinds = ["bath-spent", "bath-ending", "expired", "expires-soon", "below-minimum", "loaded-long", "exposed-long", "side-faulty"];
+    private static readonly string[] Kinds =
+    [
+        "bath-spent", "bath-ending", "expired", "expires-soon", "below-minimum", "loaded-long", "exposed-long", "side-faulty", "order-due",
+        "order-late", "price-rise",
+    ];
 
     private static readonly string[] Severities = ["act", "soon", "note"];
 

@@ -2,6 +2,7 @@ using Ledger.Core.Baths;
 using Ledger.Core.Journal;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
+using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
 
 namespace Ledger.Core.Notices;
@@ -10,9 +11,16 @@ namespace Ledger.Core.Notices;
 public static class TodayReading
 {
     /// <summary>The notices for what the ledger holds, on the day it stands for.</summary>
-    public static IReadOnlyList<Notice> Of(Holdings holdings) =>
+    public static IReadOnlyList<Notice> Of(Holdings holdings) => Of(holdings, []);
+
+    /// <summary>The same with what is to be ordered.</summary>
+    public static IReadOnlyList<Notice> Of(Holdings holdings, IReadOnlyCollection<ReorderReading> reorder) =>
     [
-        .. Baths(holdings).Concat(Containers(holdings)).Concat(Minimums(holdings)).Concat(FilmNotices.Of(holdings))
+        .. Baths(holdings).Concat(Containers(holdings)).Concat(Minimums(holdings, reorder))
+            .Concat(FilmNotices.Of(holdings))
+            .Concat(BuyingNotices.LateOrders(holdings))
+            .Concat(BuyingNotices.OrdersToPlace(holdings, reorder))
+            .Concat(BuyingNotices.PriceRises(holdings, reorder))
             .OrderBy(notice => notice.Severity)
             .ThenBy(notice => notice.Kind)
             .ThenBy(notice => notice.By)
@@ -74,17 +82,19 @@ public static class TodayReading
         }
     }
 
-    private static IEnumerable<Notice> Minimums(Holdings holdings)
+    private static IEnumerable<Notice> Minimums(Holdings holdings, IReadOnlyCollection<ReorderReading> reorder)
     {
         foreach (var item in holdings.Items.Where(item => item.MinimumOnHand is not null))
         {
             var reading = new ShelfReading(item, holdings.ContainersOf(item.Code), holdings.AsOf);
+            var order = reorder.FirstOrDefault(one => one.Item.Code == item.Code);
             if (reading.IsBelowMinimum)
                 yield return new(
                     NoticeKind.BelowMinimum, reading.Usable.IsZero ? Severity.Act : Severity.Soon, item.Code,
                     $"{item.Code}: {reading.Usable.ToText(holdings.Settings.Style)} left that is good",
                     $"your minimum is {item.MinimumOnHand!.Value.ToText(holdings.Settings.Style)}",
-                    $"order {item.Name}{(item.LeadTimeDays is { } lead ? $"; it takes {Days(lead)}" : "")}", null);
+                    order is not null ? BuyingNotices.Step(order)
+                        : $"order {item.Name}{(item.LeadTimeDays is { } lead ? $"; it takes {Days(lead)}" : "")}", null);
         }
     }
 

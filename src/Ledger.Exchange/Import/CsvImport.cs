@@ -9,9 +9,9 @@ namespace Ledger.Exchange.Import;
 public static class CsvImport
 {
     /// <summary>
-    /// items, processes, holders, purchases, openings, cleanings, loads, exposures, unloads, decantings, stock_solutions, jugs, baths,
-    /// rotations, top_ups, counts, discards, sessions, clearing_tests, observations, services, keepers: in the order in which entries of
-    /// the same day are posted.
+    /// items, processes, holders, orders, purchases, openings, cleanings, loads, exposures, unloads, decantings, stock_solutions, jugs,
+    /// baths, rotations, top_ups, counts, discards, sessions, clearing_tests, observations, services, keepers, price_rises: in the order
+    /// in which entries of the same day are posted.
     /// </summary>
     public static IReadOnlyList<string> Kinds { get; } = [.. FileKind.All.Select(kind => kind.Name)];
 

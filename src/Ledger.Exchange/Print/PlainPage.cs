@@ -9,7 +9,8 @@ public static class PlainPage
     public static void Write(PrintedPage page, TextWriter output)
     {
         var title = PrintedText.Plain(page.Title);
-        output.WriteLine(title);
+        foreach (var line in Wrap(title, ""))
+            output.WriteLine(line);
         output.WriteLine(new string('=', Math.Min(title.Length, Width)));
         foreach (var block in page.Blocks)
         {
@@ -21,7 +22,7 @@ public static class PlainPage
 
     private static IEnumerable<string> Lines(PageBlock block) => block switch
     {
-        Heading heading => [PrintedText.Plain(heading.Text), new string('-', Math.Min(PrintedText.Plain(heading.Text).Length, Width))],
+        Heading heading => [.. Wrap(heading.Text, ""), new string('-', Math.Min(PrintedText.Plain(heading.Text).Length, Width))],
         Words words => Wrap(words.Text, ""),
         Points points => points.Items.SelectMany(item => Wrap(item, points.AreCautions ? "! " : "- ")),
         Figures figures => Figured(figures),
@@ -36,10 +37,10 @@ public static class PlainPage
     private static IEnumerable<string> Figured(Figures figures)
     {
         var width = figures.Items.Max(figure => PrintedText.Plain(figure.Value).Length);
-        return figures.Items.Select(figure =>
+        return figures.Items.SelectMany(figure =>
         {
             var beside = figure.Beside.Length == 0 ? "" : $"  ({PrintedText.Plain(figure.Beside)})";
-            return $"  {PrintedText.Plain(figure.Value).PadLeft(width)}  {PrintedText.Plain(figure.Label)}{beside}";
+            return Wrap(PrintedText.Plain(figure.Label) + beside, $"  {PrintedText.Plain(figure.Value).PadLeft(width)}  ");
         });
     }
 

@@ -17,57 +17,66 @@ internal sealed class CostReader(SqliteConnection connection)
         var period = (From: Dates.Text(from), To: Dates.Text(to));
         var baths = Baths(period.From, period.To);
         var added = Added(period, baths.Keys);
+        var outside = Outside(period);
         return new(
             from,
             to,
-            OnHandAfter(Dates.Text(from.PlusDays(-1))),
-            Money.Zero - Net(Supplier, period),
-            OnHandAfter(period.To),
-            Net(ThrownAway, period),
-            FilmLost(period),
-            Net(LostOrGained, period),
+            OnHandAfter(from.PlusDays(-1)),
+            Money.Zero - Net(Supplier, outside),
+            OnHandAfter(to),
+            Net(ThrownAway, outside),
+            FilmLost(outside),
+            Net(LostOrGained, outside),
             [.. baths.Values.Select(row => ToUse(row, added))],
-            Sessions(period, baths, added));
+            Sessions(period, baths, added))
+        {
+            Losses =
+            [
+                .. outside.Where(row => row.Place != Supplier && (row.Value != 0 || row.Quantity != 0))
+                    .Select(row => new StockLoss(Days.Read(row.Date), row.Item, Named.Kind(row.Kind), row.Quantity, new(row.Value))),
+            ],
+        };
     }
 
-    /// <summary>What all containers, holders and boxes of exposed film were worth at the end of a day: what they are worth now, less all that happened later.</summary>
-    private Money OnHandAfter(string day) => new(connection.ExecuteScalar<long>(
+    /// <summary>What all containers, holders and boxes of exposed film were worth at the end of a day: the months before, and the days of its own.</summary>
+    private Money OnHandAfter(LocalDate day) => new(connection.ExecuteScalar<long>(
         """
-        SELECT (SELECT coalesce(sum(b.value), 0) FROM balance b JOIN place p ON p.id = b.place_id WHERE b.place_id >= 100 AND p.kind <> 'bath')
-            + (SELECT coalesce(sum(iif(f.id >= 100 AND f.kind <> 'bath', m.value, 0) - iif(t.id >= 100 AND t.kind <> 'bath', m.value, 0)), 0)
-                FROM entry e CROSS JOIN movement m ON m.entry_id = e.id JOIN place f ON f.id = m.from_place JOIN place t ON t.id = m.to_place
-                WHERE e.date > @day)
+        SELECT (SELECT coalesce(sum(change), 0) FROM stock_month WHERE month < substr(@first, 1, 7))
+            + (SELECT coalesce(sum(iif(t.id >= 100 AND t.kind <> 'bath', m.value, 0) - iif(f.id >= 100 AND f.kind <> 'bath', m.value, 0)), 0)
+                FROM entry e CROSS JOIN movement m ON m.entry_id = e.id CROSS JOIN place f ON f.id = m.from_place CROSS JOIN place t ON t.id = m.to_place
+                WHERE e.date BETWEEN @first AND @day)
         """,
-        new { day }));
+        new { first = Dates.Text(day.With(DateAdjusters.StartOfMonth)), day = Dates.Text(day) }));
 
-    /// <summary>What came to a single place in the period, less what left it.</summary>
-    private Money Net(long place, (string From, string To) period) => new(connection.ExecuteScalar<long>(
-        """
-        SELECT coalesce(sum(iif(m.to_place = @place, m.value, -m.value)), 0)
-        FROM entry e CROSS JOIN movement m ON m.entry_id = e.id
-        WHERE e.date BETWEEN @From AND @To AND (m.to_place = @place OR m.from_place = @place)
-        """,
-        new { place, period.From, period.To }));
-
-    private IReadOnlyList<FilmLoss> FilmLost((string From, string To) period) =>
+    /// <summary>What came day by day of each item to the supplier, the lost and the thrown away, less what left them.</summary>
+    private List<OutsideRow> Outside((string From, string To) period) =>
     [
-        .. connection.Query<LossRow>(
+        .. connection.Query<OutsideRow>(
             """
-            SELECT i.code AS Item, sum(iif(m.to_place IN (5, 6), m.quantity, -m.quantity)) AS Sheets,
-                sum(iif(m.to_place IN (5, 6), m.value, -m.value)) AS Cost
-            FROM entry e CROSS JOIN movement m ON m.entry_id = e.id JOIN lot l ON l.id = m.lot_id JOIN item i ON i.id = l.item_id
-            WHERE e.date BETWEEN @From AND @To AND i.kind = 'film' AND (m.to_place IN (5, 6) OR m.from_place IN (5, 6))
-            GROUP BY i.id HAVING Sheets <> 0 ORDER BY i.code
+            SELECT e.date AS Date, i.code AS Item, i.kind AS Kind, iif(m.to_place IN (1, 5, 6), m.to_place, m.from_place) AS Place,
+                sum(iif(m.to_place IN (1, 5, 6), m.quantity, -m.quantity)) AS Quantity,
+                sum(iif(m.to_place IN (1, 5, 6), m.value, -m.value)) AS Value
+            FROM entry e CROSS JOIN movement m ON m.entry_id = e.id CROSS JOIN lot l ON l.id = m.lot_id CROSS JOIN item i ON i.id = l.item_id
+            WHERE e.date BETWEEN @From AND @To AND (m.to_place IN (1, 5, 6) OR m.from_place IN (1, 5, 6))
+            GROUP BY 1, i.id, 4 ORDER BY 1, 2
             """,
-            new { period.From, period.To })
-        .Select(row => new FilmLoss(row.Item, row.Sheets, new(row.Cost))),
+            new { period.From, period.To }),
+    ];
+
+    private static Money Net(long place, List<OutsideRow> outside) => new(outside.Where(row => row.Place == place).Sum(row => row.Value));
+
+    private static IReadOnlyList<FilmLoss> FilmLost(List<OutsideRow> outside) =>
+    [
+        .. outside.Where(row => row.Kind == "film" && row.Place != Supplier).GroupBy(row => row.Item)
+            .Select(group => new FilmLoss(group.Key, group.Sum(row => row.Quantity), new(group.Sum(row => row.Value))))
+            .Where(loss => loss.Sheets != 0 || loss.Cost != Money.Zero).OrderBy(loss => loss.Item, StringComparer.OrdinalIgnoreCase),
     ];
 
     private Dictionary<long, BathRow> Baths(string from, string to) => connection.Query<BathRow>(
         """
         SELECT b.place_id AS PlaceId, p.code AS Code, b.working_volume AS WorkingVolume, coalesce(b.capacity_per_litre, 0) AS CapacityPerLitre,
             mixed.date < @from AS WasMixedBefore,
-            EXISTS (SELECT 1 FROM bath_end d JOIN standing_entry e ON e.id = d.entry_id WHERE d.place_id = b.place_id AND e.date <= @to) AS HasEnded,
+            (SELECT min(e.date) FROM bath_end d JOIN standing_entry e ON e.id = d.entry_id WHERE d.place_id = b.place_id AND e.date <= @to) AS EndedOn,
             (SELECT coalesce(sum(m.value), 0) FROM movement m JOIN standing_entry e ON e.id = m.entry_id
                 WHERE m.to_place = b.place_id AND m.to_place >= 100 AND e.id = b.entry_id) AS Value,
             (SELECT coalesce(sum(w.weighted), 0) FROM bath_work w JOIN standing_entry e ON e.id = w.entry_id
@@ -94,8 +103,9 @@ internal sealed class CostReader(SqliteConnection connection)
         new { baths = Json.Array(baths), period.From, period.To }).ToLookup(row => row.PlaceId);
 
     private static BathUse ToUse(BathRow row, ILookup<long, AddedRow> added) => new(
-        ToShare(row, added), Area.FromHundredths(row.WorkedBefore), Area.FromHundredths(row.WorkedAfter), row.WasMixedBefore == 1, row.HasEnded == 1)
+        ToShare(row, added), Area.FromHundredths(row.WorkedBefore), Area.FromHundredths(row.WorkedAfter), row.WasMixedBefore == 1, row.EndedOn is not null)
     {
+        EndedOn = Days.ReadOptional(row.EndedOn),
         AddedSince = new(added[row.PlaceId].Where(top => top.IsNew == 1).Sum(top => top.Value)),
     };
 
@@ -145,8 +155,8 @@ internal sealed class CostReader(SqliteConnection connection)
         """
         SELECT e.id AS Number, sum(m.value) AS Value,
             CASE WHEN i.kind <> 'chemical' THEN 'supplies' WHEN i.role = 'developer' THEN 'developer' ELSE 'chemistry' END AS Purpose
-        FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id JOIN movement m ON m.entry_id = e.id AND m.to_place = 4
-        JOIN lot l ON l.id = m.lot_id JOIN item i ON i.id = l.item_id
+        FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id CROSS JOIN movement m ON m.entry_id = e.id AND m.to_place = 4
+        CROSS JOIN lot l ON l.id = m.lot_id CROSS JOIN item i ON i.id = l.item_id
         WHERE e.date BETWEEN @From AND @To GROUP BY e.id, Purpose
         """,
         new { period.From, period.To }).ToLookup(row => row.Number);
@@ -158,7 +168,7 @@ internal sealed class CostReader(SqliteConnection connection)
             """
             SELECT s.entry_id AS Number, i.code AS Item, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost, s.fate AS Fate,
                 sum(s.sheets) OVER (PARTITION BY s.entry_id ORDER BY s.number) AS Last
-            FROM standing_entry e JOIN session_sheets s ON s.entry_id = e.id JOIN lot l ON l.id = s.lot_id JOIN item i ON i.id = l.item_id
+            FROM standing_entry e CROSS JOIN session_sheets s ON s.entry_id = e.id CROSS JOIN lot l ON l.id = s.lot_id CROSS JOIN item i ON i.id = l.item_id
             WHERE e.date BETWEEN @From AND @To ORDER BY s.entry_id, s.number
             """,
             new { period.From, period.To })
@@ -181,8 +191,8 @@ internal sealed class CostReader(SqliteConnection connection)
     private HashSet<(long Session, long Position)> Keepers((string From, string To) period) => connection.Query<KeeperRow>(
         """
         SELECT f.entry_id AS Session, f.position AS Position
-        FROM keeper k JOIN standing_entry named ON named.id = k.entry_id JOIN sheet_fate f ON f.sheet_id = k.sheet_id
-        JOIN standing_entry e ON e.id = f.entry_id
+        FROM standing_entry e CROSS JOIN sheet_fate f ON f.entry_id = e.id CROSS JOIN keeper k ON k.sheet_id = f.sheet_id
+        CROSS JOIN standing_entry named ON named.id = k.entry_id
         WHERE named.date <= @To AND e.date BETWEEN @From AND @To
         """,
         new { period.From, period.To }).Select(row => (row.Session, row.Position)).ToHashSet();
@@ -194,16 +204,16 @@ internal sealed class CostReader(SqliteConnection connection)
         FROM (
             SELECT e.id AS Number, w.place_id AS PlaceId, w.weighted AS Weighted, e.date AS Date,
                 sum(w.weighted) OVER (PARTITION BY w.place_id ORDER BY e.date, e.id) AS After
-            FROM json_each(@baths) j JOIN bath_work w ON w.place_id = j.value AND w.is_first = 1 JOIN standing_entry e ON e.id = w.entry_id
+            FROM json_each(@baths) j CROSS JOIN bath_work w ON w.place_id = j.value AND w.is_first = 1 CROSS JOIN standing_entry e ON e.id = w.entry_id
             WHERE e.date <= @To)
         WHERE Date >= @From
         """,
         new { baths = Json.Array(baths), period.From, period.To }).ToDictionary(row => row.Number);
 
-    internal sealed record LossRow(string Item, long Sheets, long Cost);
+    internal sealed record OutsideRow(string Date, string Item, string Kind, long Place, long Quantity, long Value);
 
     internal sealed record BathRow(
-        long PlaceId, string Code, long WorkingVolume, long CapacityPerLitre, long WasMixedBefore, long HasEnded, long Value,
+        long PlaceId, string Code, long WorkingVolume, long CapacityPerLitre, long WasMixedBefore, string? EndedOn, long Value,
         long WorkedBefore, long WorkedAfter);
 
     internal sealed record AddedRow(long PlaceId, long Value, long IsNew, long Worked);

@@ -27,6 +27,7 @@ internal sealed class HoldingsReader(SqliteConnection connection)
         new FilmReader(connection).ReadInto(holdings, balances);
         foreach (var jug in new JugReader(connection).All(asOf).Where(jug => jug.HandedOverOn is null))
             holdings.Put(jug);
+        new OrderReader(connection).ReadInto(holdings);
         var last = connection.QuerySingle<LastRow>(
             "SELECT (SELECT max(id) FROM place) AS Place, (SELECT coalesce(max(id), 0) FROM lot) AS Lot");
         holdings.LastPlace = Math.Max(last.Place, Places.FirstFree - 1);

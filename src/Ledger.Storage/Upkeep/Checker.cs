@@ -1,3 +1,4 @@
+using System.Globalization;
 using Dapper;
 using Ledger.Core.Costing;
 using Ledger.Core.Measures;
@@ -17,7 +18,7 @@ internal sealed class Checker(SqliteConnection connection)
         Func<IEnumerable<string>>[] checks =
         [
             Database, References, Balances, BathTotals, NeverBelowNothing, NothingBeforeItCame, LotCosts, SessionSheets,
-            FilmPlaces, OneSheetASide, KnownSheets, () => Costs(today),
+            FilmPlaces, OneSheetASide, KnownSheets, StockMonths, () => Costs(today),
         ];
         var problems = new List<string>();
         for (var i = 0; i < checks.Length; i++)
@@ -138,18 +139,51 @@ internal sealed class Checker(SqliteConnection connection)
         """)
         .Select(row => $"{row.Place} holds {row.Held} sheets, and {row.Known} are known to be there");
 
+    private IEnumerable<string> StockMonths() => connection.Query<MonthProblem>(
+        """
+        SELECT Month, sum(Change) AS Change
+        FROM (
+            SELECT substr(e.date, 1, 7) AS Month, iif(t.id >= 100 AND t.kind <> 'bath', m.value, 0) - iif(f.id >= 100 AND f.kind <> 'bath', m.value, 0) AS Change
+            FROM movement m JOIN entry e ON e.id = m.entry_id JOIN place f ON f.id = m.from_place JOIN place t ON t.id = m.to_place
+            UNION ALL SELECT month, -change FROM stock_month)
+        GROUP BY Month HAVING sum(Change) <> 0 ORDER BY Month
+        """)
+        .Select(row => $"the stock's value in {row.Month} is off its movements by {new Money(row.Change)}");
+
+    /// <summary>
+    /// Every year for itself and all of them together: opening + bought = used + waste + on hand, and no year opens with anything else than
+    /// the one before it left.
+    /// </summary>
     private IEnumerable<string> Costs(LocalDate today)
     {
-        var costs = new CostReading(new CostReader(connection).Read(new LocalDate(1900, 1, 1), today));
-        if (!costs.Reconciles)
-            yield return $"the costs do not reconcile: spent {costs.Spent}, used {costs.Used}, on hand {costs.OnHand}, still in baths {costs.StillInBaths}";
+        var first = connection.QueryFirstOrDefault<string?>("SELECT min(date) FROM entry") is { } text ? Days.Read(text) : today;
+        var reader = new CostReader(connection);
+        var left = Money.Zero;
+        for (var year = first.Year; year <= today.Year; year++)
+        {
+            var costs = new CostReading(reader.Read(new(year, 1, 1), year == today.Year ? today : new(year, 12, 31)));
+            if (!costs.Reconciles)
+                yield return Unequal(year.ToString(CultureInfo.InvariantCulture), costs);
+            if (costs.Opening != left)
+                yield return $"{year} opens with {costs.Opening}, and the year before left {left}";
+            left = costs.Closing;
+        }
+
+        var all = new CostReading(reader.Read(new(1900, 1, 1), today));
+        if (!all.Reconciles)
+            yield return Unequal("all years", all);
     }
+
+    private static string Unequal(string period, CostReading costs) =>
+        $"the costs of {period} do not reconcile: spent {costs.Spent}, used {costs.Used}, on hand {costs.OnHand}, still in baths {costs.StillInBaths}";
 
     internal sealed record ReferenceRow(string Child, string Parent, long Rows);
 
     internal sealed record BalanceProblem(string Place, long Lot, long Quantity, long Value);
 
     internal sealed record BathProblem(string Bath);
+
+    internal sealed record MonthProblem(string Month, long Change);
 
     internal sealed record DayProblem(string Place, string Date);
 

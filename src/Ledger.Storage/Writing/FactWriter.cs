@@ -37,6 +37,11 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
             case JugStarted started: Write(started.Jug); break;
             case JugFilled filled: new BathFactWriter(connection, entry).Write(filled); break;
             case JugHandedOver over: new BathFactWriter(connection, entry).Write(over); break;
+            case OrderPlaced placed: new OrderFactWriter(connection, entry).Write(placed); break;
+            case OrderLineChanged changed: new OrderFactWriter(connection, entry).Write(changed); break;
+            case OrderDelivered delivered: new OrderFactWriter(connection, entry).Write(delivered); break;
+            case PriceRiseAnnounced announced: new OrderFactWriter(connection, entry).Write(announced.Rise); break;
+            case OrderTermsSet set: new OrderFactWriter(connection, entry).Write(set.Terms); break;
             default: throw new ArgumentException($"no table holds a {fact.GetType().Name}", nameof(fact));
         }
     }

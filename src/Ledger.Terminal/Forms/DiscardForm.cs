@@ -20,7 +20,8 @@ internal sealed class DiscardForm : FormModel
         };
         What.Offer(what);
         Reason.Offer(_holdings.Bath(what) is null ? "too old" : "spent");
-        Rows = [[Date, What], [Amount], [Reason], [Note]];
+        Jug = JugField.Of(_holdings);
+        Rows = _holdings.Bath(what) is null ? [[Date, What], [Amount], [Reason], [Note]] : [[Date, What], [Reason], [Jug], [Note]];
     }
 
     public override string Title => _holdings.Bath(What.Text) is null ? "Throw away" : "Pour out";
@@ -36,6 +37,8 @@ internal sealed class DiscardForm : FormModel
     public override FormField First => Reason;
 
     public FormField What { get; }
+
+    public FormField Jug { get; }
 
     public FormField Amount { get; } = new("How much", 10, FieldKind.Figure) { Hint = "In the item's unit; empty for all of it." };
 
@@ -57,6 +60,7 @@ internal sealed class DiscardForm : FormModel
             What = what,
             Quantity = answers.Quantity(Amount, UnitOf(_holdings, what)),
             Reason = answers.Needed(Reason),
+            Jug = _holdings.Bath(what) is null ? null : Answers.Optional(Jug),
             Note = Note.Text,
         };
     }

@@ -51,13 +51,14 @@ internal sealed class SessionForm : FormModel
     ];
 
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows =>
-        [[Session, Date, Process], [Bath, Note], .. _lines.SelectMany(line => line.Rows), [Difference]];
+        [[Session, Date, Process], [Bath, Note], .. _lines.SelectMany(line => line.Rows), .. _lines.Any(line => line.IsKnown) ? [[Anyway]] : Array.Empty<IReadOnlyList<FormField>>(), [Difference]];
 
     public override IReadOnlyList<FormKey> Keys =>
     [
         new(Key.F2, "Same again", "takes over the lines of the last session", _ => SameAgain()),
         new(Key.F3, "+4 sheets", "adds four sheets to the line with the cursor", AddFour),
         new(Key.F4, "Line", "adds a line like the last one, for another batch", _ => Another()),
+        new(Key.F7, "Known", "says which sheets the line with the cursor is about, and what spoiled them", Known),
         new(Key.F5, "Drop", "takes the line with the cursor away", Drop),
         .. Planned is null ? Array.Empty<FormKey>() : [new(Key.F7, "Plan", "takes over the next session that is planned", _ => TakeOver(Planned))],
     ];
@@ -72,6 +73,8 @@ internal sealed class SessionForm : FormModel
 
     public FormField Note { get; } = new("Note", 50);
 
+    public FormField Anyway { get; } = YesNo.Anyway();
+
     public override FormField Difference { get; } = new("Book the difference", 4, FieldKind.Tick)
     {
         Hint = "When a bottle held more than the book says.",
@@ -84,6 +87,8 @@ internal sealed class SessionForm : FormModel
     {
         if (field == Process)
             OfferBath();
+        if (_lines.Find(line => line.From == field) is { } known)
+            OfferSheets(known);
     }
 
     protected override Entry Read(Answers answers) => new SessionLog
@@ -94,6 +99,7 @@ internal sealed class SessionForm : FormModel
         Process = answers.Needed(Process),
         Bath = Answers.Optional(Bath),
         Lines = [.. Written(answers).Select(line => line.Read(answers))],
+        Anyway = answers.IsYes(Anyway),
         BooksDifference = Difference.IsTicked,
         DrawFirst = _drawFirst,
         Plan = _plan?.Name,
@@ -111,7 +117,7 @@ internal sealed class SessionForm : FormModel
     private SessionLineFields AddLine()
     {
         var before = _lines.LastOrDefault();
-        var line = new SessionLineFields(() => Films.Select(film => film.Code));
+        var line = new SessionLineFields(() => Films.Select(film => film.Code), Sources);
         line.Film.Offer(before?.Film.Text ?? _last?.Lines[^1].Item ?? Films.FirstOrDefault()?.Code);
         line.Group.Offer(before?.Group.Text ?? "N");
         line.Fate.Offer(Fates.Names[0]);
@@ -126,7 +132,8 @@ internal sealed class SessionForm : FormModel
     {
         if (_last is null)
             return null;
-        var batches = _last.Lines.GroupBy(sheets => (sheets.Item, sheets.Group)).Take(MostLines).ToList();
+        var batches = _last.Lines.Where(sheets => sheets.Fate != Fate.Dummy)
+            .GroupBy(sheets => (sheets.Item, sheets.Group)).Take(MostLines).ToList();
         var developer = Share.Split(_last.Developer.Microlitres, [.. batches.Select(batch => batch.Sum(sheets => sheets.Area.Hundredths))]);
         _lines.Clear();
         for (var i = 0; i < batches.Count; i++)
@@ -160,8 +167,8 @@ internal sealed class SessionForm : FormModel
             fields.Group.Offer(line.Group);
             fields.Developer.Offer(line.Developer is { } developer ? Scaled.InUnits(developer.Microlitres, 1000) : "");
             fields.Fate.Offer(line.Fate.Name());
-            if (line.From is { } from)
-                fields.OfferFrom(from);
+            fields.From.Offer(line.From);
+            fields.IsKnown = line.From is not null;
         }
 
         Process.Offer(worked.Process.Name);
@@ -183,6 +190,35 @@ internal sealed class SessionForm : FormModel
             return null;
         _lines.Remove(line);
         return _lines[^1].Sheets;
+    }
+
+    private FormField? Known(FormField? at)
+    {
+        var line = LineOf(at) ?? _lines[^1];
+        line.IsKnown = true;
+        line.From.Offer(Sources().FirstOrDefault());
+        OfferSheets(line);
+        return line.From;
+    }
+
+    /// <summary>Boxes of exposed sheets first, then sides with an exposed sheet.</summary>
+    private IEnumerable<string> Sources() =>
+    [
+        .. _holdings.Film.ExposedBoxes.Select(box => box.Code),
+        .. _holdings.Film.Sheets.Where(sheet => sheet.Exposure is not null && _holdings.Film.Side(sheet.At) is not null).Select(sheet => sheet.SideCode),
+    ];
+
+    /// <summary>What is in the place that is named: its film, its group, and how many sheets.</summary>
+    private void OfferSheets(SessionLineFields line)
+    {
+        var film = _holdings.Film;
+        var sheets = line.From.Text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).SelectMany(name =>
+            film.ExposedBox(name) is { } box ? film.At(box.Place) : film.Side(name) is { } side ? film.At(side.Place) : []).ToList();
+        if (sheets.Count == 0)
+            return;
+        line.Film.Offer(sheets[0].Item);
+        line.Group.Offer(sheets[0].Exposure?.Group);
+        line.Sheets.Offer(sheets.Count.ToString(CultureInfo.InvariantCulture));
     }
 
     private SessionLineFields? LineOf(FormField? field) => _lines.Find(line => field is not null && line.Fields.Contains(field));

@@ -1,18 +1,19 @@
+using Ledger.Core.Film;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Sessions;
 
 namespace Ledger.Terminal.Forms;
 
 /// <summary>One line of a session on the form: sheets of one film, group and fate.</summary>
-internal sealed class SessionLineFields
+/// <param name="films">The films that can be chosen.</param>
+/// <param name="sources">Where known sheets can come from.</param>
+internal sealed class SessionLineFields(Func<IEnumerable<string>> films, Func<IEnumerable<string>> sources)
 {
-    public SessionLineFields(Func<IEnumerable<string>> films)
+    public FormField Film { get; } = new("Film", 11, FieldKind.Choice)
     {
-        Film = new("Film", 11, FieldKind.Choice) { Choices = films, Hint = "Up and Down choose; a beginning is enough." };
-        Rows = [[Film, Sheets, Group, Developer, Fate]];
-    }
-
-    public FormField Film { get; }
+        Choices = films,
+        Hint = "Up and Down choose; a beginning is enough.",
+    };
 
     public FormField Sheets { get; } = new("sheets", 5, FieldKind.Figure) { Hint = "F3 adds four sheets." };
 
@@ -33,23 +34,24 @@ internal sealed class SessionLineFields
         Hint = "What became of the sheets.",
     };
 
-    public FormField From { get; } = new("from", 56) { Hint = "Holder sides, a box of exposed sheets, or sheets by number." };
+    public FormField From { get; } = new("from", 24)
+    {
+        Choices = sources, Hint = "Sides E07-1,E07-2, a box of exposed sheets pan100 N, or #12; empty: only counted.",
+    };
 
-    /// <summary>The fields in order, row by row; where known sheets come from has a row of its own.</summary>
-    public IReadOnlyList<IReadOnlyList<FormField>> Rows { get; private set; }
+    public FormField Cause { get; } = new("spoiled by", 16, FieldKind.Choice) { Choices = () => RejectCauses.Names, Hint = "For a reject: what spoiled it." };
 
-    /// <summary>All of them.</summary>
+    /// <summary>Whether the line says which sheets they were.</summary>
+    public bool IsKnown { get; set; }
+
+    /// <summary>The fields row by row.</summary>
+    public IReadOnlyList<IReadOnlyList<FormField>> Rows => IsKnown ? [[Film, Sheets, Group, Developer, Fate], [From, Cause]] : [[Film, Sheets, Group, Developer, Fate]];
+
+    /// <summary>The fields in order.</summary>
     public IEnumerable<FormField> Fields => Rows.SelectMany(row => row);
 
     /// <summary>Whether nothing says that sheets were developed here.</summary>
     public bool IsBlank => Sheets.IsEmpty && Developer.IsEmpty;
-
-    /// <summary>Says where the sheets come from.</summary>
-    public void OfferFrom(string from)
-    {
-        From.Offer(from);
-        Rows = [.. Rows, [From]];
-    }
 
     /// <summary>So many sheets more.</summary>
     public void Add(int sheets) => Sheets.Turn(Sheets.IsEmpty ? AsZero(sheets) : sheets);
@@ -61,8 +63,9 @@ internal sealed class SessionLineFields
         Sheets = answers.Whole(Sheets),
         Group = Group.Text,
         Developer = answers.Volume(Developer),
-        From = Answers.Optional(From),
         Fate = (Fate)answers.OneOf(Fate, Fates.Names),
+        From = IsKnown ? Answers.Optional(From) : null,
+        Cause = !IsKnown || Cause.IsEmpty ? null : (RejectCause)answers.OneOf(Cause, RejectCauses.Names),
     };
 
     private int AsZero(int sheets)

@@ -10,5 +10,7 @@ internal static class Spoken
 
     /// <summary>The rules' sentence; where it names the command's option, the form's tick stands in its place.</summary>
     public static string Of(Refusal refusal) =>
-        Words.Sentence(refusal.Sentence.Replace(Option, "F6 books the difference", StringComparison.Ordinal));
+        Words.Sentence(refusal.Sentence
+            .Replace(Option, "F6 books the difference", StringComparison.Ordinal)
+            .Replace("record it with --anyway", "say yes under Anyway", StringComparison.Ordinal));
 }

@@ -24,7 +24,8 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
         "The working solutions in use: fixer, stop, wash aid. A bath ends by the area it has taken or by its age, whichever comes first.",
         "The area is counted against a capacity that is your own setting; its basis stands beside it.",
         "Films that load a fixer more count by their weight.",
-        "Of a pair only the first bath counts. When it is spent, pour it out: the second moves up, and a new second one is mixed.",
+        "Of a pair only the first bath counts. When it is spent, R pours it out, moves the second up and mixes a new one, in one step.",
+        "Clearing tests, what is seen, a silver strip and what the bath stands in end it too; the details say which end comes first.",
     ];
 
     /// <inheritdoc/>
@@ -47,6 +48,11 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
         ScreenKey.Letter(
             'B', "Mix next", "mixes the bath that follows the selected one",
             row => new Fill(new BathForm(Ledger, row < 0 ? null : IdOf(row)))),
+        ScreenKey.Letter('R', "Rotate", "rotates a pair: the first bath out, the second up, a new one mixed", row => Rotate(row)),
+        ScreenKey.OnRow('T', "Clearing test", "records how long a strip of film took to clear", row => new ClearingTestForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('N', "Note", "records what was seen or measured at it", row => new BathNoteForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('A', "Top up", "adds fresh solution or replenisher", row => new TopUpForm(Ledger, IdOf(row))),
+        ScreenKey.Letter('J', "Jugs", "shows the waste jugs", _ => new Into(new JugsModel(Ledger))),
     ];
 
     /// <inheritdoc/>
@@ -79,6 +85,11 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
     [
         BathBlocks.Facts(_baths[row], _holdings),
+        .. BathEndBlocks.Of(_baths[row], _holdings),
         BathBlocks.History(Ledger.WorkOf(IdOf(row), Today, HistoryShown), _holdings),
     ];
+
+    private Step Rotate(int row) => _holdings.WorkingBaths.Any(bath => _holdings.SecondAfter(bath) is not null)
+        ? new Fill(new RotationForm(Ledger, row < 0 ? null : IdOf(row)))
+        : new Say("No two baths are a pair, so nothing can be rotated.");
 }

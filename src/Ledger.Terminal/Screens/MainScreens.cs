@@ -15,5 +15,6 @@ internal static class MainScreens
         new SessionsModel(ledger),
         new CostsModel(ledger),
         new JournalModel(ledger),
+        new HoldersModel(ledger),
     ];
 }

@@ -92,7 +92,7 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
 
     /// <summary>A trip takes film and no chemistry; a session whose day is past is judged as of today.</summary>
     private IReadOnlyList<Block> Outlook(KeptPlan plan) => plan.IsTrip
-        ? [Block.Of("It takes along", KnownDemand.Of(_holdings).Where(known => known.Plan == plan.Name)
+        ? [Block.Of("It takes along", PlannedDemand.Of(_holdings).Where(known => known.Plan == plan.Name)
             .Select(known => $"  {known.Quantity.ToText(_holdings.Settings.Style)} of {known.Item}"))]
         : new PlanBlocks(_holdings.Settings).Of(SessionPlanning.Of(plan.Request, _holdings, plan.On > Today ? plan.On : Today));
 }

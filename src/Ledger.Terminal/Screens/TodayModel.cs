@@ -75,9 +75,9 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
         var subject = _notices[row].Subject;
         if (_holdings.Bath(subject) is not null)
             return new Go("Baths", subject);
-        return _holdings.Container(subject) is { } container
-            ? new Into(new ContainersModel(Ledger, container.Lot.Item) { SelectedId = subject })
-            : new Go("Shelf", subject);
+        if (_holdings.Container(subject) is { } container)
+            return new Into(new ContainersModel(Ledger, container.Lot.Item) { SelectedId = subject });
+        return _holdings.Item(subject) is not null ? new Go("Shelf", subject) : new Say(Words.Sentence(_notices[row].Step));
     }
 
     private Block About(Notice notice) => Block.Facts(Words.Sentence(notice.Text), [

@@ -13,7 +13,7 @@ internal static class Words
 
     /// <summary>"2026-03-13 (life since mixing), 2 days ago".</summary>
     public static string? Text(this GoodUntil? good, LocalDate today) =>
-        good is null ? null : $"{Dates.Text(good.Date)} ({good.Rule.Name()}), {Away(good.DaysLeft(today))}";
+        good is null ? null : $"{Dates.Text(good.Date)} ({good.Because}), {Away(good.DaysLeft(today))}";
 
     /// <summary>"in 5 days", "today", "2 days ago".</summary>
     public static string Away(int days) => days switch

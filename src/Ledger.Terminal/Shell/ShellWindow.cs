@@ -226,7 +226,7 @@ internal sealed class ShellWindow : Runnable
     private void Caption()
     {
         var isTyping = Page.TakesTyping;
-        _title.Say(Page.Heading, $"{Dates.Text(_ledger.Today)}  {(_options.File.Length > 0 ? _options.File : Unnamed)}");
+        _title.Say(Page.Heading, Dates.Text(_ledger.Today), _options.File.Length > 0 ? _options.File : Unnamed);
         _steadyKeys.Hints = [CommonKeys.Blank(isTyping), CommonKeys.Help];
         _pageKeys.Hints =
         [

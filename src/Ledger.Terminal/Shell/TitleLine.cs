@@ -7,12 +7,13 @@ namespace Ledger.Terminal.Shell;
 internal sealed class TitleLine : View
 {
     private string _left = "";
-    private string _right = "";
+    private string _day = "";
+    private string _file = "";
 
     /// <summary>Changes what it says.</summary>
-    public void Say(string left, string right)
+    public void Say(string left, string day, string file)
     {
-        (_left, _right) = (left, right);
+        (_left, _day, _file) = (left, day, file);
         SetNeedsDraw();
     }
 
@@ -21,13 +22,19 @@ internal sealed class TitleLine : View
         SetAttributeForRole(VisualRole.HotNormal);
         AddStr(1, 0, _left);
         SetAttributeForRole(VisualRole.Normal);
-        var room = Viewport.Width - _left.Length - 4;
-        if (room > 8)
-        {
-            var right = _right.Length > room ? _right[..(room - 2)] + ".." : _right;
-            AddStr(Viewport.Width - right.Length - 1, 0, right);
-        }
-
+        var right = Right(Viewport.Width - _left.Length - 4);
+        AddStr(Viewport.Width - right.Length - 1, 0, right);
         return true;
+    }
+
+    /// <summary>The day and the file; of a long path the end is what tells it from others.</summary>
+    private string Right(int room)
+    {
+        if (room < _day.Length)
+            return "";
+        var forFile = room - _day.Length - 2;
+        if (_file.Length <= forFile)
+            return $"{_day}  {_file}";
+        return forFile < 8 ? _day : $"{_day}  ..{_file[^(forFile - 2)..]}";
     }
 }

@@ -1,3 +1,4 @@
+using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
 using Terminal.Gui.Text;
 using Terminal.Gui.ViewBase;
@@ -66,6 +67,7 @@ internal sealed class LedgerTable : TableView
             style.Alignment = columns[i].IsFigure ? Alignment.End : Alignment.Start;
         }
 
+        Style.HeaderScheme = new(GetAttributeForRole(VisualRole.HotNormal));
         Style.ExpandLastColumn = !columns[Array.FindLastIndex(widths, width => width > 0)].IsFigure;
         Update();
     }

@@ -1,3 +1,4 @@
+using Ledger.Terminal.Pictures;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
@@ -125,7 +126,8 @@ internal sealed class TextPane : View
                 yield return ("", false);
             isFirst = false;
             if (block.Heading.Length > 0)
-                yield return (block.Heading.Length > width ? block.Heading[..width] : block.Heading, true);
+                foreach (var line in Paragraph.Of(block.Heading, width))
+                    yield return (line, true);
             foreach (var line in block.Lines(width))
                 yield return (line, false);
         }

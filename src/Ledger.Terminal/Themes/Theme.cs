@@ -9,14 +9,14 @@ namespace Ledger.Terminal.Themes;
 /// </summary>
 public static class Theme
 {
-    /// <summary>terminal: its own colours; mono: none at all; red: red on black, for a dark-adapted eye.</summary>
-    public static IReadOnlyList<string> Names { get; } = ["terminal", "mono", "red"];
-
-    /// <summary>The theme that the options ask for. NO_COLOR gives the monochrome one unless a theme is named.</summary>
+    /// <summary>
+    /// The theme that the options ask for; NO_COLOR gives the monochrome one unless a theme is named. Red has no share of green or blue,
+    /// which the named colours of a terminal often have.
+    /// </summary>
     internal static Scheme For(TerminalOptions options) => (options.Theme ?? (options.IsColourUnwanted ? "mono" : "terminal")) switch
     {
         "mono" => Of(Color.None, Color.None, Color.None),
-        "red" => Of(new(ColorName16.Red), new(ColorName16.Black), new(ColorName16.BrightRed)),
+        "red" => Of(new(170, 0, 0), new(0, 0, 0), new(255, 0, 0)),
         _ => Of(Color.None, Color.None, new(ColorName16.Cyan)),
     };
 

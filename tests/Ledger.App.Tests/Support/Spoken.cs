@@ -13,7 +13,7 @@ internal static class Spoken
 {
     public static string[] Of(Entry entry) =>
     [
-        "record", entry.Kind, .. Words(entry),
+        "record", entry.Kind.Replace(' ', '-'), .. Words(entry),
         .. entry is Correction ? [] : Option("--date", Dates.Text(entry.Date)),
         .. Option("--note", entry.Note), .. Option("--reference", entry.Key),
     ];
@@ -54,6 +54,8 @@ internal static class Spoken
         Cleaning cleaning => [.. cleaning.Holders, .. Flag("--bagged", cleaning.IsBagged)],
         SideService service => [.. service.Sides, .. Option("--reason", service.Reason), .. Flag("--back", service.IsInService)],
         KeeperNaming keeper => [keeper.Negative],
+        OrderPlacement order => Order(order),
+        PriceRiseNotice rise => [rise.Item, Number(rise.Percent), .. Option("--from", Dates.Text(rise.From))],
         Correction correction => [Number(correction.Reverses), .. Option("--reason", correction.Reason)],
         _ => throw new ArgumentException($"nobody says a {entry.Kind}", nameof(entry)),
     };
@@ -92,6 +94,15 @@ internal static class Spoken
         .. Money("--shipping", receipt.Shipping), .. Money("--duty", receipt.Duty), .. Option("--currency", receipt.Currency),
         .. Option("--rate", Number(receipt.Rate)), .. Option("--expires", receipt.ExpiresOn is { } date ? Dates.Text(date) : null),
         .. Option("--batch", receipt.Batch), .. Option("--storage", receipt.Storage),
+        .. Option("--order", receipt.Order),
+    ];
+
+    /// <summary>All lines of an order that is spoken are expected on the same day.</summary>
+    private static string[] Order(OrderPlacement order) =>
+    [
+        "place", order.Order, .. order.Lines.Select(line => $"{line.Packs} {line.Item} at {line.Price.Amount}"),
+        .. Option("--expected", order.Lines[0].ExpectedOn is { } day ? Dates.Text(day) : null), .. Option("--supplier", order.Supplier),
+        .. order.IsPrepaid ? ["--prepaid"] : Array.Empty<string>(), .. order.Lines[0].IsBackOrdered ? ["--back-ordered"] : Array.Empty<string>(),
     ];
 
     private static string[] Bath(BathMixing bath) =>

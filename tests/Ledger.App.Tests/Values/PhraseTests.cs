@@ -30,7 +30,7 @@ public class PhraseTests
     [InlineData("four pan100", "not a whole number")]
     [InlineData("4", "the film is missing")]
     [InlineData("4 pan100 N N-1", "\"N-1\" is neither a fate")]
-    [InlineData("4 pan100 from", "the box after \"from\" is missing")]
+    [InlineData("4 pan100 from", "the box or holder side after \"from\" is missing")]
     [InlineData("4 pan100 25g", "not a volume")]
     public void Sheets_that_cannot_be_read_are_refused_in_a_sentence(string text, string why) =>
         Assert.Contains(why, Assert.Throws<FormatException>(() => SheetsPhrase.Parse(text)).Message, StringComparison.Ordinal);

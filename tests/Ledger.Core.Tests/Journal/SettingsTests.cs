@@ -22,9 +22,55 @@ public sealed class SettingsTests
         warn-days        | -1    | no
         warn-days        | 1.5   | no
         warn-days        |       | no
-        rotation-ceiling | 0     | yes
-        rotation-ceiling | 20    | yes
-        rotation-ceiling | 21    | no
+        demand-days              | 1 | yes
+        demand-days              | 92 | yes
+        demand-days              | 0 | no
+        demand-days              | 93 | no
+        rotation-ceiling         | 0 | yes
+        rotation-ceiling         | 20 | yes
+        rotation-ceiling         | 21 | no
+        loaded-days              | 3650 | yes
+        loaded-days              | 3651 | no
+        exposed-days             | 90 | yes
+        exposed-days             | -1 | no
+        side-faults              | 2 | yes
+        side-faults              | 101 | no
+        forgotten-months         | 12 | yes
+        forgotten-months         | 121 | no
+        thaw-hours               | 4 | yes
+        thaw-hours               | 241 | no
+        side-names               | A/B | yes
+        side-names               | A/ | no
+        slide-convention         | white out: unexposed | yes
+        slide-convention         |  | no
+        monthly-budget           | 37.50 | yes
+        monthly-budget           | -1 | no
+        negative-pattern         | YYYY-### | yes
+        negative-pattern         | YYYY | no
+        spent-multiple           | 2 | yes
+        spent-multiple           | 1 | no
+        fixing-multiple          | 3 | yes
+        fixing-multiple          | 0.5 | no
+        fridge-days              | 365 | yes
+        fridge-days              | cold | no
+        freezer-days             | 730 | yes
+        freezer-days             | 3651 | no
+        silver-limit-film        | none | yes
+        silver-limit-film        | 21 | no
+        silver-limit-paper       | 0.5 | yes
+        silver-limit-paper       | 0 | no
+        silver-limit-paper-first | 2 | yes
+        silver-limit-paper-first | lots | no
+        batch-sheets     | 4 4x5=6 | yes
+        batch-sheets     | 0     | no
+        pass-seconds     | 30    | yes
+        pass-seconds     | 0     | no
+        short-minutes    | 7     | yes
+        tray-depth       | 12.7  | yes
+        tray-depth       | 12.75 | no
+        graduate         | 0.5   | yes
+        graduate         | exact | yes
+        graduate         | 0     | no
         colour           | red   | no
         """;
 
@@ -42,5 +88,5 @@ public sealed class SettingsTests
 
     [Fact]
     public void Every_setting_is_listed_with_what_it_takes() => Assert.Equal(
-        Table.Read(Values).Select(row => row["setting"]).Where(name => name != "colour").Distinct(), Settings.Names.Keys);
+        Table.Read(Values).Select(row => row["setting"]).Where(name => name != "colour").Distinct().Order(), Settings.Names.Keys.Order());
 }

@@ -15,15 +15,15 @@ public sealed class PlanRulesTests
         _ledger.Post(Plan("spring"));
         Assert.Equal(
             ["pan100 8 sheets", "syrup 50 ml", "stop 30 g", "gloves 1 piece"],
-            KnownDemand.Of(_ledger.Holdings).Select(demand => $"{demand.Item} {demand.Quantity}"));
-        Assert.All(KnownDemand.Of(_ledger.Holdings), demand => Assert.Equal((new LocalDate(2026, 4, 2), "spring"), (demand.On, demand.Plan)));
+            PlannedDemand.Of(_ledger.Holdings).Select(demand => $"{demand.Item} {demand.Quantity}"));
+        Assert.All(PlannedDemand.Of(_ledger.Holdings), demand => Assert.Equal((new LocalDate(2026, 4, 2), "spring"), (demand.On, demand.Plan)));
     }
 
     [Fact]
     public void A_trip_takes_film_only()
     {
         _ledger.Post(Plan("coast") with { IsTrip = true, Request = Plan("coast").Request with { Process = "" } });
-        Assert.Equal("pan100 8 sheets", string.Join(", ", KnownDemand.Of(_ledger.Holdings).Select(demand => $"{demand.Item} {demand.Quantity}")));
+        Assert.Equal("pan100 8 sheets", string.Join(", ", PlannedDemand.Of(_ledger.Holdings).Select(demand => $"{demand.Item} {demand.Quantity}")));
     }
 
     [Fact]
@@ -53,7 +53,7 @@ public sealed class PlanRulesTests
         _ledger.Post(Plan("spring"));
         var ending = new PlanEnding { Key = Some.Key(), Date = Some.Today, Plan = "SPRING", Reason = "rained off" };
         _ledger.Post(ending);
-        Assert.Empty(KnownDemand.Of(_ledger.Holdings));
+        Assert.Empty(PlannedDemand.Of(_ledger.Holdings));
         Assert.Equal(RefusalKind.Unknown, Refuse(ending).Kind);
     }
 

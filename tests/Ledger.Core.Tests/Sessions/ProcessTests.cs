@@ -31,7 +31,7 @@ public sealed class ProcessTests
     {
         Assert.Equal(["one-shot", "reused"], Enum.GetValues<StepUse>().Select(use => use.Name()));
         Assert.Equal(["session", "batch", "sheet", "litre"], Enum.GetValues<StepPer>().Select(per => per.Name()));
-        Assert.Equal(["negative", "keeper", "reject", "test", "practice"], Enum.GetValues<Fate>().Select(fate => fate.Name()));
+        Assert.Equal(["negative", "keeper", "reject", "test", "practice", "dummy"], Enum.GetValues<Fate>().Select(fate => fate.Name()));
         Assert.Equal([Fate.Negative, Fate.Keeper], Enum.GetValues<Fate>().Where(fate => fate.IsNegative()));
         Assert.Equal(["film", "chemical", "supply"], Enum.GetValues<ItemKind>().Select(kind => kind.Name()));
         Assert.Equal(ItemNames.Roles, Enum.GetValues<ItemRole>().Select(role => role.Name()));

@@ -35,6 +35,28 @@ internal static class EntryText
                 Price = fields.Money("price"), Discount = fields.Money("discount"), Shipping = fields.Money("shipping"),
                 Duty = fields.Money("duty"), Currency = fields.Text("currency"), Rate = fields.Number("rate"),
                 ExpiresOn = fields.Date("expires"), Batch = fields.Text("batch") ?? "", Storage = fields.Text("storage") ?? "",
+                Order = fields.Text("order"),
+            },
+            "order" => new OrderPlacement
+            {
+                Key = key, Date = date, Note = note, Order = fields.Text("order") ?? "A1", Supplier = fields.Text("from") ?? "",
+                IsPrepaid = fields.Text("prepaid") is not null,
+                Lines = [.. fields.All("line").Select(line => OrderLine(line, fields.Date("expected")))],
+            },
+            "order-change" => new OrderChange
+            {
+                Key = key, Date = date, Note = note, Order = fields.Text("order") ?? "A1", Item = fields.Text("item"),
+                ExpectedOn = fields.Date("expected"), IsBackOrdered = fields.Text("back") is { } back ? back == "yes" : null,
+            },
+            "order-cancellation" => new OrderCancellation
+            {
+                Key = key, Date = date, Note = note, Order = fields.Text("order") ?? "A1", Item = fields.Text("item"),
+                Reason = fields.Text("reason") ?? "too late",
+            },
+            "price-rise" => new PriceRiseNotice
+            {
+                Key = key, Date = date, Note = note, Item = fields.Text("item")!, From = fields.Date("from") ?? Some.Today.PlusDays(40),
+                Percent = fields.Number("percent") ?? 6,
             },
             "opening" => new Opening
             {
@@ -95,6 +117,17 @@ internal static class EntryText
             LeadTimeDays = (int?)fields.Number("lead"),
             MinimumOnHand = fields.Quantity("minimum"),
             Keeping = new(OpenedFullDays: (int?)fields.Number("opened"), TrayHours: (int?)fields.Number("tray")),
+        };
+    }
+
+    /// <summary>item:packs, then the price if there is one.</summary>
+    private static OrderedPacks OrderLine(string text, LocalDate? expected)
+    {
+        var parts = text.Split(':');
+        return new()
+        {
+            Item = parts[0], Packs = int.Parse(parts[1], CultureInfo.InvariantCulture), ExpectedOn = expected,
+            Price = parts.Length > 2 ? Money.Of(decimal.Parse(parts[2], CultureInfo.InvariantCulture)) : Money.Zero,
         };
     }
 

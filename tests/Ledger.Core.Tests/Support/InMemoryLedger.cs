@@ -99,6 +99,20 @@ internal sealed class InMemoryLedger(LocalDate today) : IPast
     public int? FreshClearing(string film, PlaceId bath) =>
         Facts<ClearingTested>().LastOrDefault(test => test.IsFresh && Same(test.Film, film))?.Tenths;
 
+    public bool HasOrder(string order) => Facts<OrderPlaced>().Any(placed => Same(placed.Order.Code, order));
+
+    public long? FirstUseOfOrderPlacedBy(long number)
+    {
+        var orders = _written[(int)number - 1].Posting.Facts.OfType<OrderPlaced>().Select(placed => placed.Order.Code).ToHashSet();
+        var use = _written.FindIndex(written => written.Stands && written.Posting.Facts.Any(fact => fact switch
+        {
+            OrderDelivered delivered => orders.Contains(delivered.Order),
+            OrderLineChanged changed => orders.Contains(changed.Order),
+            _ => false,
+        }));
+        return use < 0 ? null : use + 1;
+    }
+
     private static bool Same(string one, string other) => one.Equals(other, StringComparison.OrdinalIgnoreCase);
 
     private IEnumerable<TFact> Facts<TFact>() => Standing.SelectMany(posting => posting.Facts).OfType<TFact>();

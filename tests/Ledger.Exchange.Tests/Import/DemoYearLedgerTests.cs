@@ -133,7 +133,7 @@ public sealed class DemoYearLedgerTests : IDisposable
     }
 
     [Fact]
-    public void OnlyTheSessionOnAnAgedBathIsRemarkedUpon()
+    public void OnlyWhatNeedsItIsRemarkedUpon()
     {
         using var second = LedgerFile.Open(Path.Combine(_folder, "second.db"), Clock);
         var remarks = DemoYear.Read(DemoYear.LastDay)
@@ -148,6 +148,7 @@ public sealed class DemoYearLedgerTests : IDisposable
                 ("jugs:demo-jug-1-handover", Disposal),
                 ("sessions:S19", "bath F3 was good until 2026-01-02; it is 189 days old"),
                 ("rotations:#", "this is rotation 3 of 3: the next time both baths are mixed anew"),
+                ("purchases:demo-pan100-january-part-1", "25 sheets of pan100 are still to come of order spring-film"),
             ],
             remarks);
     }

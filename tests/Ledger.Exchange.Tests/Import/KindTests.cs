@@ -18,9 +18,9 @@ public class KindTests
     public void TheKindsStandInTheOrderOfPosting() =>
         Assert.Equal(
             [
-                "items", "processes", "holders", "purchases", "openings", "cleanings", "loads", "exposures", "unloads", "decantings",
+                "items", "processes", "holders", "orders", "purchases", "openings", "cleanings", "loads", "exposures", "unloads", "decantings",
                 "stock_solutions", "jugs", "baths", "rotations", "top_ups", "counts", "discards", "sessions", "clearing_tests", "observations",
-                "services", "keepers",
+                "services", "keepers", "price_rises", "plans",
             ],
             CsvImport.Kinds);
 
@@ -54,7 +54,8 @@ public class KindTests
                 Formula = "v2",
                 Cautions = "gloves",
             },
-            definition.Item);
+            definition.Item with { OtherCapacities = [] });
+        Assert.Empty(definition.Item.OtherCapacities);
     }
 
     [Fact]

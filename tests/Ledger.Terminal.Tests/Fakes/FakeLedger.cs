@@ -128,6 +128,12 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
         return uses.Select(posted => (long?)posted.Entry.Number).FirstOrDefault();
     }
 
+    public SheetStory? Story(string sheet, LocalDate asOf) => null;
+
+    public IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf) => [];
+
+    public IReadOnlyList<Untouched> UntouchedSince(LocalDate day, LocalDate asOf) => [];
+
     private static int At(long number) => (int)number - 1;
 
     private static ItemMove Moved(JournalEntry entry, string container, Movement move) =>
@@ -159,11 +165,9 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
             posted.Entry.Number, held.Session, posted.Entry.Date, held.Process.Name, bath, held.Developer, posted.Entry.Note, [.. lines]);
     }
 
-    public SheetStory? Story(string sheet, LocalDate asOf) => null;
+    public bool HasOrder(string order) => false;
 
-    public IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf) => [];
-
-    public IReadOnlyList<Untouched> UntouchedSince(LocalDate day, LocalDate asOf) => [];
+    public long? FirstUseOfOrderPlacedBy(long number) => null;
 
     private sealed record Written(JournalEntry Entry, Posting Posting);
 }

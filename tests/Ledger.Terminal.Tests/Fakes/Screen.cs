@@ -50,6 +50,10 @@ internal sealed class Screen : IDisposable
         }
     }
 
+    /// <summary>The ink and the background of every cell.</summary>
+    public IEnumerable<Color> Colours =>
+        Backgrounds.Concat(_app.Driver!.Contents!.Cast<Cell>().Select(cell => cell.Attribute!.Value.Foreground));
+
     public string[] Lines => Text.ReplaceLineEndings("\n").Split('\n');
 
     public Screen Press(params Key[] keys)

@@ -13,7 +13,7 @@ namespace Ledger.Terminal.Tests.Shell;
 public sealed class DemoYearTests : IDisposable
 {
     private static readonly (char Digit, string Sign)[] Signs =
-        [('1', "F4"), ('2', "pan100"), ('3', "F5"), ('4', "S22"), ('5', "all film"), ('6', "session")];
+        [('1', "F4"), ('2', "pan100"), ('3', "F5"), ('4', "S22"), ('5', "all film"), ('6', "2026-")];
 
     private readonly string _folder = Directory.CreateTempSubdirectory("trayledger").FullName;
     private readonly ZonedClock _clock = new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc();

@@ -22,15 +22,23 @@ public sealed class ThemesTests
     [Fact]
     public void A_named_theme_counts_for_more_than_NO_COLOR()
     {
-        var normal = Theme.For(new(Theme: "red", IsColourUnwanted: true)).Normal;
+        var scheme = Theme.For(new(Theme: "red", IsColourUnwanted: true));
 
-        Assert.Equal((new Color(ColorName16.Red), new Color(ColorName16.Black)), (normal.Foreground, normal.Background));
+        Assert.NotEqual(Color.None, scheme.Normal.Foreground);
+    }
+
+    [Fact]
+    public void Red_on_black_has_no_other_light_in_it()
+    {
+        using var screen = new Screen(Some.Ledger(), options: new("red"));
+
+        Assert.All(screen.Colours, colour => Assert.Equal((0, 0), (colour.G, colour.B)));
     }
 
     [Fact]
     public void Every_named_theme_draws_the_same_words()
     {
-        var texts = Theme.Names.Select(name =>
+        var texts = TerminalOptions.Themes.Select(name =>
         {
             using var screen = new Screen(Some.Ledger(), options: new(name, File: "ledger.db"));
             return screen.Type("3").Text;
@@ -42,7 +50,7 @@ public sealed class ThemesTests
     [Fact]
     public void The_blank_screen_is_black_in_every_theme()
     {
-        foreach (var name in Theme.Names)
+        foreach (var name in TerminalOptions.Themes)
         {
             using var screen = new Screen(Some.Ledger(), options: new(name));
             screen.Press(Key.Space);

@@ -10,6 +10,7 @@ internal sealed class RecordCommands : Command
         : base("record", "Record one thing that happened, and see every bottle, box and bath before and after.")
     {
         Subcommands.Add(new RecordReceipt(bench));
+        Subcommands.Add(new RecordPurchase(bench));
         Subcommands.Add(new RecordOpening(bench));
         Subcommands.Add(new RecordDecanting(bench));
         Subcommands.Add(new RecordStockSolution(bench));
@@ -33,6 +34,9 @@ internal sealed class RecordCommands : Command
         Subcommands.Add(new RecordJugFilling(bench));
         Subcommands.Add(new RecordJugHandover(bench));
         Subcommands.Add(new RecordCount(bench));
+        Subcommands.Add(new RecordOrder(bench));
+        Subcommands.Add(new RecordPriceRise(bench));
+        Subcommands.Add(new RecordOrderTerms(bench));
         Subcommands.Add(new RecordCorrection(bench));
         Subcommands.Add(new RecordHolder(bench));
         Subcommands.Add(new RecordCleaning(bench));

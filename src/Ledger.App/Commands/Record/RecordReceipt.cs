@@ -32,6 +32,8 @@ internal sealed class RecordReceipt : RecordCommand
         Description = "where it is kept: freezer, fridge, shelf",
     };
 
+    private readonly Option<string?> _order = Typed.Option<string?>("--order", "NAME", Text.NotEmpty, "the order that this delivers, whole or in part");
+
     public RecordReceipt(Workbench bench)
         : base(bench, "receipt", "A delivery of packs of one item; also the stock that a ledger starts with.", """
             Example: trayledger record receipt pan100 2 --price 186 --shipping 14.50
@@ -40,7 +42,7 @@ internal sealed class RecordReceipt : RecordCommand
     {
         Arguments.Add(_item);
         Arguments.Add(_packs);
-        AddOwn(_price, _discount, _shipping, _duty, _currency, _rate, _expires, _batch, _storage);
+        AddOwn(_price, _discount, _shipping, _duty, _currency, _rate, _expires, _batch, _storage, _order);
     }
 
     protected override Entry Read(ParseResult parse, EntryFrame frame, Holdings holdings) => new Receipt
@@ -59,5 +61,6 @@ internal sealed class RecordReceipt : RecordCommand
         ExpiresOn = parse.GetValue(_expires),
         Batch = parse.GetValue(_batch) ?? "",
         Storage = parse.GetValue(_storage) ?? "",
+        Order = parse.GetValue(_order),
     };
 }

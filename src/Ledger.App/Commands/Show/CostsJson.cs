@@ -24,18 +24,21 @@ internal static class CostsJson
         json.WriteMoney("spent", costs.Spent, view.Currency);
         json.WriteMoney("onHand", costs.OnHand, view.Currency);
         json.WriteMoney("stillInBaths", costs.StillInBaths, view.Currency);
+        json.WriteMoney("opening", costs.Opening, view.Currency);
+        json.WriteMoney("bought", costs.Facts.Bought, view.Currency);
         json.WriteBoolean("reconciles", costs.Reconciles);
         json.WriteStartArray("films");
         foreach (var film in shown.Films)
             WriteFilm(film, view, json);
         json.WriteEndArray();
+        CostPartsJson.Write(shown, view, json);
         json.WriteStartArray("sheets");
         foreach (var sheet in shown.Sheets)
             WriteSheet(sheet, view, json);
         json.WriteEndArray();
     }
 
-    private static void WriteSheetFigures(FilmCost film, View view, Utf8JsonWriter json)
+    internal static void WriteSheetFigures(FilmCost film, View view, Utf8JsonWriter json)
     {
         json.WriteNumber("sheetsUsed", film.SheetsUsed);
         json.WriteNumber("negatives", film.Negatives);
@@ -63,6 +66,7 @@ internal static class CostsJson
         json.WriteString("negative", sheet.Sheet);
         json.WriteString("session", sheet.Session);
         json.WriteString("item", sheet.Item);
+        json.WriteDate("date", sheet.Date);
         json.WriteString("fate", sheet.Fate.Name());
         json.WriteMoney("film", sheet.Film, view.Currency);
         json.WriteMoney("developer", sheet.Developer, view.Currency);

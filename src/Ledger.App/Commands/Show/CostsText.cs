@@ -22,6 +22,7 @@ internal static class CostsText
         WriteMoney(costs, output, view);
         output.WriteLine();
         WriteFilms(shown, output, view);
+        CostPartsText.Write(shown, view, output);
     }
 
     private static void WriteMoney(CostReading costs, TextWriter output, View view)
@@ -36,6 +37,9 @@ internal static class CostsText
         table.Add("  on hand", costs.OnHand.Rounded());
         table.Add("  still in baths", costs.StillInBaths.Rounded());
         table.WriteTo(output, view.Width);
+        output.WriteProse(
+            $"{costs.Opening.Rounded()} there before + {costs.Facts.Bought.Rounded()} bought = {(costs.Used - costs.Waste).Rounded()} used "
+            + $"+ {costs.Waste.Rounded()} waste + {costs.Closing.Rounded()} on hand", view.Width);
         output.WriteLine(costs.Reconciles ? "It reconciles to the last millionth." : "It does not reconcile: run `trayledger check`.");
     }
 
@@ -62,7 +66,7 @@ internal static class CostsText
         table.WriteTo(output, view.Width);
     }
 
-    private static void Add(TextTable table, string name, FilmCost film) => table.Add(
+    internal static void Add(TextTable table, string name, FilmCost film) => table.Add(
         name, Count(film.SheetsUsed), Count(film.Negatives), Count(film.Keepers), film.Total.Rounded(),
         film.PerSheetUsed?.Rounded() ?? "-", film.PerNegative?.Rounded() ?? "-", film.PerKeeper?.Rounded() ?? "-");
 

@@ -16,7 +16,7 @@ internal static class ItemJson
         json.WriteQuantity("onHand", shelf.OnHand);
         json.WriteQuantity("usable", shelf.Usable);
         json.WriteQuantity("expired", shelf.Expired);
-        json.WriteQuantity("incoming", shelf.Item.Of(0));
+        json.WriteQuantity("incoming", view.Holdings.Orders.Incoming(shelf.Item));
         json.WriteQuantity("reserved", shelf.Item.Of(0));
         json.WriteMoney("value", shelf.Value, view.Currency);
         json.WriteStartArray("values");

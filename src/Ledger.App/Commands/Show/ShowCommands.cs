@@ -16,6 +16,8 @@ internal sealed class ShowCommands : Command
         Subcommands.Add(new ShowSessions(bench));
         Subcommands.Add(new ShowPlans(bench));
         Subcommands.Add(new ShowCosts(bench));
+        Subcommands.Add(new ShowPrices(bench));
+        Subcommands.Add(new ShowReorder(bench));
         Subcommands.Add(new ShowJournal(bench));
         Subcommands.Add(new ShowItem(bench));
         Subcommands.Add(new ShowBath(bench));

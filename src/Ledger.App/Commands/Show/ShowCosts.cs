@@ -18,17 +18,34 @@ internal sealed class ShowCosts : ShowCommand<CostsShown>
         "--to", "DATE", Text.Date, "the last day; otherwise today, or the day of --as-of");
     private readonly Option<string?> _film = Typed.Option<string?>("--film", "ITEM", Text.NotEmpty, "the sheets of one film only");
 
+    private readonly Option<CostGrouping?> _by = Typed.Option(
+        "--by", "PART", Text.OneOf<CostGrouping>(CostSlices.Groupings, "part"), "the parts of the period: film, session, month or year");
+
+    private readonly Option<CostFormula?> _formula = Typed.Option(
+        "--formula", "FORMULA", Text.OneOf<CostFormula>(Formulas, "formula"),
+        "what the stock's uses would have cost by lot (as the ledger posts them), fifo or average");
+
+    private readonly Option<bool> _practice = new("--with-practice")
+    {
+        Description = "count sheets for practice in what a sheet and a negative cost",
+    };
+
+    private static readonly string[] Formulas = ["lot", "fifo", "average"];
+
     public ShowCosts(Workbench bench)
         : base(bench, "costs", "What a period cost, for each sheet used, each negative and each keeper.", """
             Spent is what was there when the period began and what was bought since; all of
             it is accounted for, to the last millionth. The figures per sheet count the
-            spoiled sheets as well.
-            Example: trayledger show costs --from 2025-04-01 --to 2026-03-31 --film pan100
+            spoiled sheets as well, but not those for practice.
+            Example: trayledger show costs --from 2025-04-01 --to 2026-03-31 --by month
             """)
     {
         Options.Add(_from);
         Options.Add(_to);
         Options.Add(_film);
+        Options.Add(_by);
+        Options.Add(_formula);
+        Options.Add(_practice);
     }
 
     protected override CostsShown Read(View view, ParseResult parse)
@@ -38,7 +55,13 @@ internal sealed class ShowCosts : ShowCommand<CostsShown>
         if (from > to)
             throw new FormatException($"the period ends on {Dates.Text(to)}, before it begins on {Dates.Text(from)}");
         var film = parse.GetValue(_film) is { } code ? Film(code.Trim(), view) : null;
-        return new(new(view.Ledger.Costs(from, to)), film);
+        return new(new(view.Ledger.Costs(from, to), parse.GetValue(_practice)), film)
+        {
+            Grouping = parse.GetValue(_by),
+            Formula = parse.GetValue(_formula),
+            Revaluation = parse.GetValue(_formula) is { } formula ? new(view.Ledger.StockMoves(to), formula, from) : null,
+            Next = NextSession.Of(view),
+        };
     }
 
     protected override void WriteText(CostsShown shown, View view, TextWriter output) => CostsText.Write(shown, view, output);
@@ -51,17 +74,4 @@ internal sealed class ShowCosts : ShowCommand<CostsShown>
         return films.Find(film => film.Equals(code, StringComparison.OrdinalIgnoreCase))
             ?? throw new RefusedByCommandException($"there is no film \"{code}\"; {Known.Names(films, "known")}");
     }
-}
-
-/// <summary>The costs that are shown.</summary>
-/// <param name="Costs">The costs of the period.</param>
-/// <param name="Film">The film that the figures per sheet are limited to, or null for all.</param>
-internal sealed record CostsShown(CostReading Costs, string? Film)
-{
-    public FilmCost PerFilm => Film is null ? Costs.AllFilms : Costs.Of(Film);
-
-    public IEnumerable<FilmCost> Films => Film is null ? Costs.ByFilm : [Costs.Of(Film)];
-
-    public IEnumerable<SheetCost> Sheets =>
-        Costs.Sheets.Where(sheet => Film is null || sheet.Item.Equals(Film, StringComparison.OrdinalIgnoreCase));
 }

@@ -18,7 +18,7 @@ internal sealed class ShowPlans(Workbench bench)
     {
         if (plans.Count == 0)
             output.WriteLine("Nothing is planned: keep a plan with `trayledger record plan`.");
-        var demand = KnownDemand.Of(view.Holdings).ToLookup(known => known.Plan);
+        var demand = PlannedDemand.Of(view.Holdings).ToLookup(known => known.Plan);
         var table = new TextTable(
             Column.Left("plan"), Column.Left("for"), Column.Left("what"), Column.Left("sheets"), Column.Left("will use"));
         foreach (var plan in plans)
@@ -31,7 +31,7 @@ internal sealed class ShowPlans(Workbench bench)
 
     protected override void WriteJson(IReadOnlyList<KeptPlan> plans, View view, Utf8JsonWriter json)
     {
-        var demand = KnownDemand.Of(view.Holdings).ToLookup(known => known.Plan);
+        var demand = PlannedDemand.Of(view.Holdings).ToLookup(known => known.Plan);
         json.WriteDate("asOf", view.AsOf);
         json.WriteStartArray("plans");
         foreach (var plan in plans)
@@ -70,7 +70,7 @@ internal sealed class ShowPlans(Workbench bench)
         json.WriteEndArray();
     }
 
-    private static void WriteDemand(IEnumerable<KnownDemand> demand, Utf8JsonWriter json)
+    private static void WriteDemand(IEnumerable<PlannedDemand> demand, Utf8JsonWriter json)
     {
         json.WriteStartArray("demand");
         foreach (var known in demand)

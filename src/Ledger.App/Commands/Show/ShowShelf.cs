@@ -32,7 +32,7 @@ internal sealed class ShowShelf(Workbench bench)
         {
             items.Add(
                 reading.Item.Code, reading.OnHand.ToText(view.Style), reading.Usable.ToText(view.Style), reading.Value.Rounded(),
-                reading.Item.Name + (reading.IsBelowMinimum ? " (below your minimum)" : ""));
+                reading.Item.Name + (reading.IsBelowMinimum ? " (below your minimum)" : "") + OnOrder(reading, view));
             foreach (var container in reading.Containers)
                 ContainerText.Add(containers, container, view);
         }
@@ -45,6 +45,9 @@ internal sealed class ShowShelf(Workbench bench)
         output.WriteLine();
         containers.WriteTo(output, view.Width);
     }
+
+    private static string OnOrder(ShelfReading reading, View view) =>
+        view.Holdings.Orders.Incoming(reading.Item) is { IsZero: false } incoming ? $" ({incoming.ToText(view.Style)} on order)" : "";
 
     protected override void WriteJson(IReadOnlyList<ShelfReading> shelf, View view, Utf8JsonWriter json)
     {
@@ -59,7 +62,7 @@ internal sealed class ShowShelf(Workbench bench)
             json.WriteQuantity("onHand", reading.OnHand);
             json.WriteQuantity("usable", reading.Usable);
             json.WriteQuantity("expired", reading.Expired);
-            json.WriteQuantity("incoming", reading.Item.Of(0));
+            json.WriteQuantity("incoming", view.Holdings.Orders.Incoming(reading.Item));
             json.WriteQuantity("reserved", reading.Item.Of(0));
             json.WriteMoney("value", reading.Value, view.Currency);
             json.WriteBoolean("belowMinimum", reading.IsBelowMinimum);

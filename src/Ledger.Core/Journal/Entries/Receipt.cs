@@ -37,6 +37,9 @@ public sealed record Receipt : Entry
     /// <summary>The maker's batch or emulsion number.</summary>
     public string Batch { get; init; } = "";
 
+    /// <summary>The order that this delivers, in whole or in part; null when none was recorded.</summary>
+    public string? Order { get; init; }
+
     /// <summary>Where it is kept.</summary>
     public string Storage { get; init; } = "";
 

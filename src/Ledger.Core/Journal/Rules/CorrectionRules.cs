@@ -25,6 +25,10 @@ internal static class CorrectionRules
             throw new RefusedException(
                 RefusalKind.DependedOn, $"what entry {original.Number} began has been used since; correct entry {use} first");
 
+        if (draft.Past.FirstUseOfOrderPlacedBy(original.Number) is { } later)
+            throw new RefusedException(
+                RefusalKind.DependedOn, $"the order that entry {original.Number} placed was changed or delivered since; correct entry {later} first");
+
         if (draft.Past.NextAboutSheetsOf(original.Number) is { } next)
             throw new RefusedException(
                 RefusalKind.DependedOn, $"entry {next} is about a sheet of entry {original.Number}; correct entry {next} first");

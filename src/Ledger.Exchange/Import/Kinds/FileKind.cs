@@ -15,6 +15,7 @@ internal abstract class FileKind(string name, string[] needed, string[] optional
         new ItemsFile(),
         new ProcessesFile(),
         new HoldersFile(),
+        new OrdersFile(),
         new PurchasesFile(),
         new OpeningsFile(),
         new CleaningsFile(),
@@ -34,6 +35,7 @@ internal abstract class FileKind(string name, string[] needed, string[] optional
         new ObservationsFile(),
         new ServicesFile(),
         new KeepersFile(),
+        new PriceRisesFile(),
         new PlansFile(),
     ];
 

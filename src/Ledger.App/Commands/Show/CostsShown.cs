@@ -1,0 +1,30 @@
+using Ledger.Core.Costing;
+
+namespace Ledger.App.Commands.Show;
+
+/// <summary>The costs that are shown.</summary>
+/// <param name="Costs">The costs of the period.</param>
+/// <param name="Film">The film that the figures per sheet are limited to, or null for all.</param>
+internal sealed record CostsShown(CostReading Costs, string? Film)
+{
+    /// <summary>What the period is divided by; null when it is not.</summary>
+    public CostGrouping? Grouping { get; init; }
+
+    /// <summary>The formula that was asked for.</summary>
+    public CostFormula? Formula { get; init; }
+
+    /// <summary>The stock by that formula.</summary>
+    public Revaluation? Revaluation { get; init; }
+
+    /// <summary>What the next session would cost.</summary>
+    public NextSession? Next { get; init; }
+
+    public IReadOnlyList<CostSlice> Slices => Grouping is { } grouping ? CostSlices.Of(Costs, grouping) : [];
+
+    public FilmCost PerFilm => Film is null ? Costs.AllFilms : Costs.Of(Film);
+
+    public IEnumerable<FilmCost> Films => Film is null ? Costs.ByFilm : [Costs.Of(Film)];
+
+    public IEnumerable<SheetCost> Sheets =>
+        Costs.Sheets.Where(sheet => Film is null || sheet.Item.Equals(Film, StringComparison.OrdinalIgnoreCase));
+}

@@ -1,0 +1,68 @@
+using System.CommandLine;
+using System.Text.Json;
+using Ledger.App.Output;
+using Ledger.App.Wiring;
+using Ledger.Core.Costing;
+using Ledger.Core.Measures;
+
+namespace Ledger.App.Commands.Show;
+
+/// <summary>show prices: what each delivery of an item cost on the shelf, over time.</summary>
+internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
+{
+    private readonly Argument<string?> _item = new("item") { Arity = ArgumentArity.ZeroOrOne, Description = "one item only" };
+
+    public ShowPrices(Workbench bench)
+        : base(bench, "prices", "What each delivery cost on the shelf, shipping and duty included, and by how much more than the one before.") =>
+        Arguments.Add(_item);
+
+    protected override IReadOnlyList<LotPrice> Read(View view, ParseResult parse)
+    {
+        var code = parse.GetValue(_item)?.Trim();
+        if (code is not null && view.Holdings.Item(code) is null)
+            throw new RefusedByCommandException(
+                $"there is no item \"{code}\"; {Known.Names(view.Holdings.Items.Select(known => known.Code), "known")}");
+        return
+        [
+            .. view.Ledger.Prices(view.AsOf).Where(price => code is null || price.Item.Equals(code, StringComparison.OrdinalIgnoreCase))
+                .OrderBy(price => price.Item, StringComparer.OrdinalIgnoreCase),
+        ];
+    }
+
+    protected override void WriteText(IReadOnlyList<LotPrice> prices, View view, TextWriter output)
+    {
+        if (prices.Count == 0)
+            output.WriteLine("Nothing was bought.");
+        var table = new TextTable(
+            Column.Left("item"), Column.Left("date"), Column.Right("came"), Column.Right("cost"), Column.Right("a unit"), Column.Right("change"));
+        foreach (var (price, earlier) in WithEarlier(prices))
+            table.Add(
+                price.Item, Dates.Text(price.Date), price.Quantity.ToText(view.Style), price.Cost.Rounded(), Scaled.ToText(price.PerUnit.Amount, 4),
+                earlier is null || price.PercentMoreThan(earlier) is not { } percent ? "" : (percent > 0 ? "+" : "") + Scaled.ToText(percent, 1) + " %");
+        table.WriteTo(output, view.Width);
+    }
+
+    protected override void WriteJson(IReadOnlyList<LotPrice> prices, View view, Utf8JsonWriter json)
+    {
+        json.WriteDate("asOf", view.AsOf);
+        json.WriteStartArray("prices");
+        foreach (var (price, earlier) in WithEarlier(prices))
+        {
+            json.WriteStartObject();
+            json.WriteString("item", price.Item);
+            json.WriteDate("date", price.Date);
+            json.WriteNumber("lot", price.Lot.Value);
+            json.WriteQuantity("quantity", price.Quantity);
+            json.WriteMoney("cost", price.Cost, view.Currency);
+            json.WriteMoney("perUnit", price.PerUnit, view.Currency);
+            json.WriteFigure("changePercent", earlier is null ? null : price.PercentMoreThan(earlier));
+            json.WriteString("paidIn", price.Currency ?? view.Currency);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static IEnumerable<(LotPrice Price, LotPrice? Earlier)> WithEarlier(IReadOnlyList<LotPrice> prices) =>
+        prices.Select((price, i) => (price, i > 0 && prices[i - 1].Item == price.Item ? prices[i - 1] : null));
+}

@@ -1,0 +1,30 @@
+using Ledger.Core.Measures;
+using NodaTime;
+
+namespace Ledger.Core.Costing;
+
+/// <summary>The rate at which a period's work used things up, against what the user means to spend in a month.</summary>
+/// <param name="Monthly">The user's monthly amount.</param>
+/// <param name="UsedPerMonth">What was used in a month on the average.</param>
+/// <param name="BoughtPerMonth">What was bought in a month on the average.</param>
+/// <param name="Days">The days that the average is of: from the first use in the period to its end.</param>
+public sealed record BudgetReading(Money Monthly, Money UsedPerMonth, Money BoughtPerMonth, int Days)
+{
+    /// <summary>A mean month has 30.4375 days: 487 sixteenths.</summary>
+    private const int MonthSixteenths = 487;
+
+    /// <summary>What is left of the monthly amount at this rate of use; less than nothing when it does not suffice.</summary>
+    public Money Left => Monthly - UsedPerMonth;
+
+    /// <summary>Reads the rate of a period; null when nothing was used in it.</summary>
+    public static BudgetReading? Of(CostReading costs, Money monthly)
+    {
+        var days = costs.Sheets.Select(sheet => sheet.Date).Concat(costs.Facts.Losses.Select(loss => loss.Date)).ToList();
+        if (days.Count == 0)
+            return null;
+        var count = Period.DaysBetween(days.Min(), costs.Facts.To) + 1;
+        return new(monthly, PerMonth(costs.Used, count), PerMonth(costs.Facts.Bought, count), count);
+    }
+
+    private static Money PerMonth(Money amount, int days) => new(Share.Nearest(amount.Millionths, MonthSixteenths, 16L * days));
+}

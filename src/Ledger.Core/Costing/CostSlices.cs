@@ -1,0 +1,70 @@
+using System.Globalization;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+using NodaTime;
+
+namespace Ledger.Core.Costing;
+
+/// <summary>Divides the costs of a period, so that nothing of it is left out.</summary>
+public static class CostSlices
+{
+    /// <summary>Where stock that was thrown away, and baths that were poured out, stand when the costs are divided by film or session.</summary>
+    public const string Elsewhere = "other stock";
+
+    /// <summary>film, session, month, year.</summary>
+    public static IReadOnlyList<string> Groupings { get; } = ["film", "session", "month", "year"];
+
+    /// <summary>The parts of a period: films by name, sessions and months in order; what belongs to none of them comes last.</summary>
+    public static IReadOnlyList<CostSlice> Of(CostReading reading, CostGrouping grouping)
+    {
+        var parts = new Dictionary<string, Part>(StringComparer.OrdinalIgnoreCase);
+        foreach (var sheet in reading.Sheets)
+            In(grouping switch
+            {
+                CostGrouping.Film => sheet.Item,
+                CostGrouping.Session => sheet.Session,
+                _ => Time(sheet.Date, grouping),
+            }).Sheets.Add(sheet);
+        foreach (var loss in reading.Facts.Losses)
+            In(grouping switch
+            {
+                CostGrouping.Film => loss.Kind == ItemKind.Film ? loss.Item : Elsewhere,
+                CostGrouping.Session => Elsewhere,
+                _ => Time(loss.Date, grouping),
+            }).Losses.Add(loss);
+        foreach (var bath in reading.Facts.Baths.Where(bath => bath.HasEnded))
+            In(grouping is CostGrouping.Film or CostGrouping.Session ? Elsewhere : Time(bath.EndedOn ?? reading.Facts.To, grouping))
+                .NeverUsed += bath.NeverUsed;
+        var slices = parts.Select(part => part.Value.ToSlice(part.Key, reading)).Where(slice => slice.Used != Money.Zero || slice.PerSheet.SheetsUsed != 0);
+        return grouping == CostGrouping.Session
+            ? [.. slices.OrderBy(slice => slice.Name == Elsewhere)]
+            : [.. slices.OrderBy(slice => slice.Name == Elsewhere).ThenBy(slice => slice.Name, StringComparer.OrdinalIgnoreCase)];
+
+        Part In(string name) => parts.TryGetValue(name, out var part) ? part : parts[name] = new();
+    }
+
+    private static string Time(LocalDate date, CostGrouping grouping) => grouping == CostGrouping.Year
+        ? date.Year.ToString("0000", CultureInfo.InvariantCulture)
+        : string.Create(CultureInfo.InvariantCulture, $"{date.Year:0000}-{date.Month:00}");
+
+    private sealed class Part
+    {
+        public List<SheetCost> Sheets { get; } = [];
+
+        public List<StockLoss> Losses { get; } = [];
+
+        public Money NeverUsed { get; set; }
+
+        public CostSlice ToSlice(string name, CostReading reading) => new(
+            name,
+            FilmCost.Of(
+                name, Sheets.Where(reading.Counts),
+                Losses.Where(loss => loss.Kind == ItemKind.Film).Select(loss => new FilmLoss(loss.Item, loss.Quantity, loss.Cost))),
+            new(Sheets.Where(sheet => sheet.Fate.IsNegative()).Sum(sheet => sheet.Film.Millionths)),
+            new(Sheets.Sum(sheet => sheet.Chemistry.Millionths)),
+            new(Sheets.Sum(sheet => sheet.Supplies.Millionths)),
+            new(Sheets.Where(sheet => !sheet.Fate.IsNegative()).Sum(sheet => sheet.Film.Millionths)
+                + Losses.Sum(loss => loss.Cost.Millionths) + NeverUsed.Millionths));
+    }
+}

@@ -1,0 +1,42 @@
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+
+namespace Ledger.Core.Costing;
+
+/// <summary>What one film cost in a period, wasted sheets included.</summary>
+/// <param name="Item">The film's code; empty for all films together.</param>
+/// <param name="SheetsUsed">Sheets or rolls developed or thrown away.</param>
+/// <param name="Negatives">Good negatives, keepers among them.</param>
+/// <param name="Keepers">Negatives worth printing.</param>
+/// <param name="Film">The cost of all sheets used, spoiled ones too.</param>
+/// <param name="Chemistry">Their share of the chemistry.</param>
+/// <param name="Supplies">Their share of the supplies.</param>
+public sealed record FilmCost(
+    string Item, long SheetsUsed, long Negatives, long Keepers, Money Film, Money Chemistry, Money Supplies)
+{
+    /// <summary>Adds up sheets, and film that was thrown away or lost undeveloped.</summary>
+    public static FilmCost Of(string item, IEnumerable<SheetCost> sheets, params IEnumerable<FilmLoss> lost)
+    {
+        var (all, gone) = (sheets.ToList(), lost.ToList());
+        return new(
+            item,
+            all.Count + gone.Sum(loss => loss.Sheets),
+            all.Count(sheet => sheet.Fate.IsNegative()),
+            all.Count(sheet => sheet.Fate == Fate.Keeper),
+            new(all.Sum(sheet => sheet.Film.Millionths) + gone.Sum(loss => loss.Cost.Millionths)),
+            new(all.Sum(sheet => sheet.Chemistry.Millionths)),
+            new(all.Sum(sheet => sheet.Supplies.Millionths)));
+    }
+
+    /// <summary>All of it.</summary>
+    public Money Total => Film + Chemistry + Supplies;
+
+    /// <summary>The cost per sheet used; null when there is none.</summary>
+    public Money? PerSheetUsed => Total.Per(SheetsUsed);
+
+    /// <summary>The cost per good negative; null when there is none.</summary>
+    public Money? PerNegative => Total.Per(Negatives);
+
+    /// <summary>The cost per keeper; null when there is none.</summary>
+    public Money? PerKeeper => Total.Per(Keepers);
+}

@@ -1,0 +1,22 @@
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+using NodaTime;
+
+namespace Ledger.Core.Costing;
+
+/// <summary>What one delivery of an item cost on the shelf.</summary>
+/// <param name="Item">The item.</param>
+/// <param name="Date">The day it came.</param>
+/// <param name="Lot">Its lot.</param>
+/// <param name="Quantity">What came.</param>
+/// <param name="Cost">What all of it cost, in the ledger's currency.</param>
+/// <param name="Currency">The currency it was paid in; null for the ledger's own.</param>
+public sealed record LotPrice(string Item, LocalDate Date, LotId Lot, Quantity Quantity, Money Cost, string? Currency)
+{
+    /// <summary>What one sheet, millilitre, gram or piece cost, to the nearest millionth.</summary>
+    public Money PerUnit => new(Share.Nearest(Cost.Millionths, Quantity.Unit.BasePerUnit(), Quantity.Base));
+
+    /// <summary>By how many percent a unit costs more than at another delivery; null when that one was free.</summary>
+    public decimal? PercentMoreThan(LotPrice earlier) => earlier.PerUnit == Money.Zero ? null
+        : decimal.Round(100m * (PerUnit.Millionths - earlier.PerUnit.Millionths) / earlier.PerUnit.Millionths, 1);
+}

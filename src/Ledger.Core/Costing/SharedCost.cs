@@ -1,0 +1,44 @@
+using Ledger.Core.Measures;
+
+namespace Ledger.Core.Costing;
+
+/// <summary>
+/// What the lines of one purchase cost on the shelf. What was paid for all of them together is shared by their value with the largest
+/// remainder; the sum is changed into the ledger's currency once and shared the same way, so that the lines add up to the purchase.
+/// </summary>
+public sealed class SharedCost
+{
+    /// <summary>Shares the costs of a purchase.</summary>
+    /// <param name="lines">The price of a pack and the packs of each line.</param>
+    /// <param name="discount">Taken off for all lines; at most what they are worth.</param>
+    /// <param name="shipping">The shipping.</param>
+    /// <param name="duty">Duty and tax.</param>
+    /// <param name="rate">What one unit of the purchase's currency is worth in the ledger's.</param>
+    public SharedCost(IReadOnlyList<(Money Price, decimal Packs)> lines, Money discount, Money shipping, Money duty, decimal rate)
+    {
+        long[] values = [.. lines.Select(line => line.Price.At(line.Packs).Millionths)];
+        Value = new(values.Sum());
+        var discounts = Share.Split(discount.Millionths, values);
+        var shippings = Share.Split(shipping.Millionths, values);
+        var duties = Share.Split(duty.Millionths, values);
+        Lines =
+        [
+            .. lines.Select((line, i) => new LandedCost(
+                line.Price, line.Packs, new(discounts[i]), new(shippings[i]), new(duties[i]), rate)),
+        ];
+        Total = (Value - discount + shipping + duty).At(rate);
+        Costs = [.. Share.Split(Total.Millionths, [.. Lines.Select(line => line.Paid.Millionths)]).Select(cost => new Money(cost))];
+    }
+
+    /// <summary>What the goods are worth before anything is taken off or added, in the purchase's currency.</summary>
+    public Money Value { get; }
+
+    /// <summary>Each line with its shares, in the purchase's currency.</summary>
+    public IReadOnlyList<LandedCost> Lines { get; }
+
+    /// <summary>What each line cost on the shelf, in the ledger's currency.</summary>
+    public IReadOnlyList<Money> Costs { get; }
+
+    /// <summary>What all of it cost, in the ledger's currency: the sum of <see cref="Costs"/>.</summary>
+    public Money Total { get; }
+}

@@ -1,0 +1,83 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Reordering;
+using NodaTime;
+
+namespace Ledger.Core.Notices;
+
+/// <summary>What needs the user about buying: orders that are late, orders to place, prices that will rise.</summary>
+internal static class BuyingNotices
+{
+    /// <summary>The orders that should have come by now.</summary>
+    public static IEnumerable<Notice> LateOrders(Holdings holdings)
+    {
+        foreach (var order in holdings.Orders.Open)
+            foreach (var line in order.OpenLines.Where(line => line.IsLate(holdings.AsOf)))
+            {
+                var style = holdings.Settings.Style;
+                var days = Period.DaysBetween(line.ExpectedOn!.Value, holdings.AsOf);
+                var came = line.IsPartDelivered ? $"{line.Delivered.ToText(style)} of {line.Ordered.ToText(style)} came" : "nothing of it came";
+                yield return new(
+                    NoticeKind.OrderLate, Severity.Soon, line.Item,
+                    $"order {order.Code}: {line.Outstanding.ToText(style)} of {line.Item} {(line.Outstanding.Base == 1 ? "is" : "are")} {Days(days)} late",
+                    $"placed {Dates.Text(order.PlacedOn)}{(order.Supplier.Length > 0 ? $" with {order.Supplier}" : "")}, expected {Dates.Text(line.ExpectedOn.Value)}"
+                    + $"{(line.IsBackOrdered ? ", back-ordered" : "")}{(order.IsPrepaid ? ", prepaid" : "")}; {came}",
+                    $"ask {(order.Supplier.Length > 0 ? order.Supplier : "the supplier")}, then enter the new date or cancel what is open", line.ExpectedOn);
+            }
+    }
+
+    /// <summary>The items to order now or within the days of warning. Below the minimum, its own notice tells it.</summary>
+    public static IEnumerable<Notice> OrdersToPlace(Holdings holdings, IEnumerable<ReorderReading> readings)
+    {
+        foreach (var reading in readings)
+        {
+            if (reading.Suggestion is not { } suggestion || Period.DaysBetween(holdings.AsOf, suggestion.OrderBy) > holdings.Settings.WarnDays)
+                continue;
+            if (reading.Item.MinimumOnHand is { } minimum && reading.Available < minimum)
+                continue;
+            yield return new(
+                NoticeKind.OrderDue, RunsOutFirst(reading) ? Severity.Act : Severity.Soon, reading.Item.Code,
+                suggestion.IsNow ? $"order {reading.Item.Code} now" : $"order {reading.Item.Code} by {Dates.Text(suggestion.OrderBy)}",
+                reading.Basis, Step(reading), suggestion.OrderBy);
+        }
+    }
+
+    /// <summary>The prices that will rise, with what it pays to buy before.</summary>
+    public static IEnumerable<Notice> PriceRises(Holdings holdings, IReadOnlyCollection<ReorderReading> readings)
+    {
+        foreach (var rise in holdings.Orders.PriceRises)
+        {
+            var suggestion = readings.FirstOrDefault(reading => reading.Item.Code == rise.Item)?.Suggestion;
+            var lastDay = rise.From.PlusDays(-1);
+            yield return new(
+                NoticeKind.PriceRise, Period.DaysBetween(holdings.AsOf, lastDay) <= holdings.Settings.WarnDays ? Severity.Soon : Severity.Note, rise.Item,
+                $"{rise.Item} costs {rise.PercentText} more from {Dates.Text(rise.From)}",
+                suggestion is { PacksBeforeRise: > 0 }
+                    ? $"{Packs(suggestion.PacksBeforeRise)} at the old price carry the present use through the year after{Saving(suggestion, holdings)}"
+                    : "at the present rate of use nothing is gained by buying ahead",
+                suggestion is { PacksBeforeRise: > 0 } ? $"order {Packs(suggestion.PacksBeforeRise)} by {Dates.Text(lastDay)}" : "nothing", lastDay);
+        }
+    }
+
+    /// <summary>The step that settles low stock: wait for what is on order where that suffices, otherwise order so many packs.</summary>
+    public static string Step(ReorderReading reading)
+    {
+        if (!reading.IsDue && reading.Lines is [var first, ..])
+            return $"wait for order {first.Order.Code}{(first.Line.ExpectedOn is { } day ? $", expected {Dates.Text(day)}" : "")}";
+        var takes = reading.LeadTime.Source == LeadTimeSource.Assumed ? "" : $"; it takes {Days(reading.LeadTime.Days)}";
+        if (reading.Suggestion is not { } suggestion)
+            return $"order {reading.Item.Name}{takes}";
+        var when = suggestion.OpensOn is { } opens ? $" when the order window opens on {Dates.Text(opens)}" : "";
+        return $"order {Packs(suggestion.Packs)} of {reading.Item.Name}{when}{(suggestion.IsNow ? " now" : "")}{takes}";
+    }
+
+    /// <summary>Whether nothing will be left before an order of today could come.</summary>
+    private static bool RunsOutFirst(ReorderReading reading) => reading.RunsOutOn <= reading.Today.PlusDays(reading.LeadTime.Days);
+
+    private static string Saving(OrderSuggestion suggestion, Holdings holdings) =>
+        suggestion.Saved == Money.Zero ? "" : $", and cost {suggestion.Saved.Rounded()} {holdings.Settings.Currency} less".TrimEnd();
+
+    private static string Packs(long packs) => packs == 1 ? "1 pack" : $"{packs} packs";
+
+    private static string Days(int days) => days == 1 ? "1 day" : $"{days} days";
+}

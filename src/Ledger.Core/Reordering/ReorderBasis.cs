@@ -1,0 +1,87 @@
+using System.Globalization;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+
+namespace Ledger.Core.Reordering;
+
+/// <summary>Says in a photographer's words what a suggestion rests on.</summary>
+internal static class ReorderBasis
+{
+    public static string Of(ReorderReading reading) =>
+        Capital(string.Join("; ", new[] { Use(reading), Level(reading), Lead(reading), Left(reading) }.OfType<string>())) + ".";
+
+    private static string Use(ReorderReading reading)
+    {
+        var (history, periods) = (reading.History, Periods(reading.History));
+        if (history.PeriodsWithUse == 0)
+            return history.Periods == 0 ? "it has never come"
+                : reading.Item.Kind == ItemKind.Film ? $"no negative was made of it in {periods}; tests and practice do not count"
+                : $"not used in {periods}";
+        var used = $"used in {history.PeriodsWithUse} of {periods}";
+        return reading.Forecast is null
+            ? $"{used}, too little to reckon from"
+            : reading.Forecast.Method == ForecastMethod.DyingAway
+                ? $"{used}, the last time {history.PeriodsSinceUse} {Name(history)} ago: the use has died away to about {PerWeek(reading)} a week"
+                : $"{used}, {InWords(reading.Pattern!.Value)}, about {PerWeek(reading)} a week";
+    }
+
+    private static string InWords(DemandPattern pattern) => pattern switch
+    {
+        DemandPattern.Smooth => "often and evenly",
+        DemandPattern.Intermittent => "now and then, in like amounts",
+        DemandPattern.Erratic => "often, in very different amounts",
+        _ => "now and then, in very different amounts",
+    };
+
+    private static string? Level(ReorderReading reading)
+    {
+        if (reading.Reckoned is not { } reckoned)
+            return reading.Item.MinimumOnHand is { } least ? $"your minimum of {least.ToText(reading.Style)} decides" : "no minimum is set, so nothing is suggested";
+        var inTime = $"ordered with {reckoned.ToText(reading.Style)} left, {Percent(reading.ServiceLevel)} of deliveries after {Days(reading.LeadTime.Days)} come in time";
+        return reading.MinimumDecides ? $"{inTime}; your minimum of {reading.Item.MinimumOnHand!.Value.ToText(reading.Style)} is higher and decides" : inTime;
+    }
+
+    private static string? Lead(ReorderReading reading) => reading.LeadTime switch
+    {
+        { Source: LeadTimeSource.Observed, Observed.Count: var count } => $"the delivery time is that of the last {count} deliveries",
+        { Source: LeadTimeSource.Assumed } when reading.Forecast is not null => "no delivery time is set, so two weeks are assumed",
+        { Observed: { Count: > 0 } observed, Days: var days } when observed.Max() > days => $"one delivery has taken {Days(observed.Max())}",
+        _ => null,
+    };
+
+    private static string? Left(ReorderReading reading)
+    {
+        var late = reading.OnHand - reading.Expired - reading.Available;
+        string?[] parts =
+        [
+            reading.Expired.IsZero ? null : $"{reading.Expired.ToText(reading.Style)} past the date",
+            late.IsZero ? null : $"{late.ToText(reading.Style)} that will be past the date before its turn comes",
+        ];
+        var lost = string.Join(" and ", parts.OfType<string>());
+        return lost.Length == 0 ? null : $"not counted: {lost}";
+    }
+
+    private static string PerWeek(ReorderReading reading)
+    {
+        var perWeek = reading.PerDay * 7 / reading.Item.Unit.BasePerUnit();
+        var figure = Math.Round((decimal)perWeek, perWeek < 10 ? 1 : 0, MidpointRounding.AwayFromZero);
+        var text = figure == 0 ? "less than 0.1" : figure.ToString("0.#", CultureInfo.InvariantCulture);
+        var unit = reading.Item.Unit.Name();
+        return reading.Item.Unit is Unit.Millilitre or Unit.Gram || figure == 1 ? $"{text} {unit}" : $"{text} {unit}s";
+    }
+
+    private static string Percent(decimal level) => $"{Scaled.ToText(level * 100, 2)} %";
+
+    private static string Periods(DemandSeries history) => $"{history.Periods} {Name(history, history.Periods)}";
+
+    private static string Name(DemandSeries history, int count = 2) => history.PeriodDays switch
+    {
+        1 => count == 1 ? "day" : "days",
+        7 => count == 1 ? "week" : "weeks",
+        _ => count == 1 ? $"period of {history.PeriodDays} days" : $"periods of {history.PeriodDays} days",
+    };
+
+    private static string Days(int days) => days == 1 ? "1 day" : $"{days} days";
+
+    private static string Capital(string sentence) => char.ToUpperInvariant(sentence[0]) + sentence[1..];
+}

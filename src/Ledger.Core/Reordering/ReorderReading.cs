@@ -1,0 +1,181 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+using NodaTime;
+
+namespace Ledger.Core.Reordering;
+
+/// <summary>When an item is to be ordered, how much of it, and why.</summary>
+public sealed class ReorderReading
+{
+    /// <summary>The service level of an item of which the user has set none.</summary>
+    public const decimal UsualServiceLevel = 0.95m;
+
+    private readonly double _perDay;
+
+    internal ReorderReading(Item item, Holdings holdings, ItemPast past, IReadOnlyList<KnownDemand> known)
+    {
+        var today = holdings.AsOf;
+        (Item, Style, Today) = (item, holdings.Settings.Style, today);
+        History = past.Series;
+        Pattern = DemandPatterns.Of(History.Uses);
+        Forecast = Forecast.Of(History);
+        LeadTime = LeadTime.Of(item.LeadTimeDays, past.DeliveryDays);
+        ServiceLevel = item.ServiceLevel ?? UsualServiceLevel;
+        Terms = holdings.Orders.Terms(item.Code);
+        _perDay = (Forecast?.PerPeriod ?? 0) / History.PeriodDays;
+
+        var shelf = new ShelfReading(item, holdings.ContainersOf(item.Code), today);
+        OnHand = shelf.OnHand;
+        Expired = shelf.Expired;
+        Available = item.Of(UsableStock.Of(shelf, _perDay));
+        Lines = [.. holdings.Orders.LinesOf(item.Code)];
+        Incoming = holdings.Orders.Incoming(item);
+        Known = [.. known.Where(one => one.Date >= today).OrderBy(one => one.Date)];
+        Reserved = item.Of(Known.Where(one => one.Date <= today.PlusDays(LeadTime.Days + History.PeriodDays)).Sum(one => one.Quantity.Base));
+        PriceRise = holdings.Orders.PriceRises.FirstOrDefault(rise => rise.Item.Equals(item.Code, StringComparison.OrdinalIgnoreCase) && rise.From > today);
+        LastPrice = past.Price;
+
+        if (Forecast is not null)
+            Reckon(Forecast);
+        ReorderPoint = item.Of(Math.Max(Reckoned?.Base ?? 0, item.MinimumOnHand?.Base ?? 0));
+        Path = new(today, Available.Base, _perDay, Lines.Select(found => (ExpectedOn(found.Line), found.Line.Outstanding.Base)), Known.Select(one => (one.Date, one.Quantity.Base)));
+        RunsOutOn = Path.RunsOutOn();
+        Suggestion = OrderSuggestion.Of(this);
+        Basis = ReorderBasis.Of(this);
+    }
+
+    /// <summary>The item.</summary>
+    public Item Item { get; }
+
+    /// <summary>The day of the reading.</summary>
+    public LocalDate Today { get; }
+
+    /// <summary>The units the user reads.</summary>
+    public MeasureStyle Style { get; }
+
+    /// <summary>What was used, period by period.</summary>
+    public DemandSeries History { get; }
+
+    /// <summary>How it is used; null when nothing was.</summary>
+    public DemandPattern? Pattern { get; }
+
+    /// <summary>What is expected to be used; null when the history is too short to reckon with.</summary>
+    public Forecast? Forecast { get; }
+
+    /// <summary>The forecast for a week, in the item's unit; null without one.</summary>
+    public decimal? PerWeek => Forecast is null ? null : InUnits(_perDay * 7);
+
+    /// <summary>What is expected to be used in a day, in base units; zero when it is not known.</summary>
+    public double PerDay => _perDay;
+
+    /// <summary>How long a delivery takes.</summary>
+    public LeadTime LeadTime { get; }
+
+    /// <summary>How often the stock should last until the delivery.</summary>
+    public decimal ServiceLevel { get; }
+
+    /// <summary>What is used until a delivery comes, on average, in the item's unit; null without a forecast.</summary>
+    public decimal? LeadTimeDemand { get; private set; }
+
+    /// <summary>What is kept against more use than that; null without a forecast.</summary>
+    public Quantity? SafetyStock { get; private set; }
+
+    /// <summary>The reorder point from the item's own history; null without a forecast.</summary>
+    public Quantity? Reckoned { get; private set; }
+
+    /// <summary>The textbook's normal approximation beside it; null without a forecast.</summary>
+    public NormalLeadTimeDemand? Normal { get; private set; }
+
+    /// <summary>The reorder point by the normal approximation; null without a forecast.</summary>
+    public Quantity? NormalReorderPoint => Normal is null ? null : Item.Of(Normal.ReorderPoint((double)ServiceLevel));
+
+    /// <summary>The level at which to order: reckoned, or the user's own minimum where that is higher.</summary>
+    public Quantity ReorderPoint { get; }
+
+    /// <summary>Whether the user's minimum decides, because it is higher or nothing could be reckoned.</summary>
+    public bool MinimumDecides => Item.MinimumOnHand is { } minimum && (Reckoned is not { } reckoned || minimum > reckoned);
+
+    /// <summary>All that is there, past its date or not.</summary>
+    public Quantity OnHand { get; }
+
+    /// <summary>The part of it that is past its date.</summary>
+    public Quantity Expired { get; }
+
+    /// <summary>What is there and can be used before its date.</summary>
+    public Quantity Available { get; }
+
+    /// <summary>What is on order.</summary>
+    public Quantity Incoming { get; }
+
+    /// <summary>What is planned until an order of today would have come.</summary>
+    public Quantity Reserved { get; }
+
+    /// <summary>What is planned.</summary>
+    public IReadOnlyList<KnownDemand> Known { get; }
+
+    /// <summary>The open order lines.</summary>
+    public IReadOnlyList<(Order Order, OrderLine Line)> Lines { get; }
+
+    /// <summary>How the user orders the item.</summary>
+    public OrderTerms Terms { get; }
+
+    /// <summary>The next price rise that was announced; null when there is none.</summary>
+    public PriceRise? PriceRise { get; }
+
+    /// <summary>What a pack cost when it was last bought; null when it never was.</summary>
+    public LastPrice? LastPrice { get; }
+
+    /// <summary>What is there and on order, less what is planned.</summary>
+    public Quantity Position => Available + Incoming - Reserved;
+
+    /// <summary>Whether an order is due: the stock is below the user's minimum, or down to the reckoned reorder point.</summary>
+    public bool IsDue => Position < (Item.MinimumOnHand ?? Item.Of(0)) || (Reckoned is { IsZero: false } reckoned && Position <= reckoned);
+
+    /// <summary>How the stock is expected to go.</summary>
+    public StockPath Path { get; }
+
+    /// <summary>The day on which nothing is left; null when that is far away or not known.</summary>
+    public LocalDate? RunsOutOn { get; }
+
+    /// <summary>When to order and how much; null when nothing calls for an order.</summary>
+    public OrderSuggestion? Suggestion { get; }
+
+    /// <summary>What the suggestion rests on, in a sentence.</summary>
+    public string Basis { get; }
+
+    /// <summary>The readings of all items of a ledger; none where it does not remember use.</summary>
+    public static IReadOnlyList<ReorderReading> Of(ILedger ledger, Holdings holdings) =>
+        ledger is IDemandRecord record ? Of(holdings, record, KnownDemand.OfPlans(holdings)) : [];
+
+    /// <summary>The readings of all items that are bought; a stock solution is mixed.</summary>
+    /// <param name="holdings">What the ledger holds on the day of the reading.</param>
+    /// <param name="record">What the journal remembers.</param>
+    /// <param name="known">What is planned.</param>
+    public static IReadOnlyList<ReorderReading> Of(Holdings holdings, IDemandRecord record, IEnumerable<KnownDemand> known)
+    {
+        var past = new PastOfItems(holdings, record);
+        var planned = known.ToLookup(one => one.Item, StringComparer.OrdinalIgnoreCase);
+        return [.. holdings.Items.Where(item => item.StockOf is null).Select(item => new ReorderReading(item, holdings, past.Of(item), [.. planned[item.Code]]))];
+    }
+
+    /// <summary>The day on which an open line is expected: when nobody knows, or it is late, a lead time from today.</summary>
+    public LocalDate ExpectedOn(OrderLine line) =>
+        line.ExpectedOn is { } day && day >= Today ? day : Today.PlusDays(Math.Max(1, LeadTime.Days));
+
+    private void Reckon(Forecast forecast)
+    {
+        // Use that has died away is drawn more seldom, so that the draws agree with the forecast.
+        var keep = forecast.Method == ForecastMethod.DyingAway ? Math.Min(1, forecast.PerPeriod / History.Mean) : 1;
+        var demand = Reordering.LeadTimeDemand.Drawn(History, LeadTime.Possible, (ulong)Item.Id.Value, keep);
+        Reckoned = Item.Of(demand.Level(ServiceLevel));
+        LeadTimeDemand = InUnits(demand.Mean);
+        SafetyStock = Item.Of(Math.Max(0, Reckoned.Value.Base - (long)Math.Floor(demand.Mean)));
+        Normal = NormalLeadTimeDemand.Of(
+            forecast.PerPeriod, History.Deviation, (double)LeadTime.Days / History.PeriodDays, LeadTime.DeviationDays / History.PeriodDays);
+    }
+
+    /// <summary>A statistic in the item's unit, to a thousandth: use is no count, and 0.7 sheets a week are not 1.</summary>
+    private decimal InUnits(double baseUnits) =>
+        Math.Round((decimal)(baseUnits / Item.Unit.BasePerUnit()), 3, MidpointRounding.AwayFromZero);
+}

@@ -1,0 +1,69 @@
+using NodaTime;
+
+namespace Ledger.Core.Reordering;
+
+/// <summary>
+/// How the stock is expected to go: down by the usual use, up by what is on order on the day it is expected. What is planned counts as part
+/// of the usual use until it is more than that.
+/// </summary>
+public sealed class StockPath
+{
+    /// <summary>How far ahead the path is looked at.</summary>
+    public const int HorizonDays = 3650;
+
+    private readonly LocalDate _today;
+    private readonly double _start;
+    private readonly double _perDay;
+    private readonly List<(int Day, long Quantity)> _incoming;
+    private readonly List<(int Day, long Quantity)> _known;
+
+    /// <summary>A path.</summary>
+    /// <param name="today">The day it begins.</param>
+    /// <param name="start">What can be used on that day, in base units.</param>
+    /// <param name="perDay">What a day uses on average.</param>
+    /// <param name="incoming">What is on order and when it is expected; a day that is past counts as tomorrow.</param>
+    /// <param name="known">What is planned.</param>
+    public StockPath(
+        LocalDate today, long start, double perDay, IEnumerable<(LocalDate Day, long Quantity)> incoming, IEnumerable<(LocalDate Day, long Quantity)> known)
+    {
+        (_today, _start, _perDay) = (today, start, perDay);
+        _incoming = [.. incoming.Select(one => (Math.Max(1, Period.DaysBetween(today, one.Day)), one.Quantity)).OrderBy(one => one.Item1)];
+        _known = [.. known.Select(one => (Math.Max(0, Period.DaysBetween(today, one.Day)), one.Quantity)).OrderBy(one => one.Item1)];
+    }
+
+    /// <summary>What is expected to be there at the end of a day.</summary>
+    public double On(LocalDate day)
+    {
+        var ahead = Period.DaysBetween(_today, day);
+        return _start + _incoming.Where(one => one.Day <= ahead).Sum(one => one.Quantity) - UseUntil(ahead);
+    }
+
+    /// <summary>The first day on which nothing is left; null when that is far away.</summary>
+    public LocalDate? RunsOutOn() => First((day, use) => _start + _incoming.TakeWhile(one => one.Day <= day).Sum(one => one.Quantity) - use <= 1e-9);
+
+    /// <summary>The first day on which what is there and on order together is down to a level; null when that is far away.</summary>
+    public LocalDate? ReachesOn(long level)
+    {
+        var position = _start + _incoming.Sum(one => one.Quantity);
+        return First((_, use) => position - use <= level + 1e-9);
+    }
+
+    private LocalDate? First(Func<int, double, bool> isReached)
+    {
+        if (_perDay <= 0 && _known.Count == 0)
+            return null;
+        for (var day = 0; day <= HorizonDays; day++)
+            if (isReached(day, UseUntil(day)))
+                return _today.PlusDays(day);
+        return null;
+    }
+
+    private double UseUntil(int day)
+    {
+        long known = 0;
+        foreach (var one in _known)
+            if (one.Day <= day)
+                known += one.Quantity;
+        return Math.Max(_perDay * day, known);
+    }
+}

@@ -1,0 +1,24 @@
+using Ledger.Core.Stock;
+using NodaTime;
+
+namespace Ledger.Core.Reordering;
+
+/// <summary>What can be used before it expires: stock that will be past its date before its turn comes does not count.</summary>
+public static class UsableStock
+{
+    /// <summary>The usable part of what is on the shelf, in base units.</summary>
+    /// <param name="shelf">The item's containers with their last good days.</param>
+    /// <param name="perDay">What a day uses on average; zero when it is not known, so that nothing is left out.</param>
+    public static long Of(ShelfReading shelf, double perDay)
+    {
+        long sum = 0;
+        foreach (var container in shelf.Containers.Where(container => !container.IsPast).OrderBy(container => container.GoodUntil?.Date ?? LocalDate.MaxIsoValue))
+        {
+            sum += container.Container.Held.Base;
+            if (perDay > 0 && container.GoodUntil is { } good)
+                sum = (long)Math.Min(sum, Math.Floor(perDay * (good.DaysLeft(container.Today) + 1)));
+        }
+
+        return sum;
+    }
+}

@@ -1,0 +1,18 @@
+using Ledger.Core.Reordering;
+using Ledger.Storage.Reading;
+using NodaTime;
+
+namespace Ledger.Storage;
+
+/// <content>What the journal remembers of use and deliveries.</content>
+public sealed partial class LedgerFile : IDemandRecord
+{
+    /// <inheritdoc/>
+    public IReadOnlyList<DemandSeries> Demand(LocalDate asOf, int periodDays) => Guard(() => new DemandReader(_connection).Demand(asOf, periodDays));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<DeliveryTime> DeliveryTimes(LocalDate asOf) => Guard(() => new DemandReader(_connection).DeliveryTimes(asOf));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<LastPrice> LastPrices(LocalDate asOf) => Guard(() => new DemandReader(_connection).LastPrices(asOf));
+}

@@ -1,0 +1,48 @@
+using Dapper;
+using Ledger.Core.Costing;
+using Ledger.Core.Measures;
+using Microsoft.Data.Sqlite;
+using NodaTime;
+
+namespace Ledger.Storage.Reading;
+
+/// <summary>Reads what deliveries cost, and the whole life of the stock for the cost formulas that need it.</summary>
+internal sealed class PriceReader(SqliteConnection connection)
+{
+    public IReadOnlyList<LotPrice> Prices(LocalDate asOf) =>
+    [
+        .. connection.Query<PriceRow>(
+            """
+            SELECT i.code AS Item, e.date AS Date, l.id AS Lot, l.quantity AS Quantity, i.unit AS Unit, l.cost AS Cost, l.currency AS Currency
+            FROM lot l JOIN standing_entry e ON e.id = l.entry_id JOIN item i ON i.id = l.item_id
+            WHERE e.date <= @asOf AND EXISTS (SELECT 1 FROM movement m WHERE m.lot_id = l.id AND m.entry_id = l.entry_id AND m.from_place = 1)
+            ORDER BY e.date, l.id
+            """,
+            new { asOf = Dates.Text(asOf) })
+        .Select(row => new LotPrice(
+            row.Item, Days.Read(row.Date), new(row.Lot), new(row.Quantity, Units.Named(row.Unit)!.Value), new(row.Cost), row.Currency)),
+    ];
+
+    public IReadOnlyList<StockMove> StockMoves(LocalDate asOf) =>
+    [
+        .. connection.Query<MoveRow>(
+            """
+            SELECT Entry, Date, Item, Kind, Lot, iif(IntoStock, Quantity, -Quantity) AS Change, Value, iif(IntoStock, FromPlace, ToPlace) AS Other
+            FROM (
+                SELECT e.id AS Entry, e.date AS Date, i.code AS Item, i.kind AS Kind, m.lot_id AS Lot, m.quantity AS Quantity, m.value AS Value,
+                    m.from_place AS FromPlace, m.to_place AS ToPlace, m.id AS Number,
+                    f.id >= 100 AND f.kind <> 'bath' AS FromStock, t.id >= 100 AND t.kind <> 'bath' AS IntoStock
+                FROM standing_entry e CROSS JOIN movement m ON m.entry_id = e.id CROSS JOIN place f ON f.id = m.from_place
+                CROSS JOIN place t ON t.id = m.to_place CROSS JOIN lot l ON l.id = m.lot_id CROSS JOIN item i ON i.id = l.item_id
+                WHERE e.date <= @asOf)
+            WHERE FromStock <> IntoStock ORDER BY Date, Entry, Number
+            """,
+            new { asOf = Dates.Text(asOf) })
+        .Select(row => new StockMove(
+            row.Entry, Days.Read(row.Date), row.Item, Named.Kind(row.Kind), new(row.Lot), row.Change, new(row.Value), new(row.Other))),
+    ];
+
+    internal sealed record PriceRow(string Item, string Date, long Lot, long Quantity, string Unit, long Cost, string? Currency);
+
+    internal sealed record MoveRow(long Entry, string Date, string Item, string Kind, long Lot, long Change, long Value, long Other);
+}

@@ -1,0 +1,19 @@
+using Ledger.Core.Journal;
+
+namespace Ledger.Terminal.Forms;
+
+/// <summary>The field that offers a waste jug for what is poured out.</summary>
+internal static class JugField
+{
+    /// <summary>A field with the jugs that stand there; the first one is offered.</summary>
+    public static FormField Of(Holdings holdings)
+    {
+        var field = new FormField("Into jug", 10, FieldKind.Choice)
+        {
+            Choices = () => ["", .. holdings.Jugs.Select(jug => jug.Code)],
+            Hint = "The waste jug it goes into; empty when it goes elsewhere. Local rules say where it may go.",
+        };
+        field.Offer(holdings.Jugs.FirstOrDefault()?.Code);
+        return field;
+    }
+}

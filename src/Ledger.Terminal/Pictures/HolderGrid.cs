@@ -1,0 +1,36 @@
+using Ledger.Core.Film;
+using NodaTime;
+
+namespace Ledger.Terminal.Pictures;
+
+/// <summary>All holders at a glance: a mark for each side, readable without colour.</summary>
+internal static class HolderGrid
+{
+    /// <summary>What the marks mean.</summary>
+    public const string Legend = ". empty   L loaded   X exposed   ! longer than your limit   - out of service   ~ not clean";
+
+    /// <summary>The lines of the grid, as many holders on each as the width takes.</summary>
+    /// <param name="film">The holders.</param>
+    /// <param name="limits">The user's limits.</param>
+    /// <param name="today">The day.</param>
+    /// <param name="selected">The holder that is pointed at.</param>
+    /// <param name="width">The columns there are.</param>
+    public static IEnumerable<string> Of(FilmRegister film, FilmSettings limits, LocalDate today, string? selected, int width)
+    {
+        var cells = film.Holders.Select(holder => Cell(holder, film, limits, today, holder.Code == selected)).ToList();
+        if (cells.Count == 0)
+            return [];
+        var cell = cells.Max(text => text.Length) + 2;
+        return cells.Select(text => text.PadRight(cell)).Chunk(Math.Max(1, width / cell)).Select(line => string.Concat(line).TrimEnd());
+    }
+
+    private static string Cell(Holder holder, FilmRegister film, FilmSettings limits, LocalDate today, bool isSelected) =>
+        $"{(isSelected ? ">" : " ")}{holder.Code} {string.Concat(holder.Sides.Select(side => Mark(film.Read(side, today), limits)))}"
+        + (holder.CleanBeforeLoad is not null && holder.Sides.Any(side => film.In(side) is null) ? "~" : "");
+
+    private static string Mark(SideReading side, FilmSettings limits)
+    {
+        var mark = side.State switch { SideState.Loaded => "L", SideState.Exposed => "X", _ => side.Side.OutOfService is null ? "." : "" };
+        return mark + (side.IsOverdue(limits) || side.IsFlagged(limits) ? "!" : "") + (side.Side.OutOfService is null ? "" : "-");
+    }
+}

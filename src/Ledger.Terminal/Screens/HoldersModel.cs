@@ -1,0 +1,110 @@
+using Ledger.Core.Film;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Terminal.Forms;
+using Ledger.Terminal.Pictures;
+using Ledger.Terminal.Tables;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>All holders and the boxes of exposed sheets: what is where, and for how long.</summary>
+/// <param name="ledger">The ledger.</param>
+internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
+{
+    private Holdings _holdings = new(ledger.Today);
+    private IReadOnlyList<Holder> _holders = [];
+    private IReadOnlyList<ExposedBox> _boxes = [];
+
+    /// <inheritdoc/>
+    public override string Name => "Holders";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "The film holders with their sides, and below them the boxes of exposed sheets by film and group.",
+        "A sheet is loaded into a side, exposed in it, and unloaded into the box of its group; a session takes it from there or straight from the side.",
+        $"The picture shows all holders at once: {HolderGrid.Legend}.",
+        $"Slides: {_holdings.Settings.Film.SlideConvention}.",
+    ];
+
+    /// <inheritdoc/>
+    public override string Empty => "No holder is registered. Press H to register one.";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TableColumn> Columns { get; } =
+    [
+        new("Holder", 14), new("Format", 8), new("Sides", 60, Least: 20), new("Cleaned", 10),
+    ];
+
+    /// <inheritdoc/>
+    public override int Count => _holders.Count + _boxes.Count;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<ScreenKey> Keys =>
+    [
+        ScreenKey.Letter('L', "Load", "loads sheets into sides", row => new Fill(new LoadForm(Ledger, HolderAt(row)))),
+        ScreenKey.Letter('E', "Expose", "notes an exposure", row => new Fill(new ExposureForm(Ledger, HolderAt(row)))),
+        ScreenKey.Letter('O', "Unload", "takes sheets out; puts a wrong label right", row => new Fill(new UnloadForm(Ledger, row < 0 ? null : IdOf(row)))),
+        ScreenKey.Letter('C', "Clean", "notes a cleaning", row => new Fill(new CleaningForm(Ledger, HolderAt(row)))),
+        ScreenKey.Letter('V', "Service", "takes a side out of service, or puts it back", row => new Fill(new ServiceForm(Ledger, FirstSide(row)))),
+        ScreenKey.Letter('H', "Holder", "registers a holder", _ => new Fill(new HolderForm(Ledger))),
+        ScreenKey.Letter('K', "Keeper", "names a negative a keeper", _ => new Fill(new KeeperForm(Ledger))),
+    ];
+
+    /// <inheritdoc/>
+    public override string? OpenLabel => "Sheets";
+
+    /// <inheritdoc/>
+    public override Step? Open(int row) => new Into(new SheetsModel(Ledger, IdOf(row)));
+
+    /// <inheritdoc/>
+    public override void Refresh()
+    {
+        _holdings = Ledger.HoldingsOn(Today);
+        _holders = [.. _holdings.Film.Holders];
+        _boxes = [.. _holdings.Film.ExposedBoxes];
+    }
+
+    /// <inheritdoc/>
+    public override string IdOf(int row) => row < _holders.Count ? _holders[row].Code : _boxes[row - _holders.Count].Code;
+
+    /// <inheritdoc/>
+    public override string Cell(int row, int column)
+    {
+        if (row >= _holders.Count)
+            return BoxCell(_boxes[row - _holders.Count], column);
+        var holder = _holders[row];
+        return column switch
+        {
+            0 => holder.Code,
+            1 => holder.Format.Code,
+            2 => string.Join("  ", holder.Sides.Select(side => HolderBlocks.Short(_holdings.Film.Read(side, Today), _holdings.Settings.Film))),
+            _ => holder.CleanedOn is { } cleaned ? Dates.Text(cleaned) : "",
+        };
+    }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Block> Details(int row) =>
+    [
+        new("All holders", width =>
+        [
+            .. HolderGrid.Of(_holdings.Film, _holdings.Settings.Film, Today, row < 0 ? null : IdOf(row), width),
+            .. Paragraph.Of(HolderGrid.Legend, width),
+        ]),
+        .. row < 0 ? [] : row < _holders.Count ? [HolderBlocks.Facts(_holders[row], _holdings)]
+            : new[] { HolderBlocks.Facts(_boxes[row - _holders.Count], _holdings) },
+    ];
+
+    private string? HolderAt(int row) => row >= 0 && row < _holders.Count ? _holders[row].Code : null;
+
+    private string? FirstSide(int row) => HolderAt(row) is null ? null
+        : (_holders[row].Sides.FirstOrDefault(side => side.OutOfService is not null) ?? _holders[row].Sides[0]).Code;
+
+    private string BoxCell(ExposedBox box, int column) => column switch
+    {
+        0 => box.Code,
+        1 => _holdings.Item(box.Item)?.Format?.Code ?? "",
+        2 => Words.Count(_holdings.Film.At(box.Place).Count(), "exposed sheet"),
+        _ => "",
+    };
+}

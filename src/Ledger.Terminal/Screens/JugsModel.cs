@@ -1,0 +1,92 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Terminal.Forms;
+using Ledger.Terminal.Pictures;
+using Ledger.Terminal.Tables;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>The waste jugs: what is in each, since when, and where it went.</summary>
+/// <param name="ledger">The ledger.</param>
+internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
+{
+    private Holdings _holdings = new(ledger.Today);
+    private IReadOnlyList<WasteJug> _jugs = [];
+
+    /// <inheritdoc/>
+    public override string Name => "Waste jugs";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "Used solutions wait here until they are handed over. A bath that is poured out can go into a jug.",
+        "The ledger keeps count only. How anything is disposed of is for the maker's safety data sheet and the local rules to say; "
+        + "used fixer holds silver.",
+    ];
+
+    /// <inheritdoc/>
+    public override string Empty => "There is no waste jug. Press N to begin one.";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TableColumn> Columns { get; } =
+    [
+        new("Jug", 8), new("Filled", 18), new("Holds", 12, IsFigure: true), new("Begun", 10), new("Handed over", 11), new("Contents", 24, Least: 8),
+    ];
+
+    /// <inheritdoc/>
+    public override int Count => _jugs.Count;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<ScreenKey> Keys =>
+    [
+        ScreenKey.Letter('N', "New jug", "begins a jug", _ => new Fill(new JugStartForm(Ledger))),
+        ScreenKey.OnRow('F', "Fill", "pours used solution into the selected jug", row => new JugFillingForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('H', "Hand over", "hands the selected jug over", row => new JugHandoverForm(Ledger, IdOf(row))),
+    ];
+
+    /// <inheritdoc/>
+    public override void Refresh()
+    {
+        _holdings = Ledger.HoldingsOn(Today);
+        _jugs = [.. Ledger.JugsOn(Today).OrderBy(jug => jug.HandedOverOn is not null)];
+    }
+
+    /// <inheritdoc/>
+    public override string IdOf(int row) => _jugs[row].Code;
+
+    /// <inheritdoc/>
+    public override string Cell(int row, int column)
+    {
+        var jug = _jugs[row];
+        return column switch
+        {
+            0 => jug.Code,
+            1 => Gauge.OfPart(jug.Held.Microlitres, jug.Size.Microlitres),
+            2 => jug.Held.ToText(_holdings.Settings.Style),
+            3 => Dates.Text(jug.StartedOn),
+            4 => jug.HandedOverOn is { } day ? Dates.Text(day) : "",
+            _ => jug.Contents,
+        };
+    }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Block> Details(int row)
+    {
+        if (row < 0)
+            return [];
+        var (jug, style) = (_jugs[row], _holdings.Settings.Style);
+        return
+        [
+            Block.Facts($"Jug {jug.Code}", [
+                ("Contents", jug.Contents),
+                ("Holds", $"{jug.Held.ToText(style)} of {jug.Size.ToText(style)}"),
+                ("Begun", Dates.Text(jug.StartedOn)),
+                ("Handed over", jug.HandedOverOn is { } day ? $"{Dates.Text(day)}: {jug.HandedTo}" : null),
+            ]),
+            Block.Of("What went in", jug.Fills.Count == 0
+                ? ["Nothing yet."]
+                : jug.Fills.Select(fill => $"{Dates.Text(fill.Date)}  {fill.Volume.ToText(style)}  {fill.What}")),
+        ];
+    }
+}

@@ -1,0 +1,80 @@
+using Ledger.Core.Film;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Terminal.Forms;
+using Ledger.Terminal.Tables;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>The sheets of one holder, side by side, or of one box of exposed sheets, each with its story.</summary>
+/// <param name="ledger">The ledger.</param>
+/// <param name="place">A holder's name or a box's label.</param>
+internal sealed class SheetsModel(ILedger ledger, string place) : TableModel(ledger)
+{
+    private Holdings _holdings = new(ledger.Today);
+    private IReadOnlyList<(string Id, string State, Sheet? Sheet)> _rows = [];
+
+    /// <inheritdoc/>
+    public override string Name => $"Holders: {place}";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "The sheets in one holder or in one box of exposed sheets. The details tell a sheet's story; for an empty side that of the last sheet in it.",
+    ];
+
+    /// <inheritdoc/>
+    public override string Empty => "Nothing is in it any more.";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TableColumn> Columns { get; } =
+    [
+        new("Side", 10), new("State", 18), new("Film", 12), new("Group", 6), new("Loaded", 10), new("Exposed", 10), new("Line", 40, Least: 8),
+    ];
+
+    /// <inheritdoc/>
+    public override int Count => _rows.Count;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<ScreenKey> Keys =>
+    [
+        ScreenKey.Letter('E', "Expose", "notes an exposure", _ => new Fill(new ExposureForm(Ledger, place))),
+        ScreenKey.Letter('O', "Unload", "takes sheets out", row => new Fill(new UnloadForm(Ledger, row < 0 ? place : IdOf(row)))),
+        ScreenKey.Letter('V', "Service", "takes the side out of service, or puts it back", row => new Fill(new ServiceForm(Ledger, row < 0 ? null : IdOf(row)))),
+    ];
+
+    /// <inheritdoc/>
+    public override void Refresh()
+    {
+        _holdings = Ledger.HoldingsOn(Today);
+        var film = _holdings.Film;
+        _rows = film.Holder(place) is { } holder
+            ? [.. holder.Sides.Select(side => film.Read(side, Today)).Select(side => (side.Side.Code, side.StateName, side.Sheet))]
+            : film.ExposedBox(place) is { } box
+                ? [.. film.At(box.Place).Select(sheet => (sheet.Id.ToString(), $"from {sheet.SideCode}", (Sheet?)sheet))]
+                : [];
+    }
+
+    /// <inheritdoc/>
+    public override string IdOf(int row) => _rows[row].Id;
+
+    /// <inheritdoc/>
+    public override string Cell(int row, int column)
+    {
+        var (id, state, sheet) = _rows[row];
+        return column switch
+        {
+            0 => id,
+            1 => state,
+            2 => sheet?.Item ?? "",
+            3 => sheet?.Exposure?.Group ?? "",
+            4 => sheet is null ? "" : Dates.Text(sheet.LoadedOn),
+            5 => sheet?.Exposure is { } exposure ? Dates.Text(exposure.Date) : "",
+            _ => sheet?.Exposure?.Line ?? "",
+        };
+    }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Block> Details(int row) =>
+        row >= 0 && Ledger.Story(IdOf(row), Today) is { } story ? [.. HolderBlocks.Story(story, _holdings.Settings)] : [];
+}

@@ -1,0 +1,128 @@
+using System.Text;
+using System.Text.RegularExpressions;
+using Ical.Net.DataTypes;
+using Ledger.Core.Notices;
+using Ledger.Exchange.Calendars;
+using NodaTime;
+using Calendar = Ical.Net.Calendar;
+
+namespace Ledger.Exchange.Tests.Calendars;
+
+/// <summary>The calendar file against RFC 5545; the numbers are its sections (inventory-maths 8.1).</summary>
+public sealed partial class CalendarFileTests
+{
+    private static readonly Instant _now = Instant.FromUtc(2026, 3, 15, 18, 30, 5);
+
+    private static readonly Reminder[] _reminders =
+    [
+        new(ReminderKind.GoodUntil, "pan100/3", new(2026, 11, 30), "pan100/3 is good until today", "Pan, 3 sheets; a, b\nc \\ d", 14),
+        new(ReminderKind.BathGoodUntil, "F4", new(2026, 3, 20), "Bath F4 is good until today", "mixed; since mixing", 5),
+        new(ReminderKind.OrderBy, "syrup", new(2026, 3, 15), "Order 1 pack of syrup", new string('x', 160), 0),
+        new(ReminderKind.Delivery, "été/pan100", new(2026, 2, 28), string.Concat(Enumerable.Repeat("é", 40)), "order", 0),
+    ];
+
+    [Fact]
+    public void Every_line_ends_in_CRLF_and_holds_75_octets_at_most() // 3.1
+    {
+        var text = CalendarFile.Text(_reminders, _now);
+        Assert.EndsWith("END:VCALENDAR\r\n", text, StringComparison.Ordinal);
+        Assert.DoesNotContain('\n', text.Replace("\r\n", "", StringComparison.Ordinal));
+        Assert.All(text.Split("\r\n"), line => Assert.InRange(Encoding.UTF8.GetByteCount(line), 0, 75));
+        Assert.DoesNotContain('\uFFFD', text);
+    }
+
+    [Fact]
+    public void A_fold_falls_between_characters_and_unfolding_gives_the_text_back() // 3.1: SUMMARY and 40 é fold to 74 and 15 octets, 160 x to 75, 75 and the rest
+    {
+        var lines = CalendarFile.Text(_reminders, _now).Split("\r\n");
+        var accents = Array.FindIndex(lines, line => line.StartsWith("SUMMARY:é", StringComparison.Ordinal));
+        Assert.Equal((74, 15), (Encoding.UTF8.GetByteCount(lines[accents]), Encoding.UTF8.GetByteCount(lines[accents + 1])));
+        Assert.Equal(' ', lines[accents + 1][0]);
+        var plain = Array.FindIndex(lines, line => line.StartsWith("DESCRIPTION:x", StringComparison.Ordinal));
+        Assert.Equal((75, 75, 24), (lines[plain].Length, lines[plain + 1].Length, lines[plain + 2].Length));
+        Assert.Contains("SUMMARY:" + string.Concat(Enumerable.Repeat("é", 40)) + "\r\n", Unfolded(_now), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_object_and_each_event_have_what_they_must_have_once() // 3.6, 3.6.1, 3.6.6
+    {
+        var text = Unfolded(_now);
+        Assert.StartsWith("BEGIN:VCALENDAR\r\n", text, StringComparison.Ordinal);
+        Assert.Single(Regex.Matches(text, "^PRODID:.+\r$", RegexOptions.Multiline));
+        Assert.Single(Regex.Matches(text, "^VERSION:2.0\r$", RegexOptions.Multiline));
+        var events = Event().Matches(text);
+        Assert.Equal(_reminders.Length, events.Count);
+        Assert.All(events, one =>
+        {
+            var (outside, alarm) = (Alarm().Replace(one.Value, ""), Alarm().Match(one.Value).Value);
+            foreach (var name in new[] { "UID:", "DTSTAMP:20260315T183005Z", "DTSTART;VALUE=DATE:", "SUMMARY:", "SEQUENCE:" })
+                Assert.Single(Regex.Matches(outside, $"^{name}", RegexOptions.Multiline));
+            Assert.DoesNotMatch("(?m)^(DTEND|DURATION|RRULE)", outside); // one day by itself
+            foreach (var name in new[] { "ACTION:DISPLAY\r", "TRIGGER:-?P", "DESCRIPTION:." })
+                Assert.Single(Regex.Matches(alarm, $"^{name}", RegexOptions.Multiline));
+        });
+    }
+
+    [Fact]
+    public void Special_characters_are_escaped_and_a_colon_is_not() => Assert.Contains( // 3.3.11
+        "DESCRIPTION:Pan\\, 3 sheets\\; a\\, b\\nc \\\\ d\r\n", Unfolded(_now), StringComparison.Ordinal);
+
+    [Fact]
+    public void The_file_is_read_back_as_what_was_written()
+    {
+        var calendar = Calendar.Load(CalendarFile.Text(_reminders, _now))!;
+        Assert.Equal(_reminders.Length, calendar.Events.Count);
+        foreach (var reminder in _reminders)
+        {
+            var read = Assert.Single(calendar.Events, one => one.Uid == CalendarFile.Uid(reminder));
+            Assert.Equal((reminder.Summary, reminder.Details), (read.Summary, read.Description));
+            Assert.Equal(new CalDateTime(reminder.Date.Year, reminder.Date.Month, reminder.Date.Day), read.Start);
+            Assert.True(read.IsAllDay);
+            Assert.Equal(reminder.Summary, Assert.Single(read.Alarms).Description);
+        }
+    }
+
+    [Fact]
+    public void A_moved_reminder_keeps_its_identity_and_has_a_higher_sequence() // 3.8.4.7, 3.8.7.4
+    {
+        var before = Calendar.Load(CalendarFile.Text(_reminders, _now))!;
+        var moved = _reminders.Select(reminder => reminder with { Date = reminder.Date.PlusDays(20), Summary = "moved", Details = "so" });
+        var after = Calendar.Load(CalendarFile.Text(moved, _now + NodaTime.Duration.FromDays(1)))!;
+        Assert.Equal(before.Events.Select(one => one.Uid).Order(), after.Events.Select(one => one.Uid).Order());
+        Assert.True(after.Events.Min(one => one.Sequence) > before.Events.Max(one => one.Sequence));
+    }
+
+    [Fact]
+    public void Identities_are_told_apart_and_plain()
+    {
+        Assert.Equal("good-until.pan100%2F3@trayledger", CalendarFile.Uid(_reminders[0]));
+        Assert.All(_reminders, reminder => Assert.Matches("^[a-z-]+[.][A-Za-z0-9%._~-]+@trayledger$", CalendarFile.Uid(reminder)));
+        Assert.Equal(
+            Enum.GetValues<ReminderKind>().Length,
+            Enum.GetValues<ReminderKind>().Select(kind => CalendarFile.Uid(_reminders[0] with { Kind = kind })).Distinct().Count());
+    }
+
+    [Theory]
+    [InlineData(14, "TRIGGER:-P14D")]
+    [InlineData(1, "TRIGGER:-P1D")]
+    [InlineData(0, "TRIGGER:PT9H")]
+    public void An_alarm_goes_off_days_ahead_or_in_the_morning_of_the_day(int days, string trigger) => Assert.Contains(
+        trigger + "\r\n", CalendarFile.Text([_reminders[0] with { DaysAhead = days }], _now), StringComparison.Ordinal);
+
+    [Fact]
+    public void The_bytes_are_UTF8_without_a_mark()
+    {
+        using var stream = new MemoryStream();
+        CalendarFile.Write(stream, _reminders, _now);
+        Assert.Equal(Encoding.UTF8.GetBytes(CalendarFile.Text(_reminders, _now)), stream.ToArray());
+        Assert.Equal((byte)'B', stream.ToArray()[0]);
+    }
+
+    private static string Unfolded(Instant now) => CalendarFile.Text(_reminders, now).Replace("\r\n ", "", StringComparison.Ordinal);
+
+    [GeneratedRegex("BEGIN:VEVENT\r\n.*?END:VEVENT\r\n", RegexOptions.Singleline)]
+    private static partial Regex Event();
+
+    [GeneratedRegex("BEGIN:VALARM\r\n.*?END:VALARM\r\n", RegexOptions.Singleline)]
+    private static partial Regex Alarm();
+}

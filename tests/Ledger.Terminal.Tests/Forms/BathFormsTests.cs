@@ -1,0 +1,114 @@
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Keeping;
+using Ledger.Core.Measures;
+using Ledger.Terminal.Forms;
+using Ledger.Terminal.Pictures;
+using Ledger.Terminal.Screens;
+using Ledger.Terminal.Tests.Fakes;
+using Terminal.Gui.Input;
+
+namespace Ledger.Terminal.Tests.Forms;
+
+public sealed class BathFormsTests
+{
+    [Fact]
+    public void One_key_on_the_baths_screen_rotates_the_pair_and_shows_before_and_after()
+    {
+        var ledger = Some.Ledger();
+        using var screen = new Screen(ledger);
+
+        screen.Type("3").Type("r");
+        Assert.Contains("in use -> poured out", screen.Text);
+        Assert.Contains("second -> first", screen.Text);
+        screen.Press(Key.F8);
+
+        Assert.Equal(["F5", "F6"], ledger.HoldingsOn(Some.Today).Baths.Select(bath => bath.Code));
+        Assert.Equal(new(2026, 1, 25), ledger.HoldingsOn(Some.Today).Bath("F5")!.MixedOn);
+    }
+
+    [Fact]
+    public void A_clearing_test_takes_its_sheet_from_stock_and_says_how_long_to_fix()
+    {
+        var form = new ClearingTestForm(Some.Ledger(), "F4");
+        form.Seconds.Type("40");
+        form.Fresh.Type("x");
+        form.Sheets.Type("1");
+
+        var ready = Assert.IsType<Ready>(form.Judge());
+        Assert.Contains(ready.Posting.Remarks, remark => remark.Contains("fix pan100 for 80 s", StringComparison.Ordinal));
+        Assert.Contains(ready.Posting.Effects, effect => effect.What.StartsWith("pan100", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("seen", "yellow", typeof(BathObservation))]
+    [InlineData("silver strip", "3.5", typeof(SilverTest))]
+    [InlineData("residual silver", "no stain", typeof(ResidualCheck))]
+    [InlineData("stands in", "open tray", typeof(BathStorage))]
+    public void A_note_on_a_bath_becomes_the_entry_it_is(string kind, string found, Type entry)
+    {
+        var form = new BathNoteForm(Some.Ledger(), "F4");
+        form.Kind.Type(kind);
+        form.Found.Type(found);
+
+        Assert.Equal(entry, Assert.IsType<Ready>(form.Judge()).Entry.GetType());
+    }
+
+    [Fact]
+    public void What_is_seen_ends_the_bath_on_its_screen()
+    {
+        var ledger = Some.Ledger();
+        ledger.Did(new BathObservation { Key = "seen", Date = new(2026, 3, 1), Bath = "F5", Sign = "specks" });
+        ledger.Did(new BathStorage { Key = "tray", Date = new(2026, 3, 2), Bath = "F5", Container = WorkingContainer.OpenTray });
+        var baths = new BathsModel(ledger);
+        baths.Refresh();
+
+        Assert.Equal("spent by sight", baths.Cell(1, 1));
+        var text = string.Join('\n', baths.Details(1).SelectMany(block => block.Lines(60)));
+        Assert.Contains("2026-03-01 by sight: specks", text, StringComparison.Ordinal);
+        Assert.Contains("stands in: open tray", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Bottles_are_decanted_with_names_of_their_own()
+    {
+        var form = new DecantingForm(Some.Ledger(), "rapidfix/1");
+        form.Count.Type("2");
+        form.Size.Type("100");
+        form.Names.Type("left right");
+
+        var ready = Assert.IsType<Ready>(form.Judge());
+        Assert.Contains(ready.Posting.Effects, effect => effect is { What: "right", After: "100 ml" });
+        form.Names.Type("left");
+        Assert.IsType<Incomplete>(form.Judge());
+    }
+
+    [Fact]
+    public void A_top_up_moves_its_concentrate_into_the_bath()
+    {
+        var form = new TopUpForm(Some.Ledger(), "F5");
+        form.Added.Type("100");
+        Assert.Contains(Assert.IsType<Ready>(form.Judge()).Posting.Effects, effect => effect is { Before: "400 ml", After: "380 ml" });
+    }
+
+    [Fact]
+    public void Pouring_out_offers_the_jug_that_stands_there()
+    {
+        var ledger = Some.Ledger();
+        ledger.Did(new JugStart { Key = "jug", Date = new(2026, 1, 1), Jug = "J1", Size = Volume.FromMillilitres(5000), Contents = "used fixer" });
+        var form = new DiscardForm(ledger, "F4");
+        Assert.Equal("J1", form.Jug.Text);
+        Assert.Contains(Assert.IsType<Ready>(form.Judge()).Posting.Effects, effect => effect is { What: "J1", After: "1500 ml" });
+    }
+
+    [Fact]
+    public void The_chart_of_clearing_tests_stays_within_its_width_and_shows_tests_and_limit()
+    {
+        foreach (var width in new[] { 20, 40, 80 })
+        {
+            var lines = TestChart.Of([(0, 1), (500, 1.3), (1000, 1.7)], 2, x => 1 + x * 0.0007, 1400, width).ToList();
+            Assert.All(lines, line => Assert.True(line.Length <= Math.Max(width, 23)));
+            Assert.Equal(3, lines.Sum(line => line.Count(c => c == 'o')));
+            Assert.Contains(lines, line => line.Contains("2x |", StringComparison.Ordinal) && line.Contains('-', StringComparison.Ordinal));
+        }
+    }
+}

@@ -1,0 +1,115 @@
+using Ledger.Core.Film;
+using Ledger.Exchange.Import;
+using Ledger.Storage;
+using Ledger.Terminal.Tests.Fakes;
+using NodaTime;
+using NodaTime.Extensions;
+using NodaTime.Testing;
+using Terminal.Gui.Input;
+
+namespace Ledger.Terminal.Tests.Screens;
+
+/// <summary>Holders by keys alone, on a screen of 80 by 24.</summary>
+public sealed class HoldersTests : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("trayledger").FullName;
+    private readonly ZonedClock _clock = new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc();
+
+    [Fact]
+    public void All_holders_are_seen_at_a_glance_without_colour()
+    {
+        using var ledger = Demo();
+        using var screen = new Screen(ledger);
+
+        var text = screen.Type("7").Text;
+
+        foreach (var cell in new[] { "E01 XX", "E04 X.", "E05 ..", "E07 .-~", "E08 L!L!", "E11 L.", "F02 LL", "F08 .." })
+            Assert.Contains(cell, text);
+        Assert.Contains("L loaded   X exposed", text);
+        Assert.Contains("1 exposed N, 4 d  2 exposed N, 4 d", text);
+        Assert.All(screen.Lines, line => Assert.True(line.Length <= 80));
+    }
+
+    [Fact]
+    public void A_sheet_is_loaded_exposed_unloaded_and_developed_by_keys_alone()
+    {
+        using var ledger = Demo();
+        using var screen = new Screen(ledger);
+        screen.Type("7").Press([.. Enumerable.Repeat(Key.CursorDown, 4)]);
+        Assert.Contains(">E05", screen.Text);
+
+        screen.Type("l");
+        Assert.Matches(@"E05-1 +empty -> pan100", screen.Text);
+        screen.Press(Key.F8);
+        Assert.Contains("loaded pan100 into E05-1, E05-2", screen.Text);
+
+        screen.Type("e").Press(Key.F3);
+        Assert.Matches(@"E05-2 +pan100 -> pan100, exposed N", screen.Text);
+        screen.Press(Key.F8);
+        Assert.Contains("exposed E05-1, E05-2 for N", screen.Text);
+
+        screen.Type("o").Press(Key.F8);
+        Assert.Contains("unloaded E05-1, E05-2: 2 sheets exposed", screen.Text);
+        Assert.Equal("pan100 N", Assert.Single(ledger.HoldingsOn(ledger.Today).Film.ExposedBoxes).Code);
+
+        screen.Type("s").Press(Key.F7);
+        Assert.Contains("is empty now: take off its paper", screen.Text);
+        screen.Press(Key.F8);
+        Assert.Equal((2, "S23"), (ledger.Sessions(ledger.Today, null, 1)[0].Sheets, ledger.Sessions(ledger.Today, null, 1)[0].Session));
+        Assert.Equal("filed negatives", ledger.Story("E05-2", ledger.Today)!.Place);
+        Assert.Empty(ledger.Check(null, default).Problems);
+    }
+
+    [Fact]
+    public void An_occupied_side_is_refused_and_an_unlikely_exposure_is_asked_about()
+    {
+        using var ledger = Demo();
+        using var screen = new Screen(ledger);
+
+        screen.Type("7").Type("l").Type("E01-1").Press(Key.F8);
+        Assert.Contains("E01-1 holds a sheet of pan100", screen.Text);
+        screen.Press(Key.Esc, Key.Esc);
+
+        screen.Type("e").Type("E01-1");
+        Assert.Contains("say yes under Anyway", screen.Text);
+    }
+
+    [Fact]
+    public void Enter_tells_the_story_of_the_sheet_in_a_side()
+    {
+        using var ledger = Demo();
+        using var screen = new Screen(ledger);
+
+        screen.Type("7").Press([.. Enumerable.Repeat(Key.CursorDown, 6), Key.Enter]);
+        Assert.StartsWith(" Holders: E07", screen.Lines[0]);
+        screen.Press(Key.CursorDown);
+        Assert.Contains("reject: fogged", screen.Text);
+        Assert.Contains("the weir in fog", screen.Text);
+        screen.Press(Key.Esc);
+        Assert.StartsWith(" Holders ", screen.Lines[0]);
+    }
+
+    [Fact]
+    public void A_side_goes_out_of_service_and_a_holder_is_registered_and_cleaned()
+    {
+        using var ledger = Demo();
+        using var screen = new Screen(ledger);
+
+        screen.Type("7").Type("v").Press(Key.Tab).Type("light leak").Press(Key.F8);
+        Assert.Equal("light leak", ledger.HoldingsOn(ledger.Today).Film.Side("E01-1")!.OutOfService);
+        screen.Type("h").Press(Key.F8);
+        Assert.NotNull(ledger.HoldingsOn(ledger.Today).Film.Holder("F09"));
+        screen.Type("c").Press(Key.F8);
+        Assert.Equal(ledger.Today, ledger.HoldingsOn(ledger.Today).Film.Holder("E01")!.CleanedOn);
+        Assert.Equal(SideState.Exposed, ledger.HoldingsOn(ledger.Today).Film.Read(ledger.HoldingsOn(ledger.Today).Film.Side("E01-1")!, ledger.Today).State);
+    }
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    private LedgerFile Demo()
+    {
+        var ledger = LedgerFile.Open(Path.Combine(_folder, "ledger.db"), _clock);
+        Assert.Empty(ledger.Import(DemoYear.Read(ledger.Today), dryRun: false, progress: null, CancellationToken.None).Refused);
+        return ledger;
+    }
+}
