@@ -1,5 +1,7 @@
 using System.CommandLine;
 using Ledger.App.Commands.Files;
+using Ledger.App.Commands.Plan;
+using Ledger.App.Commands.Print;
 using Ledger.App.Commands.Record;
 using Ledger.App.Commands.Show;
 using Ledger.App.Wiring;
@@ -32,6 +34,8 @@ internal static class Program
             theme,
             new ShowCommands(bench),
             new RecordCommands(bench),
+            new PlanCommands(bench),
+            new PrintCommands(bench),
             new ImportCommand(bench),
             new ExportCommand(bench),
             new CalendarCommand(bench),

@@ -2,6 +2,7 @@ using Ledger.Core.Baths;
 using Ledger.Core.Costing;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Sessions;
 using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
 using Ledger.Storage.Upkeep;
@@ -12,7 +13,7 @@ using NodaTime;
 namespace Ledger.Storage;
 
 /// <summary>A ledger in one SQLite file.</summary>
-public sealed partial class LedgerFile : ILedger, IDisposable
+public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
 {
     private const int Constraint = 19;
 
@@ -122,6 +123,10 @@ public sealed partial class LedgerFile : ILedger, IDisposable
 
     /// <inheritdoc/>
     public IReadOnlyList<WasteJug> JugsOn(LocalDate asOf) => Guard(() => new JugReader(_connection).All(asOf));
+
+    /// <inheritdoc/>
+    public Process? ProcessVersion(string name, int version) =>
+        Guard(() => new CatalogueReader(_connection).ProcessVersion(name, version, Current()));
 
     /// <inheritdoc/>
     public CostFacts Costs(LocalDate from, LocalDate to) => Guard(() => new CostReader(_connection).Read(from, to));

@@ -13,7 +13,7 @@ namespace Ledger.App.Values;
 /// <param name="Amount">What it uses each time, as it was typed.</param>
 internal sealed record StepPhrase(ProcessStep Step, Amount? Amount)
 {
-    public const string Form = "ROLE [ITEM] [DILUTION | AMOUNT] [in VOLUME] [reused] [for MINUTES] [per batch|sheet|litre] [: NOTE]";
+    public const string Form = "ROLE [ITEM] [DILUTION | AMOUNT] [in VOLUME] [FORMAT=ML] [reused] [for MINUTES] [at CELSIUS] [per batch|sheet|litre] [: NOTE]";
 
     public static StepPhrase Parse(string text)
     {
@@ -37,8 +37,10 @@ internal sealed record StepPhrase(ProcessStep Step, Amount? Amount)
     {
         "in" => Now(Step with { WorkingVolume = Text.Volume(phrase.Take("the volume after \"in\"")) }),
         "for" => Now(Step with { Minutes = Minutes(phrase.Take("the minutes after \"for\"")) }),
+        "at" => Now(Step with { Celsius = Celsius(phrase.Take("the temperature after \"at\"")) }),
         "per" => Now(Step with { Per = Per(phrase.Take("what it is counted for, after \"per\"")) }),
         "reused" or "one-shot" => Now(Step with { Use = Text.OneOf<StepUse>(StepNames.Uses, "use")(word)!.Value }),
+        _ when word.Contains('=', StringComparison.Ordinal) => Now(Step with { VolumesByFormat = Volumes(word, phrase) }),
         _ when Step.Item is null && word.AsSpan().IndexOfAny('+', ':') < 0 && Amount.TryParse(word) is null =>
             Now(Step with { Item = word }),
         _ when word.AsSpan().IndexOfAny('+', ':') > 0 => Now(Step with { Dilution = Dilution.Parse(word) }),
@@ -49,6 +51,11 @@ internal sealed record StepPhrase(ProcessStep Step, Amount? Amount)
     private StepPhrase Now(ProcessStep step) => this with { Step = step };
 
     private static StepPer Per(string word) => Text.OneOf<StepPer>(StepNames.Pers, "measure")(word)!.Value;
+
+    private FormatVolumes Volumes(string word, Phrase phrase) => FormatVolumes.Read($"{Step.VolumesByFormat} {word}")
+        ?? throw phrase.Refuse($"\"{word}\" is no volume of a format; write {FormatVolumes.Accepted}");
+
+    private static decimal? Celsius(string word) => Text.Number(word.TrimEnd('c', 'C', '°'));
 
     private static decimal? Minutes(string word) =>
         Text.Number(word.EndsWith("min", StringComparison.OrdinalIgnoreCase) ? word[..^3] : word);

@@ -21,6 +21,7 @@ public sealed class Holdings
     private readonly Dictionary<string, PlaceId> _containersByCode = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<PlaceId, Bath> _baths = [];
     private readonly Dictionary<string, PlaceId> _bathsByCode = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, KeptPlan> _plans = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, long> _lastContainerNumber = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<(ItemId Item, string Formula), KeepingLimits> _formulas = [];
     private readonly Dictionary<string, WasteJug> _jugs = new(StringComparer.OrdinalIgnoreCase);
@@ -74,6 +75,12 @@ public sealed class Holdings
 
     /// <summary>The waste jug of that code that was not handed over, or null.</summary>
     public WasteJug? Jug(string code) => _jugs.GetValueOrDefault(code.Trim());
+
+    /// <summary>The plans that are open, the next one first.</summary>
+    public IEnumerable<KeptPlan> Plans => _plans.Values.OrderBy(plan => plan.On).ThenBy(plan => plan.Name, StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>The open plan of that name, or null.</summary>
+    public KeptPlan? Plan(string name) => _plans.GetValueOrDefault(name.Trim());
 
     /// <summary>The item of that code, or null.</summary>
     public Item? Item(string code) => _items.GetValueOrDefault(code.Trim());
@@ -150,6 +157,9 @@ public sealed class Holdings
 
     /// <summary>Puts a process in, or in place of the one that had its name.</summary>
     public void Put(Process process) => _processes[process.Name] = process;
+
+    /// <summary>Puts a plan in, or in place of the open one that had its name.</summary>
+    public void Put(KeptPlan plan) => _plans[plan.Name] = plan;
 
     /// <summary>Puts a bath in, or in place of what was known of it.</summary>
     public void Put(Bath bath)
@@ -233,6 +243,12 @@ public sealed class Holdings
                 {
                     OpenedOn = container.OpenedOn is { } before && before < date ? before : date,
                 };
+                break;
+            case PlanMade made:
+                Put(made.Plan);
+                break;
+            case PlanEnded ended:
+                _plans.Remove(ended.Plan);
                 break;
             case BathMixed mixed:
                 Put(mixed.Bath);

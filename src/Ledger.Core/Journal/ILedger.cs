@@ -78,6 +78,9 @@ public sealed record SessionRecord(
     long Number, string Session, LocalDate Date, string Process, string? Bath, Volume Developer, string Note,
     IReadOnlyList<SessionSheets> Lines)
 {
+    /// <summary>The version of the process that it was run with.</summary>
+    public int ProcessVersion { get; init; } = 1;
+
     /// <summary>All sheets and rolls that were developed; dummies are not.</summary>
     public long Sheets => Lines.Where(line => line.Fate != Sessions.Fate.Dummy).Sum(line => line.Sheets);
 

@@ -56,6 +56,15 @@ public sealed record BathWorked(PlaceId Place, bool IsFirst, Area Area, Area Wei
 /// <param name="Reason">Why.</param>
 public sealed record BathEnded(PlaceId Place, string Code, string Reason) : PostedFact;
 
+/// <summary>A session or trip is planned from now on, in place of an open plan of the same name.</summary>
+/// <param name="Plan">The plan.</param>
+public sealed record PlanMade(KeptPlan Plan) : PostedFact;
+
+/// <summary>A plan is no longer open.</summary>
+/// <param name="Plan">Its name.</param>
+/// <param name="Reason">The session that realised it, or why it was given up.</param>
+public sealed record PlanEnded(string Plan, string Reason) : PostedFact;
+
 /// <summary>A session was held.</summary>
 /// <param name="Session">Its name.</param>
 /// <param name="Process">The process.</param>

@@ -48,6 +48,8 @@ public static class PostingRules
             case Opening opening: OpeningRules.Post(opening, draft); break;
             case BathMixing mixing: BathRules.Post(mixing, draft); break;
             case SessionLog session: SessionRules.Post(session, draft); break;
+            case PlannedSession planned: PlanRules.Post(planned, draft); break;
+            case PlanEnding ending: PlanRules.Post(ending, draft); break;
             case Discard discard: DiscardRules.Post(discard, draft); break;
             case StockCount count: CountRules.Post(count, draft); break;
             case HolderDefinition definition: HolderRules.Post(definition, draft); break;

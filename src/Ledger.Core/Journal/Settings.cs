@@ -1,5 +1,6 @@
 using Ledger.Core.Film;
 using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
 
 namespace Ledger.Core.Journal;
 
@@ -10,6 +11,9 @@ namespace Ledger.Core.Journal;
 /// <param name="RotationCeiling">How often a pair of baths may be rotated before both are mixed anew.</param>
 public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays, int RotationCeiling)
 {
+    /// <summary>How the user works in trays.</summary>
+    public TrayPractice Tray { get; init; } = TrayPractice.Common;
+
     /// <summary>A bath is spent when clearing takes this many times the fresh time, in thousandths (NAVEDTRA 14209: twice).</summary>
     public int SpentMultipleThousandths { get; init; } = 2000;
 
@@ -52,6 +56,11 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         ["warn-days"] = "a whole number of days, 0 to 365",
         ["demand-days"] = "a whole number of days, 1 to 92",
         ["rotation-ceiling"] = "a whole number, 0 to 20",
+        ["batch-sheets"] = BatchLimit.Accepted,
+        ["pass-seconds"] = "the seconds in which a stack of sheets passes once, 1 to 600",
+        ["short-minutes"] = "a whole number of minutes, 0 to 60",
+        ["tray-depth"] = "the least millimetres of solution over a sheet, 0 to 100, with one decimal at most",
+        ["graduate"] = "the finest step of your graduate in ml, such as 0.5 or 5, or exact",
         ["loaded-days"] = "a whole number of days, 0 to 3650",
         ["exposed-days"] = "a whole number of days, 0 to 3650",
         ["side-faults"] = "a whole number of sheets, 0 to 100",
@@ -79,6 +88,13 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         ("warn-days", _) when Whole(value, 365) is { } days => this with { WarnDays = days },
         ("demand-days", _) when Whole(value, 92) is { } days and > 0 => this with { DemandDays = days },
         ("rotation-ceiling", _) when Whole(value, 20) is { } ceiling => this with { RotationCeiling = ceiling },
+        ("batch-sheets", _) when BatchLimit.Read(value) is { } limit => this with { Tray = Tray with { Limit = limit } },
+        ("pass-seconds", _) when Whole(value, 600) is { } seconds and > 0 => this with { Tray = Tray with { PassSeconds = seconds } },
+        ("short-minutes", _) when Whole(value, 60) is { } minutes => this with { Tray = Tray with { ShortMinutes = minutes } },
+        ("tray-depth", _) when Tenths(value) is { } tenths and <= 1000 => this with { Tray = Tray with { DepthTenths = (int)tenths } },
+        ("graduate", "exact") => this with { Tray = Tray with { Graduate = null } },
+        ("graduate", _) when Number(value) is > 0 and <= 1000 and var step && Scaled.ToBase(step, 1000) is { } microlitres =>
+            this with { Tray = Tray with { Graduate = Volume.FromMicrolitres(microlitres) } },
         ("loaded-days", _) when Whole(value, 3650) is { } days => this with { Film = Film with { LoadedDays = days } },
         ("exposed-days", _) when Whole(value, 3650) is { } days => this with { Film = Film with { ExposedDays = days } },
         ("side-faults", _) when Whole(value, 100) is { } faults => this with { Film = Film with { SideFaults = faults } },
@@ -114,6 +130,11 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
             out var number)
         && number <= most && Scaled.ToBase(number, 1000) is { } thousandths && thousandths >= least && thousandths <= most
             ? (int)thousandths : null;
+
+    private static decimal? Number(string value) => decimal.TryParse(
+        value, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out var number) ? number : null;
+
+    private static long? Tenths(string value) => Number(value) is { } number ? Scaled.ToBase(number, 10) : null;
 
     private static Money? Amount(string value) =>
         decimal.TryParse(value, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out var amount)

@@ -1,4 +1,6 @@
+using Ledger.Core.Journal;
 using Ledger.Core.Measures;
+using Ledger.Core.Planning;
 using NodaTime;
 
 namespace Ledger.Core.Reordering;
@@ -7,4 +9,9 @@ namespace Ledger.Core.Reordering;
 /// <param name="Item">The item's code.</param>
 /// <param name="Date">The day it is needed.</param>
 /// <param name="Quantity">How much.</param>
-public sealed record KnownDemand(string Item, LocalDate Date, Quantity Quantity);
+public sealed record KnownDemand(string Item, LocalDate Date, Quantity Quantity)
+{
+    /// <summary>What all open plans will use.</summary>
+    public static IEnumerable<KnownDemand> OfPlans(Holdings holdings) =>
+        PlannedDemand.Of(holdings).Select(planned => new KnownDemand(planned.Item, planned.On, planned.Quantity));
+}

@@ -149,7 +149,7 @@ public sealed class ReorderReading
 
     /// <summary>The readings of all items of a ledger; none where it does not remember use.</summary>
     public static IReadOnlyList<ReorderReading> Of(ILedger ledger, Holdings holdings) =>
-        ledger is IDemandRecord record ? Of(holdings, record, []) : [];
+        ledger is IDemandRecord record ? Of(holdings, record, KnownDemand.OfPlans(holdings)) : [];
 
     /// <summary>The readings of all items that are bought; a stock solution is mixed.</summary>
     /// <param name="holdings">What the ledger holds on the day of the reading.</param>

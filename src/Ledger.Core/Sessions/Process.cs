@@ -9,15 +9,26 @@ namespace Ledger.Core.Sessions;
 /// <param name="Steps">The steps in order.</param>
 public sealed record Process(ProcessId Id, string Name, IReadOnlyList<ProcessStep> Steps)
 {
+    /// <summary>How often it has been defined so far: a session remembers which version it was run with.</summary>
+    public int Version { get; init; } = 1;
+
+    /// <summary>The name of this version: "film", then "film, version 2".</summary>
+    public string VersionName => NameOf(Name, Version);
+
+    /// <summary>The name of a process's version.</summary>
+    public static string NameOf(string name, int version) => version <= 1 ? name : $"{name}, version {version}";
+
     /// <summary>The step that develops, if there is one.</summary>
     public ProcessStep? Developer => Steps.FirstOrDefault(step => step.Role == ItemRole.Developer);
 
     /// <summary>The steps whose bath is used again.</summary>
     public IEnumerable<ProcessStep> Reused => Steps.Where(step => step.Use == StepUse.Reused);
 
-    /// <summary>The steps that use something up, apart from the developer.</summary>
+    /// <summary>
+    /// The steps that use something up, apart from the developer that is measured out for each batch. Part B of a developer has a step of its own.
+    /// </summary>
     public IEnumerable<ProcessStep> UsedUp =>
-        Steps.Where(step => step is { Use: StepUse.OneShot, Item: not null } && step.Role != ItemRole.Developer);
+        Steps.Where(step => step is { Use: StepUse.OneShot, Item: not null } && !(ReferenceEquals(step, Developer) && step.IsByVolume));
 }
 
 /// <summary>One step of a process: a tray, a wash, or a supply that is used up.</summary>
@@ -47,6 +58,12 @@ public sealed record ProcessStep
     /// <summary>What the amount is used for.</summary>
     public StepPer Per { get; init; }
 
+    /// <summary>Working volumes of formats that use another tray than <see cref="WorkingVolume"/> says; may be null.</summary>
+    public FormatVolumes? VolumesByFormat { get; init; }
+
+    /// <summary>The temperature in degrees Celsius; null where it does not matter.</summary>
+    public decimal? Celsius { get; init; }
+
     /// <summary>How long it lasts, in minutes; null where it does not matter.</summary>
     public decimal? Minutes { get; init; }
 
@@ -56,6 +73,24 @@ public sealed record ProcessStep
     /// <summary>What the step draws from its item each time; null for a step that draws nothing.</summary>
     public Quantity? AmountEach => Amount
         ?? (WorkingVolume is { } volume ? Quantity.Of((Dilution ?? Dilution.Undiluted).SourceIn(volume)) : null);
+
+    /// <summary>Whether it is measured out by volume: a powder is not.</summary>
+    public bool IsByVolume => Amount is null or { Unit: Unit.Millilitre };
+
+    /// <summary>The working solution in the tray for a format.</summary>
+    public Volume? WorkingVolumeFor(Format? format) => (format is null ? null : VolumesByFormat?.Of(format)) ?? WorkingVolume;
+
+    /// <summary>What a session of so many batches and sheets draws from the step's item.</summary>
+    public Quantity? DrawnFor(int batches, int sheets) => AmountEach is not { } each ? null : each with
+    {
+        Base = Per switch
+        {
+            StepPer.Batch => each.Base * batches,
+            StepPer.Sheet => each.Base * sheets,
+            StepPer.Litre => Share.Nearest(each.Base, (WorkingVolume ?? Volume.FromMillilitres(1000)).Microlitres, 1_000_000),
+            _ => each.Base,
+        },
+    };
 }
 
 /// <summary>Whether a solution is used once or again.</summary>

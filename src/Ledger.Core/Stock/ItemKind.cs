@@ -45,6 +45,15 @@ public enum ItemRole
 
     /// <summary>Fibre-based paper.</summary>
     FibrePaper,
+
+    /// <summary>A soak before the developer; a step, never an item's role.</summary>
+    Soak,
+
+    /// <summary>A wash; a step, never an item's role.</summary>
+    Wash,
+
+    /// <summary>The last rinse; a step, never an item's role.</summary>
+    LastRinse,
 }
 
 /// <summary>The names of kinds and roles as they stand in CSV and JSON.</summary>
@@ -53,9 +62,16 @@ public static class ItemNames
     /// <summary>film, chemical, supply.</summary>
     public static IReadOnlyList<string> Kinds { get; } = ["film", "chemical", "supply"];
 
-    /// <summary>other, developer, stop, fixer, wash aid, wetting agent, toner, water, rc paper, fibre paper.</summary>
+    /// <summary>
+    /// other, developer, stop, fixer, wash aid, wetting agent, toner, water, rc paper, fibre paper; and of steps alone: soak, wash, last rinse.
+    /// </summary>
     public static IReadOnlyList<string> Roles { get; } =
-        ["other", "developer", "stop", "fixer", "wash aid", "wetting agent", "toner", "water", "rc paper", "fibre paper"];
+    [
+        "other", "developer", "stop", "fixer", "wash aid", "wetting agent", "toner", "water", "rc paper", "fibre paper", "soak", "wash", "last rinse",
+    ];
+
+    /// <summary>Whether only a step of a process can have the role, because nothing is bought for it.</summary>
+    public static bool IsOfStepsOnly(this ItemRole role) => role is ItemRole.Soak or ItemRole.Wash or ItemRole.LastRinse;
 
     /// <summary>The kind's name.</summary>
     public static string Name(this ItemKind kind) => Kinds[(int)kind];

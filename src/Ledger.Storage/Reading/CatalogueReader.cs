@@ -42,11 +42,12 @@ internal sealed class CatalogueReader(SqliteConnection connection)
         var steps = connection.Query<StepRow>(
             """
             SELECT s.process_id AS ProcessId, s.number AS Number, s.role AS Role, i.code AS Item, s.dilution AS Dilution,
-                s.working_volume AS WorkingVolume, s.amount AS Amount, s.use AS "Use", s.per AS Per, s.minutes AS Minutes, s.note AS Note
+                s.working_volume AS WorkingVolume, s.amount AS Amount, s.use AS "Use", s.per AS Per, s.minutes AS Minutes, s.note AS Note,
+                s.volumes_by_format AS VolumesByFormat, s.celsius AS Celsius
             FROM process_step s LEFT JOIN item i ON i.id = s.item_id ORDER BY s.process_id, s.number
             """).ToLookup(row => row.ProcessId);
-        foreach (var row in connection.Query<ProcessRow>("SELECT id AS Id, name AS Name FROM process"))
-            holdings.Put(new Process(new(row.Id), row.Name, [.. steps[row.Id].Select(step => ToStep(step, holdings))]));
+        foreach (var row in connection.Query<ProcessRow>("SELECT id AS Id, name AS Name, version AS Version FROM process"))
+            holdings.Put(new Process(new(row.Id), row.Name, [.. steps[row.Id].Select(step => ToStep(step, holdings))]) { Version = row.Version });
     }
 
     private static Item ToItem(ItemRow row)
@@ -78,6 +79,22 @@ internal sealed class CatalogueReader(SqliteConnection connection)
     internal static Capacity? ToCapacity(long? perLitre, string? basis) =>
         perLitre is { } area ? new(Area.FromHundredths(area), basis!) : null;
 
+    /// <summary>A version of a process as it was defined; null when there never was one.</summary>
+    public Process? ProcessVersion(string name, int version, Holdings holdings)
+    {
+        var steps = connection.Query<StepRow>(
+            """
+            SELECT s.process_id AS ProcessId, s.number AS Number, s.role AS Role, i.code AS Item, s.dilution AS Dilution,
+                s.working_volume AS WorkingVolume, s.amount AS Amount, s.use AS "Use", s.per AS Per, s.minutes AS Minutes, s.note AS Note,
+                s.volumes_by_format AS VolumesByFormat, s.celsius AS Celsius
+            FROM process p JOIN process_version_step s ON s.process_id = p.id AND s.version = @version LEFT JOIN item i ON i.id = s.item_id
+            WHERE p.name = @name ORDER BY s.number
+            """,
+            new { name = name.Trim(), version }).AsList();
+        return steps.Count == 0 ? null
+            : new(new(steps[0].ProcessId), holdings.Process(name)!.Name, [.. steps.Select(step => ToStep(step, holdings))]) { Version = version };
+    }
+
     private static ProcessStep ToStep(StepRow row, Holdings holdings) => new()
     {
         Number = row.Number,
@@ -90,6 +107,8 @@ internal sealed class CatalogueReader(SqliteConnection connection)
         Per = Named.Per(row.Per),
         Minutes = row.Minutes is null ? null : decimal.Parse(row.Minutes, CultureInfo.InvariantCulture),
         Note = row.Note,
+        VolumesByFormat = row.VolumesByFormat is null ? null : FormatVolumes.Read(row.VolumesByFormat),
+        Celsius = row.Celsius is null ? null : decimal.Parse(row.Celsius, CultureInfo.InvariantCulture),
     };
 
     internal sealed record SettingRow(string Name, string Value);
@@ -100,9 +119,9 @@ internal sealed class CatalogueReader(SqliteConnection connection)
         int? OpenedPartDays, int? WorkingFullDays, int? WorkingPartDays, int? TrayHours, int? LeadTimeDays, string? ServiceLevel,
         long? MinimumOnHand, string Formula, string Cautions, long? LastContainer);
 
-    internal sealed record ProcessRow(long Id, string Name);
+    internal sealed record ProcessRow(long Id, string Name, int Version);
 
     internal sealed record StepRow(
         long ProcessId, int Number, string Role, string? Item, string? Dilution, long? WorkingVolume, long? Amount, string Use, string Per,
-        string? Minutes, string Note);
+        string? Minutes, string Note, string? VolumesByFormat, string? Celsius);
 }

@@ -23,6 +23,7 @@ internal sealed class HoldingsReader(SqliteConnection connection)
         new HalfEmptyReader(connection).ReadInto(holdings);
         foreach (var bath in new BathReader(connection).InUse(asOf, balances, holdings))
             holdings.Put(bath);
+        new PlanReader(connection).ReadInto(holdings);
         new FilmReader(connection).ReadInto(holdings, balances);
         foreach (var jug in new JugReader(connection).All(asOf).Where(jug => jug.HandedOverOn is null))
             holdings.Put(jug);

@@ -14,7 +14,7 @@ internal sealed class SessionReader(SqliteConnection connection)
         var rows = connection.Query<SessionRow>(
             """
             SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, s.process AS Process, p.code AS Bath,
-                s.developer AS Developer, e.note AS Note
+                s.developer AS Developer, e.note AS Note, s.process_version AS ProcessVersion
             FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id LEFT JOIN place p ON p.id = s.bath_id
             WHERE e.date <= @asOf AND (e.date, e.id) < (@beforeDate, @beforeNumber)
             ORDER BY e.date DESC, e.id DESC LIMIT @atMost
@@ -27,7 +27,7 @@ internal sealed class SessionReader(SqliteConnection connection)
         var lines = Lines(rows.Select(row => row.Number));
         return [.. rows.Select(row => new SessionRecord(
             row.Number, row.Session, Days.Read(row.Date), row.Process, row.Bath, Volume.FromMicrolitres(row.Developer), row.Note,
-            [.. lines[row.Number]]))];
+            [.. lines[row.Number]]) { ProcessVersion = row.ProcessVersion })];
     }
 
     private ILookup<long, SessionSheets> Lines(IEnumerable<long> sessions) => connection.Query<SheetsRow>(
@@ -46,7 +46,8 @@ internal sealed class SessionReader(SqliteConnection connection)
         .ToLookup(row => row.Number, row => new SessionSheets(
             row.Item, row.Sheets, Area.FromHundredths(row.Area), new(row.Cost), row.Group, Named.Fate(row.Fate), row.Note));
 
-    internal sealed record SessionRow(long Number, string Session, string Date, string Process, string? Bath, long Developer, string Note);
+    internal sealed record SessionRow(long Number, string Session, string Date, string Process, string? Bath, long Developer, string Note,
+        int ProcessVersion);
 
     internal sealed record SheetsRow(long Number, string Item, long Sheets, long Area, long Cost, string Group, string Fate, string Note,
         long Position);

@@ -19,7 +19,9 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
         switch (fact)
         {
             case ItemDefined defined: Write(defined.Item); new HandlingWriter(connection).Write(defined.Item); break;
-            case ProcessDefined defined: Write(defined.Process); break;
+            case ProcessDefined defined: new ProcessWriter(connection, entry).Write(defined.Process); break;
+            case PlanMade made: new PlanWriter(connection, entry).Write(made.Plan); break;
+            case PlanEnded ended: new PlanWriter(connection, entry).Write(ended); break;
             case SettingChanged changed: Write(changed); break;
             case LotReceived received: Write(received); break;
             case ContainerArrived arrived: Write(arrived); break;
@@ -73,25 +75,6 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
             ServiceLevel = item.ServiceLevel?.ToString(CultureInfo.InvariantCulture), MinimumOnHand = item.MinimumOnHand?.Base,
             item.Formula, item.Cautions,
         });
-
-    private void Write(Process process)
-    {
-        var id = process.Id.Value;
-        connection.Execute("INSERT INTO process (id, name) VALUES (@id, @Name) ON CONFLICT DO NOTHING", new { id, process.Name });
-        connection.Execute("DELETE FROM process_step WHERE process_id = @id", new { id });
-        foreach (var step in process.Steps)
-            connection.Execute(
-                """
-                INSERT INTO process_step (process_id, number, role, item_id, dilution, working_volume, amount, use, per, minutes, note)
-                VALUES (@id, @Number, @Role, (SELECT id FROM item WHERE code = @Item), @Dilution, @WorkingVolume, @Amount, @Use, @Per, @Minutes, @Note)
-                """,
-                new
-                {
-                    id, step.Number, Role = step.Role.Name(), step.Item, Dilution = step.Dilution?.Text,
-                    WorkingVolume = step.WorkingVolume?.Microlitres, Amount = step.Amount?.Base, Use = step.Use.Name(), Per = step.Per.Name(),
-                    Minutes = step.Minutes?.ToString(CultureInfo.InvariantCulture), step.Note,
-                });
-    }
 
     private void Write(SettingChanged changed) => connection.Execute(
         "INSERT INTO setting (name, value) VALUES (@Name, @Value) ON CONFLICT DO UPDATE SET value = excluded.value",
@@ -175,8 +158,15 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
         new { Place = ended.Place.Value, entry, ended.Reason });
 
     private void Write(SessionHeld held) => connection.Execute(
-        "INSERT INTO session (entry_id, code, process, bath_id, developer) VALUES (@entry, @Session, @Process, @Bath, @Developer)",
-        new { entry, held.Session, Process = held.Process.Name, Bath = held.Bath?.Value, Developer = held.Developer.Microlitres });
+        """
+        INSERT INTO session (entry_id, code, process, bath_id, developer, process_version)
+        VALUES (@entry, @Session, @Process, @Bath, @Developer, @Version)
+        """,
+        new
+        {
+            entry, held.Session, Process = held.Process.Name, Bath = held.Bath?.Value, Developer = held.Developer.Microlitres,
+            held.Process.Version,
+        });
 
     private void Write(SheetsDeveloped developed) => connection.Execute(
         """

@@ -2,6 +2,7 @@ using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Terminal.Screens;
+using Ledger.Terminal.Tables;
 using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Forms;
@@ -59,7 +60,7 @@ internal abstract class FormModel(ILedger ledger)
         {
             return ledger.Preview(entry) switch
             {
-                Accepted accepted => new Ready(entry, accepted.Posting),
+                Accepted accepted => new Ready(entry, accepted.Posting) { More = More(entry) },
                 Refused refused => new Rejected(refused.Refusal),
                 _ => throw new InvalidOperationException("a decision is neither for nor against"),
             };
@@ -88,6 +89,9 @@ internal abstract class FormModel(ILedger ledger)
             return Saving.Not(Words.Sentence(trouble.Message));
         }
     }
+
+    /// <summary>What the form shows of an acceptable entry beside the shelf before and after; nothing for most forms.</summary>
+    protected virtual IReadOnlyList<Block> More(Entry entry) => [];
 
     /// <summary>Makes the entry from the fields.</summary>
     protected abstract Entry Read(Answers answers);

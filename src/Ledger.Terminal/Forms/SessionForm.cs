@@ -3,6 +3,7 @@ using Ledger.Core.Baths;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
+using Ledger.Core.Planning;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
 using Terminal.Gui.Input;
@@ -16,6 +17,12 @@ internal sealed class SessionForm : FormModel
     private readonly Holdings _holdings;
     private readonly SessionRecord? _last;
     private readonly List<SessionLineFields> _lines = [];
+    private KeptPlan? _plan;
+    private IReadOnlyList<string> _drawFirst = [];
+
+    /// <summary>Opens the form with a plan in it: what differed is changed, and it is saved.</summary>
+    public SessionForm(ILedger ledger, KeptPlan plan)
+        : this(ledger) => TakeOver(plan);
 
     public SessionForm(ILedger ledger)
         : base(ledger)
@@ -34,7 +41,7 @@ internal sealed class SessionForm : FormModel
         AddLine();
     }
 
-    public override string Title => "Session";
+    public override string Title => _plan is null ? "Session" : $"Session, from the plan {_plan.Name}";
 
     public override IReadOnlyList<string> Purpose =>
     [
@@ -56,6 +63,7 @@ internal sealed class SessionForm : FormModel
         new(Key.F4, "Line", "adds a line like the last one, for another batch", _ => Another()),
         new(Key.F7, "Known", "says which sheets the line with the cursor is about, and what spoiled them", Known),
         new(Key.F5, "Drop", "takes the line with the cursor away", Drop),
+        .. Planned is null ? Array.Empty<FormKey>() : [new(Key.F7, "Plan", "takes over the next session that is planned", _ => TakeOver(Planned))],
     ];
 
     public override FormField First => _lines[0].Film.IsEmpty ? _lines[0].Film : _lines[0].Sheets;
@@ -96,6 +104,8 @@ internal sealed class SessionForm : FormModel
         Lines = [.. Written(answers).Select(line => line.Read(answers))],
         Anyway = answers.IsYes(Anyway),
         BooksDifference = Difference.IsTicked,
+        DrawFirst = _drawFirst,
+        Plan = _plan?.Name,
         Note = Note.Text,
     };
 
@@ -139,6 +149,34 @@ internal sealed class SessionForm : FormModel
         }
 
         Process.Offer(_last.Process);
+        return First;
+    }
+
+    private KeptPlan? Planned => _holdings.Plans.FirstOrDefault(plan => !plan.IsTrip);
+
+    /// <summary>A line for each batch of a plan, with what it asks for, from the containers that it suggests.</summary>
+    private FormField? TakeOver(KeptPlan plan)
+    {
+        if (SessionPlanning.Of(plan.Request, _holdings) is not Planned { Plan: var worked })
+            return null;
+        var log = worked.ToLog(EntryKey, Session.Text, Ledger.Today);
+        (_plan, _drawFirst) = (plan, log.DrawFirst);
+        _lines.Clear();
+        foreach (var line in log.Lines)
+        {
+            var fields = AddLine();
+            fields.Film.Offer(line.Item);
+            fields.Sheets.Offer(line.Sheets.ToString(CultureInfo.InvariantCulture));
+            fields.Group.Offer(line.Group);
+            fields.Developer.Offer(line.Developer is { } developer ? Scaled.InUnits(developer.Microlitres, 1000) : "");
+            fields.Fate.Offer(line.Fate.Name());
+            fields.From.Offer(line.From);
+            fields.IsKnown = line.From is not null;
+        }
+
+        Process.Offer(worked.Process.Name);
+        OfferBath();
+        Bath.Offer(log.Bath ?? Bath.Text);
         return First;
     }
 

@@ -35,11 +35,15 @@ internal sealed record Rejected(Refusal Refusal) : Verdict
 /// <param name="Posting">What it would write.</param>
 internal sealed record Ready(Entry Entry, Posting Posting) : Verdict
 {
+    /// <summary>What the form shows beside the shelf before and after.</summary>
+    public IReadOnlyList<Block> More { get; init; } = [];
+
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Blocks =>
     [
         .. Posting.Remarks.Count == 0 ? Array.Empty<Block>() : [Remarks],
-        new("Before -> after", Effects),
+        .. More,
+        .. More.Count > 0 && Posting.Effects.Count == 0 ? Array.Empty<Block>() : [new("Before -> after", Effects)],
     ];
 
     private Block Remarks => Block.Of("Before you save", Posting.Remarks.Select(remark => $"  ! {remark}"));

@@ -73,7 +73,7 @@ internal sealed class SessionsModel : TableModel
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] : [Facts(_sessions.Rows[row]), Costs(_sessions.Rows[row])];
 
     private Block Facts(SessionRecord session) => Block.Facts($"Session {session.Session}, {Dates.Text(session.Date)}", [
-        ("Process", session.Process),
+        ("Process", Core.Sessions.Process.NameOf(session.Process, session.ProcessVersion)),
         ("Bath", session.Bath is { } bath ? $"{bath}, {session.Area.ToText(_settings.Style)}" : null),
         ("Developer", session.Developer == default ? null : $"{session.Developer.ToText(_settings.Style)} of concentrate"),
         .. session.Lines.Select((line, i) => (i == 0 ? "Sheets" : " ", (string?)Line(line))),

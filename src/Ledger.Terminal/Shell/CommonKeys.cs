@@ -1,6 +1,7 @@
 using System.Globalization;
 using Ledger.Core.Journal;
 using Ledger.Terminal.Forms;
+using Ledger.Terminal.Screens;
 using Ledger.Terminal.Tables;
 using Terminal.Gui.Input;
 
@@ -20,6 +21,7 @@ internal sealed class CommonKeys
             ScreenKey.Letter('S', "Session", "logs a session", _ => new Fill(new SessionForm(ledger))),
             ScreenKey.Letter('B', "Bath", "mixes a bath", _ => new Fill(new BathForm(ledger, null))),
             ScreenKey.Letter('R', "Receipt", "records a receipt", _ => new Fill(new ReceiptForm(ledger, null))),
+            ScreenKey.Letter('P', "Plan", "shows what is planned, and the processes", _ => new Into(new PlansModel(ledger))),
             ScreenKey.Letter('U', "Undo", "takes back the last entry; in the journal, the selected one", _ => TakeBack()),
         ];
         Screens = [.. screens.Select((screen, i) => Digit(i + 1, screen.Name))];

@@ -6,7 +6,7 @@ namespace Ledger.Core.Tests.Architecture;
 public sealed partial class CoreFolderTests
 {
     private static readonly string[] Order =
-        ["Measures", "Keeping", "Stock", "Film", "Baths", "Sessions", "Costing", "Journal", "Reordering", "Notices"];
+        ["Measures", "Keeping", "Stock", "Film", "Baths", "Sessions", "Costing", "Journal", "Planning", "Reordering", "Notices"];
 
     [Fact]
     public void Every_folder_of_the_core_has_its_place_in_the_order() => Assert.Empty(

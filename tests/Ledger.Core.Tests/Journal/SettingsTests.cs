@@ -61,6 +61,16 @@ public sealed class SettingsTests
         silver-limit-paper       | 0 | no
         silver-limit-paper-first | 2 | yes
         silver-limit-paper-first | lots | no
+        batch-sheets     | 4 4x5=6 | yes
+        batch-sheets     | 0     | no
+        pass-seconds     | 30    | yes
+        pass-seconds     | 0     | no
+        short-minutes    | 7     | yes
+        tray-depth       | 12.7  | yes
+        tray-depth       | 12.75 | no
+        graduate         | 0.5   | yes
+        graduate         | exact | yes
+        graduate         | 0     | no
         colour           | red   | no
         """;
 
@@ -78,5 +88,5 @@ public sealed class SettingsTests
 
     [Fact]
     public void Every_setting_is_listed_with_what_it_takes() => Assert.Equal(
-        Table.Read(Values).Select(row => row["setting"]).Where(name => name != "colour").Distinct(), Settings.Names.Keys);
+        Table.Read(Values).Select(row => row["setting"]).Where(name => name != "colour").Distinct().Order(), Settings.Names.Keys.Order());
 }

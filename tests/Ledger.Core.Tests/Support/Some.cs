@@ -92,6 +92,10 @@ internal static class Some
         new() { Number = 5, Role = ItemRole.Other, Item = "gloves", Amount = Quantity.Of(1, Unit.Piece) },
     ];
 
+    /// <summary>The same with so many millilitres in the developer tray.</summary>
+    public static IReadOnlyList<ProcessStep> StepsIn(decimal millilitres) =>
+        [Steps[0] with { WorkingVolume = Volume.FromMillilitres(millilitres) }, .. Steps.Skip(1)];
+
     public static ProcessDefinition Process(string name = "pm", IReadOnlyList<ProcessStep>? steps = null) =>
         new() { Key = Key(), Date = Earlier, Process = name, Steps = steps ?? Steps };
 

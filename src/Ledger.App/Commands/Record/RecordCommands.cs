@@ -27,6 +27,8 @@ internal sealed class RecordCommands : Command
         Subcommands.Add(new RecordBathStorage(bench));
         Subcommands.Add(new RecordSession(bench));
         Subcommands.Add(new RecordPrintSession(bench));
+        Subcommands.Add(new RecordPlan(bench));
+        Subcommands.Add(new RecordPlanEnding(bench));
         Subcommands.Add(new RecordKeeper(bench));
         Subcommands.Add(new RecordDiscard(bench));
         Subcommands.Add(new RecordJugStart(bench));

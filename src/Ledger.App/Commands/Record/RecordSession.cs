@@ -1,9 +1,11 @@
 using System.CommandLine;
+using Ledger.App.Commands.Plan;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
+using Ledger.Core.Planning;
 
 namespace Ledger.App.Commands.Record;
 
@@ -11,7 +13,7 @@ namespace Ledger.App.Commands.Record;
 internal sealed class RecordSession : RecordCommand
 {
     private readonly Argument<string> _session = Typed.Argument("session", Text.NotEmpty, "the session's name, such as S23");
-    private readonly Option<string> _process = Typed.Option<string>("--process", "NAME", Text.NotEmpty, "the process");
+    private readonly Option<string?> _process = Typed.Option<string?>("--process", "NAME", Text.NotEmpty, "the process");
     private readonly Option<SessionLine[]> _sheets = Typed.Options(
         "--sheets", "LINE", SheetsPhrase.Parse,
         $"what was developed, once for each film, group and fate: \"{SheetsPhrase.Form}\"");
@@ -25,6 +27,10 @@ internal sealed class RecordSession : RecordCommand
         "--bath", "BATH", Text.NotEmpty,
         "the bath the film went through, the first of a pair; otherwise the only one that fits the process");
 
+    private readonly Option<string?> _fromPlan = Typed.Option<string?>(
+        "--from-plan", "NAME", Text.NotEmpty,
+        "the plan that was carried out; say only what differed: --sheets takes the place of all its lines, and it is then no longer open");
+
     private readonly Option<bool> _bookDifference = BookDifference();
     private readonly Option<bool> _anyway = AnywayOption.New();
 
@@ -37,24 +43,51 @@ internal sealed class RecordSession : RecordCommand
             or "from exposed N-1".
             Example: trayledger record session S23 --process tray
                        --sheets "3 pan100 N keeper 25ml" "1 pan100 N reject: dust"
+            Example: trayledger record session S24 --from-plan spring
             """)
     {
         Arguments.Add(_session);
-        _process.Required = true;
-        _sheets.Required = true;
-        AddOwn(_process, _sheets, _developer, _bath, _bookDifference, _anyway);
+        AddOwn(_process, _sheets, _developer, _bath, _fromPlan, _bookDifference, _anyway);
     }
 
-    protected override Entry Read(ParseResult parse, EntryFrame frame, Holdings holdings) => new SessionLog
+    protected override Entry Read(ParseResult parse, EntryFrame frame, Holdings holdings)
     {
-        Key = frame.Key,
-        Date = frame.Date,
-        Note = frame.Note,
-        Session = parse.GetRequiredValue(_session),
-        Process = parse.GetRequiredValue(_process),
-        Lines = SheetsPhrase.WithDeveloper(parse.GetRequiredValue(_sheets), parse.GetValue(_developer) ?? []),
-        Bath = parse.GetValue(_bath),
-        Anyway = parse.GetValue(_anyway),
-        BooksDifference = parse.GetValue(_bookDifference),
-    };
+        var planned = Planned(parse, frame, holdings);
+        var sheets = parse.GetValue(_sheets);
+        return new SessionLog
+        {
+            Key = frame.Key,
+            Date = frame.Date,
+            Note = frame.Note,
+            Session = parse.GetRequiredValue(_session),
+            Process = parse.GetValue(_process) ?? planned?.Process
+                ?? throw new FormatException("--process or --from-plan is needed: how the film was developed"),
+            Lines = SheetsPhrase.WithDeveloper(
+                sheets is { Length: > 0 } ? sheets : Measured(planned?.Lines, parse)
+                    ?? throw new FormatException($"--sheets or --from-plan is needed: what was developed, as \"{SheetsPhrase.Form}\""),
+                parse.GetValue(_developer) ?? []),
+            Bath = parse.GetValue(_bath) ?? planned?.Bath,
+            DrawFirst = planned?.DrawFirst ?? [],
+            Plan = planned?.Plan,
+            Anyway = parse.GetValue(_anyway),
+            BooksDifference = parse.GetValue(_bookDifference),
+        };
+    }
+
+    /// <summary>What was really measured out, once for each batch, takes the place of what was planned.</summary>
+    private IReadOnlyList<SessionLine>? Measured(IReadOnlyList<SessionLine>? lines, ParseResult parse) =>
+        parse.GetValue(_developer) is { Length: > 0 } ? lines?.Select(line => line with { Developer = null }).ToList() : lines;
+
+    /// <summary>The session as its plan promised it; null when none was named.</summary>
+    private SessionLog? Planned(ParseResult parse, EntryFrame frame, Holdings holdings)
+    {
+        if (PlanOptions.Kept(parse.GetValue(_fromPlan), holdings) is not { } kept)
+            return null;
+        return SessionPlanning.Of(kept.Request, holdings, frame.Date) switch
+        {
+            Planned planned => planned.Plan.ToLog(frame.Key, parse.GetRequiredValue(_session), frame.Date) with { Plan = kept.Name },
+            NotPlanned not => throw new RefusedByCommandException(not.Refusal.Sentence),
+            var other => throw new InvalidOperationException($"the plan is {other}"),
+        };
+    }
 }

@@ -44,6 +44,7 @@ internal sealed class ShowSessions : ShowCommand<IReadOnlyList<SessionRecord>>
             json.WriteString("session", session.Session);
             json.WriteDate("date", session.Date);
             json.WriteString("process", session.Process);
+            json.WriteNumber("processVersion", session.ProcessVersion);
             json.WriteString("bath", session.Bath);
             json.WriteQuantity("developer", session.Developer);
             json.WriteNumber("sheets", session.Sheets);

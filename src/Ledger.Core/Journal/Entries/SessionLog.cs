@@ -22,6 +22,14 @@ public sealed record SessionLog : Entry
     /// <summary>Whether more may be used than the book holds; the difference is then booked as found by a count.</summary>
     public bool BooksDifference { get; init; }
 
+    /// <summary>
+    /// Containers to reach for before others of the same item, in this order: what a plan suggested, first expired first out. May be empty.
+    /// </summary>
+    public IReadOnlyList<string> DrawFirst { get; init; } = [];
+
+    /// <summary>The name of the plan that the session realises; null for a session that was not planned.</summary>
+    public string? Plan { get; init; }
+
     /// <summary>Whether it is so although it is unlikely: a sheet without an exposure note was developed.</summary>
     public bool Anyway { get; init; }
 

@@ -48,8 +48,11 @@ internal static class DefinitionRules
             Check(step, name, draft);
         var known = draft.Holdings.Process(name);
         var id = known?.Id ?? new(draft.Holdings.Processes.Select(other => other.Id.Value).DefaultIfEmpty().Max() + 1);
-        draft.Add(new ProcessDefined(new(id, known?.Name ?? name, [.. definition.Steps.OrderBy(step => step.Number)])));
-        draft.Summary = $"process {name}: {definition.Steps.Count} steps";
+        var steps = definition.Steps.OrderBy(step => step.Number).ToList();
+        var version = known is null ? 1 : known.Steps.SequenceEqual(steps) ? known.Version : known.Version + 1;
+        var process = new Process(id, known?.Name ?? name, steps) { Version = version };
+        draft.Add(new ProcessDefined(process));
+        draft.Summary = $"process {process.VersionName}: {definition.Steps.Count} steps";
     }
 
     public static void Post(SettingChange change, Draft draft)
@@ -71,6 +74,7 @@ internal static class DefinitionRules
     {
         Require.Unit(item, item.Pack);
         Require.Positive(item.Pack, $"the pack of {item.Code}");
+        Require.That(!item.Role.IsOfStepsOnly(), $"{item.Code} cannot be a {item.Role.Name()}: that is a step of a process, not something bought");
         if (item.Kind == ItemKind.Film)
         {
             Require.That(item.Format is not null, $"{item.Code} is film and needs a format, such as 4x5 or 8x10");
@@ -103,6 +107,7 @@ internal static class DefinitionRules
         var where = $"step {step.Number} of process {process}";
         Require.That(step.Number > 0, $"{where} must have a number from 1 on");
         Require.That(step.Minutes is null or (>= 0 and <= 10_000), $"the minutes of {where} must be from 0 to 10000");
+        Require.That(step.Celsius is null or (>= 0 and <= 60), $"the temperature of {where} must be from 0 to 60 °C");
         if (step.Item is null)
             return;
         var item = draft.Item(step.Item);

@@ -34,6 +34,9 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
 
     public string Summary { get; set; } = "";
 
+    /// <summary>Containers that are reached for before the others of their item, in this order.</summary>
+    public IReadOnlyList<string> DrawFirst { get; set; } = [];
+
     public Item Item(string code) => holdings.Item(code) ?? throw new RefusedException(
         RefusalKind.Unknown, $"there is no item \"{code}\"; {Known(holdings.Items.Select(item => item.Code))}");
 
@@ -108,12 +111,12 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
     {
         Require.Unit(item, wanted);
         Require.Positive(wanted, $"the quantity of {item.Code}");
-        var sources = container is null ? ContainersOf(item).ToList() : [Named(item, container)];
+        var sources = container is null ? InReach(item) : [Named(item, container)];
         var isForUse = to != Places.ThrownAway && to != Places.LostOrGained;
         var drawable = isForUse && item.DeadVolume is not null && !booksDifference
             ? [.. sources.Select(source => source with { Held = source.Drawable(item.DeadVolume) })]
             : sources;
-        var draws = Stock.Draw.InOrder(drawable, wanted, out var missing).ToList();
+        var draws = Stock.Draw.AsGiven(drawable, wanted, out var missing).ToList();
         if (missing.IsZero && !ReferenceEquals(drawable, sources))
             draws = [.. draws.Select(draw => OfWhole(draw, sources))];
         if (!missing.IsZero)
@@ -123,13 +126,25 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
             var last = sources.LastOrDefault(source => !source.Held.IsZero) ?? sources[^1];
             Find(last, missing);
             Remark($"{last.Code} held {missing.ToText(Style)} more than the book says; the difference is booked as found by a count");
-            draws = [.. Stock.Draw.InOrder(sources.Select(Now), wanted, out _)];
+            draws = [.. Stock.Draw.AsGiven(sources.Select(Now), wanted, out _)];
         }
 
         foreach (var draw in draws)
             Move(draw, to);
         return draws;
     }
+
+    /// <summary>The item's containers in the order in which they are reached for: those named for this entry first.</summary>
+    private List<Container> InReach(Item item) =>
+    [
+        .. Stock.Draw.Reach(ContainersOf(item)).OrderBy(container =>
+        {
+            for (var i = 0; i < DrawFirst.Count; i++)
+                if (DrawFirst[i].Trim().Equals(container.Code, StringComparison.OrdinalIgnoreCase))
+                    return i;
+            return DrawFirst.Count;
+        }),
+    ];
 
     /// <summary>Books what was found in a container beyond the book, at what its lot cost.</summary>
     public void Find(Container container, Quantity more)

@@ -23,6 +23,7 @@ internal static class SessionRules
             session.Lines.Any(line => line.Fate != Fate.Dummy), "a session needs at least one line of sheets that are no dummies");
         var films = session.Lines.Select(line => Film(line, draft)).ToList();
 
+        draft.DrawFirst = session.DrawFirst;
         var area = Total(session, films, weighted: false);
         var weighted = Total(session, films, weighted: true);
         var bath = PassThrough(session, process, area, weighted, draft);
@@ -34,6 +35,7 @@ internal static class SessionRules
         draft.Settle(session.Anyway);
         draft.Film.RemindOfLabels();
         UseUp(session, process, draft);
+        PlanRules.Realise(session, draft);
 
         var sheets = string.Join(", ", session.Lines.Where(line => line.Fate != Fate.Dummy)
             .GroupBy(line => line.Item, StringComparer.OrdinalIgnoreCase)
@@ -116,20 +118,20 @@ internal static class SessionRules
         var total = default(Volume);
         for (var i = 0; i < films.Count; i++)
             total += said ? session.Lines[i].Developer ?? default
-                : session.Lines[i].Fate == Fate.Dummy ? default : Need(step, item, films[i].AreaOf(session.Lines[i].Sheets));
+                : session.Lines[i].Fate == Fate.Dummy ? default : Need(step, item, films[i], session.Lines[i].Sheets);
         WarnIfThin(session, item, total, films, draft);
         if (step.Use == StepUse.OneShot && total > default(Volume))
             draft.Take(item, Quantity.Of(total), null, Places.Drain, session.BooksDifference);
         return total;
     }
 
-    private static Volume Need(ProcessStep step, Item developer, Area area)
+    private static Volume Need(ProcessStep step, Item developer, Item film, int sheets)
     {
         if (step.Amount is { Unit: Unit.Millilitre } amount)
             return Volume.FromMicrolitres(amount.Base);
         var dilution = step.Dilution ?? developer.Dilution;
-        return dilution is null || step.WorkingVolume is not { } working ? default
-            : DeveloperNeed.Of(dilution, working, developer.MinimumPer80SquareInches, area).Concentrate;
+        return dilution is null || step.WorkingVolumeFor(film.Format) is not { } working ? default
+            : DeveloperNeed.Of(dilution, working, developer.MinimumPer80SquareInches, film.AreaOf(sheets)).Concentrate;
     }
 
     private static void WarnIfThin(SessionLog session, Item developer, Volume total, List<Item> films, Draft draft)
@@ -150,21 +152,12 @@ internal static class SessionRules
         foreach (var step in process.UsedUp)
         {
             var item = draft.Item(step.Item!);
-            var each = step.AmountEach!.Value;
-            var amount = each with { Base = step.Per == StepPer.Litre ? PerLitre(step, each) : each.Base * Times(session, step.Per) };
+            var amount = step.DrawnFor(Batches(session), session.Lines.Where(line => line.Fate != Fate.Dummy).Sum(line => line.Sheets))!.Value;
             draft.Take(item, amount, null, Places.Drain, session.BooksDifference);
         }
     }
 
-    private static int Times(SessionLog session, StepPer per) => per switch
-    {
-        StepPer.Batch => session.Lines.Any(line => line.Developer is not null)
-            ? session.Lines.Count(line => line.Developer is not null)
-            : session.Lines.Count(line => line.Fate != Fate.Dummy),
-        StepPer.Sheet => session.Lines.Sum(line => line.Sheets),
-        _ => 1,
-    };
-
-    private static long PerLitre(ProcessStep step, Quantity each) =>
-        Share.Nearest(each.Base, (step.WorkingVolume ?? Volume.FromMillilitres(1000)).Microlitres, 1_000_000);
+    private static int Batches(SessionLog session) => session.Lines.Any(line => line.Developer is not null)
+        ? session.Lines.Count(line => line.Developer is not null)
+        : session.Lines.Count(line => line.Fate != Fate.Dummy);
 }

@@ -37,6 +37,7 @@ internal abstract class FileKind(string name, string[] needed, string[] optional
         new ServicesFile(),
         new KeepersFile(),
         new PriceRisesFile(),
+        new PlansFile(),
     ];
 
     public string Name => name;

@@ -9,7 +9,7 @@ namespace Ledger.Exchange.Import.Kinds;
 internal sealed class ProcessesFile() : FileKind(
     "processes",
     ["process", "step", "role"],
-    ["item", "dilution", "working_ml", "amount", "use", "minutes", "per", "note"])
+    ["item", "dilution", "working_ml", "amount", "use", "minutes", "per", "note", "working_ml_by_format", "temperature_c"])
 {
     public override bool IsUndated => true;
 
@@ -39,5 +39,7 @@ internal sealed class ProcessesFile() : FileKind(
         Minutes = row.Number("minutes"),
         Per = (StepPer)row.Choice("per", StepNames.Pers),
         Note = row.Text("note"),
+        VolumesByFormat = row.Read("working_ml_by_format", FormatVolumes.Read, FormatVolumes.Accepted),
+        Celsius = row.Number("temperature_c"),
     };
 }

@@ -11,7 +11,7 @@ namespace Ledger.Exchange.Import.Kinds;
 internal sealed class SessionsFile() : FileKind(
     "sessions",
     ["session", "date", "process", "item", "sheets"],
-    ["group", "developer_ml", "bath", "fate", "container", "from", "cause", "anyway", "note"])
+    ["group", "developer_ml", "bath", "fate", "container", "from", "cause", "anyway", "note", "plan"])
 {
     public override IEnumerable<SourcedEntry> Entries(IEnumerable<Row> rows, ImportTerms terms)
     {
@@ -24,6 +24,7 @@ internal sealed class SessionsFile() : FileKind(
                 Date = session.Saying("date").Date("date"),
                 Process = session.Saying("process").Needed("process", "accepted is the name of a process"),
                 Bath = session.Saying("bath").TextOrNull("bath"),
+                Plan = session.Saying("plan").TextOrNull("plan"),
                 Anyway = session.Saying("anyway").IsYes("anyway"),
                 Lines = [.. session.Rows.Select(Line)],
             };

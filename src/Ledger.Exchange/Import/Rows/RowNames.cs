@@ -18,6 +18,19 @@ internal static class RowNames
         return 0;
     }
 
+    /// <summary>What is written in a notation of its own, or null when the column is empty.</summary>
+    public static T? Read<T>(this Row row, string column, Func<string, T?> read, string accepted)
+        where T : class
+    {
+        var text = row.Text(column);
+        if (text.Length == 0)
+            return null;
+        var value = read(text);
+        if (value is null)
+            row.Refuse(column, $"accepted is {accepted}");
+        return value;
+    }
+
     /// <summary>A dilution, or null when the column is empty.</summary>
     public static Dilution? Dilution(this Row row, string column)
     {

@@ -1,0 +1,88 @@
+using System.CommandLine;
+using Ledger.App.Values;
+using Ledger.App.Wiring;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Planning;
+using Ledger.Core.Sessions;
+using NodaTime;
+
+namespace Ledger.App.Commands.Plan;
+
+/// <summary>What a session is planned from: a kept plan, or a process and sheets. Planning and the mixing sheet share it.</summary>
+internal sealed class PlanOptions
+{
+    private readonly Option<string?> _fromPlan = Typed.Option<string?>(
+        "--from-plan", "NAME", Text.NotEmpty, "a plan that was kept with `record plan`; what else is said takes the place of its own");
+
+    private readonly Option<string?> _process = Typed.Option<string?>(
+        "--process", "NAME", Text.NotEmpty, "the process; not needed while there is only one");
+
+    private readonly Option<RequestedSheets[]> _sheets = Typed.Options(
+        "--sheets", "LINE", PlanPhrase.Parse, $"what is to be developed, once for each film and group: \"{PlanPhrase.Form}\"");
+
+    private readonly Option<ExposedPhrase[]> _exposed = Typed.Options(
+        "--exposed", "WHAT", ExposedPhrase.Parse, $"exposed sheets that wait in holders and boxes: \"{ExposedPhrase.Form}\"");
+
+    private readonly Option<GroupTimes?> _minutes = Typed.Option<GroupTimes?>(
+        "--minutes", "TIMES", PlanPhrase.Times, "developing times in place of the process's: 11, or \"11 N-1=9 N+1=14\"");
+
+    private readonly Option<string?> _bath = Typed.Option<string?>(
+        "--bath", "BATH", Text.NotEmpty, "the bath, the first of a pair; otherwise the one that fits the process");
+
+    private readonly Option<LocalDate?> _on = Typed.Option(
+        "--on", "DATE", Text.Date, "the day of the session, by which everything must still be good; otherwise the plan's, or today");
+
+    /// <summary>All of them, in the order in which help shows them.</summary>
+    public IReadOnlyList<Option> All => [_process, _sheets, _exposed, _minutes, _bath, _fromPlan, _on];
+
+    /// <summary>The name of the plan that was asked for; empty when there was none.</summary>
+    public string NameIn(ParseResult parse) => parse.GetValue(_fromPlan)?.Trim() ?? "";
+
+    /// <summary>Plans the session, or refuses with a sentence.</summary>
+    public SessionPlan PlanIn(ParseResult parse, Holdings holdings)
+    {
+        var kept = Kept(parse.GetValue(_fromPlan), holdings);
+        var sheets = Exposed(parse, holdings).Concat(parse.GetValue(_sheets) ?? []).ToList();
+        var request = new PlanRequest
+        {
+            Process = parse.GetValue(_process) ?? kept?.Request.Process ?? OnlyProcess(holdings),
+            Sheets = sheets.Count > 0 ? sheets : kept?.Request.Sheets
+                ?? throw new FormatException($"--sheets, --exposed or --from-plan is needed: what is to be developed, as \"{PlanPhrase.Form}\""),
+            Times = parse.GetValue(_minutes) ?? kept?.Request.Times ?? GroupTimes.None,
+            Bath = parse.GetValue(_bath) ?? kept?.Request.Bath,
+        };
+        var day = parse.GetValue(_on) ?? (kept?.On > holdings.AsOf ? kept.On : holdings.AsOf);
+        if (day < holdings.AsOf)
+            throw new FormatException($"--on {Dates.Text(day)} lies before {Dates.Text(holdings.AsOf)}; a session is planned for a day to come");
+        return SessionPlanning.Of(request, holdings, day) switch
+        {
+            Planned planned => planned.Plan,
+            NotPlanned not => throw new RefusedByCommandException(not.Refusal.Sentence),
+            var other => throw new InvalidOperationException($"the plan is {other}"),
+        };
+    }
+
+    /// <summary>The open plan of that name; null when none was named.</summary>
+    public static KeptPlan? Kept(string? name, Holdings holdings) => name is null ? null
+        : holdings.Plan(name) ?? throw new RefusedByCommandException(
+            $"there is no plan \"{name.Trim()}\" that is still open; `show plans` lists them");
+
+    private List<RequestedSheets> Exposed(ParseResult parse, Holdings holdings)
+    {
+        if (parse.GetValue(_exposed) is not { Length: > 0 } phrases)
+            return [];
+        var sheets = phrases.SelectMany(phrase => KnownSheets.Exposed(holdings, phrase.Film, phrase.Group, phrase.Until)).Distinct().ToList();
+        return sheets.Count > 0 ? sheets : throw new RefusedByCommandException(
+            "no exposed sheet like that waits for its development; `show holders` lists them");
+    }
+
+    private static string OnlyProcess(Holdings holdings)
+    {
+        var processes = holdings.Processes.Take(2).ToList();
+        return processes.Count == 1 ? processes[0].Name : throw new FormatException(
+            processes.Count == 0
+                ? "there is no process yet; define one with `trayledger record process`"
+                : "--process is needed, since there are several processes");
+    }
+}

@@ -1,0 +1,40 @@
+using System.CommandLine;
+using System.Text.Json;
+using Ledger.App.Commands.Show;
+using Ledger.App.Wiring;
+using Ledger.Core.Planning;
+
+namespace Ledger.App.Commands.Plan;
+
+/// <summary>plan session: what goes where and when, whether there is enough of everything, and what it will cost.</summary>
+internal sealed class PlanSession : ShowCommand<SessionPlan>
+{
+    private readonly PlanOptions _plan = new();
+    private readonly Option<bool> _exitCode = new("--exit-code") { Description = "end with 10 when something is short or a bath will not do" };
+
+    public PlanSession(Workbench bench)
+        : base(bench, "session", "Batches, trays, what is short, and what it costs.", """
+            Sheets of one film and one group go into batches of your limit at most (the
+            setting batch-sheets), those of one subject or holder into different ones.
+            Nothing is written. To keep a plan with its day: trayledger record plan
+            On paper: trayledger print mixing-sheet, with the same options
+            Afterwards: trayledger record session S23 --from-plan NAME
+            Example: trayledger plan session --process tray --minutes "11 N-1=9"
+                       --sheets "4 pan100 N: mill race" "2 pan100 N-1 in E04"
+            Example: trayledger plan session --exposed "pan100 N" "pan100 N-1"
+            """)
+    {
+        for (var i = 0; i < _plan.All.Count; i++)
+            Options.Insert(i, _plan.All[i]);
+        Options.Add(_exitCode);
+    }
+
+    protected override SessionPlan Read(View view, ParseResult parse) => _plan.PlanIn(parse, view.Holdings);
+
+    protected override void WriteText(SessionPlan plan, View view, TextWriter output) => new PlanText(plan, view).WriteTo(output);
+
+    protected override void WriteJson(SessionPlan plan, View view, Utf8JsonWriter json) => new PlanJson(view).Write(plan, json);
+
+    protected override int Status(SessionPlan plan, ParseResult parse) =>
+        parse.GetValue(_exitCode) && !plan.CanRun ? ExitStatus.NeedsTheUser : ExitStatus.Done;
+}

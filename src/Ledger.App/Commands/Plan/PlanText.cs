@@ -1,0 +1,118 @@
+using System.Globalization;
+using Ledger.App.Commands.Show;
+using Ledger.App.Output;
+using Ledger.Core.Measures;
+using Ledger.Core.Planning;
+using Ledger.Core.Sessions;
+
+namespace Ledger.App.Commands.Plan;
+
+/// <summary>A plan as a person reads it on the screen, in the light.</summary>
+internal sealed class PlanText(SessionPlan plan, View view)
+{
+    public void WriteTo(TextWriter output)
+    {
+        output.WriteProse(
+            $"{plan.Process.VersionName} on {Dates.Text(plan.Day)}: {Count(plan.Sheets, "sheet")}, {plan.Area.ToText(view.Style)} "
+            + $"in {(plan.Batches.Count == 1 ? "1 batch" : $"{plan.Batches.Count} batches")}; "
+            + (plan.CanRun ? "everything is there" : "not everything is there"), view.Width);
+        output.WriteLine();
+        Batches().WriteTo(output, view.Width);
+        output.WriteLine();
+        Trays().WriteTo(output, view.Width);
+        output.WriteLine();
+        Uses().WriteTo(output, view.Width);
+        WriteBaths(output);
+        WriteCost(output);
+        Points("Think of", plan.Advice, output);
+        Points("Take care", plan.Cautions, output);
+    }
+
+    private TextTable Batches()
+    {
+        var table = new TextTable(
+            Column.Right("batch"), Column.Left("sheets"), Column.Right("developer"), Column.Right("water"), Column.Right("time"),
+            Column.Right("turn at"), Column.Right("move"), Column.Left("in order"));
+        foreach (var batch in plan.Batches)
+            table.Add(
+                batch.Number.ToString(CultureInfo.InvariantCulture),
+                $"{batch.Sheets.Count} {batch.Film.Code}{(batch.Group.Length > 0 ? " " + batch.Group : "")}{(batch.HasDummy ? " + dummy" : "")}",
+                batch.Developer is { } developer ? Measured(developer) : "-",
+                batch.Developer?.Water.ToText(view.Style) ?? "-",
+                batch.Minutes is { } minutes ? GroupTimes.Clock(minutes) : "-",
+                batch.TurnAtMinutes is { } turn ? GroupTimes.Clock(turn) : "-",
+                batch.MoveEverySeconds is { } seconds ? $"{Scaled.ToText(seconds, 1)} s" : "-",
+                string.Join("; ", batch.Sheets.Select(sheet => $"{sheet.Number} {sheet}".TrimEnd())));
+        return table;
+    }
+
+    private string Measured(BatchDeveloper developer)
+    {
+        var exact = developer.Measured == developer.Need.Concentrate ? "" : $" ({developer.Need.Concentrate.ToText(view.Style)})";
+        return string.Join(" + ", developer.OtherParts.Select(part => part.ToText(view.Style)).Prepend(developer.Measured.ToText(view.Style) + exact));
+    }
+
+    private TextTable Trays()
+    {
+        var table = new TextTable(Column.Right(""), Column.Left("tray"), Column.Right("time"), Column.Right("°C"), Column.Left("goes in"));
+        foreach (var tray in plan.Trays)
+            table.Add(
+                tray.Number.ToString(CultureInfo.InvariantCulture), tray.Name,
+                tray.Minutes is { } minutes ? GroupTimes.Clock(minutes) : "", tray.Celsius is { } celsius ? Scaled.ToText(celsius, 1) : "",
+                string.Join(" + ", tray.Parts.Select(part => $"{part.Amount?.ToText(view.Style)} {part.What}".Trim()))
+                    + (tray.IsPerBatch ? ", fresh for each batch" : ""));
+        return table;
+    }
+
+    private TextTable Uses()
+    {
+        var table = new TextTable(
+            Column.Left("needed"), Column.Right(""), Column.Right("still good"), Column.Left(""), Column.Left("take it from"));
+        foreach (var use in plan.Uses)
+        {
+            var short1 = plan.Shortages.FirstOrDefault(shortage => shortage.Item.Code == use.Item.Code);
+            table.Add(
+                use.Item.Code, use.Needed.ToText(view.Style), use.Available.ToText(view.Style),
+                short1 is null ? "" : $"{short1.Missing.ToText(view.Style)} short",
+                short1?.Cure ?? string.Join(", ", use.Draws.GroupBy(draw => draw.From.Code)
+                    .Select(draws => $"{draws.Key} {draws.Select(draw => draw.Quantity).Aggregate((sum, more) => sum + more).ToText(view.Style)}")));
+        }
+
+        return table;
+    }
+
+    private void WriteBaths(TextWriter output)
+    {
+        if (plan.Baths.Count == 0)
+            return;
+        output.WriteLine();
+        var table = new TextTable(Column.Left("bath"), Column.Right("before"), Column.Left(""), Column.Right("after"), Column.Left(""));
+        foreach (var bath in plan.Baths)
+            table.Add(
+                bath.Bath?.Code ?? bath.Item, bath.Before.ToText(view.Style), "->", bath.After.ToText(view.Style),
+                bath.Word.Length > 0 ? $"{bath.Word}: {bath.Proposal}" : bath.IsFirst ? "fits" : "stands second");
+        table.WriteTo(output, view.Width);
+    }
+
+    private void WriteCost(TextWriter output)
+    {
+        var cost = plan.Cost;
+        output.WriteLine();
+        output.WriteProse(
+            $"It costs {cost.Total.Rounded()} {view.Currency}".TrimEnd() + $", {cost.PerSheet.Rounded()} a sheet: film {cost.Film.Rounded()}, "
+            + $"developer {cost.Developer.Rounded()}, other chemistry {(cost.OtherChemistry + cost.Baths).Rounded()}, supplies {cost.Supplies.Rounded()}"
+            + (cost.IsComplete ? "." : "; what is short has no price yet."), view.Width);
+    }
+
+    private void Points(string title, IReadOnlyList<string> sentences, TextWriter output)
+    {
+        if (sentences.Count == 0)
+            return;
+        output.WriteLine();
+        output.WriteLine($"{title}:");
+        foreach (var sentence in sentences)
+            output.WriteProse(sentence, view.Width, "  ");
+    }
+
+    private static string Count(int count, string one) => count == 1 ? $"1 {one}" : $"{count} {one}s";
+}

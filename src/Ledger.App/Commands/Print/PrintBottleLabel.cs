@@ -1,0 +1,45 @@
+using System.CommandLine;
+using Ledger.App.Wiring;
+using Ledger.Core.Journal;
+using Ledger.Exchange.Print;
+
+namespace Ledger.App.Commands.Print;
+
+/// <summary>print bottle-label: what is in a bottle or a bath, since when, until when.</summary>
+internal sealed class PrintBottleLabel : PrintCommand
+{
+    private readonly Argument<string[]> _what = new("what")
+    {
+        HelpName = "WHAT",
+        Description = "bottles, such as syrup/2, or baths, such as F4; of an item's code, all its bottles",
+        Arity = ArgumentArity.OneOrMore,
+    };
+
+    private readonly LabelOptions _labels = new();
+
+    public PrintBottleLabel(Workbench bench)
+        : base(bench, "bottle-label", "Labels for bottles and baths: name, dilution, opened or mixed, discard by, cautions.", """
+            Example: trayledger print bottle-label syrup/2 F4 --html labels.html
+            """)
+    {
+        Arguments.Add(_what);
+        _labels.AddTo(this);
+    }
+
+    protected override PrintedPage Page(ParseResult parse, ILedger ledger, Holdings holdings) => BottleLabel.Page(
+        _labels.Copies(parse.GetRequiredValue(_what).SelectMany(what => Of(what, holdings)), parse),
+        _labels.On(LabelSheet.Large, parse));
+
+    private static IEnumerable<Label> Of(string what, Holdings holdings)
+    {
+        var style = holdings.Settings.Style;
+        if (holdings.Bath(what) is { } bath)
+            return [BottleLabel.Of(bath, holdings.Item(bath.Item)!, style)];
+        if (holdings.Container(what) is { } container)
+            return [BottleLabel.Of(container, holdings.Item(container.Lot.Item)!, style)];
+        if (holdings.Item(what) is { } item && holdings.ContainersOf(item.Code).ToList() is { Count: > 0 } containers)
+            return containers.Select(known => BottleLabel.Of(known, item, style));
+        throw new RefusedByCommandException(
+            $"\"{what}\" is no bottle, no bath in use, and no item that is on the shelf; `show shelf` and `show baths` list them");
+    }
+}

@@ -1,0 +1,19 @@
+using System.CommandLine;
+using Ledger.App.Wiring;
+
+namespace Ledger.App.Commands.Print;
+
+/// <summary>print: the paper that goes into the dark.</summary>
+internal sealed class PrintCommands : Command
+{
+    public PrintCommands(Workbench bench)
+        : base("print", "Put it on paper: a screen and undeveloped film do not share a room.")
+    {
+        Subcommands.Add(new PrintMixingSheet(bench));
+        Subcommands.Add(new PrintBottleLabel(bench));
+        Subcommands.Add(new PrintBoxLabel(bench));
+        Subcommands.Add(new PrintTallySlip(bench));
+        Subcommands.Add(new PrintWallCard(bench));
+        Subcommands.Add(new PrintSleeveLabels(bench));
+    }
+}

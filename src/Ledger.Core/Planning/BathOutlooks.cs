@@ -1,0 +1,131 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Costing;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+using NodaTime;
+
+namespace Ledger.Core.Planning;
+
+/// <summary>Looks at the baths that a session would go through: do they fit, and if not, is it time to rotate or to mix anew?</summary>
+internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
+{
+    /// <summary>The bath that counts the work, then the one that stands second after it.</summary>
+    /// <param name="process">The process.</param>
+    /// <param name="named">The bath the user named, if any.</param>
+    /// <param name="weighted">The weighted area that will pass through.</param>
+    public IEnumerable<BathOutlook> Of(Process process, string? named, Area weighted)
+    {
+        var wanted = process.Reused.Select(step => step.Item).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase).ToList();
+        var bath = named is { Length: > 0 } code ? Named(code) : Fitting(wanted);
+        if (bath is null)
+        {
+            if (wanted.Count > 0)
+                yield return Missing(process, wanted[0]);
+            yield break;
+        }
+
+        yield return First(bath, weighted);
+        if (holdings.SecondAfter(bath) is { } second)
+            yield return Second(second);
+    }
+
+    /// <summary>How many baths would fit, so that the user is asked which.</summary>
+    public IReadOnlyList<string> Choices(Process process)
+    {
+        var wanted = process.Reused.Select(step => step.Item).OfType<string>().ToHashSet(StringComparer.OrdinalIgnoreCase);
+        return [.. Fitting(wanted, holdings.WorkingBaths).Select(bath => bath.Code)];
+    }
+
+    private static IEnumerable<Bath> Fitting(IEnumerable<string> items, IEnumerable<Bath> baths) =>
+        baths.Where(bath => bath.Material == BathMaterial.Film && items.Contains(bath.Item, StringComparer.OrdinalIgnoreCase));
+
+    /// <summary>The fitting bath; of several the one that is good and has the least room left, so that it is used up first.</summary>
+    private Bath? Fitting(List<string> items) => Fitting(items, holdings.WorkingBaths)
+        .OrderBy(bath => new BathReading(bath, day).IsSpent)
+        .ThenBy(bath => new BathReading(bath, day).Remaining ?? Area.Zero)
+        .FirstOrDefault();
+
+    private Bath Named(string code)
+    {
+        var bath = holdings.Bath(code) ?? throw new RefusedException(
+            RefusalKind.Unknown, $"there is no bath \"{code}\" in use; known: {string.Join(", ", holdings.Baths.Select(known => known.Code))}");
+        if (bath.Material != BathMaterial.Film)
+            throw new RefusedException(RefusalKind.WrongMaterial, $"bath {bath.Code} is for paper; film never goes through it");
+        return !holdings.IsSecond(bath) ? bath : throw new RefusedException(
+            RefusalKind.NotAccepted, $"bath {bath.Code} stands second; name the first one of the pair, {bath.PairedWith}");
+    }
+
+    private BathOutlook Missing(Process process, string item)
+    {
+        var step = process.Reused.First(known => item.Equals(known.Item, StringComparison.OrdinalIgnoreCase));
+        var dilution = step.Dilution ?? holdings.Item(item)?.Dilution;
+        var volume = step.WorkingVolume is { } working ? working.ToText(holdings.Settings.Style) : "the working volume";
+        return new(
+            item, null, IsFirst: true, Area.Zero, Area.Zero, Fits: false, Money.Zero, $"no bath of {item} is in use",
+            $"mix {volume} of {item}{(dilution is null ? "" : $" {dilution}")}")
+        {
+            ToMix = step.WorkingVolume is { } toMix && dilution is not null && holdings.Item(item)?.Unit == Unit.Millilitre
+                ? Quantity.Of(dilution.SourceIn(toMix)) : null,
+        };
+    }
+
+    private BathOutlook First(Bath bath, Area weighted)
+    {
+        var reading = new BathReading(bath, day);
+        var after = bath.WorkedWeighted + weighted;
+        var share = new BathShare(bath.Code, bath.Value, bath.TotalCapacity ?? Area.Zero);
+        var word = Trouble(reading, after);
+        return new(
+            bath.Item, bath, IsFirst: true, bath.WorkedWeighted, after, word.Length == 0,
+            share.UsedUpBy(after) - share.UsedUpBy(bath.WorkedWeighted), word, word.Length == 0 ? "" : Proposal(bath))
+        {
+            ToMix = word.Length == 0 ? null : ToMix(bath, IsAtCeiling(bath) ? 2 : 1),
+        };
+    }
+
+    private Quantity? ToMix(Bath bath, int baths) => holdings.Item(bath.Item)?.Unit != Unit.Millilitre ? null
+        : Quantity.Of(bath.Dilution.SourceIn(bath.WorkingVolume) * baths);
+
+    private bool IsAtCeiling(Bath bath) => holdings.SecondAfter(bath) is { } second && second.Rotations >= holdings.Settings.RotationCeiling;
+
+    private string Trouble(BathReading reading, Area after)
+    {
+        var (bath, style) = (reading.Bath, holdings.Settings.Style);
+        if (reading.EndedBy is { } end)
+            return end == BathEnd.Age && reading.GoodUntil is { } good
+                ? $"{bath.Code} was good until {Dates.Text(good.Date)} ({reading.AgeDays} days old)"
+                : $"{bath.Code} has ended by {end.Name()}";
+        return bath.TotalCapacity is { } capacity && after > capacity
+            ? $"{bath.Code} would be at {after.ToText(style)} of {capacity.ToText(style)} ({bath.Capacity!.Basis})"
+            : "";
+    }
+
+    private string Proposal(Bath bath)
+    {
+        var concentrate = Quantity.Of(bath.Dilution.SourceIn(bath.WorkingVolume)).ToText(holdings.Settings.Style);
+        var mix = holdings.Item(bath.Item)?.Unit == Unit.Millilitre
+            ? $"mix {bath.WorkingVolume.ToText(holdings.Settings.Style)} of {bath.Item} {bath.Dilution} anew ({concentrate})"
+            : $"mix {bath.WorkingVolume.ToText(holdings.Settings.Style)} of {bath.Item} anew";
+        if (holdings.SecondAfter(bath) is not { } second)
+            return $"pour out {bath.Code} and {mix}";
+        var ceiling = holdings.Settings.RotationCeiling;
+        return IsAtCeiling(bath)
+            ? $"the pair has been rotated {second.Rotations} times, the ceiling is {ceiling}: pour out both and {mix} twice"
+            : $"rotate: pour out {bath.Code}, move {second.Code} up to first place, and {mix} as the second";
+    }
+
+    /// <summary>The second bath takes the film too, but its capacity is counted only once it stands first; its age counts at once.</summary>
+    private BathOutlook Second(Bath bath)
+    {
+        var reading = new BathReading(bath, day);
+        var word = reading.EndedBy is null ? "" : Trouble(reading, bath.WorkedWeighted);
+        return new(
+            bath.Item, bath, IsFirst: false, bath.WorkedWeighted, bath.WorkedWeighted, word.Length == 0, Money.Zero, word,
+            word.Length == 0 ? "" : $"mix {bath.WorkingVolume.ToText(holdings.Settings.Style)} of {bath.Item} {bath.Dilution} anew in its place")
+        {
+            ToMix = word.Length == 0 ? null : ToMix(bath, 1),
+        };
+    }
+}

@@ -1,0 +1,59 @@
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+
+namespace Ledger.Core.Planning;
+
+/// <summary>The words that a careful colleague would say about a plan.</summary>
+internal sealed class PlanAdvice(SessionPlanDraft draft)
+{
+    public IReadOnlyList<string> All(IEnumerable<BathOutlook> baths, IReadOnlyList<string> choices) =>
+    [
+        .. baths.Where(bath => bath.Word.Length > 0).Select(bath => $"{bath.Word}: {bath.Proposal}"),
+        .. Choice(choices),
+        .. draft.Batches.SelectMany(Thin).Distinct(),
+        .. Short(),
+        .. Shallow().Distinct(),
+        .. Together("subject", sheet => sheet.Subject),
+        .. Together("holder", sheet => sheet.Holder),
+    ];
+
+    private IEnumerable<string> Choice(IReadOnlyList<string> choices)
+    {
+        if (choices.Count > 1 && draft.Request.Bath is null)
+            yield return $"several baths would do ({string.Join(", ", choices)}); say which with --bath";
+    }
+
+    private IEnumerable<string> Thin(PlannedBatch batch)
+    {
+        if (batch.Developer is { } developer && developer.Cure(draft.Style) is { } cure)
+            yield return $"{developer.Dilution?.Text ?? "the amount"} gives {developer.Need.ByDilution.ToText(draft.Style)} of {developer.Item.Code} "
+                + $"for {batch.Area.ToText(draft.Style)}, which asks for {developer.Need.ByArea.ToText(draft.Style)}: {cure}";
+    }
+
+    private IEnumerable<string> Short() => draft.Batches
+        .Where(batch => batch.IsShuffled && batch.Minutes <= draft.Practice.ShortMinutes)
+        .Select(batch => batch.Minutes!.Value)
+        .Distinct()
+        .Select(minutes => $"{GroupTimes.Clock(minutes)} is short for sheets in a tray: {draft.Practice.ShortMinutes} minutes or less "
+            + "are hard to keep even; a weaker dilution or a lower temperature lengthens it");
+
+    private IEnumerable<string> Shallow()
+    {
+        foreach (var batch in draft.Batches.Where(batch => batch.IsShuffled))
+        {
+            var least = draft.Practice.LeastIn(batch.Film.Format!);
+            if (batch.Developer is { } developer && developer.Need.WorkingVolume < least)
+                yield return $"{developer.Need.WorkingVolume.ToText(draft.Style)} of developer covers {batch.Film.Format} "
+                    + $"less than {Scaled.ToText(draft.Practice.DepthTenths / 10m, 1)} mm deep; that takes {least.ToText(draft.Style)}";
+        }
+    }
+
+    /// <summary>All sheets of one subject in one batch: an accident there takes them all.</summary>
+    private IEnumerable<string> Together(string what, Func<PlannedSheet, string> nameOf) => draft.Batches
+        .SelectMany(batch => batch.Sheets.Select(sheet => (Batch: batch.Number, Name: nameOf(sheet))))
+        .Where(sheet => sheet.Name.Length > 0)
+        .GroupBy(sheet => sheet.Name, StringComparer.OrdinalIgnoreCase)
+        .Where(group => group.Count() > 1 && group.Select(sheet => sheet.Batch).Distinct().Count() == 1)
+        .Select(group => $"all {group.Count()} sheets of the {what} {group.Key} are in batch {group.First().Batch}; "
+            + "an accident there would take them all: develop some of them in another batch");
+}

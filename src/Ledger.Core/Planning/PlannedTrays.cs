@@ -1,0 +1,102 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+
+namespace Ledger.Core.Planning;
+
+/// <summary>Lays out the trays of a process in their order: one for each step that holds a solution or water.</summary>
+internal sealed class PlannedTrays(SessionPlanDraft draft)
+{
+    private readonly List<PlannedTray> _trays = [];
+
+    public IReadOnlyList<PlannedTray> Of(IReadOnlyList<BathOutlook> outlooks)
+    {
+        var baths = outlooks.Select(outlook => outlook.Bath).OfType<Bath>().ToList();
+        var fixers = draft.Process.Steps.Count(step => step.Role == ItemRole.Fixer);
+        var fixer = 0;
+        foreach (var step in draft.Process.Steps)
+        {
+            if (ReferenceEquals(step, draft.Process.Developer))
+                Developer(step);
+            else if (IsTray(step))
+                Add(step, Name(step, step.Role == ItemRole.Fixer ? ++fixer : 0, fixers), Parts(step, Next(step, baths)));
+        }
+
+        return _trays;
+    }
+
+    /// <summary>A tray holds a chemical, or is one of the steps in water; a supply, or bought water without a tray, is none.</summary>
+    private bool IsTray(ProcessStep step) =>
+        step.Role.IsOfStepsOnly()
+        || (step.Role == ItemRole.Water && (step.Item is null || step.WorkingVolume is not null))
+        || (step.Role is not (ItemRole.Other or ItemRole.Water or ItemRole.Developer) && (step.Item is null || draft.Item(step.Item).Kind == ItemKind.Chemical));
+
+    /// <summary>The bath that a reused step goes through: the first of its item, then the second.</summary>
+    private static Bath? Next(ProcessStep step, List<Bath> baths)
+    {
+        var bath = step.Use == StepUse.Reused ? baths.Find(bath => bath.Item.Equals(step.Item, StringComparison.OrdinalIgnoreCase)) : null;
+        if (bath is not null)
+            baths.Remove(bath);
+        return bath;
+    }
+
+    private static string Name(ProcessStep step, int fixer, int fixers) => step.Role switch
+    {
+        ItemRole.Fixer when fixers > 1 => $"fixer {fixer}",
+        ItemRole.WettingAgent => "last rinse",
+        _ => step.Role.Name(),
+    };
+
+    /// <summary>One developer tray, and in it what a batch takes; where batches differ, the first one's figures stand here and each batch has its own.</summary>
+    private void Developer(ProcessStep step)
+    {
+        var first = draft.Batches[0].Developer;
+        var parts = new List<TrayPart>();
+        if (first is not null)
+        {
+            var code = first.Item.Code;
+            parts.Add(new(
+                first.OtherParts.Count > 0 ? $"{code} A" : code, Quantity.Of(first.Measured),
+                first.Measured == first.Need.Concentrate ? null : Quantity.Of(first.Need.Concentrate)));
+            parts.AddRange(first.OtherParts.Select((part, i) => new TrayPart($"{code} {(char)('B' + i)}", Quantity.Of(part))));
+            parts.Add(new("water", Quantity.Of(first.Water)));
+        }
+        else if (step is { Item: { } item, Amount: { } amount })
+            parts.Add(new(item, amount));
+        _trays.Add(Tray(step, "developer", parts) with
+        {
+            Volume = first?.Need.WorkingVolume ?? step.WorkingVolume, IsPerBatch = true, Minutes = null,
+        });
+    }
+
+    private static List<TrayPart> Parts(ProcessStep step, Bath? bath)
+    {
+        if (bath is not null)
+            return [new($"bath {bath.Code}", Quantity.Of(bath.WorkingVolume))];
+        if (step.Use == StepUse.Reused)
+            return [new($"{step.Item}, to be mixed", step.WorkingVolume is { } toMix ? Quantity.Of(toMix) : null)];
+        if (step.Item is not { } item)
+            return [new("water", step.WorkingVolume is { } water ? Quantity.Of(water) : null)];
+        var amount = step.AmountEach!.Value with { Base = step.Per == StepPer.Litre ? step.DrawnFor(1, 1)!.Value.Base : step.AmountEach!.Value.Base };
+        if (step.WorkingVolume is not { } volume)
+            return [new(item, amount)];
+        var rest = amount.Unit == Unit.Millilitre ? Math.Max(0, volume.Microlitres - amount.Base) : volume.Microlitres;
+        return rest == 0 ? [new(item, amount)] : [new(item, amount), new("water", new(rest, Unit.Millilitre))];
+    }
+
+    private void Add(ProcessStep step, string name, IReadOnlyList<TrayPart> parts) => _trays.Add(Tray(step, name, parts));
+
+    private PlannedTray Tray(ProcessStep step, string name, IReadOnlyList<TrayPart> parts) => new()
+    {
+        Number = _trays.Count + 1,
+        Name = name,
+        Role = step.Role,
+        Parts = parts,
+        Volume = step.WorkingVolume,
+        Minutes = step.Minutes,
+        Celsius = step.Celsius,
+        IsPerBatch = step.Per == StepPer.Batch,
+        Note = step.Note,
+    };
+}

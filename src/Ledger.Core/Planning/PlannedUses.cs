@@ -1,0 +1,41 @@
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+
+namespace Ledger.Core.Planning;
+
+/// <summary>Gathers what a session uses up, in the order in which the session's posting draws it.</summary>
+internal sealed class PlannedUses(SessionPlanDraft draft)
+{
+    private readonly List<(Item Item, Quantity Portion)> _portions = [];
+
+    public IReadOnlyList<PlannedUse> All()
+    {
+        Developer();
+        foreach (var batch in draft.Batches)
+            Add(batch.Film, batch.Film.Of(batch.Sheets.Count(sheet => sheet.Known is null)));
+        foreach (var step in draft.Process.UsedUp)
+            Add(draft.Item(step.Item!), step.DrawnFor(draft.Batches.Count, draft.SheetCount)!.Value);
+        return
+        [
+            .. _portions.GroupBy(portion => portion.Item.Code, StringComparer.OrdinalIgnoreCase)
+                .Select(group => PlannedUse.Of(
+                    group.First().Item, group.Select(portion => portion.Portion), draft.Holdings.ContainersOf(group.Key), draft.Day))
+                .OrderBy(use => use.Item.Kind),
+        ];
+    }
+
+    private void Developer()
+    {
+        if (draft.Process.Developer is not { Use: StepUse.OneShot })
+            return;
+        foreach (var developer in draft.Batches.Select(batch => batch.Developer).OfType<BatchDeveloper>().Take(1))
+            Add(developer.Item, new(draft.Batches.Sum(batch => batch.Developer?.Measured.Microlitres ?? 0), Unit.Millilitre));
+    }
+
+    private void Add(Item item, Quantity portion)
+    {
+        if (!portion.IsZero)
+            _portions.Add((item, portion));
+    }
+}

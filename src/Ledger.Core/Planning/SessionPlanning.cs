@@ -1,0 +1,62 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+using NodaTime;
+
+namespace Ledger.Core.Planning;
+
+/// <summary>Plans a session from what is asked for and what is on the shelf. Pure: the same facts give the same plan.</summary>
+public static class SessionPlanning
+{
+    /// <summary>Plans a session.</summary>
+    /// <param name="request">What is to be developed.</param>
+    /// <param name="holdings">What the ledger holds.</param>
+    /// <param name="day">The day of the session: what has expired by then does not count.</param>
+    public static PlanDecision Of(PlanRequest request, Holdings holdings, LocalDate day)
+    {
+        try
+        {
+            return new Planned(Plan(new(request, holdings, day)));
+        }
+        catch (RefusedException refused)
+        {
+            return new NotPlanned(refused.Refusal);
+        }
+        catch (OverflowException)
+        {
+            return new NotPlanned(new(RefusalKind.NotAccepted, "a figure is too large to be kept exactly"));
+        }
+    }
+
+    /// <summary>Plans a session for the day that the holdings stand for.</summary>
+    public static PlanDecision Of(PlanRequest request, Holdings holdings) => Of(request, holdings, holdings.AsOf);
+
+    private static SessionPlan Plan(SessionPlanDraft draft)
+    {
+        var outlooks = new BathOutlooks(draft.Holdings, draft.Day);
+        var baths = outlooks.Of(draft.Process, draft.Request.Bath, draft.FixerArea).ToList();
+        var uses = new PlannedUses(draft).All();
+        return new()
+        {
+            Request = draft.Request,
+            Day = draft.Day,
+            Process = draft.Process,
+            Batches = draft.Batches,
+            Trays = new PlannedTrays(draft).Of(baths),
+            Uses = uses,
+            Shortages = new Shortages(draft).Of(uses, baths),
+            Baths = baths,
+            Cost = PlanCost.Of(uses, baths, draft.Batches, draft.SheetCount),
+            Advice = new PlanAdvice(draft).All(baths, outlooks.Choices(draft.Process)),
+            Cautions = [.. UsualCautions.Sentences, .. Own(draft), UsualCautions.Governs],
+        };
+    }
+
+    /// <summary>The cautions that the user took from the safety data sheets of the chemicals in use.</summary>
+    private static IEnumerable<string> Own(SessionPlanDraft draft) => draft.Process.Steps
+        .Select(step => step.Item is { } code ? draft.Holdings.Item(code) : null)
+        .OfType<Item>()
+        .DistinctBy(item => item.Code)
+        .Where(item => item.Cautions.Length > 0)
+        .Select(item => $"{item.Name}: {item.Cautions}");
+}

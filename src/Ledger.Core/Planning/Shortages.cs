@@ -1,0 +1,56 @@
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+
+namespace Ledger.Core.Planning;
+
+/// <summary>Says what is short and what would cure it.</summary>
+internal sealed class Shortages(SessionPlanDraft draft)
+{
+    public IReadOnlyList<Shortage> Of(IEnumerable<PlannedUse> uses, IEnumerable<BathOutlook> baths) =>
+        [.. uses.Concat(ToMix(baths)).Where(use => !use.IsEnough).Select(use => new Shortage(use.Item, use.Needed, use.Available, Cure(use)))];
+
+    /// <summary>What the baths that must be mixed first would take. At a pair's ceiling the first one's figure is for both.</summary>
+    private IEnumerable<PlannedUse> ToMix(IEnumerable<BathOutlook> baths) => baths
+        .Where(bath => bath.ToMix is not null)
+        .GroupBy(bath => bath.Item, StringComparer.OrdinalIgnoreCase)
+        .Select(mixes => PlannedUse.Of(
+            draft.Item(mixes.Key), [mixes.First().ToMix!.Value], draft.Holdings.ContainersOf(mixes.Key), draft.Day));
+
+    private string Cure(PlannedUse use)
+    {
+        var cures = new List<string>();
+        if (Fewer(use) is { } fewer)
+            cures.Add(fewer);
+        cures.Add(Order(use));
+        if (!use.Expired.IsZero)
+            cures.Add($"{use.Expired.ToText(draft.Style)} more {(use.Expired.Base == 1 ? "is" : "are")} past the date, for tests only");
+        return string.Join("; ", cures);
+    }
+
+    private string? Fewer(PlannedUse use)
+    {
+        if (use.Item.Kind == ItemKind.Film)
+            return use.Available.IsZero ? null : $"develop {use.Available.ToText(draft.Style)} of {use.Item.Code}";
+        if (use.Item.Role != ItemRole.Developer)
+            return null;
+        var (left, batches) = (use.Available.Base, 0);
+        foreach (var batch in draft.Batches)
+        {
+            if ((left -= batch.Developer?.Measured.Microlitres ?? 0) < 0)
+                break;
+            batches++;
+        }
+
+        var sheets = draft.Batches.Take(batches).Sum(batch => batch.Sheets.Count);
+        return batches == 0 ? null : $"it is enough for {(batches == 1 ? "the first batch" : $"the first {batches} batches")} ({Sheets(sheets)})";
+    }
+
+    private static string Sheets(int count) => count == 1 ? "1 sheet" : $"{count} sheets";
+
+    private string Order(PlannedUse use)
+    {
+        var packs = Share.UpTo(use.Missing.Base, 1, use.Item.Pack.Base);
+        var lead = use.Item.LeadTimeDays is { } days ? $", which takes {days} days" : "";
+        return $"get {(packs == 1 ? "1 pack" : $"{packs} packs")} of {use.Item.Pack.ToText(draft.Style)}{lead}";
+    }
+}

@@ -1,0 +1,19 @@
+namespace Ledger.Core.Sessions;
+
+/// <summary>What stands on every page that concerns chemistry. It replaces neither the maker's sheet nor the law.</summary>
+public static class UsualCautions
+{
+    /// <summary>Who has the last word.</summary>
+    public const string Governs = "The maker's safety data sheet and local rules govern.";
+
+    /// <summary>The usual cautions, one sentence each.</summary>
+    public static IReadOnlyList<string> Sentences { get; } =
+    [
+        "Wear gloves and eye protection.",
+        "Keep the room ventilated.",
+        "Pour acid into water, never water into acid.",
+        "Mix nothing with bleach.",
+        "Store nothing in bottles made for food or drink.",
+        "Used fixer holds silver: collect it, do not pour it away.",
+    ];
+}

@@ -1,0 +1,45 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Keeping;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+
+namespace Ledger.Exchange.Print;
+
+/// <summary>The label of a bottle: what is in it, how it is diluted, since when, until when, and the word of caution.</summary>
+public static class BottleLabel
+{
+    private const string Hazard = "Chemical: not food or drink. Gloves and eye protection. Nothing with bleach.";
+
+    /// <summary>The label of a container.</summary>
+    public static Label Of(Container container, Item item, MeasureStyle style) => new(
+        item.Name,
+        [
+            $"{container.Code}{(container.Lot.Batch.Length > 0 ? $", batch {container.Lot.Batch}" : "")}",
+            item.Dilution is { } dilution ? $"use {dilution}" : item.Role == ItemRole.Other ? "" : item.Role.Name(),
+            container.OpenedOn is { } opened ? $"opened {Dates.Text(opened)}" : "opened ____-__-__",
+            DiscardBy(container.GoodUntil(item.Keeping)),
+            $"holds {container.Size.ToText(style)} when full",
+        ],
+        Foot(item));
+
+    /// <summary>The label of a working solution.</summary>
+    public static Label Of(Bath bath, Item item, MeasureStyle style) => new(
+        $"{bath.Code}: {item.Name}",
+        [
+            $"{bath.Role.Name()} for {bath.Material.Name()}, {bath.WorkingVolume.ToText(style)} {bath.Dilution}",
+            $"mixed {Dates.Text(bath.MixedOn)}",
+            DiscardBy(GoodUntil.OfWorkingSolution(bath.Keeping, bath.MixedOn)),
+            bath.TotalCapacity is { } capacity ? $"takes {capacity.ToText(style)} ({bath.Capacity!.Basis})" : "no capacity is set",
+        ],
+        [.. Foot(item), .. item.Role == ItemRole.Fixer ? ["Used fixer holds silver: collect it."] : Array.Empty<string>()]);
+
+    /// <summary>A page of labels.</summary>
+    public static PrintedPage Page(IReadOnlyList<Label> labels, LabelSheet sheet) => new("Bottle labels", [new Labels(labels, sheet)]);
+
+    private static string DiscardBy(GoodUntil? good) =>
+        good is null ? "discard by ____-__-__" : $"discard by {Dates.Text(good.Date)} ({good.Rule.Name()})";
+
+    private static IReadOnlyList<string> Foot(Item item) =>
+        [.. item.Cautions.Length > 0 ? [item.Cautions] : Array.Empty<string>(), Hazard, UsualCautions.Governs];
+}

@@ -1,0 +1,107 @@
+namespace Ledger.Exchange.Print;
+
+/// <summary>
+/// Writes a page as one HTML file that carries its own style and loads nothing: no script, no picture, no font, no address. Its content
+/// policy forbids it to.
+/// </summary>
+public static class HtmlPage
+{
+    private const string Head = """
+        <!doctype html>
+        <html lang="en">
+        <head>
+        <meta charset="utf-8">
+        <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
+        <meta name="viewport" content="width=device-width">
+        """;
+
+    /// <summary>Writes the page.</summary>
+    public static void Write(PrintedPage page, TextWriter output)
+    {
+        var title = PrintedText.Html(page.Title);
+        output.WriteLine(Head);
+        output.WriteLine($"<title>{title}</title>");
+        output.WriteLine($"<style>\n{PageStyle.Css}\n</style>");
+        output.WriteLine("</head>\n<body>");
+        if (!page.Blocks.All(block => block is Labels))
+            output.WriteLine($"<h1>{title}</h1>");
+        foreach (var block in page.Blocks)
+            Write(block, output);
+        output.WriteLine("</body>\n</html>");
+    }
+
+    private static void Write(PageBlock block, TextWriter output)
+    {
+        switch (block)
+        {
+            case Heading heading: output.WriteLine($"<h2>{PrintedText.Html(heading.Text)}</h2>"); break;
+            case Words words: output.WriteLine($"<p>{PrintedText.Html(words.Text)}</p>"); break;
+            case Points points: List(points.AreCautions ? "cautions" : "points", points.Items, output); break;
+            case Figures figures: Write(figures, output); break;
+            case Grid grid: Write(grid, output); break;
+            case Ticks ticks: List("ticks", ticks.Items, output); break;
+            case PencilBoxes boxes: Write(boxes, output); break;
+            case Blanks blanks: List("blanks", blanks.Items, output); break;
+            case Labels labels: Write(labels, output); break;
+            default: throw new ArgumentException($"no markup shows a {block.GetType().Name}", nameof(block));
+        }
+    }
+
+    private static void List(string name, IEnumerable<string> items, TextWriter output)
+    {
+        output.WriteLine($"<ul class=\"{name}\">");
+        foreach (var item in items)
+            output.WriteLine($"<li>{PrintedText.Html(item)}</li>");
+        output.WriteLine("</ul>");
+    }
+
+    private static void Write(Figures figures, TextWriter output)
+    {
+        output.WriteLine("<div class=\"figures\">");
+        foreach (var figure in figures.Items)
+        {
+            var beside = figure.Beside.Length == 0 ? "" : $" <small>{PrintedText.Html(figure.Beside)}</small>";
+            output.WriteLine($"<div><b>{PrintedText.Html(figure.Value)}</b><span>{PrintedText.Html(figure.Label)}{beside}</span></div>");
+        }
+
+        output.WriteLine("</div>");
+    }
+
+    private static void Write(Grid grid, TextWriter output)
+    {
+        output.WriteLine("<table>");
+        output.WriteLine($"<tr>{string.Concat(grid.Titles.Select(title => $"<th>{PrintedText.Html(title)}</th>"))}</tr>");
+        foreach (var row in grid.Rows)
+            output.WriteLine($"<tr>{string.Concat(row.Select(cell => $"<td>{PrintedText.Html(cell)}</td>"))}</tr>");
+        output.WriteLine("</table>");
+    }
+
+    private static void Write(PencilBoxes boxes, TextWriter output)
+    {
+        output.WriteLine("<div class=\"boxes\">");
+        for (var i = 1; i <= boxes.Count; i++)
+            output.WriteLine($"<i>{(i % 10 == 0 ? i.ToString(System.Globalization.CultureInfo.InvariantCulture) : "")}</i>");
+        output.WriteLine("</div>");
+    }
+
+    /// <summary>Sheet after sheet of labels; the places that are used up on the first one stay empty.</summary>
+    private static void Write(Labels labels, TextWriter output)
+    {
+        var sheet = labels.Sheet;
+        foreach (var onSheet in Enumerable.Repeat<Label?>(null, sheet.Used).Concat(labels.Items).Chunk(sheet.PerSheet))
+        {
+            output.WriteLine($"<div class=\"sheet c{sheet.Columns} r{sheet.Rows}\">");
+            foreach (var label in onSheet)
+                output.WriteLine(label is null ? "<section></section>" : Section(label));
+            output.WriteLine("</div>");
+        }
+    }
+
+    private static string Section(Label label)
+    {
+        var warning = label.Warning.Length == 0 ? "" : $"<strong>{PrintedText.Html(label.Warning)}</strong>";
+        var lines = string.Concat(label.Lines.Select(line => $"<p>{PrintedText.Html(line)}</p>"));
+        var small = string.Concat(label.SmallPrint.Select(line => $"<small>{PrintedText.Html(line)}</small>"));
+        return $"<section class=\"label\">{warning}<h2>{PrintedText.Html(label.Title)}</h2>{lines}<footer>{small}</footer></section>";
+    }
+}

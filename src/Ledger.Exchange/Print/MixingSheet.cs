@@ -1,0 +1,99 @@
+using Ledger.Core.Measures;
+using Ledger.Core.Planning;
+using Ledger.Core.Sessions;
+
+namespace Ledger.Exchange.Print;
+
+/// <summary>The plan of a session, made in the light to be read in the dark: what is measured, in which order, and boxes for the pencil.</summary>
+public static class MixingSheet
+{
+    /// <summary>The sheet of a plan.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="name">The session's name; may be empty.</param>
+    /// <param name="style">The units of the user.</param>
+    public static PrintedPage Of(SessionPlan plan, string name, MeasureStyle style) => new(
+        $"Mixing sheet{(name.Length > 0 ? $" {name}" : "")}, {Dates.Text(plan.Day)}",
+        [
+            new Words($"{plan.Process.VersionName}: {Films(plan)}, {plan.Area.ToText(style)} in {Count(plan.Batches.Count, "batch", "batches")}"),
+            .. Before(plan, style),
+            .. plan.Trays.SelectMany(tray => Tray(tray, style)),
+            .. plan.Batches.SelectMany(batch => Batch(batch, style)),
+            .. Supplies(plan, style),
+            new Blanks(["temperature", "began", "ended", "remarks"]),
+            new Points(plan.Cautions, AreCautions: true),
+        ]);
+
+    private static string Films(SessionPlan plan) => string.Join(", ", plan.Batches.GroupBy(batch => batch.Film.Code)
+        .Select(film => $"{film.First().Film.Of(film.Sum(batch => (long)batch.Sheets.Count))} of {film.First().Film.Name}"));
+
+    private static IEnumerable<PageBlock> Before(SessionPlan plan, MeasureStyle style)
+    {
+        var words = plan.Shortages
+            .Select(shortage => $"{shortage.Item.Code}: {shortage.Missing.ToText(style)} short; {shortage.Cure}")
+            .Concat(plan.Advice).ToList();
+        if (words.Count > 0)
+        {
+            yield return new Heading("Before you begin");
+            yield return new Points(words);
+        }
+    }
+
+    private static IEnumerable<PageBlock> Tray(PlannedTray tray, MeasureStyle style)
+    {
+        var facts = new[]
+        {
+            tray.Minutes is { } minutes ? GroupTimes.Clock(minutes) : "",
+            tray.Celsius is { } celsius ? $"{Scaled.ToText(celsius, 1)} °C" : "",
+            tray.IsPerBatch ? "fresh for each batch" : "",
+        };
+        yield return new Heading(string.Join(", ", facts.Where(fact => fact.Length > 0).Prepend($"{tray.Number}. {tray.Name}")));
+        if (tray.Parts.Count > 0)
+            yield return new Figures([.. tray.Parts.Select(part => Part(part, style))]);
+        if (tray.Note.Length > 0)
+            yield return new Words(tray.Note);
+    }
+
+    private static Figure Part(TrayPart part, MeasureStyle style) => new(
+        part.Amount?.ToText(style) ?? "fill", part.What, part.Exact is { } exact ? $"exactly {exact.ToText(style)}" : "");
+
+    private static IEnumerable<PageBlock> Batch(PlannedBatch batch, MeasureStyle style)
+    {
+        var group = batch.Group.Length > 0 ? $", {batch.Group}" : "";
+        yield return new Heading($"Batch {batch.Number}: {batch.Film.Of(batch.Sheets.Count)} of {batch.Film.Name}{group}");
+        var figures = new List<Figure>();
+        if (batch.Developer is { } developer)
+        {
+            figures.Add(new(
+                developer.Measured.ToText(style), developer.OtherParts.Count > 0 ? $"{developer.Item.Code} A" : developer.Item.Code,
+                developer.Measured == developer.Need.Concentrate ? "" : $"exactly {developer.Need.Concentrate.ToText(style)}"));
+            figures.AddRange(developer.OtherParts.Select((part, i) => new Figure(part.ToText(style), $"{developer.Item.Code} {(char)('B' + i)}")));
+            figures.Add(new(developer.Water.ToText(style), $"water, to make {developer.Need.WorkingVolume.ToText(style)}"));
+        }
+
+        if (batch.Minutes is { } minutes)
+            figures.Add(new(GroupTimes.Clock(minutes), "in the developer"));
+        if (batch.TurnAtMinutes is { } turn)
+            figures.Add(new(GroupTimes.Clock(turn), "turn the stack by 180 degrees"));
+        if (batch.MoveEverySeconds is { } seconds)
+            figures.Add(new($"{Scaled.ToText(seconds, 1)} s", batch.InTray == 1 ? "move the sheet" : "move a sheet, the lowest to the top"));
+        if (figures.Count > 0)
+            yield return new Figures(figures);
+        yield return new Ticks([.. batch.Sheets.Select(Sheet), .. batch.HasDummy ? ["a dummy: a rejected sheet beside the lone one"] : Array.Empty<string>()]);
+    }
+
+    private static string Sheet(PlannedSheet sheet) => $"{sheet.Number}. {sheet}".TrimEnd().TrimEnd('.') + (sheet.ToString().Length == 0 ? "." : "");
+
+    /// <summary>Where everything is taken from, first expired first out.</summary>
+    private static IEnumerable<PageBlock> Supplies(SessionPlan plan, MeasureStyle style)
+    {
+        var draws = plan.Uses.SelectMany(use => use.Draws).GroupBy(draw => draw.From.Code)
+            .Select(from => $"{from.First().From.Lot.Item}, {from.Select(draw => draw.Quantity).Aggregate((sum, more) => sum + more).ToText(style)} "
+                + $"from {from.Key}").ToList();
+        if (draws.Count == 0)
+            yield break;
+        yield return new Heading("Take out");
+        yield return new Ticks(draws);
+    }
+
+    private static string Count(int count, string one, string many) => count == 1 ? $"1 {one}" : $"{count} {many}";
+}

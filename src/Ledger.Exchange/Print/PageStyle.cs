@@ -1,0 +1,43 @@
+namespace Ledger.Exchange.Print;
+
+/// <summary>The style of the printed pages: black on white, figures of 26 points, labels on A4 or letter paper.</summary>
+internal static class PageStyle
+{
+    public const string Css = """
+        @page { margin: 12mm; }
+        * { box-sizing: border-box; }
+        body { font: 12pt/1.35 system-ui, sans-serif; color: #000; background: #fff; max-width: 190mm; margin: 0 auto; }
+        h1 { font-size: 20pt; border-bottom: 2pt solid #000; padding-bottom: 1mm; margin: 0 0 3mm; overflow-wrap: anywhere; }
+        h2 { font-size: 14pt; margin: 5mm 0 1mm; break-after: avoid; overflow-wrap: anywhere; }
+        p { margin: 1mm 0; overflow-wrap: anywhere; }
+        ul { margin: 1mm 0; padding: 0; list-style: none; }
+        .points li::before { content: "\2013\00a0"; }
+        .ticks li { display: flex; align-items: baseline; gap: 3mm; font-size: 14pt; margin: 1.2mm 0; break-inside: avoid; }
+        .ticks li::before { content: ""; flex: none; width: 5mm; height: 5mm; border: 1pt solid #000; align-self: center; }
+        .blanks { display: flex; flex-wrap: wrap; gap: 6mm; margin: 3mm 0; }
+        .blanks li { flex: 1 1 45mm; border-bottom: 1pt solid #000; padding-bottom: 6mm; }
+        .cautions { border: 1.5pt solid #000; padding: 2mm 3mm; margin-top: 6mm; font-size: 10pt; break-inside: avoid; }
+        .figures { display: flex; flex-wrap: wrap; gap: 2mm 9mm; break-inside: avoid; }
+        .figures b { font-size: 26pt; line-height: 1.15; white-space: nowrap; margin-right: 2mm; }
+        .figures span { font-size: 14pt; overflow-wrap: anywhere; }
+        table { border-collapse: collapse; width: 100%; margin: 2mm 0; }
+        th, td { border: 0.75pt solid #000; padding: 1mm 2mm; text-align: left; vertical-align: top; overflow-wrap: break-word; }
+        td:last-child { white-space: nowrap; }
+        tr { break-inside: avoid; }
+        .boxes { display: grid; grid-template-columns: repeat(10, 10mm); gap: 2mm; margin: 3mm 0; }
+        .boxes i { width: 10mm; height: 10mm; border: 1pt solid #000; font: 8pt system-ui, sans-serif; text-align: right; padding: 0.5mm; }
+        .sheet { display: grid; gap: 0; height: 250mm; break-after: page; }
+        .sheet:last-of-type { break-after: auto; }
+        .c2 { grid-template-columns: repeat(2, 1fr); } .c3 { grid-template-columns: repeat(3, 1fr); }
+        .r4 { grid-template-rows: repeat(4, 1fr); } .r8 { grid-template-rows: repeat(8, 1fr); }
+        section { overflow: hidden; display: flex; flex-direction: column; }
+        section.label { border: 0.5pt dashed #666; padding: 3mm; }
+        section h2 { font-size: 15pt; margin: 0 0 1mm; line-height: 1.15; }
+        section p { font-size: 11pt; line-height: 1.25; margin: 0; }
+        section strong { font-size: 13pt; line-height: 1.15; background: #000; color: #fff; padding: 1mm 2mm; margin-bottom: 1.5mm; text-align: center;
+            text-transform: uppercase; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+        section footer { margin-top: auto; }
+        section small { display: block; font-size: 7.5pt; line-height: 1.2; }
+        .c3 section.label { padding: 2mm; } .c3 section h2 { font-size: 12pt; } .c3 section p { font-size: 9pt; }
+        """;
+}

@@ -1,0 +1,77 @@
+namespace Ledger.Exchange.Print;
+
+/// <summary>A page for paper: what stands on it, in order. It is written as plain text for any printer, or as HTML that loads nothing.</summary>
+/// <param name="Title">Its title.</param>
+/// <param name="Blocks">What stands on it.</param>
+public sealed record PrintedPage(string Title, IReadOnlyList<PageBlock> Blocks);
+
+/// <summary>A part of a page.</summary>
+public abstract record PageBlock;
+
+/// <summary>A heading.</summary>
+/// <param name="Text">The heading.</param>
+public sealed record Heading(string Text) : PageBlock;
+
+/// <summary>A sentence or two.</summary>
+/// <param name="Text">The sentences.</param>
+public sealed record Words(string Text) : PageBlock;
+
+/// <summary>Sentences one below the other.</summary>
+/// <param name="Items">The sentences.</param>
+/// <param name="AreCautions">Whether they are cautions, which stand in a frame.</param>
+public sealed record Points(IReadOnlyList<string> Items, bool AreCautions = false) : PageBlock;
+
+/// <summary>Figures large enough to be read in red light at arm's length: 26 points.</summary>
+/// <param name="Items">The figures.</param>
+public sealed record Figures(IReadOnlyList<Figure> Items) : PageBlock;
+
+/// <summary>A figure with what it is of.</summary>
+/// <param name="Value">The figure: 25 ml.</param>
+/// <param name="Label">What it is: syrup.</param>
+/// <param name="Beside">What stands smaller beside it, such as the exact figure; may be empty.</param>
+public sealed record Figure(string Value, string Label, string Beside = "");
+
+/// <summary>Rows and columns.</summary>
+/// <param name="Titles">The titles of the columns.</param>
+/// <param name="Rows">The rows.</param>
+public sealed record Grid(IReadOnlyList<string> Titles, IReadOnlyList<IReadOnlyList<string>> Rows) : PageBlock;
+
+/// <summary>Lines with a box for a pencil before each.</summary>
+/// <param name="Items">What to tick off, in order.</param>
+public sealed record Ticks(IReadOnlyList<string> Items) : PageBlock;
+
+/// <summary>Bare boxes for a pencil, ten in a row.</summary>
+/// <param name="Count">How many.</param>
+public sealed record PencilBoxes(int Count) : PageBlock;
+
+/// <summary>Places to write in.</summary>
+/// <param name="Items">What is written there.</param>
+public sealed record Blanks(IReadOnlyList<string> Items) : PageBlock;
+
+/// <summary>Labels on a sheet of them.</summary>
+/// <param name="Items">The labels.</param>
+/// <param name="Sheet">How the sheet is divided.</param>
+public sealed record Labels(IReadOnlyList<Label> Items, LabelSheet Sheet) : PageBlock;
+
+/// <summary>One label.</summary>
+/// <param name="Title">What must be seen first.</param>
+/// <param name="Lines">What stands below.</param>
+/// <param name="SmallPrint">What stands at the foot.</param>
+/// <param name="Warning">What must not be overlooked; may be empty.</param>
+public sealed record Label(string Title, IReadOnlyList<string> Lines, IReadOnlyList<string> SmallPrint, string Warning = "");
+
+/// <summary>How a sheet of labels is divided.</summary>
+/// <param name="Columns">Labels side by side.</param>
+/// <param name="Rows">Labels one below the other.</param>
+/// <param name="Used">Labels that are gone from the first sheet already.</param>
+public sealed record LabelSheet(int Columns, int Rows, int Used = 0)
+{
+    /// <summary>Two by four: bottles and boxes.</summary>
+    public static LabelSheet Large { get; } = new(2, 4);
+
+    /// <summary>Three by eight: negative sleeves.</summary>
+    public static LabelSheet Small { get; } = new(3, 8);
+
+    /// <summary>Labels on a whole sheet.</summary>
+    public int PerSheet => Columns * Rows;
+}

@@ -1,0 +1,63 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+
+namespace Ledger.Exchange.Print;
+
+/// <summary>A slip beside a bath: a box for each sheet of 8x10 that it can still take, to be crossed out with a pencil.</summary>
+public static class TallySlip
+{
+    private const int MostBoxes = 200;
+
+    /// <summary>The slip of a bath.</summary>
+    /// <param name="reading">The bath as it stands.</param>
+    /// <param name="films">The films that are in the ledger.</param>
+    /// <param name="style">The units of the user.</param>
+    public static PrintedPage Of(BathReading reading, IEnumerable<Item> films, MeasureStyle style)
+    {
+        var bath = reading.Bath;
+        return new(
+            $"Tally of bath {bath.Code}",
+            [
+                new Words($"{bath.Role.Name()} for {bath.Material.Name()}, {bath.WorkingVolume.ToText(style)} of {bath.Item} {bath.Dilution}, "
+                    + $"mixed {Dates.Text(bath.MixedOn)}"),
+                new Words(reading.GoodUntil is { } good ? $"Good until {Dates.Text(good.Date)} at the latest." : "No limit of age is set."),
+                .. Room(reading, style),
+                new Heading("What a sheet counts"),
+                new Grid(
+                    ["film", "format", "area", "boxes"],
+                    [.. films.Where(film => film.Format is not null).Select(film => (IReadOnlyList<string>)
+                    [
+                        film.Name, film.Format!.Code, film.Format.Area.ToText(style),
+                        Scaled.ToText(film.Format.Area.Weighted(film.FixerWeightThousandths).SquareInches / Area.Unit80.SquareInches, 2),
+                    ])]),
+                new Blanks(["clearing test: film", "seconds, fresh", "seconds today", "date"]),
+                new Points([.. UsualCautions.Sentences, UsualCautions.Governs], AreCautions: true),
+            ]);
+    }
+
+    private static IEnumerable<PageBlock> Room(BathReading reading, MeasureStyle style)
+    {
+        if (reading.EndedBy is { } end)
+        {
+            yield return new Words($"It has ended by {end.Name()}: do not use it again.");
+            yield break;
+        }
+
+        if (reading.Remaining is not { } left)
+        {
+            yield return new Words("No capacity is set; a box is a sheet of 8x10, or 80 square inches.");
+            yield return new PencilBoxes(40);
+            yield break;
+        }
+
+        var whole = left.Hundredths / Area.Unit80.Hundredths;
+        yield return new Words(
+            $"{reading.Bath.WorkedWeighted.ToText(style)} of {reading.Bath.TotalCapacity!.Value.ToText(style)} are used "
+            + $"({reading.Bath.Capacity!.Basis}); {left.ToText(style)} are left. A box is a sheet of 8x10, or 80 square inches:");
+        yield return new PencilBoxes((int)Math.Min(MostBoxes, whole));
+        if (whole > MostBoxes)
+            yield return new Words($"{whole - MostBoxes} more boxes have no room on this slip.");
+    }
+}

@@ -1,0 +1,154 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+using Ledger.Core.Planning;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+using Ledger.Terminal.Screens;
+using Ledger.Terminal.Tables;
+using Terminal.Gui.Input;
+
+namespace Ledger.Terminal.Forms;
+
+/// <summary>A session or a trip is planned; below the line stands what it comes to, live.</summary>
+internal sealed class PlanForm : FormModel
+{
+    private const int MostLines = 12;
+    private static readonly string[] _whats = ["session", "trip"];
+    private readonly Holdings _holdings;
+    private readonly List<PlanLineFields> _lines = [];
+
+    public PlanForm(ILedger ledger, KeptPlan? plan)
+        : base(ledger)
+    {
+        _holdings = ledger.HoldingsOn(ledger.Today);
+        Process = new("Process", 16, FieldKind.Choice) { Choices = () => _holdings.Processes.Select(process => process.Name) };
+        Plan.Offer(plan?.Name ?? NextPlan());
+        On.Offer(Dates.Text(plan is not null && plan.On > ledger.Today ? plan.On : ledger.Today));
+        What.Offer(_whats[plan is { IsTrip: true } ? 1 : 0]);
+        Process.Offer(plan is null ? _holdings.Processes.FirstOrDefault()?.Name : plan.Request.Process);
+        Times.Offer(plan?.Request.Times.Text);
+        Bath.Offer(plan?.Request.Bath);
+        Note.Offer(plan?.Note);
+        foreach (var line in plan?.Request.Sheets.Take(MostLines) ?? [])
+            NewLine().Offer(line);
+        if (_lines.Count == 0)
+            Another();
+    }
+
+    public override string Title => "Plan";
+
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "A session or a trip that is to come. One line for each film and group; a holder or a subject spreads its sheets over the batches.",
+        "Below the line stands what it comes to: the batches, the trays, what is short and what would cure it, and what it costs.",
+        "Saving keeps the plan with its day, so that what it will use is counted on. Nothing on the shelf changes.",
+    ];
+
+    public override IReadOnlyList<IReadOnlyList<FormField>> Rows =>
+        [[Plan, On, What], [Process, Times, Bath], [Note], .. _lines.Select(line => line.Fields)];
+
+    public override IReadOnlyList<FormKey> Keys =>
+    [
+        new(Key.F3, "+4 sheets", "adds four sheets to the line with the cursor", AddFour),
+        new(Key.F4, "Line", "adds a line for another film or group", _ => _lines.Count < MostLines ? Another().Sheets : null),
+        new(Key.F5, "Drop", "takes the line with the cursor away", Drop),
+    ];
+
+    public override FormField First => _lines[0].Sheets;
+
+    public FormField Plan { get; } = new("Plan", 14) { Hint = "A name; an open plan of this name is planned anew." };
+
+    public FormField On { get; } = new("for", 10, FieldKind.Date) { Hint = "The day it is planned for; Up and Down change it." };
+
+    public FormField What { get; } = new("as", 8, FieldKind.Choice) { Choices = () => _whats, Hint = "A trip takes film along and develops nothing." };
+
+    public FormField Process { get; }
+
+    public FormField Times { get; } = new("minutes", 16) { Hint = "In place of the process's: 11, or 11 N-1=9 N+1=14." };
+
+    public FormField Bath { get; } = new("bath", 8) { Hint = "The first of a pair; empty for the one that fits." };
+
+    public FormField Note { get; } = new("Note", 50);
+
+    /// <summary>The lines.</summary>
+    public IReadOnlyList<PlanLineFields> Lines => _lines;
+
+    protected override Entry Read(Answers answers) => new PlannedSession
+    {
+        Key = EntryKey,
+        Date = Ledger.Today,
+        Plan = answers.Needed(Plan),
+        On = answers.Date(On),
+        IsTrip = answers.OneOf(What, _whats) == 1,
+        Note = Note.Text.Trim(),
+        Request = new()
+        {
+            Process = Process.Text.Trim(),
+            Times = ReadTimes(answers),
+            Bath = Answers.Optional(Bath),
+            Sheets = [.. Written(answers).Select(line => line.Read(answers))],
+        },
+    };
+
+    protected override IReadOnlyList<Block> More(Entry entry) => entry is PlannedSession { IsTrip: false } planned
+        ? new PlanBlocks(_holdings.Settings).Of(SessionPlanning.Of(planned.Request, _holdings, planned.On))
+        : [];
+
+    private GroupTimes ReadTimes(Answers answers)
+    {
+        if (GroupTimes.Read(Times.Text) is { } times)
+            return times;
+        answers.Problem($"minutes: \"{Times.Text.Trim()}\" is not accepted; write {GroupTimes.Accepted}");
+        return GroupTimes.None;
+    }
+
+    private List<PlanLineFields> Written(Answers answers)
+    {
+        var written = _lines.Where(line => !line.Sheets.IsEmpty).ToList();
+        if (written.Count == 0)
+            answers.Problem("sheets: how many are to be developed? F3 adds four");
+        return written;
+    }
+
+    private PlanLineFields NewLine()
+    {
+        var line = new PlanLineFields(() => _holdings.Items.Where(item => item.Kind == ItemKind.Film).Select(film => film.Code));
+        _lines.Add(line);
+        return line;
+    }
+
+    private PlanLineFields Another()
+    {
+        var before = _lines.LastOrDefault();
+        var line = NewLine();
+        line.Film.Offer(before?.Film.Text ?? _holdings.Items.FirstOrDefault(item => item.Kind == ItemKind.Film)?.Code);
+        line.Group.Offer(before?.Group.Text ?? "N");
+        return line;
+    }
+
+    private FormField? AddFour(FormField? at)
+    {
+        var line = LineOf(at) ?? _lines[^1];
+        line.Add(4);
+        return line.Sheets;
+    }
+
+    private FormField? Drop(FormField? at)
+    {
+        if (_lines.Count < 2 || LineOf(at) is not { } line)
+            return null;
+        _lines.Remove(line);
+        return _lines[^1].Sheets;
+    }
+
+    private PlanLineFields? LineOf(FormField? field) => _lines.Find(line => field is not null && line.Fields.Contains(field));
+
+    private string NextPlan()
+    {
+        var name = "P1";
+        while (_holdings.Plan(name) is not null)
+            name = NextName.After(name);
+        return name;
+    }
+}

@@ -1,0 +1,98 @@
+using System.Globalization;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Planning;
+using Ledger.Core.Sessions;
+using Ledger.Terminal.Forms;
+using Ledger.Terminal.Tables;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>The sessions and trips that are planned, the next one first.</summary>
+/// <param name="ledger">The ledger.</param>
+internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
+{
+    private Holdings _holdings = new(ledger.Today);
+    private List<KeptPlan> _plans = [];
+
+    /// <inheritdoc/>
+    public override string Name => "Plan";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "Sessions and trips that are planned, the next one first. A screen fogs film, so a session is planned here in the light and printed large: "
+        + "`trayledger print mixing-sheet --from-plan` and the plan's name.",
+        "The details show whether there is enough of everything that is still good, the batches in order, what goes into each tray, and what it costs.",
+        "After the session the plan is opened, what differed is changed, and it is saved in one step.",
+    ];
+
+    /// <inheritdoc/>
+    public override string Empty => "Nothing is planned. Press N to plan a session or a trip, P for the processes.";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TableColumn> Columns { get; } =
+    [
+        new("Plan", 16, Least: 8), new("For", 10), new("What", 16, Least: 8), new("Sheets", 6, IsFigure: true), new("Film", 34, Least: 16),
+    ];
+
+    /// <inheritdoc/>
+    public override int Count => _plans.Count;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<ScreenKey> Keys =>
+    [
+        ScreenKey.Letter('N', "New", "plans a session or a trip", _ => new Fill(new PlanForm(Ledger, null))),
+        ScreenKey.Letter('C', "Change", "plans the selected one anew", row => row < 0 ? null : new Fill(new PlanForm(Ledger, _plans[row]))),
+        ScreenKey.Letter('G', "Give up", "ends the selected plan without a session", row => row < 0 ? null : new Fill(new PlanEndingForm(Ledger, _plans[row].Name))),
+        ScreenKey.Letter('P', "Processes", "shows the processes and their steps", _ => new Into(new ProcessesModel(Ledger))),
+    ];
+
+    /// <inheritdoc/>
+    public override string? OpenLabel => "Log it";
+
+    /// <inheritdoc/>
+    public override void Refresh()
+    {
+        _holdings = Ledger.HoldingsOn(Today);
+        _plans = [.. _holdings.Plans];
+    }
+
+    /// <inheritdoc/>
+    public override string IdOf(int row) => _plans[row].Name;
+
+    /// <inheritdoc/>
+    public override string Cell(int row, int column)
+    {
+        var plan = _plans[row];
+        return column switch
+        {
+            0 => plan.Name,
+            1 => Dates.Text(plan.On),
+            2 => plan.IsTrip ? "trip" : plan.Request.Process,
+            3 => plan.Sheets.ToString(CultureInfo.InvariantCulture),
+            _ => string.Join(", ", plan.Request.Sheets.Select(line => $"{line.Count} {line.Film} {line.Group}".TrimEnd())),
+        };
+    }
+
+    /// <inheritdoc/>
+    public override Step? Open(int row) => row < 0 ? null
+        : _plans[row].IsTrip ? new Say($"{_plans[row].Name} is a trip: G ends it when it is over, and a session of its own develops the film.")
+        : new Fill(new SessionForm(Ledger, _plans[row]));
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] : [Facts(_plans[row]), .. Outlook(_plans[row])];
+
+    private Block Facts(KeptPlan plan) => Block.Facts($"{plan.Name}, {Words.Away(NodaTime.Period.DaysBetween(Today, plan.On))}", [
+        ("For", $"{Dates.Text(plan.On)}, {(plan.IsTrip ? "a trip" : plan.Request.Process)}"),
+        ("Times", plan.Request.Times.Text),
+        ("Note", plan.Note),
+        ("Planned", Dates.Text(plan.MadeOn)),
+    ]);
+
+    /// <summary>A trip takes film and no chemistry; a session whose day is past is judged as of today.</summary>
+    private IReadOnlyList<Block> Outlook(KeptPlan plan) => plan.IsTrip
+        ? [Block.Of("It takes along", PlannedDemand.Of(_holdings).Where(known => known.Plan == plan.Name)
+            .Select(known => $"  {known.Quantity.ToText(_holdings.Settings.Style)} of {known.Item}"))]
+        : new PlanBlocks(_holdings.Settings).Of(SessionPlanning.Of(plan.Request, _holdings, plan.On > Today ? plan.On : Today));
+}

@@ -1,0 +1,83 @@
+using System.Globalization;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+using Ledger.Terminal.Forms;
+using Ledger.Terminal.Tables;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>The steps of one process, to be read and edited.</summary>
+/// <param name="ledger">The ledger.</param>
+/// <param name="process">The process's name.</param>
+internal sealed class ProcessStepsModel(ILedger ledger, string process) : TableModel(ledger)
+{
+    private Process? _process;
+
+    /// <inheritdoc/>
+    public override string Name => "Process steps";
+
+    /// <inheritdoc/>
+    public override string Title => $"Process {_process?.VersionName ?? process}";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "The steps of a process in their order. Enter edits the selected one; every change makes a new version of the process, and sessions keep theirs.",
+    ];
+
+    /// <inheritdoc/>
+    public override string Empty => "The process is not there.";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TableColumn> Columns { get; } =
+    [
+        new("Step", 4, IsFigure: true), new("What", 14), new("Item", 14, Least: 8), new("Dilution", 8), new("Amount", 9, IsFigure: true),
+        new("In", 8, IsFigure: true), new("Time", 10, IsFigure: true), new("°C", 4, IsFigure: true),
+    ];
+
+    /// <inheritdoc/>
+    public override int Count => _process?.Steps.Count ?? 0;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<ScreenKey> Keys =>
+    [
+        ScreenKey.Letter('N', "New", "adds a step after the selected one", row => new Fill(new StepForm(Ledger, process, null, row + 2))),
+        ScreenKey.Letter('D', "Drop", "takes the selected step away", row => row < 0 || _process is not { Steps.Count: > 1 } known ? null
+            : new Fill(new DropStepForm(Ledger, known, known.Steps[row]))),
+    ];
+
+    /// <inheritdoc/>
+    public override string? OpenLabel => "Edit";
+
+    /// <inheritdoc/>
+    public override void Refresh() => _process = Ledger.HoldingsOn(Today).Process(process);
+
+    /// <inheritdoc/>
+    public override string IdOf(int row) => _process!.Steps[row].Number.ToString(CultureInfo.InvariantCulture);
+
+    /// <inheritdoc/>
+    public override string Cell(int row, int column)
+    {
+        var step = _process!.Steps[row];
+        return column switch
+        {
+            0 => step.Number.ToString(CultureInfo.InvariantCulture),
+            1 => step.Role.Name(),
+            2 => step.Item ?? "",
+            3 => step.Dilution?.Text ?? "",
+            4 => step.Amount?.ToString() ?? "",
+            5 => step.WorkingVolume?.ToString() ?? "",
+            6 => step.Minutes is { } minutes ? GroupTimes.Clock(minutes) : "",
+            _ => step.Celsius is { } celsius ? Scaled.ToText(celsius, 1) : "",
+        };
+    }
+
+    /// <inheritdoc/>
+    public override Step? Open(int row) => row < 0 ? null : new Fill(new StepForm(Ledger, process, _process!.Steps[row]));
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
+        [Block.Of($"Step {row + 1}, {_process!.Steps[row].Role.Name()}", ProcessesModel.Line(_process.Steps[row]))];
+}

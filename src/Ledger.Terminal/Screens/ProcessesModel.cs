@@ -1,0 +1,87 @@
+using System.Globalization;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+using Ledger.Terminal.Forms;
+using Ledger.Terminal.Tables;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>The processes; the details show the steps, Enter opens them for editing.</summary>
+/// <param name="ledger">The ledger.</param>
+internal sealed class ProcessesModel(ILedger ledger) : TableModel(ledger)
+{
+    private List<Process> _processes = [];
+
+    /// <inheritdoc/>
+    public override string Name => "Processes";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "Your processes: named recipes of steps, from the soak to the last rinse. Enter opens the steps of the selected one for editing.",
+        "A session keeps the version of the process it was run with: changing a process changes no session of the past.",
+    ];
+
+    /// <inheritdoc/>
+    public override string Empty => "No process yet. Press N to write down the first step of one.";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TableColumn> Columns { get; } =
+        [new("Process", 24, Least: 12), new("Version", 7, IsFigure: true), new("Steps", 5, IsFigure: true), new("Developer", 20, Least: 12)];
+
+    /// <inheritdoc/>
+    public override int Count => _processes.Count;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<ScreenKey> Keys =>
+        [ScreenKey.Letter('N', "New", "writes down the first step of a new process", _ => new Fill(new StepForm(Ledger, null, null)))];
+
+    /// <inheritdoc/>
+    public override string? OpenLabel => "Steps";
+
+    /// <inheritdoc/>
+    public override void Refresh() => _processes = [.. Ledger.HoldingsOn(Today).Processes];
+
+    /// <inheritdoc/>
+    public override string IdOf(int row) => _processes[row].Name;
+
+    /// <inheritdoc/>
+    public override string Cell(int row, int column)
+    {
+        var process = _processes[row];
+        return column switch
+        {
+            0 => process.Name,
+            1 => process.Version.ToString(CultureInfo.InvariantCulture),
+            2 => process.Steps.Count.ToString(CultureInfo.InvariantCulture),
+            _ => process.Developer?.Item ?? "",
+        };
+    }
+
+    /// <inheritdoc/>
+    public override Step? Open(int row) => row < 0 ? null : new Into(new ProcessStepsModel(Ledger, _processes[row].Name));
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
+    [
+        Block.Facts(_processes[row].VersionName, _processes[row].Steps.Select(step => ($"  {step.Number} {step.Role.Name()}", (string?)Line(step)))),
+    ];
+
+    /// <summary>A step in one line: "syrup 1+49, 1250 ml, 11 min, 20 °C, per batch".</summary>
+    internal static string Line(ProcessStep step)
+    {
+        var item = $"{step.Item ?? "tap water"} {(step.Amount is { } amount ? amount.ToString() : step.Dilution?.Text)}".Trim();
+        return string.Join(", ", new[]
+        {
+            item,
+            step.WorkingVolume is { } volume ? $"in {volume}" : "",
+            step.VolumesByFormat?.Text ?? "",
+            step.Minutes is { } minutes ? GroupTimes.Clock(minutes) : "",
+            step.Celsius is { } celsius ? $"{Scaled.ToText(celsius, 1)} °C" : "",
+            step.Use == StepUse.Reused ? "a bath that is used again" : step.Item is null ? "" : $"per {step.Per.Name()}",
+            step.Note,
+        }.Where(text => text.Length > 0));
+    }
+}

@@ -1,0 +1,87 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Planning;
+using Ledger.Core.Sessions;
+
+namespace Ledger.Core.Tests.Planning;
+
+public sealed class CanItRunTests
+{
+    [Fact]
+    public void Everything_is_there()
+    {
+        var plan = Plan(Shelves.WithBath(), 8);
+        Assert.True(plan.CanRun);
+        Assert.Empty(plan.Shortages);
+        Assert.Equal(["pan100", "syrup", "stop", "gloves"], plan.Uses.Select(use => use.Item.Code));
+        Assert.Equal("developer, stop, fixer", string.Join(", ", plan.Trays.Select(tray => tray.Name)));
+        Assert.Equal("bath F1", plan.Trays[2].Parts[0].What);
+        Assert.Equal((0, 640), (plan.Baths[0].Before.SquareInches, plan.Baths[0].After.SquareInches));
+    }
+
+    [Fact]
+    public void What_is_short_is_said_with_its_cure()
+    {
+        var ledger = Shelves.WithBath();
+        ledger.Post("count what=syrup found=60ml reason=dregs");
+        var plan = Plan(ledger, 12);
+        var shortage = Assert.Single(plan.Shortages);
+        Assert.Equal(("75 ml", "60 ml", "15 ml"), (shortage.Needed.ToString(), shortage.Available.ToString(), shortage.Missing.ToString()));
+        Assert.Equal("it is enough for the first 2 batches (8 sheets); get 1 pack of 1000 ml", shortage.Cure);
+        Assert.False(plan.Cost.IsComplete);
+    }
+
+    [Fact]
+    public void Without_a_bath_one_is_to_be_mixed()
+    {
+        var plan = Plan(Shelves.Stocked(), 4);
+        Assert.False(plan.CanRun);
+        Assert.Equal("no bath of fix is in use", Assert.Single(plan.Baths).Word);
+    }
+
+    [Fact]
+    public void A_full_pair_is_to_be_rotated_and_at_the_ceiling_both_are_to_be_mixed()
+    {
+        var ledger = Shelves.Stocked();
+        ledger.Post("bath bath=F1 ml=200 date=2026-02-01");
+        ledger.Post("bath bath=F2 ml=200 after=F1 date=2026-02-01");
+        var plan = Plan(ledger, 8);
+        Assert.Equal("F1 would be at 640 sq in of 400 sq in (own)", plan.Baths[0].Word);
+        Assert.StartsWith("rotate: pour out F1, move F2 up to first place, and mix 200 ml of fix 1+4 anew (40 ml)", plan.Baths[0].Proposal, StringComparison.Ordinal);
+        Assert.Contains(plan.Advice, sentence => sentence.StartsWith("F1 would be at", StringComparison.Ordinal));
+
+        ledger.Post("setting setting=rotation-ceiling value=0");
+        Assert.Contains("the ceiling is 0: pour out both", Plan(ledger, 8).Baths[0].Proposal, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_bath_past_its_age_does_not_do()
+    {
+        var plan = Planned(Shelves.WithBath(), new() { Process = "pm", Sheets = [new() { Film = "pan100", Count = 2 }] }, days: 40);
+        Assert.Equal("F1 was good until 2026-04-02 (82 days old)", plan.Baths[0].Word);
+    }
+
+    [Theory]
+    [InlineData("none", "pan100", 4, RefusalKind.Unknown)]
+    [InlineData("pm", "none", 4, RefusalKind.Unknown)]
+    [InlineData("pm", "syrup", 4, RefusalKind.NotAccepted)]
+    [InlineData("pm", "pan100", 0, RefusalKind.NotAccepted)]
+    [InlineData("pm", "pan100", 1001, RefusalKind.NotAccepted)]
+    public void What_cannot_be_planned_is_refused(string process, string film, int count, RefusalKind kind) => Assert.Equal(
+        kind,
+        Assert.IsType<NotPlanned>(SessionPlanning.Of(
+            new() { Process = process, Sheets = [new() { Film = film, Count = count }] }, Shelves.WithBath().Holdings)).Refusal.Kind);
+
+    [Fact]
+    public void All_sheets_of_a_subject_in_one_batch_are_advised_against()
+    {
+        var plan = Planned(
+            Shelves.WithBath(), new() { Process = "pm", Sheets = [new() { Film = "pan100", Count = 2, Subject = "mill race" }, new() { Film = "pan100", Count = 2 }] });
+        Assert.Contains(plan.Advice, sentence => sentence.StartsWith("all 2 sheets of the subject mill race are in batch 1", StringComparison.Ordinal));
+    }
+
+    private static SessionPlan Plan(InMemoryLedger ledger, int sheets) =>
+        Planned(ledger, new() { Process = "pm", Sheets = [new() { Film = "pan100", Count = sheets, Group = "N" }] });
+
+    private static SessionPlan Planned(InMemoryLedger ledger, PlanRequest request, int days = 0) =>
+        Assert.IsType<Planned>(SessionPlanning.Of(request, ledger.Holdings, Some.Today.PlusDays(days))).Plan;
+}

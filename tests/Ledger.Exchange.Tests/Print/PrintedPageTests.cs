@@ -1,0 +1,147 @@
+using System.Text.RegularExpressions;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Planning;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+using Ledger.Exchange.Print;
+using NodaTime;
+
+namespace Ledger.Exchange.Tests.Print;
+
+public sealed partial class PrintedPageTests
+{
+    private const string Hostile = "<script src=https://evil.test/x.js>alert('1')</script>\" onload=\"x\u0007\u202E&";
+
+    [Fact]
+    public void A_page_loads_nothing_from_outside() => Assert.All(All(), page =>
+    {
+        var html = Html(page);
+        Assert.Contains("default-src 'none'", html, StringComparison.Ordinal);
+        Assert.DoesNotMatch(Loads(), html);
+        Assert.StartsWith("<!doctype html>", html, StringComparison.Ordinal);
+        Assert.EndsWith("</html>\n", html, StringComparison.Ordinal);
+    });
+
+    [Fact]
+    public void A_hostile_name_is_text_and_nothing_else() => Assert.All(All(), page =>
+    {
+        var html = Html(page);
+        Assert.DoesNotContain("<script", html, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("\" onload", html, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("&<", html, StringComparison.Ordinal);
+        Assert.DoesNotContain('\u0007', html + Plain(page));
+        Assert.DoesNotContain('\u202E', html + Plain(page));
+    });
+
+    [Fact]
+    public void A_page_that_concerns_chemistry_says_who_has_the_last_word() => Assert.All(
+        All().Where(page => page.Title is not ("Labels for exposed boxes" or "Negative sleeves")), page =>
+        {
+            Assert.Contains("safety data sheet and local rules govern", Html(page), StringComparison.Ordinal);
+            Assert.Contains("Gloves", Html(page), StringComparison.OrdinalIgnoreCase);
+        });
+
+    [Fact]
+    public void An_exposed_box_says_that_it_is_opened_in_total_darkness_only() => Assert.Contains(
+        "OPEN IN TOTAL DARKNESS ONLY", Plain(BoxLabel.Page([BoxLabel.Of(Film(), "N+1", 7, Today)], LabelSheet.Large)), StringComparison.Ordinal);
+
+    [Fact]
+    public void The_figures_of_a_mixing_sheet_have_26_points_and_stand_in_order()
+    {
+        var page = MixingSheet.Of(Plan(), "spring", MeasureStyle.Metric);
+        Assert.Contains(".figures b { font-size: 26pt;", Html(page), StringComparison.Ordinal);
+        var text = Plain(page);
+        Assert.True(text.IndexOf("1. developer", StringComparison.Ordinal) < text.IndexOf("2. fixer", StringComparison.Ordinal));
+        Assert.Contains("25 ml  syrup", text, StringComparison.Ordinal);
+        Assert.Contains("1225 ml  water", text, StringComparison.Ordinal);
+        Assert.Contains("[ ] 1. ", text, StringComparison.Ordinal);
+        Assert.Contains("a dummy", text, StringComparison.Ordinal);
+        Assert.All(text.Split('\n'), line => Assert.InRange(line.Length, 0, 72));
+    }
+
+    [Fact]
+    public void A_sheet_of_labels_begins_where_the_last_one_ended()
+    {
+        var html = Html(BottleLabel.Page([new("one", [], []), new("two", [], [])], LabelSheet.Large with { Used = 7 }));
+        Assert.Equal(2, Regex.Count(html, "class=\"sheet"));
+        Assert.Equal(7, Regex.Count(html, "<section></section>"));
+    }
+
+    private static LocalDate Today { get; } = new(2026, 3, 15);
+
+    private static IEnumerable<PrintedPage> All()
+    {
+        var holdings = Holdings();
+        var bath = holdings.Baths.First();
+        yield return MixingSheet.Of(Plan(), Hostile, MeasureStyle.Metric);
+        yield return BottleLabel.Page(
+            [BottleLabel.Of(bath, holdings.Item(bath.Item)! with { Name = Hostile, Cautions = Hostile }, MeasureStyle.Metric)], LabelSheet.Large);
+        yield return BoxLabel.Page([BoxLabel.Of(Film(), Hostile, null, Today)], LabelSheet.Large);
+        yield return TallySlip.Of(new(bath, bath.MixedOn), [Film()], MeasureStyle.Metric);
+        yield return WallCard.Of(holdings);
+        yield return SleeveLabels.Page(
+            SleeveLabels.Of(
+                new(1, Hostile, Today, Hostile, null, default, "", [new("x", 2, Area.Zero, Money.Zero, Hostile, Fate.Negative, Hostile)]), holdings),
+            LabelSheet.Small);
+    }
+
+    private static Item Film() => new()
+    {
+        Code = "pan", Name = Hostile, Kind = ItemKind.Film, Format = Format.Parse("8x10"), Unit = Unit.Sheet, Pack = new(25, Unit.Sheet),
+    };
+
+    private static SessionPlan Plan() => Assert.IsType<Planned>(SessionPlanning.Of(
+        new() { Process = "tray", Sheets = [new() { Film = "pan", Count = 5, Subject = Hostile, Holder = Hostile }, new() { Film = "pan", Count = 1, Group = "N+1" }] },
+        Holdings())).Plan;
+
+    /// <summary>Hostile names on the shelf; the rules never see them.</summary>
+    private static Holdings Holdings()
+    {
+        var holdings = new Holdings(Today);
+        holdings.Put(Film());
+        holdings.Put(new Item
+        {
+            Code = "syrup", Name = Hostile, Kind = ItemKind.Chemical, Role = ItemRole.Developer, Unit = Unit.Millilitre,
+            Pack = Quantity.Of(1000, Unit.Millilitre), Cautions = Hostile,
+        });
+        holdings.Put(new Item
+        {
+            Code = "fix", Name = Hostile, Kind = ItemKind.Chemical, Role = ItemRole.Fixer, Unit = Unit.Millilitre,
+            Pack = Quantity.Of(1000, Unit.Millilitre), Cautions = Hostile,
+        });
+        holdings.Put(new Process(new(1), "tray",
+        [
+            new()
+            {
+                Number = 1, Role = ItemRole.Developer, Item = "syrup", Dilution = Dilution.Parse("1+49"), Per = StepPer.Batch, Note = Hostile,
+                WorkingVolume = Volume.FromMillilitres(1250), Minutes = 11,
+            },
+            new() { Number = 2, Role = ItemRole.Fixer, Item = "fix", Use = StepUse.Reused, Note = Hostile },
+        ]));
+        holdings.Put(new Core.Baths.Bath
+        {
+            Place = new(200), Code = Hostile, Item = "fix", Role = ItemRole.Fixer, Material = Core.Baths.BathMaterial.Film,
+            WorkingVolume = Volume.FromMillilitres(1500), Dilution = Dilution.Parse("1+4"), MixedOn = Today,
+            Capacity = new(Area.FromSquareInches(2000), Hostile),
+        });
+        return holdings;
+    }
+
+    private static string Html(PrintedPage page)
+    {
+        using var text = new StringWriter { NewLine = "\n" };
+        HtmlPage.Write(page, text);
+        return text.ToString();
+    }
+
+    private static string Plain(PrintedPage page)
+    {
+        using var text = new StringWriter { NewLine = "\n" };
+        PlainPage.Write(page, text);
+        return text.ToString();
+    }
+
+    [GeneratedRegex(@"<(?:script|img|link|iframe|object|embed|audio|video|source|base|form)\b|@import|url\(|\b(?:src|href|srcset)\s*=""", RegexOptions.IgnoreCase)]
+    private static partial Regex Loads();
+}
