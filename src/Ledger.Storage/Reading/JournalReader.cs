@@ -95,7 +95,8 @@ internal sealed class JournalReader(SqliteConnection connection) : IPast
         var row = connection.QueryFirstOrDefault<DevelopedRow>(
             """
             SELECT f.sheet_id AS Sheet, f.negative AS Negative, e.date AS Date,
-                iif(EXISTS (SELECT 1 FROM keeper k JOIN standing_entry ke ON ke.id = k.entry_id WHERE k.sheet_id = f.sheet_id), 'keeper', f.fate) AS Fate
+                iif(EXISTS (SELECT 1 FROM keeper k JOIN standing_entry ke ON ke.id = k.entry_id
+                    WHERE k.sheet_id = f.sheet_id), 'keeper', f.fate) AS Fate
             FROM sheet_fate f JOIN standing_entry e ON e.id = f.entry_id
             WHERE f.negative = @sheet OR f.sheet_id = @id
             """,
