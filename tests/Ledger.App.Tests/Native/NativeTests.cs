@@ -27,6 +27,7 @@ public sealed class NativeTests(PublishedBinary binary) : IClassFixture<Publishe
         var ledger = Demo();
         Assert.Contains("pan100", Do("--file", ledger, "record", "count", "pan100", "60", "--reason", "miscounted"));
         Do("--file", ledger, "check");
+        Assert.Contains("BEGIN:VALARM", Do("--file", ledger, "calendar", "-"), StringComparison.Ordinal);
         Do("--file", ledger, "export", Path.Combine(binary.Folder, Guid.NewGuid().ToString("N")));
         Do("--file", ledger, "backup", Path.Combine(binary.Folder, Guid.NewGuid().ToString("N")));
     }

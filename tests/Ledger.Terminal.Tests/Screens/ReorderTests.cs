@@ -48,7 +48,7 @@ public sealed class ReorderTests : IDisposable
             "2 |##-#oo-o",
             "  |## #oo o",
             "0 +----....",
-            "         ^",
+            "          ^",
         ], chart.Lines(20));
     }
 
