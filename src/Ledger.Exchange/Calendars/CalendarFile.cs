@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Text;
 using Ical.Net;
 using Ical.Net.CalendarComponents;
@@ -36,6 +37,11 @@ public static class CalendarFile
     /// <summary>The identity of a reminder: its kind and subject, whatever its date.</summary>
     internal static string Uid(Reminder reminder) => $"{reminder.Kind.Name()}.{Uri.EscapeDataString(reminder.Subject)}@trayledger";
 
+    /// <remarks>Ical.Net makes copies of these by reflection, so a native binary must keep their constructors.</remarks>
+    [DynamicDependency(DynamicallyAccessedMemberTypes.All, typeof(Trigger))]
+    [DynamicDependency(DynamicallyAccessedMemberTypes.All, typeof(CalDateTime))]
+    [DynamicDependency(DynamicallyAccessedMemberTypes.All, typeof(Alarm))]
+    [DynamicDependency(DynamicallyAccessedMemberTypes.All, typeof(CalendarEvent))]
     private static CalendarEvent ToEvent(Reminder reminder, Instant now)
     {
         var stamp = now.ToDateTimeUtc();

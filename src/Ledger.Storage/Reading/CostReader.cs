@@ -160,7 +160,8 @@ internal sealed class CostReader(SqliteConnection connection)
             Area.FromHundredths(done?.After ?? 0),
             [.. lines[row.Number]])
         {
-            OtherBathsUsedUp = new(work[row.Number].Where(part => part.PlaceId != row.Bath).Sum(part => UsedUp(part, baths, added).Millionths)),
+            OtherBathsUsedUp = new(
+                work[row.Number].Where(part => part.PlaceId != row.Bath).Sum(part => UsedUp(part, baths, added).Millionths)),
         };
     }
 

@@ -110,12 +110,15 @@ internal sealed class JournalReader(SqliteConnection connection) : IPast
     public int? FreshClearing(string film, Core.Stock.PlaceId bath) => new BathLogReader(connection).FreshClearing(film, bath.Value);
 
     public bool HasOrder(string order) => connection.ExecuteScalar<long>(
-        "SELECT EXISTS (SELECT 1 FROM purchase_order o JOIN standing_entry e ON e.id = o.entry_id WHERE o.code = @order)", new { order }) == 1;
+        "SELECT EXISTS (SELECT 1 FROM purchase_order o JOIN standing_entry e ON e.id = o.entry_id WHERE o.code = @order)",
+        new { order }) == 1;
 
     public long? FirstUseOfOrderPlacedBy(long number) => connection.QueryFirstOrDefault<long?>(
         """
         SELECT min(e.id) FROM standing_entry e
-        WHERE e.id IN (SELECT entry_id FROM order_delivery WHERE order_id = @number UNION ALL SELECT entry_id FROM order_line_change WHERE order_id = @number)
+        WHERE e.id IN (
+            SELECT entry_id FROM order_delivery WHERE order_id = @number
+            UNION ALL SELECT entry_id FROM order_line_change WHERE order_id = @number)
         """,
         new { number });
 
