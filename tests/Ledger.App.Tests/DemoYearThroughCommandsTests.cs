@@ -5,16 +5,8 @@ using Ledger.Exchange.Import;
 namespace Ledger.App.Tests;
 
 /// <summary>The whole demo year, typed entry by entry, against the same year from its CSV files.</summary>
-public class DemoYearThroughCommandsTests
+public sealed class DemoYearThroughCommandsTests(TypedYear year) : IClassFixture<TypedYear>
 {
-    private static readonly Lazy<Darkroom> _typed = new(() =>
-    {
-        var room = new Darkroom();
-        foreach (var entry in DemoYear.Read(room.Today))
-            room.Do(Spoken.Of(entry));
-        return room;
-    });
-
     [Theory]
     [InlineData("today")]
     [InlineData("shelf")]
@@ -30,15 +22,15 @@ public class DemoYearThroughCommandsTests
     public void What_is_typed_gives_the_same_as_what_is_imported(params string[] what)
     {
         using var imported = Darkroom.WithDemoYear();
-        Assert.Equal(imported.Do(["show", .. what, "--json"]), _typed.Value.Do(["show", .. what, "--json"]));
-        Assert.Equal(imported.Do(["show", .. what]), _typed.Value.Do(["show", .. what]));
+        Assert.Equal(imported.Do(["show", .. what, "--json"]), year.Room.Do(["show", .. what, "--json"]));
+        Assert.Equal(imported.Do(["show", .. what]), year.Room.Do(["show", .. what]));
     }
 
     [Fact]
     public void The_years_totals_are_those_of_its_description()
     {
-        var sessions = _typed.Value.Run("show", "sessions", "--json").Json.GetProperty("sessions").EnumerateArray().ToList();
-        var pan = _typed.Value.Run("show", "costs", "--film", "pan100", "--json").Json;
+        var sessions = year.Room.Run("show", "sessions", "--json").Json.GetProperty("sessions").EnumerateArray().ToList();
+        var pan = year.Room.Run("show", "costs", "--film", "pan100", "--json").Json;
 
         Assert.Equal(22, sessions.Count);
         Assert.Equal(9600, sessions.Sum(session => session.GetProperty("areaSqIn").GetDecimal()));
@@ -53,7 +45,7 @@ public class DemoYearThroughCommandsTests
     [Fact]
     public void The_bath_in_use_has_ended_by_age_with_almost_half_of_its_capacity_left()
     {
-        var bath = _typed.Value.Run("show", "baths", "--json").Json.GetProperty("baths").EnumerateArray()
+        var bath = year.Room.Run("show", "baths", "--json").Json.GetProperty("baths").EnumerateArray()
             .Single(bath => !bath.GetProperty("standsSecond").GetBoolean());
 
         Assert.Equal(1600, bath.GetProperty("weightedAreaSqIn").GetDecimal());
@@ -66,8 +58,22 @@ public class DemoYearThroughCommandsTests
     [Fact]
     public void The_typed_file_passes_its_check()
     {
-        var report = _typed.Value.Run("check", "--json").Json;
+        var report = year.Room.Run("check", "--json").Json;
         Assert.True(report.GetProperty("ok").GetBoolean());
-        Assert.Equal(DemoYear.Read(_typed.Value.Today).Count, report.GetProperty("entries").GetInt32());
+        Assert.Equal(DemoYear.Read(year.Room.Today).Count, report.GetProperty("entries").GetInt32());
     }
+}
+
+/// <summary>The demo year, typed once for all tests that look at it.</summary>
+public sealed class TypedYear : IDisposable
+{
+    public TypedYear()
+    {
+        foreach (var entry in DemoYear.Read(Room.Today))
+            Room.Do(Spoken.Of(entry));
+    }
+
+    internal Darkroom Room { get; } = new();
+
+    public void Dispose() => Room.Dispose();
 }

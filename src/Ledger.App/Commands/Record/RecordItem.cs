@@ -49,7 +49,11 @@ internal sealed class RecordItem : RecordCommand
             """)
     {
         Arguments.Add(_code);
-        AddOwn([_name, _kind, _role, _format, _unit, _pack, .. _use.All, .. _keeping.All, .. _handling.All, .. _order.All, _formula, _cautions]);
+        AddOwn(
+        [
+            _name, _kind, _role, _format, _unit, _pack,
+            .. _use.All, .. _keeping.All, .. _handling.All, .. _order.All, _formula, _cautions,
+        ]);
     }
 
     protected override Entry Read(ParseResult parse, EntryFrame frame, Holdings holdings)

@@ -67,7 +67,8 @@ internal static class CostPartsText
         output.WriteProse(
             next.Estimate is { } cost
                 ? $"Another session like {next.Like} would cost {cost.Total.Rounded()} at today's lots, "
-                    + $"{cost.PerSheet?.Rounded() ?? "-"} for each of {cost.Sheets}: film {cost.Film.Rounded()}, chemistry {(cost.Developer + cost.OtherChemistry).Rounded()}, "
+                    + $"{cost.PerSheet?.Rounded() ?? "-"} for each of {cost.Sheets}: film {cost.Film.Rounded()}, "
+                    + $"chemistry {(cost.Developer + cost.OtherChemistry).Rounded()}, "
                     + $"baths {cost.Baths.Rounded()}, supplies {cost.Supplies.Rounded()}."
                 : $"Another session like {next.Like} could not be held today: {next.Obstacle}.",
             view.Width);

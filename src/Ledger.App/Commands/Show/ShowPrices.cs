@@ -68,7 +68,9 @@ internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
     }
 
     private static string Change(LotPrice price, LotPrice? earlier) =>
-        earlier is null || price.PercentMoreThan(earlier) is not { } percent ? "" : $"{(percent > 0 ? "+" : "")}{Scaled.ToText(percent, 1)} %";
+        earlier is null || price.PercentMoreThan(earlier) is not { } percent
+            ? ""
+            : $"{(percent > 0 ? "+" : "")}{Scaled.ToText(percent, 1)} %";
 
     private static IEnumerable<(LotPrice Price, LotPrice? Earlier)> WithEarlier(IReadOnlyList<LotPrice> prices) =>
         prices.Select((price, i) => (price, i > 0 && prices[i - 1].Item == price.Item ? prices[i - 1] : null));

@@ -19,7 +19,8 @@ internal sealed class ShowToday : ShowCommand<IReadOnlyList<Notice>>
     public ShowToday(Workbench bench)
         : base(bench, "today", "What needs you, most pressing first, and what could be developed today.") => Options.Add(_exitCode);
 
-    protected override IReadOnlyList<Notice> Read(View view, ParseResult parse) => TodayReading.Of(view.Holdings, ReorderReading.Of(view.Ledger, view.Holdings));
+    protected override IReadOnlyList<Notice> Read(View view, ParseResult parse) =>
+        TodayReading.Of(view.Holdings, ReorderReading.Of(view.Ledger, view.Holdings));
 
     protected override int Status(IReadOnlyList<Notice> notices, ParseResult parse) =>
         parse.GetValue(_exitCode) && notices.Any(notice => notice.Severity is Severity.Act or Severity.Soon)
