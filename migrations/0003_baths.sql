@@ -1,6 +1,6 @@
 -- What is learned about baths, what bottles and lots need to know about their lives, stock solutions, waste jugs.
 
-INSERT INTO place (id, kind, code) VALUES (7, 'mixing', 'mixing');
+INSERT INTO place (id, kind, code) VALUES (7, 'mixing', 'mixing'), (8, 'prints', 'prints');
 
 -- The settings of an item that only some have.
 CREATE TABLE item_handling (
@@ -142,8 +142,9 @@ CREATE INDEX print_session_by_code ON print_session (code);
 CREATE TABLE print_sheets (
     entry_id INTEGER NOT NULL REFERENCES print_session (entry_id),
     number   INTEGER NOT NULL,
-    lot_id   INTEGER NOT NULL REFERENCES lot (id),
-    sheets   INTEGER NOT NULL CHECK (sheets > 0),
+    item_id  INTEGER NOT NULL REFERENCES item (id),
+    sheets   INTEGER NOT NULL CHECK (sheets >= 0),
+    strips   INTEGER NOT NULL CHECK (strips >= 0),
     area     INTEGER NOT NULL CHECK (area >= 0),
     cost     INTEGER NOT NULL CHECK (cost >= 0),
     purpose  TEXT NOT NULL CHECK (purpose IN ('final', 'work', 'strip')),

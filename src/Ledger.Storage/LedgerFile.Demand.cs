@@ -8,7 +8,8 @@ namespace Ledger.Storage;
 public sealed partial class LedgerFile : IDemandRecord
 {
     /// <inheritdoc/>
-    public IReadOnlyList<DemandSeries> Demand(LocalDate asOf, int periodDays) => Guard(() => new DemandReader(_connection).Demand(asOf, periodDays));
+    public IReadOnlyList<DemandSeries> Demand(LocalDate asOf, int periodDays) =>
+        Guard(() => new DemandReader(_connection).Demand(asOf, periodDays));
 
     /// <inheritdoc/>
     public IReadOnlyList<DeliveryTime> DeliveryTimes(LocalDate asOf) => Guard(() => new DemandReader(_connection).DeliveryTimes(asOf));

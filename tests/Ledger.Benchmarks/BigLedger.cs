@@ -1,6 +1,7 @@
 using System.Globalization;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
+using Ledger.Core.Stock;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
 using Microsoft.Data.Sqlite;
@@ -89,6 +90,107 @@ internal static class BigLedger
                     FROM series, first, box WHERE box.code IN ('pan100', 'syrup', 'citric-stop', 'gloves');
                 INSERT INTO session_sheets (entry_id, number, line, lot_id, sheets, area, cost, "group", fate, note)
                     SELECT first.id + i, 1, 1, box.lot_id, 1, 100, 0, 'N', 'negative', '' FROM series, first, box WHERE box.code = 'pan100';
+                COMMIT;
+                """;
+            command.CommandTimeout = 0;
+            command.ExecuteNonQuery();
+        }
+
+        return LedgerFile.Open(path, Clock);
+    }
+
+    /// <summary>
+    /// A ledger of so many years with so many movements of sessions, spread evenly, and a new bath each month; filled by plain SQL, since
+    /// only reading is measured on it. The first year is 2010.
+    /// </summary>
+    public static LedgerFile OfYears(int years, int movements)
+    {
+        var path = NewPath();
+        WithStock(path).Dispose();
+        using (var connection = new SqliteConnection($"Data Source={path};Pooling=False"))
+        {
+            connection.Open();
+            using var command = connection.CreateCommand();
+            command.CommandText = $"""
+                BEGIN IMMEDIATE;
+                CREATE TEMP TABLE month AS
+                    WITH RECURSIVE n(i) AS (SELECT 0 UNION ALL SELECT i + 1 FROM n WHERE i < {years * 12 - 1}) SELECT i FROM n;
+                CREATE TEMP TABLE box AS SELECT i.code, c.place_id, c.lot_id FROM container c JOIN item i ON i.id = c.item_id;
+                CREATE TEMP TABLE first_bath AS SELECT * FROM bath LIMIT 1;
+                INSERT INTO entry (key, kind, date, recorded_at, summary, note)
+                    SELECT 'bulk-bath-' || i, 'bath', date('2010-01-01', i || ' months'), '2025-01-01T00:00:00.000Z', 'bath', '' FROM month;
+                INSERT INTO entry (key, kind, date, recorded_at, summary, note)
+                    SELECT 'bulk-end-' || i, 'discard', date('2010-02-01', i || ' months', '-1 day'), '2025-01-01T00:00:00.000Z', 'end', '' FROM month;
+                INSERT INTO place (id, kind, code, entry_id)
+                    SELECT 100000 + i, 'bath', 'M' || i, e.id FROM month JOIN entry e ON e.key = 'bulk-bath-' || i;
+                INSERT INTO bath (place_id, entry_id, item_id, role, material, working_volume, dilution, capacity_per_litre, capacity_basis, rotations)
+                    SELECT 100000 + i, e.id, b.item_id, b.role, b.material, b.working_volume, b.dilution, b.capacity_per_litre, b.capacity_basis, 0
+                    FROM month JOIN entry e ON e.key = 'bulk-bath-' || i, first_bath b;
+                INSERT INTO movement (entry_id, lot_id, from_place, to_place, quantity, value)
+                    SELECT e.id, box.lot_id, box.place_id, 100000 + i, 300000, 4770000
+                    FROM month JOIN entry e ON e.key = 'bulk-bath-' || i, box WHERE box.code = 'rapidfix';
+                INSERT INTO bath_end (place_id, entry_id, reason)
+                    SELECT 100000 + i, e.id, 'spent' FROM month JOIN entry e ON e.key = 'bulk-end-' || i;
+                CREATE TEMP TABLE first AS SELECT max(id) AS id FROM entry;
+                CREATE TEMP TABLE series AS
+                    WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < {movements / 4})
+                    SELECT i, date('2010-01-01', (i * {years * 365 - 1} / {movements / 4}) || ' days') AS day FROM n;
+                INSERT INTO entry (key, kind, date, recorded_at, summary, note)
+                    SELECT 'bulk-' || i, 'session', day, '2025-01-01T00:00:00.000Z', 'session B' || i, '' FROM series ORDER BY i;
+                INSERT INTO session (entry_id, code, process, bath_id, developer)
+                    SELECT first.id + i, 'B' || i, 'film', 100000 + (substr(day, 1, 4) - 2010) * 12 + substr(day, 6, 2) - 1, 25000 FROM series, first;
+                INSERT INTO bath_work (entry_id, place_id, is_first, area, weighted)
+                    SELECT entry_id, bath_id, 1, 100, 100 FROM session, first WHERE entry_id > first.id;
+                INSERT INTO movement (entry_id, lot_id, from_place, to_place, quantity, value)
+                    SELECT first.id + i, box.lot_id, box.place_id, iif(box.code = 'pan100', 2, 4), 1, iif(box.code = 'pan100', 7000000, 1000)
+                    FROM series, first, box WHERE box.code IN ('pan100', 'syrup', 'citric-stop', 'gloves');
+                INSERT INTO session_sheets (entry_id, number, line, lot_id, sheets, area, cost, "group", fate, note)
+                    SELECT first.id + i, 1, 1, box.lot_id, 1, 100, 7000000, 'N', 'negative', '' FROM series, first, box WHERE box.code = 'pan100';
+                COMMIT;
+                """;
+            command.CommandTimeout = 0;
+            command.ExecuteNonQuery();
+        }
+
+        return LedgerFile.Open(path, Clock);
+    }
+
+    /// <summary>Supplies of which every week uses some, in amounts that differ; filled by plain SQL, since only reading is measured on it.</summary>
+    public static LedgerFile WithWeeklyUse(int items, int weeks)
+    {
+        var path = NewPath();
+        using (var ledger = LedgerFile.Open(path, Clock))
+        {
+            var first = ledger.Today.PlusWeeks(-weeks);
+            var entries = Enumerable.Range(0, items).SelectMany(i => new Entry[]
+            {
+                new ItemDefinition
+                {
+                    Key = $"item-{i}", Date = first, Item = new()
+                    {
+                        Code = $"item{i}", Name = $"Supply {i}", Kind = ItemKind.Supply, Unit = Unit.Piece, Pack = new(1_000_000, Unit.Piece),
+                        LeadTimeDays = 7 + i % 40, ServiceLevel = 0.95m,
+                    },
+                },
+                new Receipt { Key = $"receipt-{i}", Date = first, Item = $"item{i}", Packs = 1, Price = Money.Of(1000), Currency = "EUR" },
+            });
+            if (ledger.Import(entries, dryRun: false, null, default).Refused is [var refused, ..])
+                throw new InvalidOperationException(refused.Refusal.Sentence);
+        }
+
+        using (var connection = new SqliteConnection($"Data Source={path};Pooling=False"))
+        {
+            connection.Open();
+            using var command = connection.CreateCommand();
+            command.CommandText = $"""
+                BEGIN IMMEDIATE;
+                CREATE TEMP TABLE week AS WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < {weeks}) SELECT i FROM n;
+                CREATE TEMP TABLE first AS SELECT max(id) AS id, min(date) AS day FROM entry;
+                INSERT INTO entry (key, kind, date, recorded_at, summary, note)
+                    SELECT 'week-' || i, 'session', date(first.day, (i * 7) || ' days'), '2025-01-01T00:00:00.000Z', 'week ' || i, '' FROM week, first;
+                INSERT INTO movement (entry_id, lot_id, from_place, to_place, quantity, value)
+                    SELECT first.id + i, c.lot_id, c.place_id, 4, 1 + (i * 7919 + c.item_id * 104729) % 17, 0
+                    FROM week, first, container c WHERE (i * 31 + c.item_id * 17) % 5 < 3;
                 COMMIT;
                 """;
             command.CommandTimeout = 0;

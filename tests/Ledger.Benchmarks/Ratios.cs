@@ -11,7 +11,7 @@ internal static class Ratios
     {
         output.WriteLine("| measured | value | aim |");
         output.WriteLine("|---|---|---|");
-        foreach (var row in ReadingRatios().Concat(ImportRatio()).Concat(NativeRatios(Path.GetFullPath(binary))))
+        foreach (var row in ReadingRatios().Concat(CostRatio()).Concat(ReorderRatio()).Concat(ImportRatio()).Concat(NativeRatios(Path.GetFullPath(binary))))
             output.WriteLine(row);
     }
 
@@ -24,6 +24,27 @@ internal static class Ratios
         yield return Ratio("sessions page, 1,000,000 movements : 10,000", () => large.Sessions(large.Today, null, 200), () => small.Sessions(small.Today, null, 200), 50, "1.5");
         File.Delete(small.Path);
         File.Delete(large.Path);
+    }
+
+    /// <summary>The costs of one year: what the nine others hold must not matter.</summary>
+    private static IEnumerable<string> CostRatio()
+    {
+        using var one = BigLedger.OfYears(1, 100_000);
+        using var ten = BigLedger.OfYears(10, 1_000_000);
+        yield return Ratio(
+            "`show costs` of a year inside ten, 1,000,000 movements : of the only year, 100,000",
+            () => ReadingBenchmarks.CostsOf(ten, 2014), () => ReadingBenchmarks.CostsOf(one, 2010), 9, "2");
+        File.Delete(one.Path);
+        File.Delete(ten.Path);
+    }
+
+    private static IEnumerable<string> ReorderRatio()
+    {
+        using var ledger = BigLedger.WithWeeklyUse(items: 200, weeks: 520);
+        yield return Ratio(
+            "`show reorder` of 200 items with ten years of weeks : `show shelf`",
+            () => ReorderBenchmarks.ReorderOf(ledger), () => ReadingBenchmarks.ShelfOf(ledger), 10, "40");
+        File.Delete(ledger.Path);
     }
 
     /// <summary>100,000 session lines from CSV, against the sqlite3 shell that inserts the very same rows into the same tables.</summary>

@@ -37,6 +37,12 @@ public class ReadingBenchmarks : IDisposable
     [Benchmark]
     public bool CostsOfTheLastMonth() => new CostReading(_ledger.Costs(_ledger.Today.PlusDays(-30), _ledger.Today)).Reconciles;
 
+    internal static Core.Measures.Money CostsOf(LedgerFile ledger, int year)
+    {
+        var costs = new CostReading(ledger.Costs(new(year, 1, 1), new(year, 12, 31)));
+        return costs.Reconciles && costs.Film > Core.Measures.Money.Zero ? costs.Used : throw new InvalidOperationException($"{year} does not reconcile");
+    }
+
     internal static int ShelfOf(LedgerFile ledger)
     {
         var holdings = ledger.HoldingsOn(ledger.Today);

@@ -15,6 +15,7 @@ internal sealed class Names : Argument<string[]>
 
     public IReadOnlyList<string> In(ParseResult parse) =>
     [
-        .. parse.GetRequiredValue(this).SelectMany(name => name.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)),
+        .. parse.GetRequiredValue(this)
+            .SelectMany(name => name.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)),
     ];
 }

@@ -41,7 +41,9 @@ internal static class SheetsPhrase
             $"\"{word}\" is neither a fate ({string.Join(", ", Fates.Names)}) nor an amount of developer, and the group is {line.Group}"),
     };
 
-    /// <summary>A box has a stroke in its name (pan100/3), a side has none (E07-2); the box of exposed sheets is named by its group.</summary>
+    /// <summary>
+    /// A box has a stroke in its name (pan100/3), a side has none (E07-2); the box of exposed sheets is named by its group.
+    /// </summary>
     private static SessionLine From(string source, Phrase phrase, SessionLine line)
     {
         if (source.Equals("exposed", StringComparison.OrdinalIgnoreCase))

@@ -91,7 +91,8 @@ public sealed record BathReading
         if (GoodUntil is { } limit && limit.IsPast(_today))
             yield return new(BathEnd.Age, limit.Date.PlusDays(1), $"{limit.Rule.Name()} over");
         if (Bath.ClearingTests.FirstOrDefault(test => test.IsSpentAt(Bath.Limits.SpentMultipleThousandths)) is { } test)
-            yield return new(BathEnd.Test, test.Date, $"{test.Film} cleared in {test.Seconds:0.#} s, {test.Ratio:0.00} times the fresh time");
+            yield return new(
+                BathEnd.Test, test.Date, $"{test.Film} cleared in {test.Seconds:0.#} s, {test.Ratio:0.00} times the fresh time");
         if (Bath.SilverReadings.FirstOrDefault(silver => silver.MilligramsPerLitre >= Bath.Limits.SilverMilligramsPerLitre) is { } reading)
             yield return new(BathEnd.Test, reading.Date, $"{reading.GramsPerLitre:0.###} g of silver per litre");
         if (Bath.Observations.FirstOrDefault(seen => seen.EndsUse) is { } sign)
@@ -106,7 +107,8 @@ public sealed record BathReading
         if (Remaining is { } left && DayAfter(left.Hundredths, perDay) is { } filled)
             yield return new(BathEnd.Area, filled, $"{Bath.Capacity!.Basis} capacity");
         if (Clearing.ReachedAt is { } at
-            && DayAfter((at - (double)ThroughputSquareInchesPerLitre) * (double)Bath.WorkingVolume.Litres * Area.PerSquareInch, perDay) is { } slow)
+            && (at - (double)ThroughputSquareInchesPerLitre) * (double)Bath.WorkingVolume.Litres * Area.PerSquareInch is var ahead
+            && DayAfter(ahead, perDay) is { } slow)
             yield return new(BathEnd.Test, slow, "line through the clearing tests");
     }
 

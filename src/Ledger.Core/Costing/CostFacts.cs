@@ -28,6 +28,9 @@ public sealed record CostFacts(
     IReadOnlyList<BathUse> Baths,
     IReadOnlyList<SessionUse> Sessions)
 {
+    /// <summary>What print sessions used: paper, and their part of the baths for paper.</summary>
+    public Money Printing { get; init; }
+
     /// <summary>What was thrown away unused or found missing, day by day; what a count found in excess is less than nothing.</summary>
     public IReadOnlyList<StockLoss> Losses { get; init; } = [];
 }
@@ -89,7 +92,11 @@ public sealed record SessionUse(
     IReadOnlyList<FilmUse> Lines)
 {
     /// <summary>The part of the bath's cost that this session's area used up.</summary>
-    public Money BathUsedUp => Bath is null ? Money.Zero : Bath.UsedUpBy(BathWorkAfter) - Bath.UsedUpBy(BathWorkBefore);
+    public Money BathUsedUp =>
+        OtherBathsUsedUp + (Bath is null ? Money.Zero : Bath.UsedUpBy(BathWorkAfter) - Bath.UsedUpBy(BathWorkBefore));
+
+    /// <summary>The part that its area used up of the other baths it went through.</summary>
+    public Money OtherBathsUsedUp { get; init; }
 }
 
 /// <summary>Sheets of one lot and one fate in a session.</summary>

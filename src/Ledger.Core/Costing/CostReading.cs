@@ -72,7 +72,7 @@ public sealed class CostReading
     public bool Reconciles => Spent == Used + OnHand + StillInBaths;
 
     /// <summary>All that is gone: film, chemistry, supplies and waste.</summary>
-    public Money Used => Film + Chemistry + Supplies + Waste;
+    public Money Used => Film + Chemistry + Supplies + Waste + Facts.Printing;
 
     /// <summary>The cost of every developed sheet, in order.</summary>
     public IReadOnlyList<SheetCost> Sheets => _sheets;

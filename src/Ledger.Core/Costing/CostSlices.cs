@@ -9,7 +9,7 @@ namespace Ledger.Core.Costing;
 /// <summary>Divides the costs of a period, so that nothing of it is left out.</summary>
 public static class CostSlices
 {
-    /// <summary>Where stock that was thrown away, and baths that were poured out, stand when the costs are divided by film or session.</summary>
+    /// <summary>Where what belongs to no film or session stands: stock that was thrown away, baths that were poured out.</summary>
     public const string Elsewhere = "other stock";
 
     /// <summary>film, session, month, year.</summary>
@@ -36,7 +36,8 @@ public static class CostSlices
         foreach (var bath in reading.Facts.Baths.Where(bath => bath.HasEnded))
             In(grouping is CostGrouping.Film or CostGrouping.Session ? Elsewhere : Time(bath.EndedOn ?? reading.Facts.To, grouping))
                 .NeverUsed += bath.NeverUsed;
-        var slices = parts.Select(part => part.Value.ToSlice(part.Key, reading)).Where(slice => slice.Used != Money.Zero || slice.PerSheet.SheetsUsed != 0);
+        var slices = parts.Select(part => part.Value.ToSlice(part.Key, reading))
+            .Where(slice => slice.Used != Money.Zero || slice.PerSheet.SheetsUsed != 0);
         return grouping == CostGrouping.Session
             ? [.. slices.OrderBy(slice => slice.Name == Elsewhere)]
             : [.. slices.OrderBy(slice => slice.Name == Elsewhere).ThenBy(slice => slice.Name, StringComparer.OrdinalIgnoreCase)];

@@ -15,7 +15,7 @@ public sealed class Revaluation
     private readonly Dictionary<string, Running> _items = new(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Revalues a period.</summary>
-    /// <param name="moves">What came into the stock and left it, from the first day of the ledger to the last of the period, in order.</param>
+    /// <param name="moves">What came into the stock and left it from the ledger's first day to the last of the period, in order.</param>
     /// <param name="formula">The formula.</param>
     /// <param name="from">The first day of the period.</param>
     public Revaluation(IEnumerable<StockMove> moves, CostFormula formula, LocalDate from)
@@ -29,7 +29,10 @@ public sealed class Revaluation
 
     /// <summary>The items by kind and name.</summary>
     public IReadOnlyList<ItemValue> Items =>
-        [.. _items.Values.Select(item => item.ToValue()).OrderBy(item => item.Kind).ThenBy(item => item.Item, StringComparer.OrdinalIgnoreCase)];
+    [
+        .. _items.Values.Select(item => item.ToValue())
+            .OrderBy(item => item.Kind).ThenBy(item => item.Item, StringComparer.OrdinalIgnoreCase),
+    ];
 
     /// <summary>Whether every item's figures add up.</summary>
     public bool Reconciles => Items.All(item => item.Before + item.Bought + item.Mixed == item.Used + item.Lost + item.OnHand);

@@ -2,7 +2,9 @@ using System.Globalization;
 
 namespace Ledger.Core.Film;
 
-/// <summary>How negatives are numbered: YYYY or YY stands for the year, a run of # for the running number. YYYY-### gives 2025-014.</summary>
+/// <summary>
+/// How negatives are numbered: YYYY or YY stands for the year, a run of # for the running number. YYYY-### gives 2025-014.
+/// </summary>
 public sealed record NegativePattern
 {
     private const int LongestText = 40;

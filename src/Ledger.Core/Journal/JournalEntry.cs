@@ -48,6 +48,9 @@ public interface IPast
     /// </summary>
     int? FreshClearing(string film, Stock.PlaceId bath) => null;
 
+    /// <summary>Whether a print session of that name stands in the journal and was not reversed.</summary>
+    bool HasPrintSession(string session) => false;
+
     /// <summary>Whether an order of that name was ever placed and its placing not reversed.</summary>
     bool HasOrder(string order);
 

@@ -3,7 +3,9 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal;
 
-/// <summary>What the ledger knows of buying on one day: the orders of which something is still to come, price rises ahead, order terms.</summary>
+/// <summary>
+/// What the ledger knows of buying on one day: the orders of which something is still to come, price rises ahead, order terms.
+/// </summary>
 public sealed class OrderBook
 {
     private readonly Dictionary<string, Order> _orders = new(StringComparer.OrdinalIgnoreCase);
@@ -11,10 +13,12 @@ public sealed class OrderBook
     private readonly List<PriceRise> _rises = [];
 
     /// <summary>The open orders, the earliest first.</summary>
-    public IEnumerable<Order> Open => _orders.Values.OrderBy(order => order.PlacedOn).ThenBy(order => order.Code, StringComparer.OrdinalIgnoreCase);
+    public IEnumerable<Order> Open => _orders.Values.OrderBy(order => order.PlacedOn)
+        .ThenBy(order => order.Code, StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The announced price rises, the earliest first.</summary>
-    public IEnumerable<PriceRise> PriceRises => _rises.OrderBy(rise => rise.From).ThenBy(rise => rise.Item, StringComparer.OrdinalIgnoreCase);
+    public IEnumerable<PriceRise> PriceRises => _rises.OrderBy(rise => rise.From)
+        .ThenBy(rise => rise.Item, StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The open order of that name, or null.</summary>
     public Order? Order(string code) => _orders.GetValueOrDefault(code.Trim());

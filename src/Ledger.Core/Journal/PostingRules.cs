@@ -61,6 +61,7 @@ public static class PostingRules
             case KeeperNaming keeper: KeeperRules.Post(keeper, draft); break;
             case StorageMove move: StorageRules.Post(move, draft); break;
             case SpeedRating rating: StorageRules.Post(rating, draft); break;
+            case PrintSession prints: PrintRules.Post(prints, draft); break;
             case Rotation rotation: RotationRules.Post(rotation, draft); break;
             case TopUp topUp: TopUpRules.Post(topUp, draft); break;
             case ClearingTest test: BathTestRules.Post(test, draft); break;

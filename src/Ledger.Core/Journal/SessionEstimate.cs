@@ -33,7 +33,10 @@ public sealed record SessionEstimate(long Sheets, Money Film, Money Developer, M
         Lines =
         [
             .. last.Lines.Where(line => line.Fate != Fate.Dummy).GroupBy(line => (line.Item, line.Group))
-                .Select(group => new SessionLine { Item = group.Key.Item, Group = group.Key.Group, Sheets = (int)group.Sum(line => line.Sheets) }),
+                .Select(group => new SessionLine
+                {
+                    Item = group.Key.Item, Group = group.Key.Group, Sheets = (int)group.Sum(line => line.Sheets),
+                }),
         ],
     };
 

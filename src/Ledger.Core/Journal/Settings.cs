@@ -68,7 +68,7 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         ["thaw-hours"] = "a whole number of hours, 0 to 240",
         ["side-names"] = "the names of a holder's sides, such as 1/2 or A/B",
         ["slide-convention"] = "what the two faces of a dark slide mean",
-        ["monthly-budget"] = "an amount of money for a month, such as 60 or 37.50; 0 for none",
+        ["monthly-budget"] = "money for a month, such as 60 or 37.50; 0 for none",
         ["negative-pattern"] = "the year and a running number, such as YYYY-### or YY####",
         ["spent-multiple"] = "times the fresh clearing time, 1.1 to 5",
         ["fixing-multiple"] = "times the clearing time, 1 to 5",
@@ -126,7 +126,8 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         : 0;
 
     private static int? Thousandths(string value, int least, int most) =>
-        decimal.TryParse(value, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out var number)
+        decimal.TryParse(value, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture,
+            out var number)
         && number <= most && Scaled.ToBase(number, 1000) is { } thousandths && thousandths >= least && thousandths <= most
             ? (int)thousandths : null;
 

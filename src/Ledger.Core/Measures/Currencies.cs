@@ -20,7 +20,7 @@ public static class Currencies
     private static readonly HashSet<string> Thousandths = Set("BHD IQD JOD KWD LYD OMR TND");
     private static readonly HashSet<string> TenThousandths = Set("CLF UYW");
 
-    /// <summary>The decimals of a currency's smallest amount: 2 for EUR, 0 for JPY, 3 for KWD; null for a code that is not listed.</summary>
+    /// <summary>The decimals of a currency's smallest amount: 2 for EUR, 0 for JPY, 3 for KWD; null for an unknown code.</summary>
     public static int? MinorUnits(string code) =>
         Hundredths.Contains(code) ? 2
         : Whole.Contains(code) ? 0

@@ -1,6 +1,8 @@
 namespace Ledger.Core.Measures;
 
-/// <summary>How heavy a liquid is, for what is easier weighed than measured: a syrup. Held in thousandths of a gram per millilitre.</summary>
+/// <summary>
+/// How heavy a liquid is, for what is easier weighed than measured: a syrup. Held in thousandths of a gram per millilitre.
+/// </summary>
 /// <param name="Thousandths">Milligrams per millilitre; positive.</param>
 public readonly record struct Density(int Thousandths)
 {

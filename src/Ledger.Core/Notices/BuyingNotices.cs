@@ -16,13 +16,17 @@ internal static class BuyingNotices
             {
                 var style = holdings.Settings.Style;
                 var days = Period.DaysBetween(line.ExpectedOn!.Value, holdings.AsOf);
-                var came = line.IsPartDelivered ? $"{line.Delivered.ToText(style)} of {line.Ordered.ToText(style)} came" : "nothing of it came";
+                var came = line.IsPartDelivered ? $"{line.Delivered.ToText(style)} of {line.Ordered.ToText(style)} came"
+                    : "nothing of it came";
                 yield return new(
                     NoticeKind.OrderLate, Severity.Soon, line.Item,
-                    $"order {order.Code}: {line.Outstanding.ToText(style)} of {line.Item} {(line.Outstanding.Base == 1 ? "is" : "are")} {Days(days)} late",
-                    $"placed {Dates.Text(order.PlacedOn)}{(order.Supplier.Length > 0 ? $" with {order.Supplier}" : "")}, expected {Dates.Text(line.ExpectedOn.Value)}"
+                    $"order {order.Code}: {line.Outstanding.ToText(style)} of {line.Item} "
+                    + $"{(line.Outstanding.Base == 1 ? "is" : "are")} {Days(days)} late",
+                    $"placed {Dates.Text(order.PlacedOn)}{(order.Supplier.Length > 0 ? $" with {order.Supplier}" : "")}, "
+                    + $"expected {Dates.Text(line.ExpectedOn.Value)}"
                     + $"{(line.IsBackOrdered ? ", back-ordered" : "")}{(order.IsPrepaid ? ", prepaid" : "")}; {came}",
-                    $"ask {(order.Supplier.Length > 0 ? order.Supplier : "the supplier")}, then enter the new date or cancel what is open", line.ExpectedOn);
+                    $"ask {(order.Supplier.Length > 0 ? order.Supplier : "the supplier")}, then enter the new date or cancel what is open",
+                    line.ExpectedOn);
             }
     }
 
@@ -31,7 +35,8 @@ internal static class BuyingNotices
     {
         foreach (var reading in readings)
         {
-            if (reading.Suggestion is not { } suggestion || Period.DaysBetween(holdings.AsOf, suggestion.OrderBy) > holdings.Settings.WarnDays)
+            if (reading.Suggestion is not { } suggestion
+                || Period.DaysBetween(holdings.AsOf, suggestion.OrderBy) > holdings.Settings.WarnDays)
                 continue;
             if (reading.Item.MinimumOnHand is { } minimum && reading.Available < minimum)
                 continue;
@@ -50,12 +55,15 @@ internal static class BuyingNotices
             var suggestion = readings.FirstOrDefault(reading => reading.Item.Code == rise.Item)?.Suggestion;
             var lastDay = rise.From.PlusDays(-1);
             yield return new(
-                NoticeKind.PriceRise, Period.DaysBetween(holdings.AsOf, lastDay) <= holdings.Settings.WarnDays ? Severity.Soon : Severity.Note, rise.Item,
+                NoticeKind.PriceRise, Period.DaysBetween(holdings.AsOf, lastDay) <= holdings.Settings.WarnDays ? Severity.Soon
+                    : Severity.Note, rise.Item,
                 $"{rise.Item} costs {rise.PercentText} more from {Dates.Text(rise.From)}",
                 suggestion is { PacksBeforeRise: > 0 }
-                    ? $"{Packs(suggestion.PacksBeforeRise)} at the old price carry the present use through the year after{Saving(suggestion, holdings)}"
+                    ? $"{Packs(suggestion.PacksBeforeRise)} at the old price carry the present use through the year after"
+                        + Saving(suggestion, holdings)
                     : "at the present rate of use nothing is gained by buying ahead",
-                suggestion is { PacksBeforeRise: > 0 } ? $"order {Packs(suggestion.PacksBeforeRise)} by {Dates.Text(lastDay)}" : "nothing", lastDay);
+                suggestion is { PacksBeforeRise: > 0 } ? $"order {Packs(suggestion.PacksBeforeRise)} by {Dates.Text(lastDay)}"
+                    : "nothing", lastDay);
         }
     }
 

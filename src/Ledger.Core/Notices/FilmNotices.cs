@@ -27,7 +27,8 @@ internal static class FilmNotices
             if (Period.DaysBetween(oldest, holdings.AsOf) > limits.ExposedDays)
                 yield return new(
                     NoticeKind.ExposedLong, Severity.Soon, box.Code,
-                    $"{Count(sheets.Count)} in \"{box.Code}\" {(sheets.Count == 1 ? "waits" : "wait")} for development, the oldest {Since(oldest, holdings.AsOf)}",
+                    $"{Count(sheets.Count)} in \"{box.Code}\" {(sheets.Count == 1 ? "waits" : "wait")} for development, "
+                        + $"the oldest {Since(oldest, holdings.AsOf)}",
                     $"your limit for exposed film is {Days(limits.ExposedDays)}", "plan a session", oldest.PlusDays(limits.ExposedDays));
         }
     }
@@ -37,12 +38,14 @@ internal static class FilmNotices
         var (sheet, side) = (reading.Sheet!, reading.Side);
         return sheet.Exposure is { } exposure
             ? new(
-                NoticeKind.ExposedLong, Severity.Soon, side.Code, $"{side.Code} holds a sheet that was exposed {Since(exposure.Date, reading.Today)}",
+                NoticeKind.ExposedLong, Severity.Soon, side.Code,
+                $"{side.Code} holds a sheet that was exposed {Since(exposure.Date, reading.Today)}",
                 $"your limit for exposed film is {Days(limits.ExposedDays)}", "develop it, or unload it into its box",
                 exposure.Date.PlusDays(limits.ExposedDays))
             : new(
                 NoticeKind.LoadedLong, Severity.Note, side.Code, $"{side.Code} was loaded {Since(sheet.LoadedOn, reading.Today)}",
-                $"your limit for loaded film is {Days(limits.LoadedDays)}", "use it next, or unload it", sheet.LoadedOn.PlusDays(limits.LoadedDays));
+                $"your limit for loaded film is {Days(limits.LoadedDays)}", "use it next, or unload it",
+                sheet.LoadedOn.PlusDays(limits.LoadedDays));
     }
 
     private static Notice Flagged(HolderSide side, FilmSettings limits) => new(

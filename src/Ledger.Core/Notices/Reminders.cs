@@ -8,7 +8,9 @@ using NodaTime;
 
 namespace Ledger.Core.Notices;
 
-/// <summary>The days to come that a calendar should hold: ends of bottles, boxes and baths, days to order, deliveries, price rises.</summary>
+/// <summary>
+/// The days to come that a calendar should hold: ends of bottles, boxes and baths, days to order, deliveries, price rises.
+/// </summary>
 public static class Reminders
 {
     /// <summary>The reminders from the day that the holdings stand for on, the earliest first.</summary>
@@ -16,7 +18,8 @@ public static class Reminders
     [
         .. Containers(holdings).Concat(Baths(holdings)).Concat(Orders(reorder)).Concat(Deliveries(holdings)).Concat(PriceRises(holdings))
             .Where(reminder => reminder.Date >= holdings.AsOf)
-            .Select(reminder => reminder with { DaysAhead = Math.Min(reminder.DaysAhead, Period.DaysBetween(holdings.AsOf, reminder.Date)) })
+            .Select(reminder =>
+                reminder with { DaysAhead = Math.Min(reminder.DaysAhead, Period.DaysBetween(holdings.AsOf, reminder.Date)) })
             .OrderBy(reminder => reminder.Date)
             .ThenBy(reminder => reminder.Kind)
             .ThenBy(reminder => reminder.Subject, StringComparer.OrdinalIgnoreCase),
@@ -29,7 +32,8 @@ public static class Reminders
                 if (reading.GoodUntil is { } good)
                     yield return new(
                         ReminderKind.GoodUntil, reading.Container.Code, good.Date, $"{reading.Container.Code} is good until today",
-                        $"{item.Name}, {reading.Container.Held.ToText(holdings.Settings.Style)} left on {Dates.Text(holdings.AsOf)}; {good.Rule.Name()}", 14);
+                        $"{item.Name}, {reading.Container.Held.ToText(holdings.Settings.Style)} left on {Dates.Text(holdings.AsOf)}; "
+                        + good.Rule.Name(), 14);
     }
 
     private static IEnumerable<Reminder> Baths(Holdings holdings)
@@ -58,7 +62,8 @@ public static class Reminders
                     yield return new(
                         ReminderKind.Delivery, $"{order.Code}/{line.Item}", day,
                         $"{line.Outstanding.ToText(holdings.Settings.Style)} of {line.Item} expected",
-                        $"order {order.Code}, placed {Dates.Text(order.PlacedOn)}{(order.Supplier.Length > 0 ? $" with {order.Supplier}" : "")}; "
+                        $"order {order.Code}, placed {Dates.Text(order.PlacedOn)}"
+                        + $"{(order.Supplier.Length > 0 ? $" with {order.Supplier}" : "")}; "
                         + line.State(holdings.AsOf), 0);
     }
 

@@ -20,7 +20,8 @@ internal sealed class PastOfItems
     public PastOfItems(Holdings holdings, IDemandRecord record)
     {
         _holdings = holdings;
-        _series = record.Demand(holdings.AsOf, holdings.Settings.DemandDays).ToDictionary(series => series.Item, StringComparer.OrdinalIgnoreCase);
+        _series = record.Demand(holdings.AsOf, holdings.Settings.DemandDays)
+            .ToDictionary(series => series.Item, StringComparer.OrdinalIgnoreCase);
         _days = record.DeliveryTimes(holdings.AsOf).ToLookup(time => time.Item, time => time.Days, StringComparer.OrdinalIgnoreCase);
         _prices = record.LastPrices(holdings.AsOf).ToDictionary(price => price.Item, StringComparer.OrdinalIgnoreCase);
     }

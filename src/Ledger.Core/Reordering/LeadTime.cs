@@ -12,12 +12,16 @@ public sealed record LeadTime(int Days, LeadTimeSource Source, IReadOnlyList<int
     /// <summary>What is assumed where nothing is known.</summary>
     public const int AssumedDays = 14;
 
-    /// <summary>The lead time of an item: observed from three deliveries on, rounded up; otherwise as entered; otherwise two weeks.</summary>
+    /// <summary>
+    /// The lead time of an item: observed from three deliveries on, rounded up; otherwise as entered; otherwise two weeks.
+    /// </summary>
     public static LeadTime Of(int? entered, IReadOnlyList<int> observed) => observed.Count >= FewestObserved
         ? new((int)Math.Ceiling(observed.Average() - 1e-9), LeadTimeSource.Observed, observed)
         : new(entered ?? AssumedDays, entered is null ? LeadTimeSource.Assumed : LeadTimeSource.Entered, observed);
 
-    /// <summary>The standard deviation (n - 1) of the observed days where those are reckoned with; otherwise nothing is known of it.</summary>
+    /// <summary>
+    /// The standard deviation (n - 1) of the observed days where those are reckoned with; otherwise nothing is known of it.
+    /// </summary>
     public double DeviationDays
     {
         get

@@ -8,7 +8,8 @@ namespace Ledger.Core.Reordering;
 /// <param name="Packs">How many whole packs.</param>
 /// <param name="IsNow">Whether the order is due now, and possible now.</param>
 /// <param name="OpensOn">The day on which the order window opens; null without a window or within it.</param>
-/// <param name="PacksBeforeRise">How many packs to buy before an announced price rise; zero when there is none or they are not worth it.</param>
+/// <param name="PacksBeforeRise">How many packs to buy before an announced price rise; zero when there is none or they are not worth
+/// it.</param>
 /// <param name="Saved">What those cost less than after the rise; nothing when no price is known.</param>
 public sealed record OrderSuggestion(LocalDate OrderBy, long Packs, bool IsNow, LocalDate? OpensOn, long PacksBeforeRise, Money Saved)
 {
@@ -48,11 +49,14 @@ public sealed record OrderSuggestion(LocalDate OrderBy, long Packs, bool IsNow, 
         }
     }
 
-    /// <summary>What should be ordered beyond the reorder point: the economic quantity where its costs are known, else some weeks' use.</summary>
+    /// <summary>
+    /// What should be ordered beyond the reorder point: the economic quantity where its costs are known, else some weeks' use.
+    /// </summary>
     private static double Cover(ReorderReading reading)
     {
         var terms = reading.Terms;
-        if (terms is { OrderCost: { Millionths: > 0 } cost, HoldingThousandths: { } holding } && reading.LastPrice is { Pack.Millionths: > 0 } price)
+        if (terms is { OrderCost: { Millionths: > 0 } cost, HoldingThousandths: { } holding }
+            && reading.LastPrice is { Pack.Millionths: > 0 } price)
         {
             var keeping = (double)price.Pack.Millionths / reading.Item.Pack.Base * holding / 1000;
             return new EconomicOrder(reading.PerDay * 365, cost.Millionths, keeping).Quantity;
@@ -83,7 +87,9 @@ public sealed record OrderSuggestion(LocalDate OrderBy, long Packs, bool IsNow, 
         return packs;
     }
 
-    /// <summary>Before a rise it pays to buy what the time after it would need: a year's use beyond the stock that is left by then.</summary>
+    /// <summary>
+    /// Before a rise it pays to buy what the time after it would need: a year's use beyond the stock that is left by then.
+    /// </summary>
     private static (long Packs, Money Saved) BeforeRise(ReorderReading reading)
     {
         if (reading.PriceRise is not { } rise || reading.PerDay <= 0)

@@ -21,7 +21,8 @@ internal static class ReorderBasis
         return reading.Forecast is null
             ? $"{used}, too little to reckon from"
             : reading.Forecast.Method == ForecastMethod.DyingAway
-                ? $"{used}, the last time {history.PeriodsSinceUse} {Name(history)} ago: the use has died away to about {PerWeek(reading)} a week"
+                ? $"{used}, the last time {history.PeriodsSinceUse} {Name(history)} ago: "
+                    + $"the use has died away to about {PerWeek(reading)} a week"
                 : $"{used}, {InWords(reading.Pattern!.Value)}, about {PerWeek(reading)} a week";
     }
 
@@ -36,16 +37,20 @@ internal static class ReorderBasis
     private static string? Level(ReorderReading reading)
     {
         if (reading.Reckoned is not { } reckoned)
-            return reading.Item.MinimumOnHand is { } least ? $"your minimum of {least.ToText(reading.Style)} decides" : "no minimum is set, so nothing is suggested";
-        var inTime = $"ordered with {reckoned.ToText(reading.Style)} left, {Percent(reading.ServiceLevel)} of deliveries after {Days(reading.LeadTime.Days)} come in time";
-        return reading.MinimumDecides ? $"{inTime}; your minimum of {reading.Item.MinimumOnHand!.Value.ToText(reading.Style)} is higher and decides" : inTime;
+            return reading.Item.MinimumOnHand is { } least ? $"your minimum of {least.ToText(reading.Style)} decides"
+                : "no minimum is set, so nothing is suggested";
+        var inTime = $"ordered with {reckoned.ToText(reading.Style)} left, {Percent(reading.ServiceLevel)} of deliveries after "
+            + $"{Days(reading.LeadTime.Days)} come in time";
+        return reading.MinimumDecides
+            ? $"{inTime}; your minimum of {reading.Item.MinimumOnHand!.Value.ToText(reading.Style)} is higher and decides" : inTime;
     }
 
     private static string? Lead(ReorderReading reading) => reading.LeadTime switch
     {
         { Source: LeadTimeSource.Observed, Observed.Count: var count } => $"the delivery time is that of the last {count} deliveries",
         { Source: LeadTimeSource.Assumed } when reading.Forecast is not null => "no delivery time is set, so two weeks are assumed",
-        { Observed: { Count: > 0 } observed, Days: var days } when observed.Max() > days => $"one delivery has taken {Days(observed.Max())}",
+        { Observed: { Count: > 0 } observed, Days: var days } when observed.Max() > days =>
+            $"one delivery has taken {Days(observed.Max())}",
         _ => null,
     };
 

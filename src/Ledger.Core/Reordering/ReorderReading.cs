@@ -32,14 +32,17 @@ public sealed class ReorderReading
         Lines = [.. holdings.Orders.LinesOf(item.Code)];
         Incoming = holdings.Orders.Incoming(item);
         Known = [.. known.Where(one => one.Date >= today).OrderBy(one => one.Date)];
-        Reserved = item.Of(Known.Where(one => one.Date <= today.PlusDays(LeadTime.Days + History.PeriodDays)).Sum(one => one.Quantity.Base));
-        PriceRise = holdings.Orders.PriceRises.FirstOrDefault(rise => rise.Item.Equals(item.Code, StringComparison.OrdinalIgnoreCase) && rise.From > today);
+        Reserved = item.Of(Known.Where(one => one.Date <= today.PlusDays(LeadTime.Days + History.PeriodDays))
+            .Sum(one => one.Quantity.Base));
+        PriceRise = holdings.Orders.PriceRises.FirstOrDefault(rise => rise.Item.Equals(item.Code, StringComparison.OrdinalIgnoreCase)
+            && rise.From > today);
         LastPrice = past.Price;
 
         if (Forecast is not null)
             Reckon(Forecast);
         ReorderPoint = item.Of(Math.Max(Reckoned?.Base ?? 0, item.MinimumOnHand?.Base ?? 0));
-        Path = new(today, Available.Base, _perDay, Lines.Select(found => (ExpectedOn(found.Line), found.Line.Outstanding.Base)), Known.Select(one => (one.Date, one.Quantity.Base)));
+        Path = new(today, Available.Base, _perDay, Lines.Select(found => (ExpectedOn(found.Line), found.Line.Outstanding.Base)),
+            Known.Select(one => (one.Date, one.Quantity.Base)));
         RunsOutOn = Path.RunsOutOn();
         Suggestion = OrderSuggestion.Of(this);
         Basis = ReorderBasis.Of(this);
@@ -156,7 +159,8 @@ public sealed class ReorderReading
     {
         var past = new PastOfItems(holdings, record);
         var planned = known.ToLookup(one => one.Item, StringComparer.OrdinalIgnoreCase);
-        return [.. holdings.Items.Where(item => item.StockOf is null).Select(item => new ReorderReading(item, holdings, past.Of(item), [.. planned[item.Code]]))];
+        return [.. holdings.Items.Where(item => item.StockOf is null)
+            .Select(item => new ReorderReading(item, holdings, past.Of(item), [.. planned[item.Code]]))];
     }
 
     /// <summary>The day on which an open line is expected: when nobody knows, or it is late, a lead time from today.</summary>

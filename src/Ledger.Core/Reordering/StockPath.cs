@@ -24,7 +24,8 @@ public sealed class StockPath
     /// <param name="incoming">What is on order and when it is expected; a day that is past counts as tomorrow.</param>
     /// <param name="known">What is planned.</param>
     public StockPath(
-        LocalDate today, long start, double perDay, IEnumerable<(LocalDate Day, long Quantity)> incoming, IEnumerable<(LocalDate Day, long Quantity)> known)
+        LocalDate today, long start, double perDay, IEnumerable<(LocalDate Day, long Quantity)> incoming,
+            IEnumerable<(LocalDate Day, long Quantity)> known)
     {
         (_today, _start, _perDay) = (today, start, perDay);
         _incoming = [.. incoming.Select(one => (Math.Max(1, Period.DaysBetween(today, one.Day)), one.Quantity)).OrderBy(one => one.Item1)];
@@ -39,7 +40,8 @@ public sealed class StockPath
     }
 
     /// <summary>The first day on which nothing is left; null when that is far away.</summary>
-    public LocalDate? RunsOutOn() => First((day, use) => _start + _incoming.TakeWhile(one => one.Day <= day).Sum(one => one.Quantity) - use <= 1e-9);
+    public LocalDate? RunsOutOn() =>
+        First((day, use) => _start + _incoming.TakeWhile(one => one.Day <= day).Sum(one => one.Quantity) - use <= 1e-9);
 
     /// <summary>The first day on which what is there and on order together is down to a level; null when that is far away.</summary>
     public LocalDate? ReachesOn(long level)

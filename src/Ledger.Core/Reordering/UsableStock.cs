@@ -12,7 +12,8 @@ public static class UsableStock
     public static long Of(ShelfReading shelf, double perDay)
     {
         long sum = 0;
-        foreach (var container in shelf.Containers.Where(container => !container.IsPast).OrderBy(container => container.GoodUntil?.Date ?? LocalDate.MaxIsoValue))
+        foreach (var container in shelf.Containers.Where(container => !container.IsPast)
+            .OrderBy(container => container.GoodUntil?.Date ?? LocalDate.MaxIsoValue))
         {
             sum += container.Container.Held.Base;
             if (perDay > 0 && container.GoodUntil is { } good)

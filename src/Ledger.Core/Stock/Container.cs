@@ -25,8 +25,11 @@ public sealed record Container(
     /// <summary>Where it is kept: freezer, fridge, shelf; may be empty.</summary>
     public string Storage => StoredIn ?? Lot.Storage;
 
-    /// <summary>Whether it is still sealed.</summary>
-    public bool IsSealed => OpenedOn is null;
+    /// <summary>
+    /// Whether it is still sealed. One that is no longer full is not, even when the entry that opened it was reversed: something was drawn
+    /// from it since.
+    /// </summary>
+    public bool IsSealed => OpenedOn is null && Held >= Size;
 
     /// <summary>Whether less than half of it is left, so that air reaches what it holds.</summary>
     public bool IsBelowHalf => Held.Base < Size.Base - Held.Base;

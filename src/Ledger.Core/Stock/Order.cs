@@ -17,7 +17,8 @@ public sealed record Order(string Code, LocalDate PlacedOn, string Supplier, boo
     public IEnumerable<OrderLine> OpenLines => Lines.Where(line => line.IsOpen);
 
     /// <summary>The line of an item, or null.</summary>
-    public OrderLine? LineOf(string item) => Lines.FirstOrDefault(line => line.Item.Equals(item.Trim(), StringComparison.OrdinalIgnoreCase));
+    public OrderLine? LineOf(string item) =>
+        Lines.FirstOrDefault(line => line.Item.Equals(item.Trim(), StringComparison.OrdinalIgnoreCase));
 
     /// <summary>The order with one of its lines replaced.</summary>
     public Order With(OrderLine changed) => this with { Lines = [.. Lines.Select(line => line.Item == changed.Item ? changed : line)] };

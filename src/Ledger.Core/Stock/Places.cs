@@ -24,6 +24,9 @@ public static class Places
     /// <summary>Where powder turns into stock solution: what goes in as one lot comes out as another, at the same cost.</summary>
     public static readonly PlaceId Mixing = new(7);
 
+    /// <summary>Paper that was printed on.</summary>
+    public static readonly PlaceId Prints = new(8);
+
     /// <summary>The first number that a container or a bath can have.</summary>
     public const long FirstFree = 100;
 
@@ -37,6 +40,7 @@ public static class Places
         5 => "lost or gained",
         6 => "thrown away",
         7 => "mixing",
+        8 => "prints",
         _ => throw new ArgumentOutOfRangeException(nameof(place), place, "not a single place"),
     };
 }

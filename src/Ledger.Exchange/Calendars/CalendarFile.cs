@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Text;
 using Ical.Net;
 using Ical.Net.CalendarComponents;
@@ -30,11 +31,17 @@ public static class CalendarFile
     }
 
     /// <summary>Writes the calendar as UTF-8; the stream stays open.</summary>
-    public static void Write(Stream target, IEnumerable<Reminder> reminders, Instant now) => target.Write(Encoding.UTF8.GetBytes(Text(reminders, now)));
+    public static void Write(Stream target, IEnumerable<Reminder> reminders, Instant now) =>
+        target.Write(Encoding.UTF8.GetBytes(Text(reminders, now)));
 
     /// <summary>The identity of a reminder: its kind and subject, whatever its date.</summary>
     internal static string Uid(Reminder reminder) => $"{reminder.Kind.Name()}.{Uri.EscapeDataString(reminder.Subject)}@trayledger";
 
+    /// <remarks>Ical.Net makes copies of these by reflection, so a native binary must keep their constructors.</remarks>
+    [DynamicDependency(DynamicallyAccessedMemberTypes.All, typeof(Trigger))]
+    [DynamicDependency(DynamicallyAccessedMemberTypes.All, typeof(CalDateTime))]
+    [DynamicDependency(DynamicallyAccessedMemberTypes.All, typeof(Alarm))]
+    [DynamicDependency(DynamicallyAccessedMemberTypes.All, typeof(CalendarEvent))]
     private static CalendarEvent ToEvent(Reminder reminder, Instant now)
     {
         var stamp = now.ToDateTimeUtc();
@@ -48,7 +55,8 @@ public static class CalendarFile
             Description = reminder.Details,
             Transparency = TransparencyType.Transparent,
         };
-        made.Alarms.Add(new Alarm { Action = AlarmAction.Display, Description = reminder.Summary, Trigger = new Trigger(Ahead(reminder.DaysAhead)) });
+        made.Alarms.Add(
+            new Alarm { Action = AlarmAction.Display, Description = reminder.Summary, Trigger = new Trigger(Ahead(reminder.DaysAhead)) });
         return made;
     }
 

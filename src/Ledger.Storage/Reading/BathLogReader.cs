@@ -18,11 +18,15 @@ internal sealed class BathLogReader(SqliteConnection connection)
         var places = Json.Array(baths.Select(bath => bath.Place.Value));
         var day = Dates.Text(asOf);
         var tests = Tests(places, day).ToLookup(row => row.PlaceId, ToTest);
-        var seen = Observations(places, day).ToLookup(row => row.PlaceId, row => new Observation(Days.Read(row.Date), row.Sign, row.EndsUse == 1));
+        var seen =
+            Observations(places, day).ToLookup(row => row.PlaceId, row => new Observation(Days.Read(row.Date), row.Sign, row.EndsUse == 1));
         var silver = Silver(places, day).ToLookup(row => row.PlaceId, row => new SilverReading(Days.Read(row.Date), row.Milligrams));
         var residual = Residual(places, day)
-            .ToLookup(row => row.PlaceId, row => new ResidualTest(Days.Read(row.Date), row.Kind, row.Result, row.HasPassed == 1, row.Session));
-        var standings = Standings(places, day).ToLookup(row => row.PlaceId, row => new Standing(Days.Read(row.Date), Container(row.Container)));
+            .ToLookup(
+                row => row.PlaceId,
+                row => new ResidualTest(Days.Read(row.Date), row.Kind, row.Result, row.HasPassed == 1, row.Session));
+        var standings =
+            Standings(places, day).ToLookup(row => row.PlaceId, row => new Standing(Days.Read(row.Date), Container(row.Container)));
         var topUps = TopUps(places, day).ToLookup(
             row => row.PlaceId,
             row => new TopUpRecord(

@@ -7,7 +7,7 @@ using NodaTime;
 
 namespace Ledger.Storage.Reading;
 
-/// <summary>Reads what the journal knows of the costs of a period. A correction stands on the day of what it reverses, so both cancel.</summary>
+/// <summary>Reads what the journal knows of a period's costs. A correction stands on the day of what it reverses: both cancel.</summary>
 internal sealed class CostReader(SqliteConnection connection)
 {
     private const long Supplier = 1, LostOrGained = 5, ThrownAway = 6;
@@ -30,6 +30,7 @@ internal sealed class CostReader(SqliteConnection connection)
             [.. baths.Values.Select(row => ToUse(row, added))],
             Sessions(period, baths, added))
         {
+            Printing = Printing(period, baths, added),
             Losses =
             [
                 .. outside.Where(row => row.Place != Supplier && (row.Value != 0 || row.Quantity != 0))
@@ -38,12 +39,16 @@ internal sealed class CostReader(SqliteConnection connection)
         };
     }
 
-    /// <summary>What all containers, holders and boxes of exposed film were worth at the end of a day: the months before, and the days of its own.</summary>
+    /// <summary>
+    /// What all containers, holders and boxes of exposed film were worth at the end of a day: by the months before, and the days since.
+    /// </summary>
     private Money OnHandAfter(LocalDate day) => new(connection.ExecuteScalar<long>(
         """
         SELECT (SELECT coalesce(sum(change), 0) FROM stock_month WHERE month < substr(@first, 1, 7))
-            + (SELECT coalesce(sum(iif(t.id >= 100 AND t.kind <> 'bath', m.value, 0) - iif(f.id >= 100 AND f.kind <> 'bath', m.value, 0)), 0)
-                FROM entry e CROSS JOIN movement m ON m.entry_id = e.id CROSS JOIN place f ON f.id = m.from_place CROSS JOIN place t ON t.id = m.to_place
+            + (SELECT coalesce(sum(
+                iif(t.id >= 100 AND t.kind <> 'bath', m.value, 0) - iif(f.id >= 100 AND f.kind <> 'bath', m.value, 0)), 0)
+                FROM entry e CROSS JOIN movement m ON m.entry_id = e.id CROSS JOIN place f ON f.id = m.from_place
+                    CROSS JOIN place t ON t.id = m.to_place
                 WHERE e.date BETWEEN @first AND @day)
         """,
         new { first = Dates.Text(day.With(DateAdjusters.StartOfMonth)), day = Dates.Text(day) }));
@@ -56,7 +61,8 @@ internal sealed class CostReader(SqliteConnection connection)
             SELECT e.date AS Date, i.code AS Item, i.kind AS Kind, iif(m.to_place IN (1, 5, 6), m.to_place, m.from_place) AS Place,
                 sum(iif(m.to_place IN (1, 5, 6), m.quantity, -m.quantity)) AS Quantity,
                 sum(iif(m.to_place IN (1, 5, 6), m.value, -m.value)) AS Value
-            FROM entry e CROSS JOIN movement m ON m.entry_id = e.id CROSS JOIN lot l ON l.id = m.lot_id CROSS JOIN item i ON i.id = l.item_id
+            FROM entry e CROSS JOIN movement m ON m.entry_id = e.id CROSS JOIN lot l ON l.id = m.lot_id
+                CROSS JOIN item i ON i.id = l.item_id
             WHERE e.date BETWEEN @From AND @To AND (m.to_place IN (1, 5, 6) OR m.from_place IN (1, 5, 6))
             GROUP BY 1, i.id, 4 ORDER BY 1, 2
             """,
@@ -74,9 +80,11 @@ internal sealed class CostReader(SqliteConnection connection)
 
     private Dictionary<long, BathRow> Baths(string from, string to) => connection.Query<BathRow>(
         """
-        SELECT b.place_id AS PlaceId, p.code AS Code, b.working_volume AS WorkingVolume, coalesce(b.capacity_per_litre, 0) AS CapacityPerLitre,
+        SELECT b.place_id AS PlaceId, p.code AS Code, b.working_volume AS WorkingVolume,
+            coalesce(b.capacity_per_litre, 0) AS CapacityPerLitre,
             mixed.date < @from AS WasMixedBefore,
-            (SELECT min(e.date) FROM bath_end d JOIN standing_entry e ON e.id = d.entry_id WHERE d.place_id = b.place_id AND e.date <= @to) AS EndedOn,
+            (SELECT min(e.date) FROM bath_end d JOIN standing_entry e ON e.id = d.entry_id WHERE d.place_id = b.place_id
+                AND e.date <= @to) AS EndedOn,
             (SELECT coalesce(sum(m.value), 0) FROM movement m JOIN standing_entry e ON e.id = m.entry_id
                 WHERE m.to_place = b.place_id AND m.to_place >= 100 AND e.id = b.entry_id) AS Value,
             (SELECT coalesce(sum(w.weighted), 0) FROM bath_work w JOIN standing_entry e ON e.id = w.entry_id
@@ -103,7 +111,8 @@ internal sealed class CostReader(SqliteConnection connection)
         new { baths = Json.Array(baths), period.From, period.To }).ToLookup(row => row.PlaceId);
 
     private static BathUse ToUse(BathRow row, ILookup<long, AddedRow> added) => new(
-        ToShare(row, added), Area.FromHundredths(row.WorkedBefore), Area.FromHundredths(row.WorkedAfter), row.WasMixedBefore == 1, row.EndedOn is not null)
+        ToShare(row, added), Area.FromHundredths(row.WorkedBefore), Area.FromHundredths(row.WorkedAfter), row.WasMixedBefore == 1,
+        row.EndedOn is not null)
     {
         EndedOn = Days.ReadOptional(row.EndedOn),
         AddedSince = new(added[row.PlaceId].Where(top => top.IsNew == 1).Sum(top => top.Value)),
@@ -134,11 +143,12 @@ internal sealed class CostReader(SqliteConnection connection)
     }
 
     private static SessionUse ToSession(
-        SessionRow row, ILookup<long, UsedRow> used, ILookup<long, FilmUse> lines, Dictionary<long, WorkRow> work, Dictionary<long, BathRow> baths,
+        SessionRow row, ILookup<long, UsedRow> used, ILookup<long, FilmUse> lines, ILookup<long, WorkRow> work,
+        Dictionary<long, BathRow> baths,
         ILookup<long, AddedRow> added)
     {
         Money Sum(string use) => new(used[row.Number].Where(part => part.Purpose == use).Sum(part => part.Value));
-        var done = work.GetValueOrDefault(row.Number);
+        var done = work[row.Number].FirstOrDefault(part => part.PlaceId == row.Bath);
         return new(
             row.Session,
             Days.Read(row.Date),
@@ -148,7 +158,33 @@ internal sealed class CostReader(SqliteConnection connection)
             done is null ? null : ToShare(baths[done.PlaceId], added),
             Area.FromHundredths(done is null ? 0 : done.After - done.Weighted),
             Area.FromHundredths(done?.After ?? 0),
-            [.. lines[row.Number]]);
+            [.. lines[row.Number]])
+        {
+            OtherBathsUsedUp = new(
+                work[row.Number].Where(part => part.PlaceId != row.Bath).Sum(part => UsedUp(part, baths, added).Millionths)),
+        };
+    }
+
+    /// <summary>What print sessions used: what they took from the shelf, and the part of the baths that their area used up.</summary>
+    private Money Printing((string From, string To) period, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added)
+    {
+        IReadOnlyList<UsedRow> printed = [.. connection.Query<UsedRow>(
+            """
+            SELECT e.id AS Number, coalesce(sum(m.value), 0) AS Value, 'prints' AS Purpose
+            FROM standing_entry e CROSS JOIN print_session p ON p.entry_id = e.id LEFT JOIN movement m ON m.entry_id = e.id AND m.to_place IN (4, 8)
+            WHERE e.date BETWEEN @From AND @To GROUP BY e.id
+            """,
+            new { period.From, period.To })];
+        if (printed.Count == 0)
+            return Money.Zero;
+        var work = Work(period, baths.Keys);
+        return new(printed.Sum(row => row.Value + work[row.Number].Sum(part => UsedUp(part, baths, added).Millionths)));
+    }
+
+    private static Money UsedUp(WorkRow part, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added)
+    {
+        var share = ToShare(baths[part.PlaceId], added);
+        return share.UsedUpBy(Area.FromHundredths(part.After)) - share.UsedUpBy(Area.FromHundredths(part.After - part.Weighted));
     }
 
     private ILookup<long, UsedRow> Used((string From, string To) period) => connection.Query<UsedRow>(
@@ -168,7 +204,8 @@ internal sealed class CostReader(SqliteConnection connection)
             """
             SELECT s.entry_id AS Number, i.code AS Item, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost, s.fate AS Fate,
                 sum(s.sheets) OVER (PARTITION BY s.entry_id ORDER BY s.number) AS Last
-            FROM standing_entry e CROSS JOIN session_sheets s ON s.entry_id = e.id CROSS JOIN lot l ON l.id = s.lot_id CROSS JOIN item i ON i.id = l.item_id
+            FROM standing_entry e CROSS JOIN session_sheets s ON s.entry_id = e.id CROSS JOIN lot l ON l.id = s.lot_id
+                CROSS JOIN item i ON i.id = l.item_id
             WHERE e.date BETWEEN @From AND @To ORDER BY s.entry_id, s.number
             """,
             new { period.From, period.To })
@@ -184,7 +221,8 @@ internal sealed class CostReader(SqliteConnection connection)
         if (keepers.Count == 0 || !Enumerable.Range(0, (int)row.Sheets).Any(i => keepers.Contains((row.Number, first + i))))
             return [new FilmUse(row.Item, row.Sheets, Area.FromHundredths(row.Area), new(row.Cost), fate)];
         return Share.Split(row.Cost, new long[row.Sheets]).Select((cost, i) => new FilmUse(
-            row.Item, 1, Area.FromHundredths(row.Area / row.Sheets), new(cost), keepers.Contains((row.Number, first + i)) ? Fate.Keeper : fate));
+            row.Item, 1, Area.FromHundredths(row.Area / row.Sheets), new(cost),
+            keepers.Contains((row.Number, first + i)) ? Fate.Keeper : fate));
     }
 
     /// <summary>The sheets, by their position in a session, that were named keepers by the end of the period.</summary>
@@ -198,17 +236,18 @@ internal sealed class CostReader(SqliteConnection connection)
         new { period.From, period.To }).Select(row => (row.Session, row.Position)).ToHashSet();
 
     /// <summary>The work of each session on its bath, with all that the bath had taken by then.</summary>
-    private Dictionary<long, WorkRow> Work((string From, string To) period, IEnumerable<long> baths) => connection.Query<WorkRow>(
+    private ILookup<long, WorkRow> Work((string From, string To) period, IEnumerable<long> baths) => connection.Query<WorkRow>(
         """
         SELECT Number, PlaceId, Weighted, After
         FROM (
             SELECT e.id AS Number, w.place_id AS PlaceId, w.weighted AS Weighted, e.date AS Date,
                 sum(w.weighted) OVER (PARTITION BY w.place_id ORDER BY e.date, e.id) AS After
-            FROM json_each(@baths) j CROSS JOIN bath_work w ON w.place_id = j.value AND w.is_first = 1 CROSS JOIN standing_entry e ON e.id = w.entry_id
+            FROM json_each(@baths) j CROSS JOIN bath_work w ON w.place_id = j.value AND w.is_first = 1
+                CROSS JOIN standing_entry e ON e.id = w.entry_id
             WHERE e.date <= @To)
         WHERE Date >= @From
         """,
-        new { baths = Json.Array(baths), period.From, period.To }).ToDictionary(row => row.Number);
+        new { baths = Json.Array(baths), period.From, period.To }).ToLookup(row => row.Number);
 
     internal sealed record OutsideRow(string Date, string Item, string Kind, long Place, long Quantity, long Value);
 

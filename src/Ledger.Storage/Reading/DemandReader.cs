@@ -30,7 +30,8 @@ internal sealed class DemandReader(SqliteConnection connection)
             WHERE came.date <= @asOf ORDER BY d.entry_id
             """,
             new { asOf = Dates.Text(asOf) })
-        .Select(row => new DeliveryTime(row.Item, Days.Read(row.OrderedOn), Period.DaysBetween(Days.Read(row.OrderedOn), Days.Read(row.CameOn)))),
+        .Select(row =>
+            new DeliveryTime(row.Item, Days.Read(row.OrderedOn), Period.DaysBetween(Days.Read(row.OrderedOn), Days.Read(row.CameOn)))),
     ];
 
     public IReadOnlyList<LastPrice> LastPrices(LocalDate asOf) =>
@@ -39,13 +40,15 @@ internal sealed class DemandReader(SqliteConnection connection)
             """
             SELECT Item, Date, Price, Rate
             FROM (
-                SELECT i.code AS Item, e.date AS Date, l.price AS Price, l.rate AS Rate, row_number() OVER (PARTITION BY l.item_id ORDER BY e.date DESC, e.id DESC) AS Place
+                SELECT i.code AS Item, e.date AS Date, l.price AS Price, l.rate AS Rate, row_number() OVER (PARTITION BY l.item_id ORDER BY
+                    e.date DESC, e.id DESC) AS Place
                 FROM lot l JOIN standing_entry e ON e.id = l.entry_id JOIN item i ON i.id = l.item_id WHERE e.date <= @asOf AND l.price > 0)
             WHERE Place = 1
             """,
             new { asOf = Dates.Text(asOf) })
         .Select(row => new LastPrice(
-            row.Item, Days.Read(row.Date), new Money(row.Price).At(row.Rate is null ? 1 : decimal.Parse(row.Rate, CultureInfo.InvariantCulture)))),
+            row.Item, Days.Read(row.Date), new Money(row.Price)
+                .At(row.Rate is null ? 1 : decimal.Parse(row.Rate, CultureInfo.InvariantCulture)))),
     ];
 
     private IEnumerable<FirstRow> FirstDays(LocalDate asOf) => connection.Query<FirstRow>(
@@ -56,14 +59,16 @@ internal sealed class DemandReader(SqliteConnection connection)
         new { asOf = Dates.Text(asOf) });
 
     /// <summary>
-    /// Film by the sheets that became negatives or rejects; everything else by what went from a container down the drain, into a bath or into a stock solution.
+    /// Film by the sheets that became negatives or rejects; everything else by what went from a container down the drain, into a bath or
+    /// into a stock solution.
     /// A bath that is poured out was counted when it was mixed.
     /// </summary>
     private IEnumerable<UseRow> Uses(LocalDate asOf, LocalDate oldest, int periodDays) => connection.Query<UseRow>(
         """
         WITH standing AS MATERIALIZED (
             SELECT e.id, CAST(julianday(@asOf) - julianday(e.date) AS INTEGER) / @periodDays AS ago
-            FROM entry e WHERE e.date BETWEEN @oldest AND @asOf AND e.reverses IS NULL AND NOT EXISTS (SELECT 1 FROM entry c WHERE c.reverses = e.id)),
+            FROM entry e WHERE e.date BETWEEN @oldest AND @asOf AND e.reverses IS NULL AND NOT EXISTS (SELECT 1 FROM entry c WHERE
+                c.reverses = e.id)),
         used AS (
             SELECT l.item_id, e.ago, s.sheets AS quantity
             FROM standing e CROSS JOIN session_sheets s ON s.entry_id = e.id JOIN lot l ON l.id = s.lot_id

@@ -35,7 +35,8 @@ internal sealed class FilmReader(SqliteConnection connection)
                 (SELECT e.date FROM sheet_move m JOIN standing_entry e ON e.id = m.entry_id
                     WHERE m.to_place = s.place_id AND m.to_place >= 100 AND e.date <= @asOf ORDER BY m.sheet_id DESC LIMIT 1) AS FilledOn,
                 (SELECT e.date FROM sheet_move m JOIN standing_entry e ON e.id = m.entry_id
-                    WHERE m.from_place = s.place_id AND m.from_place >= 100 AND e.date <= @asOf ORDER BY m.sheet_id DESC LIMIT 1) AS EmptiedOn,
+                    WHERE m.from_place = s.place_id AND m.from_place >= 100 AND e.date <= @asOf
+                        ORDER BY m.sheet_id DESC LIMIT 1) AS EmptiedOn,
                 (SELECT iif(v.in_service, NULL, v.reason) FROM side_service v JOIN standing_entry e ON e.id = v.entry_id
                     WHERE v.place_id = s.place_id AND e.date <= @asOf ORDER BY e.date DESC, e.id DESC LIMIT 1) AS OutOfService
             FROM holder_side s JOIN place p ON p.id = s.place_id JOIN entry came ON came.id = p.entry_id
@@ -45,7 +46,8 @@ internal sealed class FilmReader(SqliteConnection connection)
         var faults = Faults(asOf);
         foreach (var row in connection.Query<HolderRow>(
             """
-            SELECT h.id AS Id, h.code AS Code, h.format AS Format, h.notch AS Notch, h.bought_on AS BoughtOn, c.date AS CleanedOn, c.bagged AS Bagged
+            SELECT h.id AS Id, h.code AS Code, h.format AS Format, h.notch AS Notch, h.bought_on AS BoughtOn, c.date AS CleanedOn,
+                c.bagged AS Bagged
             FROM holder h LEFT JOIN (
                 SELECT c.holder_id, e.date, c.bagged, row_number() OVER (PARTITION BY c.holder_id ORDER BY e.date DESC, e.id DESC) AS rank
                 FROM cleaning c JOIN standing_entry e ON e.id = c.entry_id WHERE e.date <= @asOf) c ON c.holder_id = h.id AND c.rank = 1
@@ -92,7 +94,8 @@ internal sealed class FilmReader(SqliteConnection connection)
         var places = Json.Array(balances.Select(balance => balance.Key).Where(place => holdings.Film.IsPlace(new(place))));
         var rows = connection.Query<SheetRow>(
             """
-            SELECT DISTINCT s.id AS Id, s.lot_id AS LotId, s.cost AS Cost, s.box_id AS BoxId, box.code AS Box, s.side_id AS SideId, side.code AS Side,
+            SELECT DISTINCT s.id AS Id, s.lot_id AS LotId, s.cost AS Cost, s.box_id AS BoxId, box.code AS Box, s.side_id AS SideId,
+                side.code AS Side,
                 loaded.date AS LoadedOn, m.to_place AS At,
                 (SELECT e2.date FROM sheet_move m2 JOIN standing_entry e2 ON e2.id = m2.entry_id
                     WHERE m2.sheet_id = s.id AND e2.date <= @asOf ORDER BY e2.date DESC, e2.id DESC LIMIT 1) AS Since

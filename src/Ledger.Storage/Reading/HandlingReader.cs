@@ -21,7 +21,8 @@ internal sealed class HandlingReader(SqliteConnection connection)
             holdings.SetFormula(
                 new(row.ItemId),
                 row.Version,
-                new(row.SealedDays, row.OpenedFullDays, row.OpenedPartDays, row.WorkingFullDays, row.WorkingPartDays, row.TrayHours, row.FloatingLidDays));
+                new(row.SealedDays, row.OpenedFullDays, row.OpenedPartDays, row.WorkingFullDays, row.WorkingPartDays,
+                    row.TrayHours, row.FloatingLidDays));
     }
 
     private IEnumerable<HandlingRow> Handlings() => connection.Query<HandlingRow>(
@@ -51,7 +52,8 @@ internal sealed class HandlingReader(SqliteConnection connection)
 
     internal sealed record CapacityRow(long ItemId, string Basis, long PerLitre);
 
-    internal sealed record HandlingRow(long ItemId, int? FloatingLidDays, int? Density, long? DeadVolume, long? Replenisher, string? StockOf);
+    internal sealed record HandlingRow(
+        long ItemId, int? FloatingLidDays, int? Density, long? DeadVolume, long? Replenisher, string? StockOf);
 
     internal sealed record FormulaRow(
         long ItemId, string Version, int? SealedDays, int? OpenedFullDays, int? OpenedPartDays, int? WorkingFullDays, int? WorkingPartDays,

@@ -103,15 +103,22 @@ internal sealed class JournalReader(SqliteConnection connection) : IPast
         return row is null ? null : new(new(row.Sheet), row.Negative, Days.Read(row.Date), Named.Fate(row.Fate));
     }
 
+    public bool HasPrintSession(string session) => connection.ExecuteScalar<long>(
+        "SELECT EXISTS (SELECT 1 FROM print_session s JOIN standing_entry e ON e.id = s.entry_id WHERE s.code = @session)",
+        new { session }) == 1;
+
     public int? FreshClearing(string film, Core.Stock.PlaceId bath) => new BathLogReader(connection).FreshClearing(film, bath.Value);
 
     public bool HasOrder(string order) => connection.ExecuteScalar<long>(
-        "SELECT EXISTS (SELECT 1 FROM purchase_order o JOIN standing_entry e ON e.id = o.entry_id WHERE o.code = @order)", new { order }) == 1;
+        "SELECT EXISTS (SELECT 1 FROM purchase_order o JOIN standing_entry e ON e.id = o.entry_id WHERE o.code = @order)",
+        new { order }) == 1;
 
     public long? FirstUseOfOrderPlacedBy(long number) => connection.QueryFirstOrDefault<long?>(
         """
         SELECT min(e.id) FROM standing_entry e
-        WHERE e.id IN (SELECT entry_id FROM order_delivery WHERE order_id = @number UNION ALL SELECT entry_id FROM order_line_change WHERE order_id = @number)
+        WHERE e.id IN (
+            SELECT entry_id FROM order_delivery WHERE order_id = @number
+            UNION ALL SELECT entry_id FROM order_line_change WHERE order_id = @number)
         """,
         new { number });
 

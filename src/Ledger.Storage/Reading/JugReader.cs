@@ -20,7 +20,8 @@ internal sealed class JugReader(SqliteConnection connection)
             """,
             new { day })
             .ToLookup(row => row.PlaceId, row => new JugFill(
-                Days.Read(row.Date), Volume.FromMicrolitres(row.Volume), row.What, row.Material is null ? null : Named.Material(row.Material)));
+                Days.Read(row.Date), Volume.FromMicrolitres(row.Volume), row.What,
+                row.Material is null ? null : Named.Material(row.Material)));
         return
         [
             .. connection.Query<JugRow>(
@@ -28,7 +29,8 @@ internal sealed class JugReader(SqliteConnection connection)
                 SELECT j.place_id AS PlaceId, p.code AS Code, j.contents AS Contents, j.size AS Size, e.date AS StartedOn,
                     o.date AS HandedOverOn, o.destination AS HandedTo
                 FROM jug j JOIN place p ON p.id = j.place_id JOIN standing_entry e ON e.id = j.entry_id
-                LEFT JOIN (SELECT h.place_id, h."to" AS destination, oe.date FROM jug_handover h JOIN standing_entry oe ON oe.id = h.entry_id
+                LEFT JOIN (SELECT h.place_id, h."to" AS destination, oe.date
+                    FROM jug_handover h JOIN standing_entry oe ON oe.id = h.entry_id
                     WHERE oe.date <= @day) o ON o.place_id = j.place_id
                 WHERE e.date <= @day ORDER BY e.date, j.place_id
                 """,

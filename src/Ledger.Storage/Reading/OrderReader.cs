@@ -36,7 +36,8 @@ internal sealed class OrderReader(SqliteConnection connection)
                 WHERE c.order_id = l.order_id AND c.item_id = l.item_id AND s.date <= @asOf AND c.cancelled = 1) AS Cancelled,
             (SELECT coalesce(sum(d.quantity), 0) FROM order_delivery d JOIN standing_entry s ON s.id = d.entry_id
                 WHERE d.order_id = l.order_id AND d.item_id = l.item_id AND s.date <= @asOf) AS Delivered
-        FROM purchase_order o JOIN standing_entry e ON e.id = o.entry_id JOIN order_line l ON l.order_id = o.entry_id JOIN item i ON i.id = l.item_id
+        FROM purchase_order o JOIN standing_entry e ON e.id = o.entry_id JOIN order_line l ON l.order_id = o.entry_id JOIN item i ON i.id =
+            l.item_id
         WHERE e.date <= @asOf ORDER BY o.entry_id, l.number
         """,
         new { asOf });
@@ -59,7 +60,8 @@ internal sealed class OrderReader(SqliteConnection connection)
         """,
         new { asOf })
         .Select(row => new OrderTerms(
-            row.Item, row.CoverDays, Annual(row.Opens), Annual(row.Closes), row.OrderCost is { } cost ? new Money(cost) : null, row.HoldingThousandths));
+            row.Item, row.CoverDays, Annual(row.Opens), Annual(row.Closes), row.OrderCost is { } cost ? new Money(cost) : null,
+                row.HoldingThousandths));
 
     private static Order ToOrder(IReadOnlyList<LineRow> rows, Holdings holdings) => new(
         rows[0].Code, Days.Read(rows[0].PlacedOn), rows[0].Supplier, rows[0].Prepaid == 1,
@@ -74,7 +76,8 @@ internal sealed class OrderReader(SqliteConnection connection)
         ]);
 
     private static AnnualDate? Annual(string? text) => text is null ? null
-        : Dates.ParseAnnual(text) ?? throw new LedgerFileException($"the file holds \"{text}\" where a month and day belong; run `trayledger check`");
+        : Dates.ParseAnnual(text) ?? throw new LedgerFileException(
+            $"the file holds \"{text}\" where a month and day belong; run `trayledger check`");
 
     internal sealed record LineRow(
         long OrderId, string Code, string PlacedOn, string Supplier, long Prepaid, string Item, long Packs, long Quantity, long Price,

@@ -13,9 +13,11 @@ internal sealed class PriceReader(SqliteConnection connection)
     [
         .. connection.Query<PriceRow>(
             """
-            SELECT i.code AS Item, e.date AS Date, l.id AS Lot, l.quantity AS Quantity, i.unit AS Unit, l.cost AS Cost, l.currency AS Currency
+            SELECT i.code AS Item, e.date AS Date, l.id AS Lot, l.quantity AS Quantity, i.unit AS Unit, l.cost AS Cost,
+                l.currency AS Currency
             FROM lot l JOIN standing_entry e ON e.id = l.entry_id JOIN item i ON i.id = l.item_id
-            WHERE e.date <= @asOf AND EXISTS (SELECT 1 FROM movement m WHERE m.lot_id = l.id AND m.entry_id = l.entry_id AND m.from_place = 1)
+            WHERE e.date <= @asOf AND EXISTS (SELECT 1 FROM movement m WHERE m.lot_id = l.id AND m.entry_id = l.entry_id
+                AND m.from_place = 1)
             ORDER BY e.date, l.id
             """,
             new { asOf = Dates.Text(asOf) })
@@ -27,9 +29,11 @@ internal sealed class PriceReader(SqliteConnection connection)
     [
         .. connection.Query<MoveRow>(
             """
-            SELECT Entry, Date, Item, Kind, Lot, iif(IntoStock, Quantity, -Quantity) AS Change, Value, iif(IntoStock, FromPlace, ToPlace) AS Other
+            SELECT Entry, Date, Item, Kind, Lot, iif(IntoStock, Quantity, -Quantity) AS Change, Value,
+                iif(IntoStock, FromPlace, ToPlace) AS Other
             FROM (
-                SELECT e.id AS Entry, e.date AS Date, i.code AS Item, i.kind AS Kind, m.lot_id AS Lot, m.quantity AS Quantity, m.value AS Value,
+                SELECT e.id AS Entry, e.date AS Date, i.code AS Item, i.kind AS Kind, m.lot_id AS Lot, m.quantity AS Quantity,
+                    m.value AS Value,
                     m.from_place AS FromPlace, m.to_place AS ToPlace, m.id AS Number,
                     f.id >= 100 AND f.kind <> 'bath' AS FromStock, t.id >= 100 AND t.kind <> 'bath' AS IntoStock
                 FROM standing_entry e CROSS JOIN movement m ON m.entry_id = e.id CROSS JOIN place f ON f.id = m.from_place

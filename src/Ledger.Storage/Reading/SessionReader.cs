@@ -13,8 +13,8 @@ internal sealed class SessionReader(SqliteConnection connection)
     {
         var rows = connection.Query<SessionRow>(
             """
-            SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, s.process AS Process, p.code AS Bath, s.developer AS Developer, e.note AS Note,
-                s.process_version AS ProcessVersion
+            SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, s.process AS Process, p.code AS Bath,
+                s.developer AS Developer, e.note AS Note, s.process_version AS ProcessVersion
             FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id LEFT JOIN place p ON p.id = s.bath_id
             WHERE e.date <= @asOf AND (e.date, e.id) < (@beforeDate, @beforeNumber)
             ORDER BY e.date DESC, e.id DESC LIMIT @atMost
@@ -32,9 +32,11 @@ internal sealed class SessionReader(SqliteConnection connection)
 
     private ILookup<long, SessionSheets> Lines(IEnumerable<long> sessions) => connection.Query<SheetsRow>(
         """
-        SELECT s.entry_id AS Number, i.code AS Item, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost, s."group" AS "Group", s.fate AS Fate, s.note AS Note,
+        SELECT s.entry_id AS Number, i.code AS Item, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost, s."group" AS "Group",
+            s.fate AS Fate, s.note AS Note,
             s.number AS Position
-        FROM json_each(@sessions) j JOIN session_sheets s ON s.entry_id = j.value JOIN lot l ON l.id = s.lot_id JOIN item i ON i.id = l.item_id
+        FROM json_each(@sessions) j JOIN session_sheets s ON s.entry_id = j.value JOIN lot l ON l.id = s.lot_id
+            JOIN item i ON i.id = l.item_id
         UNION ALL
         SELECT d.entry_id, i.code, d.sheets, d.area, 0, d."group", 'dummy', d.note, 1000000 + d.line
         FROM json_each(@sessions) j JOIN dummy d ON d.entry_id = j.value JOIN item i ON i.id = d.item_id
@@ -47,5 +49,6 @@ internal sealed class SessionReader(SqliteConnection connection)
     internal sealed record SessionRow(long Number, string Session, string Date, string Process, string? Bath, long Developer, string Note,
         int ProcessVersion);
 
-    internal sealed record SheetsRow(long Number, string Item, long Sheets, long Area, long Cost, string Group, string Fate, string Note, long Position);
+    internal sealed record SheetsRow(long Number, string Item, long Sheets, long Area, long Cost, string Group, string Fate, string Note,
+        long Position);
 }

@@ -105,7 +105,8 @@ internal sealed class StoryReader(SqliteConnection connection)
         var name = $"{row.Session}-{row.Position:00}";
         return new(
             row.Session, date, name, Group(row), Named.Fate(row.Fate), row.Cause is null ? null : Named.Cause(row.Cause), row.Negative,
-            [.. Mates(id, row)], new CostReading(new CostReader(connection).Read(date, date)).Sheets.FirstOrDefault(sheet => sheet.Sheet == name));
+            [.. Mates(id, row)], new CostReading(new CostReader(connection).Read(date, date)).Sheets.FirstOrDefault(sheet =>
+                sheet.Sheet == name));
     }
 
     /// <summary>The group of the line that the sheet's position falls into.</summary>

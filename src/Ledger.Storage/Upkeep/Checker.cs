@@ -143,7 +143,8 @@ internal sealed class Checker(SqliteConnection connection)
         """
         SELECT Month, sum(Change) AS Change
         FROM (
-            SELECT substr(e.date, 1, 7) AS Month, iif(t.id >= 100 AND t.kind <> 'bath', m.value, 0) - iif(f.id >= 100 AND f.kind <> 'bath', m.value, 0) AS Change
+            SELECT substr(e.date, 1, 7) AS Month,
+                iif(t.id >= 100 AND t.kind <> 'bath', m.value, 0) - iif(f.id >= 100 AND f.kind <> 'bath', m.value, 0) AS Change
             FROM movement m JOIN entry e ON e.id = m.entry_id JOIN place f ON f.id = m.from_place JOIN place t ON t.id = m.to_place
             UNION ALL SELECT month, -change FROM stock_month)
         GROUP BY Month HAVING sum(Change) <> 0 ORDER BY Month
@@ -175,7 +176,8 @@ internal sealed class Checker(SqliteConnection connection)
     }
 
     private static string Unequal(string period, CostReading costs) =>
-        $"the costs of {period} do not reconcile: spent {costs.Spent}, used {costs.Used}, on hand {costs.OnHand}, still in baths {costs.StillInBaths}";
+        $"the costs of {period} do not reconcile: spent {costs.Spent}, used {costs.Used}, on hand {costs.OnHand}, "
+        + $"still in baths {costs.StillInBaths}";
 
     internal sealed record ReferenceRow(string Child, string Parent, long Rows);
 

@@ -39,7 +39,8 @@ internal sealed class FilmWriter(SqliteConnection connection, long entry)
             INSERT INTO holder (id, code, format, notch, bought_on) VALUES (@Id, @Code, @Format, @Notch, @BoughtOn)
             ON CONFLICT (id) DO UPDATE SET notch = excluded.notch, bought_on = excluded.bought_on
             """,
-            new { holder.Id, holder.Code, Format = holder.Format.Code, holder.Notch, BoughtOn = holder.BoughtOn is { } day ? Dates.Text(day) : null });
+            new { holder.Id, holder.Code, Format = holder.Format.Code, holder.Notch, BoughtOn = holder.BoughtOn is { } day
+                ? Dates.Text(day) : null });
         if (!defined.IsNew)
             return;
         for (var i = 0; i < holder.Sides.Count; i++)
@@ -100,7 +101,8 @@ internal sealed class FilmWriter(SqliteConnection connection, long entry)
             """,
             new
             {
-                entry, Sheet = developed.Sheet.Value, developed.Position, developed.Batch, Fate = developed.Fate.Name(), Cause = developed.Cause?.Name(),
+                entry, Sheet = developed.Sheet.Value, developed.Position, developed.Batch, Fate = developed.Fate.Name(),
+                    Cause = developed.Cause?.Name(),
                 Negative = developed.Negative?.Name, developed.Negative?.Year, developed.Negative?.Running,
             });
     }

@@ -37,7 +37,8 @@ internal sealed class HandlingWriter(SqliteConnection connection)
         """
         INSERT OR REPLACE INTO formula (item_id, version, sealed_days, opened_full_days, opened_part_days, working_full_days,
             working_part_days, tray_hours, floating_lid_days)
-        VALUES (@Id, @Formula, @SealedDays, @OpenedFullDays, @OpenedPartDays, @WorkingFullDays, @WorkingPartDays, @TrayHours, @FloatingLidDays)
+        VALUES (@Id, @Formula, @SealedDays, @OpenedFullDays, @OpenedPartDays, @WorkingFullDays,
+            @WorkingPartDays, @TrayHours, @FloatingLidDays)
         """,
         new
         {

@@ -42,7 +42,10 @@ internal sealed class OrderFactWriter(SqliteConnection connection, long entry)
         new { entry, delivered.Order, delivered.Item, Quantity = delivered.Quantity.Base });
 
     public void Write(PriceRise rise) => connection.Execute(
-        "INSERT INTO price_rise (entry_id, item_id, starts_on, thousandths) VALUES (@entry, (SELECT id FROM item WHERE code = @Item), @StartsOn, @Thousandths)",
+        """
+        INSERT INTO price_rise (entry_id, item_id, starts_on, thousandths)
+        VALUES (@entry, (SELECT id FROM item WHERE code = @Item), @StartsOn, @Thousandths)
+        """,
         new { entry, rise.Item, StartsOn = Dates.Text(rise.From), rise.Thousandths });
 
     public void Write(OrderTerms terms) => connection.Execute(

@@ -15,7 +15,11 @@ internal sealed class BathNoteForm : FormModel
         : base(ledger)
     {
         _holdings = ledger.HoldingsOn(ledger.Today);
-        Bath = new("Bath", 10, FieldKind.Choice) { Choices = () => _holdings.Baths.Select(one => one.Code), Hint = "The bath it is about." };
+        Bath = new("Bath", 10, FieldKind.Choice)
+        {
+            Choices = () => _holdings.Baths.Select(one => one.Code),
+            Hint = "The bath it is about.",
+        };
         Bath.Offer(bath ?? _holdings.Baths.FirstOrDefault()?.Code);
         Kind.Offer(Kinds[0]);
         Found = new("Found", 24, FieldKind.Choice)
@@ -64,13 +68,17 @@ internal sealed class BathNoteForm : FormModel
         var (date, bath, found) = (answers.Date(Date), answers.Needed(Bath), answers.Needed(Found));
         return answers.OneOf(Kind, Kinds) switch
         {
-            0 => new BathObservation { Key = EntryKey, Date = date, Bath = bath, Sign = found, EndsUse = !Passed.IsTicked, Note = Note.Text },
+            0 => new BathObservation
+            {
+                Key = EntryKey, Date = date, Bath = bath, Sign = found, EndsUse = !Passed.IsTicked, Note = Note.Text,
+            },
             1 => new SilverTest { Key = EntryKey, Date = date, Bath = bath, GramsPerLitre = answers.Figure(Found), Note = Note.Text },
             2 => Residual("silver"),
             3 => Residual("fixer"),
             _ => new BathStorage
             {
-                Key = EntryKey, Date = date, Bath = bath, Container = (WorkingContainer)answers.OneOf(Found, WorkingContainers.Names), Note = Note.Text,
+                Key = EntryKey, Date = date, Bath = bath, Container = (WorkingContainer)answers.OneOf(Found, WorkingContainers.Names),
+                Note = Note.Text,
             },
         };
 

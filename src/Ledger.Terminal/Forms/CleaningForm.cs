@@ -20,7 +20,8 @@ internal sealed class CleaningForm : FormModel
 
     public override string Title => "Cleaning";
 
-    public override IReadOnlyList<string> Purpose => ["Holders were cleaned, and perhaps put into bags. A holder counts as clean until it is emptied."];
+    public override IReadOnlyList<string> Purpose =>
+        ["Holders were cleaned, and perhaps put into bags. A holder counts as clean until it is emptied."];
 
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows { get; }
 
@@ -44,5 +45,6 @@ internal sealed class CleaningForm : FormModel
         Note = Note.Text,
     };
 
-    private IEnumerable<string> Dirty => _holdings.Film.Holders.Where(holder => holder.CleanBeforeLoad is not null).Select(holder => holder.Code);
+    private IEnumerable<string> Dirty =>
+        _holdings.Film.Holders.Where(holder => holder.CleanBeforeLoad is not null).Select(holder => holder.Code);
 }

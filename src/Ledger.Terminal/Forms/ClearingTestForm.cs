@@ -43,9 +43,15 @@ internal sealed class ClearingTestForm : FormModel
 
     public FormField Seconds { get; } = new("Cleared in, seconds", 8, FieldKind.Figure) { Hint = "Tenths at the finest." };
 
-    public FormField Fresh { get; } = new("The bath is fresh", 4, FieldKind.Tick) { Hint = "Later tests of this film are measured against it." };
+    public FormField Fresh { get; } = new("The bath is fresh", 4, FieldKind.Tick)
+    {
+        Hint = "Later tests of this film are measured against it.",
+    };
 
-    public FormField Sheets { get; } = new("Sheets cut up", 6, FieldKind.Figure) { Hint = "Taken from stock; empty when a scrap was used." };
+    public FormField Sheets { get; } = new("Sheets cut up", 6, FieldKind.Figure)
+    {
+        Hint = "Taken from stock; empty when a scrap was used.",
+    };
 
     public FormField Note { get; } = new("Note", 50);
 

@@ -26,7 +26,8 @@ internal sealed class DecantingForm : FormModel
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "A bottle is filled into smaller ones, full to the brim where possible. Each begins a life of its own; volume and cost are shared exactly.",
+        "A bottle is filled into smaller ones, full to the brim where possible. Each begins a life of its own; "
+        + "volume and cost are shared exactly.",
         "Label every bottle, and never use one that looks like a bottle for food or drink. Wear gloves and eye protection.",
     ];
 
@@ -42,7 +43,10 @@ internal sealed class DecantingForm : FormModel
 
     public FormField Last { get; } = new("In the last, ml", 8, FieldKind.Figure) { Hint = "Empty for what is left, at most a full one." };
 
-    public FormField Names { get; } = new("Names", 40) { Hint = "What is written on them, with blanks between; empty for running numbers." };
+    public FormField Names { get; } = new("Names", 40)
+    {
+        Hint = "What is written on them, with blanks between; empty for running numbers.",
+    };
 
     public FormField Note { get; } = new("Note", 50);
 

@@ -16,7 +16,8 @@ internal sealed class ExposureForm : FormModel
         _holdings = ledger.HoldingsOn(ledger.Today);
         Sides = new("Sides", 44)
         {
-            Choices = () => Loaded.Select(side => side.Code), Hint = "Sides such as E07-2, or holders for all their sides. F3 adds the next loaded one.",
+            Choices = () => Loaded.Select(side => side.Code),
+            Hint = "Sides such as E07-2, or holders for all their sides. F3 adds the next loaded one.",
         };
         Sides.Offer(Loaded.FirstOrDefault(side => holder is null || side.Holder == holder)?.Code);
         Group.Offer(Exposure.Normal);
@@ -37,7 +38,10 @@ internal sealed class ExposureForm : FormModel
 
     public FormField Sides { get; }
 
-    public FormField Group { get; } = new("Group", 5) { Choices = () => ["N", "N-1", "N-2", "N+1", "N+2"], Hint = "How it will be developed." };
+    public FormField Group { get; } = new("Group", 5)
+    {
+        Choices = () => ["N", "N-1", "N-2", "N+1", "N+2"], Hint = "How it will be developed.",
+    };
 
     public FormField Line { get; } = new("Line", 50) { Hint = "One free line: subject, light, lens." };
 

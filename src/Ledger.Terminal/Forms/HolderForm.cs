@@ -21,7 +21,8 @@ internal sealed class HolderForm : FormModel
     public override string Title => "Holder";
 
     public override IReadOnlyList<string> Purpose =>
-        ["A film holder is registered with its sides. A side is called by its holder and its own name: E07-2. Its format and sides stay as they are."];
+        ["A film holder is registered with its sides. A side is called by its holder and its own name: E07-2. Its format and sides stay "
+            + "as they are."];
 
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows { get; }
 

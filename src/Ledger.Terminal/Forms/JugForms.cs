@@ -16,7 +16,8 @@ internal sealed class JugStartForm : FormModel
 
     public override string Title => "New waste jug";
 
-    public override IReadOnlyList<string> Purpose => ["A jug in which used solutions wait to be handed over. Label it, and keep unlike wastes apart."];
+    public override IReadOnlyList<string> Purpose =>
+        ["A jug in which used solutions wait to be handed over. Label it, and keep unlike wastes apart."];
 
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows { get; }
 
@@ -53,7 +54,8 @@ internal sealed class JugFillingForm : FormModel
 
     public override string Title => "Fill a jug";
 
-    public override IReadOnlyList<string> Purpose => ["Used solution goes into a jug. A bath that is poured out names its jug in its own form."];
+    public override IReadOnlyList<string> Purpose =>
+        ["Used solution goes into a jug. A bath that is poured out names its jug in its own form."];
 
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows { get; }
 

@@ -11,7 +11,8 @@ internal sealed class KeeperForm : FormModel
 
     public override string Title => "Keeper";
 
-    public override IReadOnlyList<string> Purpose => ["A negative turns out to be worth printing. It is named by its number, or by its sheet's: #12."];
+    public override IReadOnlyList<string> Purpose =>
+        ["A negative turns out to be worth printing. It is named by its number, or by its sheet's: #12."];
 
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows { get; }
 

@@ -20,11 +20,13 @@ internal sealed class LoadForm : FormModel
         _format = (holder is null ? _holdings.Film.Holders.FirstOrDefault() : _holdings.Film.Holder(holder))?.Format;
         Sides = new("Sides", 44)
         {
-            Choices = () => Free.Select(side => side.Code), Hint = "Sides such as E07-2, or holders for all their sides. F3 adds the next empty one.",
+            Choices = () => Free.Select(side => side.Code),
+                Hint = "Sides such as E07-2, or holders for all their sides. F3 adds the next empty one.",
         };
         From = new("Film or box", 16, FieldKind.Choice)
         {
-            Choices = () => [.. Films.Select(film => film.Code), .. Boxes.Select(box => box.Code)], Hint = "A film, for the box that is reached for first; or a box.",
+            Choices = () => [.. Films.Select(film => film.Code), .. Boxes.Select(box => box.Code)],
+                Hint = "A film, for the box that is reached for first; or a box.",
         };
         Sides.Offer(string.Join(' ', Free.Where(side => side.Holder == holder).Select(side => side.Code)));
         From.Offer(LastLoaded ?? Films.FirstOrDefault(IsAtHand)?.Code);

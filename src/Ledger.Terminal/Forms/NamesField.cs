@@ -19,7 +19,8 @@ internal static class NamesField
     /// <summary>Adds the first candidate that is not among the names yet.</summary>
     public static FormField AddNext(FormField field, IEnumerable<string> candidates, string divider)
     {
-        var names = divider == " " ? Split(field.Text) : [.. field.Text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
+        var names = divider == " " ? Split(field.Text)
+            : [.. field.Text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
         if (candidates.FirstOrDefault(name => !names.Contains(name, StringComparer.OrdinalIgnoreCase)) is { } next)
             field.Type(string.Join(divider, names.Append(next)));
         return field;

@@ -19,8 +19,9 @@ internal sealed class ReceiptForm : FormModel
             Hint = "Up and Down choose; a beginning is enough.",
         };
         Item.Offer(item);
+        Order = OpenOrders.Field(ledger, item, "The order that this delivers, whole or in part; empty for none.");
         Packs.Offer("1");
-        Rows = [[Date, Item, Packs], [Price, Discount], [Shipping, Duty], [Currency, Rate], [Batch, Expires, Storage], [Note]];
+        Rows = [[Date, Item, Packs], [Price, Discount], [Shipping, Duty], [Currency, Rate], [Batch, Expires, Storage], [Order], [Note]];
         OfferLast();
     }
 
@@ -61,12 +62,16 @@ internal sealed class ReceiptForm : FormModel
 
     public FormField Storage { get; } = new("Kept in", 10, FieldKind.Choice) { Choices = () => ["freezer", "fridge", "shelf"] };
 
+    public FormField Order { get; }
+
     public FormField Note { get; } = new("Note", 50);
 
     public override void Edited(FormField field)
     {
-        if (field == Item)
-            OfferLast();
+        if (field != Item)
+            return;
+        OfferLast();
+        Order.Offer(_holdings.Orders.LinesOf(Item.Text).Select(found => found.Order.Code).FirstOrDefault());
     }
 
     protected override Entry Read(Answers answers) => new Receipt
@@ -84,6 +89,7 @@ internal sealed class ReceiptForm : FormModel
         Batch = Batch.Text,
         ExpiresOn = answers.OptionalDate(Expires),
         Storage = Storage.Text,
+        Order = Answers.Optional(Order),
         Note = Note.Text,
     };
 

@@ -13,7 +13,11 @@ internal sealed class RotationForm : FormModel
         : base(ledger)
     {
         _holdings = ledger.HoldingsOn(ledger.Today);
-        Bath = new("Pair of", 10, FieldKind.Choice) { Choices = () => Pairs.Select(first => first.Code), Hint = "Either bath of the pair." };
+        Bath = new("Pair of", 10, FieldKind.Choice)
+        {
+            Choices = () => Pairs.Select(first => first.Code),
+            Hint = "Either bath of the pair.",
+        };
         Bath.Offer(FirstOf(bath)?.Code ?? Pairs.FirstOrDefault()?.Code);
         NewBath.Offer(_holdings.Bath(Bath.Text) is { } first && _holdings.SecondAfter(first) is { } second
             ? NextName.After(second.Code, name => ledger.Bath(name, ledger.Today) is not null) : null);
@@ -25,7 +29,8 @@ internal sealed class RotationForm : FormModel
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "The first bath of a pair is poured out, the second moves up, and a new one is mixed that stands second. Each keeps its own mixing date.",
+        "The first bath of a pair is poured out, the second moves up, and a new one is mixed that stands second. "
+        + "Each keeps its own mixing date.",
         "A pair is rotated so often only, then both are mixed anew: the setting rotation-ceiling.",
         "Used fixer holds silver: local rules and the maker's safety data sheet say where it may go. Wear gloves and eye protection.",
     ];

@@ -12,7 +12,8 @@ internal sealed class ServiceForm : FormModel
         var film = ledger.HoldingsOn(ledger.Today).Film;
         Sides = new("Sides", 44)
         {
-            Choices = () => film.Holders.SelectMany(holder => holder.Sides).Select(side => side.Code), Hint = "Sides such as E07-2, or holders.",
+            Choices = () => film.Holders.SelectMany(holder => holder.Sides).Select(side => side.Code),
+                Hint = "Sides such as E07-2, or holders.",
         };
         Sides.Offer(sides);
         Back.Offer(sides is not null && film.Side(sides) is { OutOfService: not null } ? "yes" : "no");
@@ -21,7 +22,8 @@ internal sealed class ServiceForm : FormModel
 
     public override string Title => "Service";
 
-    public override IReadOnlyList<string> Purpose => ["A side that leaks or sticks is taken out of service; the film in it stays on the books. Repaired, it comes back."];
+    public override IReadOnlyList<string> Purpose =>
+        ["A side that leaks or sticks is taken out of service; the film in it stays on the books. Repaired, it comes back."];
 
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows { get; }
 

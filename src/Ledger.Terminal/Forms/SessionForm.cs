@@ -51,7 +51,10 @@ internal sealed class SessionForm : FormModel
     ];
 
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows =>
-        [[Session, Date, Process], [Bath, Note], .. _lines.SelectMany(line => line.Rows), .. _lines.Any(line => line.IsKnown) ? [[Anyway]] : Array.Empty<IReadOnlyList<FormField>>(), [Difference]];
+    [
+        [Session, Date, Process], [Bath, Note], .. _lines.SelectMany(line => line.Rows),
+        .. _lines.Any(line => line.IsKnown) ? [[Anyway]] : Array.Empty<IReadOnlyList<FormField>>(), [Difference],
+    ];
 
     public override IReadOnlyList<FormKey> Keys =>
     [
@@ -205,7 +208,8 @@ internal sealed class SessionForm : FormModel
     private IEnumerable<string> Sources() =>
     [
         .. _holdings.Film.ExposedBoxes.Select(box => box.Code),
-        .. _holdings.Film.Sheets.Where(sheet => sheet.Exposure is not null && _holdings.Film.Side(sheet.At) is not null).Select(sheet => sheet.SideCode),
+        .. _holdings.Film.Sheets.Where(sheet => sheet.Exposure is not null && _holdings.Film.Side(sheet.At) is not null)
+            .Select(sheet => sheet.SideCode),
     ];
 
     /// <summary>What is in the place that is named: its film, its group, and how many sheets.</summary>

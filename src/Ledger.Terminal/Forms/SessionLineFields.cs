@@ -39,13 +39,17 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films, Func<IE
         Choices = sources, Hint = "Sides E07-1,E07-2, a box of exposed sheets pan100 N, or #12; empty: only counted.",
     };
 
-    public FormField Cause { get; } = new("spoiled by", 16, FieldKind.Choice) { Choices = () => RejectCauses.Names, Hint = "For a reject: what spoiled it." };
+    public FormField Cause { get; } = new("spoiled by", 16, FieldKind.Choice)
+    {
+        Choices = () => RejectCauses.Names, Hint = "For a reject: what spoiled it.",
+    };
 
     /// <summary>Whether the line says which sheets they were.</summary>
     public bool IsKnown { get; set; }
 
     /// <summary>The fields row by row.</summary>
-    public IReadOnlyList<IReadOnlyList<FormField>> Rows => IsKnown ? [[Film, Sheets, Group, Developer, Fate], [From, Cause]] : [[Film, Sheets, Group, Developer, Fate]];
+    public IReadOnlyList<IReadOnlyList<FormField>> Rows =>
+        IsKnown ? [[Film, Sheets, Group, Developer, Fate], [From, Cause]] : [[Film, Sheets, Group, Developer, Fate]];
 
     /// <summary>The fields in order.</summary>
     public IEnumerable<FormField> Fields => Rows.SelectMany(row => row);

@@ -14,7 +14,11 @@ internal sealed class StockSolutionForm : FormModel
         : base(ledger)
     {
         _holdings = ledger.HoldingsOn(ledger.Today);
-        Item = new("Stock", 16, FieldKind.Choice) { Choices = () => Stocks.Select(stock => stock.Code), Hint = "The stock solution's own item." };
+        Item = new("Stock", 16, FieldKind.Choice)
+        {
+            Choices = () => Stocks.Select(stock => stock.Code),
+            Hint = "The stock solution's own item.",
+        };
         From = new("Mixed from", 16, FieldKind.Choice)
         {
             Choices = () => _holdings.Items.Where(one => one.Kind == ItemKind.Chemical).Select(one => one.Code),
@@ -31,7 +35,8 @@ internal sealed class StockSolutionForm : FormModel
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "Whole packs of powder, or a concentrate, become a stock solution with its own cost, mixing date and life; working solutions are drawn from it.",
+        "Whole packs of powder, or a concentrate, become a stock solution with its own cost, mixing date and life; "
+        + "working solutions are drawn from it.",
         "Do not breathe the dust; gloves, eye protection and fresh air. The maker's safety data sheet governs.",
     ];
 

@@ -15,7 +15,11 @@ internal sealed class TopUpForm : FormModel
         : base(ledger)
     {
         _holdings = ledger.HoldingsOn(ledger.Today);
-        Bath = new("Bath", 10, FieldKind.Choice) { Choices = () => _holdings.Baths.Select(one => one.Code), Hint = "The bath that is topped up." };
+        Bath = new("Bath", 10, FieldKind.Choice)
+        {
+            Choices = () => _holdings.Baths.Select(one => one.Code),
+            Hint = "The bath that is topped up.",
+        };
         Bath.Offer(bath ?? _holdings.Baths.FirstOrDefault()?.Code);
         Item = new("Made from", 16, FieldKind.Choice)
         {
@@ -42,11 +46,17 @@ internal sealed class TopUpForm : FormModel
 
     public FormField Item { get; }
 
-    public FormField Added { get; } = new("Added, ml", 8, FieldKind.Figure) { Hint = "The fresh solution; what is due is offered for a replenished one." };
+    public FormField Added { get; } = new("Added, ml", 8, FieldKind.Figure)
+    {
+        Hint = "The fresh solution; what is due is offered for a replenished one.",
+    };
 
     public FormField Dilution { get; } = new("Dilution", 10) { Hint = "Empty for the bath's own; 1+0 for a ready replenisher." };
 
-    public FormField Amount { get; } = new("Measured out", 8, FieldKind.Figure) { Hint = "In the item's unit; empty for what the dilution asks." };
+    public FormField Amount { get; } = new("Measured out", 8, FieldKind.Figure)
+    {
+        Hint = "In the item's unit; empty for what the dilution asks.",
+    };
 
     public FormField Bled { get; } = new("Poured off, ml", 8, FieldKind.Figure) { Hint = "Used solution poured off first to make room." };
 

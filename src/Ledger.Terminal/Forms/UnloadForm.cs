@@ -20,7 +20,8 @@ internal sealed class UnloadForm : FormModel
         };
         To = new("Back into", 16, FieldKind.Choice)
         {
-            Choices = () => _holdings.Containers.Where(box => !box.IsSealed).Select(box => box.Code), Hint = "The box for sheets that were not exposed; empty for the one they came out of.",
+            Choices = () => _holdings.Containers.Where(box => !box.IsSealed).Select(box => box.Code),
+            Hint = "The box for sheets that were not exposed; empty for the one they came out of.",
         };
         From.Offer(Offered(from));
         Rows = [[Date], [From], [Group, To], [Note]];

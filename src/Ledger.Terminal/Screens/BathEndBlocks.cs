@@ -62,7 +62,8 @@ internal static class BathEndBlocks
                 : [],
             .. reading.Bath.ClearingTests.Select(test =>
                 $"{Dates.Text(test.Date)}  {test.Film}  {Scaled.ToText(test.Seconds, 1)} s  "
-                + (test.IsFresh ? "fresh" : test.Ratio is { } ratio ? $"{Scaled.ToText(ratio, 2)}x after {test.Worked.ToText(holdings.Settings.Style)}" : "")),
+                + (test.IsFresh ? "fresh"
+                    : test.Ratio is { } ratio ? $"{Scaled.ToText(ratio, 2)}x after {test.Worked.ToText(holdings.Settings.Style)}" : "")),
         ]);
     }
 
@@ -80,6 +81,7 @@ internal static class BathEndBlocks
         foreach (var top in bath.TopUps)
             yield return $"{Dates.Text(top.Date)}  topped up with {top.Added.ToText(style)}, {top.Bled.ToText(style)} poured off";
         if (reading.Replenishment is { } due)
-            yield return $"Replenisher due: {due.Due.ToText(style)}; added {due.Added.ToText(style)} of at most {due.Ceiling.ToText(style)}.";
+            yield return $"Replenisher due: {due.Due.ToText(style)}; added {due.Added.ToText(style)} "
+                + $"of at most {due.Ceiling.ToText(style)}.";
     }
 }

@@ -49,9 +49,11 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
             'B', "Mix next", "mixes the bath that follows the selected one",
             row => new Fill(new BathForm(Ledger, row < 0 ? null : IdOf(row)))),
         ScreenKey.Letter('R', "Rotate", "rotates a pair: the first bath out, the second up, a new one mixed", row => Rotate(row)),
-        ScreenKey.OnRow('T', "Clearing test", "records how long a strip of film took to clear", row => new ClearingTestForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow(
+            'T', "Clearing test", "records how long a strip of film took to clear", row => new ClearingTestForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('N', "Note", "records what was seen or measured at it", row => new BathNoteForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('A', "Top up", "adds fresh solution or replenisher", row => new TopUpForm(Ledger, IdOf(row))),
+        ScreenKey.Letter('P', "Print", "records a session of printing", _ => new Fill(new PrintForm(Ledger))),
         ScreenKey.Letter('J', "Jugs", "shows the waste jugs", _ => new Into(new JugsModel(Ledger))),
     ];
 

@@ -17,6 +17,8 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
     private Settings _settings = Settings.Default;
     private CostReading? _reading;
     private IReadOnlyList<FilmCost> _films = [];
+    private IReadOnlyList<CostSlice> _months = [];
+    private IReadOnlyList<LotPrice> _prices = [];
     private int _period;
 
     /// <inheritdoc/>
@@ -51,13 +53,19 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenKey> Keys =>
-        [ScreenKey.Letter('P', "Period", $"shows another period: {Periods}", _ => Turn())];
+        [
+            ScreenKey.Letter('P', "Period", $"shows another period: {Periods}", _ => Turn()),
+            ScreenKey.Letter(
+                'B', "By", "shows the period by month, session, year or film", _ => new Into(new CostPartsModel(Ledger, Period))),
+        ];
 
     /// <inheritdoc/>
     public override void Refresh()
     {
         _settings = Ledger.HoldingsOn(Today).Settings;
         _reading = new(Ledger.Costs(Period.From, Period.To));
+        _months = CostSlices.Of(_reading, CostGrouping.Month);
+        _prices = Ledger.Prices(Today);
         var films = _reading.ByFilm.ToList();
         _films = films.Count == 0 ? [] : [_reading.AllFilms with { Item = All }, .. films];
     }
@@ -83,7 +91,8 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
     }
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Block> Details(int row) => row < 0 ? [Money] : [Film(_films[row]), Money];
+    public override IReadOnlyList<Block> Details(int row) =>
+        row < 0 ? [Money] : [Film(_films[row]), Money, .. Months, .. Prices(_films[row])];
 
     private string Periods => string.Join(", ", CostPeriod.On(Today).Select(period => period.Name));
 
@@ -123,9 +132,48 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
                 .. BarChart.Of(parts, width),
                 .. Paragraph.Of(reading.Reconciles ? AddsUp : DoesNot, width),
                 .. Paragraph.Of($"{Dates.Text(Period.From)} to {Dates.Text(Period.To)}: bought {reading.Facts.Bought.Text(_settings)}, "
-                    + $"there before {(reading.Spent - reading.Facts.Bought).Text(_settings)}.", width),
+                    + $"there before {reading.Opening.Text(_settings)}.", width),
+                .. Paragraph.Of(
+                    $"{reading.Opening.Rounded()} + {reading.Facts.Bought.Rounded()} = {(reading.Used - reading.Waste).Rounded()} used "
+                    + $"+ {reading.Waste.Rounded()} waste + {reading.Closing.Rounded()} on hand.", width),
+                .. Budget(reading).SelectMany(sentence => Paragraph.Of(sentence, width)),
             ]);
         }
+    }
+
+    /// <summary>What a negative cost in each month that had one, with how many there were.</summary>
+    private IEnumerable<Block> Months
+    {
+        get
+        {
+            Bar[] bars =
+            [
+                .. _months.Where(month => month.PerSheet.PerNegative is not null).Select(month => new Bar(
+                    month.Name, month.PerSheet.PerNegative!.Value.Amount,
+                    $"{month.PerSheet.PerNegative.Value.Rounded()} ({month.PerSheet.Negatives})")),
+            ];
+            if (bars.Length > 1)
+                yield return new("A negative, by month (how many)", width => BarChart.Of(bars, width));
+        }
+    }
+
+    /// <summary>What a sheet of the film cost on the shelf, delivery by delivery.</summary>
+    private IEnumerable<Block> Prices(FilmCost film)
+    {
+        Bar[] bars =
+        [
+            .. _prices.Where(price => price.Item.Equals(film.Item, StringComparison.OrdinalIgnoreCase)).Select(price => new Bar(
+                Dates.Text(price.Date), price.PerUnit.Amount, price.PerUnit.Rounded())),
+        ];
+        if (bars.Length > 0)
+            yield return new($"{film.Item} on the shelf, each", width => BarChart.Of(bars, width));
+    }
+
+    private IEnumerable<string> Budget(CostReading reading)
+    {
+        if (_settings.MonthlyBudget is { } monthly && BudgetReading.Of(reading, monthly) is { } budget)
+            yield return $"{budget.UsedPerMonth.Text(_settings)} used in a month, over {budget.Days} days; "
+                + $"{monthly.Text(_settings)} is what you mean to spend.";
     }
 
     private static Bar Bar(string label, Money money) => new(label, money.Amount, money.Rounded());

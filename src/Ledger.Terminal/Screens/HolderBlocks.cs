@@ -13,9 +13,9 @@ internal static class HolderBlocks
     public static string Short(SideReading side, FilmSettings limits)
     {
         var state = side.Side.OutOfService is null ? side.State.ToString().ToLowerInvariant() : "out";
-        return side.Sheet is not { } sheet
-            ? $"{side.Side.Name} {state}"
-            : $"{side.Side.Name} {state}{(sheet.Exposure is { } exposure ? $" {exposure.Group}" : "")}, {side.Days} d{(side.IsOverdue(limits) ? "!" : "")}";
+        var group = side.Sheet?.Exposure is { } exposure ? $" {exposure.Group}" : "";
+        var days = side.Days is { } number ? $", {number} d{(side.IsOverdue(limits) ? "!" : "")}" : "";
+        return $"{side.Side.Name} {state}{group}{days}";
     }
 
     /// <summary>A holder with its sides.</summary>
@@ -31,7 +31,8 @@ internal static class HolderBlocks
     /// <summary>A box of exposed sheets.</summary>
     public static Block Facts(ExposedBox box, Holdings holdings) => Block.Facts($"Exposed sheets \"{box.Code}\"", [
         ("Sheets", Words.Count(holdings.Film.At(box.Place).Count(), "sheet")),
-        .. holdings.Film.At(box.Place).Select(sheet => (sheet.SideCode, (string?)$"{Dates.Text(sheet.Exposure!.Date)} {sheet.Exposure.Line}".TrimEnd())),
+        .. holdings.Film.At(box.Place).Select(sheet =>
+            (sheet.SideCode, (string?)$"{Dates.Text(sheet.Exposure!.Date)} {sheet.Exposure.Line}".TrimEnd())),
     ]);
 
     /// <summary>A sheet's story.</summary>
@@ -44,9 +45,12 @@ internal static class HolderBlocks
             ("Loaded", story.LoadedOn is { } loaded ? $"{Dates.Text(loaded)} into {story.Side}" : null),
             ("Exposed", story.Exposure is { } exposure ? $"{Dates.Text(exposure.Date)} for {exposure.Group}" : null),
             ("Line", story.Exposure?.Line),
-            ("Developed", developed is null ? null : $"{Dates.Text(developed.Date)} in {developed.Session} as {developed.Name}, {developed.Group}"),
-            ("Became", developed is null ? null : developed.Cause is { } cause ? $"{developed.Fate.Name()}: {cause.Name()}" : developed.Fate.Name()),
-            ("Beside", developed is null ? null : developed.TrayMates.Count == 0 ? "no other sheet" : string.Join(", ", developed.TrayMates)),
+            ("Developed", developed is null ? null
+                : $"{Dates.Text(developed.Date)} in {developed.Session} as {developed.Name}, {developed.Group}"),
+            ("Became", developed is null ? null : developed.Cause is { } cause ? $"{developed.Fate.Name()}: {cause.Name()}"
+                : developed.Fate.Name()),
+            ("Beside", developed is null ? null : developed.TrayMates.Count == 0 ? "no other sheet"
+                : string.Join(", ", developed.TrayMates)),
             ("Cost", developed?.Cost is { } cost ? cost.Total.Text(settings) : $"{story.Film.Text(settings)}, the film alone"),
         ]);
         yield return Block.Of("What happened to it", story.Steps.Select(step => $"{Dates.Text(step.Date)}  {step.Summary}"));

@@ -22,7 +22,8 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<string> Purpose =>
     [
         "The film holders with their sides, and below them the boxes of exposed sheets by film and group.",
-        "A sheet is loaded into a side, exposed in it, and unloaded into the box of its group; a session takes it from there or straight from the side.",
+        "A sheet is loaded into a side, exposed in it, and unloaded into the box of its group; a session takes it from there or straight "
+            + "from the side.",
         $"The picture shows all holders at once: {HolderGrid.Legend}.",
         $"Slides: {_holdings.Settings.Film.SlideConvention}.",
     ];
@@ -44,9 +45,11 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
     [
         ScreenKey.Letter('L', "Load", "loads sheets into sides", row => new Fill(new LoadForm(Ledger, HolderAt(row)))),
         ScreenKey.Letter('E', "Expose", "notes an exposure", row => new Fill(new ExposureForm(Ledger, HolderAt(row)))),
-        ScreenKey.Letter('O', "Unload", "takes sheets out; puts a wrong label right", row => new Fill(new UnloadForm(Ledger, row < 0 ? null : IdOf(row)))),
+        ScreenKey.Letter('O', "Unload", "takes sheets out; puts a wrong label right", row =>
+            new Fill(new UnloadForm(Ledger, row < 0 ? null : IdOf(row)))),
         ScreenKey.Letter('C', "Clean", "notes a cleaning", row => new Fill(new CleaningForm(Ledger, HolderAt(row)))),
-        ScreenKey.Letter('V', "Service", "takes a side out of service, or puts it back", row => new Fill(new ServiceForm(Ledger, FirstSide(row)))),
+        ScreenKey.Letter('V', "Service", "takes a side out of service, or puts it back", row =>
+            new Fill(new ServiceForm(Ledger, FirstSide(row)))),
         ScreenKey.Letter('H', "Holder", "registers a holder", _ => new Fill(new HolderForm(Ledger))),
         ScreenKey.Letter('K', "Keeper", "names a negative a keeper", _ => new Fill(new KeeperForm(Ledger))),
     ];
@@ -78,7 +81,8 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
         {
             0 => holder.Code,
             1 => holder.Format.Code,
-            2 => string.Join("  ", holder.Sides.Select(side => HolderBlocks.Short(_holdings.Film.Read(side, Today), _holdings.Settings.Film))),
+            2 => string.Join("  ", holder.Sides.Select(side =>
+                HolderBlocks.Short(_holdings.Film.Read(side, Today), _holdings.Settings.Film))),
             _ => holder.CleanedOn is { } cleaned ? Dates.Text(cleaned) : "",
         };
     }

@@ -31,7 +31,8 @@ internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Jug", 8), new("Filled", 18), new("Holds", 12, IsFigure: true), new("Begun", 10), new("Handed over", 11), new("Contents", 24, Least: 8),
+        new("Jug", 8), new("Filled", 18), new("Holds", 12, IsFigure: true), new("Begun", 10), new("Handed over", 11),
+        new("Contents", 24, Least: 8),
     ];
 
     /// <inheritdoc/>

@@ -16,5 +16,6 @@ internal static class MainScreens
         new CostsModel(ledger),
         new JournalModel(ledger),
         new HoldersModel(ledger),
+        new ReorderModel(ledger),
     ];
 }

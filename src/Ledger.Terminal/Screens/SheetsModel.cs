@@ -20,7 +20,8 @@ internal sealed class SheetsModel(ILedger ledger, string place) : TableModel(led
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
-        "The sheets in one holder or in one box of exposed sheets. The details tell a sheet's story; for an empty side that of the last sheet in it.",
+        "The sheets in one holder or in one box of exposed sheets. The details tell a sheet's story; for an empty side that of the last "
+            + "sheet in it.",
     ];
 
     /// <inheritdoc/>
@@ -29,7 +30,8 @@ internal sealed class SheetsModel(ILedger ledger, string place) : TableModel(led
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Side", 10), new("State", 18), new("Film", 12), new("Group", 6), new("Loaded", 10), new("Exposed", 10), new("Line", 40, Least: 8),
+        new("Side", 10), new("State", 18), new("Film", 12), new("Group", 6), new("Loaded", 10), new("Exposed", 10),
+        new("Line", 40, Least: 8),
     ];
 
     /// <inheritdoc/>
@@ -40,7 +42,8 @@ internal sealed class SheetsModel(ILedger ledger, string place) : TableModel(led
     [
         ScreenKey.Letter('E', "Expose", "notes an exposure", _ => new Fill(new ExposureForm(Ledger, place))),
         ScreenKey.Letter('O', "Unload", "takes sheets out", row => new Fill(new UnloadForm(Ledger, row < 0 ? place : IdOf(row)))),
-        ScreenKey.Letter('V', "Service", "takes the side out of service, or puts it back", row => new Fill(new ServiceForm(Ledger, row < 0 ? null : IdOf(row)))),
+        ScreenKey.Letter('V', "Service", "takes the side out of service, or puts it back", row =>
+            new Fill(new ServiceForm(Ledger, row < 0 ? null : IdOf(row)))),
     ];
 
     /// <inheritdoc/>

@@ -2,6 +2,7 @@ using Ledger.Core.Baths;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Notices;
+using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Tables;
@@ -48,7 +49,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     public override void Refresh()
     {
         _holdings = Ledger.HoldingsOn(Today);
-        _notices = TodayReading.Of(_holdings);
+        _notices = TodayReading.Of(_holdings, ReorderReading.Of(Ledger, _holdings));
         _prospects = [.. Prospect.Of(_holdings)];
     }
 

@@ -39,6 +39,22 @@ public sealed class NativeTests(PublishedBinary binary) : IClassFixture<Publishe
         Assert.Contains("need a terminal", ran.Errors);
     }
 
+    [Fact]
+    public void TheScreensOpenInATerminalShowWhatAnotherProcessRecordsAndAreLeftWithOneKey()
+    {
+        if (!PublishedBinary.HasTmux)
+            Assert.Skip("there is no tmux here");
+        var ledger = Demo();
+        using var terminal = new Tmux($"{binary.Binary} --file {ledger}");
+        terminal.Await("bath F4 has ended by age");
+        terminal.Press("6");
+        terminal.Await("session S22");
+        Do("--file", ledger, "record", "discard", "practice", "1", "--reason", "bent");
+        terminal.Await("threw away 1 sheet of practice");
+        terminal.Press("C-q");
+        terminal.Await("ended with 0");
+    }
+
     private string Demo()
     {
         var ledger = Path.Combine(binary.Folder, $"{Guid.NewGuid():N}.db");

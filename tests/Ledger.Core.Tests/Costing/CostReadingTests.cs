@@ -1,4 +1,5 @@
 using Ledger.Core.Costing;
+using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 
 namespace Ledger.Core.Tests.Costing;
@@ -74,6 +75,63 @@ public sealed class CostReadingTests
         var reading = new CostReading(_reading.Facts with { FilmThrownAway = [new("pan100", 1, Money.Of(6.77m))] });
         Assert.Equal(6, reading.Of("pan100").SheetsUsed);
         Assert.Equal(Money.Of(40.62m), reading.Of("pan100").Film);
+    }
+
+    [Fact]
+    public void Practice_is_kept_out_of_what_a_negative_cost_unless_it_is_asked_for()
+    {
+        var ledger = Shelves.WithBath();
+        ledger.Post("session session=S1 line=pan100:3 line=pan100:1:practice");
+        var facts = Facts.Of(ledger);
+        var (without, with) = (new CostReading(facts), new CostReading(facts, countsPractice: true));
+        Assert.Equal((3L, 4L), (without.AllFilms.SheetsUsed, with.AllFilms.SheetsUsed));
+        Assert.Equal(Money.Of(6.77m), without.Practice.Film);
+        Assert.Equal(with.AllFilms.Total, without.AllFilms.Total + without.Practice.Total);
+        Assert.Equal((without.Waste, without.Spent), (with.Waste, with.Spent));
+        Assert.True(without.AllFilms.PerNegative < with.AllFilms.PerNegative);
+    }
+
+    [Theory]
+    [InlineData(CostGrouping.Film, "pan100, tab400, other stock")]
+    [InlineData(CostGrouping.Session, "S1, S2, other stock")]
+    [InlineData(CostGrouping.Month, "2026-03")]
+    [InlineData(CostGrouping.Year, "2026")]
+    public void Whatever_it_is_divided_by_the_parts_add_up_to_all_of_it(CostGrouping grouping, string names)
+    {
+        var slices = CostSlices.Of(_reading, grouping);
+        Assert.Equal(names, string.Join(", ", slices.Select(slice => slice.Name)));
+        Assert.Equal(_reading.Film.Millionths, slices.Sum(slice => slice.Film.Millionths));
+        Assert.Equal(_reading.Chemistry.Millionths, slices.Sum(slice => slice.Chemistry.Millionths));
+        Assert.Equal(_reading.Supplies.Millionths, slices.Sum(slice => slice.Supplies.Millionths));
+        Assert.Equal(_reading.Waste.Millionths, slices.Sum(slice => slice.Waste.Millionths));
+        Assert.Equal(_reading.Used.Millionths, slices.Sum(slice => slice.Used.Millionths));
+    }
+
+    [Fact]
+    public void The_rate_of_use_is_measured_from_the_first_use_on()
+    {
+        var budget = BudgetReading.Of(_reading, Money.Of(100))!;
+        Assert.Equal(1, budget.Days);
+        Assert.Equal(_reading.Used.Millionths * 487 / 16, budget.UsedPerMonth.Millionths);
+        Assert.True(budget.Left < Money.Zero);
+        Assert.Null(BudgetReading.Of(new(_reading.Facts with { Sessions = [], Losses = [] }), Money.Of(100)));
+    }
+
+    [Fact]
+    public void The_next_session_costs_the_lots_that_are_reached_for()
+    {
+        var ledger = Shelves.WithBath();
+        var preview = ledger.Preview(EntryText.Read("session session=S1 line=pan100:4"));
+        var posting = Assert.IsType<Accepted>(preview).Posting;
+        var cost = SessionEstimate.Of(posting, ledger.Holdings);
+
+        // Four sheets at 6.77; 25 ml at 0.042; 30 g at 0.018; 320 of 3000 sq in of a bath of 4.77; a pair of gloves.
+        Assert.Equal(
+            (27.08m, 1.05m, 0.54m, 0.5088m, 0.22m),
+            (cost.Film.Amount, cost.Developer.Amount, cost.OtherChemistry.Amount, cost.Baths.Amount, cost.Supplies.Amount));
+        Assert.Equal(4, cost.Sheets);
+        ledger.Post("session session=S1 line=pan100:4");
+        Assert.Equal(new CostReading(Facts.Of(ledger)).AllFilms.Total, cost.Total);
     }
 
     private Money Figure(string name) => (Money)typeof(CostReading).GetProperty(name)!.GetValue(_reading)!;

@@ -94,7 +94,32 @@ public sealed class LedgerPropertyTests
         Assert.Equal(
             reading.Film + reading.SpoiledFilm + reading.Chemistry + reading.Supplies,
             reading.Sheets.Aggregate(Money.Zero, (sum, sheet) => sum + sheet.Total));
+        foreach (var grouping in Enum.GetValues<CostGrouping>())
+            Assert.Equal(reading.Used.Millionths, CostSlices.Of(reading, grouping).Sum(slice => slice.Used.Millionths));
     });
+
+    /// <summary>Draws on different boxes do not depend on each other: whatever days they stand on, the costs are the same.</summary>
+    [Fact]
+    public void Other_days_for_entries_of_different_lots_change_no_total() => Gen
+        .Select(Gen.Int[0, 40].Array[5], Gen.Int[0, 40].Array[5], Gen.Int[1, 6].Array[5])
+        .Sample((days, otherDays, sheets) => Assert.Equal(UsedOn(days, sheets), UsedOn(otherDays, sheets)), iter: 200);
+
+    private static (Money Used, Money OnHand) UsedOn(int[] days, int[] sheets)
+    {
+        var ledger = Shelves.WithBath();
+        for (var i = 0; i < days.Length; i++)
+            ledger.Post($"receipt item=tab400 packs=1 price={10 + i * 7.77m} date=2026-01-11");
+        var first = ledger.Holdings.LastContainerNumber("tab400") - days.Length + 1;
+        for (var i = 0; i < days.Length; i++)
+        {
+            var date = new NodaTime.LocalDate(2026, 2, 1).PlusDays(days[i]);
+            ledger.Post($"session session=S{i} line=tab400:{sheets[i]}:(tab400/{first + i}) date={Dates.Text(date)}");
+        }
+
+        var reading = new CostReading(Facts.Of(ledger));
+        Assert.True(reading.Reconciles);
+        return (reading.Film, reading.OnHand);
+    }
 
     private static Dictionary<string, string> Texts(InMemoryLedger ledger) =>
         ledger.Holdings.Containers.ToDictionary(container => container.Code, container => container.Held.ToString());

@@ -92,6 +92,42 @@ internal static class EntryText
                 Key = key, Date = date, Note = note, Reverses = (long)fields.Number("entry")!.Value,
                 Reason = fields.Text("reason") ?? "mistaken",
             },
+            "holder" => new HolderDefinition
+            {
+                Key = key, Date = date, Holder = fields.Text("holder") ?? "E01", Format = Format.Parse(fields.Text("format") ?? "8x10"),
+                Sides = fields.Text("sides")?.Split('/') ?? [],
+            },
+            "load" => new Load
+            {
+                Key = key, Date = date, Sides = Words(fields, "sides"), From = fields.Text("from") ?? "pan100",
+                Anyway = fields.Text("anyway") is not null,
+            },
+            "exposure" => new ExposureNote
+            {
+                Key = key, Date = date, Sides = Words(fields, "sides"), Group = fields.Text("group") ?? "",
+                Anyway = fields.Text("anyway") is not null,
+            },
+            "unload" => new Unload
+            {
+                Key = key, Date = date, From = Words(fields, "from"), Group = fields.Text("group") ?? "", To = fields.Text("to"),
+            },
+            "cleaning" => new Cleaning { Key = key, Date = date, Holders = Words(fields, "holders") },
+            "service" => new SideService
+            {
+                Key = key, Date = date, Sides = Words(fields, "sides"), IsInService = fields.Text("back") is not null,
+                Reason = fields.Text("reason") ?? "leaks",
+            },
+            "develop" => new SessionLog
+            {
+                Key = key, Date = date, Session = fields.Text("session") ?? "S9", Process = "pm", Anyway = fields.Text("anyway") is not null,
+                Lines =
+                [
+                    new()
+                    {
+                        Item = fields.Text("item") ?? "pan100", Sheets = (int)(fields.Number("sheets") ?? 1), From = fields.Text("from"),
+                    },
+                ],
+            },
             "setting" => new SettingChange
             {
                 Key = key, Date = date, Note = note, Setting = fields.Text("setting")!, Value = fields.Text("value")!,
@@ -99,6 +135,8 @@ internal static class EntryText
             _ => throw new FormatException($"no entry is called {kind}"),
         };
     }
+
+    private static string[] Words(Fields fields, string name) => fields.Text(name)?.Split(',') ?? [];
 
     private static Item Item(Fields fields)
     {

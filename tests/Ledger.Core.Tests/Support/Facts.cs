@@ -27,7 +27,20 @@ internal static class Facts
             [.. baths.Values.Select(bath => new BathUse(
                 bath.Share, Area.Zero, bath.Worked, WasMixedBefore: false,
                 standing.SelectMany(posting => posting.Facts).OfType<BathEnded>().Any(ended => ended.Place == bath.Place)))],
-            sessions);
+            sessions)
+        {
+            Losses = [.. standing.SelectMany(posting => posting.Movements.SelectMany(movement => Losses(posting, movement, ledger)))],
+        };
+    }
+
+    private static IEnumerable<StockLoss> Losses(Posting posting, Movement movement, InMemoryLedger ledger)
+    {
+        var lots = ledger.All.SelectMany(any => any.Facts).OfType<LotReceived>();
+        var item = ledger.Holdings.Item(lots.First(received => received.Lot.Id == movement.Lot).Lot.Item)!;
+        if (movement.To == Places.ThrownAway || movement.To == Places.LostOrGained)
+            yield return new(posting.Entry.Date, item.Code, item.Kind, movement.Quantity, movement.Value);
+        if (movement.From == Places.LostOrGained)
+            yield return new(posting.Entry.Date, item.Code, item.Kind, -movement.Quantity, Money.Zero - movement.Value);
     }
 
     private static Dictionary<PlaceId, BathLife> Baths(List<Posting> standing)

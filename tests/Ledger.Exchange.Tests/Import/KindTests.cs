@@ -19,7 +19,8 @@ public class KindTests
         Assert.Equal(
             [
                 "items", "processes", "holders", "orders", "purchases", "openings", "cleanings", "loads", "exposures", "unloads", "decantings",
-                "stock_solutions", "jugs", "baths", "rotations", "top_ups", "counts", "discards", "sessions", "clearing_tests", "observations",
+                "stock_solutions", "jugs", "baths", "rotations", "top_ups", "counts", "discards", "sessions", "prints", "clearing_tests",
+                "observations",
                 "services", "keepers", "price_rises", "plans",
             ],
             CsvImport.Kinds);
@@ -121,6 +122,27 @@ public class KindTests
                 Storage = "freezer",
             },
             receipt);
+    }
+
+    [Fact]
+    public void TheRowsOfAPurchaseMakeOneEntryAndItsCostsStandInOneOfThem()
+    {
+        const string text =
+            """
+            date,item,packs,price,discount,shipping,duty,currency,rate,batch,purchase
+            2025-05-12,pan,2,150,5,10,,usd,0.92,C1,inv-1
+            2025-05-13,syrup,1,42,,,,,,,
+            ,stop,1,9,,,3.3,,,,INV-1
+            """;
+        var entries = Csv.Read("purchases", text).Entries.Select(entry => entry.Entry).ToList();
+        Assert.Equal(2, entries.Count);
+        var purchase = Assert.IsType<Purchase>(entries[0]);
+        Assert.Equal(("purchases:purchase inv-1", "inv-1", Day), (purchase.Key, purchase.Name, purchase.Date));
+        Assert.Equal((Money.Of(5), Money.Of(10), Money.Of(3.3m)), (purchase.Discount, purchase.Shipping, purchase.Duty));
+        Assert.Equal(("USD", 0.92m), (purchase.Currency, purchase.Rate));
+        Assert.Equal([("pan", 2, "C1"), ("stop", 1, "")], purchase.Lines.Select(line => (line.Item, (int)line.Packs, line.Batch)));
+        Assert.Equal("syrup", Assert.IsType<Receipt>(entries[1]).Item);
+        Assert.Equal("shipping", Csv.Problem("purchases", "date,item,packs,shipping,purchase\n2025-05-12,pan,1,5,a\n,pan,1,6,a\n").Column);
     }
 
     [Fact]

@@ -92,7 +92,7 @@ public sealed class BathStoryTests : IDisposable
         _file.Accept(new TopUp { Key = Some.Key(), Date = Some.Day(8, 1), Bath = "F1", Added = Volume.FromMillilitres(100) });
         Assert.Equal(340_000, Now.Bath("F1")!.Contents.Sum(content => content.Quantity.Base) - 20_000);
         Assert.Equal(5.406m + 0.318m, Now.Bath("F1")!.Value.Amount);
-        Assert.Equal(Some.Day(7, 1), Now.Bath("F1")!.FilledOn);
+        Assert.Equal(Some.Day(6, 1), Now.Bath("F1")!.FilledOn);
         EveryPeriodReconciles();
         _file.Accept(new Discard { Key = Some.Key(), Date = Some.Day(9, 1), What = "F1", Reason = "spent" });
         EveryPeriodReconciles();

@@ -167,6 +167,25 @@ public sealed class SheetStoryTests : IDisposable
     }
 
     [Fact]
+    public void ALargeBoxIsOpenedIntoItsSealedEnvelopes()
+    {
+        var opened = _file.Accept(new Opening { Key = Some.Key(), Date = Some.Day(3, 1), Container = "pan/1", Envelopes = 5 });
+        Assert.Null(Now.Container("pan/1"));
+        Assert.Equal(
+            [("pan/2", 25L), ("pan/3", 5L), ("pan/4", 5L), ("pan/5", 5L), ("pan/6", 5L), ("pan/7", 5L)],
+            Now.ContainersOf("pan").OrderBy(box => box.Code, StringComparer.Ordinal).Select(box => (box.Code, box.Held.Base)));
+        Assert.All(Now.ContainersOf("pan"), box => Assert.True(box.IsSealed));
+        Assert.Equal(325m, Now.ContainersOf("pan").Sum(box => box.Value.Amount));
+        Assert.Empty(_file.Ledger.Check(null, default).Problems);
+        _file.Accept(Reverse(opened));
+        Assert.Equal(["pan/1", "pan/2"], Now.ContainersOf("pan").Select(box => box.Code));
+        Assert.Equal(
+            RefusalKind.NotAccepted,
+            _file.Refuse(new Opening { Key = Some.Key(), Date = Some.Day(3, 1), Container = "pan/1", Envelopes = 4 }).Kind);
+        Assert.Empty(_file.Ledger.Check(null, default).Problems);
+    }
+
+    [Fact]
     public void WhatWasNotTouchedForLongIsForgotten()
     {
         _file.Accept(Some.Session());

@@ -21,7 +21,7 @@ internal sealed class NaiveLedger
         var done = new Done();
         for (var i = 0; i < packs; i++)
         {
-            var box = new Box(item, pack);
+            var box = new Box(item, pack) { CameWith = done };
             _boxes.Add(box);
             done.Changes.Add((box, pack));
         }
@@ -98,6 +98,8 @@ internal sealed class NaiveLedger
             return false;
         if (done.Changes.GroupBy(change => change.Box).Any(box => box.Key.Held < box.Sum(change => change.Quantity)))
             return false;
+        if (done.Changes.Any(change => change.Box.CameWith == done && change.Box.Held != change.Quantity))
+            return false;
         if (done.Mixed is { } bath)
             _baths.Remove(bath);
         if (done.Ended is { } ended)
@@ -158,6 +160,8 @@ internal sealed class NaiveLedger
         public string Item => item;
 
         public long Size => size;
+
+        public Done? CameWith { get; init; }
 
         public long Held { get; set; }
 

@@ -128,6 +128,16 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
         return uses.Select(posted => (long?)posted.Entry.Number).FirstOrDefault();
     }
 
+    public bool HasOrder(string order) => Facts<OrderPlaced>().Any(fact => fact.Order.Code == order);
+
+    public long? FirstUseOfOrderPlacedBy(long number)
+    {
+        var order = _posted[At(number)].Posting.Facts.OfType<OrderPlaced>().FirstOrDefault()?.Order.Code;
+        var uses = Standing.Where(posted => posted.Posting.Facts.OfType<OrderDelivered>().Any(fact => fact.Order == order)
+            || posted.Posting.Facts.OfType<OrderLineChanged>().Any(fact => fact.Order == order));
+        return order is null ? null : uses.Select(posted => (long?)posted.Entry.Number).FirstOrDefault();
+    }
+
     public SheetStory? Story(string sheet, LocalDate asOf) => null;
 
     public IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf) => [];
@@ -164,10 +174,6 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
         return new(
             posted.Entry.Number, held.Session, posted.Entry.Date, held.Process.Name, bath, held.Developer, posted.Entry.Note, [.. lines]);
     }
-
-    public bool HasOrder(string order) => false;
-
-    public long? FirstUseOfOrderPlacedBy(long number) => null;
 
     private sealed record Written(JournalEntry Entry, Posting Posting);
 }

@@ -11,7 +11,8 @@ namespace Ledger.App.Commands.Files;
 internal sealed class CalendarCommand : ExplainedCommand
 {
     private readonly Workbench _bench;
-    private readonly Argument<string> _file = Typed.Argument("file", Text.NotEmpty, "the file, such as darkroom.ics; - writes to the output");
+    private readonly Argument<string> _file = Typed.Argument("file", Text.NotEmpty,
+        "the file, such as darkroom.ics; - writes to the output");
 
     public CalendarCommand(Workbench bench)
         : base("calendar", "The days to be reminded of (ends of bottles and baths, orders, deliveries, price rises) as iCalendar.", """
@@ -34,7 +35,8 @@ internal sealed class CalendarCommand : ExplainedCommand
         if (parse.GetRequiredValue(_file) is not "-" and var path)
         {
             Write(Path.GetFullPath(path), reminders, now);
-            _bench.Around.Out.WriteLine($"{(reminders.Count == 1 ? "1 day" : $"{reminders.Count} days")} to be reminded of written to {Path.GetFullPath(path)}");
+            _bench.Around.Out.WriteLine(
+                $"{(reminders.Count == 1 ? "1 day" : $"{reminders.Count} days")} to be reminded of written to {Path.GetFullPath(path)}");
         }
         else
             _bench.Around.Out.Write(CalendarFile.Text(reminders, now));

@@ -37,7 +37,9 @@ internal sealed class HandlingOptions
     private static Density? Density(string text) => Core.Measures.Density.Of(Text.Number(text)!.Value)
         ?? throw new FormatException($"\"{text}\" is no density from 0.5 to 5 grams per millilitre, in thousandths");
 
-    private static Capacity CapacityOf(string text) => text.Trim().Split(' ', 2, StringSplitOptions.TrimEntries) is [var area, { Length: > 0 } basis]
+    private static Capacity CapacityOf(string text) =>
+        text.Trim().Split(' ', 2, StringSplitOptions.TrimEntries) is [var area, { Length: > 0 } basis]
         ? new(Text.SquareInches(area)!.Value, basis)
-        : throw new FormatException($"\"{text}\" is no capacity with its basis; write square inches per litre and the basis, such as \"1600 maker's\"");
+        : throw new FormatException(
+            $"\"{text}\" is no capacity with its basis; write square inches per litre and the basis, such as \"1600 maker's\"");
 }

@@ -12,8 +12,10 @@ internal sealed class RecordClearingTest : RecordCommand
     private readonly Argument<string> _bath = Typed.Argument("bath", Text.NotEmpty, "the fixer");
     private readonly Argument<string> _film = Typed.Argument("film", Text.NotEmpty, "the film the strip is of");
     private readonly Argument<decimal?> _seconds = Typed.Argument("seconds", Text.Number, "the time until it cleared, in seconds");
-    private readonly Option<bool> _fresh = new("--fresh") { Description = "the bath is fresh: later tests of this film are measured against it" };
-    private readonly Option<int?> _sheets = Typed.Option("--sheets", "COUNT", Text.Whole, "sheets cut up for it; none when a scrap was used");
+    private readonly Option<bool> _fresh = new(
+        "--fresh") { Description = "the bath is fresh: later tests of this film are measured against it" };
+    private readonly Option<int?> _sheets = Typed.Option(
+        "--sheets", "COUNT", Text.Whole, "sheets cut up for it; none when a scrap was used");
     private readonly Option<string?> _from = Typed.Option<string?>(
         "--from", "BOX", Text.NotEmpty, "the box they come from; otherwise the one that is reached for first");
 

@@ -26,6 +26,7 @@ internal sealed class RecordCommands : Command
         Subcommands.Add(new RecordResidualTest(bench));
         Subcommands.Add(new RecordBathStorage(bench));
         Subcommands.Add(new RecordSession(bench));
+        Subcommands.Add(new RecordPrintSession(bench));
         Subcommands.Add(new RecordPlan(bench));
         Subcommands.Add(new RecordPlanEnding(bench));
         Subcommands.Add(new RecordKeeper(bench));

@@ -15,6 +15,9 @@ internal sealed class RecordOpening : RecordCommand
 
     private readonly Option<string?> _batch = new("--batch") { HelpName = "TEXT", Description = "with an item: the batch it must be of" };
 
+    private readonly Option<int?> _envelopes = Typed.Option(
+        "--envelopes", "N", Text.Whole, "for a large box of film: how many sealed envelopes of the same size are in it");
+
     public RecordOpening(Workbench bench)
         : base(bench, "opening", "A sealed box or bottle is opened; its life since opening begins.", """
             Drawing from a sealed box or bottle opens it by itself.
@@ -22,7 +25,7 @@ internal sealed class RecordOpening : RecordCommand
             """)
     {
         Arguments.Add(_container);
-        AddOwn(_batch);
+        AddOwn(_batch, _envelopes);
     }
 
     protected override Entry Read(ParseResult parse, EntryFrame frame, Holdings holdings) => new Opening
@@ -31,6 +34,7 @@ internal sealed class RecordOpening : RecordCommand
         Date = frame.Date,
         Note = frame.Note,
         Container = parse.GetRequiredValue(_container),
+        Envelopes = parse.GetValue(_envelopes),
         Batch = parse.GetValue(_batch)?.Trim() ?? "",
     };
 }

@@ -10,8 +10,10 @@ namespace Ledger.App.Commands.Record;
 internal sealed class RecordOrderCancellation : RecordCommand
 {
     private readonly Argument<string> _order = Typed.Argument("order", Text.NotEmpty, "the order's name");
-    private readonly Option<string?> _item = Typed.Option<string?>("--item", "ITEM", Text.NotEmpty, "the item; otherwise all that is still to come");
-    private readonly Option<string> _reason = Typed.Option<string>("--reason", "TEXT", Text.NotEmpty, "why: too late, found elsewhere, no longer made");
+    private readonly Option<string?> _item = Typed.Option<string?>("--item", "ITEM", Text.NotEmpty,
+        "the item; otherwise all that is still to come");
+    private readonly Option<string> _reason = Typed.Option<string>("--reason", "TEXT", Text.NotEmpty,
+        "why: too late, found elsewhere, no longer made");
 
     public RecordOrderCancellation(Workbench bench)
         : base(bench, "cancel", "What has not come of an order is cancelled.", """

@@ -11,7 +11,8 @@ namespace Ledger.App.Commands.Record;
 internal sealed class RecordOrderChange : RecordCommand
 {
     private readonly Argument<string> _order = Typed.Argument("order", Text.NotEmpty, "the order's name");
-    private readonly Option<string?> _item = Typed.Option<string?>("--item", "ITEM", Text.NotEmpty, "the item it is about; otherwise all that is still to come");
+    private readonly Option<string?> _item = Typed.Option<string?>("--item", "ITEM", Text.NotEmpty,
+        "the item it is about; otherwise all that is still to come");
     private readonly Option<LocalDate?> _expected = Typed.Option("--expected", "DATE", Text.Date, "the day it is expected now");
     private readonly Option<bool> _backOrdered = new("--back-ordered") { Description = "the supplier has none now and sends it later" };
     private readonly Option<bool> _available = new("--available") { Description = "it is no longer back-ordered" };

@@ -13,7 +13,8 @@ namespace Ledger.App.Commands.Record;
 internal sealed class RecordOrderTerms : RecordCommand
 {
     private readonly Argument<string> _item = Typed.Argument("item", Text.NotEmpty, "the item's code");
-    private readonly Option<Said<int?>> _cover = Said<int?>.Option("--cover-days", "DAYS", Text.Whole, "for how many days an order should last");
+    private readonly Option<Said<int?>> _cover = Said<int?>.Option("--cover-days", "DAYS", Text.Whole,
+        "for how many days an order should last");
     private readonly Option<Said<Window>> _window = Said<Window>.Option(
         "--window", "MM-DD..MM-DD", Window.Parse, "the days of the year on which it can be ordered at all");
 
@@ -24,7 +25,7 @@ internal sealed class RecordOrderTerms : RecordCommand
         "--keeping-percent", "PERCENT", Text.Number, "what a year's keeping costs, in percent of the price");
 
     public RecordOrderTerms(Workbench bench)
-        : base(bench, "order-terms", "How an item is ordered: a yearly window, how long an order lasts, what ordering and keeping cost.", """
+        : base(bench, "order-terms", "How an item is ordered: a yearly window, how long an order lasts, what it costs.", """
             With --order-cost and --keeping-percent the quantity is the one at which both
             cost the least together. What is not said stays as it was; "none" takes it away.
             Example: trayledger record order-terms ortho25 --window 09-15..10-15

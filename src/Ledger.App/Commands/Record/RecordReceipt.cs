@@ -32,7 +32,8 @@ internal sealed class RecordReceipt : RecordCommand
         Description = "where it is kept: freezer, fridge, shelf",
     };
 
-    private readonly Option<string?> _order = Typed.Option<string?>("--order", "NAME", Text.NotEmpty, "the order that this delivers, whole or in part");
+    private readonly Option<string?> _order = Typed.Option<string?>(
+        "--order", "NAME", Text.NotEmpty, "the order that this delivers, whole or in part");
 
     public RecordReceipt(Workbench bench)
         : base(bench, "receipt", "A delivery of packs of one item; also the stock that a ledger starts with.", """

@@ -10,15 +10,18 @@ namespace Ledger.App.Commands.Record;
 /// <summary>record rotation: the first bath of a pair goes, the second moves up, a new one is mixed.</summary>
 internal sealed class RecordRotation : RecordCommand
 {
-    private readonly Argument<string> _newBath = Typed.Argument("new-bath", Text.NotEmpty, "a new name for the bath that is mixed, such as F6");
+    private readonly Argument<string> _newBath = Typed.Argument(
+        "new-bath", Text.NotEmpty, "a new name for the bath that is mixed, such as F6");
     private readonly Option<string?> _bath = Typed.Option<string?>(
         "--bath", "BATH", Text.NotEmpty, "either bath of the pair; not needed while there is only one pair");
 
     private readonly Option<string?> _item = Typed.Option<string?>(
         "--item", "ITEM", Text.NotEmpty, "what the new bath is mixed from; otherwise as the one that moves up");
 
-    private readonly Option<Volume?> _volume = Typed.Option("--volume", "VOLUME", Text.Volume, "how much is made; otherwise as much as before");
-    private readonly Option<Dilution?> _dilution = Typed.Option("--dilution", "1+N", Text.Dilution, "how it is diluted; otherwise as before");
+    private readonly Option<Volume?> _volume = Typed.Option(
+        "--volume", "VOLUME", Text.Volume, "how much is made; otherwise as much as before");
+    private readonly Option<Dilution?> _dilution = Typed.Option(
+        "--dilution", "1+N", Text.Dilution, "how it is diluted; otherwise as before");
     private readonly Option<Amount?> _amount = Typed.Option<Amount?>(
         "--amount", "AMOUNT", Amount.Parse, "what was measured out; otherwise what the dilution asks for");
 
@@ -57,7 +60,8 @@ internal sealed class RecordRotation : RecordCommand
             Container = parse.GetValue(_from),
             BooksDifference = parse.GetValue(_bookDifference),
         };
-        var item = rotation.Item ?? (rotation.Bath is { } bath ? holdings.Bath(bath) : holdings.Baths.FirstOrDefault(holdings.IsSecond))?.Item;
+        var item =
+            rotation.Item ?? (rotation.Bath is { } bath ? holdings.Bath(bath) : holdings.Baths.FirstOrDefault(holdings.IsSecond))?.Item;
         return rotation with
         {
             Amount = parse.GetValue(_amount)?.For(item is null ? null : holdings.Item(item)),

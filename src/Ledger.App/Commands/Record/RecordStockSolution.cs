@@ -16,7 +16,8 @@ internal sealed class RecordStockSolution : RecordCommand
         "--of", "ITEM", Text.NotEmpty, "what it is mixed from; otherwise what its item says with --stock-of");
 
     private readonly Option<int?> _packs = Typed.Option("--packs", "COUNT", Text.Whole, "how many packs are mixed whole; otherwise one");
-    private readonly Option<Amount?> _amount = Typed.Option<Amount?>("--amount", "AMOUNT", Amount.Parse, "a weighed amount in place of whole packs");
+    private readonly Option<Amount?> _amount = Typed.Option<Amount?>(
+        "--amount", "AMOUNT", Amount.Parse, "a weighed amount in place of whole packs");
     private readonly Option<BottlePhrase[]> _into = Typed.Options(
         "--into", "BOTTLE", BottlePhrase.Parse, $"the bottles it is filled into: {BottlePhrase.Form}; otherwise a single one");
 

@@ -11,7 +11,8 @@ namespace Ledger.App.Commands.Record;
 internal sealed class RecordStorage : RecordCommand
 {
     private readonly Argument<string> _container = Typed.Argument("container", Text.NotEmpty, "the box or bottle, such as pan100/3");
-    private readonly Option<string> _to = Typed.Option<string>("--to", "PLACE", Text.NotEmpty, "where it is kept now: freezer, fridge, shelf");
+    private readonly Option<string> _to = Typed.Option<string>("--to", "PLACE", Text.NotEmpty,
+        "where it is kept now: freezer, fridge, shelf");
     private readonly Option<LocalDate?> _opensFrom = Typed.Option(
         "--open-from", "DATE", Text.Date, "the first day on which it may be opened; otherwise what the setting thaw-hours gives");
 

@@ -12,8 +12,10 @@ internal sealed class RecordTopUp : RecordCommand
 {
     private readonly Argument<string> _bath = Typed.Argument("bath", Text.NotEmpty, "the bath");
     private readonly Argument<Volume?> _added = Typed.Argument("volume", Text.Volume, "the fresh solution that goes in, such as 80ml");
-    private readonly Option<string?> _item = Typed.Option<string?>("--item", "ITEM", Text.NotEmpty, "what it is made from; otherwise as the bath");
-    private readonly Option<Dilution?> _dilution = Typed.Option("--dilution", "1+N", Text.Dilution, "how it is diluted; 1+0 for a ready replenisher");
+    private readonly Option<string?> _item = Typed.Option<string?>(
+        "--item", "ITEM", Text.NotEmpty, "what it is made from; otherwise as the bath");
+    private readonly Option<Dilution?> _dilution = Typed.Option(
+        "--dilution", "1+N", Text.Dilution, "how it is diluted; 1+0 for a ready replenisher");
     private readonly Option<Amount?> _amount = Typed.Option<Amount?>(
         "--amount", "AMOUNT", Amount.Parse, "what was measured out; otherwise what the dilution asks for");
 

@@ -21,10 +21,14 @@ internal static class BathStoryText
                 + (test.HasPassed ? "passed" : "failed"),
                 view.Width);
         foreach (var top in reading.Bath.TopUps)
-            output.WriteLine($"  {Dates.Text(top.Date)} topped up with {top.Added.ToText(view.Style)}, {top.Bled.ToText(view.Style)} poured off");
+            output.WriteProse(
+                $"  {Dates.Text(top.Date)} topped up with {top.Added.ToText(view.Style)}, {top.Bled.ToText(view.Style)} poured off",
+                view.Width);
         if (reading.Replenishment is { } due)
-            output.WriteLine(
-                $"  replenisher due {due.Due.ToText(view.Style)}; {due.Added.ToText(view.Style)} added of at most {due.Ceiling.ToText(view.Style)}");
+            output.WriteProse(
+                $"  replenisher due {due.Due.ToText(view.Style)}; {due.Added.ToText(view.Style)} added "
+                + $"of at most {due.Ceiling.ToText(view.Style)}",
+                view.Width);
     }
 
     private static void WriteBases(TextWriter output, BathReading reading, View view)
@@ -49,7 +53,8 @@ internal static class BathStoryText
         if (reading.Bath.ClearingTests.Count == 0)
             return;
         var table = new TextTable(
-            Column.Left("  clearing test"), Column.Left("film"), Column.Right("after"), Column.Right("seconds"), Column.Right("times fresh"));
+            Column.Left(
+                "  clearing test"), Column.Left("film"), Column.Right("after"), Column.Right("seconds"), Column.Right("times fresh"));
         foreach (var test in reading.Bath.ClearingTests)
             table.Add(
                 "  " + Dates.Text(test.Date), test.Film, test.Worked.ToText(view.Style), Scaled.ToText(test.Seconds, 1),

@@ -12,7 +12,8 @@ internal static class CostPartsText
         WriteSlices(shown, view, output);
         if (shown.Costs is { CountsPractice: false, Practice: { SheetsUsed: > 0 } practice })
             output.WriteProse(
-                $"{practice.SheetsUsed} for practice, {practice.Total.Rounded()}, are left out of these figures; --with-practice counts them.", view.Width);
+                $"{practice.SheetsUsed} for practice, {practice.Total.Rounded()}, are left out of these figures; "
+                + "--with-practice counts them.", view.Width);
         WriteFormula(shown, view, output);
         WriteNext(shown, view, output);
         WriteBudget(shown, view, output);
@@ -24,12 +25,15 @@ internal static class CostPartsText
             return;
         output.WriteLine();
         var table = new TextTable(
-            Column.Left("by " + CostSlices.Groupings[(int)shown.Grouping!]), Column.Right("film"), Column.Right("chemistry"), Column.Right("supplies"),
+            Column.Left("by " + CostSlices.Groupings[(int)shown.Grouping!]), Column.Right("film"), Column.Right("chemistry"),
+            Column.Right("supplies"),
             Column.Right("waste"), Column.Right("used"), Column.Right("negatives"), Column.Right("a sheet"), Column.Right("a negative"));
         foreach (var slice in shown.Slices)
             table.Add(
-                slice.Name, slice.Film.Rounded(), slice.Chemistry.Rounded(), slice.Supplies.Rounded(), slice.Waste.Rounded(), slice.Used.Rounded(),
-                Scaled.ToText(slice.PerSheet.Negatives, 0), slice.PerSheet.PerSheetUsed?.Rounded() ?? "-", slice.PerSheet.PerNegative?.Rounded() ?? "-");
+                slice.Name, slice.Film.Rounded(), slice.Chemistry.Rounded(), slice.Supplies.Rounded(), slice.Waste.Rounded(),
+                slice.Used.Rounded(),
+                Scaled.ToText(slice.PerSheet.Negatives, 0), slice.PerSheet.PerSheetUsed?.Rounded() ?? "-",
+                slice.PerSheet.PerNegative?.Rounded() ?? "-");
         table.WriteTo(output, view.Width);
     }
 
@@ -38,16 +42,21 @@ internal static class CostPartsText
         if (shown.Revaluation is not { } revaluation)
             return;
         output.WriteLine();
-        output.WriteLine($"the stock by {shown.Formula!.Value.Name()}, and what the ledger posted as used: each unit at the cost of its own lot");
+        output.WriteProse(
+            $"the stock by {shown.Formula!.Value.Name()}, and what the ledger posted as used: each unit at the cost of its own lot",
+            view.Width);
         var table = new TextTable(
-            Column.Left("item"), Column.Right("before"), Column.Right("bought"), Column.Right("mixed"), Column.Right("used"), Column.Right("lost"),
+            Column.Left("item"), Column.Right("before"), Column.Right("bought"), Column.Right("mixed"), Column.Right("used"),
+            Column.Right("lost"),
             Column.Right("on hand"), Column.Right("posted"));
         foreach (var item in revaluation.Items)
             table.Add(
                 item.Item, item.Before.Rounded(), item.Bought.Rounded(), item.Mixed.Rounded(), item.Used.Rounded(), item.Lost.Rounded(),
                 item.OnHand.Rounded(), item.PostedAsUsed.Rounded());
         table.WriteTo(output, view.Width);
-        output.WriteLine(revaluation.Reconciles ? "It reconciles to the last millionth." : "It does not reconcile: run `trayledger check`.");
+        output.WriteLine(revaluation.Reconciles
+            ? "It reconciles to the last millionth."
+            : "It does not reconcile: run `trayledger check`.");
     }
 
     private static void WriteNext(CostsShown shown, View view, TextWriter output)
@@ -57,8 +66,8 @@ internal static class CostPartsText
         output.WriteLine();
         output.WriteProse(
             next.Estimate is { } cost
-                ? $"Another session like {next.Like} would cost {cost.Total.Rounded()} at today's lots, {cost.PerSheet?.Rounded() ?? "-"} for each of "
-                    + $"{cost.Sheets}: film {cost.Film.Rounded()}, chemistry {(cost.Developer + cost.OtherChemistry).Rounded()}, "
+                ? $"Another session like {next.Like} would cost {cost.Total.Rounded()} at today's lots, "
+                    + $"{cost.PerSheet?.Rounded() ?? "-"} for each of {cost.Sheets}: film {cost.Film.Rounded()}, chemistry {(cost.Developer + cost.OtherChemistry).Rounded()}, "
                     + $"baths {cost.Baths.Rounded()}, supplies {cost.Supplies.Rounded()}."
                 : $"Another session like {next.Like} could not be held today: {next.Obstacle}.",
             view.Width);
@@ -70,7 +79,7 @@ internal static class CostPartsText
             return;
         var left = budget.Left < Money.Zero ? $"{(Money.Zero - budget.Left).Rounded()} more than" : $"{budget.Left.Rounded()} less than";
         output.WriteProse(
-            $"{budget.UsedPerMonth.Rounded()} were used in a month, over {budget.Days} days: {left} the {monthly.Rounded()} that you mean to spend; "
-            + $"{budget.BoughtPerMonth.Rounded()} were bought in a month.", view.Width);
+            $"{budget.UsedPerMonth.Rounded()} were used in a month, over {budget.Days} days: {left} the "
+            + $"{monthly.Rounded()} that you mean to spend; {budget.BoughtPerMonth.Rounded()} were bought in a month.", view.Width);
     }
 }

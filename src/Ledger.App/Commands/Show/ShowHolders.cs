@@ -20,7 +20,8 @@ internal sealed class ShowHolders(Workbench bench)
             output.WriteLine("No holder is registered: record one with `trayledger record holder`.");
         else
             output.WriteProse($"Slides: {view.Holdings.Settings.Film.SlideConvention}", view.Width);
-        var table = new TextTable(Column.Left("holder"), Column.Left("format"), Column.Left("sides"), Column.Left(""), Column.Left("cleaned"));
+        var table = new TextTable(Column.Left("holder"), Column.Left("format"), Column.Left("sides"), Column.Left(""),
+            Column.Left("cleaned"));
         foreach (var holder in film.Holders)
             Add(table, holder, [.. holder.Sides.Select(side => film.Read(side, view.AsOf))]);
         table.WriteTo(output, view.Width);
@@ -66,7 +67,8 @@ internal sealed class ShowHolders(Workbench bench)
     {
         var limits = view.Holdings.Settings.Film;
         if (side.IsOverdue(limits))
-            yield return side.State == SideState.Loaded ? $"longer than {limits.LoadedDays} days" : $"longer than {limits.ExposedDays} days";
+            yield return side.State == SideState.Loaded ? $"longer than {limits.LoadedDays} days"
+                : $"longer than {limits.ExposedDays} days";
         if (side.Side.OutOfService is { } reason)
             yield return reason;
         if (side.Side.Faults.Count > 0)

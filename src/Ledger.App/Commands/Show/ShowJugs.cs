@@ -19,8 +19,10 @@ internal sealed class ShowJugs(Workbench bench) : ShowCommand<IReadOnlyList<Wast
             output.WriteLine("There is no jug: begin one with `trayledger record jug-start`.");
         foreach (var jug in jugs)
         {
-            output.WriteLine(
-                $"{jug.Code}: {jug.Contents}, {jug.Held.ToText(view.Style)} of {jug.Size.ToText(view.Style)}, begun {Dates.Text(jug.StartedOn)}");
+            output.WriteProse(
+                $"{jug.Code}: {jug.Contents}, {jug.Held.ToText(view.Style)} of {jug.Size.ToText(view.Style)}, "
+                + $"begun {Dates.Text(jug.StartedOn)}",
+                view.Width);
             var table = new TextTable(Column.Left(""), Column.Right(""), Column.Left(""));
             foreach (var fill in jug.Fills)
                 table.Add("  " + Dates.Text(fill.Date), fill.Volume.ToText(view.Style), fill.What);
@@ -31,7 +33,8 @@ internal sealed class ShowJugs(Workbench bench) : ShowCommand<IReadOnlyList<Wast
 
         if (jugs.Count > 0)
             output.WriteProse(
-                "How it is disposed of is for your local rules and the maker's safety data sheet to say; used fixer holds silver.", view.Width);
+                "How it is disposed of is for your local rules and the maker's safety data sheet to say; used fixer holds silver.",
+                view.Width);
     }
 
     protected override void WriteJson(IReadOnlyList<WasteJug> jugs, View view, Utf8JsonWriter json)

@@ -13,7 +13,9 @@ internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
     private readonly Argument<string?> _item = new("item") { Arity = ArgumentArity.ZeroOrOne, Description = "one item only" };
 
     public ShowPrices(Workbench bench)
-        : base(bench, "prices", "What each delivery cost on the shelf, shipping and duty included, and by how much more than the one before.") =>
+        : base(
+            bench, "prices",
+            "What each delivery cost on the shelf, shipping and duty included, and by how much more than the one before.") =>
         Arguments.Add(_item);
 
     protected override IReadOnlyList<LotPrice> Read(View view, ParseResult parse)
@@ -34,11 +36,13 @@ internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
         if (prices.Count == 0)
             output.WriteLine("Nothing was bought.");
         var table = new TextTable(
-            Column.Left("item"), Column.Left("date"), Column.Right("came"), Column.Right("cost"), Column.Right("a unit"), Column.Right("change"));
+            Column.Left("item"), Column.Left("date"), Column.Right("came"), Column.Right("cost"), Column.Right("a unit"),
+            Column.Right("change"));
         foreach (var (price, earlier) in WithEarlier(prices))
             table.Add(
-                price.Item, Dates.Text(price.Date), price.Quantity.ToText(view.Style), price.Cost.Rounded(), Scaled.ToText(price.PerUnit.Amount, 4),
-                earlier is null || price.PercentMoreThan(earlier) is not { } percent ? "" : (percent > 0 ? "+" : "") + Scaled.ToText(percent, 1) + " %");
+                price.Item, Dates.Text(price.Date), price.Quantity.ToText(view.Style), price.Cost.Rounded(),
+                Scaled.ToText(price.PerUnit.Amount, 4),
+                Change(price, earlier));
         table.WriteTo(output, view.Width);
     }
 
@@ -62,6 +66,9 @@ internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
 
         json.WriteEndArray();
     }
+
+    private static string Change(LotPrice price, LotPrice? earlier) =>
+        earlier is null || price.PercentMoreThan(earlier) is not { } percent ? "" : $"{(percent > 0 ? "+" : "")}{Scaled.ToText(percent, 1)} %";
 
     private static IEnumerable<(LotPrice Price, LotPrice? Earlier)> WithEarlier(IReadOnlyList<LotPrice> prices) =>
         prices.Select((price, i) => (price, i > 0 && prices[i - 1].Item == price.Item ? prices[i - 1] : null));

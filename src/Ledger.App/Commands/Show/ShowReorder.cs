@@ -9,7 +9,7 @@ namespace Ledger.App.Commands.Show;
 
 /// <summary>show reorder: what to order, when, how much, and why; and what is on order.</summary>
 internal sealed class ShowReorder(Workbench bench)
-    : ShowCommand<IReadOnlyList<ReorderReading>>(bench, "reorder", "What to order, when and how much, with the reason; and what is on order.", """
+    : ShowCommand<IReadOnlyList<ReorderReading>>(bench, "reorder", "What to order, when, how much and why; and what is on order.", """
         Use is counted by the week (setting demand-days), from what sessions and baths
         used; tests, practice, what was thrown away and counts are left out. The reorder
         point is the least stock that lasts until a delivery as often as the item's
@@ -37,7 +37,8 @@ internal sealed class ShowReorder(Workbench bench)
             Column.Left("runs out"), Column.Left("order"));
         foreach (var reading in readings)
             table.Add(
-                reading.Item.Code, reading.Available.ToText(view.Style), NoneAsDash(reading.Incoming, view), NoneAsDash(reading.Reserved, view),
+                reading.Item.Code, reading.Available.ToText(view.Style), NoneAsDash(reading.Incoming, view),
+                    NoneAsDash(reading.Reserved, view),
                 NoneAsDash(reading.ReorderPoint, view), reading.RunsOutOn is { } day ? Dates.Text(day) : "-", Order(reading));
         table.WriteTo(output, view.Width);
         foreach (var reading in readings)
@@ -74,7 +75,8 @@ internal sealed class ShowReorder(Workbench bench)
     private static void WriteOrders(View view, TextWriter output)
     {
         var orders = new TextTable(
-            Column.Left("order"), Column.Left("placed"), Column.Left("item"), Column.Right("still to come"), Column.Left("expected"), Column.Left("state"));
+            Column.Left("order"), Column.Left("placed"), Column.Left("item"), Column.Right("still to come"), Column.Left("expected"),
+                Column.Left("state"));
         foreach (var order in view.Holdings.Orders.Open)
             foreach (var line in order.OpenLines)
                 orders.Add(

@@ -91,7 +91,8 @@ internal sealed class ShowSheet : ShowCommand<SheetStory>
         if (story.LoadedOn is { } loaded)
             yield return ("loaded", $"{Dates.Text(loaded)} into {story.Side}");
         if (story.Exposure is { } exposure)
-            yield return ("exposed", $"{Dates.Text(exposure.Date)} for {exposure.Group}{(exposure.Line.Length > 0 ? $": {exposure.Line}" : "")}");
+            yield return ("exposed", $"{Dates.Text(exposure.Date)} for {exposure.Group}"
+                + (exposure.Line.Length > 0 ? $": {exposure.Line}" : ""));
         if (story.Development is not { } developed)
         {
             yield return ("cost", $"{story.Film.Rounded()} {view.Currency}, the film alone".TrimEnd());
@@ -102,7 +103,8 @@ internal sealed class ShowSheet : ShowCommand<SheetStory>
         yield return ("became", developed.Cause is { } cause ? $"{developed.Fate.Name()}: {cause.Name()}" : developed.Fate.Name());
         yield return ("in the tray with", developed.TrayMates.Count == 0 ? "no other sheet" : string.Join(", ", developed.TrayMates));
         if (developed.Cost is { } cost)
-            yield return ("cost", $"{cost.Total.Rounded()} {view.Currency}: film {cost.Film.Rounded()}, developer {cost.Developer.Rounded()}, "
+            yield return ("cost", $"{cost.Total.Rounded()} {view.Currency}: "
+                + $"film {cost.Film.Rounded()}, developer {cost.Developer.Rounded()}, "
                 + $"other chemistry {cost.OtherChemistry.Rounded()}, supplies {cost.Supplies.Rounded()}");
     }
 }

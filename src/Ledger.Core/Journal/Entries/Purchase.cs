@@ -4,7 +4,7 @@ using NodaTime;
 
 namespace Ledger.Core.Journal.Entries;
 
-/// <summary>One delivery of several items that were paid together: what was paid for all of them is shared over the lines by value.</summary>
+/// <summary>One delivery of several items that were paid together; what was paid for all of them is shared by value.</summary>
 public sealed record Purchase : Entry
 {
     /// <summary>The purchase's name: the invoice's number, or whatever the user calls it.</summary>

@@ -29,9 +29,11 @@ internal static class BathTestRules
         if (test.Sheets > 0)
             draft.Take(film, film.Of(test.Sheets), test.Container, Places.ThrownAway, booksDifference: false);
         Remark(cleared, bath, draft);
-        var ratio = cleared.Ratio is { } times && !test.IsFresh ? $", {Scaled.ToText(times, 2)} times the fresh {cleared.FreshSeconds:0.#} s" : "";
+        var ratio =
+            cleared.Ratio is { } times && !test.IsFresh ? $", {Scaled.ToText(times, 2)} times the fresh {cleared.FreshSeconds:0.#} s" : "";
         draft.Show(bath.Code, Last(bath), $"{cleared.Seconds:0.#} s{ratio}");
-        draft.Summary = $"{(test.IsFresh ? "fresh clearing time" : "clearing test")} of {film.Code} in {bath.Code}: {cleared.Seconds:0.#} s{ratio}";
+        draft.Summary =
+            $"{(test.IsFresh ? "fresh clearing time" : "clearing test")} of {film.Code} in {bath.Code}: {cleared.Seconds:0.#} s{ratio}";
     }
 
     public static void Post(BathObservation seen, Draft draft)
@@ -49,7 +51,8 @@ internal static class BathTestRules
         var bath = draft.Bath(test.Bath);
         Require.That(bath.Role == ItemRole.Fixer, $"bath {bath.Code} is no fixer, so there is no silver in it to measure");
         var milligrams = Scaled.ToBase(test.GramsPerLitre, 1000);
-        Require.That(milligrams is >= 0 and <= 100_000, $"the silver must be from 0 to 100 g per litre, in thousandths, not {test.GramsPerLitre}");
+        Require.That(
+            milligrams is >= 0 and <= 100_000, $"the silver must be from 0 to 100 g per litre, in thousandths, not {test.GramsPerLitre}");
         draft.Add(new SilverMeasured(bath.Place, (int)milligrams!.Value));
         var limit = bath.Limits.SilverMilligramsPerLitre;
         if (milligrams >= limit)
@@ -87,9 +90,12 @@ internal static class BathTestRules
         if (cleared.FreshTenths is null)
             draft.Remark($"no fresh clearing time of {cleared.Film} in {bath.Item} is recorded, so this one cannot be judged");
         if (cleared.IsFresh && bath.WorkedWeighted > Area.Zero)
-            draft.Remark($"bath {bath.Code} has taken {bath.WorkedWeighted.ToText(draft.Style)} already; a fresh time is measured before that");
+            draft.Remark(
+                $"bath {bath.Code} has taken {bath.WorkedWeighted.ToText(draft.Style)} already; a fresh time is measured before that");
         if (!cleared.IsFresh && cleared.IsSpentAt(bath.Limits.SpentMultipleThousandths))
-            draft.Remark($"that is {Scaled.InUnits(bath.Limits.SpentMultipleThousandths, 1000)} times the fresh time or more: bath {bath.Code} is spent");
+            draft.Remark(
+                $"that is {Scaled.InUnits(bath.Limits.SpentMultipleThousandths, 1000)} times the fresh time or more: "
+                + $"bath {bath.Code} is spent");
         draft.Remark(
             $"fix {cleared.Film} for {cleared.FixingTenths(bath.Limits.FixingMultipleThousandths) / 10m:0.#} s at least, "
             + $"{Scaled.InUnits(bath.Limits.FixingMultipleThousandths, 1000)} times its clearing time");
@@ -98,5 +104,6 @@ internal static class BathTestRules
     private static string Last(Bath bath) => bath.ClearingTests is [.., var last] ? $"{last.Seconds:0.#} s" : "no test";
 
     private static string Until(WorkingContainer container, Bath bath, Draft draft) =>
-        $"{container.Name()}, {(new BathReading(bath, draft.Date).GoodUntil is { } good ? $"good until {Dates.Text(good.Date)}" : "no limit")}";
+        $"{container.Name()}, "
+        + $"{(new BathReading(bath, draft.Date).GoodUntil is { } good ? $"good until {Dates.Text(good.Date)}" : "no limit")}";
 }

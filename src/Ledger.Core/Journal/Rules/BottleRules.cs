@@ -4,7 +4,9 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Rules;
 
-/// <summary>Liquids go from bottle to bottle, powder becomes stock solution: nothing of the quantity and the cost is lost on the way.</summary>
+/// <summary>
+/// Liquids go from bottle to bottle, powder becomes stock solution: nothing of the quantity and the cost is lost on the way.
+/// </summary>
 internal static class BottleRules
 {
     private const int MostBottles = 200;
@@ -26,7 +28,8 @@ internal static class BottleRules
             draft.Touch(bottle with { Held = amounts[i], Value = cost });
         }
 
-        draft.Summary = $"decanted {item.Of(amounts.Sum(amount => amount.Base)).ToText(draft.Style)} of {source.Code} into {string.Join(", ", names)}";
+        draft.Summary =
+            $"decanted {item.Of(amounts.Sum(amount => amount.Base)).ToText(draft.Style)} of {source.Code} into {string.Join(", ", names)}";
     }
 
     public static void Post(StockSolution mixing, Draft draft)
@@ -44,14 +47,16 @@ internal static class BottleRules
         var quantity = Quantity.Of(mixing.Volume);
         var cost = new Money(draws.Sum(draw => draw.Cost.Millionths));
         var lot = new Lot(
-            draft.NewLot(), stock.Code, mixing.Date, quantity, cost, string.Join(" ", draws.Select(draw => draw.From.Lot.Batch).Distinct()).Trim(),
+            draft.NewLot(), stock.Code, mixing.Date, quantity, cost,
+            string.Join(" ", draws.Select(draw => draw.From.Lot.Batch).Distinct()).Trim(),
             null, "") { IsMixed = true, Formula = stock.Formula };
         draft.Add(new LotMixed(lot, source.Code));
         IReadOnlyList<FilledBottle> bottles = mixing.Bottles.Count > 0 ? mixing.Bottles : [new(quantity, quantity)];
         var amounts = Amounts(bottles, quantity, stock, draft);
         Require.That(
             amounts.Sum(amount => amount.Base) == quantity.Base,
-            $"the bottles take {stock.Of(amounts.Sum(amount => amount.Base)).ToText(draft.Style)} of {quantity.ToText(draft.Style)}; name one more");
+            $"the bottles take {stock.Of(amounts.Sum(amount => amount.Base)).ToText(draft.Style)} "
+            + $"of {quantity.ToText(draft.Style)}; name one more");
         var (number, left, names) = (draft.Holdings.LastContainerNumber(stock.Code), (Quantity: quantity, Cost: cost), new List<string>());
         for (var i = 0; i < amounts.Count; i++)
         {
@@ -62,7 +67,8 @@ internal static class BottleRules
             left = (left.Quantity - amounts[i], left.Cost - share);
         }
 
-        draft.Summary = $"mixed {quantity.ToText(draft.Style)} of {stock.Code} from {source.Code} for {cost.Rounded()}: {string.Join(", ", names)}";
+        draft.Summary =
+            $"mixed {quantity.ToText(draft.Style)} of {stock.Code} from {source.Code} for {cost.Rounded()}: {string.Join(", ", names)}";
     }
 
     private static Quantity Wanted(StockSolution mixing, Item source, Draft draft)
@@ -74,7 +80,8 @@ internal static class BottleRules
         }
 
         if (amount.Base % source.Pack.Base != 0 && source.Unit == Unit.Gram)
-            draft.Remark($"part of a pack of {source.Code} was weighed; a powder of several parts should be mixed whole, since its parts settle");
+            draft.Remark(
+                $"part of a pack of {source.Code} was weighed; a powder of several parts should be mixed whole, since its parts settle");
         return amount;
     }
 
@@ -95,10 +102,12 @@ internal static class BottleRules
             var amount = bottle.Amount ?? (left < bottle.Size ? left : bottle.Size);
             Require.Unit(item, amount);
             Require.Positive(amount, "what goes into a bottle");
-            Require.That(amount <= bottle.Size, $"{amount.ToText(draft.Style)} do not go into a bottle of {bottle.Size.ToText(draft.Style)}");
+            Require.That(
+                amount <= bottle.Size, $"{amount.ToText(draft.Style)} do not go into a bottle of {bottle.Size.ToText(draft.Style)}");
             if (amount > left)
                 throw new RefusedException(
-                    RefusalKind.MoreThanHeld, $"{held.ToText(draft.Style)} are there, and {(held - left + amount).ToText(draft.Style)} are wanted");
+                    RefusalKind.MoreThanHeld,
+                    $"{held.ToText(draft.Style)} are there, and {(held - left + amount).ToText(draft.Style)} are wanted");
             amounts.Add(amount);
             left -= amount;
         }

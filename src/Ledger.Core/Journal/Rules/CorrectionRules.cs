@@ -27,7 +27,8 @@ internal static class CorrectionRules
 
         if (draft.Past.FirstUseOfOrderPlacedBy(original.Number) is { } later)
             throw new RefusedException(
-                RefusalKind.DependedOn, $"the order that entry {original.Number} placed was changed or delivered since; correct entry {later} first");
+                RefusalKind.DependedOn,
+                $"the order that entry {original.Number} placed was changed or delivered since; correct entry {later} first");
 
         if (draft.Past.NextAboutSheetsOf(original.Number) is { } next)
             throw new RefusedException(

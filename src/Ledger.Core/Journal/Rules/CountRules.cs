@@ -39,13 +39,17 @@ internal static class CountRules
         draft.Summary = $"counted {count.What}: {count.Found.ToText(style)}, {sign}{difference.ToText(style)}, {reason}";
     }
 
-    /// <summary>Sheets that are missing from a holder or a box of exposed ones; those in excess have a story, and are unloaded instead.</summary>
+    /// <summary>
+    /// Sheets that are missing from a holder or a box of exposed ones; those in excess have a story, and are unloaded instead.
+    /// </summary>
     private static void Miss(IReadOnlyList<Sheet> sheets, StockCount count, string reason, Draft draft)
     {
         Require.That(count.Found.Unit == Unit.Sheet, $"{count.What} holds sheets, not {count.Found.Unit.Name()}");
         var missing = sheets.Count - count.Found.Base;
         Require.That(missing != 0, $"{count.What} holds {count.Found} in the book too; there is nothing to post");
-        Require.That(missing > 0, $"{count.What} holds {new Quantity(sheets.Count, Unit.Sheet)} in the book; record the loading or unloading of the others");
+        Require.That(
+            missing > 0,
+            $"{count.What} holds {new Quantity(sheets.Count, Unit.Sheet)} in the book; record the loading or unloading of the others");
         foreach (var sheet in sheets.Take((int)missing))
             draft.Film.Move(sheet, Places.LostOrGained);
         draft.Film.RemindOfLabels();

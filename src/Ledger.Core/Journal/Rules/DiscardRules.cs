@@ -39,7 +39,8 @@ internal static class DiscardRules
         Require.That(count.Unit == Unit.Sheet, $"{discard.What} holds sheets, not {count.Unit.Name()}");
         Require.Positive(count, $"the sheets of {discard.What}");
         if (count.Base > sheets.Count)
-            throw new RefusedException(RefusalKind.MoreThanHeld, $"{discard.What} holds {new Quantity(sheets.Count, Unit.Sheet)}, not {count}");
+            throw new RefusedException(
+                RefusalKind.MoreThanHeld, $"{discard.What} holds {new Quantity(sheets.Count, Unit.Sheet)}, not {count}");
         foreach (var sheet in sheets.Take((int)count.Base))
             draft.Film.Move(sheet, Places.ThrownAway);
         draft.Film.RemindOfLabels();

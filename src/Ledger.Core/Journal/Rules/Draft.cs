@@ -93,7 +93,8 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
     public void Settle(bool anyway)
     {
         if (_doubts.Count > 0 && !anyway)
-            throw new RefusedException(RefusalKind.Doubtful, $"{string.Join("; ", _doubts.Distinct())}; if it is so, record it with --anyway");
+            throw new RefusedException(
+                RefusalKind.Doubtful, $"{string.Join("; ", _doubts.Distinct())}; if it is so, record it with --anyway");
         _remarks.AddRange(_doubts);
         _doubts.Clear();
     }

@@ -22,7 +22,8 @@ internal static class ExposureRules
             Require.That(
                 note.Date >= sheet.LoadedOn, $"{side.Code} was loaded on {Dates.Text(sheet.LoadedOn)}, after {Dates.Text(note.Date)}");
             if (sheet.Exposure is { } before)
-                draft.Doubt($"{side.Code} was exposed on {Dates.Text(before.Date)} already ({before.Group}); again, it is a double exposure");
+                draft.Doubt(
+                    $"{side.Code} was exposed on {Dates.Text(before.Date)} already ({before.Group}); again, it is a double exposure");
             draft.Add(new SheetExposed(sheet, exposure));
             draft.Film.Show(side, FilmDraft.State(sheet), FilmDraft.State(sheet with { Exposure = exposure }));
         }

@@ -4,7 +4,9 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Rules;
 
-/// <summary>The holders and sheets of a posting while the rules put it together. A sheet that was taken once is not there a second time.</summary>
+/// <summary>
+/// The holders and sheets of a posting while the rules put it together. A sheet that was taken once is not there a second time.
+/// </summary>
 internal sealed class FilmDraft(Draft draft)
 {
     private readonly HashSet<SheetId> _taken = [];
@@ -40,7 +42,9 @@ internal sealed class FilmDraft(Draft draft)
         ? sheet
         : throw new RefusedException(RefusalKind.Empty, $"{side.Code} is empty");
 
-    /// <summary>All sheets of what is named: sides, boxes of exposed sheets, sheets by number; null when the name is none of them.</summary>
+    /// <summary>
+    /// All sheets of what is named: sides, boxes of exposed sheets, sheets by number; null when the name is none of them.
+    /// </summary>
     public IReadOnlyList<Sheet>? Find(string name)
     {
         if (SheetId.Parse(name.Trim()) is { } id)
@@ -53,7 +57,9 @@ internal sealed class FilmDraft(Draft draft)
         return Register.ExposedBox(name) is { } box ? [.. Register.At(box.Place).Where(IsThere)] : null;
     }
 
-    /// <summary>So many sheets of a film from what is named; a side also stands for its sheet that waits in a box of exposed sheets.</summary>
+    /// <summary>
+    /// So many sheets of a film from what is named; a side also stands for its sheet that waits in a box of exposed sheets.
+    /// </summary>
     public IReadOnlyList<Sheet> Draw(string from, Item film, int count)
     {
         var (named, boxed) = (new List<Sheet>(), new List<Sheet>());
@@ -66,7 +72,7 @@ internal sealed class FilmDraft(Draft draft)
             Require.That(false, $"{Whereabouts(other)} holds {other.Item}, not {film.Code}");
         var sheets = named.Concat(boxed.Where(sheet => !named.Contains(sheet))).Take(count).ToList();
         return sheets.Count == count ? sheets : throw new RefusedException(
-            RefusalKind.MoreThanHeld, $"{from} holds {sheets.Count} {(sheets.Count == 1 ? "sheet" : "sheets")} of {film.Code}, and {count} are wanted");
+            RefusalKind.MoreThanHeld, $"{from} holds {Sheets(sheets.Count)} of {film.Code}, and {count} are wanted");
     }
 
     /// <summary>Moves a sheet on.</summary>
@@ -139,7 +145,8 @@ internal sealed class FilmDraft(Draft draft)
             RefusalKind.Unknown,
             Register.LastHolder == 0
                 ? $"there is no holder side \"{name}\"; record the holder first"
-                : $"there is no holder side \"{name}\"; known holders: {string.Join(", ", Register.Holders.Take(12).Select(holder => holder.Code))}");
+                : $"there is no holder side \"{name}\"; known holders: "
+                    + string.Join(", ", Register.Holders.Take(12).Select(holder => holder.Code)));
     }
 
     private IReadOnlyList<Sheet> FindForSession(string name)

@@ -47,11 +47,14 @@ internal static class HolderRules
                 (side.OutOfService is null) != service.IsInService,
                 side.OutOfService is { } since ? $"{side.Code} is out of service already ({since})" : $"{side.Code} is in service");
             draft.Add(new SideServed(side, service.IsInService, reason));
-            draft.Film.Show(side, side.OutOfService is null ? "in service" : "out of service", service.IsInService ? "in service" : "out of service");
+            draft.Film.Show(side, InService(side.OutOfService is null), InService(service.IsInService));
         }
 
-        draft.Summary = $"{string.Join(", ", sides.Select(side => side.Code))} {(service.IsInService ? "back in service" : "out of service")}: {reason}";
+        draft.Summary = $"{string.Join(", ", sides.Select(side => side.Code))} {(service.IsInService ? "back " : "")}"
+            + $"{InService(service.IsInService)}: {reason}";
     }
+
+    private static string InService(bool isInService) => isInService ? "in service" : "out of service";
 
     private static Holder Holder(string name, Draft draft) =>
         draft.Holdings.Film.Holder(name) ?? draft.Holdings.Film.Holder(draft.Film.Sides([name])[0].Holder)!;
@@ -83,7 +86,8 @@ internal static class HolderRules
     {
         var trimmed = Require.Name(name, what);
         Require.That(
-            trimmed.All(c => char.IsLetterOrDigit(c) || c is '-' or '_' or '.'), $"the name of {what} may hold letters, digits, dots and dashes only");
+            trimmed.All(c => char.IsLetterOrDigit(c) || c is '-' or '_' or '.'),
+            $"the name of {what} may hold letters, digits, dots and dashes only");
         return trimmed;
     }
 }

@@ -7,7 +7,8 @@ namespace Ledger.Core.Journal.Rules;
 /// <summary>Waste jugs: begun, filled, handed over. The ledger keeps count; what may go where is not for it to say.</summary>
 internal static class JugRules
 {
-    private const string Caution = "how it is disposed of is for the maker's safety data sheet and the local rules to say; used fixer holds silver";
+    private const string Caution =
+        "how it is disposed of is for the maker's safety data sheet and the local rules to say; used fixer holds silver";
 
     public static void Post(JugStart start, Draft draft)
     {

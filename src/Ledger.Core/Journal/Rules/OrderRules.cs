@@ -27,9 +27,11 @@ internal static class OrderRules
     {
         var order = Open(change.Order, draft);
         Require.That(
-            change.ExpectedOn is not null || change.IsBackOrdered is not null, "say what is new: the day it is expected, or that it is back-ordered");
+            change.ExpectedOn is not null || change.IsBackOrdered is not null,
+                "say what is new: the day it is expected, or that it is back-ordered");
         if (change.ExpectedOn is { } expected)
-            Require.That(expected >= order.PlacedOn, $"order {order.Code} was placed on {Dates.Text(order.PlacedOn)}; it cannot be expected before");
+            Require.That(expected >= order.PlacedOn,
+                $"order {order.Code} was placed on {Dates.Text(order.PlacedOn)}; it cannot be expected before");
         var lines = Named(change.Item, order).ToList();
         foreach (var line in lines)
             draft.Add(new OrderLineChanged(order.Code, line.Item, change.ExpectedOn, change.IsBackOrdered, IsCancelled: false));
@@ -38,7 +40,8 @@ internal static class OrderRules
             change.IsBackOrdered switch { true => "back-ordered", false => "no longer back-ordered", _ => null },
             change.ExpectedOn is { } day ? $"expected on {Dates.Text(day)}" : null,
         ];
-        draft.Summary = $"order {order.Code}: {string.Join(", ", lines.Select(line => line.Item))} {string.Join(", ", news.OfType<string>())}";
+        draft.Summary = $"order {order.Code}: {string.Join(", ", lines.Select(line => line.Item))} "
+            + string.Join(", ", news.OfType<string>());
     }
 
     public static void Post(OrderCancellation cancellation, Draft draft)
@@ -58,8 +61,10 @@ internal static class OrderRules
         var item = draft.Item(notice.Item);
         var thousandths = Scaled.ToBase(notice.Percent, 10);
         Require.That(
-            thousandths is > 0 and <= 10_000, $"the rise of {item.Code} must be from 0.1 to 1000 percent in tenths, not {Scaled.ToText(notice.Percent, 6)}");
-        Require.That(notice.From > draft.Date, $"the new price must begin after {Dates.Text(draft.Date)}, not on {Dates.Text(notice.From)}");
+            thousandths is > 0 and <= 10_000,
+                $"the rise of {item.Code} must be from 0.1 to 1000 percent in tenths, not {Scaled.ToText(notice.Percent, 6)}");
+        Require.That(notice.From > draft.Date,
+            $"the new price must begin after {Dates.Text(draft.Date)}, not on {Dates.Text(notice.From)}");
         var rise = new PriceRise(item.Code, notice.From, (int)thousandths!.Value);
         draft.Add(new PriceRiseAnnounced(rise));
         draft.Summary = $"price rise of {item.Code} by {rise.PercentText} from {Dates.Text(rise.From)}";
@@ -72,7 +77,8 @@ internal static class OrderRules
         Require.That(terms.CoverDays is null or (> 0 and <= 3650), $"an order of {item.Code} must last from 1 to 3650 days");
         Require.That((terms.WindowOpens is null) == (terms.WindowCloses is null), "an order window needs its first and its last day");
         Require.NotNegative(terms.OrderCost ?? Money.Zero, "the cost of an order");
-        Require.That(terms.HoldingThousandths is null or (> 0 and <= 10_000), "the cost of keeping must be more than 0 and at most 1000 percent");
+        Require.That(terms.HoldingThousandths is null or (> 0 and <= 10_000),
+            "the cost of keeping must be more than 0 and at most 1000 percent");
         draft.Add(new OrderTermsSet(terms));
         draft.Summary = $"order terms of {item.Code}";
     }
@@ -83,7 +89,9 @@ internal static class OrderRules
         if (receipt.Order is not { Length: > 0 } named)
         {
             if (draft.Holdings.Orders.LinesOf(item.Code).Select(found => found.Order.Code).ToList() is { Count: > 0 } waiting)
-                draft.Remark($"{string.Join(" and ", waiting.Select(code => $"order {code}"))} waits for {item.Code}; a receipt that names the order closes it");
+                draft.Remark(
+                    $"{string.Join(" and ", waiting.Select(code => $"order {code}"))} waits for {item.Code}; "
+                    + "a receipt that names the order closes it");
             return;
         }
 
@@ -106,7 +114,8 @@ internal static class OrderRules
             $"{item.Code} cannot be expected before the order of {Dates.Text(placement.Date)}");
         var expected = ordered.ExpectedOn ?? (item.LeadTimeDays is { } days ? draft.Date.PlusDays(days) : null);
         return new(
-            item.Code, ordered.Packs, item.Of(item.Pack.Base * ordered.Packs), ordered.Price, expected, ordered.IsBackOrdered, item.Of(0), IsCancelled: false);
+            item.Code, ordered.Packs, item.Of(item.Pack.Base * ordered.Packs), ordered.Price, expected, ordered.IsBackOrdered, item.Of(0),
+                IsCancelled: false);
     }
 
     private static Order Open(string code, Draft draft)
@@ -115,7 +124,8 @@ internal static class OrderRules
             RefusalKind.Unknown,
             $"no order \"{code}\" is open; {(draft.Holdings.Orders.Open.Select(order => order.Code).ToList() is { Count: > 0 } open
                 ? $"open: {string.Join(", ", open)}" : "none is")}");
-        Require.That(order.PlacedOn <= draft.Date, $"order {order.Code} was placed on {Dates.Text(order.PlacedOn)}, after {Dates.Text(draft.Date)}");
+        Require.That(order.PlacedOn <= draft.Date,
+            $"order {order.Code} was placed on {Dates.Text(order.PlacedOn)}, after {Dates.Text(draft.Date)}");
         return order;
     }
 

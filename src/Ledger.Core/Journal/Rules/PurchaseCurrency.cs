@@ -5,9 +5,11 @@ namespace Ledger.Core.Journal.Rules;
 /// <summary>The currency of a purchase: the first one names the ledger's; a later one in another needs the day's rate.</summary>
 internal static class PurchaseCurrency
 {
+    public static void RequireRate(decimal? rate) =>
+        Require.That(rate is null or (> 0 and < 1_000_000), "the rate must be more than 0 and less than a million");
+
     public static void Use(string? currency, decimal? rate, Draft draft)
     {
-        Require.That(rate is null or (> 0 and < 1_000_000), "the rate must be more than 0 and less than a million");
         if (currency is null)
             return;
         var settings = draft.Holdings.Settings;

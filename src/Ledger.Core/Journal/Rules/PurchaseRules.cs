@@ -10,7 +10,9 @@ internal static class PurchaseRules
     public static void Post(Purchase purchase, Draft draft)
     {
         var name = Require.Name(purchase.Name, "a purchase");
-        Require.That(purchase.Lines.Count is > 0 and <= MostLines, $"a purchase has from 1 to {MostLines} lines, not {purchase.Lines.Count}");
+        Require.That(
+            purchase.Lines.Count is > 0 and <= MostLines,
+            $"a purchase has from 1 to {MostLines} lines, not {purchase.Lines.Count}");
         Require.NotNegative(purchase.Discount, "the discount");
         Require.NotNegative(purchase.Shipping, "the shipping");
         Require.NotNegative(purchase.Duty, "the duty");
@@ -20,6 +22,7 @@ internal static class PurchaseRules
             Require.NotNegative(line.Price, $"the price of {line.Item}");
         }
 
+        PurchaseCurrency.RequireRate(purchase.Rate);
         PurchaseCurrency.Use(purchase.Currency, purchase.Rate, draft);
         PurchaseCurrency.RequirePayable(purchase.Currency, draft,
             [

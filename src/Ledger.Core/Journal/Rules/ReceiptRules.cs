@@ -9,30 +9,18 @@ internal static class ReceiptRules
 {
     private const int MostPacks = 10_000;
 
-    public static void Post(Receipt receipt, Draft draft)
-    {
-        Require.NotNegative(receipt.Discount, "the discount");
-        Require.NotNegative(receipt.Shipping, "the shipping");
-        Require.NotNegative(receipt.Duty, "the duty");
-        PurchaseCurrency.Use(receipt.Currency, receipt.Rate, draft);
-        PurchaseCurrency.RequirePayable(receipt.Currency, draft,
-            (receipt.Price, "the price"), (receipt.Discount, "the discount"), (receipt.Shipping, "the shipping"), (receipt.Duty, "the duty"));
-        draft.Summary = Receive(receipt, () => receipt.Landed.Total, draft);
-    }
+    public static void Post(Receipt receipt, Draft draft) => draft.Summary = Receive(receipt, () => Landed(receipt, draft), draft);
 
     /// <summary>Puts the packs on the shelf for what they cost there, and says what came in a few words.</summary>
     public static string Receive(Receipt receipt, Func<Money> landed, Draft draft)
     {
         var item = draft.Item(receipt.Item);
         var packs = RequirePacks(receipt.Packs);
-        Require.NotNegative(receipt.Price, "the price");
         var full = decimal.ToInt64(decimal.Truncate(receipt.Packs));
         var part = Scaled.ToBase(receipt.Packs - full, item.Pack.Base);
         Require.That(part is not null, $"{packs} packs of {item.Pack} are no whole number of {item.Unit.Plural()}");
         Require.That(receipt.ExpiresOn is null or { Year: >= 1900 and <= 2200 }, "the printed date must lie between 1900 and 2200");
         var cost = landed();
-        Require.NotNegative(cost, "the cost after the discount");
-
         var quantity = item.Of(full * item.Pack.Base + part!.Value);
         var lot = new Lot(
             draft.NewLot(), item.Code, receipt.Date, quantity, cost, receipt.Batch.Trim(), receipt.ExpiresOn,
@@ -48,6 +36,22 @@ internal static class ReceiptRules
         OrderRules.Deliver(receipt, item, quantity, draft);
         return $"{packs} {(receipt.Packs == 1 ? "pack" : "packs")} of {item.Code}, "
             + $"{quantity.ToText(draft.Style)} for {lot.Cost.Rounded()}";
+    }
+
+    private static Money Landed(Receipt receipt, Draft draft)
+    {
+        Require.NotNegative(receipt.Price, "the price");
+        Require.NotNegative(receipt.Discount, "the discount");
+        Require.NotNegative(receipt.Shipping, "the shipping");
+        Require.NotNegative(receipt.Duty, "the duty");
+        PurchaseCurrency.RequireRate(receipt.Rate);
+        Require.NotNegative(receipt.Landed.Total, "the cost after the discount");
+        PurchaseCurrency.Use(receipt.Currency, receipt.Rate, draft);
+        PurchaseCurrency.RequirePayable(
+            receipt.Currency, draft,
+            (receipt.Price, "the price"), (receipt.Discount, "the discount"),
+            (receipt.Shipping, "the shipping"), (receipt.Duty, "the duty"));
+        return receipt.Landed.Total;
     }
 
     /// <summary>Puts one container on the shelf, and says what of the lot is left for the next.</summary>

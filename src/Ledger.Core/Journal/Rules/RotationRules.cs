@@ -59,7 +59,8 @@ internal static class RotationRules
 
         var pairs = draft.Holdings.WorkingBaths.Where(bath => draft.Holdings.SecondAfter(bath) is not null).ToList();
         Require.That(pairs.Count > 0, "there is no pair of baths in use, so nothing can be rotated");
-        Require.That(pairs.Count == 1, $"say which pair is rotated, by its first bath: {string.Join(", ", pairs.Select(bath => bath.Code))}");
+        Require.That(
+            pairs.Count == 1, $"say which pair is rotated, by its first bath: {string.Join(", ", pairs.Select(bath => bath.Code))}");
         return draft.Bath(pairs[0].Code);
     }
 

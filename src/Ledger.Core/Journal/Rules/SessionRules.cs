@@ -37,7 +37,8 @@ internal static class SessionRules
         UseUp(session, process, draft);
         PlanRules.Realise(session, draft);
 
-        var sheets = string.Join(", ", session.Lines.Where(line => line.Fate != Fate.Dummy).GroupBy(line => line.Item, StringComparer.OrdinalIgnoreCase)
+        var sheets = string.Join(", ", session.Lines.Where(line => line.Fate != Fate.Dummy)
+            .GroupBy(line => line.Item, StringComparer.OrdinalIgnoreCase)
             .Select(group => $"{group.Sum(line => line.Sheets)} {draft.Item(group.Key).Code}"));
         draft.Summary = $"session {name}: {sheets}, {area.ToText(draft.Style)}{(bath is null ? "" : $" through {bath.Code}")}";
     }
@@ -47,7 +48,8 @@ internal static class SessionRules
         var film = draft.Item(line.Item);
         Require.That(film.Kind == ItemKind.Film, $"{film.Code} is no film and cannot be developed");
         if (film.IsPaper)
-            throw new RefusedException(RefusalKind.WrongMaterial, $"{film.Code} is paper; it never goes through the baths of a film session");
+            throw new RefusedException(RefusalKind.WrongMaterial,
+                $"{film.Code} is paper; it never goes through the baths of a film session");
         Require.That(
             line.Sheets is > 0 and <= MostSheets,
             $"the {film.Unit.Plural()} of {film.Code} must be from 1 to {MostSheets}, not {line.Sheets}");
@@ -66,7 +68,7 @@ internal static class SessionRules
         return total;
     }
 
-    /// <summary>The bath takes the area; the second one of a pair takes it too, but its capacity is not counted yet.</summary>
+    /// <summary>The bath that the session counts on; the process's other baths that are used again take the area too.</summary>
     private static Bath? PassThrough(SessionLog session, Process process, Area area, Area weighted, Draft draft)
     {
         var bath = session.Bath is { Length: > 0 } named ? draft.Bath(named) : Fitting(process, draft);
@@ -74,37 +76,34 @@ internal static class SessionRules
             return null;
         if (bath.Material != BathMaterial.Film)
             throw new RefusedException(RefusalKind.WrongMaterial, $"bath {bath.Code} is for paper; film never goes through it");
-        Require.That(!draft.Holdings.IsSecond(bath), $"bath {bath.Code} stands second; name the first one of the pair, {bath.PairedWith}");
-        var reading = new BathReading(bath, draft.Date);
-        if (!reading.Fits(weighted))
-            draft.Remark(
-                $"bath {bath.Code} would be at {(bath.WorkedWeighted + weighted).ToText(draft.Style)} "
-                + $"of {bath.TotalCapacity!.Value.ToText(draft.Style)} ({bath.Capacity!.Basis}): "
-                + $"{(draft.Holdings.SecondAfter(bath) is null ? "mix a new one" : "rotate the pair")} first");
-        if (reading.GoodUntil is { } good && good.IsPast(draft.Date))
-            draft.Remark($"bath {bath.Code} was good until {Dates.Text(good.Date)}; it is {reading.AgeDays} days old");
-        foreach (var end in reading.Ends.Where(end => end.By is BathEnd.Test or BathEnd.Sight))
-            draft.Remark($"bath {bath.Code} ended on {Dates.Text(end.On)} by {end.By.Name()}: {end.Because}");
-        draft.Add(new BathWorked(bath.Place, IsFirst: true, area, weighted));
-        if (draft.Holdings.SecondAfter(bath) is { } second && second.MixedOn <= draft.Date)
-            draft.Add(new BathWorked(second.Place, IsFirst: false, area, weighted));
+        BathPass.Through(bath, area, weighted, draft);
+        foreach (var item in Reused(process).Where(item => !item.Equals(bath.Item, StringComparison.OrdinalIgnoreCase)))
+            BathPass.Through(Fitting([item], process, draft), area, weighted, draft);
         return bath;
     }
 
     private static Bath? Fitting(Process process, Draft draft)
     {
-        var items = process.Reused.Select(step => step.Item).OfType<string>().ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var items = Reused(process).ToList();
+        var fixers = items.Where(item => draft.Item(item).Role == ItemRole.Fixer).ToList();
+        return items.Count == 0 ? null : Fitting(fixers.Count > 0 ? fixers : items[..1], process, draft);
+    }
+
+    private static Bath Fitting(List<string> items, Process process, Draft draft)
+    {
         var fitting = draft.Holdings.WorkingBaths
-            .Where(bath => items.Contains(bath.Item) && bath.Material == BathMaterial.Film && bath.MixedOn <= draft.Date)
+            .Where(bath => items.Contains(bath.Item, StringComparer.OrdinalIgnoreCase)
+                && bath.Material == BathMaterial.Film && bath.MixedOn <= draft.Date)
             .ToList();
-        if (items.Count == 0)
-            return null;
         Require.That(
             fitting.Count > 0, $"process {process.Name} needs a bath of {string.Join(" and ", items)}; none is in use: mix one first");
         Require.That(
             fitting.Count == 1, $"say which bath the film went through: {string.Join(", ", fitting.Select(bath => bath.Code))}");
         return fitting[0];
     }
+
+    private static IEnumerable<string> Reused(Process process) =>
+        process.Reused.Select(step => step.Item).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase);
 
     private static Volume Develop(SessionLog session, Process process, List<Item> films, Draft draft)
     {

@@ -29,7 +29,8 @@ internal static class StorageRules
         Require.That(draft.Item(container.Lot.Item).Kind == Stock.ItemKind.Film, $"{container.Lot.Item} is no film and has no speed");
         Require.That(rating.Speed is >= 1 and <= 100_000, "the speed must be from 1 to 100000");
         draft.Add(new LotRated(container.Lot.Id, rating.Speed));
-        draft.Summary = $"{container.Lot.Item}{(container.Lot.Batch.Length > 0 ? $", batch {container.Lot.Batch}" : "")}, is exposed at {rating.Speed}";
+        var batch = container.Lot.Batch.Length > 0 ? $", batch {container.Lot.Batch}" : "";
+        draft.Summary = $"{container.Lot.Item}{batch}, is exposed at {rating.Speed}";
     }
 
     /// <summary>From the freezer the whole time, from the fridge a quarter of it; in whole days, rounded up.</summary>

@@ -14,7 +14,8 @@ internal static class TopUpRules
         var own = draft.Item(bath.Item);
         Require.That(item.Unit == own.Unit, $"{item.Code} is kept in {item.Unit.Name()} and bath {bath.Code} in {own.Unit.Name()}");
         Require.That(topUp.Added > default(Volume), "what is added must be more than nothing");
-        Require.That(topUp.Bled <= bath.WorkingVolume, $"bath {bath.Code} is {bath.WorkingVolume.ToText(draft.Style)}; no more can be poured off");
+        Require.That(
+            topUp.Bled <= bath.WorkingVolume, $"bath {bath.Code} is {bath.WorkingVolume.ToText(draft.Style)}; no more can be poured off");
         var amount = topUp.Amount;
         if (amount is null)
         {
@@ -31,12 +32,14 @@ internal static class TopUpRules
             draft.Show(bath.Code, $"{before.Due.ToText(draft.Style)} due", $"{then.Due.ToText(draft.Style)} due");
             if (then.IsAtCeiling)
                 draft.Remark(
-                    $"bath {bath.Code} has had {then.Added.ToText(draft.Style)} of replenisher, as much as it holds: mix it anew before long");
+                    $"bath {bath.Code} has had {then.Added.ToText(draft.Style)} of replenisher, "
+                    + "as much as it holds: mix it anew before long");
         }
         else
             draft.Show(bath.Code, $"topped up {bath.TopUps.Count} times", $"{topUp.Added.ToText(draft.Style)} added");
 
         var bled = topUp.Bled > default(Volume) ? $", {topUp.Bled.ToText(draft.Style)} poured off" : "";
-        draft.Summary = $"topped up bath {bath.Code} with {topUp.Added.ToText(draft.Style)}: {amount.Value.ToText(draft.Style)} of {item.Code}{bled}";
+        draft.Summary =
+            $"topped up bath {bath.Code} with {topUp.Added.ToText(draft.Style)}: {amount.Value.ToText(draft.Style)} of {item.Code}{bled}";
     }
 }

@@ -5,7 +5,9 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Rules;
 
-/// <summary>Holders are emptied: exposed sheets into the box of their film and group, the others back to where sheets are counted.</summary>
+/// <summary>
+/// Holders are emptied: exposed sheets into the box of their film and group, the others back to where sheets are counted.
+/// </summary>
 internal static class UnloadRules
 {
     public static void Post(Unload unload, Draft draft)
@@ -48,7 +50,9 @@ internal static class UnloadRules
         draft.Film.Move(sheet, box.Place);
     }
 
-    /// <summary>Back into the box they came out of while it has room; else into an open one of the same delivery, or a new envelope.</summary>
+    /// <summary>
+    /// Back into the box they came out of while it has room; else into an open one of the same delivery, or a new envelope.
+    /// </summary>
     private static void PutBack(List<Sheet> sheets, string? to, Draft draft)
     {
         var film = draft.Item(sheets[0].Item);

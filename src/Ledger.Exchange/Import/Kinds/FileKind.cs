@@ -31,6 +31,7 @@ internal abstract class FileKind(string name, string[] needed, string[] optional
         new CountsFile(),
         new DiscardsFile(),
         new SessionsFile(),
+        new PrintsFile(),
         new ClearingTestsFile(),
         new ObservationsFile(),
         new ServicesFile(),

@@ -15,8 +15,14 @@ internal sealed class JugsFile() : RowFileKind("jugs", ["date", "jug", "step", "
         var what = row.Needed("what", "accepted is what goes in, or where the jug goes");
         return row.Choice("step", Steps, mayBeEmpty: false) switch
         {
-            0 => new JugStart { Key = key, Date = date, Jug = jug, Contents = what, Size = row.Needed("volume_ml", row.Volume("volume_ml")) },
-            1 => new JugFilling { Key = key, Date = date, Jug = jug, What = what, Volume = row.Needed("volume_ml", row.Volume("volume_ml")) },
+            0 => new JugStart
+            {
+                Key = key, Date = date, Jug = jug, Contents = what, Size = row.Needed("volume_ml", row.Volume("volume_ml")),
+            },
+            1 => new JugFilling
+            {
+                Key = key, Date = date, Jug = jug, What = what, Volume = row.Needed("volume_ml", row.Volume("volume_ml")),
+            },
             _ => new JugHandover { Key = key, Date = date, Jug = jug, To = what },
         };
     }

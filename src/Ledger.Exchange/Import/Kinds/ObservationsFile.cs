@@ -20,7 +20,10 @@ internal sealed class ObservationsFile() : RowFileKind(
         var found = row.Needed("found", "accepted is what was found");
         return row.Choice("kind", Kinds, mayBeEmpty: false) switch
         {
-            0 => new BathObservation { Key = key, Date = date, Bath = bath, Sign = found, EndsUse = row.Choice("passed", YesNo.Names) == 0 },
+            0 => new BathObservation
+            {
+                Key = key, Date = date, Bath = bath, Sign = found, EndsUse = row.Choice("passed", YesNo.Names) == 0,
+            },
             1 => new SilverTest { Key = key, Date = date, Bath = bath, GramsPerLitre = row.Needed("found", row.Number("found")) },
             2 => Residual("silver"),
             3 => Residual("fixer"),
@@ -32,7 +35,8 @@ internal sealed class ObservationsFile() : RowFileKind(
 
         ResidualCheck Residual(string what) => new()
         {
-            Key = key, Date = date, Bath = bath, LookedFor = what, Result = found, HasPassed = row.Choice("passed", YesNo.Names, mayBeEmpty: false) == 1,
+            Key = key, Date = date, Bath = bath, LookedFor = what, Result = found,
+            HasPassed = row.Choice("passed", YesNo.Names, mayBeEmpty: false) == 1,
             Session = row.TextOrNull("session"),
         };
     }

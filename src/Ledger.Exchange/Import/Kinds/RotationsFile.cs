@@ -3,7 +3,9 @@ using Ledger.Exchange.Import.Rows;
 
 namespace Ledger.Exchange.Import.Kinds;
 
-/// <summary>rotations.csv: the first bath of a pair poured out, the second moved up, a new one mixed; what is left out is as it was.</summary>
+/// <summary>
+/// rotations.csv: the first bath of a pair poured out, the second moved up, a new one mixed; what is left out is as it was.
+/// </summary>
 internal sealed class RotationsFile() : RowFileKind(
     "rotations",
     ["date", "new_bath"],

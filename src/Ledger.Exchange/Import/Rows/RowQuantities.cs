@@ -66,7 +66,8 @@ internal static class RowQuantities
             if (words.Length == 2 && RowNumbers.Parse(words[0]) is > 0 and < 10_000_000 and var perLitre)
                 capacities.Add(new(Area.FromSquareInches(perLitre), words[1]));
             else
-                row.Refuse(column, "accepted are square inches per litre and their basis, with semicolons between: 1600 maker's; 1000 strict");
+                row.Refuse(
+                    column, "accepted are square inches per litre and their basis, with semicolons between: 1600 maker's; 1000 strict");
         }
 
         return capacities.Count == 0 ? [] : capacities;

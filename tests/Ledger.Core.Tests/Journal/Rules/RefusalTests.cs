@@ -143,7 +143,7 @@ public sealed class RefusalTests
         correction entry=21                                  | AlreadyThere  | entry 21 was reversed by entry 22 already
         correction entry=1                                   | NotAccepted   | entry 1 defines an item; define it anew instead
         correction entry=7                                   | NotAccepted   | entry 7 defines a process
-        correction entry=14                                  | DependedOn    | taken work since; correct entry 19 first
+        correction entry=14                                  | DependedOn    | been used since; correct entry 19 first
         correction entry=8                                   | DependedOn    | pan100/1 has been used since; correct the later entries first
         correction entry=17                                  | DependedOn    | what it brought has been used since
         correction entry=20                                  | -             |

@@ -1,0 +1,32 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+
+namespace Ledger.Core.Journal.Rules;
+
+/// <summary>An area passes through a bath; the second one of a pair takes it too, but its capacity is not counted yet.</summary>
+internal static class BathPass
+{
+    public static void Through(Bath bath, Area area, Area weighted, Draft draft)
+    {
+        Require.That(!draft.Holdings.IsSecond(bath), $"bath {bath.Code} stands second; name the first one of the pair, {bath.PairedWith}");
+        var load = bath.Role == ItemRole.Fixer ? weighted : area;
+        var reading = new BathReading(bath, draft.Date);
+        if (!reading.Fits(load))
+            draft.Remark(
+                $"bath {bath.Code} would be at {(bath.WorkedWeighted + load).ToText(draft.Style)} "
+                + $"of {bath.TotalCapacity!.Value.ToText(draft.Style)} ({bath.Capacity!.Basis}): "
+                + $"{(draft.Holdings.SecondAfter(bath) is null ? "mix a new one" : "rotate the pair")} first");
+        if (reading.GoodUntil is { } good && good.IsPast(draft.Date))
+            draft.Remark($"bath {bath.Code} was good until {Dates.Text(good.Date)}; it is {reading.AgeDays} days old");
+        foreach (var end in reading.Ends.Where(end => end.By is BathEnd.Test or BathEnd.Sight))
+            draft.Remark($"bath {bath.Code} ended on {Dates.Text(end.On)} by {end.By.Name()}: {end.Because}");
+        if (reading.Replenishment is { } replenished)
+            draft.Remark(
+                $"replenisher due in {bath.Code} after this: "
+                + (replenished.Due + ReplenishmentReading.For(area, replenished.Per80SquareInches)).ToText(draft.Style));
+        draft.Add(new BathWorked(bath.Place, IsFirst: true, area, load));
+        if (draft.Holdings.SecondAfter(bath) is { } second && second.MixedOn <= draft.Date)
+            draft.Add(new BathWorked(second.Place, IsFirst: false, area, load));
+    }
+}

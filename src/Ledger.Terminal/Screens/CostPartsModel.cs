@@ -1,0 +1,105 @@
+using Ledger.Core.Costing;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Terminal.Pictures;
+using Ledger.Terminal.Tables;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>The costs of a period, divided: the parts add up to all that was used.</summary>
+/// <param name="ledger">The ledger.</param>
+/// <param name="period">The period.</param>
+internal sealed class CostPartsModel(ILedger ledger, CostPeriod period) : TableModel(ledger)
+{
+    private static readonly CostGrouping[] Order = [CostGrouping.Month, CostGrouping.Session, CostGrouping.Year, CostGrouping.Film];
+    private Settings _settings = Settings.Default;
+    private IReadOnlyList<CostSlice> _slices = [];
+    private int _grouping;
+
+    /// <inheritdoc/>
+    public override string Name => "Costs, divided";
+
+    /// <inheritdoc/>
+    public override string Title => $"Costs of {period.Name} by {CostSlices.Groupings[(int)Order[_grouping]]}";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "What a period cost, by month, session, year or film. The parts add up to all that was used.",
+        "What was thrown away, and what was poured out with baths, stands in its month; by session and film it has a line of its own.",
+    ];
+
+    /// <inheritdoc/>
+    public override string Empty => $"Nothing was used in {period.Name}.";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TableColumn> Columns { get; } =
+    [
+        new("What", 12, Least: 8), new("Neg.", 6, IsFigure: true), new("Per neg.", 9, IsFigure: true), new("Used", 10, IsFigure: true),
+        new("Film", 9, IsFigure: true), new("Chem.", 9, IsFigure: true), new("Supplies", 9, IsFigure: true),
+        new("Waste", 9, IsFigure: true),
+    ];
+
+    /// <inheritdoc/>
+    public override int Count => _slices.Count;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<ScreenKey> Keys =>
+        [ScreenKey.Letter('B', "By", "divides it by month, session, year or film, in turn", _ => Turn())];
+
+    /// <inheritdoc/>
+    public override void Refresh()
+    {
+        _settings = Ledger.HoldingsOn(Today).Settings;
+        _slices = CostSlices.Of(new(Ledger.Costs(period.From, period.To)), Order[_grouping]);
+    }
+
+    /// <inheritdoc/>
+    public override string IdOf(int row) => _slices[row].Name;
+
+    /// <inheritdoc/>
+    public override string Cell(int row, int column)
+    {
+        var slice = _slices[row];
+        return column switch
+        {
+            0 => slice.Name,
+            1 => Scaled.ToText(slice.PerSheet.Negatives, 0),
+            2 => slice.PerSheet.PerNegative?.Rounded() ?? "-",
+            3 => slice.Used.Rounded(),
+            4 => slice.Film.Rounded(),
+            5 => slice.Chemistry.Rounded(),
+            6 => slice.Supplies.Rounded(),
+            _ => slice.Waste.Rounded(),
+        };
+    }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Block> Details(int row)
+    {
+        if (row < 0)
+            return [];
+        var slice = _slices[row];
+        Bar[] shares =
+        [
+            Share("negatives", slice.Film), Share("chemistry", slice.Chemistry), Share("supplies", slice.Supplies),
+            Share("waste", slice.Waste),
+        ];
+        Bar[] all = [.. _slices.Select(part => new Bar(part.Name, part.Used.Amount, part.Used.Rounded()))];
+        return
+        [
+            new($"{slice.Name}: {slice.Used.Text(_settings)}", width => BarChart.Of(shares, width)),
+            new("All parts", width => BarChart.Of(all, width)),
+        ];
+
+        Bar Share(string label, Money part) =>
+            new(label, part.Amount, $"{part.Rounded()} {(slice.Percent(part) is { } percent ? Scaled.ToText(percent, 1) : "-")} %");
+    }
+
+    private Redrawn Turn()
+    {
+        _grouping = (_grouping + 1) % Order.Length;
+        Refresh();
+        return new Redrawn();
+    }
+}

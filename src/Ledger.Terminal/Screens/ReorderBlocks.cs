@@ -1,0 +1,74 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Reordering;
+using Ledger.Terminal.Pictures;
+using Ledger.Terminal.Tables;
+using NodaTime;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>When to order an item, in a details pane.</summary>
+internal static class ReorderBlocks
+{
+    /// <summary>As many moves as the chart's past can hold.</summary>
+    public const int MovesRead = 500;
+
+    private const int Weeks = 26;
+
+    /// <summary>What to do and what it rests on.</summary>
+    public static Block Facts(ReorderReading reading, Holdings holdings)
+    {
+        var style = holdings.Settings.Style;
+        return Block.Facts($"{reading.Item.Code}: {Advice(reading)}", [
+            ("Because", reading.Basis),
+            ("Can use", reading.Available.ToText(style)),
+            ("On order", reading.Incoming.IsZero ? null : reading.Incoming.ToText(style)),
+            ("Planned", reading.Reserved.IsZero ? null : reading.Reserved.ToText(style)),
+            ("Order at", reading.ReorderPoint.ToText(style)),
+            ("Of it safety", reading.SafetyStock?.ToText(style)),
+            ("Textbook", reading.NormalReorderPoint is { } point ? $"{point.ToText(style)} by the normal distribution" : null),
+            ("Runs out", reading.RunsOutOn is { } day ? $"{Dates.Text(day)}, {Words.Away(Period.DaysBetween(reading.Today, day))}" : null),
+            ("Price", reading.PriceRise is { } rise ? $"{rise.PercentText} more from {Dates.Text(rise.From)}{Before(reading)}" : null),
+        ]);
+    }
+
+    /// <summary>The stock so far and as it is expected.</summary>
+    public static Block Chart(ReorderReading reading, IReadOnlyList<ItemMove> moves) => new("Stock by week", width => new StockChart(
+        [.. Enumerable.Range(0, Weeks).Reverse().Select(ago => On(reading, moves, ago))],
+        [.. Enumerable.Range(1, Weeks).Select(week => Math.Max(0, (decimal)reading.Path.On(reading.Today.PlusWeeks(week))))],
+        reading.ReorderPoint.Base,
+        [.. reading.Lines.Select(found => (Period.DaysBetween(reading.Today, reading.ExpectedOn(found.Line)) - 1) / 7)],
+        level => reading.Item.Of((long)level).ToText(reading.Style)).Lines(width));
+
+    /// <summary>The orders of which something is still to come.</summary>
+    public static IEnumerable<Block> Orders(ReorderReading reading)
+    {
+        foreach (var (order, line) in reading.Lines)
+            yield return Block.Facts($"Order {order.Code}", [
+                ("Still to come", $"{line.Outstanding.ToText(reading.Style)} of {line.Ordered.ToText(reading.Style)}"),
+                ("State", line.State(reading.Today) + (order.IsPrepaid ? ", prepaid" : "")),
+                ("Placed", $"{Dates.Text(order.PlacedOn)}{(order.Supplier.Length > 0 ? $" with {order.Supplier}" : "")}"),
+                ("Expected", line.ExpectedOn is { } day ? Dates.Text(day) : null),
+            ]);
+    }
+
+    private static string Advice(ReorderReading reading) => reading.Suggestion switch
+    {
+        null => "nothing to order",
+        { OpensOn: { } opens } waiting => $"order {Words.Count(waiting.Packs, "pack")} when the window opens on {Dates.Text(opens)}",
+        { IsNow: true } now => $"order {Words.Count(now.Packs, "pack")} now",
+        var later => $"order {Words.Count(later.Packs, "pack")} by {Dates.Text(later.OrderBy)}",
+    };
+
+    private static string Before(ReorderReading reading) => reading.Suggestion is { PacksBeforeRise: > 0 and var packs }
+        ? $"; {Words.Count(packs, "pack")} before that carry you through the year after" : "";
+
+    /// <summary>What was there so many weeks ago: what is there now, less what came and plus what went since.</summary>
+    private static decimal? On(ReorderReading reading, IReadOnlyList<ItemMove> moves, int weeksAgo)
+    {
+        var day = reading.Today.PlusWeeks(-weeksAgo);
+        if (moves.Count == MovesRead && moves[^1].Date > day)
+            return null;
+        return reading.OnHand.Base - moves.Where(move => move.Date > day).Sum(move => move.Change);
+    }
+}

@@ -1,0 +1,94 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Reordering;
+using Ledger.Terminal.Forms;
+using Ledger.Terminal.Tables;
+using NodaTime;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>What to order, when and how much, the most pressing first.</summary>
+/// <param name="ledger">The ledger.</param>
+internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
+{
+    private Holdings _holdings = new(ledger.Today);
+    private IReadOnlyList<ReorderReading> _readings = [];
+
+    /// <inheritdoc/>
+    public override string Name => "Reorder";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "What to order, when and how many packs, and why: your own use, the time a delivery takes, and how safe you want to be.",
+        "The chart shows the stock so far (#) and as expected (o), the level at which to order (a dashed line), and deliveries (^).",
+        "What is on order counts as incoming until a receipt names its order; it is not stock before that.",
+    ];
+
+    /// <inheritdoc/>
+    public override string Empty => TodayModel.NoItems;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TableColumn> Columns { get; } =
+    [
+        new("Item", 16), new("Can use", 11, IsFigure: true), new("Order", 13), new("On order", 10, IsFigure: true),
+        new("Order at", 11, IsFigure: true), new("Runs out", 10),
+    ];
+
+    /// <inheritdoc/>
+    public override int Count => _readings.Count;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<ScreenKey> Keys =>
+    [
+        ScreenKey.OnRow('O', "Order", "places an order for the selected item", row => new OrderForm(Ledger, _readings[row])),
+        ScreenKey.OnRow('R', "Receipt", "records a delivery of the selected item", row => new ReceiptForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('N', "News", "records what the supplier says: a new day, a back-order", row =>
+            new OrderNewsForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('X', "Cancel", "cancels what has not come", row => new OrderCancellationForm(Ledger, IdOf(row))),
+    ];
+
+    /// <inheritdoc/>
+    public override void Refresh()
+    {
+        _holdings = Ledger.HoldingsOn(Today);
+        _readings =
+        [
+            .. ReorderReading.Of(Ledger, _holdings)
+                .OrderBy(reading => reading.Suggestion?.OrderBy ?? LocalDate.MaxIsoValue)
+                .ThenBy(reading => reading.Item.Code, StringComparer.OrdinalIgnoreCase),
+        ];
+    }
+
+    /// <inheritdoc/>
+    public override string IdOf(int row) => _readings[row].Item.Code;
+
+    /// <inheritdoc/>
+    public override string Cell(int row, int column)
+    {
+        var (reading, style) = (_readings[row], _holdings.Settings.Style);
+        return column switch
+        {
+            0 => reading.Item.Code,
+            1 => reading.Available.ToText(style),
+            2 => reading.Suggestion is not { } order ? "" : order.IsNow ? "!! now" : Dates.Text(order.OrderBy),
+            3 => reading.Incoming.IsZero ? "" : reading.Incoming.ToText(style),
+            4 => reading.ReorderPoint.IsZero ? "" : reading.ReorderPoint.ToText(style),
+            _ => reading.RunsOutOn is { } day ? Dates.Text(day) : "",
+        };
+    }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
+    [
+        ReorderBlocks.Facts(_readings[row], _holdings),
+        ReorderBlocks.Chart(_readings[row], Ledger.MovesOf(IdOf(row), Today, ReorderBlocks.MovesRead)),
+        .. ReorderBlocks.Orders(_readings[row]),
+    ];
+
+    /// <inheritdoc/>
+    public override string? OpenLabel => "Boxes";
+
+    /// <inheritdoc/>
+    public override Step? Open(int row) => new Into(new ContainersModel(Ledger, IdOf(row)));
+}

@@ -1,0 +1,103 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Costing;
+using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+using Ledger.Storage.Tests.Support;
+
+namespace Ledger.Storage.Tests.Baths;
+
+/// <summary>Paper with baths of its own; a process whose developer is replenished and whose stop is counted.</summary>
+public sealed class PaperAndProcessTests : IDisposable
+{
+    private readonly TemporaryLedger _file = new();
+
+    public PaperAndProcessTests()
+    {
+        Some.Stock(_file);
+        _file.Accept(Some.Define(Some.Film("fibre") with { Name = "Fibre paper", Role = ItemRole.FibrePaper }));
+        _file.Accept(Some.Receipt("fibre", 1, 150m));
+    }
+
+    public void Dispose() => _file.Dispose();
+
+    private Holdings Now => _file.Ledger.HoldingsOn(_file.Ledger.Today);
+
+    [Fact]
+    public void PaperAndStripsCountByAreaOnTheFixerForPaperOnly()
+    {
+        Assert.Contains("no fixer for paper", _file.Refuse(Prints()).Sentence, StringComparison.Ordinal);
+        Assert.Equal(RefusalKind.WrongMaterial, _file.Refuse(Prints() with { Bath = "F1" }).Kind);
+        _file.Accept(Some.Bath("P1") with { Material = BathMaterial.Paper, Capacity = new(Area.FromSquareInches(800), "strict, fibre") });
+        var printed = _file.Accept(Prints());
+        Assert.Equal(7, 25 - Now.OnHand(Now.Item("fibre")!).Base);
+        Assert.Equal(6 * 80 + 60, Now.Bath("P1")!.Worked.SquareInches);
+        Assert.Equal(Area.Zero, Now.Bath("F1")!.Worked);
+        Assert.Equal(RefusalKind.AlreadyThere, _file.Refuse(Prints()).Kind);
+        EveryPeriodReconciles();
+        Assert.True(_file.Ledger.Costs(Some.Day(1, 1), Some.Day(12, 31)).Printing > Money.Of(42));
+        _file.Accept(new Discard { Key = Some.Key(), Date = Some.Day(5, 1), What = "P1", Reason = "spent" });
+        EveryPeriodReconciles();
+        Assert.Equal(
+            RefusalKind.WrongMaterial,
+            _file.Refuse(Some.Session() with { Lines = [new() { Item = "fibre", Sheets = 1 }] }).Kind);
+        Assert.True(printed.Number > 0);
+    }
+
+    [Fact]
+    public void AReplenishedDeveloperAndACountedStopTakeTheSessionsAreaToo()
+    {
+        _file.Accept(Some.Define(Some.Syrup() with
+        {
+            Code = "replenished", MinimumPer80SquareInches = null, ReplenisherPer80SquareInches = Volume.FromMillilitres(20),
+            Capacity = new(Area.FromSquareInches(1600), "own"),
+        }));
+        _file.Accept(Some.Define(Some.Fixer() with { Code = "stop", Role = ItemRole.Stop, Capacity = new(Area.FromSquareInches(960), "handbook") }));
+        _file.Accept(Some.Receipt("replenished", 2, 20m));
+        _file.Accept(Some.Receipt("stop", 1, 8m));
+        _file.Accept(Some.Process() with
+        {
+            Key = Some.Key(), Process = "deep",
+            Steps =
+            [
+                new() { Number = 1, Role = ItemRole.Developer, Item = "replenished", Use = StepUse.Reused },
+                new() { Number = 2, Role = ItemRole.Stop, Item = "stop", Use = StepUse.Reused },
+                new() { Number = 3, Role = ItemRole.Fixer, Item = "fix", Use = StepUse.Reused },
+            ],
+        });
+        var session = Some.Session() with { Process = "deep", Bath = null, Lines = [new() { Item = "pan", Sheets = 8 }] };
+        Assert.Contains("needs a bath of replenished", _file.Refuse(session).Sentence, StringComparison.Ordinal);
+        _file.Accept(Some.Bath("D1") with { Item = "replenished", Dilution = Dilution.Parse("1+0"), WorkingVolume = Volume.FromMillilitres(1000) });
+        _file.Accept(Some.Bath("S1") with { Item = "stop" });
+        Assert.Contains("replenisher due in D1 after this: 160 ml", string.Join(' ', _file.Accept(session).Posting.Remarks), StringComparison.Ordinal);
+        Assert.All(new[] { "D1", "S1", "F1" }, bath => Assert.Equal(640, Now.Bath(bath)!.Worked.SquareInches));
+        Assert.Equal(160, new BathReading(Now.Bath("D1")!, Some.Day(3, 2)).Replenishment!.Due.Millilitres);
+        EveryPeriodReconciles();
+        _file.Accept(new TopUp { Key = Some.Key(), Date = Some.Day(3, 2), Bath = "D1", Added = Volume.FromMillilitres(160), Bled = Volume.FromMillilitres(100) });
+        Assert.Equal(0, new BathReading(Now.Bath("D1")!, Some.Day(3, 2)).Replenishment!.Due.Millilitres);
+        EveryPeriodReconciles();
+    }
+
+    private static PrintSession Prints() => new()
+    {
+        Key = Some.Key(), Date = Some.Day(4, 1), Session = "P01",
+        Lines =
+        [
+            new() { Item = "fibre", Sheets = 2 },
+            new() { Item = "fibre", Sheets = 4, Purpose = PrintPurpose.Work },
+            new() { Item = "fibre", Sheets = 1, Strips = 3, Purpose = PrintPurpose.Strip },
+        ],
+    };
+
+    private void EveryPeriodReconciles()
+    {
+        Assert.Empty(_file.Ledger.Check(null, default).Problems);
+        for (var month = 1; month <= 12; month++)
+        {
+            Assert.True(new CostReading(_file.Ledger.Costs(Some.Day(month, 1), Some.Day(12, 31))).Reconciles, $"from month {month}");
+            Assert.True(new CostReading(_file.Ledger.Costs(Some.Day(1, 1), Some.Day(month, 15))).Reconciles, $"to month {month}");
+        }
+    }
+}

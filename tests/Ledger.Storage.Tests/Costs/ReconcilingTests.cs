@@ -1,0 +1,180 @@
+using CsCheck;
+using Ledger.Core.Costing;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Storage.Tests.Support;
+using NodaTime;
+
+namespace Ledger.Storage.Tests.Costs;
+
+/// <summary>Opening + bought = used + waste + on hand, for every month and whatever was entered late, taken back or left open.</summary>
+public sealed class ReconcilingTests : IDisposable
+{
+    private static readonly Gen<(int Kind, int Amount, int Day, int Month)[]> Steps =
+        Gen.Select(Gen.Int[0, 7], Gen.Int[1, 9], Gen.Int[1, 28], Gen.Int[2, 12]).Array[1, 25];
+
+    private readonly TemporaryLedger _file = new();
+
+    public ReconcilingTests() => Some.Stock(_file);
+
+    public void Dispose() => _file.Dispose();
+
+    [Fact]
+    public void WhatIsEnteredLateStandsOnItsOwnDay()
+    {
+        _file.Accept(Some.Session("S01", 4, month: 3));
+        _file.Accept(Some.Receipt("pan", 1, 199.99m, month: 6));
+        _file.Accept(Some.Session("S02", 7, Fate.Reject, month: 9));
+        _file.Accept(Some.Receipt("pan", 3, 33.33m, month: 2));
+        _file.Accept(Some.Session("S00", 3, Fate.Keeper, month: 4));
+        _file.Accept(new Discard
+        {
+            Key = Some.Key(), Date = Some.Day(5, 5), What = "pan", Quantity = new(2, Unit.Sheet), Reason = "fogged",
+        });
+        _file.Accept(new StockCount
+        {
+            Key = Some.Key(), Date = Some.Day(7, 7), What = "syrup", Found = Quantity.Of(903.337m, Unit.Millilitre), Reason = "dregs",
+        });
+        EveryMonthReconciles(_file.Ledger);
+        Assert.Equal(Money.Of(99.99m), Year(2025).Facts.Bought - Money.Of(2 * 162.50m + 42 + 15.90m + 22 + 199.99m));
+    }
+
+    [Fact]
+    public void ACorrectionLeavesNoTrace()
+    {
+        _file.Accept(Some.Session("S01", 4, month: 3));
+        var before = Year(2025);
+        var mistaken = _file.Accept(Some.Session("S02", 5, Fate.Reject, month: 4));
+        var bought = _file.Accept(Some.Receipt("syrup", 1, 43.21m, month: 5));
+        EveryMonthReconciles(_file.Ledger);
+        foreach (var posted in new[] { mistaken, bought })
+            _file.Accept(new Correction { Key = Some.Key(), Date = Some.Day(6, 1), Reverses = posted.Number, Reason = "mistaken" });
+        EveryMonthReconciles(_file.Ledger);
+        var after = Year(2025);
+        Assert.Equal(
+            (before.Spent, before.Used, before.Waste, before.OnHand, before.StillInBaths),
+            (after.Spent, after.Used, after.Waste, after.OnHand, after.StillInBaths));
+        Assert.Empty(after.Facts.Losses);
+    }
+
+    /// <summary>F1 holds 300 ml at 15.90 a litre for 3000 sq in: 4.77, of which 320 sq in use 0.5088.</summary>
+    [Fact]
+    public void ABathThatIsClosedAYearLaterClosesExactly()
+    {
+        _file.Accept(Some.Session("S01", 4, month: 3));
+        _file.Accept(new Discard { Key = Some.Key(), Date = new(2026, 3, 1), What = "F1", Reason = "spent" });
+        EveryMonthReconciles(_file.Ledger);
+        Assert.Equal((4.2612m, 0m), (Year(2025).StillInBaths.Amount, Year(2025).NeverUsedInBaths.Amount));
+        Assert.Equal((0m, 4.2612m), (Year(2026).StillInBaths.Amount, Year(2026).NeverUsedInBaths.Amount));
+        Assert.Equal("2026-03", Assert.Single(CostSlices.Of(Year(2026), CostGrouping.Month)).Name);
+    }
+
+    [Fact]
+    public void APurchaseOfSeveralLinesComesWholeAndIsTakenBackWhole()
+    {
+        var before = Year(2025).OnHand;
+        var purchase = _file.Accept(new Purchase
+        {
+            Key = Some.Key(), Date = Some.Day(4, 4), Name = "inv-1",
+            Shipping = Money.Of(10), Duty = Money.Of(3.33m), Currency = "USD", Rate = 0.9137m,
+            Lines = [Line("pan", 2, 161), Line("syrup", 1, 40), Line("fix", 3, 14.15m)],
+        });
+        EveryMonthReconciles(_file.Ledger);
+        Assert.Equal(Money.Of(417.78m).At(0.9137m), Year(2025).OnHand - before);
+        Assert.Equal(
+            ["pan", "syrup", "fix"],
+            _file.Ledger.Prices(_file.Ledger.Today).Where(price => price.Currency == "USD").Select(price => price.Item));
+        _file.Reopen();
+        _file.Accept(Some.Session("S01", 4, month: 4));
+        _file.Accept(new Correction { Key = Some.Key(), Date = Some.Day(6, 1), Reverses = purchase.Number, Reason = "sent back" });
+        EveryMonthReconciles(_file.Ledger);
+        Assert.DoesNotContain(_file.Ledger.Prices(_file.Ledger.Today), price => price.Currency == "USD");
+    }
+
+    [Fact]
+    public void ByLotTheStockIsRevaluedToWhatWasPosted()
+    {
+        _file.Accept(Some.Receipt("pan", 1, 199.99m, month: 2));
+        _file.Accept(Some.Session("S01", 55, month: 3));
+        var year = Year(2025);
+        var byLot = new Revaluation(_file.Ledger.StockMoves(_file.Ledger.Today), CostFormula.SpecificLot, Some.Day(1, 1));
+        Assert.True(byLot.Reconciles);
+        Assert.All(byLot.Items, item => Assert.Equal(item.PostedAsUsed, item.Used));
+        Assert.Equal(year.OnHand.Millionths, byLot.Items.Sum(item => item.OnHand.Millionths));
+        var average = new Revaluation(_file.Ledger.StockMoves(_file.Ledger.Today), CostFormula.MovingAverage, Some.Day(1, 1));
+        Assert.True(average.Reconciles);
+        Assert.NotEqual(byLot.Items[0].Used, average.Items[0].Used);
+    }
+
+    [Fact]
+    public void AChangedMonthIsNoticed()
+    {
+        using (var command = _file.Ledger.Connection.CreateCommand())
+        {
+            command.CommandText = "UPDATE stock_month SET change = change + 1 WHERE month = '2025-01'";
+            Assert.Equal(1, command.ExecuteNonQuery());
+        }
+
+        var problems = _file.Ledger.Check(null, default).Problems;
+        Assert.Contains("the stock's value in 2025-01 is off its movements by -0.000001", problems);
+        Assert.Contains(problems, problem => problem.StartsWith("the costs of 2025 do not reconcile", StringComparison.Ordinal));
+    }
+
+    /// <summary>Purchases, sessions, counts, discards and corrections on any day, in any order.</summary>
+    [Fact]
+    public void WhateverIsEnteredEveryMonthReconciles() => Steps.Sample(steps =>
+    {
+        using var file = new TemporaryLedger();
+        Some.Stock(file);
+        for (var i = 0; i < steps.Length; i++)
+            file.Ledger.Post(Entry(steps[i], i));
+        EveryMonthReconciles(file.Ledger, isInOrder: false);
+    }, iter: 15, threads: 1);
+
+    private static Entry Entry((int Kind, int Amount, int Day, int Month) step, int index)
+    {
+        var (key, date) = (Some.Key(), Some.Day(step.Month, step.Day));
+        return step.Kind switch
+        {
+            0 => Some.Receipt("pan", step.Amount * 0.12m, 123.45m) with { Key = key, Date = date },
+            1 => new Purchase
+            {
+                Key = key, Date = date, Name = $"inv-{index}", Shipping = Money.Of(step.Amount * 0.37m), Currency = "USD", Rate = 0.77m,
+                Lines = [Line("pan", 1, 99.97m), Line("syrup", 1, step.Day)],
+            },
+            2 => new Discard { Key = key, Date = date, What = "pan", Quantity = new(step.Amount, Unit.Sheet), Reason = "fogged" },
+            3 => new StockCount
+            {
+                Key = key, Date = date, What = "syrup", Found = Quantity.Of(step.Amount * 97.3m, Unit.Millilitre), Reason = "dregs",
+            },
+            4 => new Discard { Key = key, Date = date, What = "F1", Reason = "spent" },
+            5 => new Correction { Key = key, Date = date, Reverses = 6 + step.Amount + index / 2, Reason = "mistaken" },
+            _ => Some.Session($"S{index}", step.Amount, (Fate)(step.Day % 5)) with { Key = key, Date = date },
+        };
+    }
+
+    private static PurchaseLine Line(string item, decimal packs, decimal price) =>
+        new() { Item = item, Packs = packs, Price = Money.Of(price) };
+
+    private CostReading Year(int year) => new(_file.Ledger.Costs(new(year, 1, 1), new(year, 12, 31)));
+
+    /// <summary>Entries on random days may draw before a count found it; that is another matter than their cost.</summary>
+    private static void EveryMonthReconciles(LedgerFile ledger, bool isInOrder = true)
+    {
+        var left = Money.Zero;
+        for (var month = new LocalDate(2025, 1, 1); month <= ledger.Today; month = month.PlusMonths(1))
+        {
+            var costs = new CostReading(ledger.Costs(month, month.PlusMonths(1).PlusDays(-1)));
+            Assert.True(costs.Reconciles, $"{month}: spent {costs.Spent}, used {costs.Used}, left {costs.Closing}");
+            Assert.Equal(left, costs.Opening);
+            left = costs.Closing;
+            foreach (var grouping in Enum.GetValues<CostGrouping>())
+                Assert.Equal(costs.Used.Millionths, CostSlices.Of(costs, grouping).Sum(slice => slice.Used.Millionths));
+        }
+
+        Assert.DoesNotContain(
+            ledger.Check(null, default).Problems,
+            problem => isInOrder || !problem.EndsWith("an entry is dated too early", StringComparison.Ordinal));
+    }
+}

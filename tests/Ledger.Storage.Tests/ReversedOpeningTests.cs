@@ -1,0 +1,33 @@
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+using Ledger.Storage.Tests.Support;
+
+namespace Ledger.Storage.Tests;
+
+public sealed class ReversedOpeningTests : IDisposable
+{
+    private readonly TemporaryLedger _file = new();
+
+    public void Dispose() => _file.Dispose();
+
+    [Fact]
+    public void ABottleThatWasDrawnFromSinceIsNotSealedAgain()
+    {
+        _file.Accept(Some.Define(Some.Syrup()));
+        _file.Accept(Some.Receipt("syrup"));
+        var opening = _file.Accept(Draw(100));
+        _file.Accept(Draw(200));
+        _file.Accept(new Correction { Key = Some.Key(), Date = _file.Ledger.Today, Reverses = opening.Number, Reason = "mistake" });
+
+        var bottle = Assert.Single(_file.Ledger.HoldingsOn(_file.Ledger.Today).ContainersOf("syrup"));
+        Assert.Equal(Quantity.Of(800, Unit.Millilitre), bottle.Held);
+        Assert.False(bottle.IsSealed);
+        var refusal = _file.Refuse(new Opening { Key = Some.Key(), Date = _file.Ledger.Today, Container = bottle.Code });
+        Assert.Equal("syrup/1 is no longer full, so it is open; open another", refusal.Sentence);
+    }
+
+    private static Discard Draw(decimal millilitres) => new()
+    {
+        Key = Some.Key(), Date = Some.Day(5, 1), What = "syrup", Quantity = Quantity.Of(millilitres, Unit.Millilitre), Reason = "spilt",
+    };
+}

@@ -1,0 +1,61 @@
+using Ledger.Exchange.Import;
+using Ledger.Storage;
+using Ledger.Terminal.Pictures;
+using Ledger.Terminal.Tests.Fakes;
+using NodaTime;
+using NodaTime.Extensions;
+using NodaTime.Testing;
+using Terminal.Gui.Input;
+
+namespace Ledger.Terminal.Tests.Screens;
+
+/// <summary>The Reorder screen by keys alone.</summary>
+public sealed class ReorderTests : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("trayledger").FullName;
+    private readonly ZonedClock _clock = new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc();
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    [Fact]
+    public void What_is_due_stands_first_with_its_reason_and_an_order_is_two_keys_away()
+    {
+        using var ledger = Demo();
+        using var screen = new Screen(ledger, 120, 40);
+        var text = screen.Type("8").Text;
+        Assert.Contains("syrup", text);
+        Assert.Contains("!! now", text);
+        Assert.Contains("Stock by week", text);
+        Assert.Contains("order 1 pack now", text);
+
+        screen.Type("o").Press(Key.F8);
+        var order = Assert.Single(ledger.HoldingsOn(ledger.Today).Orders.Open, one => one.LineOf("syrup") is not null);
+        Assert.Equal((1, new LocalDate(2026, 4, 5)), (order.Lines[0].Packs, order.Lines[0].ExpectedOn));
+    }
+
+    [Fact]
+    public void A_chart_shows_the_past_the_level_to_order_at_and_deliveries()
+    {
+        var chart = new StockChart([8, 6, null, 4], [4, 2, 0, 8], 2, [3], level => $"{level:0}");
+        Assert.Equal(
+        [
+            "8 |#      o",
+            "  |#      o",
+            "  |##     o",
+            "  |##     o",
+            "  |## #o  o",
+            "  |## #o  o",
+            "2 |##-#oo-o",
+            "  |## #oo o",
+            "0 +----....",
+            "         ^",
+        ], chart.Lines(20));
+    }
+
+    private LedgerFile Demo()
+    {
+        var ledger = LedgerFile.Open(Path.Combine(_folder, "ledger.db"), _clock);
+        ledger.Import(DemoYear.Read(ledger.Today), dryRun: false, null, default);
+        return ledger;
+    }
+}
