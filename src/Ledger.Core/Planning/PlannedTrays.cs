@@ -30,7 +30,8 @@ internal sealed class PlannedTrays(SessionPlanDraft draft)
     private bool IsTray(ProcessStep step) =>
         step.Role.IsOfStepsOnly()
         || (step.Role == ItemRole.Water && (step.Item is null || step.WorkingVolume is not null))
-        || (step.Role is not (ItemRole.Other or ItemRole.Water or ItemRole.Developer) && (step.Item is null || draft.Item(step.Item).Kind == ItemKind.Chemical));
+        || (step.Role is not (ItemRole.Other or ItemRole.Water or ItemRole.Developer)
+            && (step.Item is null || draft.Item(step.Item).Kind == ItemKind.Chemical));
 
     /// <summary>The bath that a reused step goes through: the first of its item, then the second.</summary>
     private static Bath? Next(ProcessStep step, List<Bath> baths)
@@ -48,7 +49,9 @@ internal sealed class PlannedTrays(SessionPlanDraft draft)
         _ => step.Role.Name(),
     };
 
-    /// <summary>One developer tray, and in it what a batch takes; where batches differ, the first one's figures stand here and each batch has its own.</summary>
+    /// <summary>
+    /// One developer tray, and in it what a batch takes; where batches differ, the first one's figures stand here and each batch has its own.
+    /// </summary>
     private void Developer(ProcessStep step)
     {
         var first = draft.Batches[0].Developer;

@@ -32,7 +32,8 @@ public sealed record BatchDeveloper(
         var inTotal = dilution?.TotalFrom(need.Concentrate);
         return new(
             developer, dilution, need, measured,
-            dilution is null ? [] : [.. Enumerable.Range(1, dilution.PartCount - 2).Select(part => Measure(dilution.SourceIn(inTotal!.Value, part), default, graduate))],
+            dilution is null ? []
+                : [.. Enumerable.Range(1, dilution.PartCount - 2).Select(part => Measure(dilution.SourceIn(inTotal!.Value, part), default, graduate))],
             Enough(need, developer, film));
     }
 

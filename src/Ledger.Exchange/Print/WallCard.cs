@@ -59,7 +59,8 @@ public static class WallCard
         return
         [
             bath.Code, $"{bath.Item} {bath.Dilution}, {bath.WorkingVolume.ToText(style)}, {bath.Material.Name()}", capacity,
-            reading.EndedBy is { } end ? $"ended by {end.Name()}" : reading.Remaining?.ToText(style) ?? "not known", reading.RemainingSheets(Shown[0]) is { } sheets ? Scaled.ToText(sheets, 0) : "not known",
+            reading.EndedBy is { } end ? $"ended by {end.Name()}" : reading.Remaining?.ToText(style) ?? "not known",
+            reading.RemainingSheets(Shown[0]) is { } sheets ? Scaled.ToText(sheets, 0) : "not known",
             reading.GoodUntil is { } good ? Dates.Text(good.Date) : "no limit is set",
         ];
     }

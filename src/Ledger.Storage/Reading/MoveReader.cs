@@ -15,7 +15,8 @@ internal sealed class MoveReader(SqliteConnection connection)
             """
             SELECT Number, Date, Summary, Container, Lot, Change, Value
             FROM (
-                SELECT e.id AS Number, e.date AS Date, e.summary AS Summary, p.code AS Container, m.lot_id AS Lot, sum(m.quantity) AS Change, sum(m.value) AS Value,
+                SELECT e.id AS Number, e.date AS Date, e.summary AS Summary, p.code AS Container, m.lot_id AS Lot,
+                    sum(m.quantity) AS Change, sum(m.value) AS Value,
                     max(m.id) AS Id
                 FROM item i JOIN lot l ON l.item_id = i.id JOIN movement m ON m.lot_id = l.id JOIN entry e ON e.id = m.entry_id
                 JOIN place p ON p.id = m.to_place WHERE i.code = @item AND e.date <= @asOf AND p.kind = 'container'

@@ -139,7 +139,8 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
         connection.Execute(
             """
             INSERT INTO bath (place_id, entry_id, item_id, role, material, working_volume, dilution, capacity_per_litre, capacity_basis, paired_with, rotations)
-            VALUES (@Place, @entry, (SELECT id FROM item WHERE code = @Item), @Role, @Material, @Volume, @Dilution, @CapacityPerLitre, @CapacityBasis, @PairedWith, @Rotations)
+            VALUES (@Place, @entry, (SELECT id FROM item WHERE code = @Item), @Role, @Material, @Volume, @Dilution,
+                @CapacityPerLitre, @CapacityBasis, @PairedWith, @Rotations)
             """,
             new
             {

@@ -15,7 +15,10 @@ internal sealed class PlanBlocks(Settings settings)
     /// <summary>The blocks of what came of planning.</summary>
     public IReadOnlyList<Block> Of(PlanDecision decision) => decision switch
     {
-        Planned planned => [CanRun(planned.Plan), Batches(planned.Plan), Trays(planned.Plan), Uses(planned.Plan), Costs(planned.Plan.Cost), Cautions(planned.Plan)],
+        Planned planned =>
+        [
+            CanRun(planned.Plan), Batches(planned.Plan), Trays(planned.Plan), Uses(planned.Plan), Costs(planned.Plan.Cost), Cautions(planned.Plan),
+        ],
         NotPlanned not => [Block.Of("This cannot be planned", Words.Sentence(not.Refusal.Sentence))],
         _ => [],
     };
@@ -23,7 +26,8 @@ internal sealed class PlanBlocks(Settings settings)
     private Block CanRun(SessionPlan plan) => Block.Of(
         plan.CanRun ? "Everything is there" : "Not everything is there",
         [
-            .. plan.Shortages.Select(shortage => $"  ! {shortage.Item.Code}: {shortage.Missing.ToText(Style)} short of {shortage.Needed.ToText(Style)}; {shortage.Cure}"),
+            .. plan.Shortages.Select(shortage =>
+                $"  ! {shortage.Item.Code}: {shortage.Missing.ToText(Style)} short of {shortage.Needed.ToText(Style)}; {shortage.Cure}"),
             .. plan.Advice.Select(sentence => $"  ! {sentence}"),
             .. plan.Baths.Where(bath => bath is { Fits: true, IsFirst: true })
                 .Select(bath => $"  {bath.Bath!.Code}: {bath.Before.ToText(Style)} -> {bath.After.ToText(Style)}{Capacity(bath)}"),
@@ -39,7 +43,8 @@ internal sealed class PlanBlocks(Settings settings)
     {
         var sheets = $"{batch.Sheets.Count} {batch.Film.Code}{(batch.Group.Length > 0 ? $" {batch.Group}" : "")}{(batch.HasDummy ? " and a dummy" : "")}";
         var developer = batch.Developer is { } one
-            ? $"{string.Join(" + ", one.OtherParts.Prepend(one.Measured).Select(part => part.ToText(Style)))}{Exact(one)} in {one.Need.WorkingVolume.ToText(Style)}"
+            ? $"{string.Join(" + ", one.OtherParts.Prepend(one.Measured).Select(part => part.ToText(Style)))}"
+                + $"{Exact(one)} in {one.Need.WorkingVolume.ToText(Style)}"
             : "";
         var time = batch.Minutes is { } minutes ? GroupTimes.Clock(minutes) : "";
         var turn = batch.TurnAtMinutes is { } half ? $"turn at {GroupTimes.Clock(half)}" : "";

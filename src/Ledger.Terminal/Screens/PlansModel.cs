@@ -44,7 +44,8 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
     [
         ScreenKey.Letter('N', "New", "plans a session or a trip", _ => new Fill(new PlanForm(Ledger, null))),
         ScreenKey.Letter('C', "Change", "plans the selected one anew", row => row < 0 ? null : new Fill(new PlanForm(Ledger, _plans[row]))),
-        ScreenKey.Letter('G', "Give up", "ends the selected plan without a session", row => row < 0 ? null : new Fill(new PlanEndingForm(Ledger, _plans[row].Name))),
+        ScreenKey.Letter('G', "Give up", "ends the selected plan without a session",
+            row => row < 0 ? null : new Fill(new PlanEndingForm(Ledger, _plans[row].Name))),
         ScreenKey.Letter('P', "Processes", "shows the processes and their steps", _ => new Into(new ProcessesModel(Ledger))),
     ];
 

@@ -56,6 +56,7 @@ internal static class Spoken
         KeeperNaming keeper => [keeper.Negative],
         OrderPlacement order => Order(order),
         PriceRiseNotice rise => [rise.Item, Number(rise.Percent), .. Option("--from", Dates.Text(rise.From))],
+        PlannedSession plan => Plan(plan),
         Correction correction => [Number(correction.Reverses), .. Option("--reason", correction.Reason)],
         _ => throw new ArgumentException($"nobody says a {entry.Kind}", nameof(entry)),
     };
@@ -103,6 +104,13 @@ internal static class Spoken
         "place", order.Order, .. order.Lines.Select(line => $"{line.Packs} {line.Item} at {line.Price.Amount}"),
         .. Option("--expected", order.Lines[0].ExpectedOn is { } day ? Dates.Text(day) : null), .. Option("--supplier", order.Supplier),
         .. order.IsPrepaid ? ["--prepaid"] : Array.Empty<string>(), .. order.Lines[0].IsBackOrdered ? ["--back-ordered"] : Array.Empty<string>(),
+    ];
+
+    private static string[] Plan(PlannedSession plan) =>
+    [
+        plan.Plan, .. Option("--on", Dates.Text(plan.On)), .. Option("--process", plan.Request.Process),
+        .. plan.Request.Sheets.SelectMany(sheets => Option("--sheets", $"{sheets.Count} {sheets.Film} {sheets.Group}".TrimEnd())),
+        .. Option("--minutes", plan.Request.Times.Text), .. Option("--bath", plan.Request.Bath), .. Flag("--trip", plan.IsTrip),
     ];
 
     private static string[] Bath(BathMixing bath) =>
