@@ -16,7 +16,7 @@ internal sealed class JugReader(SqliteConnection connection)
         var fills = connection.Query<FillRow>(
             """
             SELECT f.place_id AS PlaceId, e.date AS Date, f.volume AS Volume, f.what AS What, f.material AS Material
-            FROM jug_fill f JOIN standing_entry e ON e.id = f.entry_id WHERE e.date <= @day ORDER BY e.date, e.id
+            FROM jug_fill f CROSS JOIN standing_entry e ON e.id = f.entry_id WHERE e.date <= @day ORDER BY e.date, e.id
             """,
             new { day })
             .ToLookup(row => row.PlaceId, row => new JugFill(
@@ -28,9 +28,9 @@ internal sealed class JugReader(SqliteConnection connection)
                 """
                 SELECT j.place_id AS PlaceId, p.code AS Code, j.contents AS Contents, j.size AS Size, e.date AS StartedOn,
                     o.date AS HandedOverOn, o.destination AS HandedTo
-                FROM jug j JOIN place p ON p.id = j.place_id JOIN standing_entry e ON e.id = j.entry_id
+                FROM jug j CROSS JOIN place p ON p.id = j.place_id CROSS JOIN standing_entry e ON e.id = j.entry_id
                 LEFT JOIN (SELECT h.place_id, h."to" AS destination, oe.date
-                    FROM jug_handover h JOIN standing_entry oe ON oe.id = h.entry_id
+                    FROM jug_handover h CROSS JOIN standing_entry oe ON oe.id = h.entry_id
                     WHERE oe.date <= @day) o ON o.place_id = j.place_id
                 WHERE e.date <= @day ORDER BY e.date, j.place_id
                 """,

@@ -15,7 +15,7 @@ internal sealed class PlanReader(SqliteConnection connection)
             """
             SELECT p.entry_id AS Entry, p.name AS Name, p.date AS "On", p.is_trip AS IsTrip, p.process AS Process, p.times AS Times, p.bath AS Bath,
                 e.date AS MadeOn, e.note AS Note
-            FROM plan p JOIN standing_entry e ON e.id = p.entry_id
+            FROM plan p CROSS JOIN standing_entry e ON e.id = p.entry_id
             WHERE e.date <= @asOf
                 AND p.entry_id = (SELECT max(o.entry_id) FROM plan o JOIN standing_entry oe ON oe.id = o.entry_id
                     WHERE o.name = p.name AND oe.date <= @asOf)
