@@ -32,12 +32,12 @@ internal sealed class FilmReader(SqliteConnection connection)
         var sides = connection.Query<SideRow>(
             """
             SELECT s.place_id AS PlaceId, s.holder_id AS HolderId, s.name AS Name,
-                (SELECT e.date FROM sheet_move m JOIN standing_entry e ON e.id = m.entry_id
+                (SELECT e.date FROM sheet_move m CROSS JOIN standing_entry e ON e.id = m.entry_id
                     WHERE m.to_place = s.place_id AND m.to_place >= 100 AND e.date <= @asOf ORDER BY m.sheet_id DESC LIMIT 1) AS FilledOn,
-                (SELECT e.date FROM sheet_move m JOIN standing_entry e ON e.id = m.entry_id
+                (SELECT e.date FROM sheet_move m CROSS JOIN standing_entry e ON e.id = m.entry_id
                     WHERE m.from_place = s.place_id AND m.from_place >= 100 AND e.date <= @asOf
                         ORDER BY m.sheet_id DESC LIMIT 1) AS EmptiedOn,
-                (SELECT iif(v.in_service, NULL, v.reason) FROM side_service v JOIN standing_entry e ON e.id = v.entry_id
+                (SELECT iif(v.in_service, NULL, v.reason) FROM side_service v CROSS JOIN standing_entry e ON e.id = v.entry_id
                     WHERE v.place_id = s.place_id AND e.date <= @asOf ORDER BY e.date DESC, e.id DESC LIMIT 1) AS OutOfService
             FROM holder_side s JOIN place p ON p.id = s.place_id JOIN entry came ON came.id = p.entry_id
             WHERE came.date <= @asOf ORDER BY s.holder_id, s.number
@@ -50,7 +50,7 @@ internal sealed class FilmReader(SqliteConnection connection)
                 c.bagged AS Bagged
             FROM holder h LEFT JOIN (
                 SELECT c.holder_id, e.date, c.bagged, row_number() OVER (PARTITION BY c.holder_id ORDER BY e.date DESC, e.id DESC) AS rank
-                FROM cleaning c JOIN standing_entry e ON e.id = c.entry_id WHERE e.date <= @asOf) c ON c.holder_id = h.id AND c.rank = 1
+                FROM cleaning c CROSS JOIN standing_entry e ON e.id = c.entry_id WHERE e.date <= @asOf) c ON c.holder_id = h.id AND c.rank = 1
             """,
             new { asOf }).Where(row => sides.Contains(row.Id)))
             film.Put(new Holder
@@ -84,7 +84,7 @@ internal sealed class FilmReader(SqliteConnection connection)
     private ILookup<long, SideFault> Faults(string asOf) => connection.Query<FaultRow>(
         """
         SELECT s.side_id AS PlaceId, f.cause AS Cause, count(*) AS Sheets
-        FROM sheet_fate f JOIN standing_entry e ON e.id = f.entry_id JOIN sheet s ON s.id = f.sheet_id
+        FROM sheet_fate f CROSS JOIN standing_entry e ON e.id = f.entry_id JOIN sheet s ON s.id = f.sheet_id
         WHERE f.cause IS NOT NULL AND s.side_id IS NOT NULL AND e.date <= @asOf GROUP BY s.side_id, f.cause
         """,
         new { asOf }).ToLookup(row => row.PlaceId, row => new SideFault(Named.Cause(row.Cause), (int)row.Sheets));
@@ -97,12 +97,12 @@ internal sealed class FilmReader(SqliteConnection connection)
             SELECT DISTINCT s.id AS Id, s.lot_id AS LotId, s.cost AS Cost, s.box_id AS BoxId, box.code AS Box, s.side_id AS SideId,
                 side.code AS Side,
                 loaded.date AS LoadedOn, m.to_place AS At,
-                (SELECT e2.date FROM sheet_move m2 JOIN standing_entry e2 ON e2.id = m2.entry_id
+                (SELECT e2.date FROM sheet_move m2 CROSS JOIN standing_entry e2 ON e2.id = m2.entry_id
                     WHERE m2.sheet_id = s.id AND e2.date <= @asOf ORDER BY e2.date DESC, e2.id DESC LIMIT 1) AS Since
             FROM json_each(@places) held JOIN sheet_move m ON m.to_place = held.value AND m.to_place >= 100
-            JOIN standing_entry e ON e.id = m.entry_id JOIN sheet s ON s.id = m.sheet_id JOIN entry loaded ON loaded.id = s.entry_id
+            CROSS JOIN standing_entry e ON e.id = m.entry_id JOIN sheet s ON s.id = m.sheet_id JOIN entry loaded ON loaded.id = s.entry_id
             JOIN place box ON box.id = s.box_id JOIN place side ON side.id = s.side_id
-            WHERE e.date <= @asOf AND m.to_place = (SELECT m2.to_place FROM sheet_move m2 JOIN standing_entry e2 ON e2.id = m2.entry_id
+            WHERE e.date <= @asOf AND m.to_place = (SELECT m2.to_place FROM sheet_move m2 CROSS JOIN standing_entry e2 ON e2.id = m2.entry_id
                 WHERE m2.sheet_id = s.id AND e2.date <= @asOf ORDER BY e2.date DESC, e2.id DESC LIMIT 1)
             """,
             new { places, asOf }).AsList();
@@ -129,7 +129,7 @@ internal sealed class FilmReader(SqliteConnection connection)
     private Dictionary<long, Exposure> Exposures(IEnumerable<long> sheets, string asOf) => connection.Query<ExposureRow>(
         """
         SELECT x.sheet_id AS SheetId, x.date AS Date, x."group" AS "Group", x.line AS Line
-        FROM json_each(@sheets) wanted JOIN exposure x ON x.sheet_id = wanted.value JOIN standing_entry e ON e.id = x.entry_id
+        FROM json_each(@sheets) wanted JOIN exposure x ON x.sheet_id = wanted.value CROSS JOIN standing_entry e ON e.id = x.entry_id
         WHERE e.date <= @asOf ORDER BY e.date, e.id
         """,
         new { sheets = Json.Array(sheets), asOf })
@@ -140,14 +140,14 @@ internal sealed class FilmReader(SqliteConnection connection)
     {
         var speeds = connection.Query<SpeedRow>(
             """
-            SELECT s.lot_id AS LotId, s.speed AS Speed FROM lot_speed s JOIN standing_entry e ON e.id = s.entry_id
+            SELECT s.lot_id AS LotId, s.speed AS Speed FROM lot_speed s CROSS JOIN standing_entry e ON e.id = s.entry_id
             WHERE e.date <= @asOf ORDER BY e.date, e.id
             """,
             new { asOf }).GroupBy(row => row.LotId).ToDictionary(group => group.Key, group => (int)group.Last().Speed);
         var stored = connection.Query<StoredRow>(
             """
             SELECT m.place_id AS PlaceId, m.storage AS Storage, m.opens_from AS OpensFrom
-            FROM json_each(@places) held JOIN storage_move m ON m.place_id = held.value JOIN standing_entry e ON e.id = m.entry_id
+            FROM json_each(@places) held JOIN storage_move m ON m.place_id = held.value CROSS JOIN standing_entry e ON e.id = m.entry_id
             WHERE e.date <= @asOf ORDER BY e.date, e.id
             """,
             new { asOf, places = Json.Array(holdings.Containers.Select(container => container.Place.Value)) })

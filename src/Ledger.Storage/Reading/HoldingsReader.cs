@@ -57,7 +57,7 @@ internal sealed class HoldingsReader(SqliteConnection connection)
             """
             SELECT c.place_id AS PlaceId, p.code AS Code, c.lot_id AS LotId, i.code AS Item, e.date AS ReceivedOn, l.quantity AS Quantity,
                 l.cost AS Cost, l.batch AS Batch, l.expires_on AS ExpiresOn, l.storage AS Storage, c.size AS Size,
-                (SELECT min(oe.date) FROM opening o JOIN standing_entry oe ON oe.id = o.entry_id
+                (SELECT min(oe.date) FROM opening o CROSS JOIN standing_entry oe ON oe.id = o.entry_id
                     WHERE o.place_id = c.place_id AND oe.date <= @asOf) AS OpenedOn, coalesce(lo.formula, '') AS Formula,
                 lo.mixed_from IS NOT NULL AS IsMixed
             FROM json_each(@places) held JOIN container c ON c.place_id = held.value JOIN place p ON p.id = c.place_id

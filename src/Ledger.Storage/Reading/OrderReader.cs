@@ -26,17 +26,17 @@ internal sealed class OrderReader(SqliteConnection connection)
         """
         SELECT o.entry_id AS OrderId, o.code AS Code, e.date AS PlacedOn, o.supplier AS Supplier, o.prepaid AS Prepaid, i.code AS Item,
             l.packs AS Packs, l.quantity AS Quantity, l.price AS Price,
-            coalesce((SELECT c.expected_on FROM order_line_change c JOIN standing_entry s ON s.id = c.entry_id
+            coalesce((SELECT c.expected_on FROM order_line_change c CROSS JOIN standing_entry s ON s.id = c.entry_id
                 WHERE c.order_id = l.order_id AND c.item_id = l.item_id AND s.date <= @asOf AND c.expected_on IS NOT NULL
                 ORDER BY c.entry_id DESC LIMIT 1), l.expected_on) AS ExpectedOn,
-            coalesce((SELECT c.back_ordered FROM order_line_change c JOIN standing_entry s ON s.id = c.entry_id
+            coalesce((SELECT c.back_ordered FROM order_line_change c CROSS JOIN standing_entry s ON s.id = c.entry_id
                 WHERE c.order_id = l.order_id AND c.item_id = l.item_id AND s.date <= @asOf AND c.back_ordered IS NOT NULL
                 ORDER BY c.entry_id DESC LIMIT 1), l.back_ordered) AS BackOrdered,
-            EXISTS (SELECT 1 FROM order_line_change c JOIN standing_entry s ON s.id = c.entry_id
+            EXISTS (SELECT 1 FROM order_line_change c CROSS JOIN standing_entry s ON s.id = c.entry_id
                 WHERE c.order_id = l.order_id AND c.item_id = l.item_id AND s.date <= @asOf AND c.cancelled = 1) AS Cancelled,
-            (SELECT coalesce(sum(d.quantity), 0) FROM order_delivery d JOIN standing_entry s ON s.id = d.entry_id
+            (SELECT coalesce(sum(d.quantity), 0) FROM order_delivery d CROSS JOIN standing_entry s ON s.id = d.entry_id
                 WHERE d.order_id = l.order_id AND d.item_id = l.item_id AND s.date <= @asOf) AS Delivered
-        FROM purchase_order o JOIN standing_entry e ON e.id = o.entry_id JOIN order_line l ON l.order_id = o.entry_id JOIN item i ON i.id =
+        FROM purchase_order o CROSS JOIN standing_entry e ON e.id = o.entry_id JOIN order_line l ON l.order_id = o.entry_id JOIN item i ON i.id =
             l.item_id
         WHERE e.date <= @asOf ORDER BY o.entry_id, l.number
         """,
@@ -45,7 +45,7 @@ internal sealed class OrderReader(SqliteConnection connection)
     private IEnumerable<PriceRise> PriceRises(string asOf) => connection.Query<RiseRow>(
         """
         SELECT i.code AS Item, r.starts_on AS StartsOn, r.thousandths AS Thousandths
-        FROM price_rise r JOIN standing_entry e ON e.id = r.entry_id JOIN item i ON i.id = r.item_id
+        FROM price_rise r CROSS JOIN standing_entry e ON e.id = r.entry_id JOIN item i ON i.id = r.item_id
         WHERE e.date <= @asOf AND r.starts_on > @asOf ORDER BY r.entry_id
         """,
         new { asOf })
@@ -55,7 +55,7 @@ internal sealed class OrderReader(SqliteConnection connection)
         """
         SELECT i.code AS Item, t.cover_days AS CoverDays, t.window_opens AS Opens, t.window_closes AS Closes, t.order_cost AS OrderCost,
             t.holding_thousandths AS HoldingThousandths
-        FROM order_terms t JOIN standing_entry e ON e.id = t.entry_id JOIN item i ON i.id = t.item_id
+        FROM order_terms t CROSS JOIN standing_entry e ON e.id = t.entry_id JOIN item i ON i.id = t.item_id
         WHERE e.date <= @asOf ORDER BY t.entry_id
         """,
         new { asOf })

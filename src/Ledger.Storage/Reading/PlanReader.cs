@@ -17,9 +17,9 @@ internal sealed class PlanReader(SqliteConnection connection)
                 e.date AS MadeOn, e.note AS Note
             FROM plan p CROSS JOIN standing_entry e ON e.id = p.entry_id
             WHERE e.date <= @asOf
-                AND p.entry_id = (SELECT max(o.entry_id) FROM plan o JOIN standing_entry oe ON oe.id = o.entry_id
+                AND p.entry_id = (SELECT max(o.entry_id) FROM plan o CROSS JOIN standing_entry oe ON oe.id = o.entry_id
                     WHERE o.name = p.name AND oe.date <= @asOf)
-                AND NOT EXISTS (SELECT 1 FROM plan_end d JOIN standing_entry de ON de.id = d.entry_id
+                AND NOT EXISTS (SELECT 1 FROM plan_end d CROSS JOIN standing_entry de ON de.id = d.entry_id
                     WHERE d.plan_id = p.entry_id AND de.date <= @asOf)
             """,
             new { asOf = Dates.Text(holdings.AsOf) }).AsList();
