@@ -43,6 +43,7 @@ internal static class Program
             new BackUpCommand(bench),
             new DemoCommand(bench),
             new CompletionCommand(bench),
+            new ManualCommand(bench, Details),
         };
         Help.AddTo(root, Details, around.Width);
         root.SetAction(parse => TerminalStart.Open(bench, bench.PathIn(parse), parse.GetValue(theme)));

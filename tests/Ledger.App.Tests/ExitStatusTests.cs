@@ -122,6 +122,6 @@ public class ExitStatusTests
 
     private sealed class BrokenScreens : Wiring.IScreens
     {
-        public int Show(Storage.LedgerFile ledger, string? theme) => throw new InvalidOperationException("broken");
+        public int Show(Storage.LedgerFile ledger, NodaTime.ZonedClock clock, string? theme) => throw new InvalidOperationException("broken");
     }
 }

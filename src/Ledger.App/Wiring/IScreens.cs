@@ -1,4 +1,5 @@
 using Ledger.Storage;
+using NodaTime;
 
 namespace Ledger.App.Wiring;
 
@@ -7,7 +8,8 @@ internal interface IScreens
 {
     /// <summary>Shows a ledger until the user leaves.</summary>
     /// <param name="ledger">The ledger.</param>
+    /// <param name="clock">The clock and the zone that say which day it is.</param>
     /// <param name="theme">The theme's name, or null for the terminal's own colours.</param>
     /// <returns>The exit status.</returns>
-    int Show(LedgerFile ledger, string? theme);
+    int Show(LedgerFile ledger, ZonedClock clock, string? theme);
 }

@@ -1,5 +1,6 @@
 using Ledger.Storage;
 using Ledger.Terminal;
+using NodaTime;
 
 namespace Ledger.App.Wiring;
 
@@ -9,7 +10,8 @@ internal sealed class TerminalScreens : IScreens
     /// <summary>The screens, or null when there is no terminal for both input and output.</summary>
     public static IScreens? IfAttached() => TerminalUi.HasTerminal ? new TerminalScreens() : null;
 
-    public int Show(LedgerFile ledger, string? theme) => TerminalUi.Run(
+    public int Show(LedgerFile ledger, ZonedClock clock, string? theme) => TerminalUi.Run(
         ledger,
+        new FileUpkeep(ledger.Path, clock),
         new(theme, IsColourUnwanted: Environment.GetEnvironmentVariable("NO_COLOR") is { Length: > 0 }, ledger.Path));
 }

@@ -25,7 +25,7 @@ internal static class TerminalStart
         }
 
         using var ledger = bench.Open(path);
-        return screens.Show(ledger, theme);
+        return screens.Show(ledger, bench.Around.Clock, theme);
     }
 
     private static string ThemeNamed(string text) => TerminalOptions.Themes.FirstOrDefault(name => name == text)

@@ -36,10 +36,13 @@ internal sealed class Answers
     }
 
     /// <summary>A whole number.</summary>
-    public int Whole(FormField field)
+    public int Whole(FormField field) => field.IsEmpty ? Missing<int>(field) : OptionalWhole(field) ?? 0;
+
+    /// <summary>A whole number, or null when the field is empty.</summary>
+    public int? OptionalWhole(FormField field)
     {
         if (field.IsEmpty)
-            return Missing<int>(field);
+            return null;
         return Figures.Parse(field.Text) is { } figure && figure == decimal.Truncate(figure)
             ? (int)figure
             : Wrong<int>(field, "a whole number");
@@ -76,6 +79,27 @@ internal sealed class Answers
             return Wrong<Quantity>(
                 field, unit.BasePerUnit() == 1 ? $"a whole number of {unit.Name()}s" : $"at most three decimals of {unit.Name()}");
         return new(whole, unit);
+    }
+
+    /// <summary>A quantity in a unit.</summary>
+    public Quantity NeededQuantity(FormField field, Unit unit) => field.IsEmpty ? Missing<Quantity>(field) : Quantity(field, unit) ?? default;
+
+    /// <summary>An area in square inches; null when the field is empty.</summary>
+    public Area? Area(FormField field)
+    {
+        if (OptionalFigure(field) is not { } inches)
+            return null;
+        return inches is > 0 and < 10_000_000
+            ? Core.Measures.Area.FromSquareInches(inches)
+            : Wrong<Area>(field, "square inches, more than nothing");
+    }
+
+    /// <summary>A format of film or paper.</summary>
+    public Format? Format(FormField field)
+    {
+        if (!Core.Measures.Format.TryParse(field.Text, out var format))
+            _problems.Add($"{field.Label}: \"{field.Text.Trim()}\" is not accepted; write one such as 4x5, 8x10, 13x18cm, 120 or 7x17in");
+        return format;
     }
 
     /// <summary>A volume in millilitres; null when the field is empty.</summary>

@@ -3,13 +3,12 @@ using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Terminal.Screens;
 using Ledger.Terminal.Tables;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Forms;
 
-/// <summary>A form without a screen: its fields, what they come to, and the one step that saves it.</summary>
+/// <summary>A form that records an entry.</summary>
 /// <param name="ledger">The ledger.</param>
-internal abstract class FormModel(ILedger ledger)
+internal abstract class FormModel(ILedger ledger) : Form
 {
     /// <summary>The entry's key, made when the form opens: saving twice writes once.</summary>
     protected string EntryKey { get; } = Guid.CreateVersion7().ToString();
@@ -17,40 +16,11 @@ internal abstract class FormModel(ILedger ledger)
     /// <summary>The ledger.</summary>
     protected ILedger Ledger => ledger;
 
-    /// <summary>The form's name.</summary>
-    public abstract string Title { get; }
-
-    /// <summary>What it records, in sentences.</summary>
-    public abstract IReadOnlyList<string> Purpose { get; }
-
-    /// <summary>The fields, row by row.</summary>
-    public abstract IReadOnlyList<IReadOnlyList<FormField>> Rows { get; }
-
-    /// <summary>Keys beside the usual ones.</summary>
-    public virtual IReadOnlyList<FormKey> Keys => [];
-
     /// <summary>The day's field, which most forms have.</summary>
     public FormField Date { get; } = NewDate(ledger);
 
-    /// <summary>The tick that books what the book does not hold; null in forms that draw nothing.</summary>
-    public virtual FormField? Difference => null;
-
-    /// <summary>The field the cursor stands in when the form opens.</summary>
-    public virtual FormField First => Rows[0][0];
-
-    /// <summary>All fields in order.</summary>
-    public IEnumerable<FormField> Fields => Rows.SelectMany(row => row);
-
-    /// <summary>Whether anything was typed.</summary>
-    public bool IsTouched => Fields.Any(one => one.IsTouched);
-
-    /// <summary>The user has changed a field; others may be offered anew.</summary>
-    public virtual void Edited(FormField field)
-    {
-    }
-
-    /// <summary>What the form comes to as it stands.</summary>
-    public Verdict Judge()
+    /// <inheritdoc/>
+    public override Verdict Judge()
     {
         var answers = new Answers();
         var entry = Read(answers);
@@ -71,8 +41,8 @@ internal abstract class FormModel(ILedger ledger)
         }
     }
 
-    /// <summary>Saves it. The sentence says what was written, or why nothing was.</summary>
-    public Saving Save()
+    /// <inheritdoc/>
+    public override Saving Save()
     {
         try
         {
@@ -112,20 +82,3 @@ internal abstract class FormModel(ILedger ledger)
         return field;
     }
 }
-
-/// <summary>What came of saving.</summary>
-/// <param name="IsDone">Whether the entry stands in the journal.</param>
-/// <param name="Number">Its number.</param>
-/// <param name="Sentence">What was written, or why nothing was.</param>
-internal sealed record Saving(bool IsDone, long Number, string Sentence)
-{
-    /// <summary>Nothing was written.</summary>
-    public static Saving Not(string why) => new(false, 0, why);
-}
-
-/// <summary>A key of a form.</summary>
-/// <param name="Key">The function key.</param>
-/// <param name="Label">What the key line says.</param>
-/// <param name="Meaning">What the help says.</param>
-/// <param name="Press">What it does; it gets the field with the cursor and may name the field the cursor goes to.</param>
-internal sealed record FormKey(Key Key, string Label, string Meaning, Func<FormField?, FormField?> Press);

@@ -11,7 +11,7 @@ internal sealed class FormPage : Page
 {
     private const int LeastBelow = 6;
 
-    private readonly FormModel _form;
+    private readonly Form _form;
     private readonly Action<Saving> _saved;
     private readonly View _fields = new() { CanFocus = true, X = 1 };
     private readonly Label _hint = new() { X = 1, Width = Dim.Fill(1), Height = 1 };
@@ -19,13 +19,14 @@ internal sealed class FormPage : Page
     private readonly List<(FormField Field, View Box)> _boxes = [];
     private int _rows;
     private bool _isEntered;
+    private FormField? _resting;
 
-    public FormPage(FormModel form, Action<Saving> saved)
+    public FormPage(Form form, Action<Saving> saved)
     {
         _form = form;
         _saved = saved;
         _fields.Width = Dim.Fill();
-        _fields.Height = Dim.Func(_ => Math.Clamp(Viewport.Height - LeastBelow - 2, 3, _rows + 1));
+        _fields.Height = Dim.Func(_ => Math.Clamp(Viewport.Height - LeastBelow - 2, Math.Min(3, _rows + 1), _rows + 1));
         _hint.Y = Pos.Bottom(_fields);
         var rule = new Rule { X = 1, Y = Pos.Bottom(_hint), Width = Dim.Fill(1), Height = 1 };
         _outcome.Y = Pos.Bottom(rule);
@@ -39,13 +40,13 @@ internal sealed class FormPage : Page
     public override IReadOnlyList<string> Purpose =>
     [
         .. _form.Purpose,
-        "Tab or Enter goes to the next field, Up and Down offer other values, and what is below the line shows every bottle, bath and box "
-        + "before and after. Nothing is written until it is saved.",
+        "Tab or Enter goes to the next field, Up and Down offer other values, and what is below the line shows what would come of it, "
+        + "every bottle, bath and box before and after. Nothing is written until then.",
     ];
 
     public override IReadOnlyList<ScreenKey> Keys =>
     [
-        new(Key.F8, "F8", "Save", "saves it, in one step (Ctrl+S too)", Saves),
+        new(Key.F8, "F8", _form.SaveLabel, "does it, in one step (Ctrl+S too)", Saves),
         .. _form.Keys.Select(key => new ScreenKey(key.Key, key.Key.ToString(), key.Label, key.Meaning, _ => Press(key))),
         .. _form.Difference is null ? Array.Empty<ScreenKey>()
             : [new(Key.F6, "F6", "Book diff.", "books what was used beyond the book as found by a count", _ => Tick())],
@@ -56,9 +57,17 @@ internal sealed class FormPage : Page
     public override bool WouldLose => _form.IsTouched;
 
     /// <summary>The form.</summary>
-    public FormModel Form => _form;
+    public Form Form => _form;
 
     public override void Refresh() => Judge();
+
+    public override void Rest() => _resting = Current;
+
+    public override void Resume()
+    {
+        if (_resting is { } field)
+            Focus(field);
+    }
 
     protected override bool OnKeyDown(Key key)
     {
@@ -94,7 +103,7 @@ internal sealed class FormPage : Page
         for (var row = 0; row < rows.Count; row++)
             AddRow(rows[row], row, labels);
         _rows = rows.Count;
-        _fields.Add(new PressBox(() => "[ Save ]", Save, Save) { X = labels, Y = _rows, Width = 8, Height = 1, CanFocus = true });
+        _fields.Add(new PressBox(() => $"[ {_form.SaveLabel} ]", Save, Save) { X = labels, Y = _rows, Width = _form.SaveLabel.Length + 4, Height = 1, CanFocus = true });
         _fields.SetContentSize(null);
         SetNeedsLayout();
         if (focus is not null)
@@ -145,7 +154,10 @@ internal sealed class FormPage : Page
     {
         OnTouched();
         _form.Edited(field);
-        ShowFields();
+        if (_form.Fields.SequenceEqual(_boxes.Select(box => box.Field)))
+            ShowFields();
+        else
+            Build(field);
         Judge();
     }
 

@@ -42,21 +42,15 @@ internal sealed class HolderForm : FormModel
 
     public FormField Note { get; } = new("Note", 50);
 
-    protected override Entry Read(Answers answers)
+    protected override Entry Read(Answers answers) => new HolderDefinition
     {
-        var format = answers.Needed(Format);
-        if (!Core.Measures.Format.TryParse(format, out var known) && format.Length > 0)
-            answers.Problem($"Format: \"{format}\" is not accepted; write one such as 4x5, 8x10, 13x18cm or 7x17in");
-        return new HolderDefinition
-        {
-            Key = EntryKey,
-            Date = answers.Date(Date),
-            Holder = answers.Needed(Holder),
-            Format = known ?? Core.Measures.Format.Common[0],
-            Sides = Sides.IsEmpty ? [] : Sides.Text.Split('/', StringSplitOptions.TrimEntries),
-            Notch = Notch.Text.Trim(),
-            BoughtOn = answers.OptionalDate(Bought),
-            Note = Note.Text,
-        };
-    }
+        Key = EntryKey,
+        Date = answers.Date(Date),
+        Holder = answers.Needed(Holder),
+        Format = answers.Format(Format) ?? Core.Measures.Format.Common[0],
+        Sides = Sides.IsEmpty ? [] : Sides.Text.Split('/', StringSplitOptions.TrimEntries),
+        Notch = Notch.Text.Trim(),
+        BoughtOn = answers.OptionalDate(Bought),
+        Note = Note.Text,
+    };
 }

@@ -7,7 +7,10 @@ namespace Ledger.Terminal.Screens;
 internal static class MainScreens
 {
     /// <summary>The screens of a ledger.</summary>
-    public static IReadOnlyList<TableModel> Of(ILedger ledger) =>
+    /// <param name="ledger">The ledger.</param>
+    /// <param name="upkeep">Work on its file.</param>
+    /// <param name="file">The file's path.</param>
+    public static IReadOnlyList<TableModel> Of(ILedger ledger, IUpkeep upkeep, string file) =>
     [
         new TodayModel(ledger),
         new ShelfModel(ledger),
@@ -17,5 +20,6 @@ internal static class MainScreens
         new JournalModel(ledger),
         new HoldersModel(ledger),
         new ReorderModel(ledger),
+        new FileModel(ledger, upkeep, file),
     ];
 }

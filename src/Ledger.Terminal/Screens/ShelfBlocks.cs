@@ -24,13 +24,13 @@ internal static class ShelfBlocks
             ("Minimum", item.MinimumOnHand is { } minimum ? Minimum(reading.Usable, minimum, style) : null),
             .. reading.Containers.Select(container => (container.Container.Code, (string?)Line(container, style))),
             ("Value", reading.Value.Text(holdings.Settings)),
-            ("Kind", Kind(item, style)),
-            ("Dilution", item.Dilution?.Text),
-            ("Keeps", Keeps(item.Keeping)),
-            ("Delivery", item.LeadTimeDays is { } lead ? Words.Count(lead, "day") : null),
-            ("Cautions", item.Cautions),
+            .. Settings(item, style),
         ]);
     }
+
+    /// <summary>The settings of an item, as the facts of a block.</summary>
+    public static IEnumerable<(string Label, string? Text)> Settings(Item item, MeasureStyle style) =>
+        ItemFacts.Of(item, style).Select(fact => (Words.Capital(fact.Label), (string?)fact.Text));
 
     /// <summary>One container, with its dates and where it came from.</summary>
     public static Block Facts(ContainerReading reading, Holdings holdings)
@@ -83,22 +83,4 @@ internal static class ShelfBlocks
 
     private static string Minimum(Quantity usable, Quantity minimum, MeasureStyle style) =>
         $"{Gauge.OfPart(usable.Base, Math.Max(minimum.Base, usable.Base))}, {usable.ToText(style)} against {minimum.ToText(style)}";
-
-    private static string Kind(Item item, MeasureStyle style)
-    {
-        var kind = item.Kind == ItemKind.Chemical ? $"{item.Kind.Name()}, {item.Role.Name()}" : item.Kind.Name();
-        return $"{kind}{(item.Format is { } format ? $", {format}" : "")}, packs of {item.Pack.ToText(style)}";
-    }
-
-    private static string? Keeps(KeepingLimits limits)
-    {
-        var parts = new[]
-        {
-            Days(limits.SealedDays, "sealed"), Days(limits.OpenedFullDays, "opened"), Days(limits.OpenedPartDays, "below half full"),
-            Days(limits.WorkingFullDays, "mixed"),
-        }.OfType<string>().ToList();
-        return parts.Count == 0 ? null : string.Join(", ", parts);
-    }
-
-    private static string? Days(int? days, string when) => days is { } n ? $"{Words.Count(n, "day")} {when}" : null;
 }

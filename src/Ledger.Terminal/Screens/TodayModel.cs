@@ -15,8 +15,8 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
 {
     /// <summary>What an empty ledger says.</summary>
     public const string NoItems =
-        "No ledger entries yet. Bring your items in with `trayledger import items FILE` and press R for a receipt, "
-        + "or look at the demo year: `trayledger demo`.";
+        "No ledger entries yet. On the Shelf (2) press N to write down an item, or bring them in from CSV files (9). "
+        + "`trayledger demo` shows an invented year.";
 
     private Holdings _holdings = new(ledger.Today);
     private IReadOnlyList<Notice> _notices = [];
@@ -104,7 +104,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     }
 
     private Block Possible => _prospects.Count == 0
-        ? Block.Of("What could be done today", "There is no process yet; `trayledger import processes FILE` brings them in.")
+        ? Block.Of("What could be done today", "There is no process yet; P and then P write one down, or it comes from a CSV file (9).")
         : new("What could be done today", width => _prospects.SelectMany(prospect => Lines(prospect, width)).Concat(Films(width)));
 
     private IEnumerable<string> Lines(Prospect prospect, int width)

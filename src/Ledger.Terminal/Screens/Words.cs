@@ -28,7 +28,9 @@ internal static class Words
     /// <summary>"4 sheets", "1 roll".</summary>
     public static string Count(long count, string one) => count == 1 ? $"1 {one}" : $"{count} {one}s";
 
+    /// <summary>The text with a capital.</summary>
+    public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+
     /// <summary>The text with a capital and a full stop.</summary>
-    public static string Sentence(string text) =>
-        text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..] + (text[^1] == '.' ? "" : ".");
+    public static string Sentence(string text) => text.Length == 0 ? text : Capital(text) + (text[^1] == '.' ? "" : ".");
 }

@@ -30,7 +30,11 @@ internal sealed class Desk : View
     public void Lay(Page page)
     {
         if (_pages.TryPeek(out var below))
+        {
+            below.Rest();
             Remove(below);
+        }
+
         _pages.Push(page);
         Add(page);
         page.SetFocus();
@@ -42,6 +46,7 @@ internal sealed class Desk : View
         Drop(_pages.Pop());
         Add(Top);
         Top.SetFocus();
+        Top.Resume();
     }
 
     /// <summary>Clears everything away for another page.</summary>

@@ -5,11 +5,11 @@ using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Shell;
 
-/// <summary>A line of keys and what they do; a click on one presses it.</summary>
+/// <summary>A line of keys and what they do; a click on one presses it. Where the line is full, the keys stand closer.</summary>
 /// <param name="press">Presses a key.</param>
 internal sealed class KeyLine(Action<Key> press) : View
 {
-    private const string Gap = "  ";
+    private const int Apart = 2;
     private IReadOnlyList<KeyHint> _hints = [];
 
     /// <summary>What the line shows.</summary>
@@ -23,6 +23,8 @@ internal sealed class KeyLine(Action<Key> press) : View
         }
     }
 
+    private int Gap => 1 + _hints.Sum(hint => hint.Width) + Apart * (_hints.Count - 1) <= Viewport.Width ? Apart : 1;
+
     protected override bool OnDrawingContent(DrawContext? context)
     {
         var column = 1;
@@ -35,7 +37,7 @@ internal sealed class KeyLine(Action<Key> press) : View
             if (!hint.IsHere)
                 SetAttributeForRole(VisualRole.Normal);
             AddStr(column + hint.Name.Length, 0, " " + hint.Label);
-            column += hint.Width + Gap.Length;
+            column += hint.Width + Gap;
         }
 
         return true;
@@ -54,7 +56,7 @@ internal sealed class KeyLine(Action<Key> press) : View
                 return true;
             }
 
-            column += hint.Width + Gap.Length;
+            column += hint.Width + Gap;
         }
 
         return false;

@@ -28,6 +28,19 @@ internal abstract class Page : View
     /// <summary>Whether leaving it would lose something that was typed.</summary>
     public virtual bool WouldLose => false;
 
+    /// <summary>Stops what runs here; false when nothing does, so that the page can be left.</summary>
+    public virtual bool Stop() => false;
+
+    /// <summary>Another page is laid on this one; where the cursor stands is remembered here.</summary>
+    public virtual void Rest()
+    {
+    }
+
+    /// <summary>The page above was taken away; the cursor goes back to where it stood.</summary>
+    public virtual void Resume()
+    {
+    }
+
     /// <summary>Raised when the user has typed something.</summary>
     public event Action? Touched;
 

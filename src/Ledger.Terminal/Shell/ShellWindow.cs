@@ -36,11 +36,11 @@ internal sealed class ShellWindow : Runnable
     private (long Version, LocalDate Day) _seen;
     private bool _isLeaveAsked;
 
-    public ShellWindow(ILedger ledger, TerminalOptions options)
+    public ShellWindow(ILedger ledger, IUpkeep upkeep, TerminalOptions options)
     {
         _ledger = ledger;
         _options = options;
-        _screens = MainScreens.Of(ledger);
+        _screens = MainScreens.Of(ledger, upkeep, options.File);
         _common = new(ledger, _screens);
         _steadyKeys = new(Click) { X = Pos.AnchorEnd(SteadyWidth), Width = SteadyWidth, Height = 1 };
         _pageKeys = new(Click) { Y = Pos.AnchorEnd(2), Width = Dim.Fill(), Height = 1 };
@@ -120,7 +120,7 @@ internal sealed class ShellWindow : Runnable
         else if (key == Key.F1)
             Help();
         else if (key == Key.Esc)
-            Leave(Page.WouldLose, Back);
+            Leave(Page.WouldLose, Page.Stop() ? Caption : Back);
         else if (Meant(key) is { } meant)
             Follow(meant.Press(Page.Row));
         else
@@ -148,6 +148,9 @@ internal sealed class ShellWindow : Runnable
                 screen.SelectedId = go.Id ?? screen.SelectedId;
                 Show(screen);
                 break;
+            case Begin begin:
+                Watch(new(begin.Work));
+                break;
             case Redrawn when Page is TablePage table:
                 table.Bind();
                 Caption();
@@ -165,7 +168,14 @@ internal sealed class ShellWindow : Runnable
         Face();
     }
 
-    private void Open(FormModel form)
+    private void Watch(WorkPage page)
+    {
+        page.Ended += Caption;
+        Lay(page);
+        page.Start();
+    }
+
+    private void Open(Form form)
     {
         var page = new FormPage(form, Saved);
         page.Touched += Stay;
@@ -243,6 +253,12 @@ internal sealed class ShellWindow : Runnable
 
     private void Saved(Saving saving)
     {
+        if (saving is { IsDone: true, Next: { } next })
+        {
+            Follow(next);
+            return;
+        }
+
         if (saving.IsDone)
         {
             _common.LastSaved = saving.Number;

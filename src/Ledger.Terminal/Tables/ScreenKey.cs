@@ -12,7 +12,7 @@ namespace Ledger.Terminal.Tables;
 internal sealed record ScreenKey(Key Key, string Name, string Label, string Meaning, Func<int, Step?> Press)
 {
     /// <summary>A letter that opens a form about the selected row.</summary>
-    public static ScreenKey OnRow(char letter, string label, string meaning, Func<int, FormModel> form) =>
+    public static ScreenKey OnRow(char letter, string label, string meaning, Func<int, Form> form) =>
         Letter(letter, label, meaning, row => row < 0 ? null : new Fill(form(row)));
 
     /// <summary>A key that is a letter.</summary>

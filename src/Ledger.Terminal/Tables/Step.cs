@@ -7,7 +7,7 @@ internal abstract record Step;
 
 /// <summary>A form opens.</summary>
 /// <param name="Form">The form.</param>
-internal sealed record Fill(FormModel Form) : Step;
+internal sealed record Fill(Form Form) : Step;
 
 /// <summary>One of the main screens comes up.</summary>
 /// <param name="Screen">The screen's name.</param>
@@ -24,3 +24,7 @@ internal sealed record Redrawn : Step;
 /// <summary>A sentence for the message line.</summary>
 /// <param name="Sentence">The sentence.</param>
 internal sealed record Say(string Sentence) : Step;
+
+/// <summary>Work on the file begins, and is watched until it ends.</summary>
+/// <param name="Work">The work.</param>
+internal sealed record Begin(Work Work) : Step;

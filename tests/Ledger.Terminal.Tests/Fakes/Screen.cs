@@ -15,14 +15,14 @@ internal sealed class Screen : IDisposable
     private readonly IApplication _app;
     private readonly SessionToken _token;
 
-    public Screen(ILedger ledger, int width = 80, int height = 24, TerminalOptions? options = null)
+    public Screen(ILedger ledger, int width = 80, int height = 24, TerminalOptions? options = null, IUpkeep? upkeep = null)
     {
         // Begin puts the loop's context on the thread, which an awaiting test would wait on for ever.
         var context = SynchronizationContext.Current;
         _app = Application.Create(new VirtualTimeProvider());
         _app.Init(DriverRegistry.Names.ANSI);
         _app.Driver!.SetScreenSize(width, height);
-        Shell = new(ledger, options ?? new(File: "ledger.db"));
+        Shell = new(ledger, upkeep ?? new FakeUpkeep(), options ?? new(File: "ledger.db"));
         _token = _app.Begin(Shell)!;
         SynchronizationContext.SetSynchronizationContext(context);
         _app.LayoutAndDraw();
@@ -68,6 +68,18 @@ internal sealed class Screen : IDisposable
     }
 
     public Screen Type(string text) => Press([.. text.Select(letter => new Key(letter))]);
+
+    /// <summary>Waits for what work on another thread brings to the screen.</summary>
+    public void Await(string text)
+    {
+        Assert.True(SpinWait.SpinUntil(() => Seen().Contains(text, StringComparison.Ordinal), TimeSpan.FromMinutes(1)), Text);
+
+        string Seen()
+        {
+            _app.TimedEvents!.RunTimers();
+            return Text;
+        }
+    }
 
     public Screen Click(int column, int row)
     {

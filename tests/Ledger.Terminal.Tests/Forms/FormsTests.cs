@@ -204,6 +204,16 @@ public sealed class FormsTests
     }
 
     [Fact]
+    public void After_the_help_the_cursor_stands_where_it_stood()
+    {
+        using var screen = new Screen(Some.Ledger());
+
+        screen.Type("s").Type("1").Press(Key.F1).Press(Key.Esc).Type("2");
+
+        Assert.Contains("sheets 2", screen.Text);
+    }
+
+    [Fact]
     public void Up_and_Down_offer_other_values_and_a_beginning_is_completed()
     {
         var form = new SessionForm(Some.Ledger());

@@ -1,8 +1,6 @@
 using System.CommandLine;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
-using Ledger.Core.Notices;
-using Ledger.Core.Reordering;
 using Ledger.Exchange.Calendars;
 
 namespace Ledger.App.Commands.Files;
@@ -29,33 +27,11 @@ internal sealed class CalendarCommand : ExplainedCommand
     private int Run(ParseResult parse)
     {
         using var ledger = _bench.Open(parse);
-        var holdings = ledger.HoldingsOn(ledger.Today);
-        var reminders = Reminders.Of(holdings, ReorderReading.Of(ledger, holdings));
         var now = _bench.Around.Clock.GetCurrentInstant();
         if (parse.GetRequiredValue(_file) is not "-" and var path)
-        {
-            Write(Path.GetFullPath(path), reminders, now);
-            _bench.Around.Out.WriteLine(
-                $"{(reminders.Count == 1 ? "1 day" : $"{reminders.Count} days")} to be reminded of written to {Path.GetFullPath(path)}");
-        }
+            _bench.Around.Out.WriteLine(CalendarWriting.Write(ledger, Path.GetFullPath(path), now));
         else
-            _bench.Around.Out.Write(CalendarFile.Text(reminders, now));
+            _bench.Around.Out.Write(CalendarFile.Text(CalendarWriting.Days(ledger), now));
         return ExitStatus.Done;
-    }
-
-    /// <summary>The file appears under its name only when it is whole.</summary>
-    private static void Write(string path, IReadOnlyList<Reminder> reminders, NodaTime.Instant now)
-    {
-        var unfinished = path + ".part";
-        try
-        {
-            using (var file = File.Create(unfinished))
-                CalendarFile.Write(file, reminders, now);
-            File.Move(unfinished, path, overwrite: true);
-        }
-        finally
-        {
-            File.Delete(unfinished);
-        }
     }
 }

@@ -24,7 +24,7 @@ internal sealed class CheckCommand : ExplainedCommand
     private int Run(ParseResult parse)
     {
         using var ledger = _bench.Open(parse);
-        using var progress = new ProgressLine(_bench.Around, "checked", 1);
+        using var progress = new ProgressLine(_bench.Around, "checked");
         var report = ledger.Check(progress, _bench.Around.Interrupts());
         progress.Clear();
         if (parse.GetValue(_json))

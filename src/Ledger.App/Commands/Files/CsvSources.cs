@@ -9,11 +9,15 @@ namespace Ledger.App.Commands.Files;
 /// <summary>Reads a CSV file, or all known files of a folder, into entries.</summary>
 internal static class CsvSources
 {
-    public static CsvBatch ReadFile(string kind, string path, LedgerFile ledger, Workbench bench)
+    public static CsvBatch ReadFile(string kind, string path, LedgerFile ledger)
     {
-        using var csv = path == "-" ? bench.Around.In() : Open(path);
+        using var csv = Open(path);
+        return Read(kind, csv, path, ledger);
+    }
+
+    public static CsvBatch Read(string kind, Stream csv, string name, LedgerFile ledger)
+    {
         var file = CsvImport.Read(kind, csv, ItemOf(ledger), ledger.Today);
-        var name = path == "-" ? "standard input" : path;
         return new(
             [.. file.Entries.Select(sourced => new Sourced($"{name}, line {sourced.Line}", sourced.Entry))],
             [.. file.Problems.Select(problem => $"{name}, {problem}")],

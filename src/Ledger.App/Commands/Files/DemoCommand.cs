@@ -53,8 +53,8 @@ internal sealed class DemoCommand : ExplainedCommand
     {
         using var ledger = _bench.Open(path);
         var entries = DemoYear.Read(ledger.Today);
-        using var progress = new ProgressLine(_bench.Around, "recorded", entries.Count);
-        var outcome = ledger.Import(entries, dryRun: false, progress, _bench.Around.Interrupts());
+        using var progress = new ProgressLine(_bench.Around, "recorded");
+        var outcome = ledger.Import(entries, dryRun: false, new Counting(progress, entries.Count), _bench.Around.Interrupts());
         progress.Clear();
         if (outcome.Refused.Count > 0)
             throw new InvalidOperationException($"the demo year was refused: {outcome.Refused[0].Refusal.Sentence}");

@@ -1,9 +1,6 @@
 using System.CommandLine;
-using System.Text;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
-using Ledger.Exchange.Export;
-using Ledger.Storage;
 
 namespace Ledger.App.Commands.Files;
 
@@ -29,38 +26,10 @@ internal sealed class ExportCommand : ExplainedCommand
     {
         using var ledger = _bench.Open(parse);
         var folder = Path.GetFullPath(parse.GetRequiredValue(_folder));
-        var files = ledger.Tables.Select(table => (Table: table, Path: Path.Combine(folder, $"{table}.csv"))).ToList();
-        if (!parse.GetValue(_replace) && files.Find(file => File.Exists(file.Path)).Path is { } there)
-            throw new RefusedByCommandException($"{there} exists already; name another folder, or say --replace");
-
-        Directory.CreateDirectory(folder);
-        using var progress = new ProgressLine(_bench.Around, "exported", files.Count);
-        var cancel = _bench.Around.Interrupts();
-        for (var i = 0; i < files.Count; i++)
-        {
-            Write(ledger, files[i].Table, files[i].Path, cancel);
-            progress.Report(i + 1);
-        }
-
+        using var progress = new ProgressLine(_bench.Around, "exported");
+        var tables = CsvExport.Write(ledger, folder, parse.GetValue(_replace), progress, _bench.Around.Interrupts());
         progress.Clear();
-        _bench.Around.Out.WriteLine($"{files.Count} tables exported to {folder}");
+        _bench.Around.Out.WriteLine($"{tables} tables exported to {folder}");
         return ExitStatus.Done;
-    }
-
-    /// <summary>A file appears under its name only when it is whole.</summary>
-    private static void Write(LedgerFile ledger, string table, string path, CancellationToken cancel)
-    {
-        var unfinished = path + ".part";
-        try
-        {
-            using (var text = new StreamWriter(unfinished, append: false, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)))
-                CsvTable.Write(text, ledger.Columns(table), ledger.Rows(table).TakeWhile(_ => !cancel.IsCancellationRequested));
-            cancel.ThrowIfCancellationRequested();
-            File.Move(unfinished, path, overwrite: true);
-        }
-        finally
-        {
-            File.Delete(unfinished);
-        }
     }
 }

@@ -2,7 +2,6 @@ using System.CommandLine;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Exchange.Import;
-using Ledger.Storage;
 
 namespace Ledger.App.Commands.Files;
 
@@ -38,39 +37,25 @@ internal sealed class ImportCommand : ExplainedCommand
     {
         using var ledger = _bench.Open(parse);
         var (kind, path) = (parse.GetRequiredValue(_kind), parse.GetRequiredValue(_path));
-        var batch = kind == AllKinds ? CsvSources.ReadFolder(path, ledger) : CsvSources.ReadFile(kind, path, ledger, _bench);
+        var batch = kind == AllKinds ? CsvSources.ReadFolder(path, ledger)
+            : path == "-" ? CsvSources.Read(kind, _bench.Around.In(), "standard input", ledger)
+            : CsvSources.ReadFile(kind, path, ledger);
         foreach (var remark in batch.Remarks)
             _bench.Say($"note: {remark}");
-        if (batch.Problems.Count == 0)
-            return Post(batch, ledger, parse.GetValue(_dryRun));
-        foreach (var problem in batch.Problems)
-            _bench.Say(problem);
-        return Refuse(batch.Problems.Count);
-    }
-
-    private int Post(CsvBatch batch, LedgerFile ledger, bool isDry)
-    {
-        using var progress = new ProgressLine(_bench.Around, "recorded", batch.Entries.Count);
-        var outcome = ledger.Import(batch.Entries.Select(sourced => sourced.Entry), isDry, progress, _bench.Around.Interrupts());
+        using var progress = new ProgressLine(_bench.Around, "recorded");
+        var isDry = parse.GetValue(_dryRun);
+        var posted = CsvPosting.Post(batch, ledger, isDry, progress, _bench.Around.Interrupts());
         progress.Clear();
-        foreach (var refused in outcome.Refused)
-            _bench.Say($"{batch.Entries[refused.Index].Where}: {refused.Refusal.Sentence}");
-        if (outcome.Refused.Count > 0)
-            return Refuse(outcome.Refused.Count);
-        _bench.Around.Out.WriteLine(
-            $"{Count(outcome.Posted)} {(isDry ? "would be recorded" : "recorded")}, {outcome.AlreadyThere} already there");
-        if (isDry)
+        foreach (var problem in posted.Problems)
+            _bench.Say(problem);
+        if (posted.IsDone)
+            _bench.Around.Out.WriteLine(posted.Result);
+        else
+            _bench.Say(posted.Result);
+        if (posted.IsDone && isDry)
             _bench.Say("nothing was written: this was a dry run");
-        return ExitStatus.Done;
+        return posted.IsDone ? ExitStatus.Done : ExitStatus.Refused;
     }
-
-    private int Refuse(int problems)
-    {
-        _bench.Say($"nothing was written: {problems} {(problems == 1 ? "row" : "rows")} must be put right first");
-        return ExitStatus.Refused;
-    }
-
-    private static string Count(int entries) => entries == 1 ? "1 entry" : $"{entries} entries";
 
     private static string KindOf(string text) =>
         CsvImport.Kinds.Append(AllKinds).FirstOrDefault(kind => kind.Equals(text, StringComparison.OrdinalIgnoreCase))

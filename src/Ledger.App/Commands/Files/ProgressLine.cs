@@ -3,12 +3,10 @@ using Ledger.App.Wiring;
 namespace Ledger.App.Commands.Files;
 
 /// <summary>How far long work is, on one line of the messages while somebody watches; silent otherwise.</summary>
-internal sealed class ProgressLine(Surroundings around, string what, int total) : IProgress<int>, IProgress<double>, IDisposable
+internal sealed class ProgressLine(Surroundings around, string what) : IProgress<double>, IDisposable
 {
     private const int Steps = 50;
     private int _shown = -1;
-
-    public void Report(int value) => Report(total == 0 ? 1 : (double)value / total);
 
     public void Report(double value)
     {
@@ -29,4 +27,12 @@ internal sealed class ProgressLine(Surroundings around, string what, int total) 
     }
 
     public void Dispose() => Clear();
+}
+
+/// <summary>Counts towards a total, for work that tells how many it has done.</summary>
+/// <param name="progress">Who is told how far it is, from 0 to 1.</param>
+/// <param name="total">How many there are.</param>
+internal sealed class Counting(IProgress<double> progress, int total) : IProgress<int>
+{
+    public void Report(int value) => progress.Report(total == 0 ? 1 : (double)value / total);
 }

@@ -23,54 +23,9 @@ internal static class ItemText
     private static void WriteSettings(Item item, View view, TextWriter output)
     {
         var table = new TextTable(Column.Left(""), Column.Left(""));
-        void Line(string name, string? text)
-        {
-            if (!string.IsNullOrEmpty(text))
-                table.Add("  " + name, text);
-        }
-
-        Line("kind", item.Kind == ItemKind.Chemical ? $"{item.Kind.Name()}, {item.Role.Name()}" : item.Kind.Name());
-        Line("format", item.Format?.Code);
-        Line("pack", item.Pack.ToText(view.Style));
-        Line("dilution", item.Dilution?.Text);
-        Line("capacity", item.Capacity is { } capacity ? $"{capacity.PerLitre.ToText(view.Style)} per litre ({capacity.Basis})" : null);
-        Line("at least", item.MinimumPer80SquareInches is { } least
-            ? $"{least.ToText(view.Style)} for each {Area.Unit80.ToText(view.Style)}"
-            : null);
-        foreach (var other in item.OtherCapacities)
-            Line("or", $"{other.PerLitre.ToText(view.Style)} per litre ({other.Basis})");
-        Line("mixed from", item.StockOf);
-        Line("density", item.Density is { } density ? $"{Scaled.ToText(density.GramsPerMillilitre, 3)} g per ml" : null);
-        Line("not drawn", item.DeadVolume is { } dead ? $"{dead.ToText(view.Style)} in each bottle" : null);
-        Line(
-            "replenisher",
-            item.ReplenisherPer80SquareInches is { } rate ? $"{rate.ToText(view.Style)} for each {Area.Unit80.ToText(view.Style)}" : null);
-        Line("fixer weight", item.Kind == ItemKind.Film ? Scaled.InUnits(item.FixerWeightThousandths, 1000) : null);
-        Line("keeps", string.Join("; ", Keeping(item)));
-        Line("lead time", item.LeadTimeDays is { } days ? $"{days} days" : null);
-        Line("minimum", item.MinimumOnHand?.ToText(view.Style));
-        Line("formula", item.Formula);
-        Line("cautions", item.Cautions);
+        foreach (var (label, text) in ItemFacts.Of(item, view.Style))
+            table.Add("  " + label, text);
         table.WriteTo(output, view.Width);
-    }
-
-    private static IEnumerable<string> Keeping(Item item)
-    {
-        var keeping = item.Keeping;
-        if (keeping.SealedDays is { } days)
-            yield return $"sealed {days} days";
-        if (keeping.OpenedFullDays is { } opened)
-            yield return $"opened {opened} days";
-        if (keeping.OpenedPartDays is { } part)
-            yield return $"below half full {part} days";
-        if (keeping.WorkingFullDays is { } full)
-            yield return $"mixed {full} days";
-        if (keeping.WorkingPartDays is { } working)
-            yield return $"mixed, part-full {working} days";
-        if (keeping.FloatingLidDays is { } lid)
-            yield return $"mixed, under a floating lid {lid} days";
-        if (keeping.TrayHours is { } hours)
-            yield return $"in a tray {hours} hours";
     }
 
     private static void WriteStock(ItemShown shown, View view, TextWriter output)

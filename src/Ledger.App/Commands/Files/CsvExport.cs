@@ -1,0 +1,49 @@
+using System.Text;
+using Ledger.App.Wiring;
+using Ledger.Exchange.Export;
+using Ledger.Storage;
+
+namespace Ledger.App.Commands.Files;
+
+/// <summary>Writes every table of a ledger as a CSV file.</summary>
+internal static class CsvExport
+{
+    /// <summary>Writes the files; returns how many. They appear under their names only when all of them are whole.</summary>
+    /// <exception cref="RefusedByCommandException">A file is there already and may not be replaced.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped; no file was written or replaced.</exception>
+    public static int Write(LedgerFile ledger, string folder, bool isReplacing, IProgress<double> progress, CancellationToken cancel)
+    {
+        var files = ledger.Tables.Select(table => (Table: table, Path: Path.Combine(folder, $"{table}.csv"))).ToList();
+        if (!isReplacing && files.Find(file => File.Exists(file.Path)).Path is { } there)
+            throw new RefusedByCommandException($"{there} exists already; name another folder, or say that it is to be replaced");
+
+        Directory.CreateDirectory(folder);
+        try
+        {
+            for (var i = 0; i < files.Count; i++)
+            {
+                Write(ledger, files[i].Table, Unfinished(files[i].Path), cancel);
+                progress.Report((i + 1.0) / files.Count);
+            }
+
+            foreach (var (_, path) in files)
+                File.Move(Unfinished(path), path, overwrite: true);
+        }
+        finally
+        {
+            foreach (var (_, path) in files)
+                File.Delete(Unfinished(path));
+        }
+
+        return files.Count;
+    }
+
+    private static void Write(LedgerFile ledger, string table, string path, CancellationToken cancel)
+    {
+        using var text = new StreamWriter(path, append: false, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
+        CsvTable.Write(text, ledger.Columns(table), ledger.Rows(table).TakeWhile(_ => !cancel.IsCancellationRequested));
+        cancel.ThrowIfCancellationRequested();
+    }
+
+    private static string Unfinished(string path) => path + ".part";
+}

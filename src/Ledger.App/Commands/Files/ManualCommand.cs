@@ -1,0 +1,25 @@
+using System.Reflection;
+using Ledger.App.Output;
+using Ledger.App.Wiring;
+
+namespace Ledger.App.Commands.Files;
+
+/// <summary>manual: the manual page.</summary>
+internal sealed class ManualCommand : ExplainedCommand
+{
+    public ManualCommand(Workbench bench, string rootDetails)
+        : base("manual", "The manual page of all commands, for man to show.", """
+            Examples: trayledger manual > ~/.local/share/man/man1/trayledger.1
+                      trayledger manual | man -l -
+            """)
+    {
+        SetAction(parse =>
+        {
+            new ManualPage(bench.Around.Out).Write(parse.RootCommandResult.Command, rootDetails, Version());
+            return ExitStatus.Done;
+        });
+    }
+
+    private static string Version() =>
+        typeof(ManualCommand).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "";
+}

@@ -1,0 +1,76 @@
+using Ledger.App.Commands.Files;
+using Ledger.Core.Journal;
+using Ledger.Exchange.Import;
+using Ledger.Storage;
+using NodaTime;
+
+namespace Ledger.App.Wiring;
+
+/// <summary>
+/// Work on the ledger's file for the screens. Each piece of work opens the file for itself, so that it can run while the screens read.
+/// </summary>
+internal sealed class FileUpkeep(string path, ZonedClock clock) : IUpkeep
+{
+    /// <inheritdoc/>
+    public IReadOnlyList<string> ImportKinds => CsvImport.Kinds;
+
+    /// <inheritdoc/>
+    public UpkeepReport Check(IProgress<double> progress, CancellationToken cancel) => With(ledger =>
+    {
+        var report = ledger.Check(progress, cancel);
+        var counted = $"{report.Entries} entries and {report.Movements} movements were looked at";
+        return report.Ok
+            ? new(true, [$"{counted}: balances, references, dates and costs agree; nothing is wrong."])
+            : new(false, [$"{counted}; the file is not in order:", .. report.Problems, "Record nothing more in it; put back a backup from before "
+                + "with `trayledger backup --restore FILE`."]);
+    });
+
+    /// <inheritdoc/>
+    public UpkeepReport BackUp(string path) => With(ledger =>
+    {
+        ledger.BackUp(Full(path));
+        return new(true, [$"The ledger is backed up to {Full(path)}.", "Keep a copy on another disk too."]);
+    });
+
+    /// <inheritdoc/>
+    public UpkeepReport Export(string folder, bool isReplacing, IProgress<double> progress, CancellationToken cancel) => With(ledger =>
+    {
+        var tables = CsvExport.Write(ledger, Full(folder), isReplacing, progress, cancel);
+        return new(true, [$"{tables} tables are exported to {Full(folder)}."]);
+    });
+
+    /// <inheritdoc/>
+    public UpkeepReport Import(string path, string? kind, bool isDry, IProgress<double> progress, CancellationToken cancel) => With(ledger =>
+    {
+        var batch = kind is null ? CsvSources.ReadFolder(Full(path), ledger) : CsvSources.ReadFile(kind, Full(path), ledger);
+        var posted = CsvPosting.Post(batch, ledger, isDry, progress, cancel);
+        var dry = posted.IsDone && isDry ? ["Nothing was written: it was only tried."] : Array.Empty<string>();
+        return new(posted.IsDone, [$"{posted.Result}.", .. dry, .. posted.Problems, .. batch.Remarks.Select(remark => $"Note: {remark}")]);
+    });
+
+    /// <inheritdoc/>
+    public UpkeepReport WriteCalendar(string path) => With(ledger =>
+        new(true, [$"{CalendarWriting.Write(ledger, Full(path), clock.GetCurrentInstant())}.",
+            "Import it again whenever you like: what was moved is changed, nothing is doubled."]));
+
+    /// <summary>The whole path; a tilde means the home folder here, where no shell has seen it first.</summary>
+    private static string Full(string path) => Path.GetFullPath(
+        path is "~" or ['~', '/', ..] ? Environment.GetFolderPath(Environment.SpecialFolder.UserProfile) + path[1..] : path);
+
+    private UpkeepReport With(Func<LedgerFile, UpkeepReport> work)
+    {
+        try
+        {
+            using var ledger = LedgerFile.Open(path, clock);
+            return work(ledger);
+        }
+        catch (Exception trouble) when (trouble is RefusedByCommandException or LedgerFileException or IOException or UnauthorizedAccessException)
+        {
+            return new(false, [$"{trouble.Message}."]);
+        }
+        catch (OperationCanceledException)
+        {
+            return new(false, ["Stopped; nothing is half done."]);
+        }
+    }
+}

@@ -1,0 +1,60 @@
+using Ledger.Core.Journal;
+using Ledger.Terminal.Tables;
+
+namespace Ledger.Terminal.Forms;
+
+/// <summary>Entries are read from CSV.</summary>
+internal sealed class ImportForm : WorkForm
+{
+    private const string Folder = "folder";
+    private readonly IUpkeep _upkeep;
+
+    /// <summary>Opens the form.</summary>
+    /// <param name="upkeep">Who does it.</param>
+    public ImportForm(IUpkeep upkeep)
+    {
+        _upkeep = upkeep;
+        Kind = new("Kind", 16, FieldKind.Choice)
+        {
+            Choices = () => upkeep.ImportKinds.Prepend(Folder), Hint = "What the rows of the file are; folder for all known files of a folder.",
+        };
+        OnlyTry.Offer("yes");
+    }
+
+    public override string Title => "Import";
+
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "Entries from a CSV file, or from all known files of a folder: everything or nothing. Every bad row is listed.",
+        "What stands in the journal already is not recorded again. Each file has a header row.",
+    ];
+
+    public override IReadOnlyList<IReadOnlyList<FormField>> Rows => [[Path], [Kind], [OnlyTry]];
+
+    public FormField Path { get; } = new("File or folder", 56);
+
+    public FormField Kind { get; }
+
+    public FormField OnlyTry { get; } = YesNo.Field("Only try", "Yes shows what would happen and writes nothing.");
+
+    public override void Edited(FormField field)
+    {
+        if (field != Path)
+            return;
+        var name = System.IO.Path.GetFileNameWithoutExtension(Path.Text.Trim());
+        Kind.Offer(_upkeep.ImportKinds.FirstOrDefault(kind => kind.Equals(name, StringComparison.OrdinalIgnoreCase)) ?? Folder);
+    }
+
+    protected override string Promise => OnlyTry.Text == "no"
+        ? "The rows are recorded, all of them or none."
+        : "The rows are read and tried, and nothing is written.";
+
+    protected override Work Read(Answers answers)
+    {
+        var (path, isDry) = (answers.Needed(Path), answers.IsYes(OnlyTry));
+        var kinds = _upkeep.ImportKinds.Prepend(Folder).ToList();
+        var kind = kinds[answers.OneOf(Kind, kinds)];
+        return new(isDry ? "Import, only tried" : "Import", (progress, cancel) =>
+            _upkeep.Import(path, kind == Folder ? null : kind, isDry, progress, cancel));
+    }
+}

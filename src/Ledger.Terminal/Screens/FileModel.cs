@@ -1,0 +1,75 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Terminal.Forms;
+using Ledger.Terminal.Tables;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>What can be done with the ledger's file as a whole.</summary>
+/// <param name="ledger">The ledger.</param>
+/// <param name="upkeep">Who does it.</param>
+/// <param name="file">The file's path.</param>
+internal sealed class FileModel(ILedger ledger, IUpkeep upkeep, string file) : TableModel(ledger)
+{
+    private readonly IReadOnlyList<Job> _jobs =
+    [
+        new("Check", "proves that balances, references, dates and costs agree", () => new Begin(new("Check", upkeep.Check))),
+        new("Back up", "a consistent copy in one file", () => new Fill(new BackUpForm(upkeep, Beside(file, $"-{Dates.Text(ledger.Today)}.db")))),
+        new("Export", "every table as CSV", () => new Fill(new ExportForm(upkeep, Beside(file, $"-{Dates.Text(ledger.Today)}")))),
+        new("Import", "entries from CSV", () => new Fill(new ImportForm(upkeep))),
+        new("Calendar", "the days to be reminded of as iCalendar", () => new Fill(new CalendarForm(upkeep, Beside(file, ".ics")))),
+    ];
+
+    /// <inheritdoc/>
+    public override string Name => "File";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Purpose =>
+        ["What can be done with the ledger's file as a whole. Enter begins; what takes a while shows how far it is and can be stopped."];
+
+    /// <inheritdoc/>
+    public override string Empty => "";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TableColumn> Columns { get; } = [new("What", 12), new("It is", 60, Least: 20)];
+
+    /// <inheritdoc/>
+    public override int Count => _jobs.Count;
+
+    /// <inheritdoc/>
+    public override string? OpenLabel => "Begin";
+
+    /// <inheritdoc/>
+    public override void Refresh()
+    {
+    }
+
+    /// <inheritdoc/>
+    public override string IdOf(int row) => _jobs[row].Name;
+
+    /// <inheritdoc/>
+    public override string Cell(int row, int column) => column == 0 ? _jobs[row].Name : _jobs[row].What;
+
+    /// <inheritdoc/>
+    public override Step? Open(int row) => row < 0 ? null : _jobs[row].Begin();
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Block> Details(int row)
+    {
+        var last = Ledger.Journal(Today, null, 1);
+        return
+        [
+            Block.Facts("The ledger", [
+                ("File", file),
+                ("Last entry", last is [var entry] ? $"{entry.Number}, {Dates.Text(entry.Date)}: {entry.Summary}" : "none yet"),
+            ]),
+            Block.Of("Good practice", "Check the file and back it up before a season, and keep the copy on another disk."),
+        ];
+    }
+
+    /// <summary>A path beside the ledger, named after it.</summary>
+    private static string Beside(string file, string ending) =>
+        Path.Combine(Path.GetDirectoryName(file) ?? "", Path.GetFileNameWithoutExtension(file) + ending);
+
+    private sealed record Job(string Name, string What, Func<Step> Begin);
+}

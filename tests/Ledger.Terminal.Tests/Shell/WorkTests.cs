@@ -1,0 +1,78 @@
+using Ledger.Terminal.Tests.Fakes;
+using Terminal.Gui.Input;
+
+namespace Ledger.Terminal.Tests.Shell;
+
+public sealed class WorkTests
+{
+    [Fact]
+    public void A_check_runs_beside_the_screens_and_says_what_it_found()
+    {
+        var upkeep = new FakeUpkeep();
+        using var screen = new Screen(Some.Ledger(), upkeep: upkeep);
+
+        screen.Type("9").Press(Key.Enter);
+        screen.Await("check: all is well.");
+
+        Assert.Equal(["check"], upkeep.Asked);
+        screen.Press(Key.Esc);
+        Assert.StartsWith(" File ", screen.Lines[0]);
+    }
+
+    [Fact]
+    public void Esc_stops_work_that_runs_and_only_then_goes_back()
+    {
+        using var begun = new ManualResetEventSlim();
+        var upkeep = new FakeUpkeep
+        {
+            Work = (progress, cancel) =>
+            {
+                progress.Report(0.42);
+                begun.Set();
+                cancel.WaitHandle.WaitOne();
+            },
+        };
+        using var screen = new Screen(Some.Ledger(), upkeep: upkeep);
+
+        screen.Type("9").Press(Key.Enter);
+        begun.Wait(TestContext.Current.CancellationToken);
+        screen.Await("42 %");
+        screen.Type("1");
+        Assert.StartsWith(" Check ", screen.Lines[0]);
+
+        screen.Press(Key.Esc);
+        screen.Await("Stopped; nothing is half done.");
+        screen.Press(Key.Esc);
+        Assert.StartsWith(" File ", screen.Lines[0]);
+    }
+
+    [Fact]
+    public void A_file_is_tried_first_and_recorded_when_the_user_says_so()
+    {
+        var upkeep = new FakeUpkeep();
+        using var screen = new Screen(Some.Ledger(), upkeep: upkeep);
+
+        screen.Type("9").Press(Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.Enter);
+        screen.Type("notes/sessions.csv").Press(Key.F8);
+        screen.Await("import notes/sessions.csv sessions dry: all is well.");
+
+        screen.Press(Key.Esc);
+        Assert.StartsWith(" Import ", screen.Lines[0]);
+        screen.Press(Key.Tab, Key.Tab, Key.CursorDown);
+        Assert.True(screen.Text.Contains("all of them or none", StringComparison.Ordinal), screen.Text);
+        screen.Press(Key.F8);
+        screen.Await("import notes/sessions.csv sessions wet: all is well.");
+        screen.Press(Key.Esc, Key.Esc);
+        Assert.StartsWith(" File ", screen.Lines[0]);
+    }
+
+    [Fact]
+    public void Files_are_offered_beside_the_ledger_with_its_name_and_the_day()
+    {
+        var upkeep = new FakeUpkeep();
+        using var screen = new Screen(Some.Ledger(), upkeep: upkeep);
+
+        screen.Type("9").Press(Key.CursorDown, Key.Enter, Key.F8);
+        screen.Await("back up ledger-2026-03-15.db: all is well.");
+    }
+}
