@@ -103,7 +103,10 @@ internal sealed class FormPage : Page
         for (var row = 0; row < rows.Count; row++)
             AddRow(rows[row], row, labels);
         _rows = rows.Count;
-        _fields.Add(new PressBox(() => $"[ {_form.SaveLabel} ]", Save, Save) { X = labels, Y = _rows, Width = _form.SaveLabel.Length + 4, Height = 1, CanFocus = true });
+        _fields.Add(new PressBox(() => $"[ {_form.SaveLabel} ]", Save, Save)
+        {
+            X = labels, Y = _rows, Width = _form.SaveLabel.Length + 4, Height = 1, CanFocus = true,
+        });
         _fields.SetContentSize(null);
         SetNeedsLayout();
         if (focus is not null)

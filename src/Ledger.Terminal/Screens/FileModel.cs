@@ -13,6 +13,7 @@ internal sealed class FileModel(ILedger ledger, IUpkeep upkeep, string file) : T
 {
     private readonly IReadOnlyList<Job> _jobs =
     [
+        new("Settings", "units, limits and habits of the whole ledger", () => new Into(new SettingsModel(ledger))),
         new("Check", "proves that balances, references, dates and costs agree", () => new Begin(new("Check", upkeep.Check))),
         new("Back up", "a consistent copy in one file", () => new Fill(new BackUpForm(upkeep, Beside(file, $"-{Dates.Text(ledger.Today)}.db")))),
         new("Export", "every table as CSV", () => new Fill(new ExportForm(upkeep, Beside(file, $"-{Dates.Text(ledger.Today)}")))),

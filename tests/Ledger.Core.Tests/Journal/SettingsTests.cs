@@ -88,5 +88,19 @@ public sealed class SettingsTests
 
     [Fact]
     public void Every_setting_is_listed_with_what_it_takes() => Assert.Equal(
-        Table.Read(Values).Select(row => row["setting"]).Where(name => name != "colour").Distinct().Order(), Settings.Names.Keys.Order());
+        Table.Read(Values).Select(row => row["setting"]).Where(name => name != "colour").Distinct().Order(), Setting.All.Select(setting => setting.Name).Order());
+
+    [Fact]
+    public void What_a_setting_is_written_as_is_read_as_the_same_value() => Assert.All(
+        Table.Read(Values).Where(row => row["accepted"] == "yes"), row =>
+        {
+            var setting = Setting.Named(row["setting"])!;
+            var settings = setting.Read(Settings.Default, row["value"])!;
+            Assert.Equal(settings, setting.Read(Settings.Default, setting.Text(settings)));
+        });
+
+    [Fact]
+    public void What_a_new_ledger_starts_with_is_accepted_too() => Assert.All(
+        Setting.All.Where(setting => setting.Name != "currency"), setting =>
+            Assert.Equal(Settings.Default, setting.Read(Settings.Default, setting.Text(Settings.Default))));
 }

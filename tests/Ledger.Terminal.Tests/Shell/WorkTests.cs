@@ -11,7 +11,7 @@ public sealed class WorkTests
         var upkeep = new FakeUpkeep();
         using var screen = new Screen(Some.Ledger(), upkeep: upkeep);
 
-        screen.Type("9").Press(Key.Enter);
+        screen.Type("9").Press(Key.CursorDown, Key.Enter);
         screen.Await("check: all is well.");
 
         Assert.Equal(["check"], upkeep.Asked);
@@ -34,7 +34,7 @@ public sealed class WorkTests
         };
         using var screen = new Screen(Some.Ledger(), upkeep: upkeep);
 
-        screen.Type("9").Press(Key.Enter);
+        screen.Type("9").Press(Key.CursorDown, Key.Enter);
         begun.Wait(TestContext.Current.CancellationToken);
         screen.Await("42 %");
         screen.Type("1");
@@ -52,14 +52,14 @@ public sealed class WorkTests
         var upkeep = new FakeUpkeep();
         using var screen = new Screen(Some.Ledger(), upkeep: upkeep);
 
-        screen.Type("9").Press(Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.Enter);
+        screen.Type("9").Press(Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.Enter);
         screen.Type("notes/sessions.csv").Press(Key.F8);
         screen.Await("import notes/sessions.csv sessions dry: all is well.");
 
         screen.Press(Key.Esc);
         Assert.StartsWith(" Import ", screen.Lines[0]);
         screen.Press(Key.Tab, Key.Tab, Key.CursorDown);
-        Assert.True(screen.Text.Contains("all of them or none", StringComparison.Ordinal), screen.Text);
+        Assert.Contains("all of them or none", screen.Text);
         screen.Press(Key.F8);
         screen.Await("import notes/sessions.csv sessions wet: all is well.");
         screen.Press(Key.Esc, Key.Esc);
@@ -72,7 +72,25 @@ public sealed class WorkTests
         var upkeep = new FakeUpkeep();
         using var screen = new Screen(Some.Ledger(), upkeep: upkeep);
 
-        screen.Type("9").Press(Key.CursorDown, Key.Enter, Key.F8);
+        screen.Type("9").Press(Key.CursorDown, Key.CursorDown, Key.Enter, Key.F8);
         screen.Await("back up ledger-2026-03-15.db: all is well.");
+    }
+
+    [Fact]
+    public void A_setting_is_changed_from_its_list()
+    {
+        var ledger = Some.Ledger();
+        using var screen = new Screen(ledger);
+
+        screen.Type("9").Press(Key.Enter);
+        Assert.Contains("The unit in which liquids are shown.", screen.Text);
+        screen.Press(Key.CursorDown, Key.CursorDown, Key.Enter).Type("400");
+        Assert.Contains("Warn-days accepts a whole number of days, 0 to 365", screen.Text);
+        screen.Press(Key.Backspace);
+        Assert.Contains("30 -> 40", screen.Text);
+        screen.Press(Key.F8);
+
+        Assert.Equal(40, ledger.HoldingsOn(Some.Today).Settings.WarnDays);
+        Assert.StartsWith(" Settings ", screen.Lines[0]);
     }
 }

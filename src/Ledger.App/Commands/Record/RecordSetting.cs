@@ -18,7 +18,7 @@ internal sealed class RecordSetting : RecordCommand
     public RecordSetting(Workbench bench)
         : base(bench, "setting", "A setting of the whole ledger is changed.", $"""
             The settings and what each accepts:
-            {string.Join('\n', Settings.Names.Select(setting => Line(setting.Key, setting.Value)))}
+            {string.Join('\n', Setting.All.Select(setting => Line(setting.Name, setting.Accepted)))}
             Example: trayledger record setting liquids floz
             """)
     {

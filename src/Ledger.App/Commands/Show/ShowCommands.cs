@@ -24,5 +24,6 @@ internal sealed class ShowCommands : Command
         Subcommands.Add(new ShowSheet(bench));
         Subcommands.Add(new ShowForgotten(bench));
         Subcommands.Add(new ShowJugs(bench));
+        Subcommands.Add(new ShowSettings(bench));
     }
 }

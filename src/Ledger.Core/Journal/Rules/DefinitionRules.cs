@@ -57,12 +57,11 @@ internal static class DefinitionRules
 
     public static void Post(SettingChange change, Draft draft)
     {
-        var accepted = Settings.Names.TryGetValue(change.Setting, out var what)
-            ? what
-            : throw new RefusedException(
-                RefusalKind.Unknown, $"there is no setting \"{change.Setting}\"; known: {string.Join(", ", Settings.Names.Keys)}");
-        var settings = draft.Holdings.Settings.With(change.Setting, change.Value);
-        Require.That(settings is not null, $"{change.Setting} accepts {accepted}, not \"{change.Value}\"");
+        var setting = Setting.Named(change.Setting) ?? throw new RefusedException(
+            RefusalKind.Unknown,
+            $"there is no setting \"{change.Setting}\"; known: {string.Join(", ", Setting.All.Select(known => known.Name))}");
+        var settings = setting.Read(draft.Holdings.Settings, change.Value);
+        Require.That(settings is not null, $"{change.Setting} accepts {setting.Accepted}, not \"{change.Value}\"");
         Require.That(
             change.Setting != "currency" || draft.Holdings.Settings.Currency is "" || draft.Holdings.Settings.Currency == change.Value,
             $"the ledger is kept in {draft.Holdings.Settings.Currency}; that cannot change once something was bought");

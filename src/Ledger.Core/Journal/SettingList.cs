@@ -1,0 +1,110 @@
+using Ledger.Core.Film;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+
+namespace Ledger.Core.Journal;
+
+/// <content>Every setting, in the order in which they are shown. A new one is a few lines here and a property of <see cref="Settings"/>.</content>
+public sealed partial record Setting
+{
+    /// <summary>All settings.</summary>
+    public static IReadOnlyList<Setting> All { get; } =
+    [
+        .. Units(), .. Film(), .. Trays(), .. Baths(), .. Keeping(), .. Money(),
+    ];
+
+    private static IEnumerable<Setting> Units() =>
+    [
+        OneOf("liquids", "The unit in which liquids are shown.", ["ml", "floz"],
+            settings => settings.Style.UsesFluidOunces ? "floz" : "ml",
+            (settings, value) => settings with { Style = settings.Style with { UsesFluidOunces = value == "floz" } }),
+        OneOf("areas", "The unit in which areas are shown.", ["sqin", "cm2"],
+            settings => settings.Style.UsesSquareCentimetres ? "cm2" : "sqin",
+            (settings, value) => settings with { Style = settings.Style with { UsesSquareCentimetres = value == "cm2" } }),
+        Whole("warn-days", "How many days before an end a notice appears.", "a whole number of days", 0, 365,
+            settings => settings.WarnDays, (settings, days) => settings with { WarnDays = days }),
+    ];
+
+    private static IEnumerable<Setting> Film() =>
+    [
+        Whole("loaded-days", "How long film may wait in a holder before a notice appears.", "a whole number of days", 0, 3650,
+            settings => settings.Film.LoadedDays, (settings, days) => settings with { Film = settings.Film with { LoadedDays = days } }),
+        Whole("exposed-days", "How long an exposed sheet may wait for its development.", "a whole number of days", 0, 3650,
+            settings => settings.Film.ExposedDays, (settings, days) => settings with { Film = settings.Film with { ExposedDays = days } }),
+        Whole("side-faults", "How many sheets a holder's side may spoil before it is flagged.", "a whole number of sheets", 0, 100,
+            settings => settings.Film.SideFaults, (settings, faults) => settings with { Film = settings.Film with { SideFaults = faults } }),
+        Whole("forgotten-months", "After how long without a touch a box or bottle counts as forgotten.", "a whole number of months", 0, 120,
+            settings => settings.Film.ForgottenMonths, (settings, months) => settings with { Film = settings.Film with { ForgottenMonths = months } }),
+        Whole("thaw-hours", "How long film from the freezer warms up before its box is opened.", "a whole number of hours", 0, 240,
+            settings => settings.Film.ThawHours, (settings, hours) => settings with { Film = settings.Film with { ThawHours = hours } }),
+        new("side-names", "The names of a new holder's sides.", "names with strokes between, such as 1/2 or A/B",
+            settings => settings.Film.SideNames,
+            (settings, value) => value is { Length: > 0 and <= 60 } && value.Split('/').All(name => name.Trim().Length > 0)
+                ? settings with { Film = settings.Film with { SideNames = value } } : null),
+        new("slide-convention", "What the two faces of a dark slide mean to you.", "a text of at most 80 characters",
+            settings => settings.Film.SlideConvention,
+            (settings, value) => value is { Length: > 0 and <= 80 } && !value.Any(char.IsControl)
+                ? settings with { Film = settings.Film with { SlideConvention = value } } : null),
+        new("negative-pattern", "How negatives are numbered.", "the year and a running number, such as YYYY-### or YY####",
+            settings => settings.Film.Negatives.Text,
+            (settings, value) => NegativePattern.Parse(value) is { } pattern ? settings with { Film = settings.Film with { Negatives = pattern } } : null),
+    ];
+
+    private static IEnumerable<Setting> Trays() =>
+    [
+        new("batch-sheets", "How many sheets you move through a tray together.", BatchLimit.Accepted,
+            settings => settings.Tray.Limit.ToString(),
+            (settings, value) => BatchLimit.Read(value) is { } limit ? settings with { Tray = settings.Tray with { Limit = limit } } : null),
+        Whole("pass-seconds", "The time in which the whole stack passes once.", "a whole number of seconds", 1, 600,
+            settings => settings.Tray.PassSeconds, (settings, seconds) => settings with { Tray = settings.Tray with { PassSeconds = seconds } }),
+        Whole("short-minutes", "A developing time that is not longer deserves a word of warning.", "a whole number of minutes", 0, 60,
+            settings => settings.Tray.ShortMinutes, (settings, minutes) => settings with { Tray = settings.Tray with { ShortMinutes = minutes } }),
+        new("tray-depth", "The least depth of solution over a sheet.", "millimetres, 0 to 100, with one decimal at most",
+            settings => Scaled.InUnits(settings.Tray.DepthTenths, 10),
+            (settings, value) => Number(value, 10, 0, 1000) is { } tenths
+                ? settings with { Tray = settings.Tray with { DepthTenths = (int)tenths } } : null),
+        new("graduate", "The finest step that you can measure, to which a plan's amounts are rounded.",
+            "millilitres, such as 0.5 or 5, up to 1000; or exact",
+            settings => settings.Tray.Graduate is { } step ? Scaled.ToText(step.Millilitres, 3) : "exact",
+            (settings, value) => value == "exact" ? settings with { Tray = settings.Tray with { Graduate = null } }
+                : Number(value, 1000, 1, 1_000_000) is { } microlitres
+                    ? settings with { Tray = settings.Tray with { Graduate = Volume.FromMicrolitres(microlitres) } } : null),
+    ];
+
+    private static IEnumerable<Setting> Baths() =>
+    [
+        Whole("rotation-ceiling", "How often a pair of baths may be rotated before both are mixed anew.", "a whole number", 0, 20,
+            settings => settings.RotationCeiling, (settings, ceiling) => settings with { RotationCeiling = ceiling }),
+        Thousandths("spent-multiple", "At how many times the fresh clearing time a bath is spent.", "times the fresh clearing time", 1100, 5000,
+            settings => settings.SpentMultipleThousandths, (settings, times) => settings with { SpentMultipleThousandths = times }),
+        Thousandths("fixing-multiple", "How many times its clearing time film is fixed.", "times the clearing time", 1000, 5000,
+            settings => settings.FixingMultipleThousandths, (settings, times) => settings with { FixingMultipleThousandths = times }),
+        Silver("silver-limit-film", "The silver at which a bath for film ends.",
+            settings => settings.SilverLimitFilm, (settings, limit) => settings with { SilverLimitFilm = limit }),
+        Silver("silver-limit-paper", "The silver at which a single bath for paper ends, or the second of two.",
+            settings => settings.SilverLimitPaper, (settings, limit) => settings with { SilverLimitPaper = limit }),
+        Silver("silver-limit-paper-first", "The silver at which the first of two baths for paper ends.",
+            settings => settings.SilverLimitPaperFirst, (settings, limit) => settings with { SilverLimitPaperFirst = limit }),
+    ];
+
+    private static IEnumerable<Setting> Keeping() =>
+    [
+        Whole("fridge-days", "Days that a refrigerator adds to a printed date and to the life of a sealed pack.", "a whole number of days", 0, 3650,
+            settings => settings.FridgeDays, (settings, days) => settings with { FridgeDays = days }),
+        Whole("freezer-days", "Days that a freezer adds to them.", "a whole number of days", 0, 3650,
+            settings => settings.FreezerDays, (settings, days) => settings with { FreezerDays = days }),
+    ];
+
+    private static IEnumerable<Setting> Money() =>
+    [
+        new("currency", "The currency of the ledger; it stays once something was bought.", "a currency code of three letters, such as EUR",
+            settings => settings.Currency,
+            (settings, value) => value.Length == 3 && value.All(char.IsAsciiLetterUpper) ? settings with { Currency = value } : null),
+        new("monthly-budget", "What you mean to spend in a month.", "money for a month, such as 60 or 37.50; 0 for none",
+            settings => settings.MonthlyBudget is { } budget ? Scaled.InUnits(budget.Millionths, Measures.Money.PerUnit) : "0",
+            (settings, value) => Number(value, Measures.Money.PerUnit, 0, long.MaxValue) is { } millionths
+                ? settings with { MonthlyBudget = millionths == 0 ? null : new Money(millionths) } : null),
+        Whole("demand-days", "The length of the periods by which use is counted for reordering.", "a whole number of days", 1, 92,
+            settings => settings.DemandDays, (settings, days) => settings with { DemandDays = days }),
+    ];
+}

@@ -1,0 +1,62 @@
+using Ledger.Core.Journal;
+using Ledger.Terminal.Forms;
+using Ledger.Terminal.Tables;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>The settings of the whole ledger.</summary>
+/// <param name="ledger">The ledger.</param>
+internal sealed class SettingsModel(ILedger ledger) : TableModel(ledger)
+{
+    private Settings _settings = Settings.Default;
+
+    /// <inheritdoc/>
+    public override string Name => "Settings";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "The settings of the whole ledger. Their first values are common practice; your own work decides. Enter changes the selected one.",
+        "Settings of a product, such as its dilution or how long it keeps, are on the Shelf.",
+    ];
+
+    /// <inheritdoc/>
+    public override string Empty => "";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TableColumn> Columns { get; } =
+        [new("Setting", 26), new("Value", 20, Least: 10), new("What it is for", 80, Least: 20)];
+
+    /// <inheritdoc/>
+    public override int Count => Setting.All.Count;
+
+    /// <inheritdoc/>
+    public override string? OpenLabel => "Change";
+
+    /// <inheritdoc/>
+    public override void Refresh() => _settings = Ledger.HoldingsOn(Today).Settings;
+
+    /// <inheritdoc/>
+    public override string IdOf(int row) => Setting.All[row].Name;
+
+    /// <inheritdoc/>
+    public override string Cell(int row, int column) => column switch
+    {
+        0 => Setting.All[row].Name,
+        1 => Setting.All[row].Text(_settings),
+        _ => Setting.All[row].Purpose,
+    };
+
+    /// <inheritdoc/>
+    public override Step? Open(int row) => row < 0 ? null : new Fill(new SettingForm(Ledger, Setting.All[row]));
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
+    [
+        Block.Facts(Setting.All[row].Name, [
+            ("Value", Setting.All[row].Text(_settings) is { Length: > 0 } value ? value : "not set"),
+            ("For", Setting.All[row].Purpose),
+            ("Accepts", Setting.All[row].Accepted),
+        ]),
+    ];
+}
