@@ -40,23 +40,33 @@ public sealed class StockPath
     }
 
     /// <summary>The first day on which nothing is left; null when that is far away.</summary>
-    public LocalDate? RunsOutOn() =>
-        First((day, use) => _start + _incoming.TakeWhile(one => one.Day <= day).Sum(one => one.Quantity) - use <= 1e-9);
+    public LocalDate? RunsOutOn() => UsedUp(day => _start + _incoming.TakeWhile(one => one.Day <= day).Sum(one => one.Quantity));
 
     /// <summary>The first day on which what is there and on order together is down to a level; null when that is far away.</summary>
     public LocalDate? ReachesOn(long level)
     {
-        var position = _start + _incoming.Sum(one => one.Quantity);
-        return First((_, use) => position - use <= level + 1e-9);
+        var position = _start + _incoming.Sum(one => one.Quantity) - level;
+        return UsedUp(_ => position);
     }
 
-    private LocalDate? First(Func<int, double, bool> isReached)
+    /// <summary>
+    /// The first day by which as much has been used as there was. From one day on which something comes or is planned to the next nothing
+    /// but the usual use goes, so that each such stretch is reckoned at once.
+    /// </summary>
+    /// <param name="supply">What there was until the end of a day; it changes with deliveries only.</param>
+    private LocalDate? UsedUp(Func<int, double> supply)
     {
         if (_perDay <= 0 && _known.Count == 0)
             return null;
-        for (var day = 0; day <= HorizonDays; day++)
-            if (isReached(day, UseUntil(day)))
-                return _today.PlusDays(day);
+        int[] starts = [.. _incoming.Concat(_known).Select(one => one.Day).Append(0).Distinct().Order()];
+        for (var i = 0; i < starts.Length && starts[i] <= HorizonDays; i++)
+        {
+            var enough = supply(starts[i]) - 1e-9;
+            var day = UseUntil(starts[i]) >= enough ? starts[i] : _perDay > 0 ? Math.Ceiling(enough / _perDay) : double.PositiveInfinity;
+            if (day <= HorizonDays && (i + 1 == starts.Length || day < starts[i + 1]))
+                return _today.PlusDays((int)day);
+        }
+
         return null;
     }
 
