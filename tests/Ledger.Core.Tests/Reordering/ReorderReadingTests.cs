@@ -67,9 +67,35 @@ public sealed class ReorderReadingTests
     [Fact]
     public void What_is_planned_is_set_aside()
     {
-        var reading = Read(_fourEverySecondWeek, known: [new("pan100", Some.Today.PlusDays(10), Sheets(44)), new("pan100", Some.Today.PlusDays(60), Sheets(6))]);
-        Assert.Equal(("44 sheets", true), (reading.Reserved.ToString(), reading.IsDue));
+        var reading = Read(_fourEverySecondWeek, known: [Planned(10, 44), Planned(60, 6)]);
+        Assert.Equal(("50 sheets", "6 sheets", true), (reading.Reserved.ToString(), reading.Position.ToString(), reading.IsDue));
         Assert.Equal(Some.Today.PlusDays(60), reading.RunsOutOn);
+        Assert.Contains("; 50 sheets are set aside for 2 plans from 2026-03-25 to 2026-05-14", reading.Basis, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_a_trip_needs_is_ordered_a_delivery_time_and_a_week_before_it()
+    {
+        var reading = Read(_fourEverySecondWeek, known: [Planned(60, 60)]);
+        Assert.False(reading.IsDue);
+        Assert.Equal(Some.Today.PlusDays(60 - 14 - 7), reading.Suggestion!.OrderBy);
+        Assert.Equal(2, reading.Suggestion.Packs); // 8 + 60 days' 16.3 - (50 - 60) = 34.3
+        Assert.EndsWith("; 60 sheets are set aside for north on 2026-05-14.", reading.Basis, StringComparison.Ordinal);
+        Assert.True(Read(_fourEverySecondWeek, known: [Planned(21, 60)]).IsDue);
+    }
+
+    [Fact]
+    public void A_plan_whose_day_is_past_is_set_aside_until_it_is_done_or_given_up() =>
+        Assert.Equal("6 sheets", Read(_fourEverySecondWeek, known: [Planned(-3, 44)]).Position.ToString());
+
+    [Fact]
+    public void A_yearly_order_carries_what_is_planned_until_the_next_one_would_come()
+    {
+        var reading = Read(
+            _fourEverySecondWeek,
+            ledger => ledger.Post(Terms(OrderTerms.None("pan100") with { WindowOpens = new(5, 1), WindowCloses = new(5, 31) })),
+            known: [Planned(150, 200)]);
+        Assert.Equal(8, reading.Suggestion!.Packs); // 200 for the plan and 8 are kept; 50 - 20.9 are left on the last day of May
     }
 
     [Fact]
@@ -80,6 +106,10 @@ public sealed class ReorderReadingTests
         Assert.Equal("7 sheets", reading.Available.ToString());
         Assert.Contains("not counted: 43 sheets that will be past the date before its turn comes", reading.Basis, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Stock_that_a_plan_uses_before_it_expires_counts() =>
+        Assert.Equal("30 sheets", Read(_fourEverySecondWeek, expires: Some.Today.PlusDays(27), known: [Planned(20, 30), Planned(40, 10)]).Available.ToString());
 
     [Fact]
     public void Stock_past_its_date_does_not_count() =>
@@ -215,6 +245,8 @@ public sealed class ReorderReadingTests
     }
 
     private static OrderTermsSetting Terms(OrderTerms terms) => new() { Key = Some.Key(), Date = Some.Today, Terms = terms };
+
+    private static KnownDemand Planned(int days, long sheets) => new("pan100", Some.Today.PlusDays(days), Sheets(sheets), days > 30 ? "north" : "soon");
 
     private static Quantity Sheets(long sheets) => new(sheets, Unit.Sheet);
 

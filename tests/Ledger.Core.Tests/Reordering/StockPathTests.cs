@@ -40,6 +40,16 @@ public sealed class StockPathTests
     public void A_stock_that_nobody_touches_does_not_run_out() => Assert.Null(new StockPath(_today, 0, 0, [], []).RunsOutOn());
 
     [Fact]
+    public void What_is_planned_counts_for_an_order_so_many_days_beforehand()
+    {
+        var path = new StockPath(_today, 30, 1, [(_today.PlusDays(50), 5)], [(_today.PlusDays(40), 40)], ahead: 21);
+        Assert.Equal((35 - 18, 35 - 40), (path.Position(_today.PlusDays(18)), path.Position(_today.PlusDays(19))));
+        Assert.Equal(_today.PlusDays(19), path.ReachesOn(8));
+        Assert.Equal((40, 0), (path.Planned(_today.PlusDays(18), _today.PlusDays(19)), path.Planned(_today.PlusDays(19), _today.PlusDays(90))));
+        Assert.Equal(_today.PlusDays(30), path.RunsOutOn());
+    }
+
+    [Fact]
     public void A_level_is_reached_by_what_is_there_and_on_order_together()
     {
         Assert.Equal(_today.PlusDays(11), new StockPath(_today, 10, 1, [(_today.PlusDays(30), 5)], []).ReachesOn(4));

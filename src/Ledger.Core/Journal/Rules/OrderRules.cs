@@ -4,7 +4,7 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Rules;
 
-/// <summary>Orders: placed, changed by what the supplier says, cancelled, and delivered by a receipt that names them.</summary>
+/// <summary>Orders: placed, changed before they come, cancelled, and delivered by a receipt that names them.</summary>
 internal static class OrderRules
 {
     private const int MostPacks = 10_000;
@@ -27,18 +27,29 @@ internal static class OrderRules
     {
         var order = Open(change.Order, draft);
         Require.That(
-            change.ExpectedOn is not null || change.IsBackOrdered is not null,
-                "say what is new: the day it is expected, or that it is back-ordered");
+            change.ExpectedOn is not null || change.IsBackOrdered is not null || change.Packs is not null || change.Price is not null,
+            "say what is new: the day it is expected, that it is back-ordered, how many packs, or the price of a pack");
         if (change.ExpectedOn is { } expected)
             Require.That(expected >= order.PlacedOn,
                 $"order {order.Code} was placed on {Dates.Text(order.PlacedOn)}; it cannot be expected before");
         var lines = Named(change.Item, order).ToList();
+        if (change.Packs is not null || change.Price is not null)
+            Require.That(
+                lines.Count == 1,
+                $"order {order.Code} waits for {string.Join(", ", lines.Select(line => line.Item))}; say of which the packs or the price are new");
+        Require.NotNegative(change.Price ?? Money.Zero, $"the price of {lines[0].Item}");
         foreach (var line in lines)
-            draft.Add(new OrderLineChanged(order.Code, line.Item, change.ExpectedOn, change.IsBackOrdered, IsCancelled: false));
+            draft.Add(new OrderLineChanged(order.Code, line.Item, change.ExpectedOn, change.IsBackOrdered, IsCancelled: false)
+            {
+                Ordered = change.Packs is { } packs ? (packs, Reordered(line, packs, order)) : null,
+                Price = change.Price,
+            });
         string?[] news =
         [
             change.IsBackOrdered switch { true => "back-ordered", false => "no longer back-ordered", _ => null },
             change.ExpectedOn is { } day ? $"expected on {Dates.Text(day)}" : null,
+            change.Packs is { } now ? $"{now} {(now == 1 ? "pack" : "packs")} instead of {lines[0].Packs}" : null,
+            change.Price is { } cost ? $"a pack costs {cost.Rounded()} instead of {lines[0].Price.Rounded()}" : null,
         ];
         draft.Summary = $"order {order.Code}: {string.Join(", ", lines.Select(line => line.Item))} "
             + string.Join(", ", news.OfType<string>());
@@ -116,6 +127,17 @@ internal static class OrderRules
         return new(
             item.Code, ordered.Packs, item.Of(item.Pack.Base * ordered.Packs), ordered.Price, expected, ordered.IsBackOrdered, item.Of(0),
                 IsCancelled: false);
+    }
+
+    /// <summary>What so many packs hold, of the size that was ordered. Something must be still to come.</summary>
+    private static Quantity Reordered(OrderLine line, int packs, Order order)
+    {
+        Require.That(packs is > 0 and <= MostPacks, $"the packs of {line.Item} must be from 1 to {MostPacks}, not {packs}");
+        var ordered = line.Ordered with { Base = line.Ordered.Base / line.Packs * packs };
+        Require.That(
+            ordered > line.Delivered,
+            $"{line.Delivered} of {line.Item} have come of order {order.Code} already; to have no more of it, cancel the rest");
+        return ordered;
     }
 
     private static Order Open(string code, Draft draft)
