@@ -91,7 +91,7 @@ public sealed class ReorderReading
     public NormalLeadTimeDemand? Normal { get; private set; }
 
     /// <summary>The reorder point by the normal approximation; null without a forecast.</summary>
-    public Quantity? NormalReorderPoint => Normal is null ? null : Item.Of(Normal.ReorderPoint((double)ServiceLevel));
+    public Quantity? NormalReorderPoint => Normal is null ? null : RoundedUp(Normal.Level((double)ServiceLevel));
 
     /// <summary>The level at which to order: reckoned, or the user's own minimum where that is higher.</summary>
     public Quantity ReorderPoint { get; }
@@ -110,6 +110,12 @@ public sealed class ReorderReading
 
     /// <summary>What is there and can be used before its date.</summary>
     public Quantity Available { get; }
+
+    /// <summary>
+    /// For how many months what can be used lasts at the usual rate, to a tenth, rounded down; null when no use is expected. A mean month
+    /// has 30.4375 days.
+    /// </summary>
+    public decimal? MonthsOfCover => _perDay > 0 ? (decimal)Math.Floor(Math.Min(Available.Base / (_perDay * 30.4375) * 10, 1e6)) / 10 : null;
 
     /// <summary>What is on order.</summary>
     public Quantity Incoming { get; }
@@ -175,11 +181,18 @@ public sealed class ReorderReading
         // Use that has died away is drawn more seldom, so that the draws agree with the forecast.
         var keep = forecast.Method == ForecastMethod.DyingAway ? Math.Min(1, forecast.PerPeriod / History.Mean) : 1;
         var demand = Reordering.LeadTimeDemand.Drawn(History, LeadTime.Possible, (ulong)Item.Id.Value, keep);
-        Reckoned = Item.Of(demand.Level(ServiceLevel));
+        Reckoned = RoundedUp(demand.Level(ServiceLevel));
         LeadTimeDemand = InUnits(demand.Mean);
-        SafetyStock = Item.Of(Math.Max(0, Reckoned.Value.Base - (long)Math.Floor(demand.Mean)));
+        SafetyStock = RoundedUp(Reckoned.Value.Base - demand.Mean);
         Normal = NormalLeadTimeDemand.Of(
             forecast.PerPeriod, History.Deviation, (double)LeadTime.Days / History.PeriodDays, LeadTime.DeviationDays / History.PeriodDays);
+    }
+
+    /// <summary>So much in whole units: sheets, millilitres. Rounded down, the service level would be missed.</summary>
+    private Quantity RoundedUp(double baseUnits)
+    {
+        var unit = Item.Unit.BasePerUnit();
+        return Item.Of(NormalLeadTimeDemand.RoundedUp(baseUnits / unit) * unit);
     }
 
     /// <summary>A statistic in the item's unit, to a thousandth: use is no count, and 0.7 sheets a week are not 1.</summary>

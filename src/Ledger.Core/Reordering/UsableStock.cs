@@ -1,3 +1,4 @@
+using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 using NodaTime;
 
@@ -18,12 +19,16 @@ public static class UsableStock
         {
             sum += container.Container.Drawable(shelf.Item.DeadVolume).Base;
             if (perDay > 0 && container.GoodUntil is { } good)
-                sum = Math.Min(sum, Used(good.Date, perDay * (good.DaysLeft(container.Today) + 1), known));
+                sum = Math.Min(sum, Math.Max(
+                    WholeUnits(perDay * (good.DaysLeft(container.Today) + 1), shelf.Item.Unit.BasePerUnit()), Planned(known, good.Date)));
         }
 
         return sum;
     }
 
-    private static long Used(LocalDate until, double usual, IReadOnlyList<KnownDemand> known) =>
-        Math.Max((long)Math.Floor(usual), known.Where(one => one.Date <= until).Sum(one => one.Quantity.Base));
+    /// <summary>Rounded down: a statistic has no thousandths of a millilitre.</summary>
+    private static long WholeUnits(double amount, long perUnit) => (long)Math.Min(Math.Floor(amount / perUnit), long.MaxValue / perUnit / 2) * perUnit;
+
+    private static long Planned(IReadOnlyList<KnownDemand> known, LocalDate until) =>
+        known.Where(one => one.Date <= until).Sum(one => one.Quantity.Base);
 }

@@ -34,6 +34,28 @@ public sealed class ReorderTests : IDisposable
     }
 
     [Fact]
+    public void A_narrow_chart_is_low_and_names_its_marks()
+    {
+        var chart = new StockChart([8, 6, null, 4], [4, 2, 0, 8], 2, [3], level => $"{level:0}");
+        Assert.Equal(
+        [
+            "8 |#      o",
+            "  |#      o",
+            "  |##     o",
+            "  |## #o  o",
+            "2 |##-#oo-o",
+            "0 +----....",
+            "    now   ^",
+            "# was  o expected  - order  ^ comes",
+        ], chart.Lines(36));
+    }
+
+    [Fact]
+    public void The_level_at_the_top_is_the_highest_that_is_shown() => Assert.StartsWith(
+        "12 |", new StockChart([99, .. Enumerable.Repeat<decimal?>(12, 20)], [6], 2, [], level => $"{level:0}").Lines(16).First(),
+        StringComparison.Ordinal);
+
+    [Fact]
     public void A_chart_shows_the_past_the_level_to_order_at_and_deliveries()
     {
         var chart = new StockChart([8, 6, null, 4], [4, 2, 0, 8], 2, [3], level => $"{level:0}");
@@ -48,8 +70,9 @@ public sealed class ReorderTests : IDisposable
             "2 |##-#oo-o",
             "  |## #oo o",
             "0 +----....",
-            "          ^",
-        ], chart.Lines(20));
+            "    now   ^",
+            "# was  o expected  - order  ^ comes",
+        ], chart.Lines(60));
     }
 
     private LedgerFile Demo()

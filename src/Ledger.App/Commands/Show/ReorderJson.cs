@@ -36,6 +36,7 @@ internal static class ReorderJson
         json.WriteQuantity("normalReorderPoint", reading.NormalReorderPoint);
         json.WriteQuantity("onHand", reading.OnHand);
         json.WriteQuantity("available", reading.Available);
+        json.WriteFigure("monthsOfCover", reading.MonthsOfCover);
         json.WriteQuantity("incoming", reading.Incoming);
         json.WriteQuantity("reserved", reading.Reserved);
         json.WriteDate("runsOutOn", reading.RunsOutOn);
