@@ -54,11 +54,14 @@ public sealed class OrderTests
             "order A1: pan100 3 packs instead of 2, a pack costs 191.50 instead of 186.00",
             ledger.Post("order-change item=pan100 packs=3 price=191.50").Summary);
         Assert.Equal(("75 sheets", 3, Money.Of(191.50m)), (Incoming(ledger, "pan100"), Line(ledger).Packs, Line(ledger).Price));
-        ledger.Post("receipt item=pan100 packs=2 order=A1");
+        var came = ledger.Post("receipt item=pan100 packs=2 order=A1");
+        Assert.Contains(new Effect("pan100 on order", "75 sheets", "25 sheets"), came.Effects);
         Assert.Equal(
             "50 sheets of pan100 have come of order A1 already; to have no more of it, cancel the rest",
             ledger.Refuse("order-change item=pan100 packs=2").Sentence);
-        ledger.Post("order-change item=pan100 packs=4");
+        Assert.Equal(
+            [new("pan100 on order", "25 sheets", "50 sheets"), new("pan100 expected", "-", "2026-04-01")],
+            ledger.Post("order-change item=pan100 packs=4 expected=2026-04-01").Effects);
         Assert.Equal(("50 sheets", "part delivered"), (Incoming(ledger, "pan100"), Line(ledger).State(Some.Today)));
     }
 

@@ -213,6 +213,23 @@ public sealed class ReorderReadingTests
     }
 
     [Fact]
+    public void An_order_that_is_due_soon_is_called_for_although_another_is_on_its_way()
+    {
+        var ledger = Stocked(null, null, null, _ => { });
+        ledger.Post("order line=pan100:1 date=2026-02-01 expected=2026-02-20");
+        var readings = ReorderReading.Of(ledger.Holdings, new Uses(_fourEverySecondWeek), [Planned(35, 90)]);
+        var due = Assert.Single(TodayReading.Of(ledger.Holdings, readings), notice => notice.Kind == NoticeKind.OrderDue);
+        Assert.Equal(("order pan100 by 2026-03-29", "order 2 packs of Corvane pan100; it takes 14 days"), (due.Text, due.Step));
+    }
+
+    [Fact]
+    public void Months_of_cover_follow_the_usual_use()
+    {
+        Assert.Equal(6.0m, Read(_fourEverySecondWeek).MonthsOfCover); // 50 ÷ (1.9 ÷ 7 × 30.4375) = 6.05
+        Assert.Null(Read([0, 0, 4]).MonthsOfCover);
+    }
+
+    [Fact]
     public void Reminders_hold_every_day_to_come_once()
     {
         var ledger = Stocked(null, Some.Today.PlusDays(400), null, _ => { });

@@ -18,6 +18,8 @@ internal static class OrderRules
         var lines = placement.Lines.Select(line => ToLine(line, placement, draft)).ToList();
         Require.That(
             lines.Select(line => line.Item).Distinct().Count() == lines.Count, $"order {code} names an item twice; put its packs together");
+        foreach (var line in lines)
+            ShowIncoming(line.Item, line.Ordered, draft);
         draft.Add(new OrderPlaced(new(code, draft.Date, placement.Supplier.Trim(), placement.IsPrepaid, lines)));
         draft.Summary = $"order {code}: {string.Join(", ", lines.Select(Text))}"
             + $"{(placement.Supplier.Trim() is { Length: > 0 } from ? $" from {from}" : "")}{(placement.IsPrepaid ? ", prepaid" : "")}";
@@ -39,11 +41,7 @@ internal static class OrderRules
                 $"order {order.Code} waits for {string.Join(", ", lines.Select(line => line.Item))}; say of which the packs or the price are new");
         Require.NotNegative(change.Price ?? Money.Zero, $"the price of {lines[0].Item}");
         foreach (var line in lines)
-            draft.Add(new OrderLineChanged(order.Code, line.Item, change.ExpectedOn, change.IsBackOrdered, IsCancelled: false)
-            {
-                Ordered = change.Packs is { } packs ? (packs, Reordered(line, packs, order)) : null,
-                Price = change.Price,
-            });
+            Change(line, change, order, draft);
         string?[] news =
         [
             change.IsBackOrdered switch { true => "back-ordered", false => "no longer back-ordered", _ => null },
@@ -61,7 +59,11 @@ internal static class OrderRules
         var order = Open(cancellation.Order, draft);
         var lines = Named(cancellation.Item, order).ToList();
         foreach (var line in lines)
+        {
+            ShowIncoming(line.Item, line.Outstanding with { Base = -line.Outstanding.Base }, draft);
             draft.Add(new OrderLineChanged(order.Code, line.Item, null, null, IsCancelled: true));
+        }
+
         draft.Summary = $"cancelled of order {order.Code}: {string.Join(", ", lines.Select(line => Outstanding(line)))}: {reason}";
         if (order.IsPrepaid)
             draft.Remark($"order {order.Code} was prepaid: see that the money comes back");
@@ -108,6 +110,7 @@ internal static class OrderRules
 
         var order = Open(named, draft);
         var line = Named(item.Code, order).Single();
+        ShowIncoming(line.Item, line.Outstanding with { Base = -Math.Min(quantity.Base, line.Outstanding.Base) }, draft);
         draft.Add(new OrderDelivered(order.Code, line.Item, quantity));
         if (quantity > line.Outstanding)
             draft.Remark($"order {order.Code} waited for {line.Outstanding.ToText(draft.Style)} of {item.Code} only");
@@ -127,6 +130,26 @@ internal static class OrderRules
         return new(
             item.Code, ordered.Packs, item.Of(item.Pack.Base * ordered.Packs), ordered.Price, expected, ordered.IsBackOrdered, item.Of(0),
                 IsCancelled: false);
+    }
+
+    private static void Change(OrderLine line, OrderChange change, Order order, Draft draft)
+    {
+        Quantity? ordered = change.Packs is { } packs ? Reordered(line, packs, order) : null;
+        if (ordered is { } now)
+            ShowIncoming(line.Item, now - line.Ordered, draft);
+        if (change.ExpectedOn is { } day)
+            draft.Show($"{line.Item} expected", line.ExpectedOn is { } before ? Dates.Text(before) : "-", Dates.Text(day));
+        draft.Add(new OrderLineChanged(order.Code, line.Item, change.ExpectedOn, change.IsBackOrdered, IsCancelled: false)
+        {
+            Ordered = ordered is { } hold ? (change.Packs!.Value, hold) : null,
+            Price = change.Price,
+        });
+    }
+
+    private static void ShowIncoming(string item, Quantity change, Draft draft)
+    {
+        var before = draft.Holdings.Orders.Incoming(draft.Item(item));
+        draft.Show($"{item} on order", before.ToText(draft.Style), (before + change).ToText(draft.Style));
     }
 
     /// <summary>What so many packs hold, of the size that was ordered. Something must be still to come.</summary>
