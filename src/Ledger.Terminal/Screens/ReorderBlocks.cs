@@ -29,6 +29,7 @@ internal static class ReorderBlocks
             ("Order at", reading.ReorderPoint.ToText(style)),
             ("Safety part", reading.SafetyStock?.ToText(style)),
             ("Textbook", reading.NormalReorderPoint is { } point ? $"{point.ToText(style)} by the normal distribution" : null),
+            ("Delivery", Delivery(reading)),
             ("Runs out", reading.RunsOutOn is { } day ? $"{Dates.Text(day)}, {Words.Away(Period.DaysBetween(reading.Today, day))}" : null),
             ("Price", reading.PriceRise is { } rise ? $"{rise.PercentText} more from {Dates.Text(rise.From)}{Before(reading)}" : null),
         ]);
@@ -61,6 +62,20 @@ internal static class ReorderBlocks
         { IsNow: true } now => $"order {Words.Count(now.Packs, "pack")} now",
         var later => $"order {Words.Count(later.Packs, "pack")} by {Dates.Text(later.OrderBy)}",
     };
+
+    /// <summary>The delivery time that is reckoned with, beside what was entered and what was seen.</summary>
+    private static string Delivery(ReorderReading reading)
+    {
+        var (lead, seen) = (reading.LeadTime, reading.LeadTime.Observed);
+        var range = seen.Count == 0 ? "" : seen.Min() == seen.Max() ? Words.Count(seen.Min(), "day") : $"{seen.Min()} to {seen.Max()} days";
+        return lead.Source switch
+        {
+            LeadTimeSource.Observed => $"{Words.Count(lead.Days, "day")}, the mean of {seen.Count} deliveries that took {range}"
+                + (reading.Item.LeadTimeDays is { } entered ? $"; entered: {Words.Count(entered, "day")}" : ""),
+            _ => $"{Words.Count(lead.Days, "day")}, {(lead.Source == LeadTimeSource.Entered ? "as entered" : "assumed")}"
+                + (seen.Count == 0 ? "" : $"; seen: {range}{(seen.Count == 1 ? "" : $" in {seen.Count} deliveries")}"),
+        };
+    }
 
     private static string Cover(ReorderReading reading) =>
         reading.MonthsOfCover is { } months ? $", {Scaled.ToText(months, 1)} months at the usual rate" : "";

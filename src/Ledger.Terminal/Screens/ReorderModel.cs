@@ -46,6 +46,9 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
         ScreenKey.OnRow('N', "News", "records what is new of an order: its day, packs, price", row =>
             new OrderNewsForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('X', "Cancel", "cancels what has not come", row => new OrderCancellationForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('T', "Terms", "sets how it is ordered: a yearly window, how long an order lasts, what it costs", row =>
+            new OrderTermsForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('A', "Price", "records an announced price rise", row => new PriceRiseForm(Ledger, IdOf(row))),
     ];
 
     /// <inheritdoc/>

@@ -1,5 +1,7 @@
+using Ledger.Core.Journal;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
+using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Tests.Fakes;
 using NodaTime;
@@ -31,6 +33,33 @@ public sealed class ReorderTests : IDisposable
         screen.Type("o").Press(Key.F8);
         var order = Assert.Single(ledger.HoldingsOn(ledger.Today).Orders.Open, one => one.LineOf("syrup") is not null);
         Assert.Equal((1, new LocalDate(2026, 4, 5)), (order.Lines[0].Packs, order.Lines[0].ExpectedOn));
+    }
+
+    [Fact]
+    public void What_the_supplier_says_and_how_an_item_is_ordered_are_a_key_away()
+    {
+        using var ledger = Demo();
+        using var screen = new Screen(ledger, 120, 40);
+        screen.Type("8").Type("t").Type("90").Press(Key.F8);
+        Assert.Equal(90, ledger.HoldingsOn(ledger.Today).Orders.Terms("syrup").CoverDays);
+        screen.Type("a").Type("6.5").Press(Key.Tab).Type("2026-06-01").Press(Key.F8);
+        Assert.Contains(new("syrup", new(2026, 6, 1), 65), ledger.HoldingsOn(ledger.Today).Orders.PriceRises);
+    }
+
+    [Fact]
+    public void An_order_gets_other_packs_and_its_receipt_is_offered_them()
+    {
+        using var ledger = Demo();
+        var form = new OrderNewsForm(ledger, "pan100");
+        Assert.Equal("spring-film", form.Order.Text);
+        form.Packs.Type("4");
+        form.Price.Type("190");
+        Assert.IsType<Posted>(ledger.Post(Assert.IsType<Ready>(form.Judge()).Entry));
+        var receipt = new ReceiptForm(ledger, "pan100");
+        Assert.Equal(("spring-film", "3", "190.00"), (receipt.Order.Text, receipt.Packs.Text, receipt.Price.Text));
+        receipt.Order.Type("");
+        receipt.Edited(receipt.Order);
+        Assert.Equal("1", receipt.Packs.Text);
     }
 
     [Fact]

@@ -25,6 +25,7 @@ internal static class ReorderJson
             LeadTimeSource.Observed => "observed",
             _ => "assumed",
         });
+        json.WriteFigure("enteredLeadTimeDays", reading.Item.LeadTimeDays);
         json.WriteStartArray("observedLeadTimes");
         foreach (var days in reading.LeadTime.Observed)
             json.WriteNumberValue(days);
