@@ -37,6 +37,25 @@ public sealed class OrderTests : IDisposable
     }
 
     [Fact]
+    public void Other_packs_and_another_price_are_read_back_and_a_correction_undoes_them()
+    {
+        _file.Accept(Order("spring", ("pan", 2, 186)));
+        var changed = _file.Accept(new OrderChange { Key = Some.Key(), Date = Some.Day(4, 2), Order = "spring", Packs = 3, Price = Money.Of(191.50m) });
+        _file.Reopen();
+        Assert.Equal((3, new(75, Unit.Sheet), Money.Of(191.50m)), Ordered());
+        Assert.Equal((2, new(50, Unit.Sheet), Money.Of(186)), Ordered(_file.Ledger.HoldingsOn(Some.Day(4, 1)).Orders.Order("spring")));
+        _file.Accept(new OrderChange { Key = Some.Key(), Date = Some.Day(4, 3), Order = "spring", ExpectedOn = Some.Day(9, 1) });
+        _file.Reopen();
+        Assert.Equal((3, new(75, Unit.Sheet), Money.Of(191.50m)), Ordered());
+        Reverse(changed.Number);
+        Assert.Equal((2, new(50, Unit.Sheet), Money.Of(186)), Ordered());
+        Assert.Empty(_file.Ledger.Check(null, default).Problems);
+
+        (long, Quantity, Money) Ordered(Order? order = null) =>
+            (order ?? OrderNow("spring")!).Lines[0] is var line ? (line.Packs, line.Ordered, line.Price) : default;
+    }
+
+    [Fact]
     public void An_earlier_day_shows_the_order_as_it_was_then()
     {
         _file.Accept(Order("spring", ("pan", 2, 186)));

@@ -64,6 +64,9 @@ public sealed class OrderBook
                     ExpectedOn = changed.ExpectedOn ?? line.ExpectedOn,
                     IsBackOrdered = changed.IsBackOrdered ?? line.IsBackOrdered,
                     IsCancelled = line.IsCancelled || changed.IsCancelled,
+                    Packs = changed.Ordered?.Packs ?? line.Packs,
+                    Ordered = changed.Ordered?.Hold ?? line.Ordered,
+                    Price = changed.Price ?? line.Price,
                 }));
                 break;
             case OrderDelivered delivered when Line(delivered.Order, delivered.Item) is var (order, line):

@@ -43,7 +43,7 @@ internal static class BuyingNotices
             yield return new(
                 NoticeKind.OrderDue, RunsOutFirst(reading) ? Severity.Act : Severity.Soon, reading.Item.Code,
                 suggestion.IsNow ? $"order {reading.Item.Code} now" : $"order {reading.Item.Code} by {Dates.Text(suggestion.OrderBy)}",
-                reading.Basis, Step(reading), suggestion.OrderBy);
+                reading.Basis, Order(reading, suggestion), suggestion.OrderBy);
         }
     }
 
@@ -71,13 +71,20 @@ internal static class BuyingNotices
     public static string Step(ReorderReading reading)
     {
         if (!reading.IsDue && reading.Lines is [var first, ..])
-            return $"wait for order {first.Order.Code}{(first.Line.ExpectedOn is { } day ? $", expected {Dates.Text(day)}" : "")}";
-        var takes = reading.LeadTime.Source == LeadTimeSource.Assumed ? "" : $"; it takes {Days(reading.LeadTime.Days)}";
-        if (reading.Suggestion is not { } suggestion)
-            return $"order {reading.Item.Name}{takes}";
-        var when = suggestion.OpensOn is { } opens ? $" when the order window opens on {Dates.Text(opens)}" : "";
-        return $"order {Packs(suggestion.Packs)} of {reading.Item.Name}{when}{(suggestion.IsNow ? " now" : "")}{takes}";
+            return first.Line.IsLate(reading.Today)
+                ? $"ask when order {first.Order.Code} comes; it was expected {Dates.Text(first.Line.ExpectedOn!.Value)}"
+                : $"wait for order {first.Order.Code}{(first.Line.ExpectedOn is { } day ? $", expected {Dates.Text(day)}" : "")}";
+        return reading.Suggestion is { } suggestion ? Order(reading, suggestion) : $"order {reading.Item.Name}{Takes(reading)}";
     }
+
+    private static string Order(ReorderReading reading, OrderSuggestion suggestion)
+    {
+        var when = suggestion.OpensOn is { } opens ? $" when the order window opens on {Dates.Text(opens)}" : "";
+        return $"order {Packs(suggestion.Packs)} of {reading.Item.Name}{when}{(suggestion.IsNow ? " now" : "")}{Takes(reading)}";
+    }
+
+    private static string Takes(ReorderReading reading) =>
+        reading.LeadTime.Source == LeadTimeSource.Assumed ? "" : $"; it takes {Days(reading.LeadTime.Days)}";
 
     /// <summary>Whether nothing will be left before an order of today could come.</summary>
     private static bool RunsOutFirst(ReorderReading reading) => reading.RunsOutOn <= reading.Today.PlusDays(reading.LeadTime.Days);

@@ -10,12 +10,12 @@ public sealed class LeadTimeDemand
     /// <summary>How often the lead time is drawn.</summary>
     public const int Times = 2000;
 
-    private readonly long[] _sorted;
+    private readonly long[] _totals;
 
-    private LeadTimeDemand(long[] sorted) => _sorted = sorted;
+    private LeadTimeDemand(long[] totals) => _totals = totals;
 
     /// <summary>What is used on average.</summary>
-    public double Mean => _sorted.Average();
+    public double Mean => _totals.Average();
 
     /// <summary>Draws the lead times.</summary>
     /// <param name="history">What was used in each period.</param>
@@ -45,15 +45,14 @@ public sealed class LeadTimeDemand
             totals[run] = total;
         }
 
-        Array.Sort(totals);
         return new(totals);
     }
 
     /// <summary>The least amount that sufficed in at least that share of the draws.</summary>
     public long Level(decimal service)
     {
-        var rank = decimal.ToInt32(Math.Ceiling(service * _sorted.Length));
-        return _sorted[Math.Clamp(rank, 1, _sorted.Length) - 1];
+        var rank = decimal.ToInt32(Math.Ceiling(service * _totals.Length));
+        return Ranked.At(_totals, Math.Clamp(rank, 1, _totals.Length) - 1);
     }
 
     private static long Drawn(long[] uses, double keep, ref Draws draws)

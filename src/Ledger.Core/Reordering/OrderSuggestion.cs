@@ -42,7 +42,8 @@ public sealed record OrderSuggestion(LocalDate OrderBy, long Packs, bool IsNow, 
             if (needed < following || days <= 0)
             {
                 var orderBy = needed < chance ? chance : needed < terms.LastChance(chance) ? needed : terms.LastChance(chance)!.Value;
-                return (orderBy, chance > reading.Today ? chance : null, reading.PerDay * Period.DaysBetween(orderBy, following));
+                var cover = Math.Max(reading.PerDay * Period.DaysBetween(orderBy, following), reading.Path.Planned(orderBy, following));
+                return (orderBy, chance > reading.Today ? chance : null, cover);
             }
 
             chance = following;
@@ -66,13 +67,8 @@ public sealed record OrderSuggestion(LocalDate OrderBy, long Packs, bool IsNow, 
     }
 
     /// <summary>What brings the stock on the day of the order up to the reorder point and the cover.</summary>
-    private static double Wanted(ReorderReading reading, LocalDate orderBy, double cover)
-    {
-        var position = orderBy == reading.Today
-            ? reading.Position.Base
-            : Math.Min(reading.Position.Base, reading.Path.On(orderBy) + NotYetCome(reading, orderBy));
-        return reading.ReorderPoint.Base + cover - position;
-    }
+    private static double Wanted(ReorderReading reading, LocalDate orderBy, double cover) =>
+        reading.ReorderPoint.Base + cover - reading.Path.Position(orderBy);
 
     private static long NotYetCome(ReorderReading reading, LocalDate day) =>
         reading.Lines.Where(found => reading.ExpectedOn(found.Line) > day).Sum(found => found.Line.Outstanding.Base);

@@ -8,7 +8,7 @@ namespace Ledger.Core.Reordering;
 internal static class ReorderBasis
 {
     public static string Of(ReorderReading reading) =>
-        Capital(string.Join("; ", new[] { Use(reading), Level(reading), Lead(reading), Left(reading) }.OfType<string>())) + ".";
+        Capital(string.Join("; ", new[] { Use(reading), Level(reading), Lead(reading), Planned(reading), Left(reading) }.OfType<string>())) + ".";
 
     private static string Use(ReorderReading reading)
     {
@@ -54,12 +54,23 @@ internal static class ReorderBasis
         _ => null,
     };
 
+    private static string? Planned(ReorderReading reading)
+    {
+        if (reading.Known is not [var first, ..])
+            return null;
+        var plans = reading.Known.Select(one => one.Plan).Distinct().ToList();
+        var what = plans.Count == 1 ? $"for {first.Plan} on {Dates.Text(first.Date)}"
+            : $"for {plans.Count} plans from {Dates.Text(first.Date)} to {Dates.Text(reading.Known[^1].Date)}";
+        return $"{reading.Reserved.ToText(reading.Style)} {(reading.Reserved.Base == 1 ? "is" : "are")} set aside {what}";
+    }
+
     private static string? Left(ReorderReading reading)
     {
-        var late = reading.OnHand - reading.Expired - reading.Available;
+        var late = reading.OnHand - reading.Expired - reading.Dead - reading.Available;
         string?[] parts =
         [
             reading.Expired.IsZero ? null : $"{reading.Expired.ToText(reading.Style)} past the date",
+            reading.Dead.IsZero ? null : $"{reading.Dead.ToText(reading.Style)} that cannot be drawn",
             late.IsZero ? null : $"{late.ToText(reading.Style)} that will be past the date before its turn comes",
         ];
         var lost = string.Join(" and ", parts.OfType<string>());

@@ -28,12 +28,12 @@ public sealed class ReorderReading
         var shelf = new ShelfReading(item, holdings.ContainersOf(item.Code), today);
         OnHand = shelf.OnHand;
         Expired = shelf.Expired;
-        Available = item.Of(UsableStock.Of(shelf, _perDay));
+        Dead = shelf.Dead;
+        Known = [.. known.OrderBy(one => one.Date)];
+        Available = item.Of(UsableStock.Of(shelf, _perDay, Known));
         Lines = [.. holdings.Orders.LinesOf(item.Code)];
         Incoming = holdings.Orders.Incoming(item);
-        Known = [.. known.Where(one => one.Date >= today).OrderBy(one => one.Date)];
-        Reserved = item.Of(Known.Where(one => one.Date <= today.PlusDays(LeadTime.Days + History.PeriodDays))
-            .Sum(one => one.Quantity.Base));
+        Reserved = item.Of(Known.Sum(one => one.Quantity.Base));
         PriceRise = holdings.Orders.PriceRises.FirstOrDefault(rise => rise.Item.Equals(item.Code, StringComparison.OrdinalIgnoreCase)
             && rise.From > today);
         LastPrice = past.Price;
@@ -42,7 +42,7 @@ public sealed class ReorderReading
             Reckon(Forecast);
         ReorderPoint = item.Of(Math.Max(Reckoned?.Base ?? 0, item.MinimumOnHand?.Base ?? 0));
         Path = new(today, Available.Base, _perDay, Lines.Select(found => (ExpectedOn(found.Line), found.Line.Outstanding.Base)),
-            Known.Select(one => (one.Date, one.Quantity.Base)));
+            Known.Select(one => (one.Date, one.Quantity.Base)), ahead: LeadTime.Days + History.PeriodDays);
         RunsOutOn = Path.RunsOutOn();
         Suggestion = OrderSuggestion.Of(this);
         Basis = ReorderBasis.Of(this);
@@ -91,7 +91,7 @@ public sealed class ReorderReading
     public NormalLeadTimeDemand? Normal { get; private set; }
 
     /// <summary>The reorder point by the normal approximation; null without a forecast.</summary>
-    public Quantity? NormalReorderPoint => Normal is null ? null : Item.Of(Normal.ReorderPoint((double)ServiceLevel));
+    public Quantity? NormalReorderPoint => Normal is null ? null : RoundedUp(Normal.Level((double)ServiceLevel));
 
     /// <summary>The level at which to order: reckoned, or the user's own minimum where that is higher.</summary>
     public Quantity ReorderPoint { get; }
@@ -105,13 +105,22 @@ public sealed class ReorderReading
     /// <summary>The part of it that is past its date.</summary>
     public Quantity Expired { get; }
 
+    /// <summary>The good part that cannot be drawn from its bottles.</summary>
+    public Quantity Dead { get; }
+
     /// <summary>What is there and can be used before its date.</summary>
     public Quantity Available { get; }
+
+    /// <summary>
+    /// For how many months what can be used lasts at the usual rate, to a tenth, rounded down; null when no use is expected. A mean month
+    /// has 30.4375 days.
+    /// </summary>
+    public decimal? MonthsOfCover => _perDay > 0 ? (decimal)Math.Floor(Math.Min(Available.Base / (_perDay * 30.4375) * 10, 1e6)) / 10 : null;
 
     /// <summary>What is on order.</summary>
     public Quantity Incoming { get; }
 
-    /// <summary>What is planned until an order of today would have come.</summary>
+    /// <summary>What all open plans will use.</summary>
     public Quantity Reserved { get; }
 
     /// <summary>What is planned.</summary>
@@ -129,8 +138,8 @@ public sealed class ReorderReading
     /// <summary>What a pack cost when it was last bought; null when it never was.</summary>
     public LastPrice? LastPrice { get; }
 
-    /// <summary>What is there and on order, less what is planned.</summary>
-    public Quantity Position => Available + Incoming - Reserved;
+    /// <summary>What is there and on order, less what is planned until an order of today would have come.</summary>
+    public Quantity Position => Item.Of((long)Path.Position(Today));
 
     /// <summary>Whether an order is due: the stock is below the user's minimum, or down to the reckoned reorder point.</summary>
     public bool IsDue => Position < (Item.MinimumOnHand ?? Item.Of(0)) || (Reckoned is { IsZero: false } reckoned && Position <= reckoned);
@@ -172,11 +181,18 @@ public sealed class ReorderReading
         // Use that has died away is drawn more seldom, so that the draws agree with the forecast.
         var keep = forecast.Method == ForecastMethod.DyingAway ? Math.Min(1, forecast.PerPeriod / History.Mean) : 1;
         var demand = Reordering.LeadTimeDemand.Drawn(History, LeadTime.Possible, (ulong)Item.Id.Value, keep);
-        Reckoned = Item.Of(demand.Level(ServiceLevel));
+        Reckoned = RoundedUp(demand.Level(ServiceLevel));
         LeadTimeDemand = InUnits(demand.Mean);
-        SafetyStock = Item.Of(Math.Max(0, Reckoned.Value.Base - (long)Math.Floor(demand.Mean)));
+        SafetyStock = RoundedUp(Reckoned.Value.Base - demand.Mean);
         Normal = NormalLeadTimeDemand.Of(
             forecast.PerPeriod, History.Deviation, (double)LeadTime.Days / History.PeriodDays, LeadTime.DeviationDays / History.PeriodDays);
+    }
+
+    /// <summary>So much in whole units: sheets, millilitres. Rounded down, the service level would be missed.</summary>
+    private Quantity RoundedUp(double baseUnits)
+    {
+        var unit = Item.Unit.BasePerUnit();
+        return Item.Of(NormalLeadTimeDemand.RoundedUp(baseUnits / unit) * unit);
     }
 
     /// <summary>A statistic in the item's unit, to a thousandth: use is no count, and 0.7 sheets a week are not 1.</summary>

@@ -14,6 +14,7 @@ public sealed class StockPath
     private readonly LocalDate _today;
     private readonly double _start;
     private readonly double _perDay;
+    private readonly int _ahead;
     private readonly List<(int Day, long Quantity)> _incoming;
     private readonly List<(int Day, long Quantity)> _known;
 
@@ -22,12 +23,13 @@ public sealed class StockPath
     /// <param name="start">What can be used on that day, in base units.</param>
     /// <param name="perDay">What a day uses on average.</param>
     /// <param name="incoming">What is on order and when it is expected; a day that is past counts as tomorrow.</param>
-    /// <param name="known">What is planned.</param>
+    /// <param name="known">What is planned; a day that is past counts as today.</param>
+    /// <param name="ahead">So many days before what is planned it must be ordered at the latest.</param>
     public StockPath(
         LocalDate today, long start, double perDay, IEnumerable<(LocalDate Day, long Quantity)> incoming,
-            IEnumerable<(LocalDate Day, long Quantity)> known)
+            IEnumerable<(LocalDate Day, long Quantity)> known, int ahead = 0)
     {
-        (_today, _start, _perDay) = (today, start, perDay);
+        (_today, _start, _perDay, _ahead) = (today, start, perDay, ahead);
         _incoming = [.. incoming.Select(one => (Math.Max(1, Period.DaysBetween(today, one.Day)), one.Quantity)).OrderBy(one => one.Item1)];
         _known = [.. known.Select(one => (Math.Max(0, Period.DaysBetween(today, one.Day)), one.Quantity)).OrderBy(one => one.Item1)];
     }
@@ -35,37 +37,52 @@ public sealed class StockPath
     /// <summary>What is expected to be there at the end of a day.</summary>
     public double On(LocalDate day)
     {
-        var ahead = Period.DaysBetween(_today, day);
-        return _start + _incoming.Where(one => one.Day <= ahead).Sum(one => one.Quantity) - UseUntil(ahead);
+        var days = Period.DaysBetween(_today, day);
+        return _start + _incoming.Where(one => one.Day <= days).Sum(one => one.Quantity) - UseUntil(days, 0);
     }
+
+    /// <summary>
+    /// What an order of a day has to reckon with: all that is there and on order, less what is used until then and what is planned until
+    /// the order would have come.
+    /// </summary>
+    public double Position(LocalDate day) => All - UseUntil(Period.DaysBetween(_today, day), _ahead);
+
+    /// <summary>What is planned after an order of one day would have come, until one of another day would have.</summary>
+    public long Planned(LocalDate after, LocalDate until) =>
+        Known(Period.DaysBetween(_today, until) + _ahead) - Known(Period.DaysBetween(_today, after) + _ahead);
 
     /// <summary>The first day on which nothing is left; null when that is far away.</summary>
-    public LocalDate? RunsOutOn() =>
-        First((day, use) => _start + _incoming.TakeWhile(one => one.Day <= day).Sum(one => one.Quantity) - use <= 1e-9);
+    public LocalDate? RunsOutOn() => UsedUp(day => _start + _incoming.TakeWhile(one => one.Day <= day).Sum(one => one.Quantity), 0);
 
-    /// <summary>The first day on which what is there and on order together is down to a level; null when that is far away.</summary>
-    public LocalDate? ReachesOn(long level)
-    {
-        var position = _start + _incoming.Sum(one => one.Quantity);
-        return First((_, use) => position - use <= level + 1e-9);
-    }
+    /// <summary>The first day on which the position is down to a level; null when that is far away.</summary>
+    public LocalDate? ReachesOn(long level) => UsedUp(_ => All - level, _ahead);
 
-    private LocalDate? First(Func<int, double, bool> isReached)
+    private double All => _start + _incoming.Sum(one => one.Quantity);
+
+    /// <summary>
+    /// The first day by which as much has been used as there was. From one day on which something comes or is planned to the next nothing
+    /// but the usual use goes, so that each such stretch is reckoned at once.
+    /// </summary>
+    /// <param name="supply">What there was until the end of a day; it changes with deliveries only.</param>
+    /// <param name="ahead">So many days beforehand what is planned counts.</param>
+    private LocalDate? UsedUp(Func<int, double> supply, int ahead)
     {
         if (_perDay <= 0 && _known.Count == 0)
             return null;
-        for (var day = 0; day <= HorizonDays; day++)
-            if (isReached(day, UseUntil(day)))
-                return _today.PlusDays(day);
+        var planned = _known.Select(one => Math.Max(0, one.Day - ahead));
+        int[] starts = [.. _incoming.Select(one => one.Day).Concat(planned).Append(0).Distinct().Order()];
+        for (var i = 0; i < starts.Length && starts[i] <= HorizonDays; i++)
+        {
+            var enough = supply(starts[i]) - 1e-9;
+            var day = UseUntil(starts[i], ahead) >= enough ? starts[i] : _perDay > 0 ? Math.Ceiling(enough / _perDay) : double.PositiveInfinity;
+            if (day <= HorizonDays && (i + 1 == starts.Length || day < starts[i + 1]))
+                return _today.PlusDays((int)day);
+        }
+
         return null;
     }
 
-    private double UseUntil(int day)
-    {
-        long known = 0;
-        foreach (var one in _known)
-            if (one.Day <= day)
-                known += one.Quantity;
-        return Math.Max(_perDay * day, known);
-    }
+    private double UseUntil(int day, int ahead) => Math.Max(_perDay * day, Known(day + ahead));
+
+    private long Known(int day) => _known.TakeWhile(one => one.Day <= day).Sum(one => one.Quantity);
 }

@@ -9,7 +9,7 @@ namespace Ledger.Exchange.Import;
 public static class CsvImport
 {
     /// <summary>
-    /// items, processes, holders, orders, purchases, openings, cleanings, loads, exposures, unloads, decantings, stock_solutions, jugs,
+    /// items, processes, holders, orders, order_changes, purchases, openings, cleanings, loads, exposures, unloads, decantings, stock_solutions, jugs,
     /// baths, rotations, top_ups, counts, discards, sessions, prints, clearing_tests, observations, services, keepers, price_rises: in the order
     /// in which entries of the same day are posted.
     /// </summary>

@@ -16,8 +16,11 @@ internal sealed class DemandReader(SqliteConnection connection)
     public IReadOnlyList<DemandSeries> Demand(LocalDate asOf, int periodDays)
     {
         var oldest = asOf.PlusDays(1 - MostPeriods * periodDays);
-        var uses = Uses(asOf, oldest, periodDays).ToLookup(row => row.Item);
-        return [.. FirstDays(asOf).Select(first => ToSeries(first, asOf, oldest, periodDays, uses[first.Item]))];
+        var pasts = FirstDays(asOf).ToDictionary(first => first.ItemId, first => (first.Item, Uses: Periods(first, asOf, oldest, periodDays)));
+        foreach (var use in Uses(asOf, oldest, periodDays))
+            if (pasts.TryGetValue(use.ItemId, out var past) && use.Ago < past.Uses.Length)
+                past.Uses[^((int)use.Ago + 1)] += use.Quantity;
+        return [.. pasts.Values.Select(past => new DemandSeries(past.Item, periodDays, asOf, past.Uses))];
     }
 
     public IReadOnlyList<DeliveryTime> DeliveryTimes(LocalDate asOf) =>
@@ -53,53 +56,43 @@ internal sealed class DemandReader(SqliteConnection connection)
 
     private IEnumerable<FirstRow> FirstDays(LocalDate asOf) => connection.Query<FirstRow>(
         """
-        SELECT i.code AS Item, min(e.date) AS Date
+        SELECT i.id AS ItemId, i.code AS Item, min(e.date) AS Date
         FROM lot l JOIN standing_entry e ON e.id = l.entry_id JOIN item i ON i.id = l.item_id WHERE e.date <= @asOf GROUP BY i.id
         """,
         new { asOf = Dates.Text(asOf) });
 
     /// <summary>
     /// Film by the sheets that became negatives or rejects; everything else by what went from a container down the drain, into a bath or
-    /// into a stock solution.
-    /// A bath that is poured out was counted when it was mixed.
+    /// into a stock solution. A bath that is poured out was counted when it was mixed. The rows come as the journal has them, each movement
+    /// looked up once: to add them up by period costs the reader nothing, and SQLite a sort of them all.
     /// </summary>
     private IEnumerable<UseRow> Uses(LocalDate asOf, LocalDate oldest, int periodDays) => connection.Query<UseRow>(
         """
         WITH standing AS MATERIALIZED (
             SELECT e.id, CAST(julianday(@asOf) - julianday(e.date) AS INTEGER) / @periodDays AS ago
             FROM entry e WHERE e.date BETWEEN @oldest AND @asOf AND e.reverses IS NULL AND NOT EXISTS (SELECT 1 FROM entry c WHERE
-                c.reverses = e.id)),
-        used AS (
-            SELECT l.item_id, e.ago, s.sheets AS quantity
-            FROM standing e CROSS JOIN session_sheets s ON s.entry_id = e.id JOIN lot l ON l.id = s.lot_id
-            WHERE s.fate IN ('negative', 'keeper', 'reject')
-            UNION ALL
-            SELECT l.item_id, e.ago, m.quantity
-            FROM standing e CROSS JOIN movement m ON m.entry_id = e.id JOIN lot l ON l.id = m.lot_id
-            WHERE m.to_place IN (4, 7) AND EXISTS (SELECT 1 FROM container f WHERE f.place_id = m.from_place)
-            UNION ALL
-            SELECT l.item_id, e.ago, m.quantity
-            FROM standing e CROSS JOIN movement m ON m.entry_id = e.id JOIN lot l ON l.id = m.lot_id
-            JOIN bath b ON b.place_id = m.to_place WHERE EXISTS (SELECT 1 FROM container f WHERE f.place_id = m.from_place))
-        SELECT i.code AS Item, u.ago AS Ago, sum(u.quantity) AS Quantity
-        FROM used u JOIN item i ON i.id = u.item_id GROUP BY u.item_id, u.ago
+                c.reverses = e.id))
+        SELECT l.item_id AS ItemId, e.ago AS Ago, s.sheets AS Quantity
+        FROM standing e CROSS JOIN session_sheets s ON s.entry_id = e.id JOIN lot l ON l.id = s.lot_id
+        WHERE s.fate IN ('negative', 'keeper', 'reject')
+        UNION ALL
+        SELECT f.item_id, e.ago, m.quantity
+        FROM standing e CROSS JOIN movement m ON m.entry_id = e.id CROSS JOIN container f ON f.place_id = m.from_place
+        WHERE m.to_place IN (4, 7) OR EXISTS (SELECT 1 FROM bath b WHERE b.place_id = m.to_place)
         """,
-        new { asOf = Dates.Text(asOf), oldest = Dates.Text(oldest), periodDays });
+        new { asOf = Dates.Text(asOf), oldest = Dates.Text(oldest), periodDays }, buffered: false);
 
-    private static DemandSeries ToSeries(FirstRow first, LocalDate asOf, LocalDate oldest, int periodDays, IEnumerable<UseRow> uses)
+    private static long[] Periods(FirstRow first, LocalDate asOf, LocalDate oldest, int periodDays)
     {
         var from = Days.Read(first.Date) is var day && day > oldest ? day : oldest;
-        var periods = new long[Period.DaysBetween(from, asOf) / periodDays + 1];
-        foreach (var use in uses.Where(use => use.Ago < periods.Length))
-            periods[^((int)use.Ago + 1)] = use.Quantity;
-        return new(first.Item, periodDays, asOf, periods);
+        return new long[Period.DaysBetween(from, asOf) / periodDays + 1];
     }
 
     internal sealed record DeliveryRow(string Item, string OrderedOn, string CameOn);
 
     internal sealed record PriceRow(string Item, string Date, long Price, string? Rate);
 
-    internal sealed record FirstRow(string Item, string Date);
+    internal sealed record FirstRow(long ItemId, string Item, string Date);
 
-    internal sealed record UseRow(string Item, long Ago, long Quantity);
+    internal sealed record UseRow(long ItemId, long Ago, long Quantity);
 }

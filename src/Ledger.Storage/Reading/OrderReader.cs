@@ -25,7 +25,15 @@ internal sealed class OrderReader(SqliteConnection connection)
     private IEnumerable<LineRow> Lines(string asOf) => connection.Query<LineRow>(
         """
         SELECT o.entry_id AS OrderId, o.code AS Code, e.date AS PlacedOn, o.supplier AS Supplier, o.prepaid AS Prepaid, i.code AS Item,
-            l.packs AS Packs, l.quantity AS Quantity, l.price AS Price,
+            coalesce((SELECT c.packs FROM order_line_change c CROSS JOIN standing_entry s ON s.id = c.entry_id
+                WHERE c.order_id = l.order_id AND c.item_id = l.item_id AND s.date <= @asOf AND c.packs IS NOT NULL
+                ORDER BY c.entry_id DESC LIMIT 1), l.packs) AS Packs,
+            coalesce((SELECT c.quantity FROM order_line_change c CROSS JOIN standing_entry s ON s.id = c.entry_id
+                WHERE c.order_id = l.order_id AND c.item_id = l.item_id AND s.date <= @asOf AND c.quantity IS NOT NULL
+                ORDER BY c.entry_id DESC LIMIT 1), l.quantity) AS Quantity,
+            coalesce((SELECT c.price FROM order_line_change c CROSS JOIN standing_entry s ON s.id = c.entry_id
+                WHERE c.order_id = l.order_id AND c.item_id = l.item_id AND s.date <= @asOf AND c.price IS NOT NULL
+                ORDER BY c.entry_id DESC LIMIT 1), l.price) AS Price,
             coalesce((SELECT c.expected_on FROM order_line_change c CROSS JOIN standing_entry s ON s.id = c.entry_id
                 WHERE c.order_id = l.order_id AND c.item_id = l.item_id AND s.date <= @asOf AND c.expected_on IS NOT NULL
                 ORDER BY c.entry_id DESC LIMIT 1), l.expected_on) AS ExpectedOn,

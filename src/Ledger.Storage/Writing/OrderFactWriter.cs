@@ -22,15 +22,16 @@ internal sealed class OrderFactWriter(SqliteConnection connection, long entry)
 
     public void Write(OrderLineChanged changed) => connection.Execute(
         """
-        INSERT INTO order_line_change (entry_id, order_id, item_id, expected_on, back_ordered, cancelled)
-        SELECT @entry, o.entry_id, i.id, @ExpectedOn, @BackOrdered, @Cancelled
+        INSERT INTO order_line_change (entry_id, order_id, item_id, expected_on, back_ordered, cancelled, packs, quantity, price)
+        SELECT @entry, o.entry_id, i.id, @ExpectedOn, @BackOrdered, @Cancelled, @Packs, @Quantity, @Price
         FROM purchase_order o JOIN standing_entry e ON e.id = o.entry_id JOIN item i ON i.code = @Item WHERE o.code = @Order
         """,
         new
         {
             entry, changed.Order, changed.Item, ExpectedOn = TextOf(changed.ExpectedOn),
             BackOrdered = changed.IsBackOrdered is { } isBackOrdered ? isBackOrdered ? 1 : 0 : (int?)null,
-            Cancelled = changed.IsCancelled ? 1 : 0,
+            Cancelled = changed.IsCancelled ? 1 : 0, changed.Ordered?.Packs, Quantity = changed.Ordered?.Hold.Base,
+            Price = changed.Price?.Millionths,
         });
 
     public void Write(OrderDelivered delivered) => connection.Execute(

@@ -1,5 +1,6 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 
 namespace Ledger.Terminal.Forms;
@@ -20,9 +21,9 @@ internal sealed class ReceiptForm : FormModel
         };
         Item.Offer(item);
         Order = OpenOrders.Field(ledger, item, "The order that this delivers, whole or in part; empty for none.");
-        Packs.Offer("1");
         Rows = [[Date, Item, Packs], [Price, Discount], [Shipping, Duty], [Currency, Rate], [Batch, Expires, Storage], [Order], [Note]];
         OfferLast();
+        OfferOrdered();
     }
 
     public override string Title => "Receipt";
@@ -68,10 +69,13 @@ internal sealed class ReceiptForm : FormModel
 
     public override void Edited(FormField field)
     {
+        if (field == Order)
+            OfferOrdered();
         if (field != Item)
             return;
         OfferLast();
         Order.Offer(_holdings.Orders.LinesOf(Item.Text).Select(found => found.Order.Code).FirstOrDefault());
+        OfferOrdered();
     }
 
     protected override Entry Read(Answers answers) => new Receipt
@@ -100,6 +104,15 @@ internal sealed class ReceiptForm : FormModel
             return;
         Storage.Offer(lot.Storage);
         Price.Offer(lot.Cost.PartOf(item.Pack.Base, lot.Quantity.Base).Rounded());
+    }
+
+    /// <summary>What is still to come of the order, at its price.</summary>
+    private void OfferOrdered()
+    {
+        var line = _holdings.Orders.Order(Order.Text)?.LineOf(Item.Text) is { IsOpen: true } open ? open : null;
+        Packs.Offer(line is null ? "1" : Scaled.ToText(line.OutstandingPacks, 6));
+        if (line is { Price.Millionths: > 0 })
+            Price.Offer(line.Price.Rounded());
     }
 
     private Lot? LastLot(Item item) =>

@@ -1,5 +1,6 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
+using Ledger.Core.Notices;
 using Ledger.Core.Reordering;
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Tables;
@@ -21,12 +22,14 @@ internal static class ReorderBlocks
         var style = holdings.Settings.Style;
         return Block.Facts($"{reading.Item.Code}: {Advice(reading)}", [
             ("Because", reading.Basis),
-            ("Can use", reading.Available.ToText(style)),
+            ("Can use", reading.Available.ToText(style) + Cover(reading)),
+            ("Enough for", Prospect.BatchesOf(reading.Item, holdings)),
             ("On order", reading.Incoming.IsZero ? null : reading.Incoming.ToText(style)),
             ("Planned", reading.Reserved.IsZero ? null : reading.Reserved.ToText(style)),
             ("Order at", reading.ReorderPoint.ToText(style)),
-            ("Of it safety", reading.SafetyStock?.ToText(style)),
+            ("Safety part", reading.SafetyStock?.ToText(style)),
             ("Textbook", reading.NormalReorderPoint is { } point ? $"{point.ToText(style)} by the normal distribution" : null),
+            ("Delivery", Delivery(reading)),
             ("Runs out", reading.RunsOutOn is { } day ? $"{Dates.Text(day)}, {Words.Away(Period.DaysBetween(reading.Today, day))}" : null),
             ("Price", reading.PriceRise is { } rise ? $"{rise.PercentText} more from {Dates.Text(rise.From)}{Before(reading)}" : null),
         ]);
@@ -59,6 +62,23 @@ internal static class ReorderBlocks
         { IsNow: true } now => $"order {Words.Count(now.Packs, "pack")} now",
         var later => $"order {Words.Count(later.Packs, "pack")} by {Dates.Text(later.OrderBy)}",
     };
+
+    /// <summary>The delivery time that is reckoned with, beside what was entered and what was seen.</summary>
+    private static string Delivery(ReorderReading reading)
+    {
+        var (lead, seen) = (reading.LeadTime, reading.LeadTime.Observed);
+        var range = seen.Count == 0 ? "" : seen.Min() == seen.Max() ? Words.Count(seen.Min(), "day") : $"{seen.Min()} to {seen.Max()} days";
+        return lead.Source switch
+        {
+            LeadTimeSource.Observed => $"{Words.Count(lead.Days, "day")}, the mean of {seen.Count} deliveries that took {range}"
+                + (reading.Item.LeadTimeDays is { } entered ? $"; entered: {Words.Count(entered, "day")}" : ""),
+            _ => $"{Words.Count(lead.Days, "day")}, {(lead.Source == LeadTimeSource.Entered ? "as entered" : "assumed")}"
+                + (seen.Count == 0 ? "" : $"; seen: {range}{(seen.Count == 1 ? "" : $" in {seen.Count} deliveries")}"),
+        };
+    }
+
+    private static string Cover(ReorderReading reading) =>
+        reading.MonthsOfCover is { } months ? $", {Scaled.ToText(months, 1)} months at the usual rate" : "";
 
     private static string Before(ReorderReading reading) => reading.Suggestion is { PacksBeforeRise: > 0 and var packs }
         ? $"; {Words.Count(packs, "pack")} before that carry you through the year after" : "";

@@ -43,9 +43,12 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
     [
         ScreenKey.OnRow('O', "Order", "places an order for the selected item", row => new OrderForm(Ledger, _readings[row])),
         ScreenKey.OnRow('R', "Receipt", "records a delivery of the selected item", row => new ReceiptForm(Ledger, IdOf(row))),
-        ScreenKey.OnRow('N', "News", "records what the supplier says: a new day, a back-order", row =>
+        ScreenKey.OnRow('N', "News", "records what is new of an order: its day, packs, price", row =>
             new OrderNewsForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('X', "Cancel", "cancels what has not come", row => new OrderCancellationForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('T', "Terms", "sets how it is ordered: a yearly window, how long an order lasts, what it costs", row =>
+            new OrderTermsForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('A', "Price", "records an announced price rise", row => new PriceRiseForm(Ledger, IdOf(row))),
     ];
 
     /// <inheritdoc/>

@@ -1,6 +1,7 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
+using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Tables;
@@ -16,6 +17,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
 
     private Holdings _holdings = new(ledger.Today);
     private IReadOnlyList<ShelfReading> _items = [];
+    private IReadOnlyDictionary<string, Quantity> _reserved = new Dictionary<string, Quantity>();
 
     /// <inheritdoc/>
     public override string Name => "Shelf";
@@ -60,6 +62,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     {
         _holdings = Ledger.HoldingsOn(Today);
         _items = [.. _holdings.Items.Select(item => new ShelfReading(item, _holdings.ContainersOf(item.Code), Today))];
+        _reserved = KnownDemand.Reserved(_holdings);
     }
 
     /// <inheritdoc/>
@@ -83,7 +86,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
     [
-        ShelfBlocks.Facts(_items[row], _holdings),
+        ShelfBlocks.Facts(_items[row], _reserved.TryGetValue(IdOf(row), out var reserved) ? reserved : null, _holdings),
         ShelfBlocks.History(Ledger.MovesOf(IdOf(row), Today, MovesRead), _items[row].Item, _holdings),
     ];
 

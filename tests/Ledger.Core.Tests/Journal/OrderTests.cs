@@ -44,6 +44,28 @@ public sealed class OrderTests
     }
 
     [Fact]
+    public void Packs_and_price_of_a_line_can_change_until_it_has_come()
+    {
+        var ledger = Shelves.Stocked();
+        ledger.Post("order line=pan100:2:186 line=syrup:1");
+        Assert.Equal(
+            "order A1 waits for pan100, syrup; say of which the packs or the price are new", ledger.Refuse("order-change packs=3").Sentence);
+        Assert.Equal(
+            "order A1: pan100 3 packs instead of 2, a pack costs 191.50 instead of 186.00",
+            ledger.Post("order-change item=pan100 packs=3 price=191.50").Summary);
+        Assert.Equal(("75 sheets", 3, Money.Of(191.50m)), (Incoming(ledger, "pan100"), Line(ledger).Packs, Line(ledger).Price));
+        var came = ledger.Post("receipt item=pan100 packs=2 order=A1");
+        Assert.Contains(new Effect("pan100 on order", "75 sheets", "25 sheets"), came.Effects);
+        Assert.Equal(
+            "50 sheets of pan100 have come of order A1 already; to have no more of it, cancel the rest",
+            ledger.Refuse("order-change item=pan100 packs=2").Sentence);
+        Assert.Equal(
+            [new("pan100 on order", "25 sheets", "50 sheets"), new("pan100 expected", "-", "2026-04-01")],
+            ledger.Post("order-change item=pan100 packs=4 expected=2026-04-01").Effects);
+        Assert.Equal(("50 sheets", "part delivered"), (Incoming(ledger, "pan100"), Line(ledger).State(Some.Today)));
+    }
+
+    [Fact]
     public void Cancelling_takes_back_what_has_not_come()
     {
         var ledger = Shelves.Stocked();
@@ -103,7 +125,9 @@ public sealed class OrderTests
     [InlineData("order order=A2 line=pan100:0", "the packs of pan100 must be from 1 to 10000, not 0")]
     [InlineData("order order=A2 line=pan100:1 line=PAN100:2", "order A2 names an item twice; put its packs together")]
     [InlineData("order order=A2 line=pan100:1 expected=2026-03-01", "pan100 cannot be expected before the order of 2026-03-15")]
-    [InlineData("order-change", "say what is new: the day it is expected, or that it is back-ordered")]
+    [InlineData("order-change", "say what is new: the day it is expected, that it is back-ordered, how many packs, or the price of a pack")]
+    [InlineData("order-change packs=0", "the packs of pan100 must be from 1 to 10000, not 0")]
+    [InlineData("order-change price=-1", "the price of pan100 cannot be negative: -1.00")]
     [InlineData("order-change order=A9 back=yes", "no order \"A9\" is open; open: A1")]
     [InlineData("order-change item=syrup back=yes", "order A1 waits for no syrup; still to come: pan100")]
     [InlineData("order-change expected=2026-01-01", "order A1 was placed on 2026-03-01; it cannot be expected before")]

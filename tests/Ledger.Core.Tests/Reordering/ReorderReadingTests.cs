@@ -1,22 +1,19 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Notices;
 using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
 using NodaTime;
+using static Ledger.Core.Tests.Reordering.Pan100;
 
 namespace Ledger.Core.Tests.Reordering;
 
 /// <summary>Readings over a stock of 50 sheets in two boxes, with the uses given week by week.</summary>
 public sealed class ReorderReadingTests
 {
-    private static readonly long[] _fourEverySecondWeek = [.. Enumerable.Range(0, 40).Select(week => week % 2 == 1 ? 4L : 0)];
-
     [Fact]
     public void Enough_stock_is_ordered_later_and_says_when_it_runs_out()
     {
-        var reading = Read(_fourEverySecondWeek);
+        var reading = Read(FourEverySecondWeek);
         Assert.Equal("50 sheets", reading.Available.ToString());
         Assert.Equal(("8 sheets", false), (reading.ReorderPoint.ToString(), reading.IsDue));
         Assert.Equal(DemandPattern.Intermittent, reading.Pattern);
@@ -31,19 +28,19 @@ public sealed class ReorderReadingTests
     [Fact]
     public void Stock_down_to_the_reorder_point_is_ordered_now()
     {
-        var reading = Read(_fourEverySecondWeek, ledger => ledger.Post("discard what=pan100 quantity=42sheet"));
+        var reading = Read(FourEverySecondWeek, ledger => ledger.Post("discard what=pan100 quantity=42sheet"));
         Assert.True(reading.IsDue);
         Assert.Equal((Some.Today, true), (reading.Suggestion!.OrderBy, reading.Suggestion.IsNow));
     }
 
     [Fact]
     public void One_sheet_above_the_reorder_point_is_not() =>
-        Assert.False(Read(_fourEverySecondWeek, ledger => ledger.Post("discard what=pan100 quantity=41sheet")).IsDue);
+        Assert.False(Read(FourEverySecondWeek, ledger => ledger.Post("discard what=pan100 quantity=41sheet")).IsDue);
 
     [Fact]
     public void What_is_on_order_counts_as_incoming_and_not_as_stock()
     {
-        var reading = Read(_fourEverySecondWeek, ledger =>
+        var reading = Read(FourEverySecondWeek, ledger =>
         {
             ledger.Post("discard what=pan100 quantity=45sheet");
             ledger.Post("order line=pan100:1 expected=2026-04-01");
@@ -55,7 +52,7 @@ public sealed class ReorderReadingTests
     [Fact]
     public void A_late_order_is_expected_a_lead_time_from_today()
     {
-        var reading = Read(_fourEverySecondWeek, ledger =>
+        var reading = Read(FourEverySecondWeek, ledger =>
         {
             ledger.Post("discard what=pan100 quantity=48sheet");
             ledger.Post("order line=pan100:1 date=2026-02-01 expected=2026-02-20");
@@ -65,25 +62,17 @@ public sealed class ReorderReadingTests
     }
 
     [Fact]
-    public void What_is_planned_is_set_aside()
-    {
-        var reading = Read(_fourEverySecondWeek, known: [new("pan100", Some.Today.PlusDays(10), Sheets(44)), new("pan100", Some.Today.PlusDays(60), Sheets(6))]);
-        Assert.Equal(("44 sheets", true), (reading.Reserved.ToString(), reading.IsDue));
-        Assert.Equal(Some.Today.PlusDays(60), reading.RunsOutOn);
-    }
-
-    [Fact]
     public void Stock_that_expires_before_its_turn_does_not_count()
     {
         // Good for 27 more days: 28 days with today, 28 ÷ 7 × 1.9 = 7.6 sheets.
-        var reading = Read(_fourEverySecondWeek, expires: Some.Today.PlusDays(27));
+        var reading = Read(FourEverySecondWeek, expires: Some.Today.PlusDays(27));
         Assert.Equal("7 sheets", reading.Available.ToString());
         Assert.Contains("not counted: 43 sheets that will be past the date before its turn comes", reading.Basis, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Stock_past_its_date_does_not_count() =>
-        Assert.Equal("0 sheets", Read(_fourEverySecondWeek, expires: Some.Today.PlusDays(-1)).Available.ToString());
+        Assert.Equal("0 sheets", Read(FourEverySecondWeek, expires: Some.Today.PlusDays(-1)).Available.ToString());
 
     [Fact]
     public void Too_little_history_says_so_and_takes_the_minimum()
@@ -105,7 +94,7 @@ public sealed class ReorderReadingTests
     [Fact]
     public void The_users_minimum_holds_where_it_is_higher()
     {
-        var reading = Read(_fourEverySecondWeek, minimum: 25);
+        var reading = Read(FourEverySecondWeek, minimum: 25);
         Assert.Equal("25 sheets", reading.ReorderPoint.ToString());
         Assert.EndsWith("your minimum of 25 sheets is higher and decides.", reading.Basis, StringComparison.Ordinal);
     }
@@ -114,7 +103,7 @@ public sealed class ReorderReadingTests
     public void An_order_lasts_as_long_as_the_user_wants()
     {
         // Due at 8: up to 8 and a year's use of 98.8 is 98.8 more, four boxes.
-        var reading = Read(_fourEverySecondWeek, ledger =>
+        var reading = Read(FourEverySecondWeek, ledger =>
         {
             ledger.Post("discard what=pan100 quantity=42sheet");
             ledger.Post(Terms(OrderTerms.None("pan100") with { CoverDays = 364 }));
@@ -126,7 +115,7 @@ public sealed class ReorderReadingTests
     public void An_order_is_of_the_economic_size_where_its_costs_are_known()
     {
         // D 99.07 a year, an order 20, keeping 10 % of 6.48 a sheet: √(2 × 99.07 × 20 ÷ 0.648) = 78.2 sheets.
-        var reading = Read(_fourEverySecondWeek, ledger =>
+        var reading = Read(FourEverySecondWeek, ledger =>
         {
             ledger.Post("discard what=pan100 quantity=42sheet");
             ledger.Post(Terms(OrderTerms.None("pan100") with { OrderCost = Money.Of(20), HoldingThousandths = 100 }));
@@ -137,7 +126,7 @@ public sealed class ReorderReadingTests
     [Fact]
     public void A_yearly_window_is_waited_for_and_lasts_until_the_next()
     {
-        var reading = Read(_fourEverySecondWeek, ledger =>
+        var reading = Read(FourEverySecondWeek, ledger =>
             ledger.Post(Terms(OrderTerms.None("pan100") with { WindowOpens = new(5, 1), WindowCloses = new(5, 31) })));
         Assert.Equal(new LocalDate(2026, 5, 1), reading.Suggestion!.OpensOn);
         Assert.Equal(new LocalDate(2026, 5, 31), reading.Suggestion.OrderBy); // it would be due in August, when nothing can be ordered
@@ -146,7 +135,7 @@ public sealed class ReorderReadingTests
 
     [Fact]
     public void Packs_that_could_not_be_used_in_their_life_are_not_suggested() => Assert.Equal(1, Read(
-        _fourEverySecondWeek,
+        FourEverySecondWeek,
         ledger =>
         {
             ledger.Post("discard what=pan100 quantity=42sheet");
@@ -157,7 +146,7 @@ public sealed class ReorderReadingTests
     [Fact]
     public void A_price_rise_says_what_to_buy_before_and_what_is_saved()
     {
-        var reading = Read(_fourEverySecondWeek, ledger => ledger.Post("price-rise item=pan100 from=2026-05-01 percent=6"));
+        var reading = Read(FourEverySecondWeek, ledger => ledger.Post("price-rise item=pan100 from=2026-05-01 percent=6"));
         Assert.Equal("6 %", reading.PriceRise!.PercentText);
         Assert.Equal(3, reading.Suggestion!.PacksBeforeRise); // 99.07 + 8 - (50 - 46 days' 12.5) = 69.6
         Assert.Equal(Money.Of(3 * 162 * 0.06m), reading.Suggestion.Saved);
@@ -170,16 +159,23 @@ public sealed class ReorderReadingTests
         ledger.Post("discard what=pan100 quantity=48sheet");
         ledger.Post("order line=pan100:1 from=the_shop date=2026-02-01 expected=2026-02-20");
         ledger.Post("price-rise item=pan100 from=2026-05-01 percent=6");
-        var readings = ReorderReading.Of(ledger.Holdings, new Uses(_fourEverySecondWeek), []);
+        var readings = ReorderReading.Of(ledger.Holdings, new Uses(FourEverySecondWeek), []);
         var notices = TodayReading.Of(ledger.Holdings, readings);
         Assert.Contains(notices, notice => notice is { Kind: NoticeKind.OrderLate, By: { } by } && by == new LocalDate(2026, 2, 20)
             && notice.Text == "order A1: 25 sheets of pan100 are 23 days late");
         Assert.Contains(notices, notice => notice.Kind == NoticeKind.PriceRise && notice.By == new LocalDate(2026, 4, 30));
         Assert.DoesNotContain(notices, notice => notice.Kind == NoticeKind.OrderDue); // 2 + 25 on order are more than 8
         ledger.Post("order-cancellation reason=too_late");
-        notices = TodayReading.Of(ledger.Holdings, ReorderReading.Of(ledger.Holdings, new Uses(_fourEverySecondWeek), []));
+        notices = TodayReading.Of(ledger.Holdings, ReorderReading.Of(ledger.Holdings, new Uses(FourEverySecondWeek), []));
         var due = Assert.Single(notices, notice => notice.Kind == NoticeKind.OrderDue);
         Assert.Equal((Severity.Act, "order pan100 now", "order 1 pack of Corvane pan100 now; it takes 14 days"), (due.Severity, due.Text, due.Step));
+    }
+
+    [Fact]
+    public void Months_of_cover_follow_the_usual_use()
+    {
+        Assert.Equal(6.0m, Read(FourEverySecondWeek).MonthsOfCover); // 50 ÷ (1.9 ÷ 7 × 30.4375) = 6.05
+        Assert.Null(Read([0, 0, 4]).MonthsOfCover);
     }
 
     [Fact]
@@ -188,43 +184,9 @@ public sealed class ReorderReadingTests
         var ledger = Stocked(null, Some.Today.PlusDays(400), null, _ => { });
         ledger.Post("order line=pan100:1 expected=2026-04-01");
         ledger.Post("price-rise item=pan100 from=2026-05-01 percent=6");
-        var reminders = Reminders.Of(ledger.Holdings, ReorderReading.Of(ledger.Holdings, new Uses(_fourEverySecondWeek), []));
+        var reminders = Reminders.Of(ledger.Holdings, ReorderReading.Of(ledger.Holdings, new Uses(FourEverySecondWeek), []));
         Assert.Equal(
             ["delivery A1/pan100", "price-rise pan100", "order-by pan100", "good-until pan100/1", "good-until pan100/2"],
             reminders.Select(reminder => $"{reminder.Kind.Name()} {reminder.Subject}"));
-    }
-
-    private static ReorderReading Read(
-        long[] uses, Action<InMemoryLedger>? more = null, long? minimum = null, LocalDate? expires = null, KeepingLimits? keeping = null,
-        IReadOnlyList<KnownDemand>? known = null)
-    {
-        var ledger = Stocked(minimum, expires, keeping, more ?? (_ => { }));
-        return ReorderReading.Of(ledger.Holdings, new Uses(uses), known ?? []).Single();
-    }
-
-    private static InMemoryLedger Stocked(long? minimum, LocalDate? expires, KeepingLimits? keeping, Action<InMemoryLedger> more)
-    {
-        var ledger = new InMemoryLedger();
-        ledger.Post(Some.Definition(Some.Film() with
-        {
-            LeadTimeDays = 14, ServiceLevel = 0.95m, MinimumOnHand = minimum is { } least ? Sheets(least) : null, Keeping = keeping ?? KeepingLimits.None,
-        }));
-        ledger.Post($"receipt item=pan100 packs=2 price=162 date=2026-01-10{(expires is { } day ? $" expires={Dates.Text(day)}" : "")}");
-        more(ledger);
-        return ledger;
-    }
-
-    private static OrderTermsSetting Terms(OrderTerms terms) => new() { Key = Some.Key(), Date = Some.Today, Terms = terms };
-
-    private static Quantity Sheets(long sheets) => new(sheets, Unit.Sheet);
-
-    /// <summary>A past of pan100 alone.</summary>
-    private sealed class Uses(long[] uses) : IDemandRecord
-    {
-        public IReadOnlyList<DemandSeries> Demand(LocalDate asOf, int periodDays) => [new("pan100", periodDays, asOf, uses)];
-
-        public IReadOnlyList<DeliveryTime> DeliveryTimes(LocalDate asOf) => [];
-
-        public IReadOnlyList<LastPrice> LastPrices(LocalDate asOf) => [new("pan100", Some.Earlier, Money.Of(162))];
     }
 }

@@ -47,6 +47,7 @@ internal static class EntryText
             {
                 Key = key, Date = date, Note = note, Order = fields.Text("order") ?? "A1", Item = fields.Text("item"),
                 ExpectedOn = fields.Date("expected"), IsBackOrdered = fields.Text("back") is { } back ? back == "yes" : null,
+                Packs = (int?)fields.Number("packs"), Price = fields.Text("price") is null ? null : fields.Money("price"),
             },
             "order-cancellation" => new OrderCancellation
             {

@@ -32,6 +32,26 @@ public sealed class OrderFileTests
         Assert.Equal(column, Csv.Problem("orders", $"order,date,item,packs,back_ordered\n{row}\n").Column);
 
     [Fact]
+    public void A_change_of_an_order_says_what_is_new_and_leaves_the_rest()
+    {
+        var change = Csv.One<OrderChange>(
+            "order_changes", "date,order,item,expected,back_ordered,packs,price\n2026-02-01,spring,pan,,no,3,191.50\n");
+        Assert.Equal(
+            ("spring", "pan", null, false, 3, Money.Of(191.50m)),
+            (change.Order, change.Item, change.ExpectedOn, change.IsBackOrdered, change.Packs, change.Price));
+        var day = Csv.One<OrderChange>("order_changes", "date,order,expected\n2026-02-01,spring,2026-04-24\n");
+        Assert.Equal((null, new(2026, 4, 24), null, null, null), (day.Item, day.ExpectedOn, day.IsBackOrdered, day.Packs, day.Price));
+    }
+
+    [Fact]
+    public void A_row_with_a_reason_cancels_what_has_not_come()
+    {
+        var cancelled = Csv.One<OrderCancellation>("order_changes", "date,order,item,cancelled\n2026-02-01,spring,pan,no longer made\n");
+        Assert.Equal(("spring", "pan", "no longer made"), (cancelled.Order, cancelled.Item, cancelled.Reason));
+        Assert.Equal("packs", Csv.Problem("order_changes", "date,order,packs,cancelled\n2026-02-01,spring,3,too late\n").Column);
+    }
+
+    [Fact]
     public void A_purchase_names_its_order() =>
         Assert.Equal("spring", Csv.One<Receipt>("purchases", "date,item,packs,order\n2026-03-06,pan,1,spring\n").Order);
 

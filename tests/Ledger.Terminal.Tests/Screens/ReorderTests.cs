@@ -1,5 +1,7 @@
+using Ledger.Core.Journal;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
+using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Tests.Fakes;
 using NodaTime;
@@ -34,6 +36,55 @@ public sealed class ReorderTests : IDisposable
     }
 
     [Fact]
+    public void What_the_supplier_says_and_how_an_item_is_ordered_are_a_key_away()
+    {
+        using var ledger = Demo();
+        using var screen = new Screen(ledger, 120, 40);
+        screen.Type("8").Type("t").Type("90").Press(Key.F8);
+        Assert.Equal(90, ledger.HoldingsOn(ledger.Today).Orders.Terms("syrup").CoverDays);
+        screen.Type("a").Type("6.5").Press(Key.Tab).Type("2026-06-01").Press(Key.F8);
+        Assert.Contains(new("syrup", new(2026, 6, 1), 65), ledger.HoldingsOn(ledger.Today).Orders.PriceRises);
+    }
+
+    [Fact]
+    public void An_order_gets_other_packs_and_its_receipt_is_offered_them()
+    {
+        using var ledger = Demo();
+        var form = new OrderNewsForm(ledger, "pan100");
+        Assert.Equal("spring-film", form.Order.Text);
+        form.Packs.Type("4");
+        form.Price.Type("190");
+        Assert.IsType<Posted>(ledger.Post(Assert.IsType<Ready>(form.Judge()).Entry));
+        var receipt = new ReceiptForm(ledger, "pan100");
+        Assert.Equal(("spring-film", "3", "190.00"), (receipt.Order.Text, receipt.Packs.Text, receipt.Price.Text));
+        receipt.Order.Type("");
+        receipt.Edited(receipt.Order);
+        Assert.Equal("1", receipt.Packs.Text);
+    }
+
+    [Fact]
+    public void A_narrow_chart_is_low_and_names_its_marks()
+    {
+        var chart = new StockChart([8, 6, null, 4], [4, 2, 0, 8], 2, [3], level => $"{level:0}");
+        Assert.Equal(
+        [
+            "8 |#      o",
+            "  |#      o",
+            "  |##     o",
+            "  |## #o  o",
+            "2 |##-#oo-o",
+            "0 +----....",
+            "    now   ^",
+            "# was  o expected  - order  ^ comes",
+        ], chart.Lines(36));
+    }
+
+    [Fact]
+    public void The_level_at_the_top_is_the_highest_that_is_shown() => Assert.StartsWith(
+        "12 |", new StockChart([99, .. Enumerable.Repeat<decimal?>(12, 20)], [6], 2, [], level => $"{level:0}").Lines(16).First(),
+        StringComparison.Ordinal);
+
+    [Fact]
     public void A_chart_shows_the_past_the_level_to_order_at_and_deliveries()
     {
         var chart = new StockChart([8, 6, null, 4], [4, 2, 0, 8], 2, [3], level => $"{level:0}");
@@ -48,8 +99,9 @@ public sealed class ReorderTests : IDisposable
             "2 |##-#oo-o",
             "  |## #oo o",
             "0 +----....",
-            "          ^",
-        ], chart.Lines(20));
+            "    now   ^",
+            "# was  o expected  - order  ^ comes",
+        ], chart.Lines(60));
     }
 
     private LedgerFile Demo()

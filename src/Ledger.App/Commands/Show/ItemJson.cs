@@ -16,8 +16,9 @@ internal static class ItemJson
         json.WriteQuantity("onHand", shelf.OnHand);
         json.WriteQuantity("usable", shelf.Usable);
         json.WriteQuantity("expired", shelf.Expired);
-        json.WriteQuantity("incoming", view.Holdings.Orders.Incoming(shelf.Item));
-        json.WriteQuantity("reserved", shelf.Item.Of(0));
+        var ahead = new StockAhead(view);
+        json.WriteQuantity("incoming", ahead.Incoming(shelf.Item));
+        json.WriteQuantity("reserved", ahead.Reserved(shelf.Item));
         json.WriteMoney("value", shelf.Value, view.Currency);
         json.WriteStartArray("values");
         foreach (var (formula, value) in shown.Values)

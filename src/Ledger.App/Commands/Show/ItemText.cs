@@ -31,6 +31,8 @@ internal static class ItemText
     private static void WriteStock(ItemShown shown, View view, TextWriter output)
     {
         var shelf = shown.Shelf;
+        if (string.Join(", ", new StockAhead(view).InWords(shelf.Item)) is { Length: > 0 } ahead)
+            output.WriteLine(ahead);
         if (shelf.Containers.Count == 0)
         {
             output.WriteLine("Nothing of it is on hand.");

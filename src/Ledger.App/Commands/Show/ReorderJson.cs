@@ -25,6 +25,7 @@ internal static class ReorderJson
             LeadTimeSource.Observed => "observed",
             _ => "assumed",
         });
+        json.WriteFigure("enteredLeadTimeDays", reading.Item.LeadTimeDays);
         json.WriteStartArray("observedLeadTimes");
         foreach (var days in reading.LeadTime.Observed)
             json.WriteNumberValue(days);
@@ -36,6 +37,7 @@ internal static class ReorderJson
         json.WriteQuantity("normalReorderPoint", reading.NormalReorderPoint);
         json.WriteQuantity("onHand", reading.OnHand);
         json.WriteQuantity("available", reading.Available);
+        json.WriteFigure("monthsOfCover", reading.MonthsOfCover);
         json.WriteQuantity("incoming", reading.Incoming);
         json.WriteQuantity("reserved", reading.Reserved);
         json.WriteDate("runsOutOn", reading.RunsOutOn);

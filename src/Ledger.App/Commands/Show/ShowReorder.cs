@@ -3,6 +3,7 @@ using System.Text.Json;
 using Ledger.App.Output;
 using Ledger.App.Wiring;
 using Ledger.Core.Measures;
+using Ledger.Core.Notices;
 using Ledger.Core.Reordering;
 
 namespace Ledger.App.Commands.Show;
@@ -44,7 +45,7 @@ internal sealed class ShowReorder(Workbench bench)
         foreach (var reading in readings)
         {
             output.WriteLine();
-            output.WriteProse($"{reading.Item.Code}: {reading.Basis}", view.Width);
+            output.WriteProse($"{reading.Item.Code}: {reading.Basis}{Cover(reading, view)}", view.Width);
         }
 
         WriteOrders(view, output);
@@ -67,6 +68,10 @@ internal sealed class ShowReorder(Workbench bench)
         { IsNow: true } now => $"{Packs(now.Packs)} NOW",
         var later => $"{Packs(later.Packs)} by {Dates.Text(later.OrderBy)}",
     };
+
+    private static string Cover(ReorderReading reading, View view) => reading.MonthsOfCover is not { } months ? ""
+        : $" {reading.Available.ToText(view.Style)} last {Scaled.ToText(months, 1)} months at this rate"
+            + $"{(Prospect.BatchesOf(reading.Item, view.Holdings) is { Length: > 0 } batches ? $", and are enough for {batches}" : "")}.";
 
     private static string Packs(long packs) => packs == 1 ? "1 pack" : $"{packs} packs";
 

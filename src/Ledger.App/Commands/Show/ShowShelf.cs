@@ -28,11 +28,12 @@ internal sealed class ShowShelf(Workbench bench)
         var items = new TextTable(
             Column.Left("item"), Column.Right("on hand"), Column.Right("still good"), Column.Right("value"), Column.Left("name"));
         var containers = ContainerText.Table();
+        var ahead = new StockAhead(view);
         foreach (var reading in shelf)
         {
             items.Add(
                 reading.Item.Code, reading.OnHand.ToText(view.Style), reading.Usable.ToText(view.Style), reading.Value.Rounded(),
-                reading.Item.Name + (reading.IsBelowMinimum ? " (below your minimum)" : "") + OnOrder(reading, view));
+                reading.Item.Name + Remarks(reading, ahead));
             foreach (var container in reading.Containers)
                 ContainerText.Add(containers, container, view);
         }
@@ -46,11 +47,15 @@ internal sealed class ShowShelf(Workbench bench)
         containers.WriteTo(output, view.Width);
     }
 
-    private static string OnOrder(ShelfReading reading, View view) =>
-        view.Holdings.Orders.Incoming(reading.Item) is { IsZero: false } incoming ? $" ({incoming.ToText(view.Style)} on order)" : "";
+    private static string Remarks(ShelfReading reading, StockAhead ahead)
+    {
+        var remarks = string.Join(", ", (reading.IsBelowMinimum ? ["below your minimum"] : (string[])[]).Concat(ahead.InWords(reading.Item)));
+        return remarks.Length == 0 ? "" : $" ({remarks})";
+    }
 
     protected override void WriteJson(IReadOnlyList<ShelfReading> shelf, View view, Utf8JsonWriter json)
     {
+        var ahead = new StockAhead(view);
         json.WriteDate("asOf", view.AsOf);
         json.WriteStartArray("items");
         foreach (var reading in shelf)
@@ -62,8 +67,8 @@ internal sealed class ShowShelf(Workbench bench)
             json.WriteQuantity("onHand", reading.OnHand);
             json.WriteQuantity("usable", reading.Usable);
             json.WriteQuantity("expired", reading.Expired);
-            json.WriteQuantity("incoming", view.Holdings.Orders.Incoming(reading.Item));
-            json.WriteQuantity("reserved", reading.Item.Of(0));
+            json.WriteQuantity("incoming", ahead.Incoming(reading.Item));
+            json.WriteQuantity("reserved", ahead.Reserved(reading.Item));
             json.WriteMoney("value", reading.Value, view.Currency);
             json.WriteBoolean("belowMinimum", reading.IsBelowMinimum);
             ContainerText.Write(json, reading, view);

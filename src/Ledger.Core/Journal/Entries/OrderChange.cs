@@ -1,8 +1,9 @@
+using Ledger.Core.Measures;
 using NodaTime;
 
 namespace Ledger.Core.Journal.Entries;
 
-/// <summary>What the supplier says about an order: another day, or a back-order. What is null stays as it was.</summary>
+/// <summary>What becomes of an order before it comes: another day, a back-order, other packs or price. What is null stays as it was.</summary>
 public sealed record OrderChange : Entry
 {
     /// <summary>The order's name.</summary>
@@ -16,6 +17,12 @@ public sealed record OrderChange : Entry
 
     /// <summary>Whether it is back-ordered now.</summary>
     public bool? IsBackOrdered { get; init; }
+
+    /// <summary>How many packs are ordered now, those that have come counted in; for one line only.</summary>
+    public int? Packs { get; init; }
+
+    /// <summary>What a pack costs now; for one line only.</summary>
+    public Money? Price { get; init; }
 
     /// <inheritdoc/>
     public override string Kind => "order change";

@@ -4,7 +4,7 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Rules;
 
-/// <summary>Orders: placed, changed by what the supplier says, cancelled, and delivered by a receipt that names them.</summary>
+/// <summary>Orders: placed, changed before they come, cancelled, and delivered by a receipt that names them.</summary>
 internal static class OrderRules
 {
     private const int MostPacks = 10_000;
@@ -18,6 +18,8 @@ internal static class OrderRules
         var lines = placement.Lines.Select(line => ToLine(line, placement, draft)).ToList();
         Require.That(
             lines.Select(line => line.Item).Distinct().Count() == lines.Count, $"order {code} names an item twice; put its packs together");
+        foreach (var line in lines)
+            ShowIncoming(line.Item, line.Ordered, draft);
         draft.Add(new OrderPlaced(new(code, draft.Date, placement.Supplier.Trim(), placement.IsPrepaid, lines)));
         draft.Summary = $"order {code}: {string.Join(", ", lines.Select(Text))}"
             + $"{(placement.Supplier.Trim() is { Length: > 0 } from ? $" from {from}" : "")}{(placement.IsPrepaid ? ", prepaid" : "")}";
@@ -27,18 +29,25 @@ internal static class OrderRules
     {
         var order = Open(change.Order, draft);
         Require.That(
-            change.ExpectedOn is not null || change.IsBackOrdered is not null,
-                "say what is new: the day it is expected, or that it is back-ordered");
+            change.ExpectedOn is not null || change.IsBackOrdered is not null || change.Packs is not null || change.Price is not null,
+            "say what is new: the day it is expected, that it is back-ordered, how many packs, or the price of a pack");
         if (change.ExpectedOn is { } expected)
             Require.That(expected >= order.PlacedOn,
                 $"order {order.Code} was placed on {Dates.Text(order.PlacedOn)}; it cannot be expected before");
         var lines = Named(change.Item, order).ToList();
+        if (change.Packs is not null || change.Price is not null)
+            Require.That(
+                lines.Count == 1,
+                $"order {order.Code} waits for {string.Join(", ", lines.Select(line => line.Item))}; say of which the packs or the price are new");
+        Require.NotNegative(change.Price ?? Money.Zero, $"the price of {lines[0].Item}");
         foreach (var line in lines)
-            draft.Add(new OrderLineChanged(order.Code, line.Item, change.ExpectedOn, change.IsBackOrdered, IsCancelled: false));
+            Change(line, change, order, draft);
         string?[] news =
         [
             change.IsBackOrdered switch { true => "back-ordered", false => "no longer back-ordered", _ => null },
             change.ExpectedOn is { } day ? $"expected on {Dates.Text(day)}" : null,
+            change.Packs is { } now ? $"{now} {(now == 1 ? "pack" : "packs")} instead of {lines[0].Packs}" : null,
+            change.Price is { } cost ? $"a pack costs {cost.Rounded()} instead of {lines[0].Price.Rounded()}" : null,
         ];
         draft.Summary = $"order {order.Code}: {string.Join(", ", lines.Select(line => line.Item))} "
             + string.Join(", ", news.OfType<string>());
@@ -50,7 +59,11 @@ internal static class OrderRules
         var order = Open(cancellation.Order, draft);
         var lines = Named(cancellation.Item, order).ToList();
         foreach (var line in lines)
+        {
+            ShowIncoming(line.Item, line.Outstanding with { Base = -line.Outstanding.Base }, draft);
             draft.Add(new OrderLineChanged(order.Code, line.Item, null, null, IsCancelled: true));
+        }
+
         draft.Summary = $"cancelled of order {order.Code}: {string.Join(", ", lines.Select(line => Outstanding(line)))}: {reason}";
         if (order.IsPrepaid)
             draft.Remark($"order {order.Code} was prepaid: see that the money comes back");
@@ -97,6 +110,7 @@ internal static class OrderRules
 
         var order = Open(named, draft);
         var line = Named(item.Code, order).Single();
+        ShowIncoming(line.Item, line.Outstanding with { Base = -Math.Min(quantity.Base, line.Outstanding.Base) }, draft);
         draft.Add(new OrderDelivered(order.Code, line.Item, quantity));
         if (quantity > line.Outstanding)
             draft.Remark($"order {order.Code} waited for {line.Outstanding.ToText(draft.Style)} of {item.Code} only");
@@ -116,6 +130,37 @@ internal static class OrderRules
         return new(
             item.Code, ordered.Packs, item.Of(item.Pack.Base * ordered.Packs), ordered.Price, expected, ordered.IsBackOrdered, item.Of(0),
                 IsCancelled: false);
+    }
+
+    private static void Change(OrderLine line, OrderChange change, Order order, Draft draft)
+    {
+        Quantity? ordered = change.Packs is { } packs ? Reordered(line, packs, order) : null;
+        if (ordered is { } now)
+            ShowIncoming(line.Item, now - line.Ordered, draft);
+        if (change.ExpectedOn is { } day)
+            draft.Show($"{line.Item} expected", line.ExpectedOn is { } before ? Dates.Text(before) : "-", Dates.Text(day));
+        draft.Add(new OrderLineChanged(order.Code, line.Item, change.ExpectedOn, change.IsBackOrdered, IsCancelled: false)
+        {
+            Ordered = ordered is { } hold ? (change.Packs!.Value, hold) : null,
+            Price = change.Price,
+        });
+    }
+
+    private static void ShowIncoming(string item, Quantity change, Draft draft)
+    {
+        var before = draft.Holdings.Orders.Incoming(draft.Item(item));
+        draft.Show($"{item} on order", before.ToText(draft.Style), (before + change).ToText(draft.Style));
+    }
+
+    /// <summary>What so many packs hold, of the size that was ordered. Something must be still to come.</summary>
+    private static Quantity Reordered(OrderLine line, int packs, Order order)
+    {
+        Require.That(packs is > 0 and <= MostPacks, $"the packs of {line.Item} must be from 1 to {MostPacks}, not {packs}");
+        var ordered = line.Ordered with { Base = line.Ordered.Base / line.Packs * packs };
+        Require.That(
+            ordered > line.Delivered,
+            $"{line.Delivered} of {line.Item} have come of order {order.Code} already; to have no more of it, cancel the rest");
+        return ordered;
     }
 
     private static Order Open(string code, Draft draft)

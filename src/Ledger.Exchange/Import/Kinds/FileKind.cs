@@ -16,6 +16,7 @@ internal abstract class FileKind(string name, string[] needed, string[] optional
         new ProcessesFile(),
         new HoldersFile(),
         new OrdersFile(),
+        new OrderChangesFile(),
         new PurchasesFile(),
         new OpeningsFile(),
         new CleaningsFile(),

@@ -1,0 +1,62 @@
+using System.Text.Json;
+using Ledger.App.Tests.Support;
+
+namespace Ledger.App.Tests;
+
+/// <summary>Ordering by commands: what is planned, ordered and changed shows wherever stock is shown.</summary>
+public sealed class ReorderCommandTests
+{
+    [Fact]
+    public void What_is_reserved_and_on_order_is_the_same_on_the_shelf_the_reorder_page_and_the_item()
+    {
+        using var room = Darkroom.WithDemoYear();
+        room.Do("record", "plan", "north", "--trip", "--on", "2026-04-19", "--sheets", "40 pan100");
+        var (shelf, reorder) = (Items(room, "shelf"), Items(room, "reorder"));
+        Assert.Equal("63 sheet", Of(shelf["pan100"], "reserved")); // the demo year's plans take 23
+        Assert.All(reorder, item =>
+        {
+            Assert.Equal(Of(item.Value, "reserved"), Of(shelf[item.Key], "reserved"));
+            Assert.Equal(Of(item.Value, "incoming"), Of(shelf[item.Key], "incoming"));
+        });
+        Assert.Equal("63 sheet", Of(room.Run("show", "item", "pan100", "--json").Json, "reserved"));
+        Assert.Contains("25 sheets on order, 63 sheets planned", room.Do("show", "item", "pan100"), StringComparison.Ordinal);
+        Assert.Contains("on order", room.Do("show", "shelf"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_trip_that_needs_more_than_there_is_is_ordered_for_in_time()
+    {
+        using var room = Darkroom.WithDemoYear();
+        room.Do("record", "order", "cancel", "spring-film", "--reason", "too late");
+        room.Do("record", "plan", "north", "--trip", "--on", "2026-05-19", "--sheets", "60 pan100");
+        var film = Items(room, "reorder")["pan100"];
+        Assert.Equal("2026-04-28", film.GetProperty("orderBy").GetString()); // a delivery takes 14 days, and a week is kept
+        Assert.Contains("83 sheets are set aside for 3 plans", film.GetProperty("basis").GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_order_is_changed_part_delivered_and_cancelled()
+    {
+        using var room = new Darkroom();
+        room.Do("record", "item", "pan", "--kind", "film", "--format", "8x10", "--pack", "25sheet", "--lead-time-days", "14");
+        room.Do("record", "order", "place", "spring", "2 pan at 186", "--prepaid");
+        room.Do("record", "order", "change", "spring", "--packs", "3", "--price", "191.50", "--expected", "2026-05-01");
+        room.Do("record", "receipt", "pan", "1", "--price", "191.50", "--order", "spring");
+        var line = room.Run("show", "reorder", "--json").Json.GetProperty("orders")[0].GetProperty("lines")[0];
+        Assert.Equal(
+            ("3", "50 sheet", "191.500000", "part delivered"),
+            (line.GetProperty("packs").GetRawText(), Of(line, "outstanding"), line.GetProperty("price").GetProperty("amount").GetString(),
+                line.GetProperty("state").GetString()));
+        var refused = room.Run("record", "order", "change", "spring", "--packs", "1");
+        Assert.Equal(3, refused.Status);
+        Assert.Contains("cancel the rest", refused.Error, StringComparison.Ordinal);
+        room.Do("record", "order", "cancel", "spring", "--reason", "too late");
+        Assert.Equal(0, room.Run("show", "reorder", "--json").Json.GetProperty("orders").GetArrayLength());
+    }
+
+    private static Dictionary<string, JsonElement> Items(Darkroom room, string what) => room.Run("show", what, "--json").Json.GetProperty("items")
+        .EnumerateArray().ToDictionary(item => item.GetProperty("item").GetString()!);
+
+    private static string Of(JsonElement item, string quantity) =>
+        $"{item.GetProperty(quantity).GetProperty("value").GetRawText()} {item.GetProperty(quantity).GetProperty("unit").GetString()}";
+}

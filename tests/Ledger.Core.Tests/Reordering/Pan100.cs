@@ -1,0 +1,51 @@
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Keeping;
+using Ledger.Core.Measures;
+using Ledger.Core.Reordering;
+using Ledger.Core.Stock;
+using NodaTime;
+
+namespace Ledger.Core.Tests.Reordering;
+
+/// <summary>A film of which 50 sheets came in two boxes, with a past of the test's own.</summary>
+internal static class Pan100
+{
+    /// <summary>Forty weeks.</summary>
+    public static readonly long[] FourEverySecondWeek = [.. Enumerable.Range(0, 40).Select(week => week % 2 == 1 ? 4L : 0)];
+
+    public static ReorderReading Read(
+        long[] uses, Action<InMemoryLedger>? more = null, long? minimum = null, LocalDate? expires = null, KeepingLimits? keeping = null,
+        IReadOnlyList<KnownDemand>? known = null)
+    {
+        var ledger = Stocked(minimum, expires, keeping, more ?? (_ => { }));
+        return ReorderReading.Of(ledger.Holdings, new Uses(uses), known ?? []).Single();
+    }
+
+    public static InMemoryLedger Stocked(long? minimum, LocalDate? expires, KeepingLimits? keeping, Action<InMemoryLedger> more)
+    {
+        var ledger = new InMemoryLedger();
+        ledger.Post(Some.Definition(Some.Film() with
+        {
+            LeadTimeDays = 14, ServiceLevel = 0.95m, MinimumOnHand = minimum is { } least ? Sheets(least) : null, Keeping = keeping ?? KeepingLimits.None,
+        }));
+        ledger.Post($"receipt item=pan100 packs=2 price=162 date=2026-01-10{(expires is { } day ? $" expires={Dates.Text(day)}" : "")}");
+        more(ledger);
+        return ledger;
+    }
+
+    public static OrderTermsSetting Terms(OrderTerms terms) => new() { Key = Some.Key(), Date = Some.Today, Terms = terms };
+
+    public static KnownDemand Planned(int days, long sheets) => new("pan100", Some.Today.PlusDays(days), Sheets(sheets), days > 30 ? "north" : "soon");
+
+    public static Quantity Sheets(long sheets) => new(sheets, Unit.Sheet);
+
+    /// <summary>A past of pan100 alone.</summary>
+    public sealed class Uses(long[] uses) : IDemandRecord
+    {
+        public IReadOnlyList<DemandSeries> Demand(LocalDate asOf, int periodDays) => [new("pan100", periodDays, asOf, uses)];
+
+        public IReadOnlyList<DeliveryTime> DeliveryTimes(LocalDate asOf) => [];
+
+        public IReadOnlyList<LastPrice> LastPrices(LocalDate asOf) => [new("pan100", Some.Earlier, Money.Of(162))];
+    }
+}

@@ -1,0 +1,58 @@
+using Ledger.Core.Notices;
+using Ledger.Core.Reordering;
+using Ledger.Core.Stock;
+using static Ledger.Core.Tests.Reordering.Pan100;
+
+namespace Ledger.Core.Tests.Reordering;
+
+/// <summary>What planned sessions and trips do to the stock of 50 sheets and to its orders.</summary>
+public sealed class PlannedUseTests
+{
+    [Fact]
+    public void What_is_planned_is_set_aside()
+    {
+        var reading = Read(FourEverySecondWeek, known: [Planned(10, 44), Planned(60, 6)]);
+        Assert.Equal(("50 sheets", "6 sheets", true), (reading.Reserved.ToString(), reading.Position.ToString(), reading.IsDue));
+        Assert.Equal(Some.Today.PlusDays(60), reading.RunsOutOn);
+        Assert.Contains("; 50 sheets are set aside for 2 plans from 2026-03-25 to 2026-05-14", reading.Basis, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_a_trip_needs_is_ordered_a_delivery_time_and_a_week_before_it()
+    {
+        var reading = Read(FourEverySecondWeek, known: [Planned(60, 60)]);
+        Assert.False(reading.IsDue);
+        Assert.Equal(Some.Today.PlusDays(60 - 14 - 7), reading.Suggestion!.OrderBy);
+        Assert.Equal(2, reading.Suggestion.Packs); // 8 + 60 days' 16.3 - (50 - 60) = 34.3
+        Assert.EndsWith("; 60 sheets are set aside for north on 2026-05-14.", reading.Basis, StringComparison.Ordinal);
+        Assert.True(Read(FourEverySecondWeek, known: [Planned(21, 60)]).IsDue);
+    }
+
+    [Fact]
+    public void A_plan_whose_day_is_past_is_set_aside_until_it_is_done_or_given_up() =>
+        Assert.Equal("6 sheets", Read(FourEverySecondWeek, known: [Planned(-3, 44)]).Position.ToString());
+
+    [Fact]
+    public void A_yearly_order_carries_what_is_planned_until_the_next_one_would_come()
+    {
+        var reading = Read(
+            FourEverySecondWeek,
+            ledger => ledger.Post(Terms(OrderTerms.None("pan100") with { WindowOpens = new(5, 1), WindowCloses = new(5, 31) })),
+            known: [Planned(150, 200)]);
+        Assert.Equal(8, reading.Suggestion!.Packs); // 200 for the plan and 8 are kept; 50 - 20.9 are left on the last day of May
+    }
+
+    [Fact]
+    public void Stock_that_a_plan_uses_before_it_expires_counts() =>
+        Assert.Equal("30 sheets", Read(FourEverySecondWeek, expires: Some.Today.PlusDays(27), known: [Planned(20, 30), Planned(40, 10)]).Available.ToString());
+
+    [Fact]
+    public void An_order_that_is_due_soon_is_called_for_although_another_is_on_its_way()
+    {
+        var ledger = Stocked(null, null, null, _ => { });
+        ledger.Post("order line=pan100:1 date=2026-02-01 expected=2026-02-20");
+        var readings = ReorderReading.Of(ledger.Holdings, new Uses(FourEverySecondWeek), [Planned(35, 90)]);
+        var due = Assert.Single(TodayReading.Of(ledger.Holdings, readings), notice => notice.Kind == NoticeKind.OrderDue);
+        Assert.Equal(("order pan100 by 2026-03-29", "order 2 packs of Corvane pan100; it takes 14 days"), (due.Text, due.Step));
+    }
+}
