@@ -11,5 +11,8 @@ internal sealed class TerminalScreens : IScreens
 
     public int Show(LedgerFile ledger, string? theme) => TerminalUi.Run(
         ledger,
-        new(theme, IsColourUnwanted: Environment.GetEnvironmentVariable("NO_COLOR") is { Length: > 0 }, ledger.Path));
+        new(theme, IsColourUnwanted: Environment.GetEnvironmentVariable("NO_COLOR") is { Length: > 0 }, ledger.Path)
+        {
+            Paper = PaperFolder.Beside(ledger, ledger.Path),
+        });
 }

@@ -9,27 +9,32 @@ namespace Ledger.Core.Planning;
 /// <summary>Sheets that have left their boxes: in holders, or in boxes of exposed sheets.</summary>
 public static class KnownSheets
 {
-    /// <summary>
-    /// A request for every exposed sheet that waits for its development, each by its number, so that the sheets of a holder or a subject can be
-    /// spread over the batches.
-    /// </summary>
+    /// <summary>The exposed sheets that wait for their development, by film and group, the first loaded first.</summary>
     /// <param name="holdings">What the ledger holds.</param>
     /// <param name="film">Of this film only; null for all.</param>
     /// <param name="group">Of this group only; null for all.</param>
     /// <param name="until">Exposed up to this day only; null for all.</param>
-    public static IReadOnlyList<RequestedSheets> Exposed(Holdings holdings, string? film = null, string? group = null, LocalDate? until = null) =>
-    [
-        .. holdings.Film.Sheets
+    public static IEnumerable<Sheet> Exposed(Holdings holdings, string? film = null, string? group = null, LocalDate? until = null) =>
+        holdings.Film.Sheets
             .Where(sheet => sheet.Exposure is { } exposure
                 && (film is null || sheet.Item.Equals(film.Trim(), StringComparison.OrdinalIgnoreCase))
                 && (group is null || exposure.Group.Equals(group.Trim(), StringComparison.OrdinalIgnoreCase))
                 && (until is not { } last || exposure.Date <= last))
             .OrderBy(sheet => sheet.Item, StringComparer.OrdinalIgnoreCase)
             .ThenBy(sheet => sheet.Exposure!.Group, StringComparer.OrdinalIgnoreCase)
-            .ThenBy(sheet => sheet.Id.Value)
-            .Select(sheet => new RequestedSheets
+            .ThenBy(sheet => sheet.Id.Value);
+
+    /// <summary>
+    /// A request for such sheets: a line for each film and group that names them by their numbers, so that the sheets of a holder or a subject
+    /// can be spread over the batches.
+    /// </summary>
+    public static IReadOnlyList<RequestedSheets> Request(IEnumerable<Sheet> sheets) =>
+    [
+        .. sheets.DistinctBy(sheet => sheet.Id)
+            .GroupBy(sheet => (Film: sheet.Item, Group: sheet.Exposure?.Group ?? ""))
+            .Select(lines => new RequestedSheets
             {
-                Film = sheet.Item, Count = 1, Group = sheet.Exposure!.Group, Subject = sheet.Exposure.Line, From = sheet.Id.ToString(),
+                Film = lines.Key.Film, Count = lines.Count(), Group = lines.Key.Group, From = string.Join(", ", lines.Select(sheet => sheet.Id)),
             }),
     ];
 

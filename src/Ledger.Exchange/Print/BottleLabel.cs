@@ -1,4 +1,5 @@
 using Ledger.Core.Baths;
+using Ledger.Core.Journal;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
@@ -33,6 +34,17 @@ public static class BottleLabel
             bath.TotalCapacity is { } capacity ? $"takes {capacity.ToText(style)} ({bath.Capacity!.Basis})" : "no capacity is set",
         ],
         [.. Foot(item), .. item.Role == ItemRole.Fixer ? ["Used fixer holds silver: collect it."] : Array.Empty<string>()]);
+
+    /// <summary>The labels of what is named: a bath, a bottle, or all the bottles of an item; none when it is none of them.</summary>
+    public static IEnumerable<Label> Named(string what, Holdings holdings)
+    {
+        var style = holdings.Settings.Style;
+        if (holdings.Bath(what) is { } bath)
+            return [Of(bath, holdings.Item(bath.Item)!, style)];
+        if (holdings.Container(what) is { } container)
+            return [Of(container, holdings.Item(container.Lot.Item)!, style)];
+        return holdings.ContainersOf(what).Select(known => Of(known, holdings.Item(what)!, style));
+    }
 
     /// <summary>A page of labels.</summary>
     public static PrintedPage Page(IReadOnlyList<Label> labels, LabelSheet sheet) => new("Bottle labels", [new Labels(labels, sheet)]);

@@ -86,9 +86,7 @@ public static class MixingSheet
     /// <summary>Where everything is taken from, first expired first out.</summary>
     private static IEnumerable<PageBlock> Supplies(SessionPlan plan, MeasureStyle style)
     {
-        var draws = plan.Uses.SelectMany(use => use.Draws).GroupBy(draw => draw.From.Code)
-            .Select(from => $"{from.First().From.Lot.Item}, {from.Select(draw => draw.Quantity).Aggregate((sum, more) => sum + more).ToText(style)} "
-                + $"from {from.Key}").ToList();
+        var draws = plan.Uses.SelectMany(use => use.SourceTexts(style)).ToList();
         if (draws.Count == 0)
             yield break;
         yield return new Heading("Take out");

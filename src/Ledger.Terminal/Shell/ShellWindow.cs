@@ -152,6 +152,9 @@ internal sealed class ShellWindow : Runnable
                 table.Bind();
                 Caption();
                 break;
+            case OnPaper page:
+                _message.Say(_options.Paper is { } paper ? page.Write(paper) : "Nothing can be printed from here; `trayledger print` does it.");
+                break;
             case Say say:
                 _message.Say(say.Sentence);
                 break;
