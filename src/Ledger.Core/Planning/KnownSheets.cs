@@ -38,14 +38,19 @@ public static class KnownSheets
             }),
     ];
 
+    /// <summary>The sheets that stand in what is named, such as "E07-1, #12" or "pan100 N"; a name that is not known stands for none.</summary>
+    public static IReadOnlyList<Sheet> Find(string from, FilmRegister register) =>
+        [.. Names(from).SelectMany(name => Named(name, register) ?? []).Distinct()];
+
     /// <summary>The sheets that a line names; the first so many of a box of exposed sheets.</summary>
     /// <exception cref="RefusedException">There are not so many of that film.</exception>
     internal static IReadOnlyList<Sheet> Of(RequestedSheets line, Item film, Holdings holdings)
     {
         if (line.From is not { Length: > 0 } from)
             return [];
-        var sheets = from.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
-            .SelectMany(name => Named(name, holdings.Film)).Distinct()
+        var sheets = Names(from).SelectMany(name => Named(name, holdings.Film) ?? throw new RefusedException(
+                RefusalKind.Unknown,
+                $"there is no sheet, holder side or box of exposed sheets \"{name}\" any more; `show holders` lists them")).Distinct()
             .Where(sheet => sheet.Item.Equals(film.Code, StringComparison.OrdinalIgnoreCase)).Take(line.Count).ToList();
         return sheets.Count == line.Count ? sheets : throw new RefusedException(
             RefusalKind.MoreThanHeld, $"{from} holds {film.Of(sheets.Count)} of {film.Code}, and {line.Count} are wanted");
@@ -54,7 +59,9 @@ public static class KnownSheets
     /// <summary>The holder that a sheet came out of, or is in.</summary>
     internal static string HolderOf(Sheet sheet, FilmRegister register) => register.Side(sheet.Side)?.Holder ?? "";
 
-    private static IEnumerable<Sheet> Named(string name, FilmRegister register)
+    private static string[] Names(string from) => from.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+
+    private static IEnumerable<Sheet>? Named(string name, FilmRegister register)
     {
         if (SheetId.Parse(name) is { } id && register.Sheet(id) is { } sheet)
             return [sheet];
@@ -62,9 +69,6 @@ public static class KnownSheets
             return register.At(box.Place);
         if (register.Side(name) is { } side)
             return (register.In(side) ?? register.LastOutOf(side)) is { } known ? [known] : [];
-        if (register.Holder(name) is { } holder)
-            return holder.Sides.Select(register.In).OfType<Sheet>();
-        throw new RefusedException(
-            RefusalKind.Unknown, $"there is no holder side or box of exposed sheets \"{name}\"; `show holders` lists them");
+        return register.Holder(name)?.Sides.Select(register.In).OfType<Sheet>();
     }
 }

@@ -12,6 +12,8 @@ public static class BottleLabel
 {
     private const string Hazard = "Chemical: not food or drink. Gloves and eye protection. Nothing with bleach.";
 
+    private const string NotForDrinking = "For the darkroom: not for drinking.";
+
     /// <summary>The label of a container.</summary>
     public static Label Of(Container container, Item item, MeasureStyle style) => new(
         item.Name,
@@ -53,5 +55,9 @@ public static class BottleLabel
         good is null ? "discard by ____-__-__" : $"discard by {Dates.Text(good.Date)} ({good.Rule.Name()})";
 
     private static IReadOnlyList<string> Foot(Item item) =>
-        [.. item.Cautions.Length > 0 ? [item.Cautions] : Array.Empty<string>(), Hazard, UsualCautions.Governs];
+        item.Kind != ItemKind.Chemical ? []
+        : [
+            .. item.Cautions.Length > 0 ? [item.Cautions] : Array.Empty<string>(), item.Role == ItemRole.Water ? NotForDrinking : Hazard,
+            UsualCautions.Governs,
+        ];
 }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Ledger.App.Values;
+using Ledger.App.Wiring;
 using Ledger.Core.Journal;
 using Ledger.Core.Planning;
 using Ledger.Core.Sessions;

@@ -30,7 +30,7 @@ internal sealed class PrintBottleLabel : PrintCommand
         _labels.Copies(parse.GetRequiredValue(_what).SelectMany(what => Of(what, holdings)), parse),
         _labels.On(LabelSheet.Large, parse));
 
-    private static IReadOnlyList<Label> Of(string what, Holdings holdings) => BottleLabel.Named(what, holdings).ToList() is { Count: > 0 } labels
+    private static List<Label> Of(string what, Holdings holdings) => BottleLabel.Named(what, holdings).ToList() is { Count: > 0 } labels
         ? labels
         : throw new RefusedByCommandException(
             $"\"{what}\" is no bottle, no bath in use, and no item that is on the shelf; `show shelf` and `show baths` list them");

@@ -58,7 +58,7 @@ internal sealed class RecordPlan : RecordCommand
         },
     };
 
-    private IReadOnlyList<RequestedSheets> Sheets(ParseResult parse, Holdings holdings)
+    private RequestedSheets[] Sheets(ParseResult parse, Holdings holdings)
     {
         RequestedSheets[] sheets = [.. ExposedOption.Sheets(parse.GetValue(_exposed), holdings), .. parse.GetValue(_sheets) ?? []];
         return sheets.Length > 0 ? sheets
