@@ -53,7 +53,7 @@ public static class KnownSheets
                 $"there is no sheet, holder side or box of exposed sheets \"{name}\" any more; `show holders` lists them")).Distinct()
             .Where(sheet => sheet.Item.Equals(film.Code, StringComparison.OrdinalIgnoreCase)).Take(line.Count).ToList();
         return sheets.Count == line.Count ? sheets : throw new RefusedException(
-            RefusalKind.MoreThanHeld, $"{from} holds {film.Of(sheets.Count)} of {film.Code}, and {line.Count} are wanted");
+            RefusalKind.MoreThanHeld, $"{line.Count} of {film.Code} are wanted from {from}, and {film.Of(sheets.Count)} wait there");
     }
 
     /// <summary>The holder that a sheet came out of, or is in.</summary>

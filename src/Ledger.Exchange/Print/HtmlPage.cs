@@ -6,6 +6,9 @@ namespace Ledger.Exchange.Print;
 /// </summary>
 public static class HtmlPage
 {
+    /// <summary>A cell of so many characters is not broken: "3000 sq in".</summary>
+    private const int Short = 14;
+
     private const string Head = """
         <!doctype html>
         <html lang="en">
@@ -93,7 +96,7 @@ public static class HtmlPage
         output.WriteLine("</table>");
 
         void Row(string tag, IEnumerable<string> cells) => output.WriteLine($"<tr>{string.Concat(cells.Select((cell, i) =>
-            $"<{tag}{(grid.IsFigure(i) ? " class=\"figure\"" : "")}>{PrintedText.Html(cell)}</{tag}>"))}</tr>");
+            $"<{tag}{(grid.IsFigure(i) ? " class=\"figure\"" : cell.Length <= Short ? " class=\"short\"" : "")}>{PrintedText.Html(cell)}</{tag}>"))}</tr>");
     }
 
     private static void Write(PencilBoxes boxes, TextWriter output)

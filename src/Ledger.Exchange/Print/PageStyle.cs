@@ -29,6 +29,7 @@ internal static class PageStyle
         th, td { border: 0.75pt solid #000; padding: 1mm 2mm; text-align: left; vertical-align: top; overflow-wrap: break-word; }
         td:last-child { white-space: nowrap; }
         .figure { text-align: right; font-variant-numeric: tabular-nums; white-space: nowrap; }
+        .short { white-space: nowrap; }
         tr { break-inside: avoid; }
         .boxes { display: grid; grid-template-columns: repeat(10, 10mm); gap: 2mm; margin: 3mm 0; }
         .boxes i { width: 10mm; height: 10mm; border: 1pt solid #000; font: 8pt system-ui, sans-serif; text-align: right; padding: 0.5mm; }

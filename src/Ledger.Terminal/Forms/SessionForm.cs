@@ -47,7 +47,6 @@ internal sealed class SessionForm : FormModel
     [
         "Film that was developed. One line for each batch: a film, how many sheets, the group, the concentrate, and what became of them.",
         "Sheets leave their boxes, developer and supplies are used up, and the area passes through the bath.",
-        "After a planned session only what differed is changed: F12 gives a sheet a line of its own, so that it can be a reject or a keeper.",
         "Leave the developer empty on every line and each line takes what the process asks for its area.",
     ];
 

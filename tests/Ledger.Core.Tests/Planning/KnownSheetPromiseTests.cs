@@ -1,6 +1,7 @@
 using CsCheck;
 using Ledger.Core.Film;
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Planning;
 using Ledger.Core.Sessions;
 using NodaTime;
@@ -60,7 +61,21 @@ public sealed class KnownSheetPromiseTests
         RequestedSheets Line(string from) => new() { Film = "pan100", Count = 1, From = from };
         Assert.Contains("named twice", Refused(ledger, Line("#1"), Line("E01-1")), StringComparison.Ordinal);
         ledger.Post("develop from=#1");
-        Assert.Contains("#1", Refused(ledger, Line("#1")), StringComparison.Ordinal);
+        Assert.Contains("\"#1\" any more", Refused(ledger, Line("#1")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Exposed_sheets_that_are_planned_are_no_demand_for_film_even_when_they_have_gone()
+    {
+        var ledger = Exposed();
+        ledger.Post(new PlannedSession
+        {
+            Key = Some.Key(), Date = Some.Today, Plan = "sunday", On = Some.Today.PlusDays(7),
+            Request = new() { Process = "pm", Sheets = KnownSheets.Request(KnownSheets.Exposed(ledger.Holdings, "pan100", "N")) },
+        });
+        Assert.Equal(["syrup", "stop", "gloves"], PlannedDemand.Of(ledger.Holdings).Select(demand => demand.Item));
+        ledger.Post("develop from=#1");
+        Assert.Empty(PlannedDemand.Of(ledger.Holdings));
     }
 
     private static Comparer<SheetId> ById { get; } = Comparer<SheetId>.Create((a, b) => a.Value.CompareTo(b.Value));
