@@ -65,7 +65,7 @@ public sealed partial class PrintedPageTests
     {
         var text = Plain(MixingSheet.Of(Plan(), "spring", MeasureStyle.Metric));
         Assert.Contains("The sheets go in and come out in the order in which they stand.", text, StringComparison.Ordinal);
-        var places = Enumerable.Range(1, 6).Select(number => text.IndexOf($"[ ] {number}. ", StringComparison.Ordinal)).ToList();
+        var places = Enumerable.Range(1, 6).Select(number => text.IndexOf($"[ ] {number}.", StringComparison.Ordinal)).ToList();
         Assert.All(places, place => Assert.True(place > 0));
         Assert.Equal(places.Order(), places);
     }
