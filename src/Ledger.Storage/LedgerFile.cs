@@ -111,6 +111,13 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         Guard(() => new SessionReader(_connection).Page(asOf, before, atMost));
 
     /// <inheritdoc/>
+    public SessionRecord? Session(string name, LocalDate asOf) => Guard(() => new SessionReader(_connection).Find(name.Trim(), asOf));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<SheetFate> SheetsOf(string session, LocalDate asOf) =>
+        Guard(() => new StoryReader(_connection).SheetsOf(session.Trim(), asOf));
+
+    /// <inheritdoc/>
     public IReadOnlyList<ItemMove> MovesOf(string item, LocalDate asOf, int atMost) =>
         Guard(() => new MoveReader(_connection).MovesOf(item, asOf, atMost));
 

@@ -15,18 +15,20 @@ public static class TerminalUi
     /// <summary>Runs until the user quits; returns the exit status.</summary>
     /// <param name="ledger">The ledger.</param>
     /// <param name="upkeep">Work on its file.</param>
+    /// <param name="paper">What puts pages on paper.</param>
     /// <param name="options">How it is to look.</param>
-    public static int Run(ILedger ledger, IUpkeep upkeep, TerminalOptions options)
+    public static int Run(ILedger ledger, IUpkeep upkeep, IPaper paper, TerminalOptions options)
     {
         ArgumentNullException.ThrowIfNull(ledger);
         ArgumentNullException.ThrowIfNull(upkeep);
+        ArgumentNullException.ThrowIfNull(paper);
         ArgumentNullException.ThrowIfNull(options);
 
         // The native binary does not do this at its start, as the library would, so that no command waits for it.
         TuiConfigurationBuilder.Shared.ApplyToStaticFacades();
         using var app = Application.Create();
         app.Init();
-        using var shell = new ShellWindow(ledger, upkeep, options);
+        using var shell = new ShellWindow(ledger, upkeep, paper, options);
         app.Run(shell);
         return 0;
     }

@@ -1,6 +1,6 @@
 using Ledger.App.Tests.Support;
 using Ledger.App.Wiring;
-using Ledger.Core.Journal;
+using Ledger.Terminal;
 using NodaTime;
 using NodaTime.Testing;
 

@@ -20,8 +20,8 @@ internal sealed record StepPhrase(ProcessStep Step, Amount? Amount)
         var phrase = new Phrase(text);
         var role = ItemNames.Roles.FirstOrDefault(phrase.TryTakeName)
             ?? throw phrase.Refuse($"a step begins with what it does: {string.Join(", ", ItemNames.Roles)}");
-        var step = new StepPhrase(
-            new() { Number = 1, Role = Text.OneOf<ItemRole>(ItemNames.Roles, "role")(role)!.Value, Note = phrase.Note }, null);
+        var does = Text.OneOf<ItemRole>(ItemNames.Roles, "role")(role)!.Value;
+        var step = new StepPhrase(new() { Number = 1, Role = does, Per = StepNames.PerUnsaid(does), Note = phrase.Note }, null);
         while (phrase.TryTake(out var word))
             step = step.With(word, phrase);
         return step;

@@ -1,7 +1,7 @@
 using Ledger.App.Commands.Files;
-using Ledger.Core.Journal;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
+using Ledger.Terminal;
 using NodaTime;
 
 namespace Ledger.App.Wiring;

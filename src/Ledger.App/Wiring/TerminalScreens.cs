@@ -13,5 +13,6 @@ internal sealed class TerminalScreens : IScreens
     public int Show(LedgerFile ledger, ZonedClock clock, string? theme) => TerminalUi.Run(
         ledger,
         new FileUpkeep(ledger.Path, clock),
+        PaperFolder.Beside(ledger, ledger.Path),
         new(theme, IsColourUnwanted: Environment.GetEnvironmentVariable("NO_COLOR") is { Length: > 0 }, ledger.Path));
 }

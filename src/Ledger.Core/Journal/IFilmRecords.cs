@@ -13,6 +13,9 @@ public interface IFilmRecords
     /// <summary>A sheet's story: by its number (#12), its negative's number, or the holder side that it is or was last in.</summary>
     SheetStory? Story(string sheet, LocalDate asOf);
 
+    /// <summary>The sheets that a session developed, in the order in which they went through the trays; rolls are not among them.</summary>
+    IReadOnlyList<SheetFate> SheetsOf(string session, LocalDate asOf) => [];
+
     /// <summary>Where all of an item is and went: the places add up to what was received.</summary>
     IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf);
 
@@ -31,6 +34,13 @@ public sealed record PlaceHeld(string Place, string Kind, Quantity Held, Money V
 /// <param name="Container">The container.</param>
 /// <param name="LastTouched">The day on which something last came, went, or was opened.</param>
 public sealed record Untouched(Container Container, LocalDate LastTouched);
+
+/// <summary>A sheet as a session developed it.</summary>
+/// <param name="Position">Its place in the order of the session, counting from 1; rolls are counted too.</param>
+/// <param name="Negative">The number it is filed under; null when it is no negative.</param>
+/// <param name="Fate">What became of it; a negative that was named a keeper later is one.</param>
+/// <param name="Subject">What its exposure note says; may be empty.</param>
+public sealed record SheetFate(long Position, string? Negative, Fate Fate, string Subject);
 
 /// <summary>All that is known of one sheet.</summary>
 public sealed record SheetStory

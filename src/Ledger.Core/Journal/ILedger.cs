@@ -33,6 +33,9 @@ public interface ILedger : IFilmRecords, ICostRecords
     /// <summary>Sessions up to a day that were not reversed, the last one first; <paramref name="before"/> continues a page.</summary>
     IReadOnlyList<SessionRecord> Sessions(LocalDate asOf, SessionRecord? before, int atMost);
 
+    /// <summary>The session of that name, if it was held by a day and not reversed; or null.</summary>
+    SessionRecord? Session(string name, LocalDate asOf);
+
     /// <summary>What an item's containers took in and gave, the last first.</summary>
     IReadOnlyList<ItemMove> MovesOf(string item, LocalDate asOf, int atMost);
 

@@ -11,38 +11,49 @@ namespace Ledger.Core.Planning;
 /// <summary>Looks at the baths that a session would go through: do they fit, and if not, is it time to rotate or to mix anew?</summary>
 internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
 {
-    /// <summary>The bath that counts the work, then the one that stands second after it.</summary>
+    /// <summary>
+    /// Every bath that is used again, the fixer first: the one that counts the work, then the one that stands second after it.
+    /// </summary>
     /// <param name="process">The process.</param>
     /// <param name="named">The bath the user named, if any.</param>
     /// <param name="weighted">The weighted area that will pass through.</param>
     public IEnumerable<BathOutlook> Of(Process process, string? named, Area weighted)
     {
-        var wanted = process.Reused.Select(step => step.Item).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase).ToList();
-        var bath = named is { Length: > 0 } code ? Named(code) : Fitting(wanted);
-        if (bath is null)
+        var own = named is { Length: > 0 } code ? Named(code) : null;
+        foreach (var item in Wanted(process, own))
         {
-            if (wanted.Count > 0)
-                yield return Missing(process, wanted[0]);
-            yield break;
+            if ((Is(own, item) ? own : BestOf(item)) is not { } bath)
+            {
+                yield return Missing(process, item);
+                continue;
+            }
+
+            yield return First(bath, weighted);
+            if (holdings.SecondAfter(bath) is { } second)
+                yield return Second(second);
         }
-
-        yield return First(bath, weighted);
-        if (holdings.SecondAfter(bath) is { } second)
-            yield return Second(second);
     }
 
-    /// <summary>How many baths would fit, so that the user is asked which.</summary>
-    public IReadOnlyList<string> Choices(Process process)
-    {
-        var wanted = process.Reused.Select(step => step.Item).OfType<string>().ToHashSet(StringComparer.OrdinalIgnoreCase);
-        return [.. Fitting(wanted, holdings.WorkingBaths).Select(bath => bath.Code)];
-    }
+    /// <summary>The baths of which one must be named, since several would do.</summary>
+    public IReadOnlyList<string> Choices(Process process, string? named) =>
+    [
+        .. Wanted(process, null).Select(item => Fitting(item).Select(bath => bath.Code).ToList())
+            .Where(codes => codes.Count > 1 && (named is null || !codes.Contains(named.Trim(), StringComparer.OrdinalIgnoreCase)))
+            .SelectMany(codes => codes),
+    ];
 
-    private static IEnumerable<Bath> Fitting(IEnumerable<string> items, IEnumerable<Bath> baths) =>
-        baths.Where(bath => bath.Material == BathMaterial.Film && items.Contains(bath.Item, StringComparer.OrdinalIgnoreCase));
+    private static bool Is(Bath? bath, string item) => item.Equals(bath?.Item, StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>The items of which the process wants a bath: that of the bath the user named, then the fixers, then the others.</summary>
+    private static IEnumerable<string> Wanted(Process process, Bath? own) => process.Reused
+        .OrderBy(step => step.Role != ItemRole.Fixer).Select(step => step.Item).OfType<string>()
+        .Prepend(own?.Item).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase);
+
+    private IEnumerable<Bath> Fitting(string item) =>
+        holdings.WorkingBaths.Where(bath => bath.Material == BathMaterial.Film && Is(bath, item));
 
     /// <summary>The fitting bath; of several the one that is good and has the least room left, so that it is used up first.</summary>
-    private Bath? Fitting(List<string> items) => Fitting(items, holdings.WorkingBaths)
+    private Bath? BestOf(string item) => Fitting(item)
         .OrderBy(bath => new BathReading(bath, day).IsSpent)
         .ThenBy(bath => new BathReading(bath, day).Remaining ?? Area.Zero)
         .FirstOrDefault();

@@ -17,10 +17,10 @@ internal sealed class PlanAdvice(SessionPlanDraft draft)
         .. Together("holder", sheet => sheet.Holder),
     ];
 
-    private IEnumerable<string> Choice(IReadOnlyList<string> choices)
+    private static IEnumerable<string> Choice(IReadOnlyList<string> choices)
     {
-        if (choices.Count > 1 && draft.Request.Bath is null)
-            yield return $"several baths would do ({string.Join(", ", choices)}); say which with --bath";
+        if (choices.Count > 1)
+            yield return $"several baths would do ({string.Join(", ", choices)}); name the one you mean";
     }
 
     private IEnumerable<string> Thin(PlannedBatch batch)
@@ -54,6 +54,8 @@ internal sealed class PlanAdvice(SessionPlanDraft draft)
         .Where(sheet => sheet.Name.Length > 0)
         .GroupBy(sheet => sheet.Name, StringComparer.OrdinalIgnoreCase)
         .Where(group => group.Count() > 1 && group.Select(sheet => sheet.Batch).Distinct().Count() == 1)
-        .Select(group => $"all {group.Count()} sheets of the {what} {group.Key} are in batch {group.First().Batch}; "
+        .Select(group => $"{All(group.Count())} of the {what} {group.Key} are in batch {group.First().Batch}; "
             + "an accident there would take them all: develop some of them in another batch");
+
+    private static string All(int sheets) => sheets == 2 ? "both sheets" : $"all {sheets} sheets";
 }

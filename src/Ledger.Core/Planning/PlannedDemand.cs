@@ -18,7 +18,9 @@ public sealed record PlannedDemand(string Item, LocalDate On, Quantity Quantity,
     public static IReadOnlyList<PlannedDemand> Of(Holdings holdings) =>
         [.. holdings.Plans.SelectMany(plan => plan.IsTrip ? Trip(plan, holdings) : Session(plan, holdings))];
 
+    /// <summary>The film alone; sheets that are in holders or boxes of exposed sheets have left their box already.</summary>
     private static IEnumerable<PlannedDemand> Trip(Sessions.KeptPlan plan, Holdings holdings) => plan.Request.Sheets
+        .Where(line => line.From is not { Length: > 0 })
         .GroupBy(line => line.Film, StringComparer.OrdinalIgnoreCase)
         .Where(lines => holdings.Item(lines.Key) is not null)
         .Select(lines => new PlannedDemand(

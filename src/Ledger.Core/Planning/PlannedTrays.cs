@@ -73,18 +73,21 @@ internal sealed class PlannedTrays(SessionPlanDraft draft)
         });
     }
 
-    private static List<TrayPart> Parts(ProcessStep step, Bath? bath)
+    private List<TrayPart> Parts(ProcessStep step, Bath? bath)
     {
         if (bath is not null)
             return [new($"bath {bath.Code}", Quantity.Of(bath.WorkingVolume))];
+        var volume = step.WorkingVolumeFor(draft.Loads);
         if (step.Use == StepUse.Reused)
-            return [new($"{step.Item}, to be mixed", step.WorkingVolume is { } toMix ? Quantity.Of(toMix) : null)];
+            return [new($"{step.Item}, to be mixed", volume is { } toMix ? Quantity.Of(toMix) : null)];
         if (step.Item is not { } item)
-            return [new("water", step.WorkingVolume is { } water ? Quantity.Of(water) : null)];
-        var amount = step.AmountEach!.Value with { Base = step.Per == StepPer.Litre ? step.DrawnFor(1, 1)!.Value.Base : step.AmountEach!.Value.Base };
-        if (step.WorkingVolume is not { } volume)
+            return [new("water", volume is { } water ? Quantity.Of(water) : null)];
+        if (step.Per == StepPer.Sheet)
+            return [new($"{item} for each sheet", step.AmountEach)];
+        var amount = (step.Per == StepPer.Batch ? step.AmountIn(draft.Loads) : step.DrawnFor(draft.Loads))!.Value;
+        if (volume is not { } whole)
             return [new(item, amount)];
-        var rest = amount.Unit == Unit.Millilitre ? Math.Max(0, volume.Microlitres - amount.Base) : volume.Microlitres;
+        var rest = amount.Unit == Unit.Millilitre ? Math.Max(0, whole.Microlitres - amount.Base) : whole.Microlitres;
         return rest == 0 ? [new(item, amount)] : [new(item, amount), new("water", new(rest, Unit.Millilitre))];
     }
 
@@ -96,7 +99,7 @@ internal sealed class PlannedTrays(SessionPlanDraft draft)
         Name = name,
         Role = step.Role,
         Parts = parts,
-        Volume = step.WorkingVolume,
+        Volume = step.WorkingVolumeFor(draft.Loads),
         Minutes = step.Minutes,
         Celsius = step.Celsius,
         IsPerBatch = step.Per == StepPer.Batch,

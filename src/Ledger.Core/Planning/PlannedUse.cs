@@ -21,6 +21,22 @@ public sealed record PlannedUse(Item Item, Quantity Needed, Quantity Available, 
     /// <summary>Whether all of it is there.</summary>
     public bool IsEnough => Missing.IsZero;
 
+    /// <summary>Each container once, with all that is drawn from it.</summary>
+    public IEnumerable<(Container From, Quantity Quantity)> Sources => Draws.GroupBy(draw => draw.From.Code)
+        .Select(draws => (draws.First().From, draws.Select(draw => draw.Quantity).Aggregate((sum, more) => sum + more)));
+
+    /// <summary>The same as people read it, the lot named: "pan100/4 8 sheets (batch 4711, good until 2026-06-01)".</summary>
+    public IEnumerable<string> SourceTexts(MeasureStyle style) => Sources.Select(source =>
+    {
+        var lot = new[]
+        {
+            source.From.Lot.Batch.Length > 0 ? $"batch {source.From.Lot.Batch}" : "",
+            source.From.GoodUntil(Item.Keeping) is { } good ? $"good until {Dates.Text(good.Date)}" : "",
+        };
+        var known = string.Join(", ", lot.Where(text => text.Length > 0));
+        return $"{source.From.Code} {source.Quantity.ToText(style)}{(known.Length > 0 ? $" ({known})" : "")}";
+    });
+
     /// <summary>Reads the use of an item.</summary>
     /// <param name="item">The item.</param>
     /// <param name="portions">What is drawn, one portion after the other: each batch's film, for instance.</param>

@@ -15,7 +15,7 @@ internal sealed class PlannedUses(SessionPlanDraft draft)
         foreach (var batch in draft.Batches)
             Add(batch.Film, batch.Film.Of(batch.Sheets.Count(sheet => sheet.Known is null)));
         foreach (var step in draft.Process.UsedUp)
-            Add(draft.Item(step.Item!), step.DrawnFor(draft.Batches.Count, draft.SheetCount)!.Value);
+            Add(draft.Item(step.Item!), step.DrawnFor(draft.Loads)!.Value);
         return
         [
             .. _portions.GroupBy(portion => portion.Item.Code, StringComparer.OrdinalIgnoreCase)

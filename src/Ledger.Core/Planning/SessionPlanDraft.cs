@@ -43,6 +43,9 @@ internal sealed class SessionPlanDraft
 
     public int SheetCount => Batches.Sum(batch => batch.Sheets.Count);
 
+    /// <summary>What lies in the trays together, batch by batch.</summary>
+    public IReadOnlyList<TrayLoad> Loads => [.. Batches.Select(batch => new TrayLoad(batch.Film.Format, batch.Sheets.Count))];
+
     /// <summary>The weighted area that the fixer takes, dummies among it, rounded as the session's lines are.</summary>
     public Area FixerArea => Batches.Aggregate(
         Area.Zero, (sum, batch) => SessionLines.Of(batch).Aggregate(

@@ -47,7 +47,7 @@ public static class SessionPlanning
             Shortages = new Shortages(draft).Of(uses, baths),
             Baths = baths,
             Cost = PlanCost.Of(uses, baths, draft.Batches, draft.SheetCount),
-            Advice = new PlanAdvice(draft).All(baths, outlooks.Choices(draft.Process)),
+            Advice = new PlanAdvice(draft).All(baths, outlooks.Choices(draft.Process, draft.Request.Bath)),
             Cautions = [.. UsualCautions.Sentences, .. Own(draft), UsualCautions.Governs],
         };
     }

@@ -53,7 +53,12 @@ public sealed record BatchDeveloper(
         var working = step.WorkingVolumeFor(film.Format);
         if (step.Amount is { Unit: Unit.Millilitre } amount)
         {
-            var each = Volume.FromMicrolitres(amount.Base);
+            var each = Volume.FromMicrolitres(step.Per switch
+            {
+                StepPer.Sheet => amount.Base * sheets,
+                StepPer.Litre => ProcessStep.PerLitre(amount.Base, working),
+                _ => amount.Base,
+            });
             return DeveloperNeed.Of(Dilution.Undiluted, each, least, area) with { WorkingVolume = working ?? each };
         }
 

@@ -71,8 +71,7 @@ public sealed record ProcessStep
     public string Note { get; init; } = "";
 
     /// <summary>What the step draws from its item each time; null for a step that draws nothing.</summary>
-    public Quantity? AmountEach => Amount
-        ?? (WorkingVolume is { } volume ? Quantity.Of((Dilution ?? Dilution.Undiluted).SourceIn(volume)) : null);
+    public Quantity? AmountEach => AmountFor(null);
 
     /// <summary>Whether it is measured out by volume: a powder is not.</summary>
     public bool IsByVolume => Amount is null or { Unit: Unit.Millilitre };
@@ -80,18 +79,43 @@ public sealed record ProcessStep
     /// <summary>The working solution in the tray for a format.</summary>
     public Volume? WorkingVolumeFor(Format? format) => (format is null ? null : VolumesByFormat?.Of(format)) ?? WorkingVolume;
 
-    /// <summary>What a session of so many batches and sheets draws from the step's item.</summary>
-    public Quantity? DrawnFor(int batches, int sheets) => AmountEach is not { } each ? null : each with
+    /// <summary>The working solution in a tray that all the batches of a session go through: that of the format which asks for most.</summary>
+    public Volume? WorkingVolumeFor(IEnumerable<TrayLoad> batches) => WorkingVolumeFor(Largest(batches));
+
+    /// <summary>What the session draws from the step's item: once, for each batch, for each sheet, or for each litre in the tray.</summary>
+    public Quantity? DrawnFor(IReadOnlyList<TrayLoad> batches)
     {
-        Base = Per switch
+        var largest = Largest(batches);
+        return AmountFor(largest) is not { } each ? null : each with
         {
-            StepPer.Batch => each.Base * batches,
-            StepPer.Sheet => each.Base * sheets,
-            StepPer.Litre => Share.Nearest(each.Base, (WorkingVolume ?? Volume.FromMillilitres(1000)).Microlitres, 1_000_000),
-            _ => each.Base,
-        },
-    };
+            Base = Per switch
+            {
+                StepPer.Batch => batches.Sum(batch => AmountFor(batch.Format)!.Value.Base),
+                StepPer.Sheet => batches.Sum(batch => AmountFor(batch.Format)!.Value.Base * batch.Sheets),
+                StepPer.Litre => PerLitre(each.Base, WorkingVolumeFor(largest)),
+                _ => each.Base,
+            },
+        };
+    }
+
+    /// <summary>What goes into such a tray each time it is filled.</summary>
+    public Quantity? AmountIn(IEnumerable<TrayLoad> batches) => AmountFor(Largest(batches));
+
+    /// <summary>So much for each litre, to the nearest base unit; once where no volume is known.</summary>
+    public static long PerLitre(long amount, Volume? volume) =>
+        Share.Nearest(amount, (volume ?? Volume.FromMillilitres(1000)).Microlitres, 1_000_000);
+
+    private Quantity? AmountFor(Format? format) => Amount
+        ?? (WorkingVolumeFor(format) is { } volume ? Quantity.Of((Dilution ?? Dilution.Undiluted).SourceIn(volume)) : null);
+
+    private Format? Largest(IEnumerable<TrayLoad> batches) =>
+        batches.OrderByDescending(batch => WorkingVolumeFor(batch.Format)?.Microlitres).Select(batch => batch.Format).FirstOrDefault();
 }
+
+/// <summary>What lies in a tray together.</summary>
+/// <param name="Format">Its format.</param>
+/// <param name="Sheets">How many sheets or rolls, without a dummy.</param>
+public readonly record struct TrayLoad(Format? Format, int Sheets);
 
 /// <summary>Whether a solution is used once or again.</summary>
 public enum StepUse
@@ -130,6 +154,9 @@ public static class StepNames
 
     /// <summary>The use's name.</summary>
     public static string Name(this StepUse use) => Uses[(int)use];
+
+    /// <summary>What is meant where a step does not say it: a developer is measured out for each batch, anything else once a session.</summary>
+    public static StepPer PerUnsaid(ItemRole role) => role == ItemRole.Developer ? StepPer.Batch : StepPer.Session;
 
     /// <summary>The name of what an amount is counted for.</summary>
     public static string Name(this StepPer per) => Pers[(int)per];

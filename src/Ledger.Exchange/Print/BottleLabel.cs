@@ -1,4 +1,5 @@
 using Ledger.Core.Baths;
+using Ledger.Core.Journal;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
@@ -10,6 +11,8 @@ namespace Ledger.Exchange.Print;
 public static class BottleLabel
 {
     private const string Hazard = "Chemical: not food or drink. Gloves and eye protection. Nothing with bleach.";
+
+    private const string NotForDrinking = "For the darkroom: not for drinking.";
 
     /// <summary>The label of a container.</summary>
     public static Label Of(Container container, Item item, MeasureStyle style) => new(
@@ -34,6 +37,17 @@ public static class BottleLabel
         ],
         [.. Foot(item), .. item.Role == ItemRole.Fixer ? ["Used fixer holds silver: collect it."] : Array.Empty<string>()]);
 
+    /// <summary>The labels of what is named: a bath, a bottle, or all the bottles of an item; none when it is none of them.</summary>
+    public static IEnumerable<Label> Named(string what, Holdings holdings)
+    {
+        var style = holdings.Settings.Style;
+        if (holdings.Bath(what) is { } bath)
+            return [Of(bath, holdings.Item(bath.Item)!, style)];
+        if (holdings.Container(what) is { } container)
+            return [Of(container, holdings.Item(container.Lot.Item)!, style)];
+        return holdings.ContainersOf(what).Select(known => Of(known, holdings.Item(what)!, style));
+    }
+
     /// <summary>A page of labels.</summary>
     public static PrintedPage Page(IReadOnlyList<Label> labels, LabelSheet sheet) => new("Bottle labels", [new Labels(labels, sheet)]);
 
@@ -41,5 +55,9 @@ public static class BottleLabel
         good is null ? "discard by ____-__-__" : $"discard by {Dates.Text(good.Date)} ({good.Rule.Name()})";
 
     private static IReadOnlyList<string> Foot(Item item) =>
-        [.. item.Cautions.Length > 0 ? [item.Cautions] : Array.Empty<string>(), Hazard, UsualCautions.Governs];
+        item.Kind != ItemKind.Chemical ? []
+        : [
+            .. item.Cautions.Length > 0 ? [item.Cautions] : Array.Empty<string>(), item.Role == ItemRole.Water ? NotForDrinking : Hazard,
+            UsualCautions.Governs,
+        ];
 }

@@ -6,6 +6,9 @@ namespace Ledger.Exchange.Print;
 /// </summary>
 public static class HtmlPage
 {
+    /// <summary>A cell of so many characters is not broken: "3000 sq in".</summary>
+    private const int Short = 14;
+
     private const string Head = """
         <!doctype html>
         <html lang="en">
@@ -25,9 +28,26 @@ public static class HtmlPage
         output.WriteLine("</head>\n<body>");
         if (!page.Blocks.All(block => block is Labels))
             output.WriteLine($"<h1>{title}</h1>");
-        foreach (var block in page.Blocks)
-            Write(block, output);
+        WriteBlocks(page, output);
         output.WriteLine("</body>\n</html>");
+    }
+
+    /// <summary>A heading and what stands below it stay on one sheet of paper where there is room.</summary>
+    private static void WriteBlocks(PrintedPage page, TextWriter output)
+    {
+        var isInPart = false;
+        foreach (var block in page.Blocks)
+        {
+            if (block is Heading or Blanks or Points { AreCautions: true })
+            {
+                output.Write(isInPart ? "</div>\n" : "");
+                output.Write((isInPart = block is Heading) ? "<div class=\"part\">\n" : "");
+            }
+
+            Write(block, output);
+        }
+
+        output.Write(isInPart ? "</div>\n" : "");
     }
 
     private static void Write(PageBlock block, TextWriter output)
@@ -70,10 +90,13 @@ public static class HtmlPage
     private static void Write(Grid grid, TextWriter output)
     {
         output.WriteLine("<table>");
-        output.WriteLine($"<tr>{string.Concat(grid.Titles.Select(title => $"<th>{PrintedText.Html(title)}</th>"))}</tr>");
+        Row("th", grid.Titles);
         foreach (var row in grid.Rows)
-            output.WriteLine($"<tr>{string.Concat(row.Select(cell => $"<td>{PrintedText.Html(cell)}</td>"))}</tr>");
+            Row("td", row);
         output.WriteLine("</table>");
+
+        void Row(string tag, IEnumerable<string> cells) => output.WriteLine($"<tr>{string.Concat(cells.Select((cell, i) =>
+            $"<{tag}{(grid.IsFigure(i) ? " class=\"figure\"" : cell.Length <= Short ? " class=\"short\"" : "")}>{PrintedText.Html(cell)}</{tag}>"))}</tr>");
     }
 
     private static void Write(PencilBoxes boxes, TextWriter output)

@@ -1,6 +1,7 @@
 using Ledger.Core.Measures;
 using Ledger.Core.Planning;
 using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
 
 namespace Ledger.Exchange.Print;
 
@@ -12,11 +13,13 @@ public static class MixingSheet
     /// <param name="name">The session's name; may be empty.</param>
     /// <param name="style">The units of the user.</param>
     public static PrintedPage Of(SessionPlan plan, string name, MeasureStyle style) => new(
-        $"Mixing sheet{(name.Length > 0 ? $" {name}" : "")}, {Dates.Text(plan.Day)}",
+        $"Mixing sheet{(name.Length > 0 ? $": {name}" : "")}, {Dates.Text(plan.Day)}",
         [
             new Words($"{plan.Process.VersionName}: {Films(plan)}, {plan.Area.ToText(style)} in {Count(plan.Batches.Count, "batch", "batches")}"),
             .. Before(plan, style),
-            .. plan.Trays.SelectMany(tray => Tray(tray, style)),
+            .. plan.Trays.SelectMany(tray => Tray(tray, plan, style)),
+            new Heading("Batches"),
+            new Words("The sheets go in and come out in the order in which they stand. The lowest sheet of the stack moves to the top."),
             .. plan.Batches.SelectMany(batch => Batch(batch, style)),
             .. Supplies(plan, style),
             new Blanks(["temperature", "began", "ended", "remarks"]),
@@ -38,7 +41,7 @@ public static class MixingSheet
         }
     }
 
-    private static IEnumerable<PageBlock> Tray(PlannedTray tray, MeasureStyle style)
+    private static IEnumerable<PageBlock> Tray(PlannedTray tray, SessionPlan plan, MeasureStyle style)
     {
         var facts = new[]
         {
@@ -47,7 +50,9 @@ public static class MixingSheet
             tray.IsPerBatch ? "fresh for each batch" : "",
         };
         yield return new Heading(string.Join(", ", facts.Where(fact => fact.Length > 0).Prepend($"{tray.Number}. {tray.Name}")));
-        if (tray.Parts.Count > 0)
+        if (tray.Role == ItemRole.Developer && plan.Batches.DistinctBy(batch => (batch.Developer?.Measured, batch.Developer?.Need.WorkingVolume)).Count() > 1)
+            yield return new Words("Each batch has its own figures below.");
+        else if (tray.Parts.Count > 0)
             yield return new Figures([.. tray.Parts.Select(part => Part(part, style))]);
         if (tray.Note.Length > 0)
             yield return new Words(tray.Note);
@@ -71,11 +76,11 @@ public static class MixingSheet
         }
 
         if (batch.Minutes is { } minutes)
-            figures.Add(new(GroupTimes.Clock(minutes), "in the developer"));
+            figures.Add(new(GroupTimes.Clock(minutes), "develop"));
         if (batch.TurnAtMinutes is { } turn)
-            figures.Add(new(GroupTimes.Clock(turn), "turn the stack by 180 degrees"));
+            figures.Add(new(GroupTimes.Clock(turn), "turn the stack"));
         if (batch.MoveEverySeconds is { } seconds)
-            figures.Add(new($"{Scaled.ToText(seconds, 1)} s", batch.InTray == 1 ? "move the sheet" : "move a sheet, the lowest to the top"));
+            figures.Add(new($"{Scaled.ToText(seconds, 1)} s", batch.InTray == 1 ? "move the sheet" : "move a sheet"));
         if (figures.Count > 0)
             yield return new Figures(figures);
         yield return new Ticks([.. batch.Sheets.Select(Sheet), .. batch.HasDummy ? ["a dummy: a rejected sheet beside the lone one"] : Array.Empty<string>()]);
@@ -86,9 +91,7 @@ public static class MixingSheet
     /// <summary>Where everything is taken from, first expired first out.</summary>
     private static IEnumerable<PageBlock> Supplies(SessionPlan plan, MeasureStyle style)
     {
-        var draws = plan.Uses.SelectMany(use => use.Draws).GroupBy(draw => draw.From.Code)
-            .Select(from => $"{from.First().From.Lot.Item}, {from.Select(draw => draw.Quantity).Aggregate((sum, more) => sum + more).ToText(style)} "
-                + $"from {from.Key}").ToList();
+        var draws = plan.Uses.SelectMany(use => use.SourceTexts(style)).ToList();
         if (draws.Count == 0)
             yield break;
         yield return new Heading("Take out");

@@ -4,29 +4,36 @@ namespace Ledger.Exchange.Print;
 internal static class PageStyle
 {
     public const string Css = """
-        @page { margin: 12mm; }
+        @page { margin: 12mm; @bottom-right { content: counter(page) " / " counter(pages); font: 9pt system-ui, sans-serif; } }
+        @page labels { @bottom-right { content: none; } }
+        @media screen { body { padding: 8mm 0; } }
         * { box-sizing: border-box; }
         body { font: 12pt/1.35 system-ui, sans-serif; color: #000; background: #fff; max-width: 190mm; margin: 0 auto; }
         h1 { font-size: 20pt; border-bottom: 2pt solid #000; padding-bottom: 1mm; margin: 0 0 3mm; overflow-wrap: anywhere; }
-        h2 { font-size: 14pt; margin: 5mm 0 1mm; break-after: avoid; overflow-wrap: anywhere; }
+        .part { break-inside: avoid; }
+        h2 { font-size: 14pt; margin: 4mm 0 0.5mm; break-after: avoid; overflow-wrap: anywhere; }
         p { margin: 1mm 0; overflow-wrap: anywhere; }
         ul { margin: 1mm 0; padding: 0; list-style: none; }
-        .points li::before { content: "\2013\00a0"; }
+        .points li { display: flex; gap: 2mm; margin: 0.5mm 0; overflow-wrap: anywhere; }
+        .points li::before { content: "\2013"; }
         .ticks li { display: flex; align-items: baseline; gap: 3mm; font-size: 14pt; margin: 1.2mm 0; break-inside: avoid; }
         .ticks li::before { content: ""; flex: none; width: 5mm; height: 5mm; border: 1pt solid #000; align-self: center; }
-        .blanks { display: flex; flex-wrap: wrap; gap: 6mm; margin: 3mm 0; }
-        .blanks li { flex: 1 1 45mm; border-bottom: 1pt solid #000; padding-bottom: 6mm; }
-        .cautions { border: 1.5pt solid #000; padding: 2mm 3mm; margin-top: 6mm; font-size: 10pt; break-inside: avoid; }
-        .figures { display: flex; flex-wrap: wrap; gap: 2mm 9mm; break-inside: avoid; }
+        .blanks { display: grid; grid-template-columns: repeat(4, 1fr); gap: 6mm; margin: 5mm 0 3mm; break-inside: avoid; }
+        .blanks li { border-bottom: 1pt solid #000; padding-bottom: 6mm; }
+        .cautions { border: 1.5pt solid #000; padding: 2mm 3mm; margin-top: 6mm; font-size: 10pt; columns: 2; column-gap: 8mm; break-inside: avoid; }
+        .cautions li { break-inside: avoid; }
+        .figures { display: flex; flex-wrap: wrap; gap: 1mm 8mm; break-inside: avoid; }
         .figures b { font-size: 26pt; line-height: 1.15; white-space: nowrap; margin-right: 2mm; }
         .figures span { font-size: 14pt; overflow-wrap: anywhere; }
         table { border-collapse: collapse; width: 100%; margin: 2mm 0; }
         th, td { border: 0.75pt solid #000; padding: 1mm 2mm; text-align: left; vertical-align: top; overflow-wrap: break-word; }
         td:last-child { white-space: nowrap; }
+        .figure { text-align: right; font-variant-numeric: tabular-nums; white-space: nowrap; }
+        .short { white-space: nowrap; }
         tr { break-inside: avoid; }
         .boxes { display: grid; grid-template-columns: repeat(10, 10mm); gap: 2mm; margin: 3mm 0; }
         .boxes i { width: 10mm; height: 10mm; border: 1pt solid #000; font: 8pt system-ui, sans-serif; text-align: right; padding: 0.5mm; }
-        .sheet { display: grid; gap: 0; height: 250mm; break-after: page; }
+        .sheet { page: labels; display: grid; gap: 0; height: 250mm; break-after: page; }
         .sheet:last-of-type { break-after: auto; }
         .c2 { grid-template-columns: repeat(2, 1fr); } .c3 { grid-template-columns: repeat(3, 1fr); }
         .r4 { grid-template-rows: repeat(4, 1fr); } .r8 { grid-template-rows: repeat(8, 1fr); }

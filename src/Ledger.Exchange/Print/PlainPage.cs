@@ -48,7 +48,7 @@ public static class PlainPage
     {
         var rows = grid.Rows.Prepend(grid.Titles).Select(row => row.Select(PrintedText.Plain).ToList()).ToList();
         var widths = Enumerable.Range(0, grid.Titles.Count).Select(i => rows.Max(row => row[i].Length)).ToList();
-        return rows.Select(row => string.Join("  ", row.Select((cell, i) => cell.PadRight(widths[i]))));
+        return rows.Select(row => string.Join("  ", row.Select((cell, i) => grid.IsFigure(i) ? cell.PadLeft(widths[i]) : cell.PadRight(widths[i]))));
     }
 
     private static IEnumerable<string> Boxes(int count)

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Ledger.Exchange.Print;
 
 /// <summary>A page for paper: what stands on it, in order. It is written as plain text for any printer, or as HTML that loads nothing.</summary>
@@ -34,7 +36,12 @@ public sealed record Figure(string Value, string Label, string Beside = "");
 /// <summary>Rows and columns.</summary>
 /// <param name="Titles">The titles of the columns.</param>
 /// <param name="Rows">The rows.</param>
-public sealed record Grid(IReadOnlyList<string> Titles, IReadOnlyList<IReadOnlyList<string>> Rows) : PageBlock;
+public sealed record Grid(IReadOnlyList<string> Titles, IReadOnlyList<IReadOnlyList<string>> Rows) : PageBlock
+{
+    /// <summary>Whether a column holds nothing but figures, which stand below each other at its right edge.</summary>
+    public bool IsFigure(int column) => Rows.All(row => decimal.TryParse(
+        row[column], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _));
+}
 
 /// <summary>Lines with a box for a pencil before each.</summary>
 /// <param name="Items">What to tick off, in order.</param>

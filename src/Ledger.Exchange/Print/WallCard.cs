@@ -18,7 +18,7 @@ public static class WallCard
             $"Areas and baths, {Dates.Text(holdings.AsOf)}",
             [
                 new Grid(
-                    ["format", "sq in", "cm²", "in sheets of 8x10", "for one 8x10"],
+                    ["format", "sq in", "cm²", "in sheets of 8x10", "to one 8x10"],
                     [.. formats.Select(Row)]),
                 new Words("A roll of 120 or 135-36 counts as one 8x10 by convention."),
                 new Heading("Baths in use"),

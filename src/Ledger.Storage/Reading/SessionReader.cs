@@ -24,6 +24,24 @@ internal sealed class SessionReader(SqliteConnection connection)
                 asOf = Dates.Text(asOf), beforeDate = before is null ? "9999" : Dates.Text(before.Date),
                 beforeNumber = before?.Number ?? long.MaxValue, atMost,
             }).AsList();
+        return ToRecords(rows);
+    }
+
+    public SessionRecord? Find(string name, LocalDate asOf)
+    {
+        var rows = connection.Query<SessionRow>(
+            """
+            SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, s.process AS Process, p.code AS Bath,
+                s.developer AS Developer, e.note AS Note, s.process_version AS ProcessVersion
+            FROM session s CROSS JOIN standing_entry e ON e.id = s.entry_id LEFT JOIN place p ON p.id = s.bath_id
+            WHERE s.code = @name AND e.date <= @asOf
+            """,
+            new { name, asOf = Dates.Text(asOf) }).AsList();
+        return ToRecords(rows).SingleOrDefault();
+    }
+
+    private IReadOnlyList<SessionRecord> ToRecords(IReadOnlyList<SessionRow> rows)
+    {
         var lines = Lines(rows.Select(row => row.Number));
         return [.. rows.Select(row => new SessionRecord(
             row.Number, row.Session, Days.Read(row.Date), row.Process, row.Bath, Volume.FromMicrolitres(row.Developer), row.Note,

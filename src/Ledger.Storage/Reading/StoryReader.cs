@@ -44,6 +44,22 @@ internal sealed class StoryReader(SqliteConnection connection)
         };
     }
 
+    /// <summary>The sheets of a session in the order of the trays.</summary>
+    public IReadOnlyList<SheetFate> SheetsOf(string session, LocalDate asOf) =>
+    [
+        .. connection.Query<DevelopedRow>(
+            """
+            SELECT f.position AS Position, f.negative AS Negative, iif(EXISTS (SELECT 1 FROM keeper k JOIN standing_entry ke ON ke.id = k.entry_id
+                    WHERE k.sheet_id = f.sheet_id AND ke.date <= @day), 'keeper', f.fate) AS Fate,
+                (SELECT x.line FROM exposure x JOIN standing_entry xe ON xe.id = x.entry_id
+                    WHERE x.sheet_id = f.sheet_id AND xe.date <= @day ORDER BY xe.date DESC, xe.id DESC LIMIT 1) AS Subject
+            FROM session s CROSS JOIN standing_entry e ON e.id = s.entry_id CROSS JOIN sheet_fate f ON f.entry_id = s.entry_id
+            WHERE s.code = @session AND e.date <= @day ORDER BY f.position
+            """,
+            new { session, day = Dates.Text(asOf) })
+            .Select(row => new SheetFate(row.Position, row.Negative, Named.Fate(row.Fate), row.Subject ?? "")),
+    ];
+
     /// <summary>By #number, by the negative's number, or by the side: the sheet in it, or the one that was last in it.</summary>
     private long? Find(string name, string day, FilmRegister film)
     {
@@ -137,6 +153,8 @@ internal sealed class StoryReader(SqliteConnection connection)
 
     internal sealed record FateRow(
         long Entry, string Session, string Date, long Position, long Batch, string? Cause, string? Negative, string Fate);
+
+    internal sealed record DevelopedRow(long Position, string? Negative, string Fate, string? Subject);
 
     internal sealed record LineRow(long Sheets, string Group);
 

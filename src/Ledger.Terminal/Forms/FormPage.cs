@@ -26,7 +26,7 @@ internal sealed class FormPage : Page
         _form = form;
         _saved = saved;
         _fields.Width = Dim.Fill();
-        _fields.Height = Dim.Func(_ => Math.Clamp(Viewport.Height - LeastBelow - 2, Math.Min(3, _rows + 1), _rows + 1));
+        _fields.Height = Dim.Func(_ => Math.Min(_rows + 1, Math.Max(3, Viewport.Height - LeastBelow - 2)));
         _hint.Y = Pos.Bottom(_fields);
         var rule = new Rule { X = 1, Y = Pos.Bottom(_hint), Width = Dim.Fill(1), Height = 1 };
         _outcome.Y = Pos.Bottom(rule);

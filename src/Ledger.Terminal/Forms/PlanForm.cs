@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
@@ -18,7 +19,12 @@ internal sealed class PlanForm : FormModel
     private readonly Holdings _holdings;
     private readonly List<PlanLineFields> _lines = [];
 
-    public PlanForm(ILedger ledger, KeptPlan? plan)
+    /// <summary>Opens the form for sheets that were picked.</summary>
+    public PlanForm(ILedger ledger, IReadOnlyList<RequestedSheets> sheets)
+        : this(ledger) => TakeOver(sheets);
+
+    /// <summary>Opens the form for a plan that is planned anew; for a new one without it.</summary>
+    public PlanForm(ILedger ledger, KeptPlan? plan = null)
         : base(ledger)
     {
         _holdings = ledger.HoldingsOn(ledger.Today);
@@ -30,10 +36,7 @@ internal sealed class PlanForm : FormModel
         Times.Offer(plan?.Request.Times.Text);
         Bath.Offer(plan?.Request.Bath);
         Note.Offer(plan?.Note);
-        foreach (var line in plan?.Request.Sheets.Take(MostLines) ?? [])
-            NewLine().Offer(line);
-        if (_lines.Count == 0)
-            Another();
+        TakeOver(plan?.Request.Sheets ?? []);
     }
 
     public override string Title => "Plan";
@@ -41,6 +44,7 @@ internal sealed class PlanForm : FormModel
     public override IReadOnlyList<string> Purpose =>
     [
         "A session or a trip that is to come. One line for each film and group; a holder or a subject spreads its sheets over the batches.",
+        "F7 takes over the exposed sheets that wait, each by its number; E on the Plan screen picks some of them.",
         "Below the line stands what it comes to: the batches, the trays, what is short and what would cure it, and what it costs.",
         "Saving keeps the plan with its day, so that what it will use is counted on. Nothing on the shelf changes.",
     ];
@@ -50,9 +54,12 @@ internal sealed class PlanForm : FormModel
 
     public override IReadOnlyList<FormKey> Keys =>
     [
+        new(Key.F2, "Same again", "takes over the sheets of the last session", _ => SameAgain()),
         new(Key.F3, "+4 sheets", "adds four sheets to the line with the cursor", AddFour),
         new(Key.F4, "Line", "adds a line for another film or group", _ => _lines.Count < MostLines ? Another().Sheets : null),
         new(Key.F5, "Drop", "takes the line with the cursor away", Drop),
+        new(Key.F7, "Exposed", "takes over all exposed sheets that wait for their development",
+            _ => TakeOver(KnownSheets.Request(KnownSheets.Exposed(_holdings)))),
     ];
 
     public override FormField First => _lines[0].Sheets;
@@ -73,6 +80,16 @@ internal sealed class PlanForm : FormModel
 
     /// <summary>The lines.</summary>
     public IReadOnlyList<PlanLineFields> Lines => _lines;
+
+    /// <summary>A line that names its sheets counts them and knows their film and group.</summary>
+    public override void Edited(FormField field)
+    {
+        if (_lines.Find(line => line.From == field) is not { } line || KnownSheets.Find(field.Text, _holdings.Film) is not [var first, ..] sheets)
+            return;
+        line.Film.Offer(first.Item);
+        line.Group.Offer(first.Exposure?.Group);
+        line.Sheets.Offer(sheets.Count.ToString(CultureInfo.InvariantCulture));
+    }
 
     protected override Entry Read(Answers answers) => new PlannedSession
     {
@@ -116,6 +133,32 @@ internal sealed class PlanForm : FormModel
         var line = new PlanLineFields(() => _holdings.Items.Where(item => item.Kind == ItemKind.Film).Select(film => film.Code));
         _lines.Add(line);
         return line;
+    }
+
+    /// <summary>Puts these lines in place of those that stand there; without any, one to begin with.</summary>
+    private FormField? TakeOver(IReadOnlyList<RequestedSheets> sheets)
+    {
+        if (sheets.Count == 0 && _lines.Count > 0)
+            return null;
+        _lines.Clear();
+        foreach (var line in sheets)
+            NewLine().Offer(line);
+        if (_lines.Count == 0)
+            Another();
+        return First;
+    }
+
+    private FormField? SameAgain()
+    {
+        if (Ledger.Sessions(Ledger.Today, null, 1) is not [var last])
+            return null;
+        Process.Offer(last.Process);
+        return TakeOver([
+            .. last.Lines.Where(line => line.Fate != Fate.Dummy).GroupBy(line => (line.Item, line.Group)).Select(lines => new RequestedSheets
+            {
+                Film = lines.Key.Item, Group = lines.Key.Group, Count = (int)lines.Sum(line => line.Sheets),
+            }),
+        ]);
     }
 
     private PlanLineFields Another()

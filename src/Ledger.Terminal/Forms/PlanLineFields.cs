@@ -19,8 +19,13 @@ internal sealed class PlanLineFields(Func<IEnumerable<string>> films)
 
     public FormField Subject { get; } = new("subject", 10) { Hint = "What is on them, if known: sheets of one subject go into different batches." };
 
+    public FormField From { get; } = new("from", 22) { Hint = "The very sheets: by number #12, #14, by side E07-1, or a box pan100 N." };
+
+    /// <summary>Whether the line says which sheets they are; their holders and subjects are known then.</summary>
+    public bool IsKnown { get; private set; }
+
     /// <summary>The fields in order.</summary>
-    public IReadOnlyList<FormField> Fields => [Film, Sheets, Group, Holder, Subject];
+    public IReadOnlyList<FormField> Fields => IsKnown ? [Film, Sheets, Group, From] : [Film, Sheets, Group, Holder, Subject];
 
     /// <summary>Shows what was planned.</summary>
     public void Offer(RequestedSheets line)
@@ -30,6 +35,8 @@ internal sealed class PlanLineFields(Func<IEnumerable<string>> films)
         Group.Offer(line.Group);
         Holder.Offer(line.Holder);
         Subject.Offer(line.Subject);
+        From.Offer(line.From);
+        IsKnown = !From.IsEmpty;
     }
 
     /// <summary>So many sheets more.</summary>
@@ -48,5 +55,6 @@ internal sealed class PlanLineFields(Func<IEnumerable<string>> films)
         Group = Group.Text.Trim(),
         Holder = Holder.Text.Trim(),
         Subject = Subject.Text.Trim(),
+        From = IsKnown ? Answers.Optional(From) : null,
     };
 }

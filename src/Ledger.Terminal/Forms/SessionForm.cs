@@ -61,9 +61,9 @@ internal sealed class SessionForm : FormModel
         new(Key.F2, "Same again", "takes over the lines of the last session", _ => SameAgain()),
         new(Key.F3, "+4 sheets", "adds four sheets to the line with the cursor", AddFour),
         new(Key.F4, "Line", "adds a line like the last one, for another batch", _ => Another()),
+        new(Key.F12, "Split", "gives the last sheet of the line a line of its own, for another fate", Split),
         new(Key.F7, "Known", "says which sheets the line with the cursor is about, and what spoiled them", Known),
         new(Key.F5, "Drop", "takes the line with the cursor away", Drop),
-        .. Planned is null ? Array.Empty<FormKey>() : [new(Key.F7, "Plan", "takes over the next session that is planned", _ => TakeOver(Planned))],
     ];
 
     public override FormField First => _lines[0].Film.IsEmpty ? _lines[0].Film : _lines[0].Sheets;
@@ -152,13 +152,11 @@ internal sealed class SessionForm : FormModel
         return First;
     }
 
-    private KeptPlan? Planned => _holdings.Plans.FirstOrDefault(plan => !plan.IsTrip);
-
     /// <summary>A line for each batch of a plan, with what it asks for, from the containers that it suggests.</summary>
-    private FormField? TakeOver(KeptPlan plan)
+    private void TakeOver(KeptPlan plan)
     {
         if (SessionPlanning.Of(plan.Request, _holdings) is not Planned { Plan: var worked })
-            return null;
+            return;
         var log = worked.ToLog(EntryKey, Session.Text, Ledger.Today);
         (_plan, _drawFirst) = (plan, log.DrawFirst);
         _lines.Clear();
@@ -177,7 +175,6 @@ internal sealed class SessionForm : FormModel
         Process.Offer(worked.Process.Name);
         OfferBath();
         Bath.Offer(log.Bath ?? Bath.Text);
-        return First;
     }
 
     private FormField? AddFour(FormField? at)
@@ -185,6 +182,18 @@ internal sealed class SessionForm : FormModel
         var line = LineOf(at) ?? _lines[^1];
         line.Add(4);
         return line.Sheets;
+    }
+
+    private FormField? Split(FormField? at)
+    {
+        var line = LineOf(at) ?? _lines[^1];
+        if (!line.CanSplit)
+            return null;
+        var apart = AddLine();
+        line.SplitTo(apart);
+        _lines.Remove(apart);
+        _lines.Insert(_lines.IndexOf(line) + 1, apart);
+        return apart.Fate;
     }
 
     private FormField? Drop(FormField? at)
@@ -215,9 +224,7 @@ internal sealed class SessionForm : FormModel
     /// <summary>What is in the place that is named: its film, its group, and how many sheets.</summary>
     private void OfferSheets(SessionLineFields line)
     {
-        var film = _holdings.Film;
-        var sheets = line.From.Text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).SelectMany(name =>
-            film.ExposedBox(name) is { } box ? film.At(box.Place) : film.Side(name) is { } side ? film.At(side.Place) : []).ToList();
+        var sheets = KnownSheets.Find(line.From.Text, _holdings.Film);
         if (sheets.Count == 0)
             return;
         line.Film.Offer(sheets[0].Item);

@@ -72,6 +72,25 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films, Func<IE
         Cause = !IsKnown || Cause.IsEmpty ? null : (RejectCause)answers.OneOf(Cause, RejectCauses.Names),
     };
 
+    /// <summary>Whether it stands for two sheets at least.</summary>
+    public bool CanSplit => Figures.Parse(Sheets.Text) >= 2;
+
+    /// <summary>Gives its last sheet to another line, which went through the trays with it and so measures out no developer.</summary>
+    public void SplitTo(SessionLineFields apart)
+    {
+        var names = From.Text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        var isByName = IsKnown && names.Length > 1 && names.Length == Figures.Parse(Sheets.Text);
+        apart.Film.Offer(Film.Text);
+        apart.Group.Offer(Group.Text);
+        apart.Sheets.Type("1");
+        apart.Fate.Offer(Fate.Text);
+        apart.From.Offer(isByName ? names[^1] : From.Text);
+        apart.IsKnown = IsKnown;
+        Sheets.Turn(-1);
+        if (isByName)
+            From.Type(string.Join(", ", names[..^1]));
+    }
+
     private int AsZero(int sheets)
     {
         Sheets.Type("0");

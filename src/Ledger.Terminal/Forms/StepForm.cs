@@ -38,7 +38,7 @@ internal sealed class StepForm : FormModel
         Volume.Offer(step?.WorkingVolume is { } volume ? Scaled.ToText(volume.Millilitres, 3) : "");
         ByFormat.Offer(step?.VolumesByFormat?.Text);
         Use.Offer((step?.Use ?? StepUse.OneShot).Name());
-        Per.Offer((step?.Per ?? StepPer.Session).Name());
+        Per.Offer((step?.Per ?? StepNames.PerUnsaid(ItemRole.Developer)).Name());
         Minutes.Offer(step?.Minutes is { } minutes ? Scaled.ToText(minutes, 3) : "");
         Celsius.Offer(step?.Celsius is { } celsius ? Scaled.ToText(celsius, 1) : "");
         Note.Offer(step?.Note);
@@ -84,6 +84,13 @@ internal sealed class StepForm : FormModel
     public FormField Celsius { get; } = new("°C", 5, FieldKind.Figure);
 
     public FormField Note { get; } = new("Note", 50);
+
+    /// <summary>What is counted for changes with what the step does, until the user says it.</summary>
+    public override void Edited(FormField field)
+    {
+        if (field == Role && ItemNames.Roles.ToList().FindIndex(name => name == Role.Text.Trim()) is >= 0 and var role)
+            Per.Offer(StepNames.PerUnsaid((ItemRole)role).Name());
+    }
 
     protected override Entry Read(Answers answers)
     {

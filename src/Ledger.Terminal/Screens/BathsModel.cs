@@ -53,6 +53,7 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
             'T', "Clearing test", "records how long a strip of film took to clear", row => new ClearingTestForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('N', "Note", "records what was seen or measured at it", row => new BathNoteForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('A', "Top up", "adds fresh solution or replenisher", row => new TopUpForm(Ledger, IdOf(row))),
+        ScreenKey.Letter('W', "On paper", "writes its label, its tally slip or the wall card", row => new Into(new PaperModel(Ledger, Papers(row)))),
         ScreenKey.Letter('P', "Print", "records a session of printing", _ => new Fill(new PrintForm(Ledger))),
         ScreenKey.Letter('J', "Jugs", "shows the waste jugs", _ => new Into(new JugsModel(Ledger))),
     ];
@@ -89,6 +90,16 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
         BathBlocks.Facts(_baths[row], _holdings),
         .. BathEndBlocks.Of(_baths[row], _holdings),
         BathBlocks.History(Ledger.WorkOf(IdOf(row), Today, HistoryShown), _holdings),
+    ];
+
+    private IEnumerable<(string, string, Func<IPaper, string>)> Papers(int row) =>
+    [
+        .. row < 0 ? [] : new (string, string, Func<IPaper, string>)[]
+        {
+            ($"Label of {IdOf(row)}", "for the bottle: dilution, mixed, discard by, cautions", paper => paper.BottleLabel(IdOf(row))),
+            ($"Tally slip of {IdOf(row)}", "beside the bath: a box to cross out for each sheet", paper => paper.TallySlip(IdOf(row))),
+        },
+        ("Wall card", "areas, equivalents and the capacities of the baths in use", paper => paper.WallCard()),
     ];
 
     private Step Rotate(int row) => _holdings.WorkingBaths.Any(bath => _holdings.SecondAfter(bath) is not null)

@@ -47,6 +47,7 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
         ScreenKey.OnRow('C', "Count", "posts what is really in it", row => new CountForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('F', "Decant", "fills it into smaller bottles", row => new DecantingForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('D', "Discard", "throws it away, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
+        ScreenKey.Paper("its label", row => paper => paper.BottleLabel(IdOf(row))),
     ];
 
     /// <inheritdoc/>

@@ -51,6 +51,9 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
         ScreenKey.Letter('V', "Service", "takes a side out of service, or puts it back", row =>
             new Fill(new ServiceForm(Ledger, FirstSide(row)))),
         ScreenKey.Letter('H', "Holder", "registers a holder", _ => new Fill(new HolderForm(Ledger))),
+        ScreenKey.Letter('W', "On paper", "writes the label of the selected box of exposed sheets", row => row >= _holders.Count
+            ? new OnPaper(paper => paper.BoxLabel(IdOf(row)))
+            : new Say("Select a box of exposed sheets, below the holders: its label is written for paper.")),
         ScreenKey.Letter('K', "Keeper", "names a negative a keeper", _ => new Fill(new KeeperForm(Ledger))),
     ];
 

@@ -36,7 +36,7 @@ internal sealed class PlanBlocks(Settings settings)
     private string Capacity(BathOutlook bath) => bath.Bath?.TotalCapacity is { } capacity ? $" of {capacity.ToText(Style)}" : "";
 
     private Block Batches(SessionPlan plan) => Block.Of(
-        $"{Words.Count(plan.Batches.Count, "batch").Replace("batchs", "batches", StringComparison.Ordinal)}, {plan.Area.ToText(Style)}",
+        $"{(plan.Batches.Count == 1 ? "1 batch" : $"{plan.Batches.Count} batches")}, {plan.Area.ToText(Style)}",
         plan.Batches.Select(batch => $"  {batch.Number}. {Batch(batch)}"));
 
     private string Batch(PlannedBatch batch)
@@ -66,8 +66,7 @@ internal sealed class PlanBlocks(Settings settings)
     }.Where(text => text.Length > 0));
 
     private Block Uses(SessionPlan plan) => Block.Facts("Take it from", plan.Uses.Where(use => use.Draws.Count > 0).Select(use => (
-        $"  {use.Item.Code}", (string?)string.Join(", ", use.Draws.GroupBy(draw => draw.From.Code)
-            .Select(draws => $"{draws.Key} {draws.Select(draw => draw.Quantity).Aggregate((sum, more) => sum + more).ToText(Style)}")))));
+        $"  {use.Item.Code}", (string?)string.Join(", ", use.SourceTexts(Style)))));
 
     private Block Costs(PlanCost cost) => Block.Facts("What it costs", [
         ("  In all", $"{cost.Total.Text(settings)}, {cost.PerSheet.Text(settings)} a sheet{(cost.IsComplete ? "" : "; what is short has no price yet")}"),

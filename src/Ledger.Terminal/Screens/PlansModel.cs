@@ -21,14 +21,14 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
-        "Sessions and trips that are planned, the next one first. A screen fogs film, so a session is planned here in the light and printed large: "
-        + "`trayledger print mixing-sheet --from-plan` and the plan's name.",
+        "Sessions and trips that are planned, the next one first. A screen fogs film, so a session is planned here in the light and printed large: W "
+        + "writes its mixing sheet.",
         "The details show whether there is enough of everything that is still good, the batches in order, what goes into each tray, and what it costs.",
         "After the session the plan is opened, what differed is changed, and it is saved in one step.",
     ];
 
     /// <inheritdoc/>
-    public override string Empty => "Nothing is planned. Press N to plan a session or a trip, P for the processes.";
+    public override string Empty => "Nothing is planned. N plans a session or a trip, E picks exposed sheets, P shows the processes.";
 
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
@@ -42,10 +42,12 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenKey> Keys =>
     [
-        ScreenKey.Letter('N', "New", "plans a session or a trip", _ => new Fill(new PlanForm(Ledger, null))),
+        ScreenKey.Letter('N', "New", "plans a session or a trip", _ => new Fill(new PlanForm(Ledger))),
         ScreenKey.Letter('C', "Change", "plans the selected one anew", row => row < 0 ? null : new Fill(new PlanForm(Ledger, _plans[row]))),
         ScreenKey.Letter('G', "Give up", "ends the selected plan without a session",
             row => row < 0 ? null : new Fill(new PlanEndingForm(Ledger, _plans[row].Name))),
+        ScreenKey.Letter('E', "Exposed", "picks the exposed sheets of a session", _ => new Into(new ExposedSheetsModel(Ledger))),
+        ScreenKey.Paper("the mixing sheet of the selected plan", row => paper => paper.MixingSheet(IdOf(row))),
         ScreenKey.Letter('P', "Processes", "shows the processes and their steps", _ => new Into(new ProcessesModel(Ledger))),
     ];
 
@@ -79,7 +81,9 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override Step? Open(int row) => row < 0 ? null
         : _plans[row].IsTrip ? new Say($"{_plans[row].Name} is a trip: G ends it when it is over, and a session of its own develops the film.")
-        : new Fill(new SessionForm(Ledger, _plans[row]));
+        : SessionPlanning.Of(_plans[row].Request, _holdings, Today) is NotPlanned not
+            ? new Say($"{Words.Sentence(not.Refusal.Sentence)} C changes the plan.")
+            : new Fill(new SessionForm(Ledger, _plans[row]));
 
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] : [Facts(_plans[row]), .. Outlook(_plans[row])];

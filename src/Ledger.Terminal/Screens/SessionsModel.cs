@@ -41,6 +41,10 @@ internal sealed class SessionsModel : TableModel
     public override int Count => _sessions.Rows.Count;
 
     /// <inheritdoc/>
+    public override IReadOnlyList<ScreenKey> Keys =>
+        [ScreenKey.Paper("the sleeve labels of its negatives", row => paper => paper.SleeveLabels(IdOf(row)))];
+
+    /// <inheritdoc/>
     public override void Refresh()
     {
         _settings = Ledger.HoldingsOn(Today).Settings;

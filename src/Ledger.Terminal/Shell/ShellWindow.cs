@@ -22,6 +22,7 @@ internal sealed class ShellWindow : Runnable
     private static readonly TimeSpan Look = TimeSpan.FromSeconds(1);
 
     private readonly ILedger _ledger;
+    private readonly IPaper _paper;
     private readonly TerminalOptions _options;
     private readonly IReadOnlyList<TableModel> _screens;
     private readonly CommonKeys _common;
@@ -36,9 +37,10 @@ internal sealed class ShellWindow : Runnable
     private (long Version, LocalDate Day) _seen;
     private bool _isLeaveAsked;
 
-    public ShellWindow(ILedger ledger, IUpkeep upkeep, TerminalOptions options)
+    public ShellWindow(ILedger ledger, IUpkeep upkeep, IPaper paper, TerminalOptions options)
     {
         _ledger = ledger;
+        _paper = paper;
         _options = options;
         _screens = MainScreens.Of(ledger, upkeep, options.File);
         _common = new(ledger, _screens);
@@ -154,6 +156,9 @@ internal sealed class ShellWindow : Runnable
             case Redrawn when Page is TablePage table:
                 table.Bind();
                 Caption();
+                break;
+            case OnPaper page:
+                _message.Say(page.Write(_paper));
                 break;
             case Say say:
                 _message.Say(say.Sentence);

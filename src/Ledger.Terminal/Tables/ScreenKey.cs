@@ -15,6 +15,10 @@ internal sealed record ScreenKey(Key Key, string Name, string Label, string Mean
     public static ScreenKey OnRow(char letter, string label, string meaning, Func<int, Form> form) =>
         Letter(letter, label, meaning, row => row < 0 ? null : new Fill(form(row)));
 
+    /// <summary>The key that puts a page about the selected row on paper: the same letter on every screen.</summary>
+    public static ScreenKey Paper(string what, Func<int, Func<IPaper, string>> page) =>
+        Letter('W', "On paper", $"writes {what} for paper and says where", row => row < 0 ? null : new OnPaper(page(row)));
+
     /// <summary>A key that is a letter.</summary>
     public static ScreenKey Letter(char letter, string label, string meaning, Func<int, Step?> press) =>
         new(new Key(char.ToLowerInvariant(letter)), char.ToUpperInvariant(letter).ToString(), label, meaning, press);

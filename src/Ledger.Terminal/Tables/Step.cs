@@ -21,6 +21,10 @@ internal sealed record Into(TableModel Table) : Step;
 /// <summary>The table has changed and is drawn anew.</summary>
 internal sealed record Redrawn : Step;
 
+/// <summary>A page is put on paper; the message line says where it lies.</summary>
+/// <param name="Write">Writes the page.</param>
+internal sealed record OnPaper(Func<IPaper, string> Write) : Step;
+
 /// <summary>A sentence for the message line.</summary>
 /// <param name="Sentence">The sentence.</param>
 internal sealed record Say(string Sentence) : Step;

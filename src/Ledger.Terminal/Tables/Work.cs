@@ -1,5 +1,3 @@
-using Ledger.Core.Journal;
-
 namespace Ledger.Terminal.Tables;
 
 /// <summary>Work on the file that may take a while.</summary>

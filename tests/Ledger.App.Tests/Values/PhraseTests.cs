@@ -44,6 +44,13 @@ public class PhraseTests
         Assert.Equal("9 for N-1", step.Note);
     }
 
+    [Theory]
+    [InlineData("developer syrup 1+49 in 1250ml", StepPer.Batch)]
+    [InlineData("stop citric 30g in 1l", StepPer.Session)]
+    [InlineData("developer syrup 6ml in 1250ml per sheet", StepPer.Sheet)]
+    public void A_developer_is_counted_for_each_batch_and_anything_else_once_a_session_unless_it_is_said(string text, StepPer per) =>
+        Assert.Equal(per, StepPhrase.Parse(text).Step.Per);
+
     [Fact]
     public void A_step_of_two_words_with_an_amount_is_read()
     {

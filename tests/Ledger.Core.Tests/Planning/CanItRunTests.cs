@@ -1,6 +1,7 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Planning;
 using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
 
 namespace Ledger.Core.Tests.Planning;
 
@@ -54,6 +55,27 @@ public sealed class CanItRunTests
     }
 
     [Fact]
+    public void Every_bath_that_the_process_uses_again_is_looked_at()
+    {
+        var ledger = Shelves.WithBath();
+        ledger.Post(Some.Definition(Some.Fixer with { Code = "stopbath", Name = "Stop", Role = ItemRole.Stop }));
+        ledger.Post(Some.Process("two", [.. Some.Steps.Take(1), new() { Number = 2, Role = ItemRole.Stop, Item = "stopbath", Use = StepUse.Reused }, Some.Steps[2]]));
+        var request = new PlanRequest { Process = "two", Sheets = [new() { Film = "pan100", Count = 4 }] };
+        var plan = Planned(ledger, request);
+        Assert.Equal(["fix", "stopbath"], plan.Baths.Select(bath => bath.Item));
+        Assert.Equal("no bath of stopbath is in use", plan.Baths[1].Word);
+        Assert.False(plan.CanRun);
+
+        ledger.Post("receipt item=stopbath date=2026-01-10");
+        ledger.Post("bath bath=S1 item=stopbath date=2026-02-01");
+        plan = Planned(ledger, request);
+        Assert.True(plan.CanRun);
+        Assert.DoesNotContain(plan.Advice, sentence => sentence.Contains("several baths", StringComparison.Ordinal));
+        ledger.Post(plan.ToLog(Some.Key(), "S1", Some.Today));
+        Assert.All(plan.Baths, bath => Assert.Equal(bath.After, ledger.Holdings.Bath(bath.Bath!.Code)!.WorkedWeighted));
+    }
+
+    [Fact]
     public void A_bath_past_its_age_does_not_do()
     {
         var plan = Planned(Shelves.WithBath(), new() { Process = "pm", Sheets = [new() { Film = "pan100", Count = 2 }] }, days: 40);
@@ -76,7 +98,7 @@ public sealed class CanItRunTests
     {
         var plan = Planned(
             Shelves.WithBath(), new() { Process = "pm", Sheets = [new() { Film = "pan100", Count = 2, Subject = "mill race" }, new() { Film = "pan100", Count = 2 }] });
-        Assert.Contains(plan.Advice, sentence => sentence.StartsWith("all 2 sheets of the subject mill race are in batch 1", StringComparison.Ordinal));
+        Assert.Contains(plan.Advice, sentence => sentence.StartsWith("both sheets of the subject mill race are in batch 1", StringComparison.Ordinal));
     }
 
     private static SessionPlan Plan(InMemoryLedger ledger, int sheets) =>

@@ -74,6 +74,7 @@ public class KindTests
             film,1,developer,syrup,1+49,1250,,,11.5,batch,gently
             film,2,fixer,fix,,1500,,reused,4,,
             film,3,stop,,,,,,1,,
+            film,4,developer,soup,1+9,1000,,,,,
             """;
         var steps = Csv.One<ProcessDefinition>("processes", text).Steps;
         Assert.Equal(
@@ -92,6 +93,7 @@ public class KindTests
             steps[0]);
         Assert.Equal((StepUse.Reused, StepPer.Session, null), (steps[1].Use, steps[1].Per, steps[1].Amount));
         Assert.Null(steps[2].Item);
+        Assert.Equal(StepPer.Batch, steps[3].Per);
     }
 
     [Fact]

@@ -61,6 +61,58 @@ public sealed partial class PrintedPageTests
     }
 
     [Fact]
+    public void Sheets_stand_in_the_order_in_which_they_go_in_and_come_out()
+    {
+        var text = Plain(MixingSheet.Of(Plan(), "spring", MeasureStyle.Metric));
+        Assert.Contains("The sheets go in and come out in the order in which they stand.", text, StringComparison.Ordinal);
+        var places = Enumerable.Range(1, 6).Select(number => text.IndexOf($"[ ] {number}.", StringComparison.Ordinal)).ToList();
+        Assert.All(places, place => Assert.True(place > 0));
+        Assert.Equal(places.Order(), places);
+    }
+
+    [Fact]
+    public void A_tray_and_what_goes_into_it_stay_on_one_sheet_of_paper()
+    {
+        var html = Html(MixingSheet.Of(Plan(), "spring", MeasureStyle.Metric));
+        Assert.Contains(".part { break-inside: avoid; }", html, StringComparison.Ordinal);
+        Assert.Equal(Regex.Count(html, "<h2>"), Regex.Count(html, "<div class=\"part\">\n<h2>"));
+        Assert.Equal(Regex.Count(html, "<div"), Regex.Count(html, "</div>"));
+    }
+
+    [Fact]
+    public void Figures_stand_below_each_other_and_words_do_not()
+    {
+        var page = new PrintedPage("x", [new Grid(["film", "boxes"], [["8x10", "1"], ["4x5", "0.38"]])]);
+        Assert.Contains("<th class=\"figure\">boxes</th>", Html(page), StringComparison.Ordinal);
+        Assert.Contains("8x10      1\n4x5    0.38\n", Plain(page), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_sleeve_bears_the_negatives_own_number_and_a_roll_its_place_in_the_session()
+    {
+        var labels = SleeveLabels.Of(
+            new(1, "S7", Today, "tray", "F1", default, "",
+            [
+                new("pan", 2, Area.Zero, Money.Zero, "N", Fate.Negative, ""), new("pan", 1, Area.Zero, Money.Zero, "N", Fate.Reject, ""),
+                new("pan", 1, Area.Zero, Money.Zero, "N", Fate.Dummy, ""), new("roll", 1, Area.Zero, Money.Zero, "N", Fate.Negative, ""),
+            ]),
+            [new(1, "2026-041", Fate.Negative, "mill race"), new(2, "2026-042", Fate.Keeper, ""), new(3, null, Fate.Reject, "")], Holdings());
+        Assert.Equal(["2026-041", "2026-042", "S7-04"], labels.Select(label => label.Title));
+        Assert.Contains("mill race", labels[0].Lines);
+        Assert.Equal([false, true, false], labels.Select(label => label.Lines.Contains("keeper")));
+    }
+
+    [Fact]
+    public void The_label_of_water_claims_no_chemical()
+    {
+        var water = Film() with { Code = "water", Kind = ItemKind.Chemical, Role = ItemRole.Water, Format = null, Unit = Unit.Millilitre };
+        var bottle = new Container(new(300), "water/1", new(new(1), "water", Today, Quantity.Of(5000, Unit.Millilitre), Money.Zero, "", null, ""),
+            Quantity.Of(5000, Unit.Millilitre), Quantity.Of(5000, Unit.Millilitre), Money.Zero, null);
+        Assert.Contains("For the darkroom: not for drinking.", BottleLabel.Of(bottle, water, MeasureStyle.Metric).SmallPrint);
+        Assert.Empty(BottleLabel.Of(bottle, water with { Kind = ItemKind.Supply }, MeasureStyle.Metric).SmallPrint);
+    }
+
+    [Fact]
     public void A_sheet_of_labels_begins_where_the_last_one_ended()
     {
         var html = Html(BottleLabel.Page([new("one", [], []), new("two", [], [])], LabelSheet.Large with { Used = 7 }));
@@ -82,7 +134,8 @@ public sealed partial class PrintedPageTests
         yield return WallCard.Of(holdings);
         yield return SleeveLabels.Page(
             SleeveLabels.Of(
-                new(1, Hostile, Today, Hostile, null, default, "", [new("x", 2, Area.Zero, Money.Zero, Hostile, Fate.Negative, Hostile)]), holdings),
+                new(1, Hostile, Today, Hostile, null, default, "", [new("x", 2, Area.Zero, Money.Zero, Hostile, Fate.Negative, Hostile)]),
+                [new(1, Hostile, Fate.Keeper, Hostile)], holdings),
             LabelSheet.Small);
     }
 

@@ -53,6 +53,24 @@ public sealed class SheetStoryTests : IDisposable
     }
 
     [Fact]
+    public void TheSheetsOfASessionAreReadInTheOrderOfTheTraysWithTheirNumbers()
+    {
+        _file.Accept(Load(Some.Day(3, 2), "E01", "E02-1"));
+        _file.Accept(Expose(Some.Day(3, 3), "N", "E01", "E02-1") with { Line = "mill at noon" });
+        _file.Accept(Develop(Some.Day(3, 6), "S01", From("E02-1", fate: Fate.Reject), From("E01-2"), From("E01-1")));
+        var sheets = _file.Ledger.SheetsOf("s01", _file.Ledger.Today);
+        Assert.Equal(
+            [new(1, null, Fate.Reject, "mill at noon"), new(2, "2025-001", Fate.Negative, "mill at noon"), new(3, "2025-002", Fate.Negative, "mill at noon")],
+            sheets);
+        _file.Accept(new KeeperNaming { Key = Some.Key(), Date = Some.Day(3, 8), Negative = "2025-002" });
+        Assert.Equal(Fate.Keeper, _file.Ledger.SheetsOf("S01", _file.Ledger.Today)[2].Fate);
+        Assert.Equal(Fate.Negative, _file.Ledger.SheetsOf("S01", Some.Day(3, 7))[2].Fate);
+        Assert.Equal(("S01", 3), (_file.Ledger.Session("s01", _file.Ledger.Today)!.Session, _file.Ledger.Session("s01", _file.Ledger.Today)!.Sheets));
+        Assert.Null(_file.Ledger.Session("S01", Some.Day(3, 5)));
+        Assert.Empty(_file.Ledger.SheetsOf("S01", Some.Day(3, 5)));
+    }
+
+    [Fact]
     public void AnEarlierDayShowsTheHoldersAsTheyWere()
     {
         _file.Accept(Load(Some.Day(3, 2), "E01"));

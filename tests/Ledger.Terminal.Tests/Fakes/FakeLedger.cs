@@ -74,6 +74,8 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
         return [.. sessions.Skip(before is null ? 0 : sessions.FindIndex(session => session.Number == before.Number) + 1).Take(atMost)];
     }
 
+    public SessionRecord? Session(string name, LocalDate asOf) => Sessions(asOf, null, int.MaxValue).FirstOrDefault(session => session.Session == name);
+
     public IReadOnlyList<ItemMove> MovesOf(string item, LocalDate asOf, int atMost)
     {
         var codes = Facts<ContainerArrived>()

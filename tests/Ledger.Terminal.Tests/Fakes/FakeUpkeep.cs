@@ -1,5 +1,3 @@
-using Ledger.Core.Journal;
-
 namespace Ledger.Terminal.Tests.Fakes;
 
 /// <summary>Upkeep that remembers what it was asked for; the work ends when the test lets it.</summary>

@@ -15,14 +15,14 @@ internal sealed class Screen : IDisposable
     private readonly IApplication _app;
     private readonly SessionToken _token;
 
-    public Screen(ILedger ledger, int width = 80, int height = 24, TerminalOptions? options = null, IUpkeep? upkeep = null)
+    public Screen(ILedger ledger, int width = 80, int height = 24, TerminalOptions? options = null, IUpkeep? upkeep = null, IPaper? paper = null)
     {
         // Begin puts the loop's context on the thread, which an awaiting test would wait on for ever.
         var context = SynchronizationContext.Current;
         _app = Application.Create(new VirtualTimeProvider());
         _app.Init(DriverRegistry.Names.ANSI);
         _app.Driver!.SetScreenSize(width, height);
-        Shell = new(ledger, upkeep ?? new FakeUpkeep(), options ?? new(File: "ledger.db"));
+        Shell = new(ledger, upkeep ?? new FakeUpkeep(), paper ?? new FakePaper(), options ?? new(File: "ledger.db"));
         _token = _app.Begin(Shell)!;
         SynchronizationContext.SetSynchronizationContext(context);
         _app.LayoutAndDraw();

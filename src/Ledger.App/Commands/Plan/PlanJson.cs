@@ -46,6 +46,7 @@ internal sealed class PlanJson(View view)
         Array(json, "order", batch.Sheets, sheet =>
         {
             json.WriteNumber("number", sheet.Number);
+            json.WriteString("sheet", sheet.Known?.Id.ToString());
             json.WriteString("subject", sheet.Subject);
             json.WriteString("holder", sheet.Holder);
         });
@@ -98,13 +99,13 @@ internal sealed class PlanJson(View view)
         json.WriteQuantity("needed", use.Needed);
         json.WriteQuantity("available", use.Available);
         json.WriteQuantity("expired", use.Expired);
-        Array(json, "from", use.Draws.GroupBy(draw => draw.From.Code), draws =>
+        Array(json, "from", use.Sources, source =>
         {
-            json.WriteString("container", draws.Key);
-            json.WriteNumber("lot", draws.First().From.Lot.Id.Value);
-            json.WriteString("batch", draws.First().From.Lot.Batch);
-            json.WriteQuantity("quantity", draws.Select(draw => draw.Quantity).Aggregate((sum, more) => sum + more));
-            json.WriteDate("goodUntil", draws.First().From.GoodUntil(use.Item.Keeping)?.Date);
+            json.WriteString("container", source.From.Code);
+            json.WriteNumber("lot", source.From.Lot.Id.Value);
+            json.WriteString("batch", source.From.Lot.Batch);
+            json.WriteQuantity("quantity", source.Quantity);
+            json.WriteDate("goodUntil", source.From.GoodUntil(use.Item.Keeping)?.Date);
         });
         json.WriteMoney("cost", use.Cost, view.Currency);
     }

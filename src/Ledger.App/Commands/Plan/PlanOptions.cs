@@ -21,8 +21,7 @@ internal sealed class PlanOptions
     private readonly Option<RequestedSheets[]> _sheets = Typed.Options(
         "--sheets", "LINE", PlanPhrase.Parse, $"what is to be developed, once for each film and group: \"{PlanPhrase.Form}\"");
 
-    private readonly Option<ExposedPhrase[]> _exposed = Typed.Options(
-        "--exposed", "WHAT", ExposedPhrase.Parse, $"exposed sheets that wait in holders and boxes: \"{ExposedPhrase.Form}\"");
+    private readonly Option<ExposedPhrase[]> _exposed = ExposedOption.New();
 
     private readonly Option<GroupTimes?> _minutes = Typed.Option<GroupTimes?>(
         "--minutes", "TIMES", PlanPhrase.Times, "developing times in place of the process's: 11, or \"11 N-1=9 N+1=14\"");
@@ -43,7 +42,7 @@ internal sealed class PlanOptions
     public SessionPlan PlanIn(ParseResult parse, Holdings holdings)
     {
         var kept = Kept(parse.GetValue(_fromPlan), holdings);
-        var sheets = Exposed(parse, holdings).Concat(parse.GetValue(_sheets) ?? []).ToList();
+        var sheets = ExposedOption.Sheets(parse.GetValue(_exposed), holdings).Concat(parse.GetValue(_sheets) ?? []).ToList();
         var request = new PlanRequest
         {
             Process = parse.GetValue(_process) ?? kept?.Request.Process ?? OnlyProcess(holdings),
@@ -67,15 +66,6 @@ internal sealed class PlanOptions
     public static KeptPlan? Kept(string? name, Holdings holdings) => name is null ? null
         : holdings.Plan(name) ?? throw new RefusedByCommandException(
             $"there is no plan \"{name.Trim()}\" that is still open; `show plans` lists them");
-
-    private List<RequestedSheets> Exposed(ParseResult parse, Holdings holdings)
-    {
-        if (parse.GetValue(_exposed) is not { Length: > 0 } phrases)
-            return [];
-        var sheets = phrases.SelectMany(phrase => KnownSheets.Exposed(holdings, phrase.Film, phrase.Group, phrase.Until)).Distinct().ToList();
-        return sheets.Count > 0 ? sheets : throw new RefusedByCommandException(
-            "no exposed sheet like that waits for its development; `show holders` lists them");
-    }
 
     private static string OnlyProcess(Holdings holdings)
     {

@@ -18,6 +18,7 @@ internal sealed class PlanText(SessionPlan plan, View view)
             + (plan.CanRun ? "everything is there" : "not everything is there"), view.Width);
         output.WriteLine();
         Batches().WriteTo(output, view.Width);
+        WriteOrder(output);
         output.WriteLine();
         Trays().WriteTo(output, view.Width);
         output.WriteLine();
@@ -32,7 +33,7 @@ internal sealed class PlanText(SessionPlan plan, View view)
     {
         var table = new TextTable(
             Column.Right("batch"), Column.Left("sheets"), Column.Right("developer"), Column.Right("water"), Column.Right("time"),
-            Column.Right("turn at"), Column.Right("move"), Column.Left("in order"));
+            Column.Right("turn at"), Column.Right("move"));
         foreach (var batch in plan.Batches)
             table.Add(
                 batch.Number.ToString(CultureInfo.InvariantCulture),
@@ -41,9 +42,20 @@ internal sealed class PlanText(SessionPlan plan, View view)
                 batch.Developer?.Water.ToText(view.Style) ?? "-",
                 batch.Minutes is { } minutes ? GroupTimes.Clock(minutes) : "-",
                 batch.TurnAtMinutes is { } turn ? GroupTimes.Clock(turn) : "-",
-                batch.MoveEverySeconds is { } seconds ? $"{Scaled.ToText(seconds, 1)} s" : "-",
-                string.Join("; ", batch.Sheets.Select(sheet => $"{sheet.Number} {sheet}".TrimEnd())));
+                batch.MoveEverySeconds is { } seconds ? $"every {Scaled.ToText(seconds, 1)} s" : "-");
         return table;
+    }
+
+    /// <summary>The sheets of which something is known; counted ones need no list.</summary>
+    private void WriteOrder(TextWriter output)
+    {
+        if (plan.Batches.All(batch => batch.Sheets.All(sheet => sheet.ToString().Length == 0)))
+            return;
+        output.WriteLine();
+        output.WriteLine("Sheets, in and out in this order:");
+        foreach (var batch in plan.Batches)
+            foreach (var sheet in batch.Sheets)
+                output.WriteProse($"{batch.Number}. batch  {sheet.Number}  {sheet}".TrimEnd(), view.Width, "  ");
     }
 
     private string Measured(BatchDeveloper developer)
@@ -74,8 +86,7 @@ internal sealed class PlanText(SessionPlan plan, View view)
             table.Add(
                 use.Item.Code, use.Needed.ToText(view.Style), use.Available.ToText(view.Style),
                 short1 is null ? "" : $"{short1.Missing.ToText(view.Style)} short",
-                short1?.Cure ?? string.Join(", ", use.Draws.GroupBy(draw => draw.From.Code)
-                    .Select(draws => $"{draws.Key} {draws.Select(draw => draw.Quantity).Aggregate((sum, more) => sum + more).ToText(view.Style)}")));
+                short1?.Cure ?? string.Join(", ", use.SourceTexts(view.Style)));
         }
 
         return table;

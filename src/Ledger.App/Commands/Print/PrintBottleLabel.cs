@@ -30,16 +30,8 @@ internal sealed class PrintBottleLabel : PrintCommand
         _labels.Copies(parse.GetRequiredValue(_what).SelectMany(what => Of(what, holdings)), parse),
         _labels.On(LabelSheet.Large, parse));
 
-    private static IEnumerable<Label> Of(string what, Holdings holdings)
-    {
-        var style = holdings.Settings.Style;
-        if (holdings.Bath(what) is { } bath)
-            return [BottleLabel.Of(bath, holdings.Item(bath.Item)!, style)];
-        if (holdings.Container(what) is { } container)
-            return [BottleLabel.Of(container, holdings.Item(container.Lot.Item)!, style)];
-        if (holdings.Item(what) is { } item && holdings.ContainersOf(item.Code).ToList() is { Count: > 0 } containers)
-            return containers.Select(known => BottleLabel.Of(known, item, style));
-        throw new RefusedByCommandException(
+    private static List<Label> Of(string what, Holdings holdings) => BottleLabel.Named(what, holdings).ToList() is { Count: > 0 } labels
+        ? labels
+        : throw new RefusedByCommandException(
             $"\"{what}\" is no bottle, no bath in use, and no item that is on the shelf; `show shelf` and `show baths` list them");
-    }
 }

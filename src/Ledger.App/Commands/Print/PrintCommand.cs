@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Journal;
@@ -42,23 +41,11 @@ internal abstract class PrintCommand : ExplainedCommand
         return ExitStatus.Done;
     }
 
-    /// <summary>The file appears under its name only when it is whole.</summary>
     private void Save(PrintedPage page, string path, bool replace)
     {
         if (!replace && File.Exists(path))
             throw new RefusedByCommandException($"{path} exists already; name another file, or say --replace");
-        var unfinished = path + ".part";
-        try
-        {
-            using (var text = new StreamWriter(unfinished, append: false, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)))
-                HtmlPage.Write(page, text);
-            File.Move(unfinished, path, overwrite: true);
-        }
-        finally
-        {
-            File.Delete(unfinished);
-        }
-
+        PageFile.WriteHtml(page, path);
         _bench.Around.Out.WriteLine($"{page.Title}: {path}");
     }
 }

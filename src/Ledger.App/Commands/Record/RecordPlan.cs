@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Ledger.App.Commands.Plan;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Journal;
@@ -17,6 +18,8 @@ internal sealed class RecordPlan : RecordCommand
     private readonly Option<RequestedSheets[]> _sheets = Typed.Options(
         "--sheets", "LINE", PlanPhrase.Parse, $"what will be used, once for each film and group: \"{PlanPhrase.Form}\"");
 
+    private readonly Option<ExposedPhrase[]> _exposed = ExposedOption.New();
+
     private readonly Option<GroupTimes?> _minutes = Typed.Option<GroupTimes?>(
         "--minutes", "TIMES", PlanPhrase.Times, "developing times in place of the process's: 11, or \"11 N-1=9 N+1=14\"");
 
@@ -29,12 +32,13 @@ internal sealed class RecordPlan : RecordCommand
             `record session S23 --from-plan NAME`, or with `record plan-ending NAME`.
             Example: trayledger record plan spring --on 2026-04-12 --process tray
                        --sheets "8 pan100 N" "4 pan100 N-1"
+            Example: trayledger record plan sunday --on 2026-03-22 --process tray
+                       --exposed "pan100 until 2026-03-01"
             """)
     {
         Arguments.Add(_plan);
         _on.Required = true;
-        _sheets.Required = true;
-        AddOwn(_on, _process, _sheets, _minutes, _bath, _trip);
+        AddOwn(_on, _process, _sheets, _exposed, _minutes, _bath, _trip);
     }
 
     protected override Entry Read(ParseResult parse, EntryFrame frame, Holdings holdings) => new PlannedSession
@@ -48,9 +52,16 @@ internal sealed class RecordPlan : RecordCommand
         Request = new()
         {
             Process = parse.GetValue(_process) ?? "",
-            Sheets = parse.GetRequiredValue(_sheets),
+            Sheets = Sheets(parse, holdings),
             Times = parse.GetValue(_minutes) ?? GroupTimes.None,
             Bath = parse.GetValue(_bath),
         },
     };
+
+    private RequestedSheets[] Sheets(ParseResult parse, Holdings holdings)
+    {
+        RequestedSheets[] sheets = [.. ExposedOption.Sheets(parse.GetValue(_exposed), holdings), .. parse.GetValue(_sheets) ?? []];
+        return sheets.Length > 0 ? sheets
+            : throw new FormatException($"--sheets or --exposed is needed: what is to be developed, as \"{PlanPhrase.Form}\"");
+    }
 }

@@ -17,7 +17,7 @@ internal sealed class RecordProcess : RecordCommand
         : base(bench, "process", "The steps of a process, for a new one or in place of those it had.", """
             A step that is reused passes through a bath; any other uses up its amount, or
             what its dilution asks for, once a session unless it says per batch, sheet or
-            litre.
+            litre; a developer is measured out for each batch.
             Example: trayledger record process tray
                        --step "developer syrup 1+49 in 1250ml for 11 per batch"
                        --step "stop citric 30g in 1l for 1"

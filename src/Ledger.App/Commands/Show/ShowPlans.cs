@@ -64,6 +64,7 @@ internal sealed class ShowPlans(Workbench bench)
             json.WriteString("group", line.Group);
             json.WriteString("subject", line.Subject);
             json.WriteString("holder", line.Holder);
+            json.WriteString("from", line.From);
             json.WriteEndObject();
         }
 

@@ -107,6 +107,8 @@ internal static class DefinitionRules
         Require.That(step.Number > 0, $"{where} must have a number from 1 on");
         Require.That(step.Minutes is null or (>= 0 and <= 10_000), $"the minutes of {where} must be from 0 to 10000");
         Require.That(step.Celsius is null or (>= 0 and <= 60), $"the temperature of {where} must be from 0 to 60 °C");
+        Require.That(
+            step.Item is not null || (step.Amount is null && step.Dilution is null), $"{where} says how much, but not of what; name the item");
         if (step.Item is null)
             return;
         var item = draft.Item(step.Item);
@@ -117,8 +119,23 @@ internal static class DefinitionRules
         Require.That(step.AmountEach is not null, $"{where} needs an amount, or a working volume with a dilution");
         Require.Unit(item, step.AmountEach!.Value);
         Require.Positive(step.AmountEach.Value, $"the amount of {where}");
+        CheckPer(step, where);
         Require.That(
             step.Role != ItemRole.Developer || step.Amount is not null || step.Dilution is not null || item.Dilution is not null,
             $"{where} develops and needs a dilution, such as 1+31");
+    }
+
+    /// <summary>What an amount is counted for must mean something: nothing that a user says is passed over in silence.</summary>
+    private static void CheckPer(ProcessStep step, string where)
+    {
+        Require.That(
+            step.Role != ItemRole.Developer || step.Per != StepPer.Session || !step.IsByVolume,
+            $"{where} develops, and a one-shot developer is measured out per batch, sheet or litre; one that serves a whole session is a bath: "
+            + "write reused");
+        Require.That(
+            step.Amount is not null || step.Per is not (StepPer.Sheet or StepPer.Litre),
+            $"{where} is diluted into its working volume, which is filled per session or batch; per {step.Per.Name()} needs an amount");
+        Require.That(
+            step.Per != StepPer.Litre || step.WorkingVolume is not null, $"{where} counts per litre and needs the working volume");
     }
 }

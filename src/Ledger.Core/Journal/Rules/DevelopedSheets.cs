@@ -43,16 +43,35 @@ internal sealed class DevelopedSheets(SessionLog session, Draft draft)
             Question(sheet, line);
         var groups = sheets.Select(sheet => sheet.Exposure?.Group).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase).ToList();
         var group = line.Group.Trim().Length == 0 && groups.Count == 1 ? groups[0] : line.Group;
-        foreach (var lot in sheets.GroupBy(sheet => sheet.Lot.Id))
+        foreach (var run in Runs(sheets))
         {
-            var cost = lot.Aggregate(Money.Zero, (sum, sheet) => sum + sheet.Cost);
-            Add(number, line, group, film, lot.Key, lot.Count(), cost);
-            foreach (var sheet in lot)
+            var lot = run[0].Lot.Id;
+            Add(number, line, group, film, lot, run.Count, run.Aggregate(Money.Zero, (sum, sheet) => sum + sheet.Cost));
+            foreach (var sheet in run)
             {
                 draft.Film.Move(sheet, Destination(line));
-                Develop(line, film, sheet.Id, lot.Key, sheet.Cost, null, sheet.Side);
+                Develop(line, film, sheet.Id, lot, sheet.Cost, null, sheet.Side);
             }
         }
+    }
+
+    /// <summary>Sheets of one lot that follow each other: they are numbered in the order in which they went through the trays.</summary>
+    private static IEnumerable<IReadOnlyList<Sheet>> Runs(IEnumerable<Sheet> sheets)
+    {
+        var run = new List<Sheet>();
+        foreach (var sheet in sheets)
+        {
+            if (run.Count > 0 && run[0].Lot.Id != sheet.Lot.Id)
+            {
+                yield return run;
+                run = [];
+            }
+
+            run.Add(sheet);
+        }
+
+        if (run.Count > 0)
+            yield return run;
     }
 
     private void Question(Sheet sheet, SessionLine line)

@@ -34,7 +34,7 @@ internal static class SessionRules
             developed.Take(i + 1, session.Lines[i], films[i]);
         draft.Settle(session.Anyway);
         draft.Film.RemindOfLabels();
-        UseUp(session, process, draft);
+        UseUp(session, process, films, draft);
         PlanRules.Realise(session, draft);
 
         var sheets = string.Join(", ", session.Lines.Where(line => line.Fate != Fate.Dummy)
@@ -118,20 +118,12 @@ internal static class SessionRules
         var total = default(Volume);
         for (var i = 0; i < films.Count; i++)
             total += said ? session.Lines[i].Developer ?? default
-                : session.Lines[i].Fate == Fate.Dummy ? default : Need(step, item, films[i], session.Lines[i].Sheets);
+                : session.Lines[i].Fate == Fate.Dummy ? default
+                : BatchDeveloper.Of(step, item, films[i], session.Lines[i].Sheets, graduate: null)?.Measured ?? default;
         WarnIfThin(session, item, total, films, draft);
         if (step.Use == StepUse.OneShot && total > default(Volume))
             draft.Take(item, Quantity.Of(total), null, Places.Drain, session.BooksDifference);
         return total;
-    }
-
-    private static Volume Need(ProcessStep step, Item developer, Item film, int sheets)
-    {
-        if (step.Amount is { Unit: Unit.Millilitre } amount)
-            return Volume.FromMicrolitres(amount.Base);
-        var dilution = step.Dilution ?? developer.Dilution;
-        return dilution is null || step.WorkingVolumeFor(film.Format) is not { } working ? default
-            : DeveloperNeed.Of(dilution, working, developer.MinimumPer80SquareInches, film.AreaOf(sheets)).Concentrate;
     }
 
     private static void WarnIfThin(SessionLog session, Item developer, Volume total, List<Item> films, Draft draft)
@@ -147,17 +139,30 @@ internal static class SessionRules
                 + $"at least {least.ToText(draft.Style)} are asked for");
     }
 
-    private static void UseUp(SessionLog session, Process process, Draft draft)
+    private static void UseUp(SessionLog session, Process process, List<Item> films, Draft draft)
     {
+        var batches = Batches(session, films);
         foreach (var step in process.UsedUp)
-        {
-            var item = draft.Item(step.Item!);
-            var amount = step.DrawnFor(Batches(session), session.Lines.Where(line => line.Fate != Fate.Dummy).Sum(line => line.Sheets))!.Value;
-            draft.Take(item, amount, null, Places.Drain, session.BooksDifference);
-        }
+            draft.Take(draft.Item(step.Item!), step.DrawnFor(batches)!.Value, null, Places.Drain, session.BooksDifference);
     }
 
-    private static int Batches(SessionLog session) => session.Lines.Any(line => line.Developer is not null)
-        ? session.Lines.Count(line => line.Developer is not null)
-        : session.Lines.Count(line => line.Fate != Fate.Dummy);
+    /// <summary>
+    /// Where no developer is said, each line is a batch; otherwise a line without any went into the tray together with the one before it.
+    /// </summary>
+    private static List<TrayLoad> Batches(SessionLog session, List<Item> films)
+    {
+        var batches = new List<TrayLoad>();
+        var (said, hasBegun) = (session.Lines.Any(line => line.Developer is not null), false);
+        foreach (var (line, film) in session.Lines.Zip(films).Where(pair => pair.First.Fate != Fate.Dummy))
+        {
+            var begins = !said || line.Developer is not null;
+            if (batches.Count == 0 || (begins && hasBegun))
+                batches.Add(new(film.Format, line.Sheets));
+            else
+                batches[^1] = batches[^1] with { Sheets = batches[^1].Sheets + line.Sheets };
+            hasBegun |= begins;
+        }
+
+        return batches;
+    }
 }

@@ -27,17 +27,23 @@ internal sealed class ProcessesFile() : FileKind(
         }
     }
 
-    private static ProcessStep Step(Row row) => new()
+    private static ProcessStep Step(Row row)
+    {
+        var role = (ItemRole)row.Choice("role", ItemNames.Roles, mayBeEmpty: false);
+        return Step(row, role, row.TextOrNull("per") is null ? StepNames.PerUnsaid(role) : (StepPer)row.Choice("per", StepNames.Pers));
+    }
+
+    private static ProcessStep Step(Row row, ItemRole role, StepPer per) => new()
     {
         Number = row.Needed("step", row.Whole("step")),
-        Role = (ItemRole)row.Choice("role", ItemNames.Roles, mayBeEmpty: false),
+        Role = role,
         Item = row.TextOrNull("item"),
         Dilution = row.Dilution("dilution"),
         WorkingVolume = row.Volume("working_ml"),
         Amount = row.QuantityWithUnit("amount"),
         Use = (StepUse)row.Choice("use", StepNames.Uses),
         Minutes = row.Number("minutes"),
-        Per = (StepPer)row.Choice("per", StepNames.Pers),
+        Per = per,
         Note = row.Text("note"),
         VolumesByFormat = row.Read("working_ml_by_format", FormatVolumes.Read, FormatVolumes.Accepted),
         Celsius = row.Number("temperature_c"),

@@ -64,6 +64,24 @@ public sealed class DefinitionTests
         Assert.Equal("step 1 of process pm develops and needs a dilution, such as 1+31", Refusal([developer]));
     }
 
+    [Fact]
+    public void Nothing_that_a_step_says_is_passed_over_in_silence()
+    {
+        var (developer, stop) = (Some.Steps[0], Some.Steps[1]);
+        Assert.Equal(
+            "step 1 of process pm develops, and a one-shot developer is measured out per batch, sheet or litre; one that serves a whole session "
+            + "is a bath: write reused",
+            Refusal([developer with { Per = StepPer.Session }]));
+        Assert.Equal(
+            "step 1 of process pm is diluted into its working volume, which is filled per session or batch; per litre needs an amount",
+            Refusal([developer with { Per = StepPer.Litre }]));
+        Assert.Equal("step 2 of process pm counts per litre and needs the working volume", Refusal([stop with { Per = StepPer.Litre }]));
+        Assert.Equal(
+            "step 2 of process pm says how much, but not of what; name the item",
+            Refusal([stop with { Item = null, Amount = Quantity.Of(5, Unit.Millilitre) }]));
+        Assert.Null(Refusal([developer with { Per = StepPer.Session, Use = StepUse.Reused }]));
+    }
+
     private string? Refusal(IReadOnlyList<ProcessStep> steps) =>
         (_ledger.Preview(Some.Process(steps: steps)) as Refused)?.Refusal.Sentence;
 }

@@ -140,6 +140,36 @@ public sealed class SessionTests
         Assert.Equal(500 - grams, _ledger.Holdings.OnHand(Some.Stop).Value);
     }
 
+    [Theory]
+    [InlineData(StepPer.Batch, 10, 20)]
+    [InlineData(StepPer.Sheet, 10, 60)]
+    [InlineData(StepPer.Litre, 40, 100)]
+    public void An_amount_of_developer_is_used_per_batch_sheet_or_litre(StepPer per, decimal millilitres, decimal used)
+    {
+        _ledger.Post(Some.Definition(Some.Syrup with { MinimumPer80SquareInches = null }));
+        var developer = Some.Steps[0] with { Per = per, Dilution = null, Amount = Quantity.Of(millilitres, Unit.Millilitre) };
+        _ledger.Post(Some.Process("amounts", [developer, Some.Steps[2]]));
+        var before = _ledger.Holdings.OnHand(Some.Syrup).Value;
+        _ledger.Post("session process=amounts line=pan100:4 line=pan100:2");
+        Assert.Equal(used, before - _ledger.Holdings.OnHand(Some.Syrup).Value);
+    }
+
+    [Theory]
+    [InlineData("line=tab400:4 line=tab400:2", StepPer.Session, 60)]
+    [InlineData("line=tab400:4 line=pan100:2", StepPer.Session, 150)]
+    [InlineData("line=tab400:4 line=pan100:2", StepPer.Batch, 210)]
+    public void A_tray_holds_the_volume_of_the_format_in_it(string lines, StepPer per, decimal used)
+    {
+        _ledger.Post(Some.Process("small", [Some.Steps[0], Some.Steps[2] with
+        {
+            Use = StepUse.OneShot, Per = per, Dilution = Dilution.Parse("1+9"), WorkingVolume = Volume.FromMillilitres(1500),
+            VolumesByFormat = FormatVolumes.Read("4x5=600"),
+        }]));
+        var before = _ledger.Holdings.OnHand(Some.Fixer).Value;
+        _ledger.Post($"session process=small {lines}");
+        Assert.Equal(used, before - _ledger.Holdings.OnHand(Some.Fixer).Value);
+    }
+
     [Fact]
     public void A_process_without_developer_or_bath_needs_neither()
     {

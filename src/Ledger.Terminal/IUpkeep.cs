@@ -1,4 +1,4 @@
-namespace Ledger.Core.Journal;
+namespace Ledger.Terminal;
 
 /// <summary>
 /// Work on the whole file. It may take a while: it tells how far it is, can be stopped, and leaves nothing half done. It may run beside

@@ -1,0 +1,21 @@
+using System.Text;
+using Ledger.App.Commands.Files;
+using Ledger.Exchange.Print;
+
+namespace Ledger.App.Commands.Print;
+
+/// <summary>Puts a page into a file, which appears under its name only when it is whole.</summary>
+internal static class PageFile
+{
+    /// <summary>One HTML file for a browser to print.</summary>
+    public static void WriteHtml(PrintedPage page, string path) => Write(path, text => HtmlPage.Write(page, text));
+
+    /// <summary>Plain text for any printer.</summary>
+    public static void WritePlain(PrintedPage page, string path) => Write(path, text => PlainPage.Write(page, text));
+
+    private static void Write(string path, Action<TextWriter> write) => WholeFile.Write(path, file =>
+    {
+        using var text = new StreamWriter(file, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
+        write(text);
+    });
+}

@@ -1,0 +1,103 @@
+using System.Text.Json;
+using Ledger.App.Tests.Support;
+using Ledger.App.Wiring;
+using Ledger.Storage;
+using NodaTime;
+using NodaTime.Testing;
+
+namespace Ledger.App.Tests;
+
+/// <summary>From the exposed sheets of the demo year to a logged session and its paper.</summary>
+public sealed class PlanCommandTests : IDisposable
+{
+    private readonly Darkroom _room = Darkroom.WithDemoYear();
+
+    [Fact]
+    public void A_plan_of_exposed_sheets_has_every_field_that_was_promised()
+    {
+        var plan = _room.Run("plan", "session", "--exposed", "all", "--minutes", "11 N-1=9 N+1=14", "--json").Json;
+        var batch = plan.GetProperty("batches")[0];
+        Assert.Equal(
+            (1, "N", 3, false, 240m),
+            (batch.GetProperty("number").GetInt32(), batch.GetProperty("group").GetString(), batch.GetProperty("sheets").GetInt32(),
+                batch.GetProperty("dummy").GetBoolean(), batch.GetProperty("areaSqIn").GetDecimal()));
+        Assert.Equal((10m, 5.5m, 11m), (Number(batch, "moveEverySeconds"), Number(batch, "turnAtMinutes"), Number(batch, "minutes")));
+        var developer = batch.GetProperty("developer");
+        Assert.Equal(
+            (25m, 1225m, 1250m, 18m),
+            (Number(developer, "concentrateMl"), Number(developer, "waterMl"), Number(developer, "workingMl"), Number(developer, "minimumMl")));
+        Assert.True(developer.GetProperty("isEnough").GetBoolean());
+        Assert.Equal(9, plan.GetProperty("trays").GetArrayLength());
+        var shortage = plan.GetProperty("shortages")[0];
+        Assert.Equal("syrup", shortage.GetProperty("item").GetString());
+        Assert.Equal(
+            (75m, 64m), (Number(shortage.GetProperty("needed"), "value"), Number(shortage.GetProperty("available"), "value")));
+        Assert.Contains("get 1 pack of 1000 ml", shortage.GetProperty("cure").GetString(), StringComparison.Ordinal);
+        var bath = plan.GetProperty("baths")[0];
+        Assert.Equal(
+            ("F4", 1600m, 2160m, false),
+            (bath.GetProperty("bath").GetString(), Number(bath, "beforeSqIn"), Number(bath, "afterSqIn"), bath.GetProperty("fits").GetBoolean()));
+        Assert.Equal("EUR", plan.GetProperty("cost").GetProperty("perSheet").GetProperty("currency").GetString());
+        Assert.Contains("The maker's safety data sheet and local rules govern.", plan.GetProperty("cautions").EnumerateArray().Select(one => one.GetString()));
+    }
+
+    [Theory]
+    [InlineData("pan100 N", 3)]
+    [InlineData("pan100 until 2026-03-12", 5)]
+    [InlineData("tab400", null)]
+    public void Exposed_sheets_are_chosen_by_film_group_and_day(string what, int? sheets)
+    {
+        var ran = _room.Run("plan", "session", "--exposed", what, "--json");
+        if (sheets is null)
+            Assert.Equal((3, true), (ran.Status, ran.Error.Contains("no exposed sheet like that", StringComparison.Ordinal)));
+        else
+            Assert.Equal(sheets, ran.Json.GetProperty("sheets").GetInt32());
+    }
+
+    [Fact]
+    public void A_kept_plan_of_exposed_sheets_is_logged_in_one_step_and_draws_no_film_from_the_shelf()
+    {
+        var before = OnHand("pan100");
+        _room.Do("record", "plan", "sunday", "--on", "2026-03-22", "--process", "film", "--exposed", "pan100 N-1", "--minutes", "9");
+        Assert.Contains("2 pan100 N-1", _room.Do("show", "plans"), StringComparison.Ordinal);
+        _room.Do("record", "session", "S23", "--from-plan", "sunday");
+        Assert.Equal(before, OnHand("pan100"));
+        Assert.DoesNotContain("sunday", _room.Do("show", "plans"), StringComparison.Ordinal);
+        Assert.Equal(0, _room.Run("check").Status);
+        var labels = _room.Do("print", "sleeve-labels", "S23");
+        Assert.Equal(2, labels.Split("glass roof at noon").Length - 1);
+        Assert.Contains("| 2026-", labels, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_plan_needs_sheets() =>
+        Assert.Equal(2, _room.Run("record", "plan", "x", "--on", "2026-03-22", "--process", "film").Status);
+
+    [Fact]
+    public void The_screens_put_pages_into_a_folder_beside_the_ledger_as_html_and_as_text()
+    {
+        _room.Do("record", "plan", "a/b", "--on", "2026-03-22", "--process", "film", "--sheets", "4 pan100 N");
+        using var ledger = LedgerFile.Open(_room.Ledger, new(
+            new FakeClock(_room.Today.At(new LocalTime(12, 0)).InUtc().ToInstant()), DateTimeZone.Utc, CalendarSystem.Iso));
+        var paper = PaperFolder.Beside(ledger, _room.Ledger);
+        var said = new[]
+        {
+            paper.MixingSheet("a/b"), paper.SleeveLabels("S22"), paper.BottleLabel("F4"), paper.BottleLabel("syrup/5"), paper.TallySlip("F4"), paper.WallCard(),
+        };
+        var names = new[] { "mixing-sheet-a-b", "sleeve-labels-S22", "label-F4", "label-syrup-5", "tally-slip-F4", "wall-card" };
+        Assert.All(said.Zip(names), page => Assert.Contains($"{page.Second}.html", page.First, StringComparison.Ordinal));
+        Assert.Equal(
+            names.SelectMany(name => new[] { $"{name}.html", $"{name}.txt" }).Order(StringComparer.Ordinal),
+            Directory.EnumerateFiles(_room.PathOf("paper")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.Contains("25 ml  syrup", File.ReadAllText(Path.Combine(_room.PathOf("paper"), "mixing-sheet-a-b.txt")), StringComparison.Ordinal);
+        Assert.Equal("There is no plan none that is still open.", paper.MixingSheet("none"));
+        Assert.Equal("There is no box of exposed sheets none.", paper.BoxLabel("none"));
+    }
+
+    public void Dispose() => _room.Dispose();
+
+    private static decimal Number(JsonElement element, string name) => element.GetProperty(name).GetDecimal();
+
+    private decimal OnHand(string item) => Number(_room.Run("show", "shelf", "--json").Json.GetProperty("items").EnumerateArray()
+        .Single(one => one.GetProperty("item").GetString() == item).GetProperty("onHand"), "value");
+}

@@ -1,0 +1,25 @@
+namespace Ledger.Terminal.Tests.Fakes;
+
+/// <summary>Remembers which pages were asked for.</summary>
+internal sealed class FakePaper : IPaper
+{
+    public List<string> Pages { get; } = [];
+
+    public string MixingSheet(string plan) => Asked($"mixing sheet of {plan}");
+
+    public string SleeveLabels(string session) => Asked($"sleeves of {session}");
+
+    public string BottleLabel(string what) => Asked($"label of {what}");
+
+    public string BoxLabel(string box) => Asked($"seal of {box}");
+
+    public string TallySlip(string bath) => Asked($"tally of {bath}");
+
+    public string WallCard() => Asked("wall card");
+
+    private string Asked(string page)
+    {
+        Pages.Add(page);
+        return $"The {page} lies here.";
+    }
+}

@@ -1,0 +1,151 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Sessions;
+using Ledger.Exchange.Import;
+using Ledger.Storage;
+using Ledger.Terminal.Tests.Fakes;
+using NodaTime;
+using NodaTime.Extensions;
+using NodaTime.Testing;
+using Terminal.Gui.Input;
+
+namespace Ledger.Terminal.Tests.Screens;
+
+/// <summary>Planning and logging by keys alone, on a screen of 80 by 24.</summary>
+public sealed class PlansTests : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("trayledger").FullName;
+    private readonly LedgerFile _ledger;
+
+    public PlansTests()
+    {
+        _ledger = LedgerFile.Open(Path.Combine(_folder, "ledger.db"), new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc());
+        Assert.Empty(_ledger.Import(DemoYear.Read(_ledger.Today), dryRun: false, progress: null, CancellationToken.None).Refused);
+    }
+
+    [Fact]
+    public void What_is_planned_is_seen_with_what_is_short_and_what_would_cure_it()
+    {
+        using var screen = new Screen(_ledger, 120, 60);
+        var text = screen.Type("p").Text;
+        Assert.Matches("tarn +2026-03-22 +film", text);
+        Assert.Matches("spring-coast +2026-04-18 +trip", text);
+        Assert.Contains("syrup: 11 ml short of 75 ml", text);
+        Assert.Contains("get 1 pack of 1000 ml", text);
+        Assert.Contains("F4 was good until", text);
+    }
+
+    [Fact]
+    public void Exposed_sheets_are_picked_by_group_by_day_and_by_hand_and_planned()
+    {
+        using var screen = new Screen(_ledger);
+        screen.Type("p").Type("e");
+        Assert.StartsWith(" Exposed sheets", screen.Lines[0]);
+        Assert.Contains("None is picked yet", screen.Text);
+
+        screen.Type("g");
+        Assert.Contains("3 sheets are picked", screen.Text);
+        screen.Press(Key.Enter);
+        Assert.Contains("2 sheets are picked", screen.Text);
+        screen.Type("a").Type("a");
+        Assert.Contains("None is picked yet", screen.Text);
+        screen.Type("n");
+        Assert.Contains("No sheet is picked yet", screen.Text);
+
+        var group = _ledger.HoldingsOn(_ledger.Today).Film.Sheets.Where(sheet => sheet.Exposure?.Group == "N").Select(sheet => sheet.Id).ToList();
+        screen.Type("g").Type("n");
+        Assert.StartsWith(" Plan", screen.Lines[0]);
+        screen.Press(Key.F8);
+        var line = Assert.Single(_ledger.HoldingsOn(_ledger.Today).Plan("P1")!.Request.Sheets);
+        Assert.Equal(("pan100", "N", 3, string.Join(", ", group)), (line.Film, line.Group, line.Count, line.From));
+    }
+
+    [Fact]
+    public void A_plan_is_changed_and_keeps_the_sheets_it_names()
+    {
+        using var screen = new Screen(_ledger, 120, 40);
+        screen.Type("p").Type("n").Press(Key.F7).Press(Key.F8);
+        var named = _ledger.HoldingsOn(_ledger.Today).Plan("P1")!.Request.Sheets;
+        Assert.Equal([3, 2, 2], named.Select(line => line.Count));
+
+        screen.Type("c").Press(Key.F8);
+        Assert.Equal(named, _ledger.HoldingsOn(_ledger.Today).Plan("P1")!.Request.Sheets);
+    }
+
+    [Fact]
+    public void The_last_session_is_planned_again_and_four_sheets_are_added()
+    {
+        using var screen = new Screen(_ledger);
+        screen.Type("p").Type("n").Press(Key.F2, Key.F3, Key.F8);
+        var line = Assert.Single(_ledger.HoldingsOn(_ledger.Today).Plan("P1")!.Request.Sheets);
+        Assert.Equal((10, "N", null), (line.Count, line.Group, line.From));
+    }
+
+    [Fact]
+    public void A_planned_session_is_logged_with_a_reject_and_a_keeper_and_its_plan_is_ended()
+    {
+        using var screen = new Screen(_ledger, 120, 50);
+        screen.Type("p").Type("e").Type("g").Type("n").Press(Key.F8);
+        Assert.NotNull(_ledger.HoldingsOn(_ledger.Today).Plan("P1"));
+
+        screen.Press(Key.Esc, Key.Esc).Type("p").Press(Key.Enter);
+        Assert.StartsWith(" Session, from the plan P1", screen.Lines[0]);
+        Assert.Matches("F4 +1600 sq in of 3000 sq in -> 1840 sq in of 3000 sq in", screen.Text);
+        screen.Press(Key.F12).Type("reject").Press(Key.Tab, Key.Tab).Type("dust");
+        screen.Press([.. Enumerable.Repeat(Key.Tab.WithShift, 8)]).Press(Key.F12).Type("keeper").Press(Key.F8);
+
+        var session = _ledger.Sessions(_ledger.Today, null, 1)[0];
+        Assert.Equal(["negative 1", "keeper 1", "reject 1"], session.Lines.Select(line => $"{line.Fate.Name()} {line.Sheets}"));
+        Assert.Null(_ledger.HoldingsOn(_ledger.Today).Plan("P1"));
+        Assert.Equal(25, session.Developer.Millilitres);
+        Assert.Equal([1L, 2, 3], _ledger.SheetsOf(session.Session, _ledger.Today).Select(sheet => sheet.Position));
+        Assert.Empty(_ledger.Check(null, default).Problems);
+    }
+
+    [Fact]
+    public void A_plan_whose_sheets_were_developed_already_says_so_instead_of_opening()
+    {
+        using var screen = new Screen(_ledger);
+        screen.Type("p").Type("e").Type("g").Type("n").Press(Key.F8);
+        var sheet = _ledger.HoldingsOn(_ledger.Today).Film.Sheets.First(known => known.Exposure is not null);
+        Assert.IsType<Posted>(_ledger.Post(new SessionLog
+        {
+            Key = "other", Date = _ledger.Today, Session = "S23", Process = "film", Bath = "F4",
+            Lines = [new() { Item = "pan100", Sheets = 1, From = sheet.Id.ToString() }],
+        }));
+        screen.Press(Key.Esc, Key.Esc).Type("p").Press(Key.Enter);
+        Assert.StartsWith(" Plan ", screen.Lines[0]);
+        Assert.Contains($"\"{sheet.Id}\" any more", screen.Text);
+    }
+
+    [Fact]
+    public void A_page_is_put_on_paper_from_every_screen_that_has_one()
+    {
+        var paper = new FakePaper();
+        using var screen = new Screen(_ledger, paper: paper);
+        screen.Type("p").Type("w");
+        Assert.Contains("mixing sheet of tarn lies here", screen.Text);
+        screen.Press(Key.Esc).Type("4").Type("w");
+        screen.Type("3").Type("w").Press(Key.Enter, Key.CursorDown, Key.Enter, Key.CursorDown, Key.Enter);
+        screen.Type("2").Press(Key.Enter).Type("w");
+        screen.Type("7").Type("w");
+        Assert.Contains("Select a box of exposed sheets", screen.Text);
+        screen.Type("o").Press(Key.F8).Press(Key.End).Type("w");
+        Assert.Equal(
+            ["mixing sheet of tarn", "sleeves of S22", "label of F4", "tally of F4", "wall card", "label of ortho25/1", "seal of pan100 N"], paper.Pages);
+    }
+
+    [Fact]
+    public void A_plan_is_given_up()
+    {
+        using var screen = new Screen(_ledger);
+        screen.Type("p").Type("g").Press(Key.F8);
+        Assert.Null(_ledger.HoldingsOn(_ledger.Today).Plan("tarn"));
+    }
+
+    public void Dispose()
+    {
+        _ledger.Dispose();
+        Directory.Delete(_folder, recursive: true);
+    }
+}
