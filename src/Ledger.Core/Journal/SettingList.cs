@@ -15,6 +15,9 @@ public sealed partial record Setting
 
     private static IEnumerable<Setting> Units() =>
     [
+        new("currency", "The currency of the ledger; it stays once something was bought.", "a currency code of three letters, such as EUR",
+            settings => settings.Currency,
+            (settings, value) => value.Length == 3 && value.All(char.IsAsciiLetterUpper) ? settings with { Currency = value } : null),
         OneOf("liquids", "The unit in which liquids are shown.", ["ml", "floz"],
             settings => settings.Style.UsesFluidOunces ? "floz" : "ml",
             (settings, value) => settings with { Style = settings.Style with { UsesFluidOunces = value == "floz" } }),
@@ -97,9 +100,6 @@ public sealed partial record Setting
 
     private static IEnumerable<Setting> Money() =>
     [
-        new("currency", "The currency of the ledger; it stays once something was bought.", "a currency code of three letters, such as EUR",
-            settings => settings.Currency,
-            (settings, value) => value.Length == 3 && value.All(char.IsAsciiLetterUpper) ? settings with { Currency = value } : null),
         new("monthly-budget", "What you mean to spend in a month.", "money for a month, such as 60 or 37.50; 0 for none",
             settings => settings.MonthlyBudget is { } budget ? Scaled.InUnits(budget.Millionths, Measures.Money.PerUnit) : "0",
             (settings, value) => Number(value, Measures.Money.PerUnit, 0, long.MaxValue) is { } millionths

@@ -40,5 +40,9 @@ internal sealed class SettingForm : FormModel
     };
 
     protected override IReadOnlyList<Block> More(Entry entry) =>
-        [Block.Of(_setting.Purpose, Value.Text.Trim() == _before ? "It stays as it is." : $"{(_before.Length == 0 ? "not set" : _before)} -> {Value.Text.Trim()}")];
+    [
+        Block.Of(_setting.Purpose, Value.Text.Trim() == _before
+            ? "It stays as it is."
+            : $"{(_before.Length == 0 ? "not set" : _before)} -> {Value.Text.Trim()}"),
+    ];
 }
