@@ -171,7 +171,7 @@ public sealed class ScreensTests
         using var screen = new Screen(Some.Ledger(), 80, 40);
 
         screen.Type("s").Type("12").Press(Key.F1);
-        Assert.Contains("F3  adds four sheets to the line with the cursor", screen.Text);
+        Assert.Matches("F3 +adds four sheets to the line with the cursor", screen.Text);
         Assert.DoesNotContain("mixes a bath", screen.Text);
 
         screen.Type("3").Press(Key.Esc);
