@@ -28,6 +28,7 @@ public sealed class ReorderCommandTests
     {
         using var room = Darkroom.WithDemoYear();
         room.Do("record", "order", "cancel", "spring-film", "--reason", "too late");
+        room.Do("record", "item", "pan100", "--minimum-on-hand", "none");
         room.Do("record", "plan", "north", "--trip", "--on", "2026-05-19", "--sheets", "60 pan100");
         var film = Items(room, "reorder")["pan100"];
         Assert.Equal("2026-04-28", film.GetProperty("orderBy").GetString()); // a delivery takes 14 days, and a week is kept

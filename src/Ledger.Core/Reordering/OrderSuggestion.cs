@@ -42,8 +42,7 @@ public sealed record OrderSuggestion(LocalDate OrderBy, long Packs, bool IsNow, 
             if (needed < following || days <= 0)
             {
                 var orderBy = needed < chance ? chance : needed < terms.LastChance(chance) ? needed : terms.LastChance(chance)!.Value;
-                var cover = Math.Max(reading.PerDay * Period.DaysBetween(orderBy, following), reading.Path.Planned(orderBy, following));
-                return (orderBy, chance > reading.Today ? chance : null, cover);
+                return (orderBy, chance > reading.Today ? chance : null, reading.Path.Position(orderBy) - reading.Path.Position(following));
             }
 
             chance = following;

@@ -4,7 +4,7 @@ namespace Ledger.Core.Reordering;
 
 /// <summary>
 /// How the stock is expected to go: down by the usual use, up by what is on order on the day it is expected. What is planned counts as part
-/// of the usual use until it is more than that.
+/// of the usual use up to its day; what it takes beyond that comes on top, and the usual use goes on afterwards.
 /// </summary>
 public sealed class StockPath
 {
@@ -47,10 +47,6 @@ public sealed class StockPath
     /// </summary>
     public double Position(LocalDate day) => All - UseUntil(Period.DaysBetween(_today, day), _ahead);
 
-    /// <summary>What is planned after an order of one day would have come, until one of another day would have.</summary>
-    public long Planned(LocalDate after, LocalDate until) =>
-        Known(Period.DaysBetween(_today, until) + _ahead) - Known(Period.DaysBetween(_today, after) + _ahead);
-
     /// <summary>The first day on which nothing is left; null when that is far away.</summary>
     public LocalDate? RunsOutOn() => UsedUp(day => _start + _incoming.TakeWhile(one => one.Day <= day).Sum(one => one.Quantity), 0);
 
@@ -73,8 +69,8 @@ public sealed class StockPath
         int[] starts = [.. _incoming.Select(one => one.Day).Concat(planned).Append(0).Distinct().Order()];
         for (var i = 0; i < starts.Length && starts[i] <= HorizonDays; i++)
         {
-            var enough = supply(starts[i]) - 1e-9;
-            var day = UseUntil(starts[i], ahead) >= enough ? starts[i] : _perDay > 0 ? Math.Ceiling(enough / _perDay) : double.PositiveInfinity;
+            var left = supply(starts[i]) - UseUntil(starts[i], ahead) - 1e-9;
+            var day = left <= 0 ? starts[i] : _perDay > 0 ? starts[i] + Math.Ceiling(left / _perDay) : double.PositiveInfinity;
             if (day <= HorizonDays && (i + 1 == starts.Length || day < starts[i + 1]))
                 return _today.PlusDays((int)day);
         }
@@ -82,7 +78,19 @@ public sealed class StockPath
         return null;
     }
 
-    private double UseUntil(int day, int ahead) => Math.Max(_perDay * day, Known(day + ahead));
+    /// <summary>The usual use, and the most by which the plans up to some day were beyond the usual use up to that day.</summary>
+    private double UseUntil(int day, int ahead)
+    {
+        var (planned, beyond) = (0L, 0.0);
+        foreach (var one in _known)
+        {
+            var counts = Math.Max(0, one.Day - ahead);
+            if (counts > day)
+                break;
+            planned += one.Quantity;
+            beyond = Math.Max(beyond, planned - _perDay * counts);
+        }
 
-    private long Known(int day) => _known.TakeWhile(one => one.Day <= day).Sum(one => one.Quantity);
+        return _perDay * day + beyond;
+    }
 }

@@ -13,7 +13,7 @@ public sealed class PlannedUseTests
     {
         var reading = Read(FourEverySecondWeek, known: [Planned(10, 44), Planned(60, 6)]);
         Assert.Equal(("50 sheets", "6 sheets", true), (reading.Reserved.ToString(), reading.Position.ToString(), reading.IsDue));
-        Assert.Equal(Some.Today.PlusDays(60), reading.RunsOutOn);
+        Assert.Equal(Some.Today.PlusDays(33), reading.RunsOutOn); // 44 on day 10, and 6 ÷ 1.9 weeks more
         Assert.Contains("; 50 sheets are set aside for 2 plans from 2026-03-25 to 2026-05-14", reading.Basis, StringComparison.Ordinal);
     }
 
@@ -39,7 +39,7 @@ public sealed class PlannedUseTests
             FourEverySecondWeek,
             ledger => ledger.Post(Terms(OrderTerms.None("pan100") with { WindowOpens = new(5, 1), WindowCloses = new(5, 31) })),
             known: [Planned(150, 200)]);
-        Assert.Equal(8, reading.Suggestion!.Packs); // 200 for the plan and 8 are kept; 50 - 20.9 are left on the last day of May
+        Assert.Equal(10, reading.Suggestion!.Packs); // 335 days use 90.9, the plan 165 more than usual, 8 are kept; 29.1 are left: 234.8
     }
 
     [Fact]

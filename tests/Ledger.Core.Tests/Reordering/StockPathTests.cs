@@ -40,12 +40,19 @@ public sealed class StockPathTests
     public void A_stock_that_nobody_touches_does_not_run_out() => Assert.Null(new StockPath(_today, 0, 0, [], []).RunsOutOn());
 
     [Fact]
+    public void The_usual_use_goes_on_after_a_plan_that_took_more()
+    {
+        Assert.Equal(_today.PlusDays(30), new StockPath(_today, 50, 1, [], [(_today.PlusDays(10), 30)]).RunsOutOn()); // 30, and 20 days more
+        Assert.Equal(_today.PlusDays(20), new StockPath(_today, 30, 1, [], [(_today.PlusDays(20), 15), (_today.PlusDays(20), 15)]).RunsOutOn());
+    }
+
+    [Fact]
     public void What_is_planned_counts_for_an_order_so_many_days_beforehand()
     {
         var path = new StockPath(_today, 30, 1, [(_today.PlusDays(50), 5)], [(_today.PlusDays(40), 40)], ahead: 21);
         Assert.Equal((35 - 18, 35 - 40), (path.Position(_today.PlusDays(18)), path.Position(_today.PlusDays(19))));
         Assert.Equal(_today.PlusDays(19), path.ReachesOn(8));
-        Assert.Equal((40, 0), (path.Planned(_today.PlusDays(18), _today.PlusDays(19)), path.Planned(_today.PlusDays(19), _today.PlusDays(90))));
+        Assert.Equal(35 - 40 - 31, path.Position(_today.PlusDays(50)));
         Assert.Equal(_today.PlusDays(30), path.RunsOutOn());
     }
 
