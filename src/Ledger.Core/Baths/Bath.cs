@@ -74,6 +74,9 @@ public sealed record Bath
     /// <summary>The residual tests attached to it, the first one first.</summary>
     public IReadOnlyList<ResidualTest> ResidualTests { get; init; } = [];
 
+    /// <summary>The control strips developed in it, the first one first.</summary>
+    public IReadOnlyList<ControlStrip> ControlStrips { get; init; } = [];
+
     /// <summary>Its top-ups, the first one first.</summary>
     public IReadOnlyList<TopUpRecord> TopUps { get; init; } = [];
 
@@ -85,6 +88,12 @@ public sealed record Bath
 
     /// <summary>Replenisher per 80 sq in, for a developer that is topped up.</summary>
     public Volume? ReplenisherPer80SquareInches { get; init; }
+
+    /// <summary>How much replenisher it may take in all before it is mixed anew, in per cent of its volume.</summary>
+    public int ReplenisherCeilingPercent { get; init; } = ReplenishmentReading.CommonCeilingPercent;
+
+    /// <summary>The colour at which its indicator says that it is spent; null when it has no indicator.</summary>
+    public string? Indicator { get; init; }
 
     /// <summary>The area it can take in all, or null without a capacity.</summary>
     public Area? TotalCapacity => Capacity?.Of(WorkingVolume);

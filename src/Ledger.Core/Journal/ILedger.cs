@@ -33,6 +33,9 @@ public interface ILedger : IFilmRecords, ICostRecords
     /// <summary>Sessions up to a day that were not reversed, the last one first; <paramref name="before"/> continues a page.</summary>
     IReadOnlyList<SessionRecord> Sessions(LocalDate asOf, SessionRecord? before, int atMost);
 
+    /// <summary>Print sessions up to a day that were not reversed, the last one first; <paramref name="before"/> continues a page.</summary>
+    IReadOnlyList<PrintRecord> Prints(LocalDate asOf, PrintRecord? before, int atMost) => [];
+
     /// <summary>What an item's containers took in and gave, the last first.</summary>
     IReadOnlyList<ItemMove> MovesOf(string item, LocalDate asOf, int atMost);
 

@@ -35,6 +35,12 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
     /// <summary>The silver at which the first of two paper baths ends.</summary>
     public int? SilverLimitPaperFirst { get; init; }
 
+    /// <summary>The fixer that may stay in film or paper after washing, in milligrams per square metre; null when no figure is judged.</summary>
+    public int? ResidualFixerLimit { get; init; }
+
+    /// <summary>After how many days a waste jug is worth a reminder; 0 for none. It says nothing about what is allowed.</summary>
+    public int JugDays { get; init; } = 365;
+
     /// <summary>The length of the periods by which use is counted for reordering: a week unless the user wants another.</summary>
     public int DemandDays { get; init; } = 7;
 
@@ -77,6 +83,8 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         ["silver-limit-film"] = "grams of silver per litre, 0.1 to 20, or none",
         ["silver-limit-paper"] = "grams of silver per litre, 0.1 to 20, or none",
         ["silver-limit-paper-first"] = "grams of silver per litre, 0.1 to 20, or none",
+        ["residual-fixer-limit"] = "grams of thiosulfate per square metre, 0.001 to 1, or none",
+        ["jug-days"] = "a whole number of days, 0 to 3650; 0 for no reminder",
     };
 
     /// <summary>The settings with one of them changed, or null when the name or the value is not accepted.</summary>
@@ -116,6 +124,9 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         ("silver-limit-film", _) when Thousandths(value, 100, 20_000) is { } limit => this with { SilverLimitFilm = limit },
         ("silver-limit-paper", _) when Thousandths(value, 100, 20_000) is { } limit => this with { SilverLimitPaper = limit },
         ("silver-limit-paper-first", _) when Thousandths(value, 100, 20_000) is { } limit => this with { SilverLimitPaperFirst = limit },
+        ("residual-fixer-limit", "none") => this with { ResidualFixerLimit = null },
+        ("residual-fixer-limit", _) when Thousandths(value, 1, 1000) is { } limit => this with { ResidualFixerLimit = limit },
+        ("jug-days", _) when Whole(value, 3650) is { } days => this with { JugDays = days },
         _ => null,
     };
 

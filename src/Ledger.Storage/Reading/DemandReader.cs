@@ -59,8 +59,8 @@ internal sealed class DemandReader(SqliteConnection connection)
         new { asOf = Dates.Text(asOf) });
 
     /// <summary>
-    /// Film by the sheets that became negatives or rejects; everything else by what went from a container down the drain, into a bath or
-    /// into a stock solution.
+    /// Film by the sheets that became negatives or rejects; everything else by what went from a container down the drain, into a bath,
+    /// into a stock solution or, as paper, into prints.
     /// A bath that is poured out was counted when it was mixed.
     /// </summary>
     private IEnumerable<UseRow> Uses(LocalDate asOf, LocalDate oldest, int periodDays) => connection.Query<UseRow>(
@@ -76,7 +76,7 @@ internal sealed class DemandReader(SqliteConnection connection)
             UNION ALL
             SELECT l.item_id, e.ago, m.quantity
             FROM standing e CROSS JOIN movement m ON m.entry_id = e.id JOIN lot l ON l.id = m.lot_id
-            WHERE m.to_place IN (4, 7) AND EXISTS (SELECT 1 FROM container f WHERE f.place_id = m.from_place)
+            WHERE m.to_place IN (4, 7, 8) AND EXISTS (SELECT 1 FROM container f WHERE f.place_id = m.from_place)
             UNION ALL
             SELECT l.item_id, e.ago, m.quantity
             FROM standing e CROSS JOIN movement m ON m.entry_id = e.id JOIN lot l ON l.id = m.lot_id

@@ -1,3 +1,4 @@
+using Ledger.Core.Baths;
 using Ledger.Core.Journal;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
@@ -26,6 +27,16 @@ internal static class ShelfBlocks
             ("Value", reading.Value.Text(holdings.Settings)),
             ("Kind", Kind(item, style)),
             ("Dilution", item.Dilution?.Text),
+            ("Capacity", Capacities(item, style)),
+            ("Spent when", item.Indicator is { } colour ? $"its indicator is {colour}" : null),
+            ("Replenisher", item.ReplenisherPer80SquareInches is { } rate
+                ? $"{rate.ToText(style)} for each {Area.Unit80.ToText(style)}, "
+                    + $"at most {item.ReplenisherCeilingPercent ?? ReplenishmentReading.CommonCeilingPercent} % of the bath"
+                : null),
+            ("Mixed from", item.StockOf),
+            ("Density", item.Density is { } density ? $"{Scaled.ToText(density.GramsPerMillilitre, 3)} g per ml" : null),
+            ("Not drawn", item.DeadVolume is { } dead ? $"{dead.ToText(style)} in each bottle" : null),
+            ("Formula", item.Formula),
             ("Keeps", Keeps(item.Keeping)),
             ("Delivery", item.LeadTimeDays is { } lead ? Words.Count(lead, "day") : null),
             ("Cautions", item.Cautions),
@@ -40,12 +51,13 @@ internal static class ShelfBlocks
             ("Left", $"{Left(container)}, {container.Held.ToText(style)} of {container.Size.ToText(style)}"),
             ("Good until", reading.GoodUntil.Text(reading.Today)),
             ("State", reading.IsPast ? "past its date" : container.IsSealed ? "sealed" : "open"),
-            ("Bought", Dates.Text(container.Lot.ReceivedOn)),
+            (container.Lot.IsMixed ? "Mixed" : "Bought", Dates.Text(container.Lot.ReceivedOn)),
             ("Printed", container.Lot.ExpiresOn is { } printed ? Dates.Text(printed) : null),
             ("Opened", container.OpenedOn is { } opened ? Dates.Text(opened) : null),
             ("Below half", container.HalfEmptyOn is { } half ? Dates.Text(half) : null),
             ("Batch", container.Lot.Batch),
-            ("Kept in", container.Lot.Storage),
+            ("Formula", container.Lot.Formula),
+            ("Kept in", container.Storage),
             ("Cost", $"{container.Value.Text(holdings.Settings)} for what is left, "
                 + $"{container.Lot.UnitCost.Text(holdings.Settings)} a {container.Held.Unit.Name()}"),
         ]);
@@ -95,9 +107,18 @@ internal static class ShelfBlocks
         var parts = new[]
         {
             Days(limits.SealedDays, "sealed"), Days(limits.OpenedFullDays, "opened"), Days(limits.OpenedPartDays, "below half full"),
-            Days(limits.WorkingFullDays, "mixed"),
+            Days(limits.WorkingFullDays, "mixed"), Days(limits.WorkingPartDays, "mixed, part-full"),
+            Days(limits.FloatingLidDays, "mixed, under a floating lid"),
+            limits.TrayHours is { } hours ? $"{Words.Count(hours, "hour")} in an open tray" : null,
         }.OfType<string>().ToList();
         return parts.Count == 0 ? null : string.Join(", ", parts);
+    }
+
+    private static string? Capacities(Item item, MeasureStyle style)
+    {
+        var all = new[] { item.Capacity }.Concat(item.OtherCapacities).OfType<Capacity>().ToList();
+        return all.Count == 0 ? null
+            : string.Join(", ", all.Select(one => $"{one.PerLitre.ToText(style)} a litre ({one.Basis})"));
     }
 
     private static string? Days(int? days, string when) => days is { } n ? $"{Words.Count(n, "day")} {when}" : null;

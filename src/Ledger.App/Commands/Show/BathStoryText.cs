@@ -20,6 +20,10 @@ internal static class BathStoryText
                 $"  {Dates.Text(test.Date)} residual {test.Kind}{(test.Session is { } session ? $" in {session}" : "")}: {test.Result}, "
                 + (test.HasPassed ? "passed" : "failed"),
                 view.Width);
+        foreach (var strip in reading.Bath.ControlStrips)
+            output.WriteProse(
+                $"  {Dates.Text(strip.Date)} control strip: {strip.Result}, {(strip.IsWithinLimits ? "within limits" : "out of limits")}",
+                view.Width);
         foreach (var top in reading.Bath.TopUps)
             output.WriteProse(
                 $"  {Dates.Text(top.Date)} topped up with {top.Added.ToText(view.Style)}, {top.Bled.ToText(view.Style)} poured off",
@@ -35,7 +39,7 @@ internal static class BathStoryText
     {
         if (reading.Bases.Count < 2)
             return;
-        var formats = BathText.Formats(view);
+        var formats = BathText.Formats(reading.Bath.Material, view);
         var table = new TextTable([
             Column.Left("  basis"), Column.Right("per litre"), Column.Right("used"), Column.Right("left"),
             .. formats.Select(format => Column.Right(format.Code)),

@@ -9,12 +9,9 @@ namespace Ledger.App.Commands.Show;
 /// <summary>A bath as a person reads it: what it is, what it took, what it can take, how old it is.</summary>
 internal static class BathText
 {
-    /// <summary>The formats that the ledger has film in, the smallest first; the usual ones while it has none.</summary>
-    public static IReadOnlyList<Format> Formats(View view)
-    {
-        var own = view.Holdings.Items.Select(item => item.Format).OfType<Format>().DistinctBy(format => format.Code).ToList();
-        return own.Count == 0 ? Format.Common : [.. own.OrderBy(format => format.Area)];
-    }
+    /// <summary>The formats of what passes through a bath, the smallest first; the usual ones while the ledger has none.</summary>
+    public static IReadOnlyList<Format> Formats(BathMaterial material, View view) =>
+        view.Holdings.FormatsOf(material) is { Count: > 0 } own ? own : Format.Common;
 
     public static void Write(TextWriter output, BathReading reading, View view)
     {
@@ -48,12 +45,13 @@ internal static class BathText
     private static string Left(BathReading reading, View view)
     {
         if (reading.Remaining is not { } left)
-            return "no capacity is set";
+            return reading.Bath.Indicator is { } colour ? $"until its indicator is {colour}" : "no capacity is set";
         var capacity = reading.Bath.Capacity!;
-        var sheets = string.Join(" or ", Formats(view).Select(format => $"{reading.RemainingSheets(format)} of {format.Code}"));
+        var sheets = string.Join(" or ", Formats(reading.Bath.Material, view).Select(format => $"{reading.RemainingSheets(format)} of {format.Code}"));
         return $"{left.ToText(view.Style)} of {reading.Bath.TotalCapacity!.Value.ToText(view.Style)}, "
             + $"{Scaled.ToText(reading.UsedPercent ?? 0, 1)} % used; "
             + $"capacity {capacity.PerLitre.ToText(view.Style)} per litre ({capacity.Basis})"
+            + (reading.Bath.Indicator is { } spent ? $"; or until its indicator is {spent}" : "")
             + (reading.IsSpent ? "" : $"; room for {sheets}");
     }
 

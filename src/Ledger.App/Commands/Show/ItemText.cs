@@ -45,6 +45,8 @@ internal static class ItemText
         Line(
             "replenisher",
             item.ReplenisherPer80SquareInches is { } rate ? $"{rate.ToText(view.Style)} for each {Area.Unit80.ToText(view.Style)}" : null);
+        Line("ceiling", item.ReplenisherCeilingPercent is { } ceiling ? $"{ceiling} % of its volume in replenisher" : null);
+        Line("spent when", item.Indicator is { } colour ? $"its indicator is {colour}" : null);
         Line("fixer weight", item.Kind == ItemKind.Film ? Scaled.InUnits(item.FixerWeightThousandths, 1000) : null);
         Line("keeps", string.Join("; ", Keeping(item)));
         Line("lead time", item.LeadTimeDays is { } days ? $"{days} days" : null);

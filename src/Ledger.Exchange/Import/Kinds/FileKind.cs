@@ -38,6 +38,7 @@ internal abstract class FileKind(string name, string[] needed, string[] optional
         new KeepersFile(),
         new PriceRisesFile(),
         new PlansFile(),
+        new CorrectionsFile(),
     ];
 
     public string Name => name;
