@@ -59,6 +59,9 @@ public sealed record Bath
     /// <summary>The day on which its work reached its capacity; null before.</summary>
     public LocalDate? FilledOn { get; init; }
 
+    /// <summary>When and why it was poured out; null while it is in use.</summary>
+    public PouredOut? PouredOut { get; init; }
+
     /// <summary>What it stood in since which day, in the order of days; none for a full closed bottle.</summary>
     public IReadOnlyList<Standing> Standings { get; init; } = [];
 
@@ -98,6 +101,11 @@ public sealed record Bath
     /// <summary>The area it can take in all, or null without a capacity.</summary>
     public Area? TotalCapacity => Capacity?.Of(WorkingVolume);
 }
+
+/// <summary>A bath was poured out.</summary>
+/// <param name="On">The day.</param>
+/// <param name="Reason">Why, in the user's words.</param>
+public sealed record PouredOut(LocalDate On, string Reason);
 
 /// <summary>So much of a lot in a bath.</summary>
 /// <param name="Lot">The lot.</param>

@@ -35,7 +35,7 @@ internal sealed class BathNoteForm : FormModel
             },
             Hint = "What was seen; the colour; grams of silver per litre; what the test or strip showed; or the container.",
         };
-        Rows = [[Date, Bath], [Kind, Found], [Passed, Session], [Note]];
+        Rows = [[Date, Bath], [Kind, Found], [Session, Passed], [Note]];
     }
 
     public override string Title => "Seen or measured";

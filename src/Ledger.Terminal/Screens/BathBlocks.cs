@@ -96,6 +96,8 @@ internal static class BathBlocks
         var place = second is not null ? $"first, {second.Code} stands second"
             : holdings.IsSecond(bath) ? $"second after {bath.PairedWith}"
             : bath.PairedWith is not null ? $"moved up from second after {bath.PairedWith}" : null;
-        return place is null ? null : $"{place}; rotation {bath.Rotations} of at most {holdings.Settings.RotationCeiling}";
+        return place is null ? null
+            : second is null && !holdings.IsSecond(bath) ? place
+            : $"{place}; the pair is at rotation {(second ?? bath).Rotations} of at most {holdings.Settings.RotationCeiling}";
     }
 }

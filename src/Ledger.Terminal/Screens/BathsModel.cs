@@ -46,9 +46,9 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenKey> Keys =>
     [
-        ScreenKey.OnRow('D', "Pour out", "pours the selected bath out", row => new DiscardForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('D', "Pour", "pours the selected bath out", row => new DiscardForm(Ledger, IdOf(row))),
         ScreenKey.Letter(
-            'B', "Mix next", "mixes the bath that follows the selected one",
+            'B', "Mix", "mixes the bath that follows the selected one",
             row => new Fill(new BathForm(Ledger, row < 0 ? null : IdOf(row)))),
         .. HasPair
             ? [ScreenKey.Letter(
@@ -56,7 +56,7 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
                 row => new Fill(new RotationForm(Ledger, row < 0 ? null : IdOf(row))))]
             : Array.Empty<ScreenKey>(),
         ScreenKey.OnRow(
-            'T', "Clearing test", "records how long a strip of film took to clear", row => new ClearingTestForm(Ledger, IdOf(row))),
+            'T', "Test", "records how long a strip of film took to clear", row => new ClearingTestForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('N', "Note", "records what was seen or measured at it", row => new BathNoteForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('A', "Top up", "adds fresh solution or replenisher", row => new TopUpForm(Ledger, IdOf(row))),
         ScreenKey.Letter('P', "Prints", "shows the sessions of printing, and records one", _ => new Into(new PrintsModel(Ledger))),

@@ -98,7 +98,9 @@ internal static class ShelfBlocks
 
     private static string Kind(Item item, MeasureStyle style)
     {
-        var kind = item.Kind == ItemKind.Chemical ? $"{item.Kind.Name()}, {item.Role.Name()}" : item.Kind.Name();
+        var kind = item.Kind == ItemKind.Chemical ? $"{item.Kind.Name()}, {item.Role.Name()}"
+            : item.IsPaper ? item.Role.Name()
+            : item.Kind.Name();
         return $"{kind}{(item.Format is { } format ? $", {format}" : "")}, packs of {item.Pack.ToText(style)}";
     }
 
