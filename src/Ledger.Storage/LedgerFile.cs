@@ -118,6 +118,10 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         Guard(() => new StoryReader(_connection).SheetsOf(session.Trim(), asOf));
 
     /// <inheritdoc/>
+    public IReadOnlyList<PrintRecord> Prints(LocalDate asOf, PrintRecord? before, int atMost) =>
+        Guard(() => new PrintReader(_connection).Page(asOf, before, atMost));
+
+    /// <inheritdoc/>
     public IReadOnlyList<ItemMove> MovesOf(string item, LocalDate asOf, int atMost) =>
         Guard(() => new MoveReader(_connection).MovesOf(item, asOf, atMost));
 

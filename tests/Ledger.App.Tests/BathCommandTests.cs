@@ -34,12 +34,12 @@ public class BathCommandTests
     public void A_pair_at_its_ceiling_is_not_rotated_and_says_what_to_do()
     {
         using var room = Darkroom.WithDemoYear();
-        var ran = room.Run("record", "rotation", "F6");
+        var ran = room.Run("record", "rotation", "F6", "--bath", "F4");
         Assert.Equal(3, ran.Status);
         Assert.Contains("the ceiling is 3: pour out F4 and F5 and mix both anew", ran.Error, StringComparison.Ordinal);
         room.Do("record", "setting", "rotation-ceiling", "4");
-        Assert.Contains("rotation 4 of at most 4", room.Do("record", "rotation", "F6", "--amount", "300ml", "--jug", "J2"), StringComparison.Ordinal);
-        Assert.Equal(3000, room.Run("show", "jugs", "--json").Json.GetProperty("jugs")[1].GetProperty("held").GetProperty("value").GetDecimal());
+        Assert.Contains("rotation 4 of at most 4", room.Do("record", "rotation", "F6", "--bath", "F5", "--amount", "300ml", "--jug", "J2"), StringComparison.Ordinal);
+        Assert.Equal(7500, room.Run("show", "jugs", "--json").Json.GetProperty("jugs")[1].GetProperty("held").GetProperty("value").GetDecimal());
         Assert.True(room.Run("check", "--json").Json.GetProperty("ok").GetBoolean());
     }
 
@@ -73,10 +73,104 @@ public class BathCommandTests
         using var room = Darkroom.WithDemoYear();
         room.Do("record", "item", "fibre", "--kind", "film", "--role", "fibre paper", "--format", "8x10", "--pack", "100");
         room.Do("record", "receipt", "fibre", "1", "--price", "152");
-        string[] prints = ["record", "print-session", "P01", "--sheets", "2 fibre final", "1 fibre strip 3 of 4"];
-        Assert.Equal(3, room.Run(prints).Status);
+        string[] prints = ["record", "print-session", "P11", "--sheets", "2 fibre final", "1 fibre strip 3 of 4", "--bath"];
+        Assert.Equal(3, room.Run([.. prints, "P1"]).Status);
+        Assert.Contains("is for film; paper never goes through it", room.Run([.. prints, "F4"]).Error, StringComparison.Ordinal);
         room.Do("record", "bath", "P1", "rapidfix", "1.5l", "--material", "paper", "--capacity", "800", "--basis", "strict");
-        Assert.Contains("220 sq in through P1", room.Do(prints), StringComparison.Ordinal);
+        Assert.Contains("220 sq in through P1", room.Do([.. prints, "P1"]), StringComparison.Ordinal);
         Assert.True(room.Run("show", "costs", "--json").Json.GetProperty("reconciles").GetBoolean());
+        var last = room.Run("show", "prints", "--json").Json.GetProperty("prints")[0];
+        Assert.Equal(("P11", "P1", 3, 220m), (
+            last.GetProperty("session").GetString(), last.GetProperty("bath").GetString(), last.GetProperty("sheets").GetInt32(),
+            last.GetProperty("areaSqIn").GetDecimal()));
+    }
+
+    [Fact]
+    public void Fifteen_prints_by_the_strict_basis_are_sixty_by_the_makers()
+    {
+        using var room = Darkroom.WithDemoYear();
+        var bases = room.Run("show", "bath", "PF5", "--json").Json.GetProperty("capacities").EnumerateArray().ToList();
+        Assert.Equal(["strict", "maker's"], bases.Select(basis => basis.GetProperty("basis").GetString()));
+        Assert.Equal([15, 60], bases.Select(basis => basis.GetProperty("remainingSheets").GetProperty("8x10").GetInt32()));
+        Assert.Equal(["8x10"], bases[0].GetProperty("remainingSheets").EnumerateObject().Select(format => format.Name));
+    }
+
+    [Fact]
+    public void A_stop_is_used_until_its_indicator_changes_colour()
+    {
+        using var room = Darkroom.WithDemoYear();
+        room.Do("record", "bath", "S1", "citric-stop", "1.5l", "--dilution", "1+0", "--amount", "30g");
+        Assert.Contains("no indicator is set", room.Run("record", "indicator", "S1", "purple").Error, StringComparison.Ordinal);
+        room.Do("record", "item", "citric-stop", "--indicator", "purple");
+        Assert.Contains("until its indicator is purple", room.Do("show", "bath", "S1"), StringComparison.Ordinal);
+        Assert.Contains("is used on", room.Run("record", "indicator", "S1", "yellow").Error, StringComparison.Ordinal);
+        Assert.Equal("", EndOf("S1"));
+        room.Do("record", "indicator", "S1", "Purple");
+        Assert.Equal("sight", EndOf("S1"));
+        Assert.Contains("its indicator is Purple", room.Do("show", "today"), StringComparison.Ordinal);
+        room.Do("record", "correction", room.Run("show", "journal", "--json").Json.GetProperty("entries")[0].GetProperty("reference").GetString()!, "--reason", "mistaken");
+        Assert.Equal("", EndOf("S1"));
+
+        string EndOf(string bath) => room.Run("show", "bath", bath, "--json").Json.GetProperty("endsBy").GetString() ?? "";
+    }
+
+    [Fact]
+    public void A_replenished_developer_says_what_is_due_and_what_its_control_strips_showed()
+    {
+        using var room = Darkroom.WithDemoYear();
+        room.Do("record", "item", "seasoned", "--kind", "chemical", "--role", "developer", "--pack", "1l", "--dilution", "1+0",
+            "--replenisher-per-80", "20ml", "--replenisher-ceiling", "50");
+        room.Do("record", "receipt", "seasoned", "3", "--price", "20");
+        room.Do("record", "process", "deep", "--step", "developer seasoned reused", "--step", "fixer rapidfix reused");
+        room.Do("record", "bath", "D1", "seasoned", "1l");
+        room.Do("record", "session", "S23", "--process", "deep", "--sheets", "4 practice practice", "--bath", "F4");
+        Assert.Contains("bath D1: 80 ml of replenisher due", room.Do("show", "today"), StringComparison.Ordinal);
+        room.Do("record", "top-up", "D1", "80ml", "--poured-off", "60ml", "--jug", "J2");
+        Assert.DoesNotContain("replenisher due", room.Do("show", "today"), StringComparison.Ordinal);
+        Assert.Contains("60 ml  film developer D1", room.Do("show", "jugs"), StringComparison.Ordinal);
+        Assert.Contains("is no developer", room.Run("record", "control-strip", "F4", "fine").Error, StringComparison.Ordinal);
+        room.Do("record", "control-strip", "D1", "speed -0.12", "--out");
+        Assert.Contains("the last control strip was out of limits", room.Do("show", "today"), StringComparison.Ordinal);
+        room.Do("record", "control-strip", "D1", "speed -0.02");
+        Assert.DoesNotContain("control strip", room.Do("show", "today"), StringComparison.Ordinal);
+        Assert.Equal([false, true], room.Run("show", "bath", "D1", "--json").Json.GetProperty("controlStrips").EnumerateArray()
+            .Select(strip => strip.GetProperty("isWithinLimits").GetBoolean()));
+        Assert.Contains("mix it anew", room.Run("record", "top-up", "D1", "420ml").Error, StringComparison.Ordinal);
+        Assert.Equal("500 ml of replenisher added, its ceiling", room.Run("show", "bath", "D1", "--json").Json.GetProperty("ends")[0].GetProperty("because").GetString());
+        Assert.True(room.Run("check", "--json").Json.GetProperty("ok").GetBoolean());
+    }
+
+    [Fact]
+    public void A_jug_that_is_full_or_old_is_told_and_nothing_is_said_to_be_allowed()
+    {
+        using var room = Darkroom.WithDemoYear();
+        room.Do("record", "discard", "selvane/1", "--reason", "too old", "--jug", "J2");
+        Assert.Contains("250 ml  unused selvane", room.Do("show", "jugs"), StringComparison.Ordinal);
+        Assert.Contains("only liquids go into a jug", room.Run("record", "discard", "practice", "1", "--reason", "bent", "--jug", "J2").Error, StringComparison.Ordinal);
+        room.Do("record", "jug-filling", "J2", "12l", "rinse");
+        Assert.Contains("jug J2 is nearly full: 1750 ml fit in", room.Do("show", "today"), StringComparison.Ordinal);
+        room.Do("record", "jug-filling", "J2", "1750ml", "rinse");
+        Assert.Contains("jug J2 is full and waits to be handed over", room.Do("show", "today"), StringComparison.Ordinal);
+        room.Do("record", "setting", "jug-days", "100");
+        var notices = room.Run("show", "today", "--json").Json.GetProperty("notices").EnumerateArray()
+            .Where(notice => notice.GetProperty("subject").GetString() == "J2").ToList();
+        Assert.Equal(["jug-full", "jug-old"], notices.Select(notice => notice.GetProperty("kind").GetString()));
+        Assert.Contains("stood for 176 days", notices[1].GetProperty("text").GetString(), StringComparison.Ordinal);
+        Assert.All(notices, notice => Assert.Contains("your local rules to say", notice.GetProperty("step").GetString(), StringComparison.Ordinal));
+        room.Do("record", "jug-handover", "J2", "collection point");
+        Assert.DoesNotContain("J2", room.Do("show", "today"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_residue_is_held_against_the_limit_of_the_user()
+    {
+        using var room = Darkroom.WithDemoYear();
+        room.Do("record", "setting", "residual-fixer-limit", "0.014");
+        room.Do("record", "residual-test", "F4", "fixer", "0.014 g/m2", "--failed", "--session", "S22");
+        room.Do("record", "residual-test", "F4", "fixer", "0.0141 g/m2", "--session", "S22");
+        room.Do("record", "residual-test", "F5", "silver", "stain", "--failed");
+        Assert.Equal([true, false], room.Run("show", "bath", "F4", "--json").Json.GetProperty("residualTests").EnumerateArray()
+            .Select(test => test.GetProperty("hasPassed").GetBoolean()));
+        Assert.Contains("by test on 2026-03-15, residual silver: stain", room.Do("show", "bath", "F5"), StringComparison.Ordinal);
     }
 }

@@ -18,7 +18,7 @@ public class CostCommandsTests
         var costs = room.Run("show", "costs", "--by", by, "--json").Json;
         var parts = costs.GetProperty("parts").EnumerateArray().ToList();
         Assert.True(parts.Count >= least, $"only {parts.Count} parts");
-        foreach (var what in new[] { "film", "chemistry", "supplies", "waste" })
+        foreach (var what in new[] { "film", "chemistry", "supplies", "printing", "waste" })
             Assert.Equal(Amount(costs.GetProperty(what)), parts.Sum(part => Amount(part.GetProperty(what))));
         Assert.Contains($"by {by}", room.Do("show", "costs", "--by", by), StringComparison.Ordinal);
     }
@@ -30,7 +30,7 @@ public class CostCommandsTests
         var costs = room.Run("show", "costs", "--json").Json;
         Assert.Equal(
             Amount(costs.GetProperty("opening")) + Amount(costs.GetProperty("bought")),
-            new[] { "film", "chemistry", "supplies", "waste", "onHand", "stillInBaths" }.Sum(what => Amount(costs.GetProperty(what))));
+            new[] { "film", "chemistry", "supplies", "printing", "waste", "onHand", "stillInBaths" }.Sum(what => Amount(costs.GetProperty(what))));
     }
 
     [Theory]

@@ -15,10 +15,13 @@ public sealed class DemoYearThroughCommandsTests(TypedYear year) : IClassFixture
     [InlineData("forgotten")]
     [InlineData("sheet", "E07-2")]
     [InlineData("sessions")]
+    [InlineData("prints")]
+    [InlineData("jugs")]
     [InlineData("costs")]
     [InlineData("item", "syrup")]
     [InlineData("item", "pan100")]
     [InlineData("bath", "F4")]
+    [InlineData("bath", "PF4")]
     public void What_is_typed_gives_the_same_as_what_is_imported(params string[] what)
     {
         using var imported = Darkroom.WithDemoYear();
@@ -46,7 +49,7 @@ public sealed class DemoYearThroughCommandsTests(TypedYear year) : IClassFixture
     public void The_bath_in_use_has_ended_by_age_with_almost_half_of_its_capacity_left()
     {
         var bath = year.Room.Run("show", "baths", "--json").Json.GetProperty("baths").EnumerateArray()
-            .Single(bath => !bath.GetProperty("standsSecond").GetBoolean());
+            .Single(bath => !bath.GetProperty("standsSecond").GetBoolean() && bath.GetProperty("material").GetString() == "film");
 
         Assert.Equal(1600, bath.GetProperty("weightedAreaSqIn").GetDecimal());
         Assert.Equal(1400, bath.GetProperty("remainingSqIn").GetDecimal());

@@ -30,7 +30,7 @@ public class ExitStatusTests
     [InlineData("record count syrup 64 bottles --reason dregs")]
     [InlineData("record count syrup 64bottles --reason dregs")]
     [InlineData("record count syrup 64ml")]
-    [InlineData("record correction last --reason wrong")]
+    [InlineData("record correction --reason wrong")]
     [InlineData("import holidays x.csv")]
     [InlineData("import items")]
     [InlineData("completion tcsh")]
@@ -45,6 +45,7 @@ public class ExitStatusTests
     }
 
     [Theory]
+    [InlineData("record correction last --reason wrong", "no entry has the reference \"last\"")]
     [InlineData("record receipt pan101 1", "there is no item \"pan101\"")]
     [InlineData("record receipt pan100 -1", "packs must be more than 0")]
     [InlineData("record receipt pan100 1 --price -5", "the price cannot be negative")]

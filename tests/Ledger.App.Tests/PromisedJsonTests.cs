@@ -41,6 +41,13 @@ public class PromisedJsonTests
             "show sessions", "sessions",
             "session:text date:date process:text bath:text? developer:quantity sheets:number areaSqIn:number note:text"
         },
+        { "show prints", "prints", "session:text date:date bath:text? sheets:number areaSqIn:number cost:money note:text" },
+        { "show prints", "prints/lines", "item:text sheets:number strips:number areaSqIn:number cost:money purpose:text note:text" },
+        { "show jugs", "jugs", "jug:text contents:text size:quantity held:quantity startedOn:date handedOverOn:date? handedTo:text" },
+        { "show jugs", "jugs/fills", "date:date volume:quantity what:text material:text?" },
+        { "show bath F4", "ends", "by:text on:date because:text" },
+        { "show bath F4", "clearingTests", "date:date film:text seconds:number freshSeconds:number? ratio:number? isFresh:flag" },
+        { "show bath PF4", "capacities", "basis:text sqInPerLitre:number usedPercent:number remainingSqIn:number remainingSheets:counts" },
         { "show reorder", "", "asOf:date" },
         {
             "show reorder", "items",
@@ -65,7 +72,7 @@ public class PromisedJsonTests
         },
         { "show item syrup", "values", "formula:text value:money" },
         { "show item syrup", "moves", "entry:number date:date container:text lot:number change:quantity value:money" },
-        { "show bath F1", "", "bath:text role:text isSpent:flag inUse:flag" },
+        { "show bath F1", "", "bath:text role:text isSpent:flag inUse:flag indicator:text? standsIn:text fixingSeconds:number?" },
         { "show bath F4", "work", "entry:number date:date isFirst:flag areaSqIn:number weightedAreaSqIn:number" },
         { "show holders", "", "asOf:date slideConvention:text" },
         { "show holders", "holders", "holder:text format:text notch:text boughtOn:date? cleanedOn:date? isBagged:flag" },

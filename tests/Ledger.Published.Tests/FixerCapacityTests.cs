@@ -1,5 +1,4 @@
 using Ledger.Core.Baths;
-using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 using Ledger.Published.Tests.Support;
@@ -90,11 +89,6 @@ public sealed class FixerCapacityTests
         Assert.Equal(45m, reading.UsedPercent);
         Assert.Equal(900m, reading.ThroughputSquareInchesPerLitre);
     }
-
-    [Fact]
-    public void A_pair_of_baths_is_rotated_three_times_at_most() =>
-        // FIX-09, The Darkroom Cookbook, 3rd ed., p. 107: after the third rotation both baths go. The user can set another ceiling.
-        Assert.Equal(3, Settings.Default.RotationCeiling);
 
     private static BathReading Fresh(decimal squareInchesPerLitre, decimal litres, Area worked = default) => new(
         new Bath

@@ -8,7 +8,7 @@ namespace Ledger.App.Values;
 /// <summary>The sheets of a session as they are typed: "4 pan100 N", "1 pan100 N-1 reject: dust", "6 pan100 25ml from pan100/3".</summary>
 internal static class SheetsPhrase
 {
-    public const string Form = "COUNT FILM [GROUP] [FATE [CAUSE]] [DEVELOPERml] [from BOX|SIDES|exposed GROUP] [: NOTE]";
+    public const string Form = "COUNT FILM [GROUP] [FATE [CAUSE]] [DEVELOPERml|g] [from BOX|SIDES|exposed GROUP] [: NOTE]";
 
     private static readonly Func<string, Fate?> _fate = Text.OneOf<Fate>(Fates.Names, "fate");
 
@@ -35,6 +35,7 @@ internal static class SheetsPhrase
         "from" => From(phrase.Take("the box or holder side after \"from\""), phrase, line),
         "group" => line with { Group = phrase.Take("the group after \"group\"") },
         _ when Fates.Names.Contains(word, StringComparer.OrdinalIgnoreCase) => line with { Fate = _fate(word)!.Value },
+        _ when Amount.TryParse(word) is { Measure: Unit.Gram } weighed => line with { DeveloperWeight = weighed.For(null) },
         _ when Amount.TryParse(word) is { Measure: not null } => line with { Developer = Text.Volume(word) },
         _ when line.Group.Length == 0 => line with { Group = word },
         _ => throw phrase.Refuse(
@@ -54,7 +55,7 @@ internal static class SheetsPhrase
     /// <summary>Gives each batch its developer, in the order of the lines.</summary>
     public static IReadOnlyList<SessionLine> WithDeveloper(IReadOnlyList<SessionLine> lines, IReadOnlyList<Volume?> developer)
     {
-        if (developer.Count > 0 && lines.Any(line => line.Developer is not null))
+        if (developer.Count > 0 && lines.Any(line => line.Developer is not null || line.DeveloperWeight is not null))
             throw new FormatException("say the developer either in the lines of sheets or with --developer, not in both");
         if (developer.Count > lines.Count)
             throw new FormatException(

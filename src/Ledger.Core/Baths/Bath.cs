@@ -59,6 +59,9 @@ public sealed record Bath
     /// <summary>The day on which its work reached its capacity; null before.</summary>
     public LocalDate? FilledOn { get; init; }
 
+    /// <summary>When and why it was poured out; null while it is in use.</summary>
+    public PouredOut? PouredOut { get; init; }
+
     /// <summary>What it stood in since which day, in the order of days; none for a full closed bottle.</summary>
     public IReadOnlyList<Standing> Standings { get; init; } = [];
 
@@ -74,6 +77,9 @@ public sealed record Bath
     /// <summary>The residual tests attached to it, the first one first.</summary>
     public IReadOnlyList<ResidualTest> ResidualTests { get; init; } = [];
 
+    /// <summary>The control strips developed in it, the first one first.</summary>
+    public IReadOnlyList<ControlStrip> ControlStrips { get; init; } = [];
+
     /// <summary>Its top-ups, the first one first.</summary>
     public IReadOnlyList<TopUpRecord> TopUps { get; init; } = [];
 
@@ -86,9 +92,20 @@ public sealed record Bath
     /// <summary>Replenisher per 80 sq in, for a developer that is topped up.</summary>
     public Volume? ReplenisherPer80SquareInches { get; init; }
 
+    /// <summary>How much replenisher it may take in all before it is mixed anew, in per cent of its volume.</summary>
+    public int ReplenisherCeilingPercent { get; init; } = ReplenishmentReading.CommonCeilingPercent;
+
+    /// <summary>The colour at which its indicator says that it is spent; null when it has no indicator.</summary>
+    public string? Indicator { get; init; }
+
     /// <summary>The area it can take in all, or null without a capacity.</summary>
     public Area? TotalCapacity => Capacity?.Of(WorkingVolume);
 }
+
+/// <summary>A bath was poured out.</summary>
+/// <param name="On">The day.</param>
+/// <param name="Reason">Why, in the user's words.</param>
+public sealed record PouredOut(LocalDate On, string Reason);
 
 /// <summary>So much of a lot in a bath.</summary>
 /// <param name="Lot">The lot.</param>

@@ -88,6 +88,8 @@ public sealed record BathReading
     {
         if (UsedPercent >= 100)
             yield return new(BathEnd.Area, Bath.FilledOn ?? _today, $"{Bath.Capacity!.Basis} capacity used");
+        if (Replenishment is { CeilingReachedOn: { } day } replenished)
+            yield return new(BathEnd.Area, day, $"{replenished.Added.Millilitres:0.###} ml of replenisher added, its ceiling");
         if (GoodUntil is { } limit && limit.IsPast(_today))
             yield return new(BathEnd.Age, limit.Date.PlusDays(1), $"{limit.Rule.Name()} over");
         if (Bath.ClearingTests.FirstOrDefault(test => test.IsSpentAt(Bath.Limits.SpentMultipleThousandths)) is { } test)
@@ -95,6 +97,8 @@ public sealed record BathReading
                 BathEnd.Test, test.Date, $"{test.Film} cleared in {test.Seconds:0.#} s, {test.Ratio:0.00} times the fresh time");
         if (Bath.SilverReadings.FirstOrDefault(silver => silver.MilligramsPerLitre >= Bath.Limits.SilverMilligramsPerLitre) is { } reading)
             yield return new(BathEnd.Test, reading.Date, $"{reading.GramsPerLitre:0.###} g of silver per litre");
+        if (Bath.ResidualTests.FirstOrDefault(one => one.Ends(Bath.Role)) is { } residue)
+            yield return new(BathEnd.Test, residue.Date, $"residual {residue.Kind}: {residue.Result}");
         if (Bath.Observations.FirstOrDefault(seen => seen.EndsUse) is { } sign)
             yield return new(BathEnd.Sight, sign.Date, sign.Sign);
     }

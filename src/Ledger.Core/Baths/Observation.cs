@@ -1,3 +1,5 @@
+using System.Globalization;
+using Ledger.Core.Stock;
 using NodaTime;
 
 namespace Ledger.Core.Baths;
@@ -17,10 +19,38 @@ public sealed record SilverReading(LocalDate Date, int MilligramsPerLitre)
     public decimal GramsPerLitre => MilligramsPerLitre / 1000m;
 }
 
+/// <summary>A control strip that was developed in a replenished developer: it says whether the replenisher keeps it as it was.</summary>
+/// <param name="Date">The day.</param>
+/// <param name="Result">What was read from it, in the user's words: densities, or how it differs from the reference strip.</param>
+/// <param name="IsWithinLimits">Whether that is within the user's limits.</param>
+public sealed record ControlStrip(LocalDate Date, string Result, bool IsWithinLimits);
+
 /// <summary>A test of what is left in film or paper after fixing and washing.</summary>
 /// <param name="Date">The day.</param>
 /// <param name="Kind">Silver or fixer.</param>
 /// <param name="Result">What it showed.</param>
 /// <param name="HasPassed">Whether it was good enough.</param>
 /// <param name="Session">The session it belongs to; null when it belongs to the bath alone.</param>
-public sealed record ResidualTest(LocalDate Date, string Kind, string Result, bool HasPassed, string? Session);
+public sealed record ResidualTest(LocalDate Date, string Kind, string Result, bool HasPassed, string? Session)
+{
+    /// <summary>Silver that was not fixed out.</summary>
+    public const string Silver = "silver";
+
+    /// <summary>Fixer that was not washed out.</summary>
+    public const string Fixer = "fixer";
+
+    /// <summary>What a residual test looks for.</summary>
+    public static IReadOnlyList<string> Kinds { get; } = [Silver, Fixer];
+
+    /// <summary>Whether it ends a bath of that role: silver that is left ends the fixer, fixer that is left ends the wash aid.</summary>
+    public bool Ends(ItemRole role) => !HasPassed && ((Kind, role) is (Silver, ItemRole.Fixer) or (Fixer, ItemRole.WashAid));
+
+    /// <summary>The figure that a result begins with, in milligrams per square metre, rounded up: 14 for "0.014 g/m2"; null without one.</summary>
+    public static int? MilligramsPerSquareMetre(string result)
+    {
+        var unit = result.IndexOf("g/m", StringComparison.Ordinal);
+        return unit > 0
+            && decimal.TryParse(result[..unit].Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var grams)
+            && grams <= 1000 ? (int)Math.Ceiling(grams * 1000) : null;
+    }
+}

@@ -1,4 +1,5 @@
 using Ledger.Core.Measures;
+using NodaTime;
 
 namespace Ledger.Core.Baths;
 
@@ -7,6 +8,9 @@ namespace Ledger.Core.Baths;
 /// <param name="Per80SquareInches">The replenisher for each 80 sq in.</param>
 public sealed record ReplenishmentReading(Bath Bath, Volume Per80SquareInches)
 {
+    /// <summary>A developer is mixed anew when it has had as much replenisher as it holds, unless the user says otherwise (common practice).</summary>
+    public const int CommonCeilingPercent = 100;
+
     /// <summary>The replenisher for an area, rounded up: a developer is never starved by rounding.</summary>
     public static Volume For(Area area, Volume per80SquareInches) =>
         Volume.FromMicrolitres(Share.UpTo(per80SquareInches.Microlitres, area.Hundredths, Area.Unit80.Hundredths));
@@ -28,12 +32,22 @@ public sealed record ReplenishmentReading(Bath Bath, Volume Per80SquareInches)
         }
     }
 
-    /// <summary>The ceiling: as much replenisher as there was working solution. After that it is mixed anew (common practice).</summary>
-    public Volume Ceiling => Bath.WorkingVolume;
+    /// <summary>As much replenisher as it may take in all; after that it is mixed anew.</summary>
+    public Volume Ceiling => Volume.FromMicrolitres(Share.Of(Bath.WorkingVolume.Microlitres, Bath.ReplenisherCeilingPercent, 100));
 
     /// <summary>Whether the ceiling is reached.</summary>
     public bool IsAtCeiling => Added >= Ceiling;
 
-    /// <summary>What to pour off before adding what is due, when the bottle has room for so much only.</summary>
-    public Volume BleedFor(Volume room) => Due > room ? Due - room : default;
+    /// <summary>The day of the top-up that reached the ceiling; null before.</summary>
+    public LocalDate? CeilingReachedOn
+    {
+        get
+        {
+            var added = default(Volume);
+            foreach (var top in Bath.TopUps)
+                if ((added += top.Added) >= Ceiling)
+                    return top.Date;
+            return null;
+        }
+    }
 }

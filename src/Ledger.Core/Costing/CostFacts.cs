@@ -28,8 +28,11 @@ public sealed record CostFacts(
     IReadOnlyList<BathUse> Baths,
     IReadOnlyList<SessionUse> Sessions)
 {
+    /// <summary>The print sessions in order.</summary>
+    public IReadOnlyList<PrintUse> Prints { get; init; } = [];
+
     /// <summary>What print sessions used: paper, and their part of the baths for paper.</summary>
-    public Money Printing { get; init; }
+    public Money Printing => new(Prints.Sum(print => print.Cost.Millionths));
 
     /// <summary>What was thrown away unused or found missing, day by day; what a count found in excess is less than nothing.</summary>
     public IReadOnlyList<StockLoss> Losses { get; init; } = [];
@@ -98,6 +101,12 @@ public sealed record SessionUse(
     /// <summary>The part that its area used up of the other baths it went through.</summary>
     public Money OtherBathsUsedUp { get; init; }
 }
+
+/// <summary>What a print session used.</summary>
+/// <param name="Session">Its name.</param>
+/// <param name="Date">Its day.</param>
+/// <param name="Cost">The paper, and its part of the baths for paper.</param>
+public sealed record PrintUse(string Session, LocalDate Date, Money Cost);
 
 /// <summary>Sheets of one lot and one fate in a session.</summary>
 /// <param name="Item">The film.</param>

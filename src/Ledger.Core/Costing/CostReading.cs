@@ -3,7 +3,7 @@ using Ledger.Core.Sessions;
 
 namespace Ledger.Core.Costing;
 
-/// <summary>What a period cost, and where the money is: spent = film + chemistry + supplies + waste + on hand + still in baths.</summary>
+/// <summary>What a period cost, and where the money is: spent = film + chemistry + supplies + waste + printing + on hand + still in baths.</summary>
 public sealed class CostReading
 {
     private readonly List<SheetCost> _sheets;
@@ -68,11 +68,14 @@ public sealed class CostReading
     /// <summary>What the baths in use at the end still have in them.</summary>
     public Money StillInBaths { get; }
 
+    /// <summary>What print sessions used: paper, and their part of the baths for paper.</summary>
+    public Money Printing => Facts.Printing;
+
     /// <summary>Whether every millionth is accounted for.</summary>
     public bool Reconciles => Spent == Used + OnHand + StillInBaths;
 
-    /// <summary>All that is gone: film, chemistry, supplies and waste.</summary>
-    public Money Used => Film + Chemistry + Supplies + Waste + Facts.Printing;
+    /// <summary>All that is gone: film, chemistry, supplies, waste and printing.</summary>
+    public Money Used => Film + Chemistry + Supplies + Waste + Printing;
 
     /// <summary>The cost of every developed sheet, in order.</summary>
     public IReadOnlyList<SheetCost> Sheets => _sheets;

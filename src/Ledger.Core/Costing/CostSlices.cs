@@ -12,6 +12,9 @@ public static class CostSlices
     /// <summary>Where what belongs to no film or session stands: stock that was thrown away, baths that were poured out.</summary>
     public const string Elsewhere = "other stock";
 
+    /// <summary>Where printing stands among films.</summary>
+    public const string Prints = "prints";
+
     /// <summary>film, session, month, year.</summary>
     public static IReadOnlyList<string> Groupings { get; } = ["film", "session", "month", "year"];
 
@@ -26,6 +29,13 @@ public static class CostSlices
                 CostGrouping.Session => sheet.Session,
                 _ => Time(sheet.Date, grouping),
             }).Sheets.Add(sheet);
+        foreach (var print in reading.Facts.Prints)
+            In(grouping switch
+            {
+                CostGrouping.Film => Prints,
+                CostGrouping.Session => print.Session,
+                _ => Time(print.Date, grouping),
+            }).Printing += print.Cost;
         foreach (var loss in reading.Facts.Losses)
             In(grouping switch
             {
@@ -57,6 +67,8 @@ public static class CostSlices
 
         public Money NeverUsed { get; set; }
 
+        public Money Printing { get; set; }
+
         public CostSlice ToSlice(string name, CostReading reading) => new(
             name,
             FilmCost.Of(
@@ -66,6 +78,6 @@ public static class CostSlices
             new(Sheets.Sum(sheet => sheet.Chemistry.Millionths)),
             new(Sheets.Sum(sheet => sheet.Supplies.Millionths)),
             new(Sheets.Where(sheet => !sheet.Fate.IsNegative()).Sum(sheet => sheet.Film.Millionths)
-                + Losses.Sum(loss => loss.Cost.Millionths) + NeverUsed.Millionths));
+                + Losses.Sum(loss => loss.Cost.Millionths) + NeverUsed.Millionths)) { Printing = Printing };
     }
 }

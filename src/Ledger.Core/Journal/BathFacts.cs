@@ -33,6 +33,11 @@ public sealed record SilverMeasured(PlaceId Place, int MilligramsPerLitre) : Bat
 /// <param name="Test">The test.</param>
 public sealed record ResidualTested(PlaceId Place, ResidualTest Test) : BathFact(Place);
 
+/// <summary>A control strip was developed in it.</summary>
+/// <param name="Place">The bath.</param>
+/// <param name="Strip">The strip.</param>
+public sealed record ControlStripDeveloped(PlaceId Place, ControlStrip Strip) : BathFact(Place);
+
 /// <summary>It stands in another container.</summary>
 /// <param name="Place">The bath.</param>
 /// <param name="Container">What it stands in now.</param>

@@ -82,6 +82,13 @@ public sealed class Holdings
     /// <summary>The open plan of that name, or null.</summary>
     public KeptPlan? Plan(string name) => _plans.GetValueOrDefault(name.Trim());
 
+    /// <summary>The formats that there is film in, or paper, the smallest first.</summary>
+    public IReadOnlyList<Format> FormatsOf(BathMaterial material) =>
+    [
+        .. _items.Values.Where(item => item.IsPaper == (material == BathMaterial.Paper)).Select(item => item.Format).OfType<Format>()
+            .DistinctBy(format => format.Code).OrderBy(format => format.Area),
+    ];
+
     /// <summary>The item of that code, or null.</summary>
     public Item? Item(string code) => _items.GetValueOrDefault(code.Trim());
 
@@ -152,6 +159,8 @@ public sealed class Holdings
             Limits = LimitsOf(bath, isFirst: SecondAfterExists(bath)),
             OtherCapacities = item?.OtherCapacities ?? [],
             ReplenisherPer80SquareInches = bath.Role == ItemRole.Developer ? item?.ReplenisherPer80SquareInches : null,
+            ReplenisherCeilingPercent = item?.ReplenisherCeilingPercent ?? ReplenishmentReading.CommonCeilingPercent,
+            Indicator = item?.Indicator,
         };
     }
 

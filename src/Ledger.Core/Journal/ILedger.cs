@@ -36,6 +36,9 @@ public interface ILedger : IFilmRecords, ICostRecords
     /// <summary>The session of that name, if it was held by a day and not reversed; or null.</summary>
     SessionRecord? Session(string name, LocalDate asOf);
 
+    /// <summary>Print sessions up to a day that were not reversed, the last one first; <paramref name="before"/> continues a page.</summary>
+    IReadOnlyList<PrintRecord> Prints(LocalDate asOf, PrintRecord? before, int atMost) => [];
+
     /// <summary>What an item's containers took in and gave, the last first.</summary>
     IReadOnlyList<ItemMove> MovesOf(string item, LocalDate asOf, int atMost);
 

@@ -24,6 +24,9 @@ public interface IPast
     /// <summary>The entry of that number, or null.</summary>
     JournalEntry? Find(long number);
 
+    /// <summary>The entry of that key, or null.</summary>
+    JournalEntry? Find(string key);
+
     /// <summary>What that entry moved.</summary>
     IReadOnlyList<Movement> MovementsOf(long number);
 

@@ -68,6 +68,8 @@ public static class PostingRules
             case BathObservation seen: BathTestRules.Post(seen, draft); break;
             case SilverTest test: BathTestRules.Post(test, draft); break;
             case ResidualCheck check: BathTestRules.Post(check, draft); break;
+            case IndicatorReading look: BathTestRules.Post(look, draft); break;
+            case ControlStripTest strip: BathTestRules.Post(strip, draft); break;
             case BathStorage storage: BathTestRules.Post(storage, draft); break;
             case Decanting decanting: BottleRules.Post(decanting, draft); break;
             case StockSolution mixing: BottleRules.Post(mixing, draft); break;

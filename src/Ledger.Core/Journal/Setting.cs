@@ -40,11 +40,13 @@ public sealed partial record Setting
         name, purpose, $"{what}, {Scaled.InUnits(least, 1000)} to {Scaled.InUnits(most, 1000)}", settings => Scaled.InUnits(get(settings), 1000),
         (settings, value) => Number(value, 1000, least, most) is { } number ? with(settings, (int)number) : null);
 
-    /// <summary>The silver in grams per litre at which a bath ends, or none.</summary>
-    private static Setting Silver(string name, string purpose, Func<Settings, int?> get, Func<Settings, int?, Settings> with) => new(
-        name, purpose, "grams of silver per litre, 0.1 to 20, or none", settings => get(settings) is { } limit ? Scaled.InUnits(limit, 1000) : "none",
+    /// <summary>A limit that is kept in thousandths, or none.</summary>
+    private static Setting Limit(
+        string name, string purpose, string what, int least, int most, Func<Settings, int?> get, Func<Settings, int?, Settings> with) => new(
+        name, purpose, $"{what}, {Scaled.InUnits(least, 1000)} to {Scaled.InUnits(most, 1000)}, or none",
+        settings => get(settings) is { } limit ? Scaled.InUnits(limit, 1000) : "none",
         (settings, value) => value == "none" ? with(settings, null)
-            : Number(value, 1000, 100, 20_000) is { } number ? with(settings, (int)number) : null);
+            : Number(value, 1000, least, most) is { } number ? with(settings, (int)number) : null);
 
     private static Setting OneOf(
         string name, string purpose, IReadOnlyList<string> values, Func<Settings, string> get, Func<Settings, string, Settings> with) => new(

@@ -7,6 +7,8 @@ namespace Ledger.Core.Journal;
 /// <content>Every setting, in the order in which they are shown. A new one is a few lines here and a property of <see cref="Settings"/>.</content>
 public sealed partial record Setting
 {
+    private const string Silver = "grams of silver per litre";
+
     /// <summary>All settings.</summary>
     public static IReadOnlyList<Setting> All { get; } =
     [
@@ -82,12 +84,17 @@ public sealed partial record Setting
             settings => settings.SpentMultipleThousandths, (settings, times) => settings with { SpentMultipleThousandths = times }),
         Thousandths("fixing-multiple", "How many times its clearing time film is fixed.", "times the clearing time", 1000, 5000,
             settings => settings.FixingMultipleThousandths, (settings, times) => settings with { FixingMultipleThousandths = times }),
-        Silver("silver-limit-film", "The silver at which a bath for film ends.",
+        Limit("silver-limit-film", "The silver at which a bath for film ends.", Silver, 100, 20_000,
             settings => settings.SilverLimitFilm, (settings, limit) => settings with { SilverLimitFilm = limit }),
-        Silver("silver-limit-paper", "The silver at which a single bath for paper ends, or the second of two.",
+        Limit("silver-limit-paper", "The silver at which a single bath for paper ends, or the second of two.", Silver, 100, 20_000,
             settings => settings.SilverLimitPaper, (settings, limit) => settings with { SilverLimitPaper = limit }),
-        Silver("silver-limit-paper-first", "The silver at which the first of two baths for paper ends.",
+        Limit("silver-limit-paper-first", "The silver at which the first of two baths for paper ends.", Silver, 100, 20_000,
             settings => settings.SilverLimitPaperFirst, (settings, limit) => settings with { SilverLimitPaperFirst = limit }),
+        Limit("residual-fixer-limit", "The fixer left in film or paper at which a residual test has failed.",
+            "grams of thiosulfate per square metre", 1, 1000,
+            settings => settings.ResidualFixerLimit, (settings, limit) => settings with { ResidualFixerLimit = limit }),
+        Whole("jug-days", "How long a waste jug may stand before a notice asks for it; 0 for no reminder.", "a whole number of days", 0, 3650,
+            settings => settings.JugDays, (settings, days) => settings with { JugDays = days }),
     ];
 
     private static IEnumerable<Setting> Keeping() =>

@@ -35,6 +35,12 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
     /// <summary>The silver at which the first of two paper baths ends.</summary>
     public int? SilverLimitPaperFirst { get; init; }
 
+    /// <summary>The fixer that may stay in film or paper after washing, in milligrams per square metre; null when no figure is judged.</summary>
+    public int? ResidualFixerLimit { get; init; }
+
+    /// <summary>After how many days a waste jug is worth a reminder; 0 for none. It says nothing about what is allowed.</summary>
+    public int JugDays { get; init; } = 365;
+
     /// <summary>The length of the periods by which use is counted for reordering: a week unless the user wants another.</summary>
     public int DemandDays { get; init; } = 7;
 

@@ -5,7 +5,7 @@ namespace Ledger.Core.Notices;
 /// <summary>Something that needs the user.</summary>
 /// <param name="Kind">What sort of thing it is.</param>
 /// <param name="Severity">How pressing it is.</param>
-/// <param name="Subject">The container, bath or item it is about.</param>
+/// <param name="Subject">The container, bath, jug or item it is about.</param>
 /// <param name="Text">What is the matter.</param>
 /// <param name="Because">The rule or figure behind it.</param>
 /// <param name="Step">The one step that settles it.</param>
@@ -48,6 +48,18 @@ public enum NoticeKind
 
     /// <summary>An item will cost more soon.</summary>
     PriceRise,
+
+    /// <summary>A replenished developer is owed replenisher.</summary>
+    ReplenisherDue,
+
+    /// <summary>The last control strip of a replenished developer was out of the user's limits.</summary>
+    ControlStripOut,
+
+    /// <summary>A waste jug is full or nearly so.</summary>
+    JugFull,
+
+    /// <summary>A waste jug has stood for longer than the user's reminder.</summary>
+    JugOld,
 }
 
 /// <summary>How pressing a notice is.</summary>
@@ -69,7 +81,7 @@ public static class NoticeNames
     private static readonly string[] Kinds =
     [
         "bath-spent", "bath-ending", "expired", "expires-soon", "below-minimum", "loaded-long", "exposed-long", "side-faulty", "order-due",
-        "order-late", "price-rise",
+        "order-late", "price-rise", "replenisher-due", "control-strip-out", "jug-full", "jug-old",
     ];
 
     private static readonly string[] Severities = ["act", "soon", "note"];

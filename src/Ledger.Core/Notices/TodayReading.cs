@@ -1,6 +1,4 @@
-using Ledger.Core.Baths;
 using Ledger.Core.Journal;
-using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
@@ -16,7 +14,7 @@ public static class TodayReading
     /// <summary>The same with what is to be ordered.</summary>
     public static IReadOnlyList<Notice> Of(Holdings holdings, IReadOnlyCollection<ReorderReading> reorder) =>
     [
-        .. Baths(holdings).Concat(Containers(holdings)).Concat(Minimums(holdings, reorder))
+        .. BathNotices.Of(holdings).Concat(JugNotices.Of(holdings)).Concat(Containers(holdings)).Concat(Minimums(holdings, reorder))
             .Concat(FilmNotices.Of(holdings))
             .Concat(BuyingNotices.LateOrders(holdings))
             .Concat(BuyingNotices.OrdersToPlace(holdings, reorder))
@@ -26,41 +24,6 @@ public static class TodayReading
             .ThenBy(notice => notice.By)
             .ThenBy(notice => notice.Subject, StringComparer.OrdinalIgnoreCase),
     ];
-
-    private static IEnumerable<Notice> Baths(Holdings holdings)
-    {
-        foreach (var bath in holdings.Baths)
-        {
-            var reading = new BathReading(bath, holdings.AsOf);
-            var step = holdings.IsSecond(bath) || holdings.SecondAfter(bath) is not null
-                ? "pour out the first bath, move the second up, mix a new one"
-                : $"pour it out and mix a new one from {bath.Item}";
-            if (reading.EndedBy is { } end)
-                yield return new(
-                    NoticeKind.BathSpent, Severity.Act, bath.Code, $"bath {bath.Code} has ended by {end.Name()}",
-                    Because(reading, holdings.Settings.Style), step, end == BathEnd.Age ? reading.GoodUntil!.Date : null);
-            else if (reading.UsedPercent >= 90)
-                yield return new(
-                    NoticeKind.BathEnding, Severity.Soon, bath.Code, $"bath {bath.Code} is nearly full",
-                    Because(reading, holdings.Settings.Style), step, null);
-            else if (reading.GoodUntil is { } good && good.DaysLeft(holdings.AsOf) <= holdings.Settings.WarnDays)
-                yield return new(
-                    NoticeKind.BathEnding, Severity.Soon, bath.Code, $"bath {bath.Code} ends in {Days(good.DaysLeft(holdings.AsOf))}",
-                    Because(reading, holdings.Settings.Style), step, good.Date);
-        }
-    }
-
-    /// <summary>What has ended a bath, or will: its age beside the area it has left, since either may come first.</summary>
-    private static string Because(BathReading reading, MeasureStyle style)
-    {
-        var ends = string.Concat(reading.Ends.Where(end => end.By is BathEnd.Test or BathEnd.Sight).Select(end => $"{end.Because}; "));
-        var age = ends + (reading.GoodUntil is { } good
-            ? $"{reading.AgeDays} days old, good until {Dates.Text(good.Date)} ({good.Rule.Name()})"
-            : $"{reading.AgeDays} days old");
-        return reading.Remaining is { } left
-            ? $"{age}; {left.ToText(style)} of {reading.Bath.TotalCapacity!.Value.ToText(style)} left ({reading.Bath.Capacity!.Basis})"
-            : age;
-    }
 
     private static IEnumerable<Notice> Containers(Holdings holdings)
     {

@@ -10,8 +10,8 @@ public static class CsvImport
 {
     /// <summary>
     /// items, processes, holders, orders, order_changes, purchases, openings, cleanings, loads, exposures, unloads, decantings, stock_solutions, jugs,
-    /// baths, rotations, top_ups, counts, discards, sessions, prints, clearing_tests, observations, services, keepers, price_rises: in the order
-    /// in which entries of the same day are posted.
+    /// baths, rotations, top_ups, counts, discards, sessions, prints, clearing_tests, observations, services, keepers, price_rises, plans,
+    /// corrections: in the order in which entries of the same day are posted.
     /// </summary>
     public static IReadOnlyList<string> Kinds { get; } = [.. FileKind.All.Select(kind => kind.Name)];
 

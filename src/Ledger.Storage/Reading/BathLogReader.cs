@@ -25,6 +25,8 @@ internal sealed class BathLogReader(SqliteConnection connection)
             .ToLookup(
                 row => row.PlaceId,
                 row => new ResidualTest(Days.Read(row.Date), row.Kind, row.Result, row.HasPassed == 1, row.Session));
+        var strips = Strips(places, day)
+            .ToLookup(row => row.PlaceId, row => new ControlStrip(Days.Read(row.Date), row.Result, row.IsWithin == 1));
         var standings =
             Standings(places, day).ToLookup(row => row.PlaceId, row => new Standing(Days.Read(row.Date), Container(row.Container)));
         var topUps = TopUps(places, day).ToLookup(
@@ -39,6 +41,7 @@ internal sealed class BathLogReader(SqliteConnection connection)
                 Observations = [.. seen[bath.Place.Value]],
                 SilverReadings = [.. silver[bath.Place.Value]],
                 ResidualTests = [.. residual[bath.Place.Value]],
+                ControlStrips = [.. strips[bath.Place.Value]],
                 Standings = [.. standings[bath.Place.Value]],
                 TopUps = [.. topUps[bath.Place.Value]],
                 FilledOn = bath.WorkedWeighted >= bath.TotalCapacity ? FilledOn(bath, day) : null,
@@ -95,6 +98,14 @@ internal sealed class BathLogReader(SqliteConnection connection)
         """,
         new { places, day });
 
+    private IEnumerable<StripRow> Strips(string places, string day) => connection.Query<StripRow>(
+        """
+        SELECT s.place_id AS PlaceId, e.date AS Date, s.result AS Result, s.is_within AS IsWithin
+        FROM json_each(@places) j JOIN control_strip s ON s.place_id = j.value CROSS JOIN standing_entry e ON e.id = s.entry_id
+        WHERE e.date <= @day ORDER BY e.date, e.id
+        """,
+        new { places, day });
+
     private IEnumerable<StandingRow> Standings(string places, string day) => connection.Query<StandingRow>(
         """
         SELECT s.place_id AS PlaceId, e.date AS Date, s.container AS Container
@@ -134,6 +145,8 @@ internal sealed class BathLogReader(SqliteConnection connection)
     internal sealed record SilverRow(long PlaceId, string Date, int Milligrams);
 
     internal sealed record ResidualRow(long PlaceId, string Date, string Kind, string Result, long HasPassed, string? Session);
+
+    internal sealed record StripRow(long PlaceId, string Date, string Result, long IsWithin);
 
     internal sealed record StandingRow(long PlaceId, string Date, string Container);
 

@@ -55,8 +55,22 @@ internal sealed class BathReader(SqliteConnection connection)
             WHERE m.to_place = @PlaceId AND m.to_place >= 100 GROUP BY m.lot_id
             """,
             new { row.PlaceId });
-        var bath = ToBath(row, contents.Select(content => (content.LotId, content.Quantity, content.Value)), holdings);
+        var bath = ToBath(row, contents.Select(content => (content.LotId, content.Quantity, content.Value)), holdings) with
+        {
+            PouredOut = PouredOut(row.PlaceId, asOf),
+        };
         return holdings.WithSettings(new BathLogReader(connection).With([bath], asOf)[0]);
+    }
+
+    private PouredOut? PouredOut(long place, LocalDate asOf)
+    {
+        var row = connection.QueryFirstOrDefault<EndRow>(
+            """
+            SELECT e.date AS Date, d.reason AS Reason FROM bath_end d CROSS JOIN standing_entry e ON e.id = d.entry_id
+            WHERE d.place_id = @place AND e.date <= @asOf
+            """,
+            new { place, asOf = Dates.Text(asOf) });
+        return row is null ? null : new(Days.Read(row.Date), row.Reason);
     }
 
     public IReadOnlyList<BathWorkRecord> WorkOf(string code, LocalDate asOf, int atMost) =>
@@ -100,6 +114,8 @@ internal sealed class BathReader(SqliteConnection connection)
     internal sealed record BathRow(
         long PlaceId, string Code, string Item, string Role, string Material, long WorkingVolume, string Dilution, string MixedOn,
         long? CapacityPerLitre, string? CapacityBasis, string? PairedWith, int Rotations, long Worked, long WorkedWeighted);
+
+    internal sealed record EndRow(string Date, string Reason);
 
     internal sealed record ContentRow(long LotId, long Quantity, long Value);
 

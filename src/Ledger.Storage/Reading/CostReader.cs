@@ -30,7 +30,7 @@ internal sealed class CostReader(SqliteConnection connection)
             [.. baths.Values.Select(row => ToUse(row, added))],
             Sessions(period, baths, added))
         {
-            Printing = Printing(period, baths, added),
+            Prints = Prints(period, baths, added),
             Losses =
             [
                 .. outside.Where(row => row.Place != Supplier && (row.Value != 0 || row.Quantity != 0))
@@ -166,19 +166,23 @@ internal sealed class CostReader(SqliteConnection connection)
     }
 
     /// <summary>What print sessions used: what they took from the shelf, and the part of the baths that their area used up.</summary>
-    private Money Printing((string From, string To) period, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added)
+    private List<PrintUse> Prints((string From, string To) period, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added)
     {
-        IReadOnlyList<UsedRow> printed = [.. connection.Query<UsedRow>(
+        var printed = connection.Query<PrintRow>(
             """
-            SELECT e.id AS Number, coalesce(sum(m.value), 0) AS Value, 'prints' AS Purpose
+            SELECT e.id AS Number, p.code AS Session, e.date AS Date, coalesce(sum(m.value), 0) AS Value
             FROM standing_entry e CROSS JOIN print_session p ON p.entry_id = e.id LEFT JOIN movement m ON m.entry_id = e.id AND m.to_place IN (4, 8)
-            WHERE e.date BETWEEN @From AND @To GROUP BY e.id
+            WHERE e.date BETWEEN @From AND @To GROUP BY e.id ORDER BY e.date, e.id
             """,
-            new { period.From, period.To })];
+            new { period.From, period.To }).AsList();
         if (printed.Count == 0)
-            return Money.Zero;
+            return [];
         var work = Work(period, baths.Keys);
-        return new(printed.Sum(row => row.Value + work[row.Number].Sum(part => UsedUp(part, baths, added).Millionths)));
+        return
+        [
+            .. printed.Select(row => new PrintUse(
+                row.Session, Days.Read(row.Date), new(row.Value + work[row.Number].Sum(part => UsedUp(part, baths, added).Millionths)))),
+        ];
     }
 
     private static Money UsedUp(WorkRow part, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added)
@@ -258,6 +262,8 @@ internal sealed class CostReader(SqliteConnection connection)
     internal sealed record AddedRow(long PlaceId, long Value, long IsNew, long Worked);
 
     internal sealed record SessionRow(long Number, string Session, string Date, long? Bath);
+
+    internal sealed record PrintRow(long Number, string Session, string Date, long Value);
 
     internal sealed record UsedRow(long Number, long Value, string Purpose);
 

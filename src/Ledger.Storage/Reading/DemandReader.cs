@@ -62,9 +62,9 @@ internal sealed class DemandReader(SqliteConnection connection)
         new { asOf = Dates.Text(asOf) });
 
     /// <summary>
-    /// Film by the sheets that became negatives or rejects; everything else by what went from a container down the drain, into a bath or
-    /// into a stock solution. A bath that is poured out was counted when it was mixed. The rows come as the journal has them, each movement
-    /// looked up once: to add them up by period costs the reader nothing, and SQLite a sort of them all.
+    /// Film by the sheets that became negatives or rejects; everything else by what went from a container down the drain, into a bath, into a
+    /// stock solution or, as paper, into prints. A bath that is poured out was counted when it was mixed. The rows come as the journal has them,
+    /// each movement looked up once: to add them up by period costs the reader nothing, and SQLite a sort of them all.
     /// </summary>
     private IEnumerable<UseRow> Uses(LocalDate asOf, LocalDate oldest, int periodDays) => connection.Query<UseRow>(
         """
@@ -78,7 +78,7 @@ internal sealed class DemandReader(SqliteConnection connection)
         UNION ALL
         SELECT f.item_id, e.ago, m.quantity
         FROM standing e CROSS JOIN movement m ON m.entry_id = e.id CROSS JOIN container f ON f.place_id = m.from_place
-        WHERE m.to_place IN (4, 7) OR EXISTS (SELECT 1 FROM bath b WHERE b.place_id = m.to_place)
+        WHERE m.to_place IN (4, 7, 8) OR EXISTS (SELECT 1 FROM bath b WHERE b.place_id = m.to_place)
         """,
         new { asOf = Dates.Text(asOf), oldest = Dates.Text(oldest), periodDays }, buffered: false);
 

@@ -13,7 +13,8 @@ internal sealed class HalfEmptyReader(SqliteConnection connection)
     public void ReadInto(Holdings holdings)
     {
         var below = holdings.Containers
-            .Where(container => holdings.Item(container.Lot.Item)!.Keeping.OpenedPartDays is not null && IsBelowHalf(container.Held.Base, container))
+            .Where(container => (container.FormulaLimits ?? holdings.Item(container.Lot.Item)!.Keeping).OpenedPartDays is not null
+                && IsBelowHalf(container.Held.Base, container))
             .ToList();
         if (below.Count == 0)
             return;

@@ -28,7 +28,7 @@ internal sealed class HandlingReader(SqliteConnection connection)
     private IEnumerable<HandlingRow> Handlings() => connection.Query<HandlingRow>(
         """
         SELECT item_id AS ItemId, floating_lid_days AS FloatingLidDays, density AS Density, dead_volume AS DeadVolume,
-            replenisher AS Replenisher, stock_of AS StockOf
+            replenisher AS Replenisher, replenisher_ceiling AS ReplenisherCeilingPercent, stock_of AS StockOf, indicator AS Indicator
         FROM item_handling
         """);
 
@@ -46,6 +46,8 @@ internal sealed class HandlingReader(SqliteConnection connection)
         Density = row.Density is { } density ? new(density) : null,
         DeadVolume = row.DeadVolume is { } dead ? item.Of(dead) : null,
         ReplenisherPer80SquareInches = row.Replenisher is { } replenisher ? Volume.FromMicrolitres(replenisher) : null,
+        ReplenisherCeilingPercent = row.ReplenisherCeilingPercent,
+        Indicator = row.Indicator,
         StockOf = row.StockOf,
         OtherCapacities = capacities,
     };
@@ -53,7 +55,8 @@ internal sealed class HandlingReader(SqliteConnection connection)
     internal sealed record CapacityRow(long ItemId, string Basis, long PerLitre);
 
     internal sealed record HandlingRow(
-        long ItemId, int? FloatingLidDays, int? Density, long? DeadVolume, long? Replenisher, string? StockOf);
+        long ItemId, int? FloatingLidDays, int? Density, long? DeadVolume, long? Replenisher, int? ReplenisherCeilingPercent,
+        string? StockOf, string? Indicator);
 
     internal sealed record FormulaRow(
         long ItemId, string Version, int? SealedDays, int? OpenedFullDays, int? OpenedPartDays, int? WorkingFullDays, int? WorkingPartDays,

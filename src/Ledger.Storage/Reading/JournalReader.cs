@@ -34,6 +34,8 @@ internal sealed class JournalReader(SqliteConnection connection) : IPast
         return row is null ? null : ToEntry(row);
     }
 
+    public JournalEntry? Find(string key) => NumberOf(key) is { } number ? Find(number) : null;
+
     public long? NumberOf(string key) => connection.QueryFirstOrDefault<long?>("SELECT id FROM entry WHERE key = @key", new { key });
 
     public IReadOnlyList<Movement> MovementsOf(long number) =>
@@ -65,6 +67,7 @@ internal sealed class JournalReader(SqliteConnection connection) : IPast
             UNION ALL SELECT o.entry_id FROM bath b JOIN bath_observation o ON o.place_id = b.place_id WHERE b.entry_id = @number
             UNION ALL SELECT s.entry_id FROM bath b JOIN silver_test s ON s.place_id = b.place_id WHERE b.entry_id = @number
             UNION ALL SELECT r.entry_id FROM bath b JOIN residual_test r ON r.place_id = b.place_id WHERE b.entry_id = @number
+            UNION ALL SELECT c.entry_id FROM bath b JOIN control_strip c ON c.place_id = b.place_id WHERE b.entry_id = @number
             UNION ALL SELECT s.entry_id FROM bath b JOIN bath_standing s ON s.place_id = b.place_id WHERE b.entry_id = @number
             UNION ALL SELECT t.entry_id FROM bath b JOIN bath_top_up t ON t.place_id = b.place_id WHERE b.entry_id = @number
             UNION ALL SELECT f.entry_id FROM jug j JOIN jug_fill f ON f.place_id = j.place_id WHERE j.entry_id = @number

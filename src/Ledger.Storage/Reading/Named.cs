@@ -18,6 +18,8 @@ internal static class Named
 
     public static RejectCause Cause(string name) => (RejectCause)Index(RejectCauses.Names, name);
 
+    public static PrintPurpose Purpose(string name) => (PrintPurpose)Index(PrintPurposes.Names, name);
+
     public static StepUse Use(string name) => (StepUse)Index(StepNames.Uses, name);
 
     public static StepPer Per(string name) => (StepPer)Index(StepNames.Pers, name);

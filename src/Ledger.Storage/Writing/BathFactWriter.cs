@@ -17,6 +17,7 @@ internal sealed class BathFactWriter(SqliteConnection connection, long entry)
             case BathObserved seen: Write(seen); break;
             case SilverMeasured silver: Write(silver); break;
             case ResidualTested residual: Write(residual); break;
+            case ControlStripDeveloped developed: Write(developed); break;
             case BathStands stands: Write(stands); break;
             case BathToppedUp topped: Write(topped); break;
             default: throw new ArgumentException($"no table holds a {fact.GetType().Name}", nameof(fact));
@@ -60,6 +61,10 @@ internal sealed class BathFactWriter(SqliteConnection connection, long entry)
             entry, Place = residual.Place.Value, residual.Test.Session, residual.Test.Kind, residual.Test.Result,
             HasPassed = residual.Test.HasPassed ? 1 : 0,
         });
+
+    private void Write(ControlStripDeveloped developed) => connection.Execute(
+        "INSERT INTO control_strip (entry_id, place_id, result, is_within) VALUES (@entry, @Place, @Result, @IsWithin)",
+        new { entry, Place = developed.Place.Value, developed.Strip.Result, IsWithin = developed.Strip.IsWithinLimits ? 1 : 0 });
 
     private void Write(BathStands stands) => connection.Execute(
         "INSERT INTO bath_standing (entry_id, place_id, container) VALUES (@entry, @Place, @Container)",

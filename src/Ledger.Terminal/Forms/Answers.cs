@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ledger.Core.Measures;
 using NodaTime;
 
@@ -111,6 +112,14 @@ internal sealed class Answers
             ? Wrong<Volume>(field, "a volume that is not negative")
             : Core.Measures.Volume.FromMicrolitres(quantity.Base);
     }
+
+    /// <summary>A weight that is written with its unit: "31.25g".</summary>
+    public Quantity? Weight(FormField field) =>
+        decimal.TryParse(
+            field.Text.Trim().TrimEnd('g'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowTrailingWhite, CultureInfo.InvariantCulture, out var grams)
+        && Scaled.ToBase(grams, Unit.Gram.BasePerUnit()) is { } milligrams
+            ? new(milligrams, Unit.Gram)
+            : Wrong<Quantity>(field, "grams such as 31.25g");
 
     /// <summary>A dilution; null when the field is empty.</summary>
     public Dilution? Dilution(FormField field)

@@ -1,6 +1,7 @@
 using Ledger.Core.Baths;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 
@@ -29,7 +30,7 @@ internal sealed class BathForm : FormModel
             Choices = () => ["", .. _holdings.Baths.Select(bath => bath.Code)],
             Hint = "Two-bath fixing: the bath that stands before it. Empty when it stands alone or first.",
         };
-        Rows = [[Date, Bath], [Item, Volume, Dilution], [Amount, Material], [PairedWith], [Capacity, Basis], [Difference], [Note]];
+        Rows = [[Date, Bath], [Item, Volume, Dilution], [Amount, Material], [PairedWith, StandsIn], [Capacity, Basis], [Difference], [Note]];
         OfferLike();
     }
 
@@ -68,6 +69,12 @@ internal sealed class BathForm : FormModel
 
     public FormField PairedWith { get; }
 
+    public FormField StandsIn { get; } = new("Kept in", 16, FieldKind.Choice)
+    {
+        Choices = () => WorkingContainers.Names,
+        Hint = "What it stands in between sessions; empty for a full bottle.",
+    };
+
     public FormField Capacity { get; } = new("Capacity, sq in per litre", 8, FieldKind.Figure) { Hint = "Empty for the item's own." };
 
     public FormField Basis { get; } = new("Basis", 12, FieldKind.Choice)
@@ -104,6 +111,7 @@ internal sealed class BathForm : FormModel
             Material = (BathMaterial)answers.OneOf(Material, BathMaterials.Names),
             Capacity = ReadCapacity(answers),
             PairedWith = Answers.Optional(PairedWith),
+            StandsIn = StandsIn.IsEmpty ? WorkingContainer.FullBottle : (WorkingContainer)answers.OneOf(StandsIn, WorkingContainers.Names),
             BooksDifference = Difference.IsTicked,
             Note = Note.Text,
         };

@@ -7,7 +7,7 @@ namespace Ledger.Terminal.Forms;
 /// <summary>What is learned about a bath beside clearing tests: what is seen, a silver strip, a residual test, what it stands in.</summary>
 internal sealed class BathNoteForm : FormModel
 {
-    private static readonly string[] Kinds = ["seen", "silver strip", "residual silver", "residual fixer", "stands in"];
+    private static readonly string[] Kinds = ["seen", "indicator", "silver strip", "residual silver", "residual fixer", "control strip", "stands in"];
 
     private readonly Holdings _holdings;
 
@@ -26,14 +26,16 @@ internal sealed class BathNoteForm : FormModel
         {
             Choices = () => KindAt switch
             {
-                0 => ["yellow", "specks", "white precipitate", "smell", "no change of colour left in the indicator"],
-                2 or 3 => ["no stain", "faint stain", "stain"],
-                4 => WorkingContainers.Names,
+                0 => ["yellow", "specks", "white precipitate", "smell"],
+                1 => [_holdings.Bath(Bath!.Text)?.Indicator ?? "purple", "yellow"],
+                3 or 4 => ["no stain", "faint stain", "stain"],
+                5 => ["within limits"],
+                6 => WorkingContainers.Names,
                 _ => [],
             },
-            Hint = "What was seen; grams of silver per litre; what the test showed; or the container.",
+            Hint = "What was seen; the colour; grams of silver per litre; what the test or strip showed; or the container.",
         };
-        Rows = [[Date, Bath], [Kind, Found], [Passed, Session], [Note]];
+        Rows = [[Date, Bath], [Kind, Found], [Session, Passed], [Note]];
     }
 
     public override string Title => "Seen or measured";
@@ -41,7 +43,8 @@ internal sealed class BathNoteForm : FormModel
     public override IReadOnlyList<string> Purpose =>
     [
         "What is seen or smelled ends the bath's use before it is poured out. A silver strip ends it at the limit you have set.",
-        "A residual test says whether fixing or washing was enough. What a bath stands in decides how long it keeps.",
+        "An indicator ends it at the colour its item names. A residual test says whether fixing or washing was enough.",
+        "A control strip says whether a replenished developer is as it was. What a bath stands in decides how long it keeps.",
     ];
 
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows { get; }
@@ -56,7 +59,7 @@ internal sealed class BathNoteForm : FormModel
 
     public FormField Passed { get; } = new("Good enough", 4, FieldKind.Tick)
     {
-        Hint = "A residual test that passed; or a sign after which the bath is still used.",
+        Hint = "A residual test that passed; a control strip within limits; or a sign after which the bath is still used.",
     };
 
     public FormField Session { get; } = new("Session", 8) { Hint = "The session a residual test belongs to; may be empty." };
@@ -72,9 +75,14 @@ internal sealed class BathNoteForm : FormModel
             {
                 Key = EntryKey, Date = date, Bath = bath, Sign = found, EndsUse = !Passed.IsTicked, Note = Note.Text,
             },
-            1 => new SilverTest { Key = EntryKey, Date = date, Bath = bath, GramsPerLitre = answers.Figure(Found), Note = Note.Text },
-            2 => Residual("silver"),
-            3 => Residual("fixer"),
+            1 => new IndicatorReading { Key = EntryKey, Date = date, Bath = bath, Colour = found, Note = Note.Text },
+            2 => new SilverTest { Key = EntryKey, Date = date, Bath = bath, GramsPerLitre = answers.Figure(Found), Note = Note.Text },
+            3 => Residual("silver"),
+            4 => Residual("fixer"),
+            5 => new ControlStripTest
+            {
+                Key = EntryKey, Date = date, Bath = bath, Result = found, IsWithinLimits = Passed.IsTicked, Note = Note.Text,
+            },
             _ => new BathStorage
             {
                 Key = EntryKey, Date = date, Bath = bath, Container = (WorkingContainer)answers.OneOf(Found, WorkingContainers.Names),

@@ -1,3 +1,4 @@
+using Ledger.Core.Baths;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Stock;
@@ -13,15 +14,15 @@ internal sealed class ClearingTestForm : FormModel
         : base(ledger)
     {
         _holdings = ledger.HoldingsOn(ledger.Today);
-        var fixers = _holdings.Baths.Where(one => one.Role == ItemRole.Fixer).ToList();
-        Bath = new("Bath", 10, FieldKind.Choice) { Choices = () => fixers.Select(one => one.Code), Hint = "The fixer." };
-        Bath.Offer(bath ?? fixers.FirstOrDefault()?.Code);
+        var fixers = _holdings.Baths.Where(one => one is { Role: ItemRole.Fixer, Material: BathMaterial.Film }).ToList();
+        Bath = new("Bath", 10, FieldKind.Choice) { Choices = () => fixers.Select(one => one.Code), Hint = "The fixer for film." };
+        Bath.Offer((fixers.Find(one => one.Code == bath) ?? fixers.FirstOrDefault())?.Code);
         Film = new("Film", 16, FieldKind.Choice)
         {
             Choices = () => _holdings.Items.Where(item => item is { Kind: ItemKind.Film, IsPaper: false }).Select(item => item.Code),
             Hint = "The film the strip is of: always compare the same film.",
         };
-        Film.Offer(_holdings.Bath(Bath.Text)?.ClearingTests is [.., var last] ? last.Film : Film.Choices().FirstOrDefault());
+        Film.Offer(_holdings.Bath(Bath.Text)?.ClearingTests is [.., var last] ? last.Film : LastDeveloped ?? Film.Choices().FirstOrDefault());
         Rows = [[Date, Bath, Film], [Seconds, Fresh], [Sheets], [Note]];
     }
 
@@ -54,6 +55,8 @@ internal sealed class ClearingTestForm : FormModel
     };
 
     public FormField Note { get; } = new("Note", 50);
+
+    private string? LastDeveloped => Ledger.Sessions(Ledger.Today, null, 1) is [{ Lines: [var line, ..] }] ? line.Item : null;
 
     protected override Entry Read(Answers answers) => new ClearingTest
     {

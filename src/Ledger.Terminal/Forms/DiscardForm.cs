@@ -21,7 +21,12 @@ internal sealed class DiscardForm : FormModel
         What.Offer(what);
         Reason.Offer(_holdings.Bath(what) is null ? "too old" : "spent");
         Jug = JugField.Of(_holdings);
-        Rows = _holdings.Bath(what) is null ? [[Date, What], [Amount], [Reason], [Note]] : [[Date, What], [Reason], [Jug], [Note]];
+        var isBath = _holdings.Bath(what) is not null;
+        if (!isBath)
+            Jug.Offer(null);
+        Rows = isBath ? [[Date, What], [Reason], [Jug], [Note]]
+            : UnitOf(_holdings, what) == Unit.Millilitre ? [[Date, What], [Amount], [Reason], [Jug], [Note]]
+            : [[Date, What], [Amount], [Reason], [Note]];
     }
 
     public override string Title => _holdings.Bath(What.Text) is null ? "Throw away" : "Pour out";
@@ -60,7 +65,7 @@ internal sealed class DiscardForm : FormModel
             What = what,
             Quantity = answers.Quantity(Amount, UnitOf(_holdings, what)),
             Reason = answers.Needed(Reason),
-            Jug = _holdings.Bath(what) is null ? null : Answers.Optional(Jug),
+            Jug = Answers.Optional(Jug),
             Note = Note.Text,
         };
     }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 
@@ -7,7 +8,7 @@ namespace Ledger.Terminal.Forms;
 internal sealed class ItemUseFields
 {
     /// <summary>The fields of a chemical, row by row.</summary>
-    public IReadOnlyList<IReadOnlyList<FormField>> Rows => [[Dilution, Minimum], [Capacity, Basis], [Others], [Density, Dead, Replenisher], [StockOf]];
+    public IReadOnlyList<IReadOnlyList<FormField>> Rows => [[Dilution, Minimum], [Capacity, Basis], [Others], [Density, Dead, Indicator], [Replenisher, Ceiling], [StockOf]];
 
     public FormField Dilution { get; } = new("Dilution", 10) { Hint = "One part and so many of water: 1+49." };
 
@@ -26,9 +27,16 @@ internal sealed class ItemUseFields
 
     public FormField Dead { get; } = new("not drawn", 6, FieldKind.Figure) { Hint = "What stays in each bottle because it cannot be drawn." };
 
-    public FormField Replenisher { get; } = new("replenisher", 6, FieldKind.Figure)
+    public FormField Indicator { get; } = new("indicator", 10) { Hint = "The colour of its indicator when it is spent, such as purple." };
+
+    public FormField Replenisher { get; } = new("Replenisher", 6, FieldKind.Figure)
     {
         Hint = "Ml for each 80 sq in of film, where the developer is topped up.",
+    };
+
+    public FormField Ceiling { get; } = new("ceiling %", 5, FieldKind.Figure)
+    {
+        Hint = "How much replenisher a bath takes before it is mixed anew, in percent of its volume.",
     };
 
     public FormField StockOf { get; } = new("Mixed from", 14) { Hint = "The powder or concentrate that this stock solution is mixed from." };
@@ -49,6 +57,8 @@ internal sealed class ItemUseFields
         Density.Offer(item.Density is { } density ? Scaled.ToText(density.GramsPerMillilitre, 3) : "");
         Dead.Offer(item.DeadVolume is { } dead ? Scaled.ToText(dead.Value, 3) : "");
         Replenisher.Offer(Ml(item.ReplenisherPer80SquareInches));
+        Indicator.Offer(item.Indicator);
+        Ceiling.Offer(item.ReplenisherCeilingPercent?.ToString(CultureInfo.InvariantCulture));
         StockOf.Offer(item.StockOf);
         Weight.Offer(Scaled.InUnits(item.FixerWeightThousandths, 1000));
     }
@@ -67,6 +77,8 @@ internal sealed class ItemUseFields
             Density = DensityOf(answers),
             DeadVolume = answers.Quantity(Dead, item.Unit),
             ReplenisherPer80SquareInches = answers.Volume(Replenisher),
+            Indicator = Answers.Optional(Indicator),
+            ReplenisherCeilingPercent = answers.OptionalWhole(Ceiling),
             StockOf = Answers.Optional(StockOf),
         },
         _ => item,

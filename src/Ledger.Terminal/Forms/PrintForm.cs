@@ -27,6 +27,7 @@ internal sealed class PrintForm : FormModel
             Hint = "The fixer for paper; empty for the only one.",
         };
         PerSheet.Offer("4");
+        Session.Offer(ledger.Prints(ledger.Today, null, 1) is [var last] ? NextName.After(last.Session) : "P1");
         Rows = [[Date, Session, Paper], [Final, Work], [Cut, Strips, PerSheet], [Bath], [Note]];
     }
 
@@ -40,7 +41,7 @@ internal sealed class PrintForm : FormModel
 
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows { get; }
 
-    public override FormField First => Session;
+    public override FormField First => Final;
 
     public FormField Session { get; } = new("Session", 8) { Hint = "A name of its own, such as P12." };
 

@@ -25,7 +25,7 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films, Func<IE
 
     public FormField Developer { get; } = new("dev. ml", 7, FieldKind.Figure)
     {
-        Hint = "Concentrate for this batch; empty on every line: what the process asks.",
+        Hint = "Concentrate for this batch, or weighed: 31.2g; empty on every line: what the process asks.",
     };
 
     public FormField Fate { get; } = new("became", 8, FieldKind.Choice)
@@ -66,7 +66,8 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films, Func<IE
         Item = answers.Needed(Film),
         Sheets = answers.Whole(Sheets),
         Group = Group.Text,
-        Developer = answers.Volume(Developer),
+        Developer = IsWeighed ? null : answers.Volume(Developer),
+        DeveloperWeight = IsWeighed ? answers.Weight(Developer) : null,
         Fate = (Fate)answers.OneOf(Fate, Fates.Names),
         From = IsKnown ? Answers.Optional(From) : null,
         Cause = !IsKnown || Cause.IsEmpty ? null : (RejectCause)answers.OneOf(Cause, RejectCauses.Names),
@@ -74,6 +75,8 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films, Func<IE
 
     /// <summary>Whether it stands for two sheets at least.</summary>
     public bool CanSplit => Figures.Parse(Sheets.Text) >= 2;
+
+    private bool IsWeighed => Developer.Text.Trim().EndsWith('g');
 
     /// <summary>Gives its last sheet to another line, which went through the trays with it and so measures out no developer.</summary>
     public void SplitTo(SessionLineFields apart)

@@ -26,7 +26,9 @@ internal sealed class TopUpForm : FormModel
             Choices = () => _holdings.Items.Where(item => item.Kind == ItemKind.Chemical).Select(item => item.Code),
             Hint = "The item of the fresh solution or replenisher.",
         };
-        Rows = [[Date, Bath], [Added, Item, Dilution], [Amount, Bled], [Difference], [Note]];
+        Jug = JugField.Of(_holdings);
+        Jug.Offer(null);
+        Rows = [[Date, Bath], [Added, Item, Dilution], [Amount, Bled, Jug], [Difference], [Note]];
         Edited(Bath);
     }
 
@@ -60,6 +62,8 @@ internal sealed class TopUpForm : FormModel
 
     public FormField Bled { get; } = new("Poured off, ml", 8, FieldKind.Figure) { Hint = "Used solution poured off first to make room." };
 
+    public FormField Jug { get; }
+
     public override FormField Difference { get; } = new("Book the difference", 4, FieldKind.Tick)
     {
         Hint = "When the bottle holds more than the book says.",
@@ -89,6 +93,7 @@ internal sealed class TopUpForm : FormModel
             Dilution = answers.Dilution(Dilution),
             Amount = answers.Quantity(Amount, item is null ? Unit.Millilitre : _holdings.Item(item)?.Unit ?? Unit.Millilitre),
             Bled = answers.Volume(Bled) ?? default,
+            Jug = Answers.Optional(Jug),
             BooksDifference = Difference.IsTicked,
             Note = Note.Text,
         };

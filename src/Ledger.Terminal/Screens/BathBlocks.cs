@@ -18,6 +18,7 @@ internal static class BathBlocks
     {
         yield return ("Area left", reading is { UsedPercent: { } used, Remaining: { } room }
             ? $"{Gauge.Of(100 - used)}, {room.ToText(style)} of {reading.Bath.TotalCapacity!.Value.ToText(style)}"
+            : reading.Bath.Indicator is { } colour ? $"used until its indicator is {colour}"
             : "no capacity is set, so its area is counted but not limited");
         if (reading.GoodUntil is { } good)
         {
@@ -36,6 +37,7 @@ internal static class BathBlocks
             .. Gauges(reading, style, today),
             ("Good until", reading.GoodUntil.Text(today)),
             ("Takes yet", SheetsLeft(reading, holdings)),
+            ("Indicator", bath is { Indicator: { } spent, Capacity: not null } ? $"spent when it is {spent}, whatever is left by area" : null),
             ("Capacity", bath.Capacity is { } capacity ? $"{capacity.PerLitre.ToText(style)} a litre, basis: {capacity.Basis}" : null),
             ("Has taken", bath.Worked == bath.WorkedWeighted
                 ? bath.Worked.ToText(style)
@@ -51,7 +53,7 @@ internal static class BathBlocks
     {
         var style = holdings.Settings.Style;
         if (work.Count == 0)
-            return Block.Of("Use", "No film has passed through it yet.");
+            return Block.Of("Use", "Nothing has passed through it yet.");
         var months = Months.Of(
             work.Select(record => (record.Date, record.Weighted.Hundredths)), holdings.AsOf, MonthsShown,
             area => Area.FromHundredths(area).ToText(style));
@@ -78,9 +80,9 @@ internal static class BathBlocks
 
     private static string? SheetsLeft(BathReading reading, Holdings holdings)
     {
-        if (reading.Remaining is null || reading.Bath.Material != BathMaterial.Film)
+        if (reading.Remaining is null)
             return null;
-        var films = holdings.Items.Where(item => item is { Kind: ItemKind.Film, Format: not null })
+        var films = holdings.Items.Where(item => item.Format is not null && item.IsPaper == (reading.Bath.Material == BathMaterial.Paper))
             .GroupBy(item => (item.Format!.Code, item.FixerWeightThousandths))
             .Select(group => group.First());
         return string.Join(", ", films.Select(film =>
@@ -94,6 +96,8 @@ internal static class BathBlocks
         var place = second is not null ? $"first, {second.Code} stands second"
             : holdings.IsSecond(bath) ? $"second after {bath.PairedWith}"
             : bath.PairedWith is not null ? $"moved up from second after {bath.PairedWith}" : null;
-        return place is null ? null : $"{place}; rotation {bath.Rotations} of at most {holdings.Settings.RotationCeiling}";
+        return place is null ? null
+            : second is null && !holdings.IsSecond(bath) ? place
+            : $"{place}; the pair is at rotation {(second ?? bath).Rotations} of at most {holdings.Settings.RotationCeiling}";
     }
 }

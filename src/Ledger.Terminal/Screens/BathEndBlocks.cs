@@ -34,17 +34,16 @@ internal static class BathEndBlocks
     {
         var style = holdings.Settings.Style;
         return Block.Facts("By each basis of its capacity", reading.Bases.Select(basis => (
-            basis.Capacity.Basis, Text: (string?)Basis(basis, style, holdings))));
+            basis.Capacity.Basis, Text: (string?)Basis(basis, reading.Bath.Material, style, holdings))));
     }
 
-    private static string Basis(BasisReading basis, MeasureStyle style, Holdings holdings) =>
+    private static string Basis(BasisReading basis, BathMaterial material, MeasureStyle style, Holdings holdings) =>
         $"{Gauge.Of(100 - basis.UsedPercent)} left, {basis.Remaining.ToText(style)} at {basis.Capacity.PerLitre.ToText(style)} a litre"
-        + Sheets(basis, holdings);
+        + Sheets(basis, material, holdings);
 
-    private static string Sheets(BasisReading basis, Holdings holdings)
+    private static string Sheets(BasisReading basis, BathMaterial material, Holdings holdings)
     {
-        var formats = holdings.Items.Where(item => item is { Kind: ItemKind.Film, Format: not null, IsPaper: false })
-            .Select(item => item.Format!).DistinctBy(format => format.Code).OrderBy(format => format.Area).ToList();
+        var formats = holdings.FormatsOf(material);
         return formats.Count == 0 ? "" : $": {string.Join(", ", formats.Select(format => $"{basis.RemainingSheets(format)} of {format}"))}";
     }
 
@@ -78,6 +77,8 @@ internal static class BathEndBlocks
             yield return $"{Dates.Text(silver.Date)}  {Scaled.ToText(silver.GramsPerLitre, 3)} g of silver per litre";
         foreach (var test in bath.ResidualTests)
             yield return $"{Dates.Text(test.Date)}  residual {test.Kind}: {test.Result}, {(test.HasPassed ? "passed" : "failed")}";
+        foreach (var strip in bath.ControlStrips)
+            yield return $"{Dates.Text(strip.Date)}  control strip: {strip.Result}, {(strip.IsWithinLimits ? "within limits" : "out of limits")}";
         foreach (var top in bath.TopUps)
             yield return $"{Dates.Text(top.Date)}  topped up with {top.Added.ToText(style)}, {top.Bled.ToText(style)} poured off";
         if (reading.Replenishment is { } due)

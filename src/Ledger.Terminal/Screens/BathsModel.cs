@@ -22,9 +22,11 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<string> Purpose =>
     [
         "The working solutions in use: fixer, stop, wash aid. A bath ends by the area it has taken or by its age, whichever comes first.",
-        "The area is counted against a capacity that is your own setting; its basis stands beside it.",
-        "Films that load a fixer more count by their weight.",
-        "Of a pair only the first bath counts. When it is spent, R pours it out, moves the second up and mixes a new one, in one step.",
+        "The area is counted against a capacity that is your own setting; its basis stands beside it. "
+        + "Films that load a fixer more count by their weight. A stop can be used until its indicator changes colour.",
+        .. HasPair
+            ? ["Of a pair only the first bath counts. When it is spent, R pours it out, moves the second up and mixes a new one, in one step."]
+            : Array.Empty<string>(),
         "Clearing tests, what is seen, a silver strip and what the bath stands in end it too; the details say which end comes first.",
     ];
 
@@ -44,17 +46,21 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenKey> Keys =>
     [
-        ScreenKey.OnRow('D', "Pour out", "pours the selected bath out", row => new DiscardForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('D', "Pour", "pours the selected bath out", row => new DiscardForm(Ledger, IdOf(row))),
         ScreenKey.Letter(
-            'B', "Mix next", "mixes the bath that follows the selected one",
+            'B', "Mix", "mixes the bath that follows the selected one",
             row => new Fill(new BathForm(Ledger, row < 0 ? null : IdOf(row)))),
-        ScreenKey.Letter('R', "Rotate", "rotates a pair: the first bath out, the second up, a new one mixed", row => Rotate(row)),
+        .. HasPair
+            ? [ScreenKey.Letter(
+                'R', "Rotate", "rotates a pair: the first bath out, the second up, a new one mixed",
+                row => new Fill(new RotationForm(Ledger, row < 0 ? null : IdOf(row))))]
+            : Array.Empty<ScreenKey>(),
         ScreenKey.OnRow(
-            'T', "Clearing test", "records how long a strip of film took to clear", row => new ClearingTestForm(Ledger, IdOf(row))),
+            'T', "Test", "records how long a strip of film took to clear", row => new ClearingTestForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('N', "Note", "records what was seen or measured at it", row => new BathNoteForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('A', "Top up", "adds fresh solution or replenisher", row => new TopUpForm(Ledger, IdOf(row))),
+        ScreenKey.Letter('P', "Prints", "shows the sessions of printing, and records one", _ => new Into(new PrintsModel(Ledger))),
         ScreenKey.Letter('W', "On paper", "writes its label, its tally slip or the wall card", row => new Into(new PaperModel(Ledger, Papers(row)))),
-        ScreenKey.Letter('P', "Print", "records a session of printing", _ => new Fill(new PrintForm(Ledger))),
         ScreenKey.Letter('J', "Jugs", "shows the waste jugs", _ => new Into(new JugsModel(Ledger))),
     ];
 
@@ -92,6 +98,9 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
         BathBlocks.History(Ledger.WorkOf(IdOf(row), Today, HistoryShown), _holdings),
     ];
 
+    /// <summary>Who fixes in one bath sees nothing of rotating.</summary>
+    private bool HasPair => _holdings.Baths.Any(_holdings.IsSecond);
+
     private IEnumerable<(string, string, Func<IPaper, string>)> Papers(int row) =>
     [
         .. row < 0 ? [] : new (string, string, Func<IPaper, string>)[]
@@ -101,8 +110,4 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
         },
         ("Wall card", "areas, equivalents and the capacities of the baths in use", paper => paper.WallCard()),
     ];
-
-    private Step Rotate(int row) => _holdings.WorkingBaths.Any(bath => _holdings.SecondAfter(bath) is not null)
-        ? new Fill(new RotationForm(Ledger, row < 0 ? null : IdOf(row)))
-        : new Say("No two baths are a pair, so nothing can be rotated.");
 }

@@ -73,7 +73,7 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
             3 => reading.IsPast ? "past" : container.IsSealed ? "sealed" : "open",
             4 => reading.GoodUntil is { } good ? Dates.Text(good.Date) : "",
             5 => container.Lot.Batch,
-            _ => container.Lot.Storage,
+            _ => container.Storage,
         };
     }
 

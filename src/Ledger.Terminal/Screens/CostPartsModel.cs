@@ -83,6 +83,7 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period) : TableM
         Bar[] shares =
         [
             Share("negatives", slice.Film), Share("chemistry", slice.Chemistry), Share("supplies", slice.Supplies),
+            .. slice.Printing == Money.Zero ? Array.Empty<Bar>() : [Share("printing", slice.Printing)],
             Share("waste", slice.Waste),
         ];
         Bar[] all = [.. _slices.Select(part => new Bar(part.Name, part.Used.Amount, part.Used.Rounded()))];

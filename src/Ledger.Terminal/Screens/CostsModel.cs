@@ -125,6 +125,7 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
             Bar[] parts =
             [
                 Bar("negatives", reading.Film), Bar("chemistry", reading.Chemistry), Bar("supplies", reading.Supplies),
+                .. reading.Facts.Prints.Count > 0 ? [Bar("printing", reading.Printing)] : Array.Empty<Bar>(),
                 Bar("waste", reading.Waste), Bar("on the shelf", reading.OnHand), Bar("in the baths", reading.StillInBaths),
             ];
             return new($"Where the {reading.Spent.Text(_settings)} are", width =>

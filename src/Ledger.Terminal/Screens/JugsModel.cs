@@ -11,6 +11,9 @@ namespace Ledger.Terminal.Screens;
 /// <param name="ledger">The ledger.</param>
 internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
 {
+    private const string Disposal =
+        "How anything is disposed of is for the maker's safety data sheet and the local rules to say; used fixer holds silver.";
+
     private Holdings _holdings = new(ledger.Today);
     private IReadOnlyList<WasteJug> _jugs = [];
 
@@ -21,8 +24,7 @@ internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<string> Purpose =>
     [
         "Used solutions wait here until they are handed over. A bath that is poured out can go into a jug.",
-        "The ledger keeps count only. How anything is disposed of is for the maker's safety data sheet and the local rules to say; "
-        + "used fixer holds silver.",
+        $"The ledger keeps count only. {Disposal}",
     ];
 
     /// <inheritdoc/>
@@ -88,6 +90,7 @@ internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
             Block.Of("What went in", jug.Fills.Count == 0
                 ? ["Nothing yet."]
                 : jug.Fills.Select(fill => $"{Dates.Text(fill.Date)}  {fill.Volume.ToText(style)}  {fill.What}")),
+            Block.Of("", Disposal),
         ];
     }
 }

@@ -1,3 +1,4 @@
+using Ledger.Core.Baths;
 using Ledger.Core.Journal;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
@@ -45,12 +46,13 @@ internal static class ShelfBlocks
             ("Left", $"{Left(container)}, {container.Held.ToText(style)} of {container.Size.ToText(style)}"),
             ("Good until", reading.GoodUntil.Text(reading.Today)),
             ("State", reading.IsPast ? "past its date" : container.IsSealed ? "sealed" : "open"),
-            ("Bought", Dates.Text(container.Lot.ReceivedOn)),
+            (container.Lot.IsMixed ? "Mixed" : "Bought", Dates.Text(container.Lot.ReceivedOn)),
             ("Printed", container.Lot.ExpiresOn is { } printed ? Dates.Text(printed) : null),
             ("Opened", container.OpenedOn is { } opened ? Dates.Text(opened) : null),
             ("Below half", container.HalfEmptyOn is { } half ? Dates.Text(half) : null),
             ("Batch", container.Lot.Batch),
-            ("Kept in", container.Lot.Storage),
+            ("Formula", container.Lot.Formula),
+            ("Kept in", container.Storage),
             ("Cost", $"{container.Value.Text(holdings.Settings)} for what is left, "
                 + $"{container.Lot.UnitCost.Text(holdings.Settings)} a {container.Held.Unit.Name()}"),
         ]);

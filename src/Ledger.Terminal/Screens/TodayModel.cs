@@ -29,7 +29,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<string> Purpose =>
     [
         "What needs you, most pressing first: spent and ageing baths, bottles and boxes past their date, stock below your own minimum.",
-        "Each says why, and the one step that settles it. Enter opens the bath, bottle or item it is about.",
+        "Each says why, and the one step that settles it. Enter opens the bath, bottle, jug or item it is about.",
         "Beside it: what could be developed today, process by process.",
     ];
 
@@ -78,6 +78,8 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
             return new Go("Baths", subject);
         if (_holdings.Container(subject) is { } container)
             return new Into(new ContainersModel(Ledger, container.Lot.Item) { SelectedId = subject });
+        if (_holdings.Jug(subject) is not null)
+            return new Into(new JugsModel(Ledger) { SelectedId = subject });
         return _holdings.Item(subject) is not null ? new Go("Shelf", subject) : new Say(Words.Sentence(_notices[row].Step));
     }
 
@@ -94,6 +96,8 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
             return BathBlocks.Gauges(new BathReading(bath, Today), style, Today);
         if (_holdings.Container(subject) is { } container)
             return [("Left", $"{ShelfBlocks.Left(container)}, {container.Held.ToText(style)} of {container.Size.ToText(style)}")];
+        if (_holdings.Jug(subject) is { } jug)
+            return [("Filled", $"{Gauge.OfPart(jug.Held.Microlitres, jug.Size.Microlitres)}, {jug.Held.ToText(style)} of {jug.Size.ToText(style)}")];
         if (_holdings.Item(subject) is { MinimumOnHand: { } minimum } item)
         {
             var usable = new ShelfReading(item, _holdings.ContainersOf(item.Code), Today).Usable;
@@ -133,7 +137,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
 
     private IEnumerable<string> Films(int width)
     {
-        var films = _holdings.Items.Where(item => item.Kind == ItemKind.Film)
+        var films = _holdings.Items.Where(item => item is { Kind: ItemKind.Film, IsPaper: false })
             .Select(item => new ShelfReading(item, _holdings.ContainersOf(item.Code), Today))
             .Where(reading => !reading.Usable.IsZero)
             .Select(reading => $"{reading.Usable.ToText(_holdings.Settings.Style)} of {reading.Item.Code}")

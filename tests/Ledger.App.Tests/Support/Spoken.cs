@@ -33,7 +33,7 @@ internal static class Spoken
         Decanting decanting => [decanting.From, .. decanting.Bottles.SelectMany(bottle => Option("--into", Amount(bottle.Size)))],
         Rotation rotation =>
         [
-            rotation.NewBath, .. Option("--amount", rotation.Amount is { } amount ? Amount(amount) : null),
+            rotation.NewBath, .. Option("--bath", rotation.Bath), .. Option("--amount", rotation.Amount is { } amount ? Amount(amount) : null),
             .. Option("--reason", rotation.Reason), .. Option("--jug", rotation.Jug),
         ],
         ClearingTest test =>
@@ -57,7 +57,9 @@ internal static class Spoken
         OrderPlacement order => Order(order),
         PriceRiseNotice rise => [rise.Item, Number(rise.Percent), .. Option("--from", Dates.Text(rise.From))],
         PlannedSession plan => Plan(plan),
-        Correction correction => [Number(correction.Reverses), .. Option("--reason", correction.Reason)],
+        PrintSession prints => [
+            prints.Session, .. prints.Lines.SelectMany(line => Option("--sheets", Line(line))), .. Option("--bath", prints.Bath)],
+        Correction correction => [correction.Reference ?? Number(correction.Reverses), .. Option("--reason", correction.Reason)],
         _ => throw new ArgumentException($"nobody says a {entry.Kind}", nameof(entry)),
     };
 
@@ -75,6 +77,7 @@ internal static class Spoken
         .. Option("--working-part-days", Number(item.Keeping.WorkingPartDays)),
         .. Option("--tray-hours", Number(item.Keeping.TrayHours)), .. Option("--lead-time-days", Number(item.LeadTimeDays)),
         .. Option("--service-level", Number(item.ServiceLevel)), .. Option("--minimum-on-hand", Number(item.MinimumOnHand?.Value)),
+        .. item.OtherCapacities.SelectMany(other => Option("--other-capacity", $"{Number(other.PerLitre.SquareInches)} {other.Basis}")),
         .. Option("--formula", item.Formula), .. Option("--cautions", item.Cautions),
     ];
 
@@ -136,6 +139,9 @@ internal static class Spoken
         };
         return string.Join(' ', words.Where(word => word.Length > 0)) + Note(line.Note);
     }
+
+    private static string Line(PrintLine line) =>
+        $"{line.Sheets} {line.Item} {line.Purpose.Name()}{(line.Strips > 0 ? $" {line.Strips} of {line.StripsPerSheet}" : "")}{Note(line.Note)}";
 
     private static string From(SessionLine line) => line.From is not { } from ? ""
         : from.StartsWith($"{line.Item} ", StringComparison.Ordinal) ? $"from exposed {from[(line.Item.Length + 1)..]}" : $"from {from}";

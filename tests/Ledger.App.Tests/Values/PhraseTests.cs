@@ -31,9 +31,16 @@ public class PhraseTests
     [InlineData("4", "the film is missing")]
     [InlineData("4 pan100 N N-1", "\"N-1\" is neither a fate")]
     [InlineData("4 pan100 from", "the box or holder side after \"from\" is missing")]
-    [InlineData("4 pan100 25g", "not a volume")]
+    [InlineData("4 pan100 25sheets", "not a volume")]
     public void Sheets_that_cannot_be_read_are_refused_in_a_sentence(string text, string why) =>
         Assert.Contains(why, Assert.Throws<FormatException>(() => SheetsPhrase.Parse(text)).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_developer_is_measured_or_weighed()
+    {
+        var line = SheetsPhrase.Parse("4 pan100 N 31.25g");
+        Assert.Equal((null, Quantity.Of(31.25m, Unit.Gram)), (line.Developer, line.DeveloperWeight));
+    }
 
     [Fact]
     public void A_step_that_develops_is_read()

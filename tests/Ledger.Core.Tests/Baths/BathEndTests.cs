@@ -62,6 +62,60 @@ public sealed class BathEndTests
     }
 
     [Fact]
+    public void The_earliest_end_governs_whatever_ends_a_bath() =>
+        Gen.Select(Day, Day, Day, Day, Gen.Select(Day, Day)).Sample((filled, tested, silver, residue, rest) =>
+        {
+            var (seen, life) = rest;
+            var bath = Some.Bath(3000) with
+            {
+                FilledOn = Mixed.PlusDays(filled),
+                Keeping = new(WorkingFullDays: life),
+                ClearingTests = [new(Mixed.PlusDays(tested), "pan", 800, false, Area.Zero, 400)],
+                SilverReadings = [new(Mixed.PlusDays(silver), 9000)],
+                ResidualTests = [new(Mixed.PlusDays(residue), "silver", "stain", false, null)],
+                Observations = [new(Mixed.PlusDays(seen), "specks", true)],
+                Limits = new(2000, 2000, 8000),
+            };
+            var reading = new BathReading(bath, Mixed.PlusDays(400));
+            var first = new[] { filled, tested, silver, residue, seen, life + 1 }.Min();
+            Assert.Equal(Mixed.PlusDays(first), reading.Ends[0].On);
+            Assert.Equal(reading.Ends[0].By, reading.EndedBy);
+            Assert.Equal(6, reading.Ends.Count);
+        });
+
+    [Theory]
+    [InlineData("silver", false, Ledger.Core.Stock.ItemRole.Fixer, true)]
+    [InlineData("silver", true, Ledger.Core.Stock.ItemRole.Fixer, false)]
+    [InlineData("fixer", false, Ledger.Core.Stock.ItemRole.Fixer, false)]
+    [InlineData("fixer", false, Ledger.Core.Stock.ItemRole.WashAid, true)]
+    [InlineData("silver", false, Ledger.Core.Stock.ItemRole.WashAid, false)]
+    public void A_residue_ends_the_bath_that_should_have_taken_it_out(string kind, bool passed, Ledger.Core.Stock.ItemRole role, bool ends) =>
+        Assert.Equal(ends ? BathEnd.Test : null, new BathReading(
+            Some.Bath() with { Role = role, ResidualTests = [new(Mixed, kind, "stain", passed, null)] }, Mixed).EndedBy);
+
+    [Theory]
+    [InlineData("0.014 g/m2", 14)]
+    [InlineData("0.0141g/m²", 15)]
+    [InlineData("no stain", null)]
+    [InlineData("about 0.01 g/m2", null)]
+    public void A_residue_in_figures_is_never_rounded_down(string result, int? milligrams) =>
+        Assert.Equal(milligrams, ResidualTest.MilligramsPerSquareMetre(result));
+
+    [Fact]
+    public void A_replenished_developer_ends_at_the_ceiling_of_the_user()
+    {
+        TopUpRecord Added(int day, int millilitres) => new(Mixed.PlusDays(day), Volume.FromMillilitres(millilitres), default, Area.Zero);
+        var bath = Some.Bath() with
+        {
+            Capacity = null, ReplenisherPer80SquareInches = Volume.FromMillilitres(20), ReplenisherCeilingPercent = 50,
+            TopUps = [Added(1, 400), Added(5, 349), Added(9, 1), Added(10, 100)],
+        };
+        var end = Assert.Single(new BathReading(bath, Mixed.PlusDays(20)).Ends);
+        Assert.Equal((BathEnd.Area, Mixed.PlusDays(9)), (end.By, end.On));
+        Assert.Empty(new BathReading(bath with { ReplenisherCeilingPercent = 100 }, Mixed.PlusDays(20)).Ends);
+    }
+
+    [Fact]
     public void Whole_sheets_left_never_cover_more_than_the_area_left_on_any_basis() =>
         Gen.Select(Gens.Area, Gens.Format, Gen.Int[100, 10_000], Gen.Long[1, 1_000_000_000]).Sample((worked, format, weight, perLitre) =>
         {
@@ -86,6 +140,8 @@ public sealed class BathEndTests
         var straight = Trend(At(0, 40), At(600, 50), At(1200, 60));
         Assert.Equal((1600, 1600, 1600), (Math.Round(straight.ReachedAt!.Value), Math.Round(straight.NotBefore!.Value), Math.Round(straight.NotAfter!.Value)));
     }
+
+    private static Gen<int> Day => Gen.Int[1, 300];
 
     private static ClearingTrend Trend(params ClearingTime[] tests) => new(tests, Volume.FromMillilitres(1500), 2000);
 }

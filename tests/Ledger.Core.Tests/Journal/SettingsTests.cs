@@ -59,6 +59,11 @@ public sealed class SettingsTests
         silver-limit-film        | 21 | no
         silver-limit-paper       | 0.5 | yes
         silver-limit-paper       | 0 | no
+        residual-fixer-limit     | 0.014 | yes
+        residual-fixer-limit     | 0.0145 | no
+        residual-fixer-limit     | none | yes
+        jug-days                 | 0 | yes
+        jug-days                 | 3651 | no
         silver-limit-paper-first | 2 | yes
         silver-limit-paper-first | lots | no
         batch-sheets     | 4 4x5=6 | yes

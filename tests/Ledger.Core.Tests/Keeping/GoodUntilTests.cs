@@ -61,6 +61,25 @@ public sealed class GoodUntilTests
                 Assert.Equal(ends[good.Rule], good.Date);
         });
 
+    /// <summary>Day by day: a solution is bad once its life in a full bottle is over, or once it stands in a container for longer than that allows.</summary>
+    [Fact]
+    public void The_earliest_rule_governs_a_working_solution() => Gen.Select(
+        Gen.Int[1, 60].Select(full => new KeepingLimits(WorkingFullDays: full, WorkingPartDays: 20, TrayHours: 48, FloatingLidDays: 30)),
+        Gen.Select(Gen.Int[0, 50], Gen.Enum<WorkingContainer>()).Array[0, 5]).Sample((limits, stays) =>
+        {
+            var mixed = new LocalDate(2026, 1, 1);
+            var standings = stays.OrderBy(stay => stay.Item1).Select(stay => new Standing(mixed.PlusDays(stay.Item1), stay.Item2)).ToList();
+            var day = mixed;
+            while (!IsBad(day))
+                day = day.PlusDays(1);
+            Assert.Equal(day.PlusDays(-1), GoodUntil.OfWorkingSolution(limits, mixed, standings)!.Date);
+
+            bool IsBad(LocalDate on) => on > mixed.PlusDays(limits.WorkingFullDays!.Value)
+                || Enumerable.Range(0, standings.Count).Any(i => standings[i].Container != WorkingContainer.FullBottle
+                    && on > standings[i].Since.PlusDays(limits.DaysIn(standings[i].Container)!.Value)
+                    && (i + 1 == standings.Count || on <= standings[i + 1].Since));
+        });
+
     [Fact]
     public void A_working_solution_lives_from_its_mixing()
     {

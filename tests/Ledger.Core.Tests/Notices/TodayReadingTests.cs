@@ -51,6 +51,9 @@ public sealed class TodayReadingTests
         _ledger.Post("bath bath=F2 after=F1 date=2026-03-01");
         Assert.Equal(
             "pour out the first bath, move the second up, mix a new one", TodayReading.Of(_ledger.Holdings)[0].Step);
+        _ledger.Post("setting setting=rotation-ceiling value=0");
+        Assert.Equal(
+            "pour out F1 and F2 and mix both anew: the pair is at rotation 0 of at most 0", TodayReading.Of(_ledger.Holdings)[0].Step);
     }
 
     /// <summary>A box or bottle with a printed date.</summary>

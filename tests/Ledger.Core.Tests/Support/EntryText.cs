@@ -90,7 +90,7 @@ internal static class EntryText
             },
             "correction" => new Correction
             {
-                Key = key, Date = date, Note = note, Reverses = (long)fields.Number("entry")!.Value,
+                Key = key, Date = date, Note = note, Reverses = (long)(fields.Number("entry") ?? 0), Reference = fields.Text("reference"),
                 Reason = fields.Text("reason") ?? "mistaken",
             },
             "holder" => new HolderDefinition

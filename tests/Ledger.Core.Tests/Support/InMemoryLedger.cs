@@ -82,6 +82,8 @@ internal sealed class InMemoryLedger(LocalDate today) : IPast
             (posting.Entry as Correction)?.Reverses, reversedBy);
     }
 
+    public JournalEntry? Find(string key) => Find(_written.FindIndex(written => written.Posting.Entry.Key == key) + 1);
+
     public IReadOnlyList<Movement> MovementsOf(long number) => _written[(int)number - 1].Posting.Movements;
 
     public bool HasSession(string session) => Facts<SessionHeld>().Any(held => Same(held.Session, session));

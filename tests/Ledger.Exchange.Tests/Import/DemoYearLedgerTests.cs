@@ -59,6 +59,8 @@ public sealed class DemoYearLedgerTests : IDisposable
     [InlineData("practice", 94)]
     [InlineData("syrup", 64)]
     [InlineData("rapidfix", 500)]
+    [InlineData("fibre-vc", 44)]
+    [InlineData("paperfix", 1250)]
     [InlineData("citric-stop", 340)]
     [InlineData("rinsal", 340)]
     [InlineData("slipwet", 390)]
@@ -85,7 +87,7 @@ public sealed class DemoYearLedgerTests : IDisposable
     [Fact]
     public void Bath4StandsFirstPastItsAgeWith1400Of3000SquareInchesLeft()
     {
-        Assert.Equal(["F4", "F5"], Now.Baths.Select(bath => bath.Code));
+        Assert.Equal(["F4", "F5"], Now.Baths.Where(bath => bath.Material == BathMaterial.Film).Select(bath => bath.Code));
         var bath = new BathReading(Now.Bath("F4")!, DemoYear.LastDay);
         Assert.False(Now.IsSecond(bath.Bath));
         Assert.Equal((1600, 1600), (bath.Bath.Worked.SquareInches, bath.Bath.WorkedWeighted.SquareInches));
@@ -124,12 +126,36 @@ public sealed class DemoYearLedgerTests : IDisposable
     }
 
     [Fact]
-    public void OneJugWasHandedOverAndTheOtherHoldsTheFixOfOneBath()
+    public void OneJugWasHandedOverAndTheOtherHoldsOneBathOfFilmFixAndThreeOfPaperFix()
     {
         var jugs = _ledger.JugsOn(DemoYear.LastDay);
-        Assert.Equal([("J1", 3000m), ("J2", 1500m)], jugs.Select(jug => (jug.Code, jug.Held.Millilitres)));
+        Assert.Equal([("J1", 3000m), ("J2", 6000m)], jugs.Select(jug => (jug.Code, jug.Held.Millilitres)));
         Assert.Equal([new LocalDate(2025, 9, 20), null], jugs.Select(jug => jug.HandedOverOn));
-        Assert.All(jugs[1].Fills, fill => Assert.Equal(BathMaterial.Film, fill.Material));
+        Assert.Equal(
+            [(BathMaterial.Film, 1500m), (BathMaterial.Paper, 4500m)],
+            jugs[1].Fills.GroupBy(fill => fill.Material!.Value).OrderBy(fills => fills.Key)
+                .Select(fills => (fills.Key, fills.Sum(fill => fill.Volume.Millilitres))));
+    }
+
+    [Theory]
+    [InlineData("PF1", 1120)]
+    [InlineData("PF2", 1180)]
+    [InlineData("PF3", 1080)]
+    [InlineData("PF4", 1060)]
+    public void ThePaperBathsNeverTookMoreThan15SheetsByTheStrictBasis(string code, int area)
+    {
+        var bath = _ledger.Bath(code, DemoYear.LastDay)!;
+        Assert.Equal((BathMaterial.Paper, area), (bath.Material, bath.WorkedWeighted.SquareInches));
+        Assert.Equal([("strict", 1200m), ("maker's", 4800m)], new BathReading(bath, DemoYear.LastDay).Bases.Select(basis => (basis.Capacity.Basis, basis.Total.SquareInches)));
+        Assert.True(bath.WorkedWeighted <= bath.TotalCapacity);
+    }
+
+    [Fact]
+    public void TheEntryInTheWrongBathWasReversed()
+    {
+        Assert.Empty(_ledger.Bath("F5", DemoYear.LastDay)!.ClearingTests);
+        Assert.Contains(_ledger.Journal(DemoYear.LastDay, null, 1000), entry =>
+            entry is { Kind: "clearing-test", ReversedBy: not null } && entry.Summary.Contains("in F5", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -147,6 +173,7 @@ public sealed class DemoYearLedgerTests : IDisposable
                 ("sessions:S07", "ortho25/1 was good until 2024-08-31 (printed date)"),
                 ("jugs:demo-jug-1-handover", Disposal),
                 ("sessions:S19", "bath F3 was good until 2026-01-02; it is 189 days old"),
+                ("rotations:#", "this is rotation 3 of 3: the next time both baths are mixed anew"),
                 ("rotations:#", "this is rotation 3 of 3: the next time both baths are mixed anew"),
                 ("purchases:demo-pan100-january-part-1", "25 sheets of pan100 are still to come of order spring-film"),
             ],
@@ -166,7 +193,7 @@ public sealed class DemoYearLedgerTests : IDisposable
     {
         var facts = _ledger.Costs(FirstDay, DemoYear.LastDay);
         var poured = facts.Sessions.Sum(session => (session.Developer + session.OtherChemistry + session.Supplies).Amount);
-        var baths = facts.Baths.Sum(bath => bath.Share.Value.Amount);
+        var baths = facts.Baths.Where(bath => bath.Share.Bath.StartsWith('F')).Sum(bath => bath.Share.Value.Amount);
         Assert.Equal(38.85m, facts.Sessions.Sum(session => session.Developer.Amount));
         Assert.Equal(4.84m, facts.Sessions.Sum(session => session.Supplies.Amount));
         Assert.Equal(93.17m, poured + baths);

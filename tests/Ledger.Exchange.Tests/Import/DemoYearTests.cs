@@ -15,7 +15,7 @@ public class DemoYearTests
     [Fact]
     public void EveryFileHasNothingToRemark()
     {
-        Assert.Equal(CsvImport.Kinds.Except(["order_changes", "stock_solutions", "top_ups", "prints", "observations"]), DemoYear.Kinds);
+        Assert.Equal(CsvImport.Kinds.Except(["order_changes", "stock_solutions", "top_ups", "observations"]), DemoYear.Kinds);
         var files = ImportFolder.Read(DemoYear.Kinds.Select(kind => (kind, DemoYear.Open(kind)!)), _ => null, DemoYear.LastDay);
         Assert.Empty(files.SelectMany(file => file.Problems));
         Assert.Empty(files.SelectMany(file => file.Remarks));
@@ -73,6 +73,18 @@ public class DemoYearTests
             Entries.OfType<Receipt>().Zip(later.OfType<Receipt>()),
             pair => Assert.Equal(pair.First.ExpiresOn?.PlusDays(500), pair.Second.ExpiresOn));
         Assert.True(later.All(entry => entry.Date <= DemoYear.LastDay.PlusDays(500)));
+    }
+
+    [Fact]
+    public void TenPrintSessionsTake55AndAHalfSheetsOfPaperByArea()
+    {
+        var lines = Entries.OfType<PrintSession>().SelectMany(session => session.Lines).ToList();
+        int Sheets(PrintPurpose purpose) => lines.Where(line => line.Purpose == purpose).Sum(line => line.Sheets);
+        Assert.Equal(10, Entries.OfType<PrintSession>().Count());
+        Assert.Equal((18, 31, 26), (Sheets(PrintPurpose.Final), Sheets(PrintPurpose.Work), lines.Sum(line => line.Strips)));
+        Assert.Equal(56, lines.Sum(line => line.Sheets));
+        Assert.All(lines, line => Assert.Equal(4, line.StripsPerSheet));
+        Assert.Equal(55.5m, Sheets(PrintPurpose.Final) + Sheets(PrintPurpose.Work) + lines.Sum(line => line.Strips) / 4m);
     }
 
     private static IEnumerable<SessionLine> Lines() => Sessions.SelectMany(session => session.Lines);

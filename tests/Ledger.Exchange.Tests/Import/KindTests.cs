@@ -20,7 +20,7 @@ public class KindTests
             [
                 "items", "processes", "holders", "orders", "order_changes", "purchases", "openings", "cleanings", "loads", "exposures", "unloads",
                 "decantings", "stock_solutions", "jugs", "baths", "rotations", "top_ups", "counts", "discards", "sessions", "prints", "clearing_tests",
-                "observations", "services", "keepers", "price_rises", "plans",
+                "observations", "services", "keepers", "price_rises", "plans", "corrections",
             ],
             CsvImport.Kinds);
 

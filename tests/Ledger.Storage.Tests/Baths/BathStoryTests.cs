@@ -167,6 +167,57 @@ public sealed class BathStoryTests : IDisposable
     }
 
     [Fact]
+    public void AStripAColourAndACeilingComeBackAndAreTakenBack()
+    {
+        _file.Accept(Some.Define(Some.Fixer() with { Indicator = "purple" }));
+        _file.Accept(Some.Define(Some.Syrup() with
+        {
+            Code = "seasoned", MinimumPer80SquareInches = null, ReplenisherPer80SquareInches = Volume.FromMillilitres(20), ReplenisherCeilingPercent = 30,
+        }));
+        _file.Accept(Some.Receipt("seasoned", 2, 20m));
+        _file.Accept(Some.Bath("D1") with { Item = "seasoned", Dilution = Dilution.Parse("1+0"), WorkingVolume = Volume.FromMillilitres(1000) });
+        _file.Accept(new ControlStripTest { Key = Some.Key(), Date = Some.Day(3, 1), Bath = "D1", Result = "speed -0.12", IsWithinLimits = false });
+        _file.Accept(new TopUp
+        {
+            Key = Some.Key(), Date = Some.Day(3, 2), Bath = "D1", Added = Volume.FromMillilitres(300), Item = "seasoned", Dilution = Dilution.Parse("1+0"),
+        });
+        var colour = _file.Accept(new IndicatorReading { Key = "colour", Date = Some.Day(3, 3), Bath = "F1", Colour = "purple" });
+        var developer = Now.Bath("D1")!;
+        Assert.Equal(("purple", 30), (Now.Item("fix")!.Indicator, Now.Item("seasoned")!.ReplenisherCeilingPercent));
+        Assert.Equal(new ControlStrip(Some.Day(3, 1), "speed -0.12", false), developer.ControlStrips.Single());
+        Assert.Equal((BathEnd.Area, Some.Day(3, 2)), (new BathReading(developer, Some.Day(4, 1)).Ends[0].By, new BathReading(developer, Some.Day(4, 1)).Ends[0].On));
+        Assert.Equal(BathEnd.Sight, F1.Ends.Single(end => end.On == Some.Day(3, 3)).By);
+        var mixing = _file.Ledger.Journal(_file.Ledger.Today, null, 50).Single(entry => entry.Summary.StartsWith("mixed bath D1", StringComparison.Ordinal));
+        Assert.Equal(RefusalKind.DependedOn, _file.Refuse(Correct(mixing.Number)).Kind);
+
+        var back = _file.Accept(new Correction { Key = Some.Key(), Date = _file.Ledger.Today, Reference = "colour", Reason = "it was yellow" });
+        Assert.Equal(colour.Number, Assert.IsType<Correction>(back.Posting.Entry).Reverses);
+        Assert.Empty(Now.Bath("F1")!.Observations);
+        Assert.Equal(RefusalKind.AlreadyThere, _file.Refuse(new Correction { Key = Some.Key(), Date = _file.Ledger.Today, Reference = "colour", Reason = "again" }).Kind);
+        Assert.Empty(_file.Ledger.Check(null, default).Problems);
+    }
+
+    [Fact]
+    public void ABathThatWasPouredOutKnowsWhenAndWhy()
+    {
+        _file.Accept(Pour(null));
+        Assert.Equal(new PouredOut(Some.Day(5, 1), "spent"), _file.Ledger.Bath("F1", _file.Ledger.Today)!.PouredOut);
+        Assert.Null(_file.Ledger.Bath("F1", Some.Day(4, 30))!.PouredOut);
+    }
+
+    [Fact]
+    public void TheDayBelowHalfIsReadForAnOlderFormulaToo()
+    {
+        _file.Accept(Some.Session(sheets: 4) with { Lines = [new() { Item = "pan", Sheets = 4, Developer = Volume.FromMillilitres(600) }] });
+        _file.Accept(Some.Define(Some.Syrup() with { Formula = "2", Keeping = Core.Keeping.KeepingLimits.None }));
+        var bottle = Now.ContainersOf("syrup").Single();
+        Assert.Equal(Some.Day(3, 1), bottle.HalfEmptyOn);
+        Assert.Equal(
+            (Some.Day(3, 1).PlusDays(180), KeepingRule.SinceHalfEmpty),
+            (bottle.GoodUntil(Now.Item("syrup")!.Keeping)!.Date, bottle.GoodUntil(Now.Item("syrup")!.Keeping)!.Rule));
+    }
+
+    [Fact]
     public void AChangedFormulaKeepsOlderLotsAsTheyWere()
     {
         _file.Accept(Some.Define(Some.Gloves() with { Formula = "2", Keeping = new(SealedDays: 10) }));

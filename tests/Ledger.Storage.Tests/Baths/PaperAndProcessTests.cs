@@ -43,7 +43,32 @@ public sealed class PaperAndProcessTests : IDisposable
         Assert.Equal(
             RefusalKind.WrongMaterial,
             _file.Refuse(Some.Session() with { Lines = [new() { Item = "fibre", Sheets = 1 }] }).Kind);
-        Assert.True(printed.Number > 0);
+        var print = Assert.Single(_file.Ledger.Prints(_file.Ledger.Today, null, 10));
+        Assert.Equal((printed.Number, "P01", "P1", 7L, 540m, 42m), (
+            print.Number, print.Session, print.Bath, print.Sheets, print.Area.SquareInches, print.Cost.Amount));
+        Assert.Equal(
+            [(PrintPurpose.Final, 2L, 0), (PrintPurpose.Work, 4L, 0), (PrintPurpose.Strip, 1L, 3)],
+            print.Lines.Select(line => (line.Purpose, line.Sheets, line.Strips)));
+        Assert.Empty(_file.Ledger.Prints(_file.Ledger.Today, print, 10));
+        Assert.Empty(_file.Ledger.Prints(Some.Day(3, 31), null, 10));
+    }
+
+    [Fact]
+    public void PaperThatLoadsAFixerLessCountsByItsWeight()
+    {
+        _file.Accept(Some.Define(Some.Film("rc") with { Name = "RC paper", Role = ItemRole.ResinCoatedPaper, FixerWeightThousandths = 500 }));
+        _file.Accept(Some.Receipt("rc", 1, 50m));
+        _file.Accept(Some.Bath("P1") with { Material = BathMaterial.Paper });
+        _file.Accept(Prints() with { Lines = [new() { Item = "rc", Sheets = 2 }, new() { Item = "fibre", Sheets = 1 }] });
+        Assert.Equal((240m, 160m), (Now.Bath("P1")!.Worked.SquareInches, Now.Bath("P1")!.WorkedWeighted.SquareInches));
+    }
+
+    [Fact]
+    public void PaperIsUsedUpByPrintsForReorderingToo()
+    {
+        _file.Accept(Some.Bath("P1") with { Material = BathMaterial.Paper });
+        _file.Accept(Prints());
+        Assert.Equal(7, _file.Ledger.Demand(_file.Ledger.Today, 7).Single(series => series.Item == "fibre").Uses.Sum());
     }
 
     [Fact]

@@ -51,7 +51,7 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
         if (Preview(entry) is not Accepted { Posting: var posting })
             return new NotPosted(((Refused)Preview(entry)).Refusal);
         var number = _posted.Count + 1;
-        var reverses = (entry as Correction)?.Reverses;
+        var reverses = (posting.Entry as Correction)?.Reverses;
         if (reverses is { } reversed)
             _posted[At(reversed)] = _posted[At(reversed)] with { Entry = _posted[At(reversed)].Entry with { ReversedBy = number } };
         var written = new JournalEntry(
@@ -116,6 +116,8 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
     }
 
     public JournalEntry? Find(long number) => Entries.FirstOrDefault(entry => entry.Number == number);
+
+    public JournalEntry? Find(string key) => Entries.FirstOrDefault(entry => entry.Key == key);
 
     public IReadOnlyList<Movement> MovementsOf(long number) => _posted[At(number)].Posting.Movements;
 

@@ -44,6 +44,7 @@ public sealed class BathFormsTests
     [InlineData("silver strip", "3.5", typeof(SilverTest))]
     [InlineData("residual silver", "no stain", typeof(ResidualCheck))]
     [InlineData("stands in", "open tray", typeof(BathStorage))]
+    [InlineData("residual fixer", "0.01 g/m2", typeof(ResidualCheck))]
     public void A_note_on_a_bath_becomes_the_entry_it_is(string kind, string found, Type entry)
     {
         var form = new BathNoteForm(Some.Ledger(), "F4");
@@ -51,6 +52,66 @@ public sealed class BathFormsTests
         form.Found.Type(found);
 
         Assert.Equal(entry, Assert.IsType<Ready>(form.Judge()).Entry.GetType());
+    }
+
+    [Fact]
+    public void A_colour_and_a_control_strip_are_noted_at_the_bath_they_belong_to()
+    {
+        var ledger = Some.Ledger();
+        var fixer = ledger.HoldingsOn(Some.Today).Item("rapidfix")!;
+        ledger.Did(new ItemDefinition { Key = "indicator", Date = new(2026, 3, 1), Item = fixer with { Indicator = "purple" } });
+        var look = new BathNoteForm(ledger, "F5");
+        look.Kind.Type("indicator");
+        look.Found.Type("purple");
+        Assert.Contains(Assert.IsType<Ready>(look.Judge()).Posting.Effects, effect => effect is { What: "F5", After: "ended by sight" });
+
+        var strip = new BathNoteForm(ledger, "F5");
+        strip.Kind.Type("control strip");
+        strip.Found.Type("speed -0.12");
+        Assert.Contains("no developer", Assert.IsType<Rejected>(strip.Judge()).Refusal.Sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Who_fixes_in_one_bath_sees_nothing_of_rotating()
+    {
+        var ledger = Some.Ledger();
+        var baths = new BathsModel(ledger);
+        baths.Refresh();
+        Assert.Contains(baths.Keys, key => key.Label == "Rotate");
+        Assert.Contains(baths.Details(0).SelectMany(block => block.Lines(120)), line => line.Contains("the pair is at rotation 0 of at most 3", StringComparison.Ordinal));
+
+        ledger.Did(new Discard { Key = "gone", Date = Some.Today, What = "F5", Reason = "spent" });
+        baths.Refresh();
+        Assert.DoesNotContain(baths.Keys, key => key.Label == "Rotate");
+        var shown = string.Join(' ', baths.Purpose.Concat(baths.Details(0).SelectMany(block => block.Lines(60))));
+        Assert.DoesNotContain("pair", shown, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
+    public void A_clearing_test_offers_a_fixer_for_film_and_the_film_developed_last()
+    {
+        var ledger = Some.Ledger();
+        ledger.Did(new BathMixing
+        {
+            Key = "paper", Date = Some.Today, Bath = "PF1", Item = "rapidfix", Material = Core.Baths.BathMaterial.Paper, WorkingVolume = Volume.FromMillilitres(1000),
+        });
+        var form = new ClearingTestForm(ledger, "PF1");
+        Assert.Equal(("F4", "pan100"), (form.Bath.Text, form.Film.Text));
+        Assert.DoesNotContain("PF1", form.Bath.Choices());
+    }
+
+    [Fact]
+    public void A_syrup_that_has_a_density_may_be_weighed_out_for_a_batch()
+    {
+        var ledger = Some.Ledger();
+        var syrup = ledger.HoldingsOn(Some.Today).Item("syrup")!;
+        ledger.Did(new ItemDefinition { Key = "density", Date = new(2026, 3, 1), Item = syrup with { Density = Density.Of(1.25m) } });
+        var form = new SessionForm(ledger);
+        form.Lines[0].Sheets.Type("4");
+        form.Lines[0].Developer.Type("31.25g");
+        Assert.Contains(Assert.IsType<Ready>(form.Judge()).Posting.Effects, effect => effect is { What: "syrup/1", Before: "64 ml", After: "39 ml" });
+        form.Lines[0].Developer.Type("much g");
+        Assert.Contains("31.25g", Assert.IsType<Incomplete>(form.Judge()).Problems[0], StringComparison.Ordinal);
     }
 
     [Fact]

@@ -5,7 +5,7 @@ using Ledger.Core.Stock;
 
 namespace Ledger.App.Commands.Record;
 
-/// <summary>What only some items have: a density, a dead volume, a replenisher, a powder behind it, capacities on other bases.</summary>
+/// <summary>What only some items have: a density, a dead volume, a replenisher, an indicator, a powder behind it, other capacities.</summary>
 internal sealed class HandlingOptions
 {
     private readonly Option<Said<Density?>> _density = Said<Density?>.Option(
@@ -17,19 +17,28 @@ internal sealed class HandlingOptions
     private readonly Option<Said<Volume?>> _replenisher = Said<Volume?>.Option(
         "--replenisher-per-80", "ML", Text.Volume, "replenisher for each 80 square inches of film");
 
+    private readonly Option<Said<int?>> _ceiling = Said<int?>.Option(
+        "--replenisher-ceiling", "PERCENT", Text.Whole,
+        "how much replenisher a bath may take before it is mixed anew, in per cent of its volume; otherwise 100");
+
+    private readonly Option<Said<string>> _indicator = Said<string>.Option(
+        "--indicator", "COLOUR", Text.NotEmpty, "the colour at which its indicator says that a bath of it is spent, such as purple");
+
     private readonly Option<Said<string>> _stockOf = Said<string>.Option(
         "--stock-of", "ITEM", Text.NotEmpty, "the powder or concentrate that this stock solution is mixed from");
 
     private readonly Option<Capacity[]> _capacities = Typed.Options(
         "--other-capacity", "CAPACITY", CapacityOf, "the capacity on another basis, to be read beside it: \"1600 maker's\"");
 
-    public IEnumerable<Option> All => [_capacities, _density, _dead, _replenisher, _stockOf];
+    public IEnumerable<Option> All => [_capacities, _density, _dead, _replenisher, _ceiling, _indicator, _stockOf];
 
     public Item Read(ParseResult parse, Item item) => item with
     {
         Density = parse.GetValue(_density).Or(item.Density),
         DeadVolume = parse.GetValue(_dead) is { IsSaid: true } dead ? dead.Value?.For(item) : item.DeadVolume,
         ReplenisherPer80SquareInches = parse.GetValue(_replenisher).Or(item.ReplenisherPer80SquareInches),
+        ReplenisherCeilingPercent = parse.GetValue(_ceiling).Or(item.ReplenisherCeilingPercent),
+        Indicator = parse.GetValue(_indicator).Or(item.Indicator),
         StockOf = parse.GetValue(_stockOf).Or(item.StockOf),
         OtherCapacities = parse.GetValue(_capacities) is { Length: > 0 } capacities ? capacities : item.OtherCapacities,
     };

@@ -22,8 +22,10 @@ internal sealed class RecordCommands : Command
         Subcommands.Add(new RecordTopUp(bench));
         Subcommands.Add(new RecordClearingTest(bench));
         Subcommands.Add(new RecordObservation(bench));
+        Subcommands.Add(new RecordIndicator(bench));
         Subcommands.Add(new RecordSilverTest(bench));
         Subcommands.Add(new RecordResidualTest(bench));
+        Subcommands.Add(new RecordControlStrip(bench));
         Subcommands.Add(new RecordBathStorage(bench));
         Subcommands.Add(new RecordSession(bench));
         Subcommands.Add(new RecordPrintSession(bench));

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Journal;
@@ -9,14 +10,15 @@ namespace Ledger.App.Commands.Record;
 /// <summary>record correction: an earlier entry is reversed.</summary>
 internal sealed class RecordCorrection : RecordCommand
 {
-    private readonly Argument<int?> _entry = Typed.Argument(
-        "entry", Text.Whole, "the number of the entry to reverse, as `show journal` lists it");
+    private readonly Argument<string> _entry = Typed.Argument(
+        "entry", Text.NotEmpty, "the number of the entry to reverse, as `show journal` lists it, or its reference");
     private readonly Option<string> _reason = Typed.Option<string>("--reason", "TEXT", Text.NotEmpty, "why: wrong bath, typed twice");
 
     public RecordCorrection(Workbench bench)
         : base(bench, "correction", "Reverses an earlier entry and names it; nothing is ever deleted.", """
             It stands on the day of the entry that it reverses.
-            Example: trayledger record correction 57 --reason "wrong bath"
+            Examples: trayledger record correction 57 --reason "wrong bath"
+                      trayledger record correction sessions:S23 --reason "typed twice"
             """, hasDate: false)
     {
         Arguments.Add(_entry);
@@ -24,12 +26,18 @@ internal sealed class RecordCorrection : RecordCommand
         AddOwn(_reason);
     }
 
-    protected override Entry Read(ParseResult parse, EntryFrame frame, Holdings holdings) => new Correction
+    protected override Entry Read(ParseResult parse, EntryFrame frame, Holdings holdings)
     {
-        Key = frame.Key,
-        Date = frame.Date,
-        Note = frame.Note,
-        Reverses = parse.GetValue(_entry)!.Value,
-        Reason = parse.GetRequiredValue(_reason),
-    };
+        var entry = parse.GetRequiredValue(_entry).Trim();
+        var isNumber = long.TryParse(entry, NumberStyles.None, CultureInfo.InvariantCulture, out var number);
+        return new Correction
+        {
+            Key = frame.Key,
+            Date = frame.Date,
+            Note = frame.Note,
+            Reverses = number,
+            Reference = isNumber ? null : entry,
+            Reason = parse.GetRequiredValue(_reason),
+        };
+    }
 }

@@ -21,7 +21,7 @@ internal sealed class RecordDiscard : RecordCommand
     private readonly Option<string> _reason = Typed.Option<string>(
         "--reason", "TEXT", Text.NotEmpty, "why: spent, too old, specks, fogged");
 
-    private readonly Option<string?> _jug = Typed.Option<string?>("--jug", "JUG", Text.NotEmpty, "the waste jug that takes a bath");
+    private readonly Option<string?> _jug = Typed.Option<string?>("--jug", "JUG", Text.NotEmpty, "the waste jug that takes a bath or a liquid");
 
     public RecordDiscard(Workbench bench)
         : base(bench, "discard", "A bath is poured out, or stock is thrown away unused.", """

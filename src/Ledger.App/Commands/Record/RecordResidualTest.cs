@@ -17,6 +17,8 @@ internal sealed class RecordResidualTest : RecordCommand
 
     public RecordResidualTest(Workbench bench)
         : base(bench, "residual-test", "What is left in film or paper after fixing and washing.", """
+            Silver that is left ends the fixer; fixer that is left ends the wash aid. A
+            figure such as "0.012 g/m2" is held against the setting residual-fixer-limit.
             Example: trayledger record residual-test F4 silver "no stain" --session S22
             """)
     {

@@ -20,6 +20,8 @@ internal sealed class RecordTopUp : RecordCommand
         "--amount", "AMOUNT", Amount.Parse, "what was measured out; otherwise what the dilution asks for");
 
     private readonly Option<Volume?> _bled = Typed.Option("--poured-off", "VOLUME", Text.Volume, "used solution poured off to make room");
+    private readonly Option<string?> _jug = Typed.Option<string?>(
+        "--jug", "JUG", Text.NotEmpty, "the waste jug that takes what was poured off");
     private readonly Option<string?> _from = Typed.Option<string?>(
         "--from", "BOTTLE", Text.NotEmpty, "the bottle to draw from; otherwise the one that is reached for first");
 
@@ -33,7 +35,7 @@ internal sealed class RecordTopUp : RecordCommand
     {
         Arguments.Add(_bath);
         Arguments.Add(_added);
-        AddOwn(_item, _dilution, _amount, _bled, _from, _bookDifference);
+        AddOwn(_item, _dilution, _amount, _bled, _jug, _from, _bookDifference);
     }
 
     protected override Entry Read(ParseResult parse, EntryFrame frame, Holdings holdings)
@@ -51,6 +53,7 @@ internal sealed class RecordTopUp : RecordCommand
             Dilution = parse.GetValue(_dilution),
             Amount = parse.GetValue(_amount)?.For(item is null ? null : holdings.Item(item)),
             Bled = parse.GetValue(_bled) ?? default,
+            Jug = parse.GetValue(_jug),
             Container = parse.GetValue(_from),
             BooksDifference = parse.GetValue(_bookDifference),
         };

@@ -29,6 +29,7 @@ internal static class BathJson
         json.WriteFigure("usedPercent", reading.UsedPercent);
         json.WriteArea("remainingSqIn", reading.Remaining);
         WriteSheets(json, reading, view);
+        json.WriteString("indicator", bath.Indicator);
         json.WriteNumber("ageDays", reading.AgeDays);
         json.WriteDate("goodUntil", reading.GoodUntil?.Date);
         json.WriteString("goodUntilRule", reading.GoodUntil?.Rule.Name());
@@ -41,11 +42,11 @@ internal static class BathJson
         BathStoryJson.Write(json, reading, view);
     }
 
-    /// <summary>Whole sheets of conventional grain, of every format the ledger has film in; of the usual ones when it has none.</summary>
+    /// <summary>Whole sheets of conventional grain or of paper, of every format the ledger has; of the usual ones when it has none.</summary>
     private static void WriteSheets(Utf8JsonWriter json, BathReading reading, View view)
     {
         json.WriteStartObject("remainingSheets");
-        foreach (var format in BathText.Formats(view))
+        foreach (var format in BathText.Formats(reading.Bath.Material, view))
             if (reading.RemainingSheets(format) is { } sheets)
                 json.WriteNumber(format.Code, sheets);
         json.WriteEndObject();

@@ -40,7 +40,7 @@ internal static class BathStoryJson
             json.WriteFigure("usedPercent", basis.UsedPercent);
             json.WriteArea("remainingSqIn", basis.Remaining);
             json.WriteStartObject("remainingSheets");
-            foreach (var format in BathText.Formats(view))
+            foreach (var format in BathText.Formats(reading.Bath.Material, view))
                 json.WriteNumber(format.Code, basis.RemainingSheets(format));
             json.WriteEndObject();
             json.WriteEndObject();
@@ -119,6 +119,17 @@ internal static class BathStoryJson
             json.WriteString("result", test.Result);
             json.WriteBoolean("hasPassed", test.HasPassed);
             json.WriteString("session", test.Session);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("controlStrips");
+        foreach (var strip in bath.ControlStrips)
+        {
+            json.WriteStartObject();
+            json.WriteDate("date", strip.Date);
+            json.WriteString("result", strip.Result);
+            json.WriteBoolean("isWithinLimits", strip.IsWithinLimits);
             json.WriteEndObject();
         }
 

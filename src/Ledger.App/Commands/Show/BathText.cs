@@ -9,25 +9,26 @@ namespace Ledger.App.Commands.Show;
 /// <summary>A bath as a person reads it: what it is, what it took, what it can take, how old it is.</summary>
 internal static class BathText
 {
-    /// <summary>The formats that the ledger has film in, the smallest first; the usual ones while it has none.</summary>
-    public static IReadOnlyList<Format> Formats(View view)
-    {
-        var own = view.Holdings.Items.Select(item => item.Format).OfType<Format>().DistinctBy(format => format.Code).ToList();
-        return own.Count == 0 ? Format.Common : [.. own.OrderBy(format => format.Area)];
-    }
+    /// <summary>The formats of what passes through a bath, the smallest first; the usual ones while the ledger has none.</summary>
+    public static IReadOnlyList<Format> Formats(BathMaterial material, View view) =>
+        view.Holdings.FormatsOf(material) is { Count: > 0 } own ? own : Format.Common;
 
     public static void Write(TextWriter output, BathReading reading, View view)
     {
         var bath = reading.Bath;
         var what = $"{bath.Role.Name()} for {bath.Material.Name()}";
-        output.WriteLine($"{bath.Code}: {what}, {bath.WorkingVolume.ToText(view.Style)} of {bath.Item} {bath.Dilution}{Pair(bath, view)}");
+        var isInUse = bath.PouredOut is null;
+        output.WriteProse(
+            $"{bath.Code}: {what}, {bath.WorkingVolume.ToText(view.Style)} of {bath.Item} {bath.Dilution}"
+            + (bath.PouredOut is { } gone ? $", poured out {Dates.Text(gone.On)}: {gone.Reason}" : Pair(bath, view)),
+            view.Width);
         var lines = new TextTable(Column.Left(""), Column.Left(""));
         lines.Add("  taken", Taken(reading, view));
-        lines.Add("  left", Left(reading, view));
+        lines.Add("  left", Left(reading, isInUse, view));
         lines.Add("  age", Age(reading));
         foreach (var end in reading.Ends)
-            lines.Add("  ended", $"by {end.By.Name()} on {Dates.Text(end.On)}, {end.Because}: do not use it again");
-        if (reading.ComesFirst is { } next)
+            lines.Add("  ended", $"by {end.By.Name()} on {Dates.Text(end.On)}, {end.Because}{(isInUse ? ": do not use it again" : "")}");
+        if (isInUse && reading.ComesFirst is { } next)
             lines.Add("  first end", $"by {next.By.Name()}, about {Dates.Text(next.On)} at the use so far ({next.Because})");
         lines.WriteTo(output, view.Width);
     }
@@ -45,16 +46,17 @@ internal static class BathText
         return $"{bath.Worked.ToText(view.Style)}{weighted}; {perLitre} per litre";
     }
 
-    private static string Left(BathReading reading, View view)
+    private static string Left(BathReading reading, bool isInUse, View view)
     {
         if (reading.Remaining is not { } left)
-            return "no capacity is set";
+            return reading.Bath.Indicator is { } colour ? $"until its indicator is {colour}" : "no capacity is set";
         var capacity = reading.Bath.Capacity!;
-        var sheets = string.Join(" or ", Formats(view).Select(format => $"{reading.RemainingSheets(format)} of {format.Code}"));
+        var sheets = string.Join(" or ", Formats(reading.Bath.Material, view).Select(format => $"{reading.RemainingSheets(format)} of {format.Code}"));
         return $"{left.ToText(view.Style)} of {reading.Bath.TotalCapacity!.Value.ToText(view.Style)}, "
             + $"{Scaled.ToText(reading.UsedPercent ?? 0, 1)} % used; "
             + $"capacity {capacity.PerLitre.ToText(view.Style)} per litre ({capacity.Basis})"
-            + (reading.IsSpent ? "" : $"; room for {sheets}");
+            + (reading.Bath.Indicator is { } spent ? $"; or until its indicator is {spent}" : "")
+            + (reading.IsSpent || !isInUse ? "" : $"; room for {sheets}");
     }
 
     private static string Age(BathReading reading)

@@ -29,6 +29,7 @@ internal static class CostPartsJson
         json.WriteMoney("film", slice.Film, view.Currency);
         json.WriteMoney("chemistry", slice.Chemistry, view.Currency);
         json.WriteMoney("supplies", slice.Supplies, view.Currency);
+        json.WriteMoney("printing", slice.Printing, view.Currency);
         json.WriteMoney("waste", slice.Waste, view.Currency);
         json.WriteMoney("used", slice.Used, view.Currency);
         json.WriteFigure("filmPercent", slice.Percent(slice.Film));

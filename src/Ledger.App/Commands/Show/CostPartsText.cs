@@ -24,16 +24,19 @@ internal static class CostPartsText
         if (shown.Slices.Count == 0)
             return;
         output.WriteLine();
-        var table = new TextTable(
+        var hasPrints = shown.Slices.Any(slice => slice.Printing != Money.Zero);
+        var table = new TextTable([
             Column.Left("by " + CostSlices.Groupings[(int)shown.Grouping!]), Column.Right("film"), Column.Right("chemistry"),
-            Column.Right("supplies"),
-            Column.Right("waste"), Column.Right("used"), Column.Right("negatives"), Column.Right("a sheet"), Column.Right("a negative"));
+            Column.Right("supplies"), .. hasPrints ? [Column.Right("printing")] : Array.Empty<Column>(),
+            Column.Right("waste"), Column.Right("used"), Column.Right("negatives"), Column.Right("a sheet"), Column.Right("a negative"),
+        ]);
         foreach (var slice in shown.Slices)
-            table.Add(
-                slice.Name, slice.Film.Rounded(), slice.Chemistry.Rounded(), slice.Supplies.Rounded(), slice.Waste.Rounded(),
-                slice.Used.Rounded(),
+            table.Add([
+                slice.Name, slice.Film.Rounded(), slice.Chemistry.Rounded(), slice.Supplies.Rounded(),
+                .. hasPrints ? [slice.Printing.Rounded()] : Array.Empty<string>(), slice.Waste.Rounded(), slice.Used.Rounded(),
                 Scaled.ToText(slice.PerSheet.Negatives, 0), slice.PerSheet.PerSheetUsed?.Rounded() ?? "-",
-                slice.PerSheet.PerNegative?.Rounded() ?? "-");
+                slice.PerSheet.PerNegative?.Rounded() ?? "-",
+            ]);
         table.WriteTo(output, view.Width);
     }
 

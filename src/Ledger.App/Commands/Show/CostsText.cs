@@ -33,6 +33,8 @@ internal static class CostsText
         table.Add("  film", costs.Film.Rounded(), "that became negatives");
         table.Add("  chemistry", costs.Chemistry.Rounded(), "one-shot, and the baths by the area that passed through");
         table.Add("  supplies", costs.Supplies.Rounded());
+        if (costs.Facts.Prints.Count > 0)
+            table.Add("  printing", costs.Printing.Rounded(), "paper, and its baths by the area that passed through");
         table.Add("  waste", costs.Waste.Rounded(), Waste(costs));
         table.Add("  on hand", costs.OnHand.Rounded());
         table.Add("  still in baths", costs.StillInBaths.Rounded());

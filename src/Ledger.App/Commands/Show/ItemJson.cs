@@ -87,6 +87,8 @@ internal static class ItemJson
         json.WriteFigure("densityGramsPerMl", item.Density?.GramsPerMillilitre);
         json.WriteQuantity("deadVolume", item.DeadVolume);
         json.WriteQuantity("replenisherPer80SqIn", item.ReplenisherPer80SquareInches);
+        json.WriteFigure("replenisherCeilingPercent", item.ReplenisherCeilingPercent);
+        json.WriteString("indicator", item.Indicator);
         json.WriteString("stockOf", item.StockOf);
         json.WriteFigure("leadTimeDays", item.LeadTimeDays);
         json.WriteFigure("serviceLevel", item.ServiceLevel);

@@ -28,15 +28,13 @@ internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList
         var bath = view.Ledger.Bath(code, view.AsOf) ?? throw new RefusedByCommandException(
             $"there was no bath \"{code}\" up to {Dates.Text(view.AsOf)}; "
                 + $"{Known.Names(view.Holdings.Baths.Select(known => known.Code), "in use")}");
-        return (new(bath, view.AsOf), view.Ledger.WorkOf(bath.Code, view.AsOf, _last.In(parse)));
+        return (new(bath, bath.PouredOut?.On ?? view.AsOf), view.Ledger.WorkOf(bath.Code, view.AsOf, _last.In(parse)));
     }
 
     protected override void WriteText((BathReading Reading, IReadOnlyList<BathWorkRecord> Work) shown, View view, TextWriter output)
     {
         BathText.Write(output, shown.Reading, view);
         BathStoryText.Write(output, shown.Reading, view);
-        if (!IsInUse(shown.Reading, view))
-            output.WriteLine("  it is not in use any more");
         output.WriteLine();
         if (shown.Work.Count == 0)
             output.WriteLine("Nothing went through it yet.");
@@ -54,7 +52,9 @@ internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList
     {
         json.WriteDate("asOf", view.AsOf);
         BathJson.Write(json, shown.Reading, view);
-        json.WriteBoolean("inUse", IsInUse(shown.Reading, view));
+        json.WriteBoolean("inUse", shown.Reading.Bath.PouredOut is null);
+        json.WriteDate("pouredOutOn", shown.Reading.Bath.PouredOut?.On);
+        json.WriteString("pouredOutBecause", shown.Reading.Bath.PouredOut?.Reason);
         json.WriteStartArray("work");
         foreach (var done in shown.Work)
         {
@@ -70,6 +70,4 @@ internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList
 
         json.WriteEndArray();
     }
-
-    private static bool IsInUse(BathReading reading, View view) => view.Holdings.Bath(reading.Bath.Place) is not null;
 }

@@ -5,8 +5,11 @@ namespace Ledger.Core.Journal.Entries;
 /// </summary>
 public sealed record Correction : Entry
 {
-    /// <summary>The number of the entry to reverse.</summary>
-    public required long Reverses { get; init; }
+    /// <summary>The number of the entry to reverse; the rules put it in when <see cref="Reference"/> names the entry.</summary>
+    public long Reverses { get; init; }
+
+    /// <summary>The caller's own name for the entry to reverse, its key, in place of the number; null when the number is given.</summary>
+    public string? Reference { get; init; }
 
     /// <summary>Why.</summary>
     public required string Reason { get; init; }

@@ -14,7 +14,7 @@ public sealed record Discard : Entry
     /// <summary>Why: spent, too old, specks, fogged…</summary>
     public required string Reason { get; init; }
 
-    /// <summary>The waste jug that takes a bath; null when it goes elsewhere.</summary>
+    /// <summary>The waste jug that takes a bath, or a liquid; null when it goes elsewhere.</summary>
     public string? Jug { get; init; }
 
     /// <inheritdoc/>

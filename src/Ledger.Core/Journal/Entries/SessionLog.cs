@@ -55,6 +55,9 @@ public sealed record SessionLine
     /// </summary>
     public Volume? Developer { get; init; }
 
+    /// <summary>The same where it was weighed: grams, which the developer's density turns into its volume; null when it was measured.</summary>
+    public Quantity? DeveloperWeight { get; init; }
+
     /// <summary>What became of the sheets.</summary>
     public Fate Fate { get; init; }
 

@@ -26,6 +26,9 @@ public sealed record TopUp : Entry
     /// <summary>The used solution that was poured off to make room.</summary>
     public Volume Bled { get; init; }
 
+    /// <summary>The waste jug that takes what was poured off; null when it goes elsewhere.</summary>
+    public string? Jug { get; init; }
+
     /// <summary>The container to draw from; null for the one that is reached for first.</summary>
     public string? Container { get; init; }
 

@@ -19,6 +19,10 @@ internal static class BathPass
                 + $"{(draft.Holdings.SecondAfter(bath) is null ? "mix a new one" : "rotate the pair")} first");
         if (reading.GoodUntil is { } good && good.IsPast(draft.Date))
             draft.Remark($"bath {bath.Code} was good until {Dates.Text(good.Date)}; it is {reading.AgeDays} days old");
+        if (reading.Replenishment is { IsAtCeiling: true } full)
+            draft.Remark($"bath {bath.Code} has had {full.Added.ToText(draft.Style)} of replenisher, its ceiling: mix it anew first");
+        if (bath.ControlStrips is [.., { IsWithinLimits: false } strip])
+            draft.Remark($"the last control strip in {bath.Code}, {Dates.Text(strip.Date)}, was out of limits: {strip.Result}");
         foreach (var end in reading.Ends.Where(end => end.By is BathEnd.Test or BathEnd.Sight))
             draft.Remark($"bath {bath.Code} ended on {Dates.Text(end.On)} by {end.By.Name()}: {end.Because}");
         if (reading.Replenishment is { } replenished)

@@ -9,8 +9,6 @@ namespace Ledger.Core.Journal.Rules;
 /// <summary>What is learned about a bath: clearing tests, silver strips, residual tests, what is seen, and what it stands in.</summary>
 internal static class BathTestRules
 {
-    private static readonly string[] Residues = ["silver", "fixer"];
-
     public static void Post(ClearingTest test, Draft draft)
     {
         var bath = draft.Bath(test.Bath);
@@ -64,14 +62,44 @@ internal static class BathTestRules
     {
         var bath = draft.Bath(check.Bath);
         var kind = check.LookedFor.Trim().ToLowerInvariant();
-        Require.That(Residues.Contains(kind), $"a residual test looks for {string.Join(" or ", Residues)}, not \"{check.LookedFor}\"");
+        Require.That(
+            ResidualTest.Kinds.Contains(kind), $"a residual test looks for {string.Join(" or ", ResidualTest.Kinds)}, not \"{check.LookedFor}\"");
         var result = Require.Name(check.Result, "the result");
         var session = string.IsNullOrWhiteSpace(check.Session) ? null : check.Session.Trim();
         if (session is not null && !draft.Past.HasSession(session))
             throw new RefusedException(RefusalKind.Unknown, $"there is no session {session} in the journal");
-        draft.Add(new ResidualTested(bath.Place, new(check.Date, kind, result, check.HasPassed, session)));
+        var test = new ResidualTest(check.Date, kind, result, HasPassed(check, kind, result, draft), session);
+        draft.Add(new ResidualTested(bath.Place, test));
+        if (test.Ends(bath.Role))
+            draft.Show(bath.Code, "in use", "ended by test");
         draft.Summary = $"residual {kind}{(session is null ? "" : $" in {session}")}, bath {bath.Code}: {result}, "
-            + (check.HasPassed ? "passed" : "failed");
+            + (test.HasPassed ? "passed" : "failed");
+    }
+
+    public static void Post(IndicatorReading look, Draft draft)
+    {
+        var bath = draft.Bath(look.Bath);
+        var colour = Require.Name(look.Colour, "the colour");
+        Require.That(
+            bath.Indicator is not null, $"no indicator is set for {bath.Item}: `record item {bath.Item} --indicator COLOUR` says when it is spent");
+        var isSpent = colour.Equals(bath.Indicator, StringComparison.OrdinalIgnoreCase);
+        draft.Add(new BathObserved(bath.Place, $"its indicator is {colour}", isSpent));
+        if (isSpent)
+            draft.Show(bath.Code, "in use", "ended by sight");
+        else
+            draft.Remark($"bath {bath.Code} is used on; it is spent when its indicator is {bath.Indicator}");
+        draft.Summary = $"bath {bath.Code}: its indicator is {colour}{(isSpent ? "; not to be used any more" : "")}";
+    }
+
+    public static void Post(ControlStripTest strip, Draft draft)
+    {
+        var bath = draft.Bath(strip.Bath);
+        Require.That(bath.Role == ItemRole.Developer, $"bath {bath.Code} is no developer, so no control strip is developed in it");
+        var result = Require.Name(strip.Result, "the result");
+        draft.Add(new ControlStripDeveloped(bath.Place, new(strip.Date, result, strip.IsWithinLimits)));
+        if (!strip.IsWithinLimits)
+            draft.Remark($"bath {bath.Code} is out of your limits: top it up or mix it anew, then develop another strip");
+        draft.Summary = $"control strip in {bath.Code}: {result}, {(strip.IsWithinLimits ? "within limits" : "out of limits")}";
     }
 
     public static void Post(BathStorage storage, Draft draft)
@@ -83,6 +111,16 @@ internal static class BathTestRules
         var after = bath with { Standings = [.. bath.Standings, new(storage.Date, storage.Container)] };
         draft.Show(bath.Code, Until(before, bath, draft), Until(storage.Container, after, draft));
         draft.Summary = $"bath {bath.Code} stands in a {storage.Container.Name()}";
+    }
+
+    /// <summary>A figure is held against the user's limit, when there is one; otherwise the user says whether it was good enough.</summary>
+    private static bool HasPassed(ResidualCheck check, string kind, string result, Draft draft)
+    {
+        if (kind != ResidualTest.Fixer || draft.Holdings.Settings.ResidualFixerLimit is not { } limit
+            || ResidualTest.MilligramsPerSquareMetre(result) is not { } found)
+            return check.HasPassed;
+        draft.Remark($"your limit is {Scaled.InUnits(limit, 1000)} g per square metre: {(found <= limit ? "passed" : "failed")}");
+        return found <= limit;
     }
 
     private static void Remark(ClearingTime cleared, Bath bath, Draft draft)

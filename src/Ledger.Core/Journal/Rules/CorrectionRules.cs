@@ -12,8 +12,7 @@ internal static class CorrectionRules
     public static void Post(Correction correction, Draft draft)
     {
         var reason = Require.Reason(correction.Reason);
-        var original = draft.Past.Find(correction.Reverses)
-            ?? throw new RefusedException(RefusalKind.Unknown, $"there is no entry {correction.Reverses}; `show journal` lists them");
+        var original = Original(correction, draft.Past);
         Require.That(
             original.Reverses is null, $"entry {original.Number} is a correction itself; record what really happened as a new entry");
         if (original.ReversedBy is { } by)
@@ -34,7 +33,7 @@ internal static class CorrectionRules
             throw new RefusedException(
                 RefusalKind.DependedOn, $"entry {next} is about a sheet of entry {original.Number}; correct entry {next} first");
 
-        draft.MoveTo(original.Date);
+        draft.Reverse(original);
         var back = draft.Past.MovementsOf(original.Number).Select(movement => movement.Reversed()).Reverse().ToList();
         foreach (var place in back.SelectMany(movement => new[] { movement.From, movement.To }).Distinct().Where(place => place.IsOnHand))
             Settle(place, back, original, draft);
@@ -42,6 +41,12 @@ internal static class CorrectionRules
             draft.Add(movement);
         draft.Summary = $"reversed entry {original.Number} ({original.Summary}): {reason}";
     }
+
+    private static JournalEntry Original(Correction correction, IPast past) => correction.Reference is { } reference
+        ? past.Find(reference) ?? throw new RefusedException(
+            RefusalKind.Unknown, $"no entry has the reference \"{reference}\"; `show journal --json` lists them")
+        : past.Find(correction.Reverses) ?? throw new RefusedException(
+            RefusalKind.Unknown, $"there is no entry {correction.Reverses}; `show journal` lists them");
 
     /// <summary>
     /// What a place holds after all of it: an entry that booked a difference brought and drew at once. Nothing may be missing then, nor

@@ -89,6 +89,13 @@ internal static class DefinitionRules
         Require.That(
             item.Capacity is null || !string.IsNullOrWhiteSpace(item.Capacity.Basis),
             $"the capacity of {item.Code} needs its basis: maker's, handbook, strict or own");
+        Require.That(
+            item.OtherCapacities.All(one => one.PerLitre.Hundredths > 0 && !string.IsNullOrWhiteSpace(one.Basis)),
+            $"each capacity of {item.Code} must be more than nothing and needs its basis");
+        Require.That(
+            item.ReplenisherCeilingPercent is null or (> 0 and <= 10_000), $"the replenisher ceiling of {item.Code} must be from 1 to 10000 per cent");
+        if (item.Indicator is { } indicator)
+            Require.Name(indicator, $"the colour of {item.Code}'s indicator");
         Require.That(item.ServiceLevel is null or (> 0 and < 1), $"the service level of {item.Code} must be between 0 and 1, such as 0.95");
         Require.That(item.LeadTimeDays is null or (>= 0 and <= 3650), $"the lead time of {item.Code} must be from 0 to 3650 days");
         if (item.MinimumOnHand is { } minimum)

@@ -35,6 +35,7 @@ internal static class DiscardRules
     /// <summary>Sheets in a holder or a box of exposed ones; when not all are meant, the ones that came first.</summary>
     private static void ThrowAway(IReadOnlyList<Sheet> sheets, Discard discard, string reason, Draft draft)
     {
+        Require.That(discard.Jug is not { Length: > 0 }, $"{discard.What} holds sheets; only liquids go into a jug");
         var count = discard.Quantity ?? new Quantity(sheets.Count, Unit.Sheet);
         Require.That(count.Unit == Unit.Sheet, $"{discard.What} holds sheets, not {count.Unit.Name()}");
         Require.Positive(count, $"the sheets of {discard.What}");
@@ -53,6 +54,12 @@ internal static class DiscardRules
             discard.Quantity is not null || container is not null, $"say how much of {item.Code} is thrown away, or name the container");
         var quantity = discard.Quantity ?? container!.Held;
         draft.Take(item, quantity, container?.Code, Places.ThrownAway, booksDifference: false);
+        if (discard.Jug is { Length: > 0 } jug)
+        {
+            Require.That(item.Unit == Unit.Millilitre, $"{item.Code} is kept in {item.Unit.Plural()}; only liquids go into a jug");
+            JugRules.Fill(draft.Jug(jug), Volume.FromMicrolitres(quantity.Base), $"unused {item.Code}", null, draft);
+        }
+
         draft.Summary = $"threw away {quantity.ToText(draft.Style)} of {container?.Code ?? item.Code}: {reason}";
     }
 }

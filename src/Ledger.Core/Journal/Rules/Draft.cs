@@ -99,8 +99,8 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
         _doubts.Clear();
     }
 
-    /// <summary>Puts the entry on another day: a correction stands on the day of what it reverses.</summary>
-    public void MoveTo(LocalDate date) => Entry = Entry with { Date = date };
+    /// <summary>A correction stands on the day of what it reverses, and knows its number.</summary>
+    public void Reverse(JournalEntry original) => Entry = (Correction)Entry with { Date = original.Date, Reverses = original.Number };
 
     /// <summary>The item's containers on the entry's date, as they stand after the draws so far.</summary>
     public IEnumerable<Container> ContainersOf(Item item) =>

@@ -13,9 +13,11 @@ internal static class PouringOut
             draft.Add(new Movement(content.Lot, bath.Place, Places.Drain, content.Quantity.Base, content.Value));
         draft.Add(new BathEnded(bath.Place, bath.Code, reason));
         if (jug is { Length: > 0 })
-            JugRules.Fill(
-                draft.Jug(jug), bath.WorkingVolume, $"{bath.Material.Name()} {bath.Role.Name()} {bath.Code}", bath.Material, draft);
+            JugRules.Fill(draft.Jug(jug), bath.WorkingVolume, Name(bath), bath.Material, draft);
         else if (draft.Holdings.Jugs.FirstOrDefault(open => open.Room >= bath.WorkingVolume) is { } open)
             draft.Remark($"jug {open.Code} ({open.Contents}) has room for it: {open.Room.ToText(draft.Style)}");
     }
+
+    /// <summary>What a jug's list says of it: "film fixer F1".</summary>
+    public static string Name(Bath bath) => $"{bath.Material.Name()} {bath.Role.Name()} {bath.Code}";
 }

@@ -21,11 +21,16 @@ internal static class PrintRules
         Require.That(session.Lines.Count > 0, "a print session needs at least one line of paper");
         var fixer = Fixer(session.Bath, draft);
         draft.Add(new PrintSessionHeld(name, fixer?.Place));
-        var area = Area.Zero;
+        var (area, weighted) = (Area.Zero, Area.Zero);
         for (var i = 0; i < session.Lines.Count; i++)
-            area += Print(i + 1, session.Lines[i], draft);
+        {
+            var printed = Print(i + 1, session.Lines[i], draft);
+            area += printed;
+            weighted += printed.Weighted(draft.Item(session.Lines[i].Item).FixerWeightThousandths);
+        }
+
         foreach (var bath in Baths(fixer, draft))
-            BathPass.Through(bath, area, area, draft);
+            BathPass.Through(bath, area, weighted, draft);
         draft.Summary =
             $"print session {name}: {session.Lines.Sum(line => line.Sheets)} sheets, {session.Lines.Sum(line => line.Strips)} strips, "
             + $"{area.ToText(draft.Style)}{(fixer is null ? "" : $" through {fixer.Code}")}";

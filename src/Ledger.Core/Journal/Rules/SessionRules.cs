@@ -19,6 +19,7 @@ internal static class SessionRules
         var process = draft.Holdings.Process(session.Process) ?? throw new RefusedException(
             RefusalKind.Unknown,
             $"there is no process \"{session.Process}\"; known: {string.Join(", ", draft.Holdings.Processes.Select(known => known.Name))}");
+        session = Measured(session, process, draft);
         Require.That(
             session.Lines.Any(line => line.Fate != Fate.Dummy), "a session needs at least one line of sheets that are no dummies");
         var films = session.Lines.Select(line => Film(line, draft)).ToList();
@@ -41,6 +42,27 @@ internal static class SessionRules
             .GroupBy(line => line.Item, StringComparer.OrdinalIgnoreCase)
             .Select(group => $"{group.Sum(line => line.Sheets)} {draft.Item(group.Key).Code}"));
         draft.Summary = $"session {name}: {sheets}, {area.ToText(draft.Style)}{(bath is null ? "" : $" through {bath.Code}")}";
+    }
+
+    /// <summary>A syrup that was weighed out is taken by volume, as its density gives it.</summary>
+    private static SessionLog Measured(SessionLog session, Process process, Draft draft)
+    {
+        if (session.Lines.All(line => line.DeveloperWeight is null))
+            return session;
+        Require.That(process.Developer?.Item is not null, $"process {process.Name} has no developer, so none can be used");
+        var developer = draft.Item(process.Developer!.Item!);
+        return session with { Lines = [.. session.Lines.Select(line => Measured(line, developer))] };
+    }
+
+    private static SessionLine Measured(SessionLine line, Item developer)
+    {
+        if (line.DeveloperWeight is not { } weight)
+            return line;
+        Require.That(line.Developer is null, "the developer of a batch is measured or weighed, not both");
+        Require.That(
+            developer is { Density: not null, Unit: Unit.Millilitre },
+            $"{developer.Code} has no density, so it cannot be weighed out: `record item {developer.Code} --density` says it");
+        return line with { Developer = Volume.FromMicrolitres(developer.Converted(weight)!.Value.Base), DeveloperWeight = null };
     }
 
     private static Item Film(SessionLine line, Draft draft)

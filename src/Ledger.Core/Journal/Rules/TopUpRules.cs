@@ -32,14 +32,24 @@ internal static class TopUpRules
             draft.Show(bath.Code, $"{before.Due.ToText(draft.Style)} due", $"{then.Due.ToText(draft.Style)} due");
             if (then.IsAtCeiling)
                 draft.Remark(
-                    $"bath {bath.Code} has had {then.Added.ToText(draft.Style)} of replenisher, "
-                    + "as much as it holds: mix it anew before long");
+                    $"bath {bath.Code} has had {then.Added.ToText(draft.Style)} of replenisher "
+                    + $"of at most {then.Ceiling.ToText(draft.Style)}: mix it anew");
         }
         else
             draft.Show(bath.Code, $"topped up {bath.TopUps.Count} times", $"{topUp.Added.ToText(draft.Style)} added");
 
+        PourOff(topUp, bath, draft);
         var bled = topUp.Bled > default(Volume) ? $", {topUp.Bled.ToText(draft.Style)} poured off" : "";
         draft.Summary =
             $"topped up bath {bath.Code} with {topUp.Added.ToText(draft.Style)}: {amount.Value.ToText(draft.Style)} of {item.Code}{bled}";
+    }
+
+    /// <summary>What made room goes into a jug when one is named, as a bath does that is poured out.</summary>
+    private static void PourOff(TopUp topUp, Bath bath, Draft draft)
+    {
+        if (topUp.Jug is not { Length: > 0 } jug)
+            return;
+        Require.That(topUp.Bled > default(Volume), $"nothing was poured off {bath.Code}, so nothing goes into jug {jug}");
+        JugRules.Fill(draft.Jug(jug), topUp.Bled, PouringOut.Name(bath), bath.Material, draft);
     }
 }

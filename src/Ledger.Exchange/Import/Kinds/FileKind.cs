@@ -39,6 +39,7 @@ internal abstract class FileKind(string name, string[] needed, string[] optional
         new KeepersFile(),
         new PriceRisesFile(),
         new PlansFile(),
+        new CorrectionsFile(),
     ];
 
     public string Name => name;

@@ -15,6 +15,7 @@ internal sealed class ItemsFile() : RowFileKind(
         "sealed_days", "opened_full_days", "opened_part_days", "working_full_days", "working_part_days", "tray_hours",
         "lead_time_days", "service_level", "minimum_on_hand", "formula", "cautions",
         "floating_lid_days", "density_g_per_ml", "dead_volume", "replenisher_ml_per_80_sq_in", "stock_of", "other_capacities",
+        "indicator", "replenisher_ceiling_percent",
     ])
 {
     public override bool IsUndated => true;
@@ -57,6 +58,8 @@ internal sealed class ItemsFile() : RowFileKind(
                 Density = row.Density("density_g_per_ml"),
                 DeadVolume = row.Quantity("dead_volume", unit),
                 ReplenisherPer80SquareInches = row.Volume("replenisher_ml_per_80_sq_in"),
+                ReplenisherCeilingPercent = row.Whole("replenisher_ceiling_percent"),
+                Indicator = row.TextOrNull("indicator"),
                 StockOf = row.TextOrNull("stock_of"),
                 OtherCapacities = row.Capacities("other_capacities"),
             },

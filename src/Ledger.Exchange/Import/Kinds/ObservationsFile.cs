@@ -6,12 +6,13 @@ namespace Ledger.Exchange.Import.Kinds;
 
 /// <summary>
 /// observations.csv: what was learned about a bath beside clearing tests. kind is sight, silver (grams per litre), residual silver or
-/// residual fixer (passed: yes or no), or container (what it stands in from that day on); found says what.
+/// residual fixer (passed: yes or no), container (what it stands in from that day on), indicator (its colour), or control strip (passed: yes or
+/// no); found says what.
 /// </summary>
 internal sealed class ObservationsFile() : RowFileKind(
     "observations", ["date", "bath", "kind", "found"], ["passed", "session", "reference"])
 {
-    private static readonly string[] Kinds = ["sight", "silver", "residual silver", "residual fixer", "container"];
+    private static readonly string[] Kinds = ["sight", "silver", "residual silver", "residual fixer", "container", "indicator", "control strip"];
 
     protected override Entry Read(Row row, RowKeys keys, ImportTerms terms)
     {
@@ -27,9 +28,15 @@ internal sealed class ObservationsFile() : RowFileKind(
             1 => new SilverTest { Key = key, Date = date, Bath = bath, GramsPerLitre = row.Needed("found", row.Number("found")) },
             2 => Residual("silver"),
             3 => Residual("fixer"),
-            _ => new BathStorage
+            4 => new BathStorage
             {
                 Key = key, Date = date, Bath = bath, Container = (WorkingContainer)row.Choice("found", WorkingContainers.Names),
+            },
+            5 => new IndicatorReading { Key = key, Date = date, Bath = bath, Colour = found },
+            _ => new ControlStripTest
+            {
+                Key = key, Date = date, Bath = bath, Result = found,
+                IsWithinLimits = row.Choice("passed", YesNo.Names, mayBeEmpty: false) == 1,
             },
         };
 

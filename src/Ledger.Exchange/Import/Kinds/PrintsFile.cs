@@ -16,8 +16,8 @@ internal sealed class PrintsFile() : FileKind(
         foreach (var session in RowGroup.By("session", rows))
         {
             var lines = session.Rows.Select(Line).ToList();
-            var first = session.Rows[0];
-            var (key, date, bath) = (keys.Of(session.Name, session.Rows), first.Date("date"), first.TextOrNull("bath"));
+            var (key, date) = (keys.Of(session.Name, session.Rows), session.Saying("date").Date("date"));
+            var bath = session.Saying("bath").TextOrNull("bath");
             if (session.IsGood)
                 yield return new(
                     session.Line, new PrintSession { Key = key, Date = date, Session = session.Name, Lines = lines, Bath = bath });

@@ -1,5 +1,6 @@
 using Ledger.Core.Film;
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Exchange.Import.Rows;
 
@@ -11,7 +12,7 @@ namespace Ledger.Exchange.Import.Kinds;
 internal sealed class SessionsFile() : FileKind(
     "sessions",
     ["session", "date", "process", "item", "sheets"],
-    ["group", "developer_ml", "bath", "fate", "container", "from", "cause", "anyway", "note", "plan"])
+    ["group", "developer_ml", "bath", "fate", "container", "from", "cause", "anyway", "note", "plan", "developer_g"])
 {
     public override IEnumerable<SourcedEntry> Entries(IEnumerable<Row> rows, ImportTerms terms)
     {
@@ -39,6 +40,7 @@ internal sealed class SessionsFile() : FileKind(
         Sheets = row.Needed("sheets", row.Whole("sheets")),
         Group = row.Text("group"),
         Developer = row.Volume("developer_ml"),
+        DeveloperWeight = row.Quantity("developer_g", Unit.Gram),
         Fate = (Fate)row.Choice("fate", Fates.Names),
         Container = row.TextOrNull("container"),
         From = row.TextOrNull("from"),

@@ -3,9 +3,9 @@ using Ledger.Exchange.Import.Rows;
 
 namespace Ledger.Exchange.Import.Kinds;
 
-/// <summary>top_ups.csv: fresh solution or replenisher added to a bath, and what was poured off for it.</summary>
+/// <summary>top_ups.csv: fresh solution or replenisher added to a bath, and what was poured off for it, into a jug when one is named.</summary>
 internal sealed class TopUpsFile() : RowFileKind(
-    "top_ups", ["date", "bath", "added_ml"], ["item", "dilution", "concentrate_ml", "poured_off_ml", "reference"])
+    "top_ups", ["date", "bath", "added_ml"], ["item", "dilution", "concentrate_ml", "poured_off_ml", "reference", "jug"])
 {
     protected override Entry Read(Row row, RowKeys keys, ImportTerms terms)
     {
@@ -20,6 +20,7 @@ internal sealed class TopUpsFile() : RowFileKind(
             Dilution = row.Dilution("dilution"),
             Amount = row.Quantity("concentrate_ml", terms.UnitOf(item ?? "")),
             Bled = row.Volume("poured_off_ml") ?? default,
+            Jug = row.TextOrNull("jug"),
         };
     }
 }

@@ -43,6 +43,19 @@ public sealed class CorrectionTests
     }
 
     [Fact]
+    public void The_entry_is_named_by_its_number_or_by_its_reference()
+    {
+        var ledger = Shelves.WithBath();
+        ledger.Post("session line=pan100:4 key=sessions:S1 date=2026-02-10");
+        var (number, before) = (ledger.Last, Shelves.WithBath().Balances());
+        var correction = Assert.IsType<Ledger.Core.Journal.Entries.Correction>(ledger.Post("correction reference=sessions:S1").Entry);
+        Assert.Equal((number, new(2026, 2, 10)), (correction.Reverses, correction.Date));
+        Assert.Equal(before, ledger.Balances());
+        Assert.Equal(RefusalKind.AlreadyThere, ledger.Refuse("correction reference=sessions:S1").Kind);
+        Assert.Equal(RefusalKind.Unknown, ledger.Refuse("correction reference=sessions:S2").Kind);
+    }
+
+    [Fact]
     public void Its_effects_show_what_comes_back()
     {
         var ledger = Shelves.WithBath();

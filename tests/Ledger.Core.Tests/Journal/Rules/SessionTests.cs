@@ -29,6 +29,23 @@ public sealed class SessionTests
     }
 
     [Fact]
+    public void A_syrup_is_weighed_out_once_its_density_is_known()
+    {
+        var weighed = new Ledger.Core.Journal.Entries.SessionLog
+        {
+            Key = Some.Key(), Date = Some.Today, Session = "S1", Process = "pm",
+            Lines = [new() { Item = "pan100", Sheets = 4, DeveloperWeight = Quantity.Of(31.25m, Unit.Gram) }],
+        };
+        Assert.Contains("has no density", Assert.IsType<Refused>(_ledger.Preview(weighed)).Refusal.Sentence, StringComparison.Ordinal);
+        _ledger.Post(Some.Definition(Some.Syrup with { Density = Density.Of(1.25m) }));
+        Assert.Contains(new Effect("syrup/1", "1000 ml", "975 ml"), _ledger.Post(weighed).Effects);
+        Assert.IsType<Refused>(_ledger.Preview(weighed with
+        {
+            Key = Some.Key(), Session = "S2", Lines = [weighed.Lines[0] with { Developer = Volume.FromMillilitres(25) }],
+        }));
+    }
+
+    [Fact]
     public void A_negative_is_filed_and_a_spoiled_sheet_is_not()
     {
         var posting = _ledger.Post(

@@ -1,0 +1,81 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Journal;
+using Ledger.Core.Keeping;
+using Ledger.Core.Measures;
+
+namespace Ledger.Core.Notices;
+
+/// <summary>What needs the user about baths: ends that have come or are near, replenisher that is due, control strips out of limits.</summary>
+internal static class BathNotices
+{
+    private const int NearlyFullPercent = 90;
+
+    public static IEnumerable<Notice> Of(Holdings holdings) =>
+        holdings.Baths.Select(bath => new BathReading(bath, holdings.AsOf)).SelectMany(reading => Of(reading, holdings));
+
+    private static IEnumerable<Notice> Of(BathReading reading, Holdings holdings)
+    {
+        var (code, style) = (reading.Bath.Code, holdings.Settings.Style);
+        if (reading.EndedBy is { } end)
+        {
+            yield return new(
+                NoticeKind.BathSpent, Severity.Act, code, $"bath {code} has ended by {end.Name()}", Because(reading, style),
+                Step(reading.Bath, holdings), end == BathEnd.Age ? reading.GoodUntil!.Date : null);
+            yield break;
+        }
+
+        if (reading.UsedPercent >= NearlyFullPercent)
+            yield return Ending(reading, $"bath {code} is nearly full", null, holdings);
+        else if (reading.GoodUntil is { } good && good.DaysLeft(holdings.AsOf) <= holdings.Settings.WarnDays)
+            yield return Ending(reading, $"bath {code} ends in {Days(good.DaysLeft(holdings.AsOf))}", good, holdings);
+        foreach (var notice in Replenished(reading, style))
+            yield return notice;
+    }
+
+    private static Notice Ending(BathReading reading, string text, GoodUntil? good, Holdings holdings) => new(
+        NoticeKind.BathEnding, Severity.Soon, reading.Bath.Code, text, Because(reading, holdings.Settings.Style),
+        Step(reading.Bath, holdings), good?.Date);
+
+    private static IEnumerable<Notice> Replenished(BathReading reading, MeasureStyle style)
+    {
+        var bath = reading.Bath;
+        if (reading.Replenishment is { } replenished && replenished.Due > default(Volume))
+            yield return new(
+                NoticeKind.ReplenisherDue, Severity.Soon, bath.Code, $"bath {bath.Code}: {replenished.Due.ToText(style)} of replenisher due",
+                $"{bath.Worked.ToText(style)} at {replenished.Per80SquareInches.ToText(style)} per {Area.Unit80.ToText(style)}; "
+                + $"{replenished.Added.ToText(style)} added of at most {replenished.Ceiling.ToText(style)}",
+                $"top it up with {replenished.Due.ToText(style)} before the next session", null);
+        if (bath.ControlStrips is [.., { IsWithinLimits: false } strip])
+            yield return new(
+                NoticeKind.ControlStripOut, Severity.Soon, bath.Code, $"bath {bath.Code}: the last control strip was out of limits",
+                $"{Dates.Text(strip.Date)}: {strip.Result}", "top it up or mix it anew, then develop another strip", null);
+    }
+
+    /// <summary>The one step: a pair is rotated until its ceiling, then both are mixed anew; a bath alone has no pair to speak of.</summary>
+    private static string Step(Bath bath, Holdings holdings)
+    {
+        if ((holdings.IsSecond(bath) ? bath : holdings.SecondAfter(bath)) is not { } second)
+            return $"pour it out and mix a new one from {bath.Item}";
+        var ceiling = holdings.Settings.RotationCeiling;
+        return second.Rotations < ceiling
+            ? "pour out the first bath, move the second up, mix a new one"
+            : $"pour out {second.PairedWith} and {second.Code} and mix both anew: the pair is at rotation {second.Rotations} of at most {ceiling}";
+    }
+
+    /// <summary>What has ended a bath, or will: its age beside the area it has left, since either may come first.</summary>
+    private static string Because(BathReading reading, MeasureStyle style)
+    {
+        var ends = string.Concat(reading.Ends.Where(end => end.By != BathEnd.Age && !IsOfCapacity(end, reading)).Select(end => $"{end.Because}; "));
+        var age = ends + (reading.GoodUntil is { } good
+            ? $"{reading.AgeDays} days old, good until {Dates.Text(good.Date)} ({good.Rule.Name()})"
+            : $"{reading.AgeDays} days old");
+        return reading.Remaining is { } left
+            ? $"{age}; {left.ToText(style)} of {reading.Bath.TotalCapacity!.Value.ToText(style)} left ({reading.Bath.Capacity!.Basis})"
+            : age;
+    }
+
+    /// <summary>Whether the area that is left says the same already.</summary>
+    private static bool IsOfCapacity(EndReached end, BathReading reading) => end.By == BathEnd.Area && reading.Replenishment is null;
+
+    private static string Days(int days) => days == 1 ? "1 day" : $"{days} days";
+}

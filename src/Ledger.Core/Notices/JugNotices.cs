@@ -1,0 +1,39 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using NodaTime;
+
+namespace Ledger.Core.Notices;
+
+/// <summary>What needs the user about waste jugs: full, nearly full, standing for long. Where a jug may go is not for the ledger to say.</summary>
+internal static class JugNotices
+{
+    private const int NearlyFullPercent = 90;
+    private const string HandOver =
+        "hand it over and begin another; where it may go is for the maker's safety data sheet and your local rules to say";
+
+    public static IEnumerable<Notice> Of(Holdings holdings)
+    {
+        foreach (var jug in holdings.Jugs)
+        {
+            if (jug.Held.Microlitres * 100 >= jug.Size.Microlitres * NearlyFullPercent)
+                yield return Full(jug, holdings.Settings.Style);
+            var (limit, days) = (holdings.Settings.JugDays, Period.DaysBetween(jug.StartedOn, holdings.AsOf));
+            if (limit > 0 && days > limit)
+                yield return new(
+                    NoticeKind.JugOld, Severity.Soon, jug.Code, $"jug {jug.Code} has stood for {days} days",
+                    $"{jug.Held.ToText(holdings.Settings.Style)} of {jug.Contents}; begun {Dates.Text(jug.StartedOn)}, "
+                    + $"your reminder comes after {limit} days",
+                    HandOver, jug.StartedOn.PlusDays(limit));
+        }
+    }
+
+    private static Notice Full(WasteJug jug, MeasureStyle style)
+    {
+        var isFull = jug.Held >= jug.Size;
+        return new(
+            NoticeKind.JugFull, isFull ? Severity.Soon : Severity.Note, jug.Code,
+            isFull ? $"jug {jug.Code} is full and waits to be handed over" : $"jug {jug.Code} is nearly full: {jug.Room.ToText(style)} fit in",
+            $"{jug.Held.ToText(style)} of {jug.Contents} in a jug of {jug.Size.ToText(style)}", HandOver, null);
+    }
+}

@@ -1,0 +1,45 @@
+using Dapper;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Microsoft.Data.Sqlite;
+using NodaTime;
+
+namespace Ledger.Storage.Reading;
+
+/// <summary>Reads print sessions, page by page, the last one first.</summary>
+internal sealed class PrintReader(SqliteConnection connection)
+{
+    public IReadOnlyList<PrintRecord> Page(LocalDate asOf, PrintRecord? before, int atMost)
+    {
+        var rows = connection.Query<PrintRow>(
+            """
+            SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, p.code AS Bath, e.note AS Note
+            FROM print_session s CROSS JOIN standing_entry e ON e.id = s.entry_id LEFT JOIN place p ON p.id = s.bath_id
+            WHERE e.date <= @asOf AND (e.date, e.id) < (@beforeDate, @beforeNumber)
+            ORDER BY e.date DESC, e.id DESC LIMIT @atMost
+            """,
+            new
+            {
+                asOf = Dates.Text(asOf), beforeDate = before is null ? "9999" : Dates.Text(before.Date),
+                beforeNumber = before?.Number ?? long.MaxValue, atMost,
+            }).AsList();
+        var lines = Lines(rows.Select(row => row.Number));
+        return [.. rows.Select(row => new PrintRecord(
+            row.Number, row.Session, Days.Read(row.Date), row.Bath, row.Note, [.. lines[row.Number]]))];
+    }
+
+    private ILookup<long, PrintedPaper> Lines(IEnumerable<long> sessions) => connection.Query<PaperRow>(
+        """
+        SELECT s.entry_id AS Number, i.code AS Item, s.sheets AS Sheets, s.strips AS Strips, s.area AS Area, s.cost AS Cost,
+            s.purpose AS Purpose, s.note AS Note
+        FROM json_each(@sessions) j JOIN print_sheets s ON s.entry_id = j.value JOIN item i ON i.id = s.item_id
+        ORDER BY s.entry_id, s.number
+        """,
+        new { sessions = Json.Array(sessions) })
+        .ToLookup(row => row.Number, row => new PrintedPaper(
+            row.Item, row.Sheets, row.Strips, Area.FromHundredths(row.Area), new(row.Cost), Named.Purpose(row.Purpose), row.Note));
+
+    internal sealed record PrintRow(long Number, string Session, string Date, string? Bath, string Note);
+
+    internal sealed record PaperRow(long Number, string Item, long Sheets, int Strips, long Area, long Cost, string Purpose, string Note);
+}

@@ -1,0 +1,97 @@
+using System.Globalization;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Terminal.Forms;
+using Ledger.Terminal.Pictures;
+using Ledger.Terminal.Tables;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>The print sessions, the last one first.</summary>
+internal sealed class PrintsModel : TableModel
+{
+    private readonly PagedRows<PrintRecord> _prints;
+    private Settings _settings = Settings.Default;
+
+    public PrintsModel(ILedger ledger)
+        : base(ledger) => _prints = new((before, atMost) => Ledger.Prints(Today, before, atMost));
+
+    /// <inheritdoc/>
+    public override string Name => "Print sessions";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "The sessions of printing, the last one first: final prints, work prints and test strips, and the fixer for paper they went through.",
+        "A strip counts by its share of a sheet. Paper never goes through a bath for film.",
+    ];
+
+    /// <inheritdoc/>
+    public override string Empty => "No print session yet. Press N to record one.";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TableColumn> Columns { get; } =
+    [
+        new("Session", 10), new("Date", 10), new("Sheets", 6, IsFigure: true), new("Area", 12, IsFigure: true), new("Bath", 10),
+        new("What", 34, Least: 12),
+    ];
+
+    /// <inheritdoc/>
+    public override int Count => _prints.Rows.Count;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<ScreenKey> Keys =>
+        [ScreenKey.Letter('N', "New", "records a session of printing", _ => new Fill(new PrintForm(Ledger)))];
+
+    /// <inheritdoc/>
+    public override void Refresh()
+    {
+        _settings = Ledger.HoldingsOn(Today).Settings;
+        _prints.Refresh();
+    }
+
+    /// <inheritdoc/>
+    public override void Reach(int row) => _prints.Reach(row);
+
+    /// <inheritdoc/>
+    public override string IdOf(int row) => _prints.Rows[row].Session;
+
+    /// <inheritdoc/>
+    public override string Cell(int row, int column)
+    {
+        var print = _prints.Rows[row];
+        return column switch
+        {
+            0 => print.Session,
+            1 => Dates.Text(print.Date),
+            2 => print.Sheets.ToString(CultureInfo.InvariantCulture),
+            3 => print.Area.ToText(_settings.Style),
+            4 => print.Bath ?? "",
+            _ => string.Join(", ", print.Lines.Select(line => $"{Pieces(line)} {line.Purpose.Name()}")),
+        };
+    }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] : [Facts(_prints.Rows[row]), Areas(_prints.Rows[row])];
+
+    private Block Facts(PrintRecord print) => Block.Facts($"Print session {print.Session}, {Dates.Text(print.Date)}", [
+        ("Fixer", print.Bath),
+        .. print.Lines.Select((line, i) => (i == 0 ? "Paper" : " ", (string?)Line(line))),
+        ("Cost", $"{print.Cost.Text(_settings)} of paper"),
+        ("Note", print.Note),
+        ("Entry", print.Number.ToString(CultureInfo.InvariantCulture)),
+    ]);
+
+    private Block Areas(PrintRecord print) => new("Area through the baths", width => BarChart.Of(
+        [.. print.Lines.Select(line => new Bar(line.Purpose.Name(), line.Area.Hundredths, line.Area.ToText(_settings.Style)))], width));
+
+    private static string Line(PrintedPaper line)
+    {
+        var strips = line.Strips == 0 ? "" : line.Sheets == 0 ? " of a sheet cut before" : $" from {Words.Count(line.Sheets, "sheet")}";
+        var note = line.Note.Length > 0 ? $": {line.Note}" : "";
+        return $"{Pieces(line)} {line.Item} {line.Purpose.Name()}{strips}{note}";
+    }
+
+    private static long Pieces(PrintedPaper line) => line.Strips > 0 ? line.Strips : line.Sheets;
+}
