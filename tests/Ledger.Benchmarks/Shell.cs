@@ -35,7 +35,8 @@ internal static class Shell
 
     private static TimeSpan Until(string command, string text)
     {
-        const string socket = "trayledger-benchmark";
+        // A server that was just ended may still hold its socket, so each run has one of its own.
+        var socket = $"trayledger-benchmark-{Guid.NewGuid():N}";
         var start = Stopwatch.GetTimestamp();
         Run("tmux", ["-L", socket, "new-session", "-d", "-x", "120", "-y", "40", command]);
         try
