@@ -12,6 +12,9 @@ public static class CostSlices
     /// <summary>Where what belongs to no film or session stands: stock that was thrown away, baths that were poured out.</summary>
     public const string Elsewhere = "other stock";
 
+    /// <summary>Where print sessions stand, which belong to no film and to no session of film.</summary>
+    public const string Printing = "prints";
+
     /// <summary>film, session, month, year.</summary>
     public static IReadOnlyList<string> Groupings { get; } = ["film", "session", "month", "year"];
 
@@ -36,11 +39,13 @@ public static class CostSlices
         foreach (var bath in reading.Facts.Baths.Where(bath => bath.HasEnded))
             In(grouping is CostGrouping.Film or CostGrouping.Session ? Elsewhere : Time(bath.EndedOn ?? reading.Facts.To, grouping))
                 .NeverUsed += bath.NeverUsed;
+        foreach (var print in reading.Facts.Prints)
+            In(grouping is CostGrouping.Film or CostGrouping.Session ? Printing : Time(print.Date, grouping)).Prints += print.Total;
         var slices = parts.Select(part => part.Value.ToSlice(part.Key, reading))
             .Where(slice => slice.Used != Money.Zero || slice.PerSheet.SheetsUsed != 0);
         return grouping == CostGrouping.Session
-            ? [.. slices.OrderBy(slice => slice.Name == Elsewhere)]
-            : [.. slices.OrderBy(slice => slice.Name == Elsewhere).ThenBy(slice => slice.Name, StringComparer.OrdinalIgnoreCase)];
+            ? [.. slices.OrderBy(slice => slice.Name is Printing or Elsewhere)]
+            : [.. slices.OrderBy(slice => slice.Name is Printing or Elsewhere).ThenBy(slice => slice.Name, StringComparer.OrdinalIgnoreCase)];
 
         Part In(string name) => parts.TryGetValue(name, out var part) ? part : parts[name] = new();
     }
@@ -57,6 +62,8 @@ public static class CostSlices
 
         public Money NeverUsed { get; set; }
 
+        public Money Prints { get; set; }
+
         public CostSlice ToSlice(string name, CostReading reading) => new(
             name,
             FilmCost.Of(
@@ -66,6 +73,6 @@ public static class CostSlices
             new(Sheets.Sum(sheet => sheet.Chemistry.Millionths)),
             new(Sheets.Sum(sheet => sheet.Supplies.Millionths)),
             new(Sheets.Where(sheet => !sheet.Fate.IsNegative()).Sum(sheet => sheet.Film.Millionths)
-                + Losses.Sum(loss => loss.Cost.Millionths) + NeverUsed.Millionths));
+                + Losses.Sum(loss => loss.Cost.Millionths) + NeverUsed.Millionths)) { Prints = Prints };
     }
 }

@@ -1,3 +1,4 @@
+using Ledger.Core.Costing;
 using Ledger.Core.Film;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
@@ -47,6 +48,9 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
     /// <summary>What the user means to spend in a month; null when they have not said.</summary>
     public Money? MonthlyBudget { get; init; }
 
+    /// <summary>How the readings of costs value what was used.</summary>
+    public CostFormula CostFormula { get; init; } = CostFormula.SpecificLot;
+
     /// <summary>The names of the settings and what each accepts.</summary>
     public static IReadOnlyDictionary<string, string> Names { get; } = new Dictionary<string, string>
     {
@@ -69,6 +73,7 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         ["side-names"] = "the names of a holder's sides, such as 1/2 or A/B",
         ["slide-convention"] = "what the two faces of a dark slide mean",
         ["monthly-budget"] = "money for a month, such as 60 or 37.50; 0 for none",
+        ["cost-formula"] = "lot (first in, first out unless you name another lot), fifo (whichever was taken) or average",
         ["negative-pattern"] = "the year and a running number, such as YYYY-### or YY####",
         ["spent-multiple"] = "times the fresh clearing time, 1.1 to 5",
         ["fixing-multiple"] = "times the clearing time, 1 to 5",
@@ -105,6 +110,8 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
         ("slide-convention", { Length: > 0 and <= 80 }) when !value.Any(char.IsControl) =>
             this with { Film = Film with { SlideConvention = value } },
         ("monthly-budget", _) when Amount(value) is { } amount => this with { MonthlyBudget = amount == Money.Zero ? null : amount },
+        ("cost-formula", _) when CostFormulas.ShortNames.Contains(value) =>
+            this with { CostFormula = Enum.GetValues<CostFormula>().First(formula => formula.ShortName() == value) },
         ("negative-pattern", _) when NegativePattern.Parse(value) is { } pattern => this with { Film = Film with { Negatives = pattern } },
         ("spent-multiple", _) when Thousandths(value, 1100, 5000) is { } times => this with { SpentMultipleThousandths = times },
         ("fixing-multiple", _) when Thousandths(value, 1000, 5000) is { } times => this with { FixingMultipleThousandths = times },

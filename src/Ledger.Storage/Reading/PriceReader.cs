@@ -30,10 +30,10 @@ internal sealed class PriceReader(SqliteConnection connection)
         .. connection.Query<MoveRow>(
             """
             SELECT Entry, Date, Item, Kind, Lot, iif(IntoStock, Quantity, -Quantity) AS Change, Value,
-                iif(IntoStock, FromPlace, ToPlace) AS Other
+                iif(IntoStock, FromPlace, ToPlace) AS Other, IsDeveloper
             FROM (
                 SELECT e.id AS Entry, e.date AS Date, i.code AS Item, i.kind AS Kind, m.lot_id AS Lot, m.quantity AS Quantity,
-                    m.value AS Value,
+                    m.value AS Value, i.role IS 'developer' AS IsDeveloper,
                     m.from_place AS FromPlace, m.to_place AS ToPlace, m.id AS Number,
                     f.id >= 100 AND f.kind <> 'bath' AS FromStock, t.id >= 100 AND t.kind <> 'bath' AS IntoStock
                 FROM standing_entry e CROSS JOIN movement m ON m.entry_id = e.id CROSS JOIN place f ON f.id = m.from_place
@@ -43,10 +43,13 @@ internal sealed class PriceReader(SqliteConnection connection)
             """,
             new { asOf = Dates.Text(asOf) })
         .Select(row => new StockMove(
-            row.Entry, Days.Read(row.Date), row.Item, Named.Kind(row.Kind), new(row.Lot), row.Change, new(row.Value), new(row.Other))),
+            row.Entry, Days.Read(row.Date), row.Item, Named.Kind(row.Kind), new(row.Lot), row.Change, new(row.Value), new(row.Other))
+        {
+            IsDeveloper = row.IsDeveloper == 1,
+        }),
     ];
 
     internal sealed record PriceRow(string Item, string Date, long Lot, long Quantity, string Unit, long Cost, string? Currency);
 
-    internal sealed record MoveRow(long Entry, string Date, string Item, string Kind, long Lot, long Change, long Value, long Other);
+    internal sealed record MoveRow(long Entry, string Date, string Item, string Kind, long Lot, long Change, long Value, long Other, long IsDeveloper);
 }
