@@ -16,10 +16,22 @@ public sealed record BudgetReading(Money Monthly, Money UsedPerMonth, Money Boug
     /// <summary>What is left of the monthly amount at this rate of use; less than nothing when it does not suffice.</summary>
     public Money Left => Monthly - UsedPerMonth;
 
+    /// <summary>The same in a sentence.</summary>
+    public string Sentence
+    {
+        get
+        {
+            var left = Left < Money.Zero ? $"{(Money.Zero - Left).Rounded()} more than" : $"{Left.Rounded()} less than";
+            return $"{UsedPerMonth.Rounded()} were used in a month, over {(Days == 1 ? "1 day" : $"{Days} days")}: {left} the {Monthly.Rounded()} "
+                + $"that you mean to spend; {BoughtPerMonth.Rounded()} were bought in a month.";
+        }
+    }
+
     /// <summary>Reads the rate of a period; null when nothing was used in it.</summary>
     public static BudgetReading? Of(CostReading costs, Money monthly)
     {
-        var days = costs.Sheets.Select(sheet => sheet.Date).Concat(costs.Facts.Losses.Select(loss => loss.Date)).ToList();
+        var days = costs.Sheets.Select(sheet => sheet.Date).Concat(costs.Facts.Losses.Select(loss => loss.Date))
+            .Concat(costs.Facts.Prints.Select(print => print.Date)).ToList();
         if (days.Count == 0)
             return null;
         var count = Period.DaysBetween(days.Min(), costs.Facts.To) + 1;

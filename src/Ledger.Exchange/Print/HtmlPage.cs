@@ -42,6 +42,9 @@ public static class HtmlPage
             case Ticks ticks: List("ticks", ticks.Items, output); break;
             case PencilBoxes boxes: Write(boxes, output); break;
             case Blanks blanks: List("blanks", blanks.Items, output); break;
+            case ColumnChart chart: output.WriteLine(SvgCharts.Of(chart)); break;
+            case ShareChart chart: output.WriteLine(SvgCharts.Of(chart)); break;
+            case StepChart chart: output.WriteLine(SvgCharts.Of(chart)); break;
             case Labels labels: Write(labels, output); break;
             default: throw new ArgumentException($"no markup shows a {block.GetType().Name}", nameof(block));
         }
@@ -70,11 +73,14 @@ public static class HtmlPage
     private static void Write(Grid grid, TextWriter output)
     {
         output.WriteLine("<table>");
-        output.WriteLine($"<tr>{string.Concat(grid.Titles.Select(title => $"<th>{PrintedText.Html(title)}</th>"))}</tr>");
+        output.WriteLine($"<tr>{string.Concat(grid.Titles.Select((title, i) => Cell("th", title, grid.IsFigure(i))))}</tr>");
         foreach (var row in grid.Rows)
-            output.WriteLine($"<tr>{string.Concat(row.Select(cell => $"<td>{PrintedText.Html(cell)}</td>"))}</tr>");
+            output.WriteLine($"<tr>{string.Concat(row.Select((cell, i) => Cell("td", cell, grid.IsFigure(i))))}</tr>");
         output.WriteLine("</table>");
     }
+
+    private static string Cell(string kind, string text, bool isFigure) =>
+        $"<{kind}{(isFigure ? " class=\"n\"" : "")}>{PrintedText.Html(text)}</{kind}>";
 
     private static void Write(PencilBoxes boxes, TextWriter output)
     {

@@ -24,6 +24,15 @@ internal static class PageStyle
         th, td { border: 0.75pt solid #000; padding: 1mm 2mm; text-align: left; vertical-align: top; overflow-wrap: break-word; }
         td:last-child { white-space: nowrap; }
         tr { break-inside: avoid; }
+        .n { text-align: right; font-variant-numeric: tabular-nums; }
+        svg { display: block; width: 100%; height: auto; margin: 2mm 0; break-inside: avoid; font: 12px system-ui, sans-serif; fill: #000;
+            print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+        svg text { paint-order: stroke; stroke: #fff; stroke-width: 3px; stroke-linejoin: round; }
+        svg .mid { text-anchor: middle; } svg .end { text-anchor: end; }
+        svg rect { stroke: #000; stroke-width: 0.8; }
+        .s0 { fill: #777; } .s1 { fill: #fff; } .s2 { fill: #ddd; } .s3 { fill: #000; }
+        .hatch { stroke: #000; stroke-width: 0.8; } .grid { stroke: #bbb; stroke-width: 0.6; }
+        .axis { stroke: #000; stroke-width: 1; } .step { stroke: #000; stroke-width: 1.8; }
         .boxes { display: grid; grid-template-columns: repeat(10, 10mm); gap: 2mm; margin: 3mm 0; }
         .boxes i { width: 10mm; height: 10mm; border: 1pt solid #000; font: 8pt system-ui, sans-serif; text-align: right; padding: 0.5mm; }
         .sheet { display: grid; gap: 0; height: 250mm; break-after: page; }

@@ -34,7 +34,14 @@ public sealed record Figure(string Value, string Label, string Beside = "");
 /// <summary>Rows and columns.</summary>
 /// <param name="Titles">The titles of the columns.</param>
 /// <param name="Rows">The rows.</param>
-public sealed record Grid(IReadOnlyList<string> Titles, IReadOnlyList<IReadOnlyList<string>> Rows) : PageBlock;
+public sealed record Grid(IReadOnlyList<string> Titles, IReadOnlyList<IReadOnlyList<string>> Rows) : PageBlock
+{
+    /// <summary>The first column of figures, which stand with their last digits below each other; those after it are figures too.</summary>
+    public int FiguresFrom { get; init; } = int.MaxValue;
+
+    /// <summary>Whether a column is one of figures.</summary>
+    public bool IsFigure(int column) => column >= FiguresFrom;
+}
 
 /// <summary>Lines with a box for a pencil before each.</summary>
 /// <param name="Items">What to tick off, in order.</param>

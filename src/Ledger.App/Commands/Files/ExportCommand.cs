@@ -3,7 +3,6 @@ using System.Text;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Exchange.Export;
-using Ledger.Storage;
 
 namespace Ledger.App.Commands.Files;
 
@@ -16,6 +15,9 @@ internal sealed class ExportCommand : ExplainedCommand
 
     public ExportCommand(Workbench bench)
         : base("export", "Every table of the ledger as a CSV file, plain text that any program can read in decades.", """
+            Beside the ledger's own tables stand the readings of its costs: cost_by_month,
+            cost_by_year, cost_by_film, cost_by_session, cost_by_sheet, cost_reconciled and
+            price_history, exact to the millionth.
             Example: trayledger export ledger-2026
             """)
     {
@@ -29,7 +31,9 @@ internal sealed class ExportCommand : ExplainedCommand
     {
         using var ledger = _bench.Open(parse);
         var folder = Path.GetFullPath(parse.GetRequiredValue(_folder));
-        var files = ledger.Tables.Select(table => (Table: table, Path: Path.Combine(folder, $"{table}.csv"))).ToList();
+        var tables = ledger.Tables.Select(table => new ExportedTable(table, ledger.Columns(table), ledger.Rows(table)))
+            .Concat(CostTables.Of(ledger));
+        var files = tables.Select(table => (Table: table, Path: Path.Combine(folder, $"{table.Name}.csv"))).ToList();
         if (!parse.GetValue(_replace) && files.Find(file => File.Exists(file.Path)).Path is { } there)
             throw new RefusedByCommandException($"{there} exists already; name another folder, or say --replace");
 
@@ -38,7 +42,7 @@ internal sealed class ExportCommand : ExplainedCommand
         var cancel = _bench.Around.Interrupts();
         for (var i = 0; i < files.Count; i++)
         {
-            Write(ledger, files[i].Table, files[i].Path, cancel);
+            Write(files[i].Table, files[i].Path, cancel);
             progress.Report(i + 1);
         }
 
@@ -48,13 +52,13 @@ internal sealed class ExportCommand : ExplainedCommand
     }
 
     /// <summary>A file appears under its name only when it is whole.</summary>
-    private static void Write(LedgerFile ledger, string table, string path, CancellationToken cancel)
+    private static void Write(ExportedTable table, string path, CancellationToken cancel)
     {
         var unfinished = path + ".part";
         try
         {
             using (var text = new StreamWriter(unfinished, append: false, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)))
-                CsvTable.Write(text, ledger.Columns(table), ledger.Rows(table).TakeWhile(_ => !cancel.IsCancellationRequested));
+                CsvTable.Write(text, table.Columns, table.Rows.TakeWhile(_ => !cancel.IsCancellationRequested));
             cancel.ThrowIfCancellationRequested();
             File.Move(unfinished, path, overwrite: true);
         }

@@ -19,6 +19,7 @@ internal static class CostsText
             return;
         }
 
+        output.WriteProse($"By {shown.Formula.Name()}: {shown.Formula.Basis()}.", view.Width);
         WriteMoney(costs, output, view);
         output.WriteLine();
         WriteFilms(shown, output, view);
@@ -33,6 +34,8 @@ internal static class CostsText
         table.Add("  film", costs.Film.Rounded(), "that became negatives");
         table.Add("  chemistry", costs.Chemistry.Rounded(), "one-shot, and the baths by the area that passed through");
         table.Add("  supplies", costs.Supplies.Rounded());
+        if (costs.Prints != Money.Zero)
+            table.Add("  prints", costs.Prints.Rounded(), "paper, and its part of the baths");
         table.Add("  waste", costs.Waste.Rounded(), Waste(costs));
         table.Add("  on hand", costs.OnHand.Rounded());
         table.Add("  still in baths", costs.StillInBaths.Rounded());
