@@ -66,6 +66,11 @@ public sealed class CostReading
     /// <summary>The part of <see cref="Waste"/> that was poured out with baths before their capacity was used.</summary>
     public Money NeverUsedInBaths { get; }
 
+    /// <summary>What <see cref="Waste"/> is made of, in words.</summary>
+    public string WasteText =>
+        $"spoiled film {SpoiledFilm.Rounded()}, thrown away {Facts.ThrownAway.Rounded()}, lost {Facts.Lost.Rounded()}, "
+        + $"poured out unused with baths {NeverUsedInBaths.Rounded()}";
+
     /// <summary>The value of the containers at the end.</summary>
     public Money OnHand => Facts.OnHandAfter;
 

@@ -12,7 +12,7 @@ namespace Ledger.Exchange.Export;
 public static class CostTables
 {
     private static readonly string[] Sheets = ["sheets_used", "negatives", "keepers", "per_sheet_used", "per_negative", "per_keeper"];
-    private static readonly string[] Uses = ["film", "chemistry", "supplies", "prints", "waste", "used"];
+    private static readonly string[] Uses = ["film_cost", "chemistry", "supplies", "prints", "waste", "used"];
 
     /// <summary>The tables of a ledger, from its first day to today, by the formula of its settings.</summary>
     public static IReadOnlyList<ExportedTable> Of(ILedger ledger)
@@ -46,13 +46,13 @@ public static class CostTables
             .. Texts(sheet.Film, sheet.Developer, sheet.OtherChemistry, sheet.Supplies, sheet.Total),
         ]));
 
-    /// <summary>Opening + bought = film + chemistry + supplies + prints + waste + on hand + in baths, in every row.</summary>
+    /// <summary>Opening + bought = film_cost + chemistry + supplies + prints + waste + on hand + in baths, in every row.</summary>
     private static ExportedTable Years(ILedger ledger, CostFormula formula, CostReading all)
     {
         var first = all.Sheets.Select(sheet => sheet.Date).Concat(ledger.Prices(ledger.Today).Select(price => price.Date))
             .DefaultIfEmpty(ledger.Today).Min().Year;
         return new(
-            "cost_reconciled", ["year", "opening", "bought", "film", "chemistry", "supplies", "prints", "waste", "on_hand", "in_baths"],
+            "cost_reconciled", ["year", "opening", "bought", "film_cost", "chemistry", "supplies", "prints", "waste", "on_hand", "in_baths"],
             Enumerable.Range(first, ledger.Today.Year - first + 1).Select(year => Year(ledger, formula, year)));
     }
 

@@ -99,9 +99,7 @@ public static class CostReport
                 .. parts.Where(part => part.Part != Money.Zero).Select(part => new ShareBar(
                     part.Name, part.Part.Amount, $"{part.Part.Rounded()}, {Percent(part.Part)} %")),
             ]);
-        yield return new Words(
-            $"{costs.Used.Rounded()} were used. The waste: spoiled film {costs.SpoiledFilm.Rounded()}, thrown away {costs.Facts.ThrownAway.Rounded()}, "
-            + $"lost {costs.Facts.Lost.Rounded()}, poured out unused with baths {costs.NeverUsedInBaths.Rounded()}.");
+        yield return new Words($"{costs.Used.Rounded()} were used. The waste: {costs.WasteText}.");
 
         string Percent(Money part) => (100m * part.Millionths / costs.Used.Millionths).ToString("0.0", CultureInfo.InvariantCulture);
     }

@@ -28,18 +28,14 @@ internal static class PriceHistory
     {
         var unit = prices[0].Quantity.Unit.Name();
         var points = prices.GroupBy(price => price.Date).Select(day => day.Last())
-            .Select(price => new StepPoint(price.Date, price.PerUnit.Amount, Each(price)));
+            .Select(price => new StepPoint(price.Date, price.PerUnit.Amount, price.PerUnitText));
         return new($"a {unit} of {item}{(currency.Length == 0 ? "" : $", {currency}")}", [.. points], to);
     }
 
     private static IEnumerable<IReadOnlyList<string>> Rows(IReadOnlyList<LotPrice> prices, MeasureStyle style) => prices.Select((price, i) =>
         (IReadOnlyList<string>)
         [
-            price.Item, Dates.Text(price.Date), price.Quantity.ToText(style), price.Cost.Rounded(), Each(price),
+            price.Item, Dates.Text(price.Date), price.Quantity.ToText(style), price.Cost.Rounded(), price.PerUnitText,
             i > 0 && price.PercentMoreThan(prices[i - 1]) is { } percent and not 0 ? $"{(percent > 0 ? "+" : "")}{Scaled.ToText(percent, 1)} %" : "",
         ]);
-
-    /// <summary>Two decimals for a sheet; as many as it takes for a millilitre.</summary>
-    private static string Each(LotPrice price) =>
-        price.PerUnit.Millionths % 10_000 == 0 ? price.PerUnit.Rounded() : Scaled.ToText(price.PerUnit.Amount, 6);
 }

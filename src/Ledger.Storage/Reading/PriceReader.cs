@@ -21,9 +21,26 @@ internal sealed class PriceReader(SqliteConnection connection)
             ORDER BY e.date, l.id
             """,
             new { asOf = Dates.Text(asOf) })
-        .Select(row => new LotPrice(
-            row.Item, Days.Read(row.Date), new(row.Lot), new(row.Quantity, Units.Named(row.Unit)!.Value), new(row.Cost), row.Currency)),
+        .Select(ToPrice),
     ];
+
+    public IReadOnlyList<LotPrice> PricesOf(string item, LocalDate asOf) =>
+    [
+        .. connection.Query<PriceRow>(
+            """
+            SELECT i.code AS Item, e.date AS Date, l.id AS Lot, l.quantity AS Quantity, i.unit AS Unit, l.cost AS Cost,
+                l.currency AS Currency
+            FROM item i CROSS JOIN lot l ON l.item_id = i.id CROSS JOIN standing_entry e ON e.id = l.entry_id
+            WHERE i.code = @item AND e.date <= @asOf AND EXISTS (SELECT 1 FROM movement m WHERE m.lot_id = l.id AND m.entry_id = l.entry_id
+                AND m.from_place = 1)
+            ORDER BY e.date, l.id
+            """,
+            new { item, asOf = Dates.Text(asOf) })
+        .Select(ToPrice),
+    ];
+
+    private static LotPrice ToPrice(PriceRow row) => new(
+        row.Item, Days.Read(row.Date), new(row.Lot), new(row.Quantity, Units.Named(row.Unit)!.Value), new(row.Cost), row.Currency);
 
     public IReadOnlyList<StockMove> StockMoves(LocalDate asOf) =>
     [

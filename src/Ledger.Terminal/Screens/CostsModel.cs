@@ -20,7 +20,6 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
     private CostReading? _reading;
     private IReadOnlyList<FilmCost> _films = [];
     private IReadOnlyList<CostSlice> _months = [];
-    private IReadOnlyList<LotPrice> _prices = [];
     private IReadOnlyList<string> _ahead = [];
     private int _period;
 
@@ -74,9 +73,9 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
         var holdings = Ledger.HoldingsOn(Today);
         _settings = holdings.Settings;
         _reading = new(Ledger.Costs(Period.From, Period.To, Formula));
-        _months = CostSlices.Of(_reading, CostGrouping.Month);
-        _prices = Ledger.Prices(Today);
-        _ahead = [.. Ahead(holdings, _reading)];
+        var year = AtLeastAYear();
+        _months = CostSlices.Of(year, CostGrouping.Month);
+        _ahead = [.. Ahead(holdings, year)];
         var films = _reading.ByFilm.ToList();
         _films = films.Count == 0 ? [] : [_reading.AllFilms with { Item = All }, .. films];
     }
@@ -103,7 +102,7 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) =>
-        row < 0 ? [Money, .. Coming] : [Film(_films[row]), Money, .. Months, .. Coming, .. Prices(_films[row])];
+        row < 0 ? [Money, .. Coming] : [Film(_films[row]), Money, .. Months, .. Coming, .. PriceBlocks.Of(Ledger.PricesOf(IdOf(row), Today))];
 
     private string Periods => string.Join(", ", CostPeriod.On(Today).Select(period => period.Name));
 
@@ -119,6 +118,13 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
         _chosen = (CostFormula)(((int)Formula + 1) % CostFormulas.Names.Count);
         Refresh();
         return new Redrawn();
+    }
+
+    /// <summary>A month is held against the months before it, and a rate of use is of a year, whatever the period.</summary>
+    private CostReading AtLeastAYear()
+    {
+        var aYearBefore = Period.To.PlusYears(-1).PlusDays(1);
+        return Period.From <= aYearBefore ? _reading! : new(Ledger.Costs(aYearBefore, Period.To, Formula));
     }
 
     private IEnumerable<Block> Coming => _ahead.Count == 0 ? [] : [Block.Of("What is coming", _ahead)];
@@ -167,6 +173,7 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
                 .. Paragraph.Of(
                     $"{reading.Opening.Rounded()} + {reading.Facts.Bought.Rounded()} = {(reading.Used - reading.Waste).Rounded()} used "
                     + $"+ {reading.Waste.Rounded()} waste + {reading.Closing.Rounded()} on hand.", width),
+                .. reading.Waste == Core.Measures.Money.Zero ? [] : Paragraph.Of($"The waste: {reading.WasteText}.", width),
             ]);
         }
     }
@@ -189,18 +196,6 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
                     .. CostChange.Latest(_months) is { } change ? Paragraph.Of(change.Sentence, width) : [],
                 ]);
         }
-    }
-
-    /// <summary>What a sheet of the film cost on the shelf, delivery by delivery.</summary>
-    private IEnumerable<Block> Prices(FilmCost film)
-    {
-        Bar[] bars =
-        [
-            .. _prices.Where(price => price.Item.Equals(film.Item, StringComparison.OrdinalIgnoreCase)).Select(price => new Bar(
-                Dates.Text(price.Date), price.PerUnit.Amount, price.PerUnit.Rounded())),
-        ];
-        if (bars.Length > 0)
-            yield return new($"{film.Item} on the shelf, each", width => BarChart.Of(bars, width));
     }
 
     private static Bar Bar(string label, Money money) => new(label, money.Amount, money.Rounded());

@@ -36,7 +36,7 @@ internal static class CostsText
         table.Add("  supplies", costs.Supplies.Rounded());
         if (costs.Prints != Money.Zero)
             table.Add("  prints", costs.Prints.Rounded(), "paper, and its part of the baths");
-        table.Add("  waste", costs.Waste.Rounded(), Waste(costs));
+        table.Add("  waste", costs.Waste.Rounded(), costs.WasteText);
         table.Add("  on hand", costs.OnHand.Rounded());
         table.Add("  still in baths", costs.StillInBaths.Rounded());
         table.WriteTo(output, view.Width);
@@ -45,10 +45,6 @@ internal static class CostsText
             + $"+ {costs.Waste.Rounded()} waste + {costs.Closing.Rounded()} on hand", view.Width);
         output.WriteLine(costs.Reconciles ? "It reconciles to the last millionth." : "It does not reconcile: run `trayledger check`.");
     }
-
-    private static string Waste(CostReading costs) =>
-        $"spoiled film {costs.SpoiledFilm.Rounded()}, thrown away {costs.Facts.ThrownAway.Rounded()}, "
-        + $"lost {costs.Facts.Lost.Rounded()}, poured out unused {costs.NeverUsedInBaths.Rounded()}";
 
     private static void WriteFilms(CostsShown shown, TextWriter output, View view)
     {
