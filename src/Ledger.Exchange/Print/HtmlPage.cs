@@ -72,7 +72,7 @@ public static class HtmlPage
 
     private static void Write(Grid grid, TextWriter output)
     {
-        output.WriteLine("<table>");
+        output.WriteLine(grid.HasFigures ? "<table class=\"sums\">" : "<table>");
         output.WriteLine($"<tr>{string.Concat(grid.Titles.Select((title, i) => Cell("th", title, grid.IsFigure(i))))}</tr>");
         foreach (var row in grid.Rows)
             output.WriteLine($"<tr>{string.Concat(row.Select((cell, i) => Cell("td", cell, grid.IsFigure(i))))}</tr>");

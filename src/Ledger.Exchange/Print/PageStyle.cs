@@ -24,6 +24,7 @@ internal static class PageStyle
         th, td { border: 0.75pt solid #000; padding: 1mm 2mm; text-align: left; vertical-align: top; overflow-wrap: break-word; }
         td:last-child { white-space: nowrap; }
         tr { break-inside: avoid; }
+        .sums th, .sums td { padding: 0.5mm 2mm; font-size: 10.5pt; }
         .n { text-align: right; font-variant-numeric: tabular-nums; }
         svg { display: block; width: 100%; height: auto; margin: 2mm 0; break-inside: avoid; font: 12px system-ui, sans-serif; fill: #000;
             print-color-adjust: exact; -webkit-print-color-adjust: exact; }

@@ -39,6 +39,9 @@ public sealed record Grid(IReadOnlyList<string> Titles, IReadOnlyList<IReadOnlyL
     /// <summary>The first column of figures, which stand with their last digits below each other; those after it are figures too.</summary>
     public int FiguresFrom { get; init; } = int.MaxValue;
 
+    /// <summary>Whether any column is one of figures.</summary>
+    public bool HasFigures => IsFigure(Titles.Count - 1);
+
     /// <summary>Whether a column is one of figures.</summary>
     public bool IsFigure(int column) => column >= FiguresFrom;
 }

@@ -11,7 +11,8 @@ internal static class SvgCharts
     {
         var svg = new Svg(Width, Top + High + Foot, chart.Caption);
         var scale = new AxisScale(chart.Bars.Max(bar => bar.Length));
-        Scale(svg, scale, chart.Caption, High);
+        Scale(svg, scale, High);
+        svg.Upright(14, Top + High / 2.0, chart.Caption);
         Legend(svg, chart.Parts);
         var room = (double)(Width - Left - Right) / chart.Bars.Count;
         var wide = Math.Min(44, room * 0.62);
@@ -64,7 +65,8 @@ internal static class SvgCharts
     {
         var svg = new Svg(Width, Top + Low + Foot, chart.Caption);
         var scale = new AxisScale(chart.Points.Max(point => point.Value));
-        Scale(svg, scale, chart.Caption, Low);
+        Scale(svg, scale, Low);
+        svg.Words(Left - 6, 14, chart.Caption);
         var months = new MonthAxis(chart.Points[0].Date, chart.Until);
         foreach (var (day, text) in months.Marks)
         {
@@ -91,15 +93,13 @@ internal static class SvgCharts
         return svg;
     }
 
-    private static void Scale(Svg svg, AxisScale scale, string caption, int high)
+    private static void Scale(Svg svg, AxisScale scale, int high)
     {
         foreach (var mark in scale.Marks)
         {
             svg.Line(Left, Y(mark, scale, high), Width - Right, Y(mark, scale, high), mark == 0 ? "axis" : "grid");
             svg.Words(Left - 6, Y(mark, scale, high) + 4, scale.Text(mark), "end");
         }
-
-        svg.Upright(14, Top + high / 2.0, caption);
     }
 
     private static void Legend(Svg svg, IReadOnlyList<string> parts)
