@@ -146,6 +146,9 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     public IReadOnlyList<LotPrice> Prices(LocalDate asOf) => Guard(() => new PriceReader(_connection).Prices(asOf));
 
     /// <inheritdoc/>
+    public IReadOnlyList<LotPrice> PricesOf(string item, LocalDate asOf) => Guard(() => new PriceReader(_connection).PricesOf(item, asOf));
+
+    /// <inheritdoc/>
     public IReadOnlyList<StockMove> StockMoves(LocalDate asOf) => Guard(() => new PriceReader(_connection).StockMoves(asOf));
 
     /// <inheritdoc/>

@@ -30,7 +30,7 @@ public class CostCommandsTests
         var costs = room.Run("show", "costs", "--json").Json;
         Assert.Equal(
             Amount(costs.GetProperty("opening")) + Amount(costs.GetProperty("bought")),
-            new[] { "film", "chemistry", "supplies", "printing", "waste", "onHand", "stillInBaths" }.Sum(what => Amount(costs.GetProperty(what))));
+            new[] { "film", "chemistry", "supplies", "prints", "waste", "onHand", "stillInBaths" }.Sum(what => Amount(costs.GetProperty(what))));
     }
 
     [Theory]
@@ -44,9 +44,90 @@ public class CostCommandsTests
         Assert.Equal(name, costs.GetProperty("formula").GetString());
         Assert.True(costs.GetProperty("formulaReconciles").GetBoolean());
         var onHand = costs.GetProperty("stock").EnumerateArray().Sum(item => Amount(item.GetProperty("onHand")));
-        if (formula == "lot")
-            Assert.Equal(Amount(costs.GetProperty("onHand")), onHand);
+        Assert.Equal(Amount(costs.GetProperty("onHand")), onHand);
+        Assert.True(costs.GetProperty("reconciles").GetBoolean());
         Assert.Equal(2, room.Run("show", "costs", "--formula", "dearest").Status);
+    }
+
+    /// <summary>Of ortho25 the new film was taken before the expired: 4 sheets at 11.14, which first in, first out are 4 at 8.40.</summary>
+    [Fact]
+    public void The_formula_of_the_settings_is_that_of_every_figure()
+    {
+        using var room = Darkroom.WithDemoYear();
+        var byLot = Amount(Ortho(room));
+        room.Do("record", "setting", "cost-formula", "fifo");
+        Assert.Equal("first in first out", room.Run("show", "costs", "--json").Json.GetProperty("formula").GetString());
+        Assert.Equal(4 * (11.14m - 8.40m), byLot - Amount(Ortho(room)));
+        Assert.StartsWith("By first in first out:", room.Do("show", "costs").Split('\n')[1], StringComparison.Ordinal);
+        Assert.True(room.Run("check", "--json").Json.GetProperty("ok").GetBoolean());
+        Assert.Equal(3, room.Run("record", "setting", "cost-formula", "lifo").Status);
+
+        static JsonElement Ortho(Darkroom room) => room.Run("show", "costs", "--film", "ortho25", "--json").Json.GetProperty("films")[0].GetProperty("film");
+    }
+
+    [Fact]
+    public void By_month_it_says_why_a_negative_cost_more_or_less_than_the_month_before()
+    {
+        using var room = Darkroom.WithDemoYear();
+        var parts = room.Run("show", "costs", "--by", "month", "--json").Json.GetProperty("parts").EnumerateArray().ToList();
+        var (before, last) = (Amount(parts[^2].GetProperty("perNegative")), Amount(parts[^1].GetProperty("perNegative")));
+        Assert.Contains(
+            $"a negative cost {Cents(last)}, {Cents(Math.Abs(last - before))} {(last < before ? "less" : "more")} than in "
+            + $"{parts[^2].GetProperty("part").GetString()}: ",
+            room.Do("show", "costs", "--by", "month").ReplaceLineEndings(" "), StringComparison.Ordinal);
+
+        static string Cents(decimal amount) => Math.Round(amount, 2, MidpointRounding.AwayFromZero).ToString("0.00", CultureInfo.InvariantCulture);
+    }
+
+    [Fact]
+    public void A_rise_is_shown_with_what_buying_before_it_saves()
+    {
+        using var room = Darkroom.WithDemoYear();
+        var rise = room.Run("show", "costs", "--json").Json.GetProperty("priceRises")[0];
+        Assert.Equal("pan100", rise.GetProperty("item").GetString());
+        Assert.Matches("^[0-9]+ packs? at the old price .*, and cost [0-9.]+ EUR less$", rise.GetProperty("because").GetString());
+        Assert.Contains("pan100 costs 6 % more from 2026-05-01", room.Do("show", "costs").ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_report_stands_on_one_page_with_charts_or_in_plain_text()
+    {
+        using var room = Darkroom.WithDemoYear();
+        var file = room.PathOf("costs.html");
+        room.Do("print", "cost-report", "--html", file);
+        var html = File.ReadAllText(file);
+        Assert.Contains("<svg", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("://", html, StringComparison.OrdinalIgnoreCase);
+        var costs = room.Run("show", "costs", "--json").Json;
+        foreach (var figure in new[] { "opening", "bought", "film", "waste", "onHand" })
+            Assert.Contains(costs.GetProperty(figure).GetProperty("amount").GetString()!, html, StringComparison.Ordinal);
+        Assert.Equal(3, room.Run("print", "cost-report", "--html", file).Status);
+        var text = room.Do("print", "cost-report", "--formula", "average");
+        Assert.Contains("By moving average", text, StringComparison.Ordinal);
+        Assert.All(text.Split('\n'), line => Assert.InRange(line.Length, 0, 72));
+        Assert.Equal(2, room.Run("print", "cost-report", "--from", "2026-02-01", "--to", "2026-01-01").Status);
+    }
+
+    /// <summary>The tables say to the millionth what the readings say.</summary>
+    [Fact]
+    public void The_export_holds_the_readings_of_the_costs()
+    {
+        using var room = Darkroom.WithDemoYear();
+        room.Do("export", room.PathOf("export"));
+        var year = Csv(room, "cost_reconciled").Single(row => row["year"] == "2025");
+        var costs = room.Run("show", "costs", "--from", "2025-01-01", "--to", "2025-12-31", "--json").Json;
+        foreach (var (column, field) in new[] { ("film_cost", "film"), ("waste", "waste"), ("on_hand", "onHand"), ("in_baths", "stillInBaths"), ("bought", "bought") })
+            Assert.Equal(costs.GetProperty(field).GetProperty("amount").GetString(), year[column]);
+        var years = Csv(room, "cost_reconciled");
+        Assert.All(years, row => Assert.Equal(
+            Sum([row], "opening", "bought"), Sum([row], "film_cost", "chemistry", "supplies", "prints", "waste", "on_hand", "in_baths")));
+        foreach (var by in new[] { "month", "year", "film", "session" })
+            Assert.Equal(Sum(years, "film_cost", "chemistry", "supplies", "prints", "waste"), Sum(Csv(room, $"cost_by_{by}"), "used"));
+        Assert.Equal(
+            Sum(Csv(room, "cost_by_session"), "film_cost", "chemistry", "supplies"),
+            Sum(Csv(room, "cost_by_sheet").Where(row => row["fate"] is "negative" or "keeper"), "film_cost")
+                + Sum(Csv(room, "cost_by_sheet"), "developer", "other_chemistry", "supplies"));
+        Assert.Contains(Csv(room, "price_history"), row => row["item"] == "water" && row["per_unit"] == "0.000320");
     }
 
     /// <summary>The demo year's prices of pan100: 6.20 twice, then 6.77, 7.41, 7.73.</summary>
@@ -104,6 +185,15 @@ public class CostCommandsTests
         Assert.True(room.Run("check", "--json").Json.GetProperty("ok").GetBoolean());
         Assert.Equal(3, room.Run("record", "purchase", "inv-4712", "--shipping", "0.005", "--line", "1 syrup at 42").Status);
     }
+
+    private static List<Dictionary<string, string>> Csv(Darkroom room, string table)
+    {
+        var lines = File.ReadAllLines(Path.Combine(room.PathOf("export"), $"{table}.csv")).Select(line => line.Split(',')).ToList();
+        return [.. lines.Skip(1).Select(cells => lines[0].Zip(cells).ToDictionary(pair => pair.First, pair => pair.Second))];
+    }
+
+    private static decimal Sum(IEnumerable<Dictionary<string, string>> rows, params string[] columns) =>
+        rows.Sum(row => columns.Sum(column => decimal.Parse(row[column], CultureInfo.InvariantCulture)));
 
     private static decimal Amount(JsonElement money) =>
         decimal.Parse(money.GetProperty("amount").GetString()!, CultureInfo.InvariantCulture);

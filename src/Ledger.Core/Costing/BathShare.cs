@@ -1,4 +1,5 @@
 using Ledger.Core.Measures;
+using Ledger.Core.Stock;
 
 namespace Ledger.Core.Costing;
 
@@ -8,6 +9,9 @@ namespace Ledger.Core.Costing;
 /// <param name="Capacity">The area it can take in all; none when the user has set no capacity.</param>
 public sealed record BathShare(string Bath, Money Value, Area Capacity)
 {
+    /// <summary>Where it stands.</summary>
+    public PlaceId Place { get; init; }
+
     /// <summary>What was added to it later, each spread over the capacity that was left then.</summary>
     public IReadOnlyList<AddedValue> TopUps { get; init; } = [];
 
@@ -32,4 +36,21 @@ public sealed record BathShare(string Bath, Money Value, Area Capacity)
 /// <summary>Value that was added to a bath.</summary>
 /// <param name="Value">What it cost.</param>
 /// <param name="Worked">The weighted area that had passed through the bath before.</param>
-public sealed record AddedValue(Money Value, Area Worked);
+public sealed record AddedValue(Money Value, Area Worked)
+{
+    /// <summary>The number of the entry that added it.</summary>
+    public long Entry { get; init; }
+
+    /// <summary>Whether it was added in the period that is read, not before.</summary>
+    public bool IsNew { get; init; }
+}
+
+/// <summary>Work on a bath: from so much that it had taken before to so much after.</summary>
+/// <param name="Share">The bath's cost and capacity.</param>
+/// <param name="Before">The weighted area it had taken before.</param>
+/// <param name="After">The weighted area it had taken after.</param>
+public sealed record BathPart(BathShare Share, Area Before, Area After)
+{
+    /// <summary>The part of the bath's cost that this work used up.</summary>
+    public Money UsedUp => Share.UsedUpBy(After) - Share.UsedUpBy(Before);
+}

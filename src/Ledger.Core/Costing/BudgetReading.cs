@@ -7,23 +7,44 @@ namespace Ledger.Core.Costing;
 /// <param name="Monthly">The user's monthly amount.</param>
 /// <param name="UsedPerMonth">What was used in a month on the average.</param>
 /// <param name="BoughtPerMonth">What was bought in a month on the average.</param>
-/// <param name="Days">The days that the average is of: from the first use in the period to its end.</param>
+/// <param name="Days">The days that the average is of: the period, from the first use on where nothing was there before.</param>
 public sealed record BudgetReading(Money Monthly, Money UsedPerMonth, Money BoughtPerMonth, int Days)
 {
     /// <summary>A mean month has 30.4375 days: 487 sixteenths.</summary>
     private const int MonthSixteenths = 487;
 
+    /// <summary>What was used in the period's last month so far; null when the period begins within it.</summary>
+    public CostSlice? LastMonth { get; init; }
+
     /// <summary>What is left of the monthly amount at this rate of use; less than nothing when it does not suffice.</summary>
     public Money Left => Monthly - UsedPerMonth;
+
+    /// <summary>The same in a sentence.</summary>
+    public string Sentence
+    {
+        get
+        {
+            var left = Left < Money.Zero ? $"{(Money.Zero - Left).Rounded()} more than" : $"{Left.Rounded()} less than";
+            return $"{UsedPerMonth.Rounded()} were used in a month, over {(Days == 1 ? "1 day" : $"{Days} days")}: {left} the {Monthly.Rounded()} "
+                + $"that you mean to spend; {BoughtPerMonth.Rounded()} were bought in a month."
+                + (LastMonth is { } month ? $" In {month.Name}, {month.Used.Rounded()} of the {Monthly.Rounded()} are used so far." : "");
+        }
+    }
 
     /// <summary>Reads the rate of a period; null when nothing was used in it.</summary>
     public static BudgetReading? Of(CostReading costs, Money monthly)
     {
-        var days = costs.Sheets.Select(sheet => sheet.Date).Concat(costs.Facts.Losses.Select(loss => loss.Date)).ToList();
+        var days = costs.Sheets.Select(sheet => sheet.Date).Concat(costs.Facts.Losses.Select(loss => loss.Date))
+            .Concat(costs.Facts.Prints.Select(print => print.Date)).ToList();
         if (days.Count == 0)
             return null;
-        var count = Period.DaysBetween(days.Min(), costs.Facts.To) + 1;
-        return new(monthly, PerMonth(costs.Used, count), PerMonth(costs.Facts.Bought, count), count);
+        var (from, to) = (costs.Opening > Money.Zero ? costs.Facts.From : days.Min(), costs.Facts.To);
+        var count = Period.DaysBetween(from, to) + 1;
+        return new(monthly, PerMonth(costs.Used, count), PerMonth(costs.Facts.Bought, count), count)
+        {
+            LastMonth = costs.Facts.From.Day == 1 || costs.Facts.From < to.With(DateAdjusters.StartOfMonth)
+                ? CostSlices.Of(costs, CostGrouping.Month).LastOrDefault(month => month.Name == Dates.Text(to)[..7]) : null,
+        };
     }
 
     private static Money PerMonth(Money amount, int days) => new(Share.Nearest(amount.Millionths, MonthSixteenths, 16L * days));

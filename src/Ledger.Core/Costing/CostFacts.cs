@@ -31,9 +31,6 @@ public sealed record CostFacts(
     /// <summary>The print sessions in order.</summary>
     public IReadOnlyList<PrintUse> Prints { get; init; } = [];
 
-    /// <summary>What print sessions used: paper, and their part of the baths for paper.</summary>
-    public Money Printing => new(Prints.Sum(print => print.Cost.Millionths));
-
     /// <summary>What was thrown away unused or found missing, day by day; what a count found in excess is less than nothing.</summary>
     public IReadOnlyList<StockLoss> Losses { get; init; } = [];
 }
@@ -50,7 +47,16 @@ public sealed record StockLoss(LocalDate Date, string Item, ItemKind Kind, long 
 /// <param name="Item">The film.</param>
 /// <param name="Sheets">How many sheets or rolls.</param>
 /// <param name="Cost">What they cost.</param>
-public sealed record FilmLoss(string Item, long Sheets, Money Cost);
+public sealed record FilmLoss(string Item, long Sheets, Money Cost)
+{
+    /// <summary>The film among what was thrown away or lost, by item.</summary>
+    public static IReadOnlyList<FilmLoss> Of(IEnumerable<StockLoss> losses) =>
+    [
+        .. losses.Where(loss => loss.Kind == ItemKind.Film).GroupBy(loss => loss.Item)
+            .Select(group => new FilmLoss(group.Key, group.Sum(loss => loss.Quantity), new(group.Sum(loss => loss.Cost.Millionths))))
+            .Where(loss => loss.Sheets != 0 || loss.Cost != Money.Zero).OrderBy(loss => loss.Item, StringComparer.OrdinalIgnoreCase),
+    ];
+}
 
 /// <summary>A bath's work before and in a period.</summary>
 /// <param name="Share">Its cost and capacity.</param>
@@ -61,7 +67,7 @@ public sealed record FilmLoss(string Item, long Sheets, Money Cost);
 public sealed record BathUse(BathShare Share, Area WorkedBefore, Area WorkedAfter, bool WasMixedBefore, bool HasEnded)
 {
     /// <summary>What was added to it in the period.</summary>
-    public Money AddedSince { get; init; }
+    public Money AddedSince => new(Share.TopUps.Where(added => added.IsNew).Sum(added => added.Value.Millionths));
 
     /// <summary>The day it was poured out; null while it is in use.</summary>
     public LocalDate? EndedOn { get; init; }
@@ -79,9 +85,7 @@ public sealed record BathUse(BathShare Share, Area WorkedBefore, Area WorkedAfte
 /// <param name="Developer">The cost of its one-shot developer.</param>
 /// <param name="OtherChemistry">The cost of its other one-shot chemistry.</param>
 /// <param name="Supplies">The cost of its supplies.</param>
-/// <param name="Bath">The bath it counted on, or null.</param>
-/// <param name="BathWorkBefore">The weighted area the bath had taken before it.</param>
-/// <param name="BathWorkAfter">The weighted area the bath had taken after it.</param>
+/// <param name="Baths">The baths that it went through.</param>
 /// <param name="Lines">The film it developed.</param>
 public sealed record SessionUse(
     string Session,
@@ -89,24 +93,27 @@ public sealed record SessionUse(
     Money Developer,
     Money OtherChemistry,
     Money Supplies,
-    BathShare? Bath,
-    Area BathWorkBefore,
-    Area BathWorkAfter,
+    IReadOnlyList<BathPart> Baths,
     IReadOnlyList<FilmUse> Lines)
 {
-    /// <summary>The part of the bath's cost that this session's area used up.</summary>
-    public Money BathUsedUp =>
-        OtherBathsUsedUp + (Bath is null ? Money.Zero : Bath.UsedUpBy(BathWorkAfter) - Bath.UsedUpBy(BathWorkBefore));
+    /// <summary>The number of its entry.</summary>
+    public long Entry { get; init; }
 
-    /// <summary>The part that its area used up of the other baths it went through.</summary>
-    public Money OtherBathsUsedUp { get; init; }
+    /// <summary>The part of the baths' cost that its area used up.</summary>
+    public Money BathUsedUp => new(Baths.Sum(bath => bath.UsedUp.Millionths));
 }
 
 /// <summary>What a print session used.</summary>
+/// <param name="Entry">The number of its entry.</param>
 /// <param name="Session">Its name.</param>
 /// <param name="Date">Its day.</param>
-/// <param name="Cost">The paper, and its part of the baths for paper.</param>
-public sealed record PrintUse(string Session, LocalDate Date, Money Cost);
+/// <param name="Stock">The cost of what it took from the shelf: paper, and one-shot chemistry.</param>
+/// <param name="Baths">The baths that it went through.</param>
+public sealed record PrintUse(long Entry, string Session, LocalDate Date, Money Stock, IReadOnlyList<BathPart> Baths)
+{
+    /// <summary>All of it.</summary>
+    public Money Total => Stock + new Money(Baths.Sum(bath => bath.UsedUp.Millionths));
+}
 
 /// <summary>Sheets of one lot and one fate in a session.</summary>
 /// <param name="Item">The film.</param>
@@ -114,4 +121,8 @@ public sealed record PrintUse(string Session, LocalDate Date, Money Cost);
 /// <param name="Area">Their area.</param>
 /// <param name="Cost">What the film cost.</param>
 /// <param name="Fate">What became of them.</param>
-public sealed record FilmUse(string Item, long Sheets, Area Area, Money Cost, Fate Fate);
+public sealed record FilmUse(string Item, long Sheets, Area Area, Money Cost, Fate Fate)
+{
+    /// <summary>The lot.</summary>
+    public LotId Lot { get; init; }
+}

@@ -18,6 +18,9 @@ public sealed class CostFlow(CostFormula formula)
     /// <summary>How much is on hand, in base units.</summary>
     public long Quantity => _layers.Sum(layer => layer.Quantity);
 
+    /// <summary>How much can be used when a lot is named, which matters to <see cref="CostFormula.SpecificLot"/> only.</summary>
+    public long QuantityOf(LotId lot) => _layers.Where(layer => IsEligible(layer, lot)).Sum(layer => layer.Quantity);
+
     /// <summary>A delivery.</summary>
     public void Receive(LotId lot, long quantity, Money cost) => _layers.Add(new(lot, quantity, cost));
 
@@ -25,19 +28,20 @@ public sealed class CostFlow(CostFormula formula)
     /// <exception cref="InvalidOperationException">More is used than is on hand; nothing has changed.</exception>
     public Money Use(LotId lot, long quantity)
     {
-        Func<Layer, bool> eligible = formula == CostFormula.SpecificLot ? layer => layer.Lot == lot : _ => true;
-        if (quantity > _layers.Where(eligible).Sum(layer => layer.Quantity))
+        if (quantity > QuantityOf(lot))
             throw new InvalidOperationException("more is used than is on hand");
-        return formula == CostFormula.MovingAverage ? UseAverage(quantity) : UseLayers(eligible, quantity);
+        return formula == CostFormula.MovingAverage ? UseAverage(quantity) : UseLayers(lot, quantity);
     }
 
-    private Money UseLayers(Func<Layer, bool> eligible, long quantity)
+    private bool IsEligible(Layer layer, LotId lot) => formula != CostFormula.SpecificLot || layer.Lot == lot;
+
+    private Money UseLayers(LotId lot, long quantity)
     {
         var cost = Money.Zero;
         for (var i = 0; i < _layers.Count && quantity > 0; i++)
         {
             var layer = _layers[i];
-            if (!eligible(layer) || layer.Quantity == 0)
+            if (!IsEligible(layer, lot))
                 continue;
             var taken = Math.Min(layer.Quantity, quantity);
             var share = layer.Value.PartOf(taken, layer.Quantity);
@@ -46,6 +50,7 @@ public sealed class CostFlow(CostFormula formula)
             quantity -= taken;
         }
 
+        _layers.RemoveAll(layer => layer.Quantity == 0);
         return cost;
     }
 

@@ -3,7 +3,7 @@ using Ledger.Core.Sessions;
 
 namespace Ledger.Core.Costing;
 
-/// <summary>What a period cost, and where the money is: spent = film + chemistry + supplies + waste + printing + on hand + still in baths.</summary>
+/// <summary>What a period cost, and where the money is: spent = film + chemistry + supplies + prints + waste + on hand + still in baths.</summary>
 public sealed class CostReading
 {
     private readonly List<SheetCost> _sheets;
@@ -24,6 +24,7 @@ public sealed class CostReading
         SpoiledFilm = Sum(_sheets.Where(sheet => !sheet.Fate.IsNegative()).Select(sheet => sheet.Film));
         Chemistry = Sum(facts.Sessions.Select(session => session.Developer + session.OtherChemistry + session.BathUsedUp));
         Supplies = Sum(facts.Sessions.Select(session => session.Supplies));
+        Prints = Sum(facts.Prints.Select(print => print.Total));
         NeverUsedInBaths = Sum(facts.Baths.Select(bath => bath.NeverUsed));
         Waste = SpoiledFilm + facts.ThrownAway + facts.Lost + NeverUsedInBaths;
         StillInBaths = Sum(facts.Baths.Where(bath => !bath.HasEnded).Select(bath => bath.Share.LeftAfter(bath.WorkedAfter)));
@@ -53,6 +54,9 @@ public sealed class CostReading
     /// <summary>Supplies used up.</summary>
     public Money Supplies { get; }
 
+    /// <summary>What print sessions used: paper, and their part of the baths for paper.</summary>
+    public Money Prints { get; }
+
     /// <summary>Spoiled film, stock thrown away or lost, and what was never used of baths that were poured out.</summary>
     public Money Waste { get; }
 
@@ -62,20 +66,22 @@ public sealed class CostReading
     /// <summary>The part of <see cref="Waste"/> that was poured out with baths before their capacity was used.</summary>
     public Money NeverUsedInBaths { get; }
 
+    /// <summary>What <see cref="Waste"/> is made of, in words.</summary>
+    public string WasteText =>
+        $"spoiled film {SpoiledFilm.Rounded()}, thrown away {Facts.ThrownAway.Rounded()}, lost {Facts.Lost.Rounded()}, "
+        + $"poured out unused with baths {NeverUsedInBaths.Rounded()}";
+
     /// <summary>The value of the containers at the end.</summary>
     public Money OnHand => Facts.OnHandAfter;
 
     /// <summary>What the baths in use at the end still have in them.</summary>
     public Money StillInBaths { get; }
 
-    /// <summary>What print sessions used: paper, and their part of the baths for paper.</summary>
-    public Money Printing => Facts.Printing;
-
     /// <summary>Whether every millionth is accounted for.</summary>
     public bool Reconciles => Spent == Used + OnHand + StillInBaths;
 
-    /// <summary>All that is gone: film, chemistry, supplies, waste and printing.</summary>
-    public Money Used => Film + Chemistry + Supplies + Waste + Printing;
+    /// <summary>All that is gone: film, chemistry, supplies, prints and waste.</summary>
+    public Money Used => Film + Chemistry + Supplies + Prints + Waste;
 
     /// <summary>The cost of every developed sheet, in order.</summary>
     public IReadOnlyList<SheetCost> Sheets => _sheets;

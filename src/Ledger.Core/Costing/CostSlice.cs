@@ -11,11 +11,11 @@ namespace Ledger.Core.Costing;
 /// <param name="Waste">Spoiled film, what was thrown away or lost, and what was never used of baths.</param>
 public sealed record CostSlice(string Name, FilmCost PerSheet, Money Film, Money Chemistry, Money Supplies, Money Waste)
 {
-    /// <summary>All of it.</summary>
-    public Money Used => Film + Chemistry + Supplies + Waste + Printing;
-
     /// <summary>What print sessions used.</summary>
-    public Money Printing { get; init; }
+    public Money Prints { get; init; }
+
+    /// <summary>All of it.</summary>
+    public Money Used => Film + Chemistry + Supplies + Prints + Waste;
 
     /// <summary>A share in hundredths of a percent of what was used; null when nothing was.</summary>
     public decimal? Percent(Money part) => Used <= Money.Zero ? null : decimal.Round(100m * part.Millionths / Used.Millionths, 2);

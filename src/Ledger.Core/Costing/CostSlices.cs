@@ -12,8 +12,8 @@ public static class CostSlices
     /// <summary>Where what belongs to no film or session stands: stock that was thrown away, baths that were poured out.</summary>
     public const string Elsewhere = "other stock";
 
-    /// <summary>Where printing stands among films.</summary>
-    public const string Prints = "prints";
+    /// <summary>Where print sessions stand among films.</summary>
+    public const string Printing = "prints";
 
     /// <summary>film, session, month, year.</summary>
     public static IReadOnlyList<string> Groupings { get; } = ["film", "session", "month", "year"];
@@ -32,10 +32,10 @@ public static class CostSlices
         foreach (var print in reading.Facts.Prints)
             In(grouping switch
             {
-                CostGrouping.Film => Prints,
+                CostGrouping.Film => Printing,
                 CostGrouping.Session => print.Session,
                 _ => Time(print.Date, grouping),
-            }).Printing += print.Cost;
+            }).Prints += print.Total;
         foreach (var loss in reading.Facts.Losses)
             In(grouping switch
             {
@@ -49,8 +49,8 @@ public static class CostSlices
         var slices = parts.Select(part => part.Value.ToSlice(part.Key, reading))
             .Where(slice => slice.Used != Money.Zero || slice.PerSheet.SheetsUsed != 0);
         return grouping == CostGrouping.Session
-            ? [.. slices.OrderBy(slice => slice.Name == Elsewhere)]
-            : [.. slices.OrderBy(slice => slice.Name == Elsewhere).ThenBy(slice => slice.Name, StringComparer.OrdinalIgnoreCase)];
+            ? [.. slices.OrderBy(slice => slice.Name is Printing or Elsewhere)]
+            : [.. slices.OrderBy(slice => slice.Name is Printing or Elsewhere).ThenBy(slice => slice.Name, StringComparer.OrdinalIgnoreCase)];
 
         Part In(string name) => parts.TryGetValue(name, out var part) ? part : parts[name] = new();
     }
@@ -67,7 +67,7 @@ public static class CostSlices
 
         public Money NeverUsed { get; set; }
 
-        public Money Printing { get; set; }
+        public Money Prints { get; set; }
 
         public CostSlice ToSlice(string name, CostReading reading) => new(
             name,
@@ -78,6 +78,6 @@ public static class CostSlices
             new(Sheets.Sum(sheet => sheet.Chemistry.Millionths)),
             new(Sheets.Sum(sheet => sheet.Supplies.Millionths)),
             new(Sheets.Where(sheet => !sheet.Fate.IsNegative()).Sum(sheet => sheet.Film.Millionths)
-                + Losses.Sum(loss => loss.Cost.Millionths) + NeverUsed.Millionths)) { Printing = Printing };
+                + Losses.Sum(loss => loss.Cost.Millionths) + NeverUsed.Millionths)) { Prints = Prints };
     }
 }

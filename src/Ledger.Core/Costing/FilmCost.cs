@@ -25,8 +25,15 @@ public sealed record FilmCost(
             all.Count(sheet => sheet.Fate == Fate.Keeper),
             new(all.Sum(sheet => sheet.Film.Millionths) + gone.Sum(loss => loss.Cost.Millionths)),
             new(all.Sum(sheet => sheet.Chemistry.Millionths)),
-            new(all.Sum(sheet => sheet.Supplies.Millionths)));
+            new(all.Sum(sheet => sheet.Supplies.Millionths)))
+        {
+            Spoiled = new(all.Where(sheet => !sheet.Fate.IsNegative()).Sum(sheet => sheet.Film.Millionths)
+                + gone.Sum(loss => loss.Cost.Millionths)),
+        };
     }
+
+    /// <summary>The part of <see cref="Film"/> that became no negative: rejects, tests, sheets thrown away or lost.</summary>
+    public Money Spoiled { get; init; }
 
     /// <summary>All of it.</summary>
     public Money Total => Film + Chemistry + Supplies;

@@ -13,6 +13,7 @@ public sealed class Revaluation
     private readonly CostFormula _formula;
     private readonly LocalDate _from;
     private readonly Dictionary<string, Running> _items = new(StringComparer.OrdinalIgnoreCase);
+    private readonly List<CostedMove> _costed = [];
 
     /// <summary>Revalues a period.</summary>
     /// <param name="moves">What came into the stock and left it from the ledger's first day to the last of the period, in order.</param>
@@ -26,6 +27,9 @@ public sealed class Revaluation
         foreach (var item in _items.Values)
             item.EnterPeriod();
     }
+
+    /// <summary>Every move with its cost by the formula, those before the period too.</summary>
+    public IReadOnlyList<CostedMove> Costed => _costed;
 
     /// <summary>The items by kind and name.</summary>
     public IReadOnlyList<ItemValue> Items =>
@@ -43,7 +47,7 @@ public sealed class Revaluation
         var poured = Money.Zero;
         foreach (var move in moves.Where(move => move.Change < 0 || move.Other != Places.Mixing))
         {
-            var cost = Of(move).Take(move);
+            var cost = Take(move);
             if (move.Change < 0 && move.Other == Places.Mixing)
                 poured += cost;
         }
@@ -53,7 +57,14 @@ public sealed class Revaluation
             return;
         var shares = Share.Split(poured.Millionths, [.. mixed.Select(move => move.Value.Millionths)]);
         for (var i = 0; i < mixed.Count; i++)
-            Of(mixed[i]).Take(mixed[i] with { Value = new(shares[i]) });
+            Take(mixed[i] with { Value = new(shares[i]) });
+    }
+
+    private Money Take(StockMove move)
+    {
+        var cost = Of(move).Take(move);
+        _costed.Add(new(move, cost));
+        return cost;
     }
 
     private Running Of(StockMove move)
@@ -68,22 +79,61 @@ public sealed class Revaluation
     private sealed class Running(string item, ItemKind kind, CostFormula formula)
     {
         private readonly CostFlow _flow = new(formula);
+        private readonly Dictionary<LotId, Owed> _owed = [];
         private Money? _before;
         private Money _bought, _mixed, _used, _lost, _posted;
 
-        public void EnterPeriod() => _before ??= _flow.OnHand;
+        private Money OnHand => _flow.OnHand - new Money(_owed.Values.Sum(owed => owed.Value.Millionths));
+
+        public void EnterPeriod() => _before ??= OnHand;
 
         public Money Take(StockMove move)
         {
-            if (move.Change > 0)
-                _flow.Receive(move.Lot, move.Change, move.Value);
-            var cost = move.Change > 0 ? move.Value : _flow.Use(move.Lot, -move.Change);
+            var cost = move.Change > 0 ? Receive(move) : Use(move);
             if (_before is not null)
                 Count(move, cost);
             return cost;
         }
 
-        public ItemValue ToValue() => new(item, kind, _before ?? Money.Zero, _bought, _mixed, _used, _lost, _flow.OnHand, _posted);
+        public ItemValue ToValue() => new(item, kind, _before ?? Money.Zero, _bought, _mixed, _used, _lost, OnHand, _posted);
+
+        /// <summary>What came covers first what was taken before it came, at the cost at which that was posted.</summary>
+        private Money Receive(StockMove move)
+        {
+            if (!_owed.Remove(Key(move), out var owed))
+            {
+                _flow.Receive(move.Lot, move.Change, move.Value);
+            }
+            else if (move.Change > owed.Quantity && move.Value >= owed.Value)
+            {
+                _flow.Receive(move.Lot, move.Change - owed.Quantity, move.Value - owed.Value);
+            }
+            else
+            {
+                var covered = Math.Min(move.Change, owed.Quantity);
+                if (move.Change > covered)
+                    _flow.Receive(move.Lot, move.Change - covered, Money.Zero);
+                _owed[Key(move)] = new(owed.Quantity - covered, owed.Value - move.Value);
+            }
+
+            return move.Value;
+        }
+
+        /// <summary>An entry that is dated too early takes what has not come yet: that costs what was posted.</summary>
+        private Money Use(StockMove move)
+        {
+            var wanted = -move.Change;
+            var there = Math.Min(wanted, _flow.QuantityOf(move.Lot));
+            var cost = _flow.Use(move.Lot, there);
+            if (there == wanted)
+                return cost;
+            var early = move.Value - move.Value.PartOf(there, wanted);
+            var owed = _owed.GetValueOrDefault(Key(move));
+            _owed[Key(move)] = new(owed.Quantity + wanted - there, owed.Value + early);
+            return cost + early;
+        }
+
+        private LotId Key(StockMove move) => formula == CostFormula.SpecificLot ? move.Lot : default;
 
         private void Count(StockMove move, Money cost)
         {
@@ -100,8 +150,16 @@ public sealed class Revaluation
                 _posted += move.Change > 0 ? Money.Zero - move.Value : move.Value;
             }
         }
+
+        /// <summary>Taken before it came.</summary>
+        private readonly record struct Owed(long Quantity, Money Value);
     }
 }
+
+/// <summary>A move with its cost by a formula.</summary>
+/// <param name="Move">The move.</param>
+/// <param name="Cost">What came in or went out cost, never negative.</param>
+public readonly record struct CostedMove(StockMove Move, Money Cost);
 
 /// <summary>An item's stock in a period by a formula.</summary>
 /// <param name="Item">The item.</param>

@@ -14,4 +14,8 @@ namespace Ledger.Core.Costing;
 /// <param name="Value">What the ledger posted for it, never negative.</param>
 /// <param name="Other">The single place it came from or went to, or the bath it was poured into.</param>
 public sealed record StockMove(
-    long Entry, LocalDate Date, string Item, ItemKind Kind, LotId Lot, long Change, Money Value, PlaceId Other);
+    long Entry, LocalDate Date, string Item, ItemKind Kind, LotId Lot, long Change, Money Value, PlaceId Other)
+{
+    /// <summary>Whether the item is a developer.</summary>
+    public bool IsDeveloper { get; init; }
+}

@@ -1,3 +1,4 @@
+using Ledger.Core.Costing;
 using Ledger.Core.Film;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
@@ -111,6 +112,11 @@ public sealed partial record Setting
             settings => settings.MonthlyBudget is { } budget ? Scaled.InUnits(budget.Millionths, Measures.Money.PerUnit) : "0",
             (settings, value) => Number(value, Measures.Money.PerUnit, 0, long.MaxValue) is { } millionths
                 ? settings with { MonthlyBudget = millionths == 0 ? null : new Money(millionths) } : null),
+        new("cost-formula", "How the readings of costs value what was used.",
+            "lot (first in, first out unless you name another lot), fifo (whichever was taken) or average",
+            settings => settings.CostFormula.ShortName(),
+            (settings, value) => CostFormulas.ShortNames.Contains(value)
+                ? settings with { CostFormula = Enum.GetValues<CostFormula>().First(formula => formula.ShortName() == value) } : null),
         Whole("demand-days", "The length of the periods by which use is counted for reordering.", "a whole number of days", 1, 92,
             settings => settings.DemandDays, (settings, days) => settings with { DemandDays = days }),
     ];

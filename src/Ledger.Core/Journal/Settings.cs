@@ -1,3 +1,4 @@
+using Ledger.Core.Costing;
 using Ledger.Core.Film;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
@@ -52,6 +53,9 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
 
     /// <summary>What the user means to spend in a month; null when they have not said.</summary>
     public Money? MonthlyBudget { get; init; }
+
+    /// <summary>How the readings of costs value what was used.</summary>
+    public CostFormula CostFormula { get; init; } = CostFormula.SpecificLot;
 
     /// <summary>The settings with one of them changed, or null when the name or the value is not accepted.</summary>
     public Settings? With(string name, string value) => Setting.Named(name)?.Read(this, value);

@@ -52,7 +52,8 @@ internal static class BuyingNotices
     {
         foreach (var rise in holdings.Orders.PriceRises)
         {
-            var suggestion = readings.FirstOrDefault(reading => reading.Item.Code == rise.Item)?.Suggestion;
+            var reading = readings.FirstOrDefault(reading => reading.Item.Code == rise.Item);
+            var suggestion = reading?.Suggestion;
             var lastDay = rise.From.PlusDays(-1);
             yield return new(
                 NoticeKind.PriceRise, Period.DaysBetween(holdings.AsOf, lastDay) <= holdings.Settings.WarnDays ? Severity.Soon
@@ -61,7 +62,8 @@ internal static class BuyingNotices
                 suggestion is { PacksBeforeRise: > 0 }
                     ? $"{Packs(suggestion.PacksBeforeRise)} at the old price carry the present use through the year after"
                         + Saving(suggestion, holdings)
-                    : "at the present rate of use nothing is gained by buying ahead",
+                    : reading is { PerDay: > 0 } ? "at the present rate of use nothing is gained by buying ahead"
+                    : "too little was used so far to say what buying ahead would save",
                 suggestion is { PacksBeforeRise: > 0 } ? $"order {Packs(suggestion.PacksBeforeRise)} by {Dates.Text(lastDay)}"
                     : "nothing", lastDay);
         }

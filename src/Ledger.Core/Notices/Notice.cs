@@ -11,7 +11,11 @@ namespace Ledger.Core.Notices;
 /// <param name="Step">The one step that settles it.</param>
 /// <param name="By">The day it turns on, past or to come; null when there is none.</param>
 public sealed record Notice(
-    NoticeKind Kind, Severity Severity, string Subject, string Text, string Because, string Step, LocalDate? By);
+    NoticeKind Kind, Severity Severity, string Subject, string Text, string Because, string Step, LocalDate? By)
+{
+    /// <summary>What it is and why, in a sentence.</summary>
+    public string Sentence => $"{Text}: {Because}.";
+}
 
 /// <summary>What a notice is about.</summary>
 public enum NoticeKind

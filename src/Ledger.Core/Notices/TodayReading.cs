@@ -25,6 +25,10 @@ public static class TodayReading
             .ThenBy(notice => notice.Subject, StringComparer.OrdinalIgnoreCase),
     ];
 
+    /// <summary>The announced price rises only, with what buying before them would save.</summary>
+    public static IReadOnlyList<Notice> PriceRises(ILedger ledger, Holdings holdings) =>
+        holdings.Orders.PriceRises.Any() ? [.. BuyingNotices.PriceRises(holdings, ReorderReading.Of(ledger, holdings))] : [];
+
     private static IEnumerable<Notice> Containers(Holdings holdings)
     {
         foreach (var container in holdings.Containers)

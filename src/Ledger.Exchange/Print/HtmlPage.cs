@@ -62,6 +62,9 @@ public static class HtmlPage
             case Ticks ticks: List("ticks", ticks.Items, output); break;
             case PencilBoxes boxes: Write(boxes, output); break;
             case Blanks blanks: List("blanks", blanks.Items, output); break;
+            case ColumnChart chart: output.WriteLine(SvgCharts.Of(chart)); break;
+            case ShareChart chart: output.WriteLine(SvgCharts.Of(chart)); break;
+            case StepChart chart: output.WriteLine(SvgCharts.Of(chart)); break;
             case Labels labels: Write(labels, output); break;
             default: throw new ArgumentException($"no markup shows a {block.GetType().Name}", nameof(block));
         }
@@ -89,7 +92,7 @@ public static class HtmlPage
 
     private static void Write(Grid grid, TextWriter output)
     {
-        output.WriteLine("<table>");
+        output.WriteLine(grid.IsSums ? "<table class=\"sums\">" : "<table>");
         Row("th", grid.Titles);
         foreach (var row in grid.Rows)
             Row("td", row);

@@ -31,6 +31,15 @@ internal static class PageStyle
         .figure { text-align: right; font-variant-numeric: tabular-nums; white-space: nowrap; }
         .short { white-space: nowrap; }
         tr { break-inside: avoid; }
+        .sums th, .sums td { padding: 0.5mm 2mm; font-size: 10.5pt; }
+        svg { display: block; width: 100%; height: auto; margin: 2mm 0; break-inside: avoid; font: 12px system-ui, sans-serif; fill: #000;
+            print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+        svg text { paint-order: stroke; stroke: #fff; stroke-width: 3px; stroke-linejoin: round; }
+        svg .mid { text-anchor: middle; } svg .end { text-anchor: end; }
+        svg rect { stroke: #000; stroke-width: 0.8; }
+        .s0 { fill: #777; } .s1 { fill: #fff; } .s2 { fill: #ddd; } .s3 { fill: #000; }
+        .hatch { stroke: #000; stroke-width: 0.8; } .grid { stroke: #bbb; stroke-width: 0.6; }
+        .axis { stroke: #000; stroke-width: 1; } .step { stroke: #000; stroke-width: 1.8; }
         .boxes { display: grid; grid-template-columns: repeat(10, 10mm); gap: 2mm; margin: 3mm 0; }
         .boxes i { width: 10mm; height: 10mm; border: 1pt solid #000; font: 8pt system-ui, sans-serif; text-align: right; padding: 0.5mm; }
         .sheet { page: labels; display: grid; gap: 0; height: 250mm; break-after: page; }

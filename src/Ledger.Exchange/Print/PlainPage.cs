@@ -30,6 +30,9 @@ public static class PlainPage
         Ticks ticks => ticks.Items.SelectMany(item => Wrap(item, "[ ] ")),
         PencilBoxes boxes => Boxes(boxes.Count),
         Blanks blanks => blanks.Items.Select(item => $"{PrintedText.Plain(item)}: {new string('_', 24)}"),
+        ColumnChart chart => PlainCharts.Of(chart, Width),
+        ShareChart chart => PlainCharts.Of(chart, Width),
+        StepChart chart => PlainCharts.Of(chart, Width),
         Labels labels => labels.Items.SelectMany(Framed),
         _ => throw new ArgumentException($"no line shows a {block.GetType().Name}", nameof(block)),
     };
@@ -48,7 +51,8 @@ public static class PlainPage
     {
         var rows = grid.Rows.Prepend(grid.Titles).Select(row => row.Select(PrintedText.Plain).ToList()).ToList();
         var widths = Enumerable.Range(0, grid.Titles.Count).Select(i => rows.Max(row => row[i].Length)).ToList();
-        return rows.Select(row => string.Join("  ", row.Select((cell, i) => grid.IsFigure(i) ? cell.PadLeft(widths[i]) : cell.PadRight(widths[i]))));
+        return rows.Select(row => string.Join(
+            "  ", row.Select((cell, i) => grid.IsFigure(i) ? cell.PadLeft(widths[i]) : cell.PadRight(widths[i]))));
     }
 
     private static IEnumerable<string> Boxes(int count)

@@ -38,8 +38,14 @@ public sealed record Figure(string Value, string Label, string Beside = "");
 /// <param name="Rows">The rows.</param>
 public sealed record Grid(IReadOnlyList<string> Titles, IReadOnlyList<IReadOnlyList<string>> Rows) : PageBlock
 {
-    /// <summary>Whether a column holds nothing but figures, which stand below each other at its right edge.</summary>
-    public bool IsFigure(int column) => Rows.All(row => decimal.TryParse(
+    /// <summary>From which column on figures stand, some with words between them; a column of nothing but figures is found without it.</summary>
+    public int FiguresFrom { get; init; } = int.MaxValue;
+
+    /// <summary>Whether it is a table of sums, which is set closer than others.</summary>
+    public bool IsSums => FiguresFrom < Titles.Count;
+
+    /// <summary>Whether a column holds figures, which stand below each other at its right edge.</summary>
+    public bool IsFigure(int column) => column >= FiguresFrom || Rows.All(row => decimal.TryParse(
         row[column], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _));
 }
 

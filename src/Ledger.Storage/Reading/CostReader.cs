@@ -1,7 +1,6 @@
 using Dapper;
 using Ledger.Core.Costing;
 using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
 using Microsoft.Data.Sqlite;
 using NodaTime;
 
@@ -18,6 +17,11 @@ internal sealed class CostReader(SqliteConnection connection)
         var baths = Baths(period.From, period.To);
         var added = Added(period, baths.Keys);
         var outside = Outside(period);
+        List<StockLoss> losses =
+        [
+            .. outside.Where(row => row.Place != Supplier && (row.Value != 0 || row.Quantity != 0))
+                .Select(row => new StockLoss(Days.Read(row.Date), row.Item, Named.Kind(row.Kind), row.Quantity, new(row.Value))),
+        ];
         return new(
             from,
             to,
@@ -25,17 +29,13 @@ internal sealed class CostReader(SqliteConnection connection)
             Money.Zero - Net(Supplier, outside),
             OnHandAfter(to),
             Net(ThrownAway, outside),
-            FilmLost(outside),
+            FilmLoss.Of(losses),
             Net(LostOrGained, outside),
             [.. baths.Values.Select(row => ToUse(row, added))],
             Sessions(period, baths, added))
         {
             Prints = Prints(period, baths, added),
-            Losses =
-            [
-                .. outside.Where(row => row.Place != Supplier && (row.Value != 0 || row.Quantity != 0))
-                    .Select(row => new StockLoss(Days.Read(row.Date), row.Item, Named.Kind(row.Kind), row.Quantity, new(row.Value))),
-            ],
+            Losses = losses,
         };
     }
 
@@ -71,13 +71,6 @@ internal sealed class CostReader(SqliteConnection connection)
 
     private static Money Net(long place, List<OutsideRow> outside) => new(outside.Where(row => row.Place == place).Sum(row => row.Value));
 
-    private static IReadOnlyList<FilmLoss> FilmLost(List<OutsideRow> outside) =>
-    [
-        .. outside.Where(row => row.Kind == "film" && row.Place != Supplier).GroupBy(row => row.Item)
-            .Select(group => new FilmLoss(group.Key, group.Sum(row => row.Quantity), new(group.Sum(row => row.Value))))
-            .Where(loss => loss.Sheets != 0 || loss.Cost != Money.Zero).OrderBy(loss => loss.Item, StringComparer.OrdinalIgnoreCase),
-    ];
-
     private Dictionary<long, BathRow> Baths(string from, string to) => connection.Query<BathRow>(
         """
         SELECT b.place_id AS PlaceId, p.code AS Code, b.working_volume AS WorkingVolume,
@@ -101,7 +94,7 @@ internal sealed class CostReader(SqliteConnection connection)
     /// <summary>What top-ups brought to each bath, up to the end of the period.</summary>
     private ILookup<long, AddedRow> Added((string From, string To) period, IEnumerable<long> baths) => connection.Query<AddedRow>(
         """
-        SELECT t.place_id AS PlaceId, sum(m.value) AS Value, e.date >= @From AS IsNew,
+        SELECT t.place_id AS PlaceId, e.id AS Entry, sum(m.value) AS Value, e.date >= @From AS IsNew,
             coalesce((SELECT sum(w.weighted) FROM bath_work w JOIN standing_entry we ON we.id = w.entry_id
                 WHERE w.place_id = t.place_id AND w.is_first = 1 AND (we.date, we.id) < (e.date, e.id)), 0) AS Worked
         FROM json_each(@baths) j JOIN bath_top_up t ON t.place_id = j.value JOIN standing_entry e ON e.id = t.entry_id
@@ -115,26 +108,32 @@ internal sealed class CostReader(SqliteConnection connection)
         row.EndedOn is not null)
     {
         EndedOn = Days.ReadOptional(row.EndedOn),
-        AddedSince = new(added[row.PlaceId].Where(top => top.IsNew == 1).Sum(top => top.Value)),
     };
 
     private static BathShare ToShare(BathRow row, ILookup<long, AddedRow> added) => new(
         row.Code, new(row.Value), Area.FromHundredths(Share.Of(row.CapacityPerLitre, row.WorkingVolume, 1_000_000)))
     {
-        TopUps = [.. added[row.PlaceId].Select(top => new AddedValue(new(top.Value), Area.FromHundredths(top.Worked)))],
+        Place = new(row.PlaceId),
+        TopUps =
+        [
+            .. added[row.PlaceId].Select(top => new AddedValue(new(top.Value), Area.FromHundredths(top.Worked))
+            {
+                Entry = top.Entry, IsNew = top.IsNew == 1,
+            }),
+        ],
     };
 
     private IReadOnlyList<SessionUse> Sessions(
         (string From, string To) period, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added)
     {
         var used = Used(period);
-        var lines = Lines(period);
+        var lines = new FilmUseReader(connection).Read(period);
         var work = Work(period, baths.Keys);
         return
         [
             .. connection.Query<SessionRow>(
                 """
-                SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, s.bath_id AS Bath
+                SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date
                 FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.id
                 """,
                 new { period.From, period.To })
@@ -148,24 +147,15 @@ internal sealed class CostReader(SqliteConnection connection)
         ILookup<long, AddedRow> added)
     {
         Money Sum(string use) => new(used[row.Number].Where(part => part.Purpose == use).Sum(part => part.Value));
-        var done = work[row.Number].FirstOrDefault(part => part.PlaceId == row.Bath);
         return new(
-            row.Session,
-            Days.Read(row.Date),
-            Sum("developer"),
-            Sum("chemistry"),
-            Sum("supplies"),
-            done is null ? null : ToShare(baths[done.PlaceId], added),
-            Area.FromHundredths(done is null ? 0 : done.After - done.Weighted),
-            Area.FromHundredths(done?.After ?? 0),
-            [.. lines[row.Number]])
+            row.Session, Days.Read(row.Date), Sum("developer"), Sum("chemistry"), Sum("supplies"),
+            Parts(work[row.Number], baths, added), [.. lines[row.Number]])
         {
-            OtherBathsUsedUp = new(
-                work[row.Number].Where(part => part.PlaceId != row.Bath).Sum(part => UsedUp(part, baths, added).Millionths)),
+            Entry = row.Number,
         };
     }
 
-    /// <summary>What print sessions used: what they took from the shelf, and the part of the baths that their area used up.</summary>
+    /// <summary>What print sessions took from the shelf, and the baths that they went through.</summary>
     private List<PrintUse> Prints((string From, string To) period, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added)
     {
         var printed = connection.Query<PrintRow>(
@@ -181,15 +171,15 @@ internal sealed class CostReader(SqliteConnection connection)
         return
         [
             .. printed.Select(row => new PrintUse(
-                row.Session, Days.Read(row.Date), new(row.Value + work[row.Number].Sum(part => UsedUp(part, baths, added).Millionths)))),
+                row.Number, row.Session, Days.Read(row.Date), new(row.Value), Parts(work[row.Number], baths, added))),
         ];
     }
 
-    private static Money UsedUp(WorkRow part, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added)
-    {
-        var share = ToShare(baths[part.PlaceId], added);
-        return share.UsedUpBy(Area.FromHundredths(part.After)) - share.UsedUpBy(Area.FromHundredths(part.After - part.Weighted));
-    }
+    private static List<BathPart> Parts(IEnumerable<WorkRow> work, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added) =>
+    [
+        .. work.Select(part => new BathPart(
+            ToShare(baths[part.PlaceId], added), Area.FromHundredths(part.After - part.Weighted), Area.FromHundredths(part.After))),
+    ];
 
     private ILookup<long, UsedRow> Used((string From, string To) period) => connection.Query<UsedRow>(
         """
@@ -200,44 +190,6 @@ internal sealed class CostReader(SqliteConnection connection)
         WHERE e.date BETWEEN @From AND @To GROUP BY e.id, Purpose
         """,
         new { period.From, period.To }).ToLookup(row => row.Number);
-
-    private ILookup<long, FilmUse> Lines((string From, string To) period)
-    {
-        var keepers = Keepers(period);
-        return connection.Query<LineRow>(
-            """
-            SELECT s.entry_id AS Number, i.code AS Item, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost, s.fate AS Fate,
-                sum(s.sheets) OVER (PARTITION BY s.entry_id ORDER BY s.number) AS Last
-            FROM standing_entry e CROSS JOIN session_sheets s ON s.entry_id = e.id CROSS JOIN lot l ON l.id = s.lot_id
-                CROSS JOIN item i ON i.id = l.item_id
-            WHERE e.date BETWEEN @From AND @To ORDER BY s.entry_id, s.number
-            """,
-            new { period.From, period.To })
-            .SelectMany(row => FilmOf(row, keepers), (row, film) => (row.Number, Film: film))
-            .ToLookup(line => line.Number, line => line.Film);
-    }
-
-    /// <summary>A line, or its sheets one by one when some of them were named keepers later.</summary>
-    private static IEnumerable<FilmUse> FilmOf(LineRow row, HashSet<(long Session, long Position)> keepers)
-    {
-        var fate = Named.Fate(row.Fate);
-        var first = row.Last - row.Sheets + 1;
-        if (keepers.Count == 0 || !Enumerable.Range(0, (int)row.Sheets).Any(i => keepers.Contains((row.Number, first + i))))
-            return [new FilmUse(row.Item, row.Sheets, Area.FromHundredths(row.Area), new(row.Cost), fate)];
-        return Share.Split(row.Cost, new long[row.Sheets]).Select((cost, i) => new FilmUse(
-            row.Item, 1, Area.FromHundredths(row.Area / row.Sheets), new(cost),
-            keepers.Contains((row.Number, first + i)) ? Fate.Keeper : fate));
-    }
-
-    /// <summary>The sheets, by their position in a session, that were named keepers by the end of the period.</summary>
-    private HashSet<(long Session, long Position)> Keepers((string From, string To) period) => connection.Query<KeeperRow>(
-        """
-        SELECT f.entry_id AS Session, f.position AS Position
-        FROM standing_entry e CROSS JOIN sheet_fate f ON f.entry_id = e.id CROSS JOIN keeper k ON k.sheet_id = f.sheet_id
-        CROSS JOIN standing_entry named ON named.id = k.entry_id
-        WHERE named.date <= @To AND e.date BETWEEN @From AND @To
-        """,
-        new { period.From, period.To }).Select(row => (row.Session, row.Position)).ToHashSet();
 
     /// <summary>The work of each session on its bath, with all that the bath had taken by then.</summary>
     private ILookup<long, WorkRow> Work((string From, string To) period, IEnumerable<long> baths) => connection.Query<WorkRow>(
@@ -259,17 +211,13 @@ internal sealed class CostReader(SqliteConnection connection)
         long PlaceId, string Code, long WorkingVolume, long CapacityPerLitre, long WasMixedBefore, string? EndedOn, long Value,
         long WorkedBefore, long WorkedAfter);
 
-    internal sealed record AddedRow(long PlaceId, long Value, long IsNew, long Worked);
+    internal sealed record AddedRow(long PlaceId, long Entry, long Value, long IsNew, long Worked);
 
-    internal sealed record SessionRow(long Number, string Session, string Date, long? Bath);
+    internal sealed record SessionRow(long Number, string Session, string Date);
 
     internal sealed record PrintRow(long Number, string Session, string Date, long Value);
 
     internal sealed record UsedRow(long Number, long Value, string Purpose);
-
-    internal sealed record LineRow(long Number, string Item, long Sheets, long Area, long Cost, string Fate, long Last);
-
-    internal sealed record KeeperRow(long Session, long Position);
 
     internal sealed record WorkRow(long Number, long PlaceId, long Weighted, long After);
 }

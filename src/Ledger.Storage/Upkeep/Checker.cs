@@ -12,6 +12,7 @@ namespace Ledger.Storage.Upkeep;
 internal sealed class Checker(SqliteConnection connection)
 {
     private const int MostProblems = 50;
+    private static readonly LocalDate FirstOfAll = new(1900, 1, 1);
 
     public CheckReport Run(LocalDate today, IProgress<double>? progress, CancellationToken cancel)
     {
@@ -152,8 +153,8 @@ internal sealed class Checker(SqliteConnection connection)
         .Select(row => $"the stock's value in {row.Month} is off its movements by {new Money(row.Change)}");
 
     /// <summary>
-    /// Every year for itself and all of them together: opening + bought = used + waste + on hand, and no year opens with anything else than
-    /// the one before it left.
+    /// Every year for itself and all of them together, by every cost formula: opening + bought = used + waste + on hand, and no year opens
+    /// with anything else than the one before it left.
     /// </summary>
     private IEnumerable<string> Costs(LocalDate today)
     {
@@ -170,9 +171,14 @@ internal sealed class Checker(SqliteConnection connection)
             left = costs.Closing;
         }
 
-        var all = new CostReading(reader.Read(new(1900, 1, 1), today));
-        if (!all.Reconciles)
-            yield return Unequal("all years", all);
+        var all = reader.Read(FirstOfAll, today);
+        var moves = new PriceReader(connection).StockMoves(today);
+        foreach (var formula in Enum.GetValues<CostFormula>())
+        {
+            var costs = new CostReading(formula == CostFormula.SpecificLot ? all : Recosting.Of(all, new(moves, formula, FirstOfAll)));
+            if (!costs.Reconciles)
+                yield return Unequal($"all years by {formula.Name()}", costs);
+        }
     }
 
     private static string Unequal(string period, CostReading costs) =>

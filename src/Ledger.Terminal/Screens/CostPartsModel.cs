@@ -9,7 +9,8 @@ namespace Ledger.Terminal.Screens;
 /// <summary>The costs of a period, divided: the parts add up to all that was used.</summary>
 /// <param name="ledger">The ledger.</param>
 /// <param name="period">The period.</param>
-internal sealed class CostPartsModel(ILedger ledger, CostPeriod period) : TableModel(ledger)
+/// <param name="formula">How what was used is costed.</param>
+internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostFormula formula) : TableModel(ledger)
 {
     private static readonly CostGrouping[] Order = [CostGrouping.Month, CostGrouping.Session, CostGrouping.Year, CostGrouping.Film];
     private Settings _settings = Settings.Default;
@@ -26,6 +27,7 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period) : TableM
     public override IReadOnlyList<string> Purpose =>
     [
         "What a period cost, by month, session, year or film. The parts add up to all that was used.",
+        "By month and year it says why a negative cost more or less than before.",
         "What was thrown away, and what was poured out with baths, stands in its month; by session and film it has a line of its own.",
     ];
 
@@ -51,7 +53,7 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period) : TableM
     public override void Refresh()
     {
         _settings = Ledger.HoldingsOn(Today).Settings;
-        _slices = CostSlices.Of(new(Ledger.Costs(period.From, period.To)), Order[_grouping]);
+        _slices = CostSlices.Of(new(Ledger.Costs(period.From, period.To, formula)), Order[_grouping]);
     }
 
     /// <inheritdoc/>
@@ -83,18 +85,35 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period) : TableM
         Bar[] shares =
         [
             Share("negatives", slice.Film), Share("chemistry", slice.Chemistry), Share("supplies", slice.Supplies),
-            .. slice.Printing == Money.Zero ? Array.Empty<Bar>() : [Share("printing", slice.Printing)],
+            .. slice.Prints == Money.Zero ? Array.Empty<Bar>() : [Share("prints", slice.Prints)],
             Share("waste", slice.Waste),
         ];
         Bar[] all = [.. _slices.Select(part => new Bar(part.Name, part.Used.Amount, part.Used.Rounded()))];
         return
         [
             new($"{slice.Name}: {slice.Used.Text(_settings)}", width => BarChart.Of(shares, width)),
+            .. Negative(slice, row),
             new("All parts", width => BarChart.Of(all, width)),
         ];
 
         Bar Share(string label, Money part) =>
             new(label, part.Amount, $"{part.Rounded()} {(slice.Percent(part) is { } percent ? Scaled.ToText(percent, 1) : "-")} %");
+    }
+
+    /// <summary>What a negative cost by its parts, and why more or less than before where the parts follow each other in time.</summary>
+    private IEnumerable<Block> Negative(CostSlice slice, int row)
+    {
+        if (NegativeParts.Of(slice.PerSheet) is not { } parts)
+            yield break;
+        Bar[] bars = [.. NegativeParts.Names.Zip(parts.All, (name, part) => new Bar(name, part.Amount, part.Rounded()))];
+        var change = Order[_grouping] is CostGrouping.Month or CostGrouping.Year ? CostChange.Of(_slices, row) : null;
+        yield return new($"A negative: {parts.Total.Text(_settings)}", width =>
+        [
+            .. BarChart.Of(bars, width),
+            .. Paragraph.Of(
+                $"{Words.Count(slice.PerSheet.SheetsUsed, "sheet")} used for {Words.Count(slice.PerSheet.Negatives, "good negative")}.", width),
+            .. change is null ? [] : Paragraph.Of(change.Sentence, width),
+        ]);
     }
 
     private Redrawn Turn()

@@ -2,6 +2,7 @@ using System.Globalization;
 using Ledger.Core.Costing;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
+using Ledger.Core.Notices;
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Tables;
 
@@ -15,26 +16,31 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
     private const string AddsUp = "Everything adds up, to the last millionth.";
     private const string DoesNot = "This does not add up; run `trayledger check`.";
     private Settings _settings = Settings.Default;
+    private CostFormula? _chosen;
     private CostReading? _reading;
     private IReadOnlyList<FilmCost> _films = [];
     private IReadOnlyList<CostSlice> _months = [];
-    private IReadOnlyList<LotPrice> _prices = [];
+    private IReadOnlyList<string> _ahead = [];
     private int _period;
 
     /// <inheritdoc/>
     public override string Name => "Costs";
 
     /// <inheritdoc/>
-    public override string Title => $"Costs of {Period.Name}";
+    public override string Title => Formula == CostFormula.SpecificLot ? $"Costs of {Period.Name}" : $"Costs of {Period.Name} by {Formula.Name()}";
 
     /// <summary>The period that is shown.</summary>
     public CostPeriod Period => CostPeriod.On(Today)[_period];
+
+    private CostFormula Formula => _chosen ?? _settings.CostFormula;
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "What the work of a period cost, by film: per sheet used, per good negative, per keeper, with its share of chemistry and supplies.",
         "Beside it, where the money is: in negatives, chemistry, supplies and waste, on the shelf and in the baths. It always adds up.",
+        "Below: a negative month by month, the prices, what another session would cost, your budget, and what buying before a rise saves.",
+        $"What was used is costed {Formula.Basis()}. The setting cost-formula says which formula comes first.",
     ];
 
     /// <inheritdoc/>
@@ -56,16 +62,20 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
         [
             ScreenKey.Letter('P', "Period", $"shows another period: {Periods}", _ => Turn()),
             ScreenKey.Letter(
-                'B', "By", "shows the period by month, session, year or film", _ => new Into(new CostPartsModel(Ledger, Period))),
+                'B', "By", "shows the period by month, session, year or film", _ => new Into(new CostPartsModel(Ledger, Period, Formula))),
+            ScreenKey.Letter(
+                'F', "Formula", "costs what was used by the lot it was taken from, first in first out, or the moving average", _ => Change()),
         ];
 
     /// <inheritdoc/>
     public override void Refresh()
     {
-        _settings = Ledger.HoldingsOn(Today).Settings;
-        _reading = new(Ledger.Costs(Period.From, Period.To));
-        _months = CostSlices.Of(_reading, CostGrouping.Month);
-        _prices = Ledger.Prices(Today);
+        var holdings = Ledger.HoldingsOn(Today);
+        _settings = holdings.Settings;
+        _reading = new(Ledger.Costs(Period.From, Period.To, Formula));
+        var year = AtLeastAYear();
+        _months = CostSlices.Of(year, CostGrouping.Month);
+        _ahead = [.. Ahead(holdings, year)];
         var films = _reading.ByFilm.ToList();
         _films = films.Count == 0 ? [] : [_reading.AllFilms with { Item = All }, .. films];
     }
@@ -92,7 +102,7 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) =>
-        row < 0 ? [Money] : [Film(_films[row]), Money, .. Months, .. Prices(_films[row])];
+        row < 0 ? [Money, .. Coming] : [Film(_films[row]), Money, .. Months, .. Coming, .. PriceBlocks.Of(Ledger.PricesOf(IdOf(row), Today))];
 
     private string Periods => string.Join(", ", CostPeriod.On(Today).Select(period => period.Name));
 
@@ -101,6 +111,32 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
         _period = (_period + 1) % CostPeriod.On(Today).Count;
         Refresh();
         return new Redrawn();
+    }
+
+    private Redrawn Change()
+    {
+        _chosen = (CostFormula)(((int)Formula + 1) % CostFormulas.Names.Count);
+        Refresh();
+        return new Redrawn();
+    }
+
+    /// <summary>A month is held against the months before it, and a rate of use is of a year, whatever the period.</summary>
+    private CostReading AtLeastAYear()
+    {
+        var aYearBefore = Period.To.PlusYears(-1).PlusDays(1);
+        return Period.From <= aYearBefore ? _reading! : new(Ledger.Costs(aYearBefore, Period.To, Formula));
+    }
+
+    private IEnumerable<Block> Coming => _ahead.Count == 0 ? [] : [Block.Of("What is coming", _ahead)];
+
+    private IEnumerable<string> Ahead(Holdings holdings, CostReading reading)
+    {
+        if (NextSession.Of(Ledger, holdings) is { } next)
+            yield return next.Sentence;
+        if (_settings.MonthlyBudget is { } monthly && BudgetReading.Of(reading, monthly) is { } budget)
+            yield return budget.Sentence;
+        foreach (var rise in TodayReading.PriceRises(Ledger, holdings))
+            yield return rise.Sentence;
     }
 
     private Block Film(FilmCost film)
@@ -125,7 +161,7 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
             Bar[] parts =
             [
                 Bar("negatives", reading.Film), Bar("chemistry", reading.Chemistry), Bar("supplies", reading.Supplies),
-                .. reading.Facts.Prints.Count > 0 ? [Bar("printing", reading.Printing)] : Array.Empty<Bar>(),
+                .. reading.Prints == Core.Measures.Money.Zero ? Array.Empty<Bar>() : [Bar("prints", reading.Prints)],
                 Bar("waste", reading.Waste), Bar("on the shelf", reading.OnHand), Bar("in the baths", reading.StillInBaths),
             ];
             return new($"Where the {reading.Spent.Text(_settings)} are", width =>
@@ -137,7 +173,7 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
                 .. Paragraph.Of(
                     $"{reading.Opening.Rounded()} + {reading.Facts.Bought.Rounded()} = {(reading.Used - reading.Waste).Rounded()} used "
                     + $"+ {reading.Waste.Rounded()} waste + {reading.Closing.Rounded()} on hand.", width),
-                .. Budget(reading).SelectMany(sentence => Paragraph.Of(sentence, width)),
+                .. reading.Waste == Core.Measures.Money.Zero ? [] : Paragraph.Of($"The waste: {reading.WasteText}.", width),
             ]);
         }
     }
@@ -154,27 +190,12 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
                     $"{month.PerSheet.PerNegative.Value.Rounded()} ({month.PerSheet.Negatives})")),
             ];
             if (bars.Length > 1)
-                yield return new("A negative, by month (how many)", width => BarChart.Of(bars, width));
+                yield return new("A negative, by month (how many)", width =>
+                [
+                    .. BarChart.Of(bars, width),
+                    .. CostChange.Latest(_months) is { } change ? Paragraph.Of(change.Sentence, width) : [],
+                ]);
         }
-    }
-
-    /// <summary>What a sheet of the film cost on the shelf, delivery by delivery.</summary>
-    private IEnumerable<Block> Prices(FilmCost film)
-    {
-        Bar[] bars =
-        [
-            .. _prices.Where(price => price.Item.Equals(film.Item, StringComparison.OrdinalIgnoreCase)).Select(price => new Bar(
-                Dates.Text(price.Date), price.PerUnit.Amount, price.PerUnit.Rounded())),
-        ];
-        if (bars.Length > 0)
-            yield return new($"{film.Item} on the shelf, each", width => BarChart.Of(bars, width));
-    }
-
-    private IEnumerable<string> Budget(CostReading reading)
-    {
-        if (_settings.MonthlyBudget is { } monthly && BudgetReading.Of(reading, monthly) is { } budget)
-            yield return $"{budget.UsedPerMonth.Text(_settings)} used in a month, over {budget.Days} days; "
-                + $"{monthly.Text(_settings)} is what you mean to spend.";
     }
 
     private static Bar Bar(string label, Money money) => new(label, money.Amount, money.Rounded());

@@ -87,6 +87,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
     [
         ShelfBlocks.Facts(_items[row], _reserved.TryGetValue(IdOf(row), out var reserved) ? reserved : null, _holdings),
+        .. PriceBlocks.Of(Ledger.PricesOf(IdOf(row), Today)),
         ShelfBlocks.History(Ledger.MovesOf(IdOf(row), Today, MovesRead), _items[row].Item, _holdings),
     ];
 

@@ -118,6 +118,16 @@ public sealed class CostReadingTests
     }
 
     [Fact]
+    public void A_period_that_begins_with_stock_is_measured_whole_and_its_last_month_is_told()
+    {
+        var whole = new CostReading(_reading.Facts with { OnHandBefore = Money.Of(1), From = _reading.Facts.To.PlusDays(-59) });
+        var budget = BudgetReading.Of(whole, Money.Of(100))!;
+        Assert.Equal(60, budget.Days);
+        Assert.Equal(_reading.Used, budget.LastMonth!.Used);
+        Assert.Contains($"{_reading.Used.Rounded()} of the 100.00 are used so far", budget.Sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_next_session_costs_the_lots_that_are_reached_for()
     {
         var ledger = Shelves.WithBath();

@@ -56,6 +56,24 @@ public sealed class RevaluationTests
             [("powder", -10, 30), ("stock", 10, 5)], reading.Items.Select(item => (item.Item, item.Mixed.Amount, item.OnHand.Amount)));
     }
 
+    /// <summary>An entry dated before what it used had come takes it at what was posted; nothing is lost, and nothing breaks.</summary>
+    [Theory]
+    [InlineData(CostFormula.SpecificLot)]
+    [InlineData(CostFormula.FirstInFirstOut)]
+    [InlineData(CostFormula.MovingAverage)]
+    public void What_was_used_before_it_came_is_made_good_when_it_comes(CostFormula formula)
+    {
+        StockMove[] moves =
+        [
+            Move(1, 1, "pan100", 1, 5, 50, Places.Supplier), Move(2, 2, "pan100", 1, -8, 90, Places.FiledNegatives),
+            Move(3, 3, "pan100", 1, 2, 20, Places.LostOrGained), Move(4, 4, "pan100", 1, 10, 110, Places.Supplier),
+            Move(5, 5, "pan100", 1, -9, 95, Places.FiledNegatives),
+        ];
+        var reading = new Revaluation(moves, formula, Period);
+        Assert.True(reading.Reconciles);
+        Assert.Equal(0, Assert.Single(reading.Items).OnHand.Millionths);
+    }
+
     [Fact]
     public void Every_item_reconciles_by_every_formula() => Steps.Sample(steps =>
     {

@@ -27,8 +27,7 @@ public sealed class SheetCostTests
             Developer = new(costs[0]),
             OtherChemistry = new(costs[1]),
             Supplies = new(costs[2]),
-            Bath = new("F1", new(costs[3]), Area.FromSquareInches(3000)),
-            BathWorkAfter = Area.FromSquareInches(640),
+            Baths = [new(new("F1", new(costs[3]), Area.FromSquareInches(3000)), Area.Zero, Area.FromSquareInches(640))],
         };
         var sheets = SheetCost.Of(session).ToList();
         Assert.Equal(lines.Sum(line => line.Sheets), sheets.Count);
@@ -68,7 +67,7 @@ public sealed class SheetCostTests
         (sheets, format, cost) => new FilmUse(format.Code, sheets, format.Area * sheets, new(cost), Fate.Negative)).Array[1, 5];
 
     private static SessionUse Session(params FilmUse[] lines) =>
-        new("S7", Some.Today, Money.Of(1.05m), Money.Zero, Money.Of(0.30m), null, Area.Zero, Area.Zero, lines);
+        new("S7", Some.Today, Money.Of(1.05m), Money.Zero, Money.Of(0.30m), [], lines);
 
     private static Money Sum(IEnumerable<Money> amounts) => amounts.Aggregate(Money.Zero, (sum, amount) => sum + amount);
 }

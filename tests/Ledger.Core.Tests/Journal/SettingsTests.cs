@@ -45,6 +45,10 @@ public sealed class SettingsTests
         slide-convention         |  | no
         monthly-budget           | 37.50 | yes
         monthly-budget           | -1 | no
+        cost-formula             | lot | yes
+        cost-formula             | fifo | yes
+        cost-formula             | average | yes
+        cost-formula             | lifo | no
         negative-pattern         | YYYY-### | yes
         negative-pattern         | YYYY | no
         spent-multiple           | 2 | yes

@@ -25,6 +25,20 @@ public sealed class ShareTests
         }
     });
 
+    /// <summary>The definition: each part is the floor of its quota or one more, and no part with one more had the smaller remainder.</summary>
+    [Fact]
+    public void What_the_floors_leave_goes_to_the_largest_remainders() => Gen.Select(Amount, Weights).Sample((total, weights) =>
+    {
+        var parts = Share.Split(total, weights);
+        var sum = weights.Aggregate(Int128.Zero, (so, weight) => so + weight);
+        var quotas = weights.Select(weight => sum == 0 ? Int128.DivRem(total, weights.Length) : Int128.DivRem((Int128)total * weight, sum)).ToList();
+        Assert.All(parts.Zip(quotas), pair => Assert.True(pair.First == pair.Second.Quotient || pair.First == pair.Second.Quotient + 1));
+        for (var i = 0; i < parts.Length; i++)
+            for (var j = 0; j < parts.Length; j++)
+                if (parts[i] > quotas[i].Quotient && parts[j] == quotas[j].Quotient)
+                    Assert.True(quotas[i].Remainder > quotas[j].Remainder || (quotas[i].Remainder == quotas[j].Remainder && i < j));
+    });
+
     [Fact]
     public void A_larger_weight_never_gets_less() => Gen.Select(Amount, Weights).Sample((total, weights) =>
     {

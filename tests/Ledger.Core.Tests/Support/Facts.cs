@@ -72,9 +72,7 @@ internal static class Facts
                     UsedUp(item => item.Role == ItemRole.Developer),
                     UsedUp(item => item.Kind == ItemKind.Chemical && item.Role != ItemRole.Developer),
                     UsedUp(item => item.Kind == ItemKind.Supply),
-                    bath?.Share,
-                    before,
-                    bath?.Worked ?? Area.Zero,
+                    bath is null ? [] : [new(bath.Share, before, bath.Worked)],
                     [.. posting.Facts.OfType<SheetsDeveloped>().Select(sheets => new FilmUse(
                         items[sheets.Lot].Code, sheets.Sheets, sheets.Area, sheets.Cost, sheets.Fate))]);
 

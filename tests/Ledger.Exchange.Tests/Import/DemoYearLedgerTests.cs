@@ -199,6 +199,43 @@ public sealed class DemoYearLedgerTests : IDisposable
         Assert.Equal(93.17m, poured + baths);
     }
 
+    /// <summary>
+    /// The demo year's own sums spread all that was drawn, 93.17, evenly over its 120 units of 80 sq in: 7.59 for each of 96 developed sheets
+    /// of pan100, 8.10 for each of 90 negatives, 23.51 for each of 31 keepers.
+    /// </summary>
+    [Fact]
+    public void SpreadEvenlyTheDrawnChemistryGivesTheFiguresOfTheDemoYear()
+    {
+        var facts = _ledger.Costs(FirstDay, DemoYear.LastDay);
+        var costs = new CostReading(facts);
+        var drawn = facts.Sessions.Sum(session => (session.Developer + session.OtherChemistry + session.Supplies).Amount)
+            + facts.Baths.Sum(bath => bath.Share.Value.Amount);
+        var units = facts.Sessions.SelectMany(session => session.Lines).Sum(line => line.Area.SquareInches) / 80;
+        var developed = costs.Sheets.Count(sheet => sheet.Item == "pan100");
+        var pan = costs.Of("pan100").Film.Amount + drawn / units * developed;
+        Assert.Equal((120m, 96), (units, developed));
+        Assert.Equal((7.59m, 8.10m, 23.51m), (Math.Round(pan / 96, 2), Math.Round(pan / 90, 2), Math.Round(pan / 31, 2)));
+    }
+
+    /// <summary>The ledger charges a bath by the area against its capacity; what it did not charge is still in the baths or was poured out.</summary>
+    [Fact]
+    public void TheDrawnChemistryIsChargedPouredOutUnusedOrStillInTheBaths()
+    {
+        var costs = new CostReading(_ledger.Costs(FirstDay, DemoYear.LastDay));
+        Assert.Equal(93.17m, (costs.Chemistry + costs.Supplies + costs.NeverUsedInBaths + costs.StillInBaths).Amount);
+        Assert.True(costs.NeverUsedInBaths > Core.Measures.Money.Zero && costs.StillInBaths > Core.Measures.Money.Zero);
+    }
+
+    /// <summary>Pan100 was reached for first in, first out, so that both formulas agree; of ortho25 new film was taken before the old.</summary>
+    [Fact]
+    public void FirstInFirstOutPan100CostsTheSame654_40()
+    {
+        var costs = new CostReading(_ledger.Costs(FirstDay, DemoYear.LastDay, CostFormula.FirstInFirstOut));
+        Assert.Equal(654.40m, costs.Of("pan100").Film.Amount);
+        Assert.Equal(67.20m, costs.Of("ortho25").Film.Amount);
+        Assert.True(costs.Reconciles);
+    }
+
     [Fact]
     public void EveryMillionthOfTheYearIsAccountedFor()
     {

@@ -37,7 +37,7 @@ public sealed class PaperAndProcessTests : IDisposable
         Assert.Equal(Area.Zero, Now.Bath("F1")!.Worked);
         Assert.Equal(RefusalKind.AlreadyThere, _file.Refuse(Prints()).Kind);
         EveryPeriodReconciles();
-        Assert.True(_file.Ledger.Costs(Some.Day(1, 1), Some.Day(12, 31)).Printing > Money.Of(42));
+        Assert.True(new CostReading(_file.Ledger.Costs(Some.Day(1, 1), Some.Day(12, 31))).Prints > Money.Of(42));
         _file.Accept(new Discard { Key = Some.Key(), Date = Some.Day(5, 1), What = "P1", Reason = "spent" });
         EveryPeriodReconciles();
         Assert.Equal(

@@ -1,5 +1,6 @@
 using CsCheck;
 using Ledger.Core.Costing;
+using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
@@ -107,6 +108,53 @@ public sealed class ReconcilingTests : IDisposable
         Assert.NotEqual(byLot.Items[0].Used, average.Items[0].Used);
     }
 
+    /// <summary>
+    /// 50 sheets at 6.50, then 25 at 8; 60 developed in March and 5 thrown away in May. First in, first out: 50 × 6.50 + 10 × 8 and 5 × 8. The
+    /// average of 75 is 525 / 75 = 7.
+    /// </summary>
+    [Theory]
+    [InlineData(CostFormula.SpecificLot, 405, 40)]
+    [InlineData(CostFormula.FirstInFirstOut, 405, 40)]
+    [InlineData(CostFormula.MovingAverage, 420, 35)]
+    public void TheFormulaIsThatOfEveryFigure(CostFormula formula, decimal film, decimal thrownAway)
+    {
+        _file.Accept(Some.Receipt("pan", 1, 200, month: 2));
+        _file.Accept(Some.Session("S01", 60, month: 3));
+        _file.Accept(new Discard { Key = Some.Key(), Date = Some.Day(5, 5), What = "pan", Quantity = new(5, Unit.Sheet), Reason = "fogged" });
+        var costs = new CostReading(_file.Ledger.Costs(Some.Day(1, 1), Some.Day(12, 31), formula));
+        Assert.Equal((film, thrownAway), (costs.Film.Amount, costs.Facts.ThrownAway.Amount));
+        Assert.Equal(film + thrownAway, costs.Of("pan").Film.Amount);
+        Assert.Equal(525m - film - thrownAway, costs.OnHand.Amount - new CostReading(_file.Ledger.Costs(
+            Some.Day(1, 1), Some.Day(12, 31))).OnHand.Amount + 80m);
+        Assert.Equal(film, costs.Sheets.Sum(sheet => sheet.Film.Amount));
+    }
+
+    /// <summary>Costed anew by lot, a period is what the ledger posted: nothing is forgotten on the way.</summary>
+    [Fact]
+    public void ByLotTheFactsAreCostedAnewToWhatWasPosted()
+    {
+        _file.Accept(Some.Receipt("pan", 1, 199.99m, month: 2));
+        _file.Accept(Some.Session("S01", 55, month: 3));
+        _file.Accept(Some.Session("S02", 3, Fate.Reject, month: 4));
+        _file.Accept(new StockCount
+        {
+            Key = Some.Key(), Date = Some.Day(7, 7), What = "syrup", Found = Quantity.Of(903.337m, Unit.Millilitre), Reason = "dregs",
+        });
+        _file.Accept(new Discard { Key = Some.Key(), Date = Some.Day(8, 8), What = "F1", Reason = "spent" });
+        var (from, to) = (Some.Day(1, 1), Some.Day(12, 31));
+        var posted = new CostReading(_file.Ledger.Costs(from, to));
+        var anew = new CostReading(Recosting.Of(posted.Facts, new(_file.Ledger.StockMoves(to), CostFormula.SpecificLot, from)));
+        Assert.Equal(Figures(posted), Figures(anew));
+        Assert.Equal(posted.Sheets, anew.Sheets);
+        Assert.Equal(posted.Facts.Losses.OrderBy(loss => loss.Date), anew.Facts.Losses.OrderBy(loss => loss.Date));
+
+        static Money[] Figures(CostReading costs) =>
+        [
+            costs.Opening, costs.Facts.Bought, costs.Film, costs.Chemistry, costs.Supplies, costs.Waste, costs.NeverUsedInBaths, costs.OnHand,
+            costs.StillInBaths,
+        ];
+    }
+
     [Fact]
     public void AChangedMonthIsNoticed()
     {
@@ -162,19 +210,24 @@ public sealed class ReconcilingTests : IDisposable
     /// <summary>Entries on random days may draw before a count found it; that is another matter than their cost.</summary>
     private static void EveryMonthReconciles(LedgerFile ledger, bool isInOrder = true)
     {
+        foreach (var formula in Enum.GetValues<CostFormula>())
+            EveryMonthReconciles(ledger, formula);
+        Assert.DoesNotContain(
+            ledger.Check(null, default).Problems,
+            problem => isInOrder || !problem.EndsWith("an entry is dated too early", StringComparison.Ordinal));
+    }
+
+    private static void EveryMonthReconciles(LedgerFile ledger, CostFormula formula)
+    {
         var left = Money.Zero;
         for (var month = new LocalDate(2025, 1, 1); month <= ledger.Today; month = month.PlusMonths(1))
         {
-            var costs = new CostReading(ledger.Costs(month, month.PlusMonths(1).PlusDays(-1)));
-            Assert.True(costs.Reconciles, $"{month}: spent {costs.Spent}, used {costs.Used}, left {costs.Closing}");
+            var costs = new CostReading(ledger.Costs(month, month.PlusMonths(1).PlusDays(-1), formula));
+            Assert.True(costs.Reconciles, $"{month} by {formula}: spent {costs.Spent}, used {costs.Used}, left {costs.Closing}");
             Assert.Equal(left, costs.Opening);
             left = costs.Closing;
             foreach (var grouping in Enum.GetValues<CostGrouping>())
                 Assert.Equal(costs.Used.Millionths, CostSlices.Of(costs, grouping).Sum(slice => slice.Used.Millionths));
         }
-
-        Assert.DoesNotContain(
-            ledger.Check(null, default).Problems,
-            problem => isInOrder || !problem.EndsWith("an entry is dated too early", StringComparison.Ordinal));
     }
 }

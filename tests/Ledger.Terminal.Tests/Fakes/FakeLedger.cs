@@ -111,7 +111,7 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
         return new(
             from, to, Money.Zero, Money.Zero, Money.Zero, Money.Zero, [], Money.Zero, [],
             [.. sessions.Select(Record).Select(session => new SessionUse(
-                session.Session, session.Date, Money.Zero, Money.Zero, Money.Zero, null, Area.Zero, Area.Zero,
+                session.Session, session.Date, Money.Zero, Money.Zero, Money.Zero, [],
                 [.. session.Lines.Select(line => new FilmUse(line.Item, line.Sheets, line.Area, line.Cost, line.Fate))]))]);
     }
 

@@ -54,6 +54,45 @@ public sealed class DemoYearTests : IDisposable
     }
 
     [Fact]
+    public void The_costs_turn_through_the_formulas_and_say_what_is_coming()
+    {
+        using var ledger = Demo();
+        using var screen = new Screen(ledger, 120, 60);
+
+        Assert.Contains("Another session like S22", screen.Type("5").Text);
+        Assert.Contains("pan100 costs 6 % more", screen.Text);
+        Assert.Matches("ortho25 .* 83.36", screen.Text);
+        Assert.StartsWith(" Costs of the last 12 months by first in first out ", screen.Type("f").Lines[0]);
+        Assert.Matches("ortho25 .* 72.40", screen.Text);
+        Assert.Contains("Everything adds up", screen.Text);
+        Assert.StartsWith(" Costs of the last 12 months by moving average ", screen.Type("f").Lines[0]);
+        Assert.Contains("Everything adds up", screen.Text);
+        Assert.StartsWith(" Costs of the last 12 months  ", screen.Type("f").Lines[0]);
+    }
+
+    [Fact]
+    public void Why_a_negative_cost_more_than_the_month_before_is_said_for_this_month_too()
+    {
+        using var ledger = Demo();
+        using var screen = new Screen(ledger, 120, 60);
+
+        Assert.StartsWith(" Costs of this month ", screen.Type("5p").Lines[0]);
+        Assert.Contains("In 2026-03 a negative cost", screen.Text);
+        Assert.Contains("A negative: ", screen.Type("b").Text);
+        Assert.Contains("spoiled film", screen.Text);
+    }
+
+    [Fact]
+    public void An_item_on_the_shelf_shows_what_it_cost_delivery_by_delivery()
+    {
+        using var ledger = Demo();
+        using var screen = new Screen(ledger, 120, 60);
+
+        Assert.Contains("A sheet of pan100, bought", screen.Type("2").Press(Key.CursorDown).Text);
+        Assert.Matches("2026-03-06 #+ 7.73", screen.Text);
+    }
+
+    [Fact]
     public void A_session_is_repeated_by_three_keys_and_taken_back_by_two()
     {
         using var ledger = Demo();

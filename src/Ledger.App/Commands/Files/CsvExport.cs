@@ -5,7 +5,7 @@ using Ledger.Storage;
 
 namespace Ledger.App.Commands.Files;
 
-/// <summary>Writes every table of a ledger as a CSV file.</summary>
+/// <summary>Writes every table of a ledger as a CSV file, and the readings of its costs.</summary>
 internal static class CsvExport
 {
     /// <summary>Writes the files; returns how many. They appear under their names only when all of them are whole.</summary>
@@ -13,7 +13,8 @@ internal static class CsvExport
     /// <exception cref="OperationCanceledException">It was stopped; no file was written or replaced.</exception>
     public static int Write(LedgerFile ledger, string folder, bool isReplacing, IProgress<double> progress, CancellationToken cancel)
     {
-        var files = ledger.Tables.Select(table => (Table: table, Path: Path.Combine(folder, $"{table}.csv"))).ToList();
+        var tables = ledger.Tables.Select(table => new ExportedTable(table, ledger.Columns(table), ledger.Rows(table))).Concat(CostTables.Of(ledger));
+        var files = tables.Select(table => (Table: table, Path: Path.Combine(folder, $"{table.Name}.csv"))).ToList();
         if (!isReplacing && files.Find(file => File.Exists(file.Path)).Path is { } there)
             throw new RefusedByCommandException($"{there} exists already; name another folder, or say that it is to be replaced");
 
@@ -22,7 +23,7 @@ internal static class CsvExport
         {
             for (var i = 0; i < files.Count; i++)
             {
-                Write(ledger, files[i].Table, Unfinished(files[i].Path), cancel);
+                Write(files[i].Table, Unfinished(files[i].Path), cancel);
                 progress.Report((i + 1.0) / files.Count);
             }
 
@@ -38,10 +39,10 @@ internal static class CsvExport
         return files.Count;
     }
 
-    private static void Write(LedgerFile ledger, string table, string path, CancellationToken cancel)
+    private static void Write(ExportedTable table, string path, CancellationToken cancel)
     {
         using var text = new StreamWriter(path, append: false, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
-        CsvTable.Write(text, ledger.Columns(table), ledger.Rows(table).TakeWhile(_ => !cancel.IsCancellationRequested));
+        CsvTable.Write(text, table.Columns, table.Rows.TakeWhile(_ => !cancel.IsCancellationRequested));
         cancel.ThrowIfCancellationRequested();
     }
 

@@ -13,6 +13,9 @@ internal sealed class ExportCommand : ExplainedCommand
 
     public ExportCommand(Workbench bench)
         : base("export", "Every table of the ledger as a CSV file, plain text that any program can read in decades.", """
+            Beside the ledger's own tables stand the readings of its costs: cost_by_month,
+            cost_by_year, cost_by_film, cost_by_session, cost_by_sheet, cost_reconciled and
+            price_history, exact to the millionth.
             Example: trayledger export ledger-2026
             """)
     {

@@ -3,7 +3,7 @@ using Ledger.App.Wiring;
 
 namespace Ledger.App.Commands.Print;
 
-/// <summary>print: the paper that goes into the dark.</summary>
+/// <summary>print: the paper that goes into the dark, and what is kept beside the light.</summary>
 internal sealed class PrintCommands : Command
 {
     public PrintCommands(Workbench bench)
@@ -15,5 +15,6 @@ internal sealed class PrintCommands : Command
         Subcommands.Add(new PrintTallySlip(bench));
         Subcommands.Add(new PrintWallCard(bench));
         Subcommands.Add(new PrintSleeveLabels(bench));
+        Subcommands.Add(new PrintCostReport(bench));
     }
 }

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Ledger.App.Output;
 using Ledger.Core.Costing;
+using Ledger.Core.Journal;
 using Ledger.Core.Stock;
 
 namespace Ledger.App.Commands.Show;
@@ -29,7 +30,7 @@ internal static class CostPartsJson
         json.WriteMoney("film", slice.Film, view.Currency);
         json.WriteMoney("chemistry", slice.Chemistry, view.Currency);
         json.WriteMoney("supplies", slice.Supplies, view.Currency);
-        json.WriteMoney("printing", slice.Printing, view.Currency);
+        json.WriteMoney("prints", slice.Prints, view.Currency);
         json.WriteMoney("waste", slice.Waste, view.Currency);
         json.WriteMoney("used", slice.Used, view.Currency);
         json.WriteFigure("filmPercent", slice.Percent(slice.Film));
@@ -50,7 +51,7 @@ internal static class CostPartsJson
 
     private static void WriteFormula(CostsShown shown, View view, Utf8JsonWriter json)
     {
-        json.WriteString("formula", (shown.Formula ?? CostFormula.SpecificLot).Name());
+        json.WriteString("formula", shown.Formula.Name());
         if (shown.Revaluation is not { } revaluation)
             return;
         json.WriteBoolean("formulaReconciles", revaluation.Reconciles);
@@ -101,5 +102,17 @@ internal static class CostPartsJson
         json.WriteMoney("monthlyBudget", monthly, view.Currency);
         json.WriteMoney("usedPerMonth", reading?.UsedPerMonth, view.Currency);
         json.WriteMoney("boughtPerMonth", reading?.BoughtPerMonth, view.Currency);
+        json.WriteStartArray("priceRises");
+        foreach (var rise in shown.PriceRises)
+        {
+            json.WriteStartObject();
+            json.WriteString("item", rise.Subject);
+            json.WriteString("text", rise.Text);
+            json.WriteString("because", rise.Because);
+            json.WriteDate("by", rise.By);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 }

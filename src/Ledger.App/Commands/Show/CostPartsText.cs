@@ -17,6 +17,7 @@ internal static class CostPartsText
         WriteFormula(shown, view, output);
         WriteNext(shown, view, output);
         WriteBudget(shown, view, output);
+        WritePriceRises(shown, view, output);
     }
 
     private static void WriteSlices(CostsShown shown, View view, TextWriter output)
@@ -24,20 +25,22 @@ internal static class CostPartsText
         if (shown.Slices.Count == 0)
             return;
         output.WriteLine();
-        var hasPrints = shown.Slices.Any(slice => slice.Printing != Money.Zero);
+        var hasPrints = shown.Slices.Any(slice => slice.Prints != Money.Zero);
         var table = new TextTable([
             Column.Left("by " + CostSlices.Groupings[(int)shown.Grouping!]), Column.Right("film"), Column.Right("chemistry"),
-            Column.Right("supplies"), .. hasPrints ? [Column.Right("printing")] : Array.Empty<Column>(),
+            Column.Right("supplies"), .. hasPrints ? [Column.Right("prints")] : Array.Empty<Column>(),
             Column.Right("waste"), Column.Right("used"), Column.Right("negatives"), Column.Right("a sheet"), Column.Right("a negative"),
         ]);
         foreach (var slice in shown.Slices)
             table.Add([
                 slice.Name, slice.Film.Rounded(), slice.Chemistry.Rounded(), slice.Supplies.Rounded(),
-                .. hasPrints ? [slice.Printing.Rounded()] : Array.Empty<string>(), slice.Waste.Rounded(), slice.Used.Rounded(),
+                .. hasPrints ? [slice.Prints.Rounded()] : Array.Empty<string>(), slice.Waste.Rounded(), slice.Used.Rounded(),
                 Scaled.ToText(slice.PerSheet.Negatives, 0), slice.PerSheet.PerSheetUsed?.Rounded() ?? "-",
                 slice.PerSheet.PerNegative?.Rounded() ?? "-",
             ]);
         table.WriteTo(output, view.Width);
+        if (shown.Grouping is CostGrouping.Month or CostGrouping.Year && CostChange.Latest(shown.Slices) is { } change)
+            output.WriteProse(change.Sentence, view.Width);
     }
 
     private static void WriteFormula(CostsShown shown, View view, TextWriter output)
@@ -46,7 +49,7 @@ internal static class CostPartsText
             return;
         output.WriteLine();
         output.WriteProse(
-            $"the stock by {shown.Formula!.Value.Name()}, and what the ledger posted as used: each unit at the cost of its own lot",
+            $"the stock by {shown.Formula.Name()}, and what the ledger posted as used: each unit at the cost of its own lot",
             view.Width);
         var table = new TextTable(
             Column.Left("item"), Column.Right("before"), Column.Right("bought"), Column.Right("mixed"), Column.Right("used"),
@@ -67,23 +70,19 @@ internal static class CostPartsText
         if (shown.Next is not { } next)
             return;
         output.WriteLine();
-        output.WriteProse(
-            next.Estimate is { } cost
-                ? $"Another session like {next.Like} would cost {cost.Total.Rounded()} at today's lots, "
-                    + $"{cost.PerSheet?.Rounded() ?? "-"} for each of {cost.Sheets}: film {cost.Film.Rounded()}, "
-                    + $"chemistry {(cost.Developer + cost.OtherChemistry).Rounded()}, "
-                    + $"baths {cost.Baths.Rounded()}, supplies {cost.Supplies.Rounded()}."
-                : $"Another session like {next.Like} could not be held today: {next.Obstacle}.",
-            view.Width);
+        output.WriteProse(next.Sentence, view.Width);
     }
 
     private static void WriteBudget(CostsShown shown, View view, TextWriter output)
     {
         if (view.Holdings.Settings.MonthlyBudget is not { } monthly || BudgetReading.Of(shown.Costs, monthly) is not { } budget)
             return;
-        var left = budget.Left < Money.Zero ? $"{(Money.Zero - budget.Left).Rounded()} more than" : $"{budget.Left.Rounded()} less than";
-        output.WriteProse(
-            $"{budget.UsedPerMonth.Rounded()} were used in a month, over {budget.Days} days: {left} the "
-            + $"{monthly.Rounded()} that you mean to spend; {budget.BoughtPerMonth.Rounded()} were bought in a month.", view.Width);
+        output.WriteProse(budget.Sentence, view.Width);
+    }
+
+    private static void WritePriceRises(CostsShown shown, View view, TextWriter output)
+    {
+        foreach (var rise in shown.PriceRises)
+            output.WriteProse(rise.Sentence, view.Width);
     }
 }

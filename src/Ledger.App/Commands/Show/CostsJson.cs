@@ -18,7 +18,7 @@ internal static class CostsJson
         json.WriteMoney("film", costs.Film, view.Currency);
         json.WriteMoney("chemistry", costs.Chemistry, view.Currency);
         json.WriteMoney("supplies", costs.Supplies, view.Currency);
-        json.WriteMoney("printing", costs.Printing, view.Currency);
+        json.WriteMoney("prints", costs.Prints, view.Currency);
         json.WriteMoney("waste", costs.Waste, view.Currency);
         json.WriteMoney("spoiledFilm", costs.SpoiledFilm, view.Currency);
         json.WriteMoney("neverUsedInBaths", costs.NeverUsedInBaths, view.Currency);

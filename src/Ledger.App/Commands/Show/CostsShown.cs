@@ -1,4 +1,6 @@
 using Ledger.Core.Costing;
+using Ledger.Core.Journal;
+using Ledger.Core.Notices;
 
 namespace Ledger.App.Commands.Show;
 
@@ -10,14 +12,17 @@ internal sealed record CostsShown(CostReading Costs, string? Film)
     /// <summary>What the period is divided by; null when it is not.</summary>
     public CostGrouping? Grouping { get; init; }
 
-    /// <summary>The formula that was asked for.</summary>
-    public CostFormula? Formula { get; init; }
+    /// <summary>The formula of all figures.</summary>
+    public CostFormula Formula { get; init; }
 
-    /// <summary>The stock by that formula.</summary>
+    /// <summary>The stock by that formula, when it was asked for.</summary>
     public Revaluation? Revaluation { get; init; }
 
     /// <summary>What the next session would cost.</summary>
     public NextSession? Next { get; init; }
+
+    /// <summary>What buying before an announced rise would save.</summary>
+    public IReadOnlyList<Notice> PriceRises { get; init; } = [];
 
     public IReadOnlyList<CostSlice> Slices => Grouping is { } grouping ? CostSlices.Of(Costs, grouping) : [];
 

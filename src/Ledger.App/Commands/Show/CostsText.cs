@@ -19,6 +19,7 @@ internal static class CostsText
             return;
         }
 
+        output.WriteProse($"By {shown.Formula.Name()}: {shown.Formula.Basis()}.", view.Width);
         WriteMoney(costs, output, view);
         output.WriteLine();
         WriteFilms(shown, output, view);
@@ -33,9 +34,9 @@ internal static class CostsText
         table.Add("  film", costs.Film.Rounded(), "that became negatives");
         table.Add("  chemistry", costs.Chemistry.Rounded(), "one-shot, and the baths by the area that passed through");
         table.Add("  supplies", costs.Supplies.Rounded());
-        if (costs.Facts.Prints.Count > 0)
-            table.Add("  printing", costs.Printing.Rounded(), "paper, and its baths by the area that passed through");
-        table.Add("  waste", costs.Waste.Rounded(), Waste(costs));
+        if (costs.Prints != Money.Zero)
+            table.Add("  prints", costs.Prints.Rounded(), "paper, and its part of the baths");
+        table.Add("  waste", costs.Waste.Rounded(), costs.WasteText);
         table.Add("  on hand", costs.OnHand.Rounded());
         table.Add("  still in baths", costs.StillInBaths.Rounded());
         table.WriteTo(output, view.Width);
@@ -44,10 +45,6 @@ internal static class CostsText
             + $"+ {costs.Waste.Rounded()} waste + {costs.Closing.Rounded()} on hand", view.Width);
         output.WriteLine(costs.Reconciles ? "It reconciles to the last millionth." : "It does not reconcile: run `trayledger check`.");
     }
-
-    private static string Waste(CostReading costs) =>
-        $"spoiled film {costs.SpoiledFilm.Rounded()}, thrown away {costs.Facts.ThrownAway.Rounded()}, "
-        + $"lost {costs.Facts.Lost.Rounded()}, poured out unused {costs.NeverUsedInBaths.Rounded()}";
 
     private static void WriteFilms(CostsShown shown, TextWriter output, View view)
     {

@@ -41,7 +41,7 @@ internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
         foreach (var (price, earlier) in WithEarlier(prices))
             table.Add(
                 price.Item, Dates.Text(price.Date), price.Quantity.ToText(view.Style), price.Cost.Rounded(),
-                Scaled.ToText(price.PerUnit.Amount, 4),
+                price.PerUnitText,
                 Change(price, earlier));
         table.WriteTo(output, view.Width);
     }

@@ -1,0 +1,29 @@
+namespace Ledger.Core.Journal;
+
+/// <summary>What another session like the last one would cost today.</summary>
+/// <param name="Like">The last session's name.</param>
+/// <param name="Estimate">What it would cost; null when it could not be held.</param>
+/// <param name="Obstacle">Why it could not; null when it could.</param>
+public sealed record NextSession(string Like, SessionEstimate? Estimate, string? Obstacle)
+{
+    /// <summary>Reads it; null when no session was held yet, or when the holdings are those of another day than today.</summary>
+    public static NextSession? Of(ILedger ledger, Holdings holdings)
+    {
+        if (holdings.AsOf != ledger.Today || ledger.Sessions(holdings.AsOf, null, 1) is not [var last])
+            return null;
+        return ledger.Preview(SessionEstimate.Another(last, holdings.AsOf)) switch
+        {
+            Accepted accepted => new(last.Session, SessionEstimate.Of(accepted.Posting, holdings), null),
+            Refused refused => new(last.Session, null, refused.Refusal.Sentence),
+            var other => throw new InvalidOperationException($"the rules answered with {other}"),
+        };
+    }
+
+    /// <summary>The same in a sentence.</summary>
+    public string Sentence => Estimate is { } cost
+        ? $"Another session like {Like} would cost {cost.Total.Rounded()} at today's lots, "
+            + $"{cost.PerSheet?.Rounded() ?? "-"} for each of {cost.Sheets}: film {cost.Film.Rounded()}, "
+            + $"chemistry {(cost.Developer + cost.OtherChemistry).Rounded()}, "
+            + $"baths {cost.Baths.Rounded()}, supplies {cost.Supplies.Rounded()}."
+        : $"Another session like {Like} could not be held today: {Obstacle}.";
+}

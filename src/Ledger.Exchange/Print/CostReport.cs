@@ -1,0 +1,146 @@
+using System.Globalization;
+using Ledger.Core.Costing;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+
+namespace Ledger.Exchange.Print;
+
+/// <summary>What a period cost, on paper: a negative month by month, where the money went, the prices, and that it all adds up.</summary>
+public static class CostReport
+{
+    private const int MostMonths = 24;
+
+    /// <summary>The report of a period.</summary>
+    /// <param name="costs">The costs.</param>
+    /// <param name="formula">How they are costed.</param>
+    /// <param name="prices">What every delivery cost, the first first.</param>
+    /// <param name="settings">The settings of the ledger.</param>
+    /// <param name="ahead">What lies ahead, a sentence each: the next session, the budget, prices that will rise.</param>
+    public static PrintedPage Of(
+        CostReading costs, CostFormula formula, IReadOnlyList<LotPrice> prices, Settings settings, IReadOnlyList<string> ahead)
+    {
+        var currency = settings.Currency;
+        return new(
+            $"Costs, {Dates.Text(costs.Facts.From)} to {Dates.Text(costs.Facts.To)}{(currency.Length == 0 ? "" : $", {currency}")}",
+            [
+                .. Headline(costs),
+                new Words($"By {formula.Name()}: {formula.Basis()}."),
+                .. PerNegative(costs, currency),
+                .. WhereItWent(costs, currency),
+                .. ByFilm(costs),
+                .. PriceHistory.Of(prices, costs.Facts.From, costs.Facts.To, settings),
+                .. ahead.Count == 0 ? [] : new PageBlock[] { new Heading("Ahead"), new Points(ahead) },
+                .. AddsUp(costs),
+            ]);
+    }
+
+    private static IEnumerable<PageBlock> Headline(CostReading costs)
+    {
+        var all = costs.AllFilms;
+        if (all.SheetsUsed == 0)
+        {
+            yield return new Words("No film was used.");
+            yield break;
+        }
+
+        yield return new Figures(
+        [
+            Each(all.PerNegative, "a negative", all.Negatives), Each(all.PerSheetUsed, "a sheet used", all.SheetsUsed),
+            Each(all.PerKeeper, "a keeper", all.Keepers),
+        ]);
+        if (costs is { CountsPractice: false, Practice: { SheetsUsed: > 0 } practice })
+            yield return new Words($"{practice.SheetsUsed} for practice, {practice.Total.Rounded()}, are left out of these figures.");
+
+        static Figure Each(Money? cost, string label, long count) => new(cost?.Rounded() ?? "-", label, $"of {Scaled.ToText(count, 0)}");
+    }
+
+    /// <summary>Months, or years when there are too many months for the width of a page.</summary>
+    private static IEnumerable<PageBlock> PerNegative(CostReading costs, string currency)
+    {
+        var months = CostSlices.Of(costs, CostGrouping.Month);
+        var (slices, name) = months.Count <= MostMonths ? (months, "month") : (CostSlices.Of(costs, CostGrouping.Year), "year");
+        List<(CostSlice Slice, NegativeParts Parts)> known =
+            [.. slices.Where(slice => slice.PerSheet.Negatives > 0).Select(slice => (slice, NegativeParts.Of(slice.PerSheet)!))];
+        if (known.Count == 0)
+            yield break;
+        yield return new Heading($"What a negative cost, by {name}");
+        if (CostChange.Latest(slices) is { } change)
+            yield return new Words(change.Sentence);
+        yield return new ColumnChart(
+            In("a negative", currency), NegativeParts.Names,
+            [
+                .. known.Select(month => new ColumnBar(
+                    month.Slice.Name, [.. month.Parts.All.Select(part => part.Amount)], month.Parts.Total.Rounded())),
+            ]);
+        yield return new Grid(
+            [name, "negatives", .. NegativeParts.Names, "a negative"],
+            [
+                .. known.Select(month => (IReadOnlyList<string>)
+                [
+                    month.Slice.Name, Scaled.ToText(month.Slice.PerSheet.Negatives, 0), .. month.Parts.All.Select(part => part.Rounded()),
+                    month.Parts.Total.Rounded(),
+                ]),
+            ]) { FiguresFrom = 1 };
+    }
+
+    private static IEnumerable<PageBlock> WhereItWent(CostReading costs, string currency)
+    {
+        if (costs.Used <= Money.Zero)
+            yield break;
+        (string Name, Money Part)[] parts =
+        [
+            ("film that became negatives", costs.Film), ("chemistry", costs.Chemistry), ("supplies", costs.Supplies),
+            ("prints", costs.Prints), ("waste", costs.Waste),
+        ];
+        yield return new Heading("What it went for");
+        yield return new ShareChart(
+            In("used", currency),
+            [
+                .. parts.Where(part => part.Part != Money.Zero).Select(part => new ShareBar(
+                    part.Name, part.Part.Amount, $"{part.Part.Rounded()}, {Percent(part.Part)} %")),
+            ]);
+        yield return new Words($"{costs.Used.Rounded()} were used. The waste: {costs.WasteText}.");
+
+        string Percent(Money part) => (100m * part.Millionths / costs.Used.Millionths).ToString("0.0", CultureInfo.InvariantCulture);
+    }
+
+    private static IEnumerable<PageBlock> ByFilm(CostReading costs)
+    {
+        var films = costs.ByFilm.ToList();
+        if (films.Count == 0)
+            yield break;
+        yield return new Heading("Film by film");
+        yield return new Grid(
+            ["film", "used", "neg.", "keepers", "total", "a sheet", "a negative", "a keeper"],
+            [.. films.Select(film => Row(film.Item, film)), .. films.Count > 1 ? [Row("all", costs.AllFilms)] : Array.Empty<IReadOnlyList<string>>()])
+        {
+            FiguresFrom = 1,
+        };
+    }
+
+    private static IReadOnlyList<string> Row(string name, FilmCost film) =>
+    [
+        name, Scaled.ToText(film.SheetsUsed, 0), Scaled.ToText(film.Negatives, 0), Scaled.ToText(film.Keepers, 0), film.Total.Rounded(),
+        film.PerSheetUsed?.Rounded() ?? "-", film.PerNegative?.Rounded() ?? "-", film.PerKeeper?.Rounded() ?? "-",
+    ];
+
+    /// <summary>To the last millionth, so that it can be checked with a pencil.</summary>
+    private static IEnumerable<PageBlock> AddsUp(CostReading costs)
+    {
+        yield return new Heading("It adds up");
+        yield return new Grid(
+            ["what", "amount"],
+            [
+                ["on hand and in baths before", costs.Opening.ToString()], ["+ bought", costs.Facts.Bought.ToString()],
+                ["= film that became negatives", costs.Film.ToString()], ["+ chemistry", costs.Chemistry.ToString()],
+                ["+ supplies", costs.Supplies.ToString()],
+                .. costs.Prints == Money.Zero ? Array.Empty<IReadOnlyList<string>>() : [["+ prints", costs.Prints.ToString()]],
+                ["+ waste", costs.Waste.ToString()], ["+ on hand now", costs.OnHand.ToString()], ["+ still in baths", costs.StillInBaths.ToString()],
+            ]) { FiguresFrom = 1 };
+        yield return new Words(costs.Reconciles
+            ? $"Both sides are {costs.Spent}: it reconciles to the last millionth."
+            : "It does not reconcile: run `trayledger check`.");
+    }
+
+    private static string In(string what, string currency) => currency.Length == 0 ? what : $"{what}, {currency}";
+}
