@@ -18,7 +18,7 @@ public class CostCommandsTests
         var costs = room.Run("show", "costs", "--by", by, "--json").Json;
         var parts = costs.GetProperty("parts").EnumerateArray().ToList();
         Assert.True(parts.Count >= least, $"only {parts.Count} parts");
-        foreach (var what in new[] { "film", "chemistry", "supplies", "printing", "waste" })
+        foreach (var what in new[] { "film", "chemistry", "supplies", "prints", "waste" })
             Assert.Equal(Amount(costs.GetProperty(what)), parts.Sum(part => Amount(part.GetProperty(what))));
         Assert.Contains($"by {by}", room.Do("show", "costs", "--by", by), StringComparison.Ordinal);
     }

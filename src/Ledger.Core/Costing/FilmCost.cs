@@ -38,8 +38,8 @@ public sealed record FilmCost(
     /// <summary>All of it.</summary>
     public Money Total => Film + Chemistry + Supplies;
 
-    /// <summary>The cost per sheet used; null when there is none.</summary>
-    public Money? PerSheetUsed => Total.Per(SheetsUsed);
+    /// <summary>The cost per sheet used; null when there is none, or when a count found more than was used.</summary>
+    public Money? PerSheetUsed => SheetsUsed > 0 ? Total.Per(SheetsUsed) : null;
 
     /// <summary>The cost per good negative; null when there is none.</summary>
     public Money? PerNegative => Total.Per(Negatives);

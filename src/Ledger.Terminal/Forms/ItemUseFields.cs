@@ -8,7 +8,8 @@ namespace Ledger.Terminal.Forms;
 internal sealed class ItemUseFields
 {
     /// <summary>The fields of a chemical, row by row.</summary>
-    public IReadOnlyList<IReadOnlyList<FormField>> Rows => [[Dilution, Minimum], [Capacity, Basis], [Others], [Density, Dead, Indicator], [Replenisher, Ceiling], [StockOf]];
+    public IReadOnlyList<IReadOnlyList<FormField>> Rows =>
+        [[Dilution, Minimum], [Capacity, Basis], [Others], [Density, Dead, Indicator], [Replenisher, Ceiling], [StockOf]];
 
     public FormField Dilution { get; } = new("Dilution", 10) { Hint = "One part and so many of water: 1+49." };
 

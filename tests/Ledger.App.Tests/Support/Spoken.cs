@@ -112,9 +112,15 @@ internal static class Spoken
     private static string[] Plan(PlannedSession plan) =>
     [
         plan.Plan, .. Option("--on", Dates.Text(plan.On)), .. Option("--process", plan.Request.Process),
-        .. plan.Request.Sheets.SelectMany(sheets => Option("--sheets", $"{sheets.Count} {sheets.Film} {sheets.Group}".TrimEnd())),
+        .. plan.Request.Sheets.SelectMany(sheets => Option("--sheets", Line(sheets))),
         .. Option("--minutes", plan.Request.Times.Text), .. Option("--bath", plan.Request.Bath), .. Flag("--trip", plan.IsTrip),
     ];
+
+    private static string Line(SheetsToDevelop sheets) => string.Concat(
+        $"{sheets.Count} {sheets.Film} {sheets.Group}".TrimEnd(),
+        sheets.Holder is { Length: > 0 } holder ? $" in {holder}" : "",
+        sheets.From is { Length: > 0 } from ? $" from {from.Replace(" ", "", StringComparison.Ordinal)}" : "",
+        sheets.Subject is { Length: > 0 } subject ? $" : {subject}" : "");
 
     private static string[] Bath(BathMixing bath) =>
     [

@@ -83,8 +83,8 @@ public sealed class WorkTests
         using var screen = new Screen(ledger);
 
         screen.Type("9").Press(Key.Enter);
-        Assert.Contains("The unit in which liquids are shown.", screen.Text);
-        screen.Press(Key.CursorDown, Key.CursorDown, Key.Enter).Type("400");
+        Assert.Contains("The currency of the ledger", screen.Text);
+        screen.Press(Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.Enter).Type("400");
         Assert.Contains("Warn-days accepts a whole number of days, 0 to 365", screen.Text);
         screen.Press(Key.Backspace);
         Assert.Contains("30 -> 40", screen.Text);
