@@ -142,6 +142,10 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         Guard(() => new StoryReader(_connection).Read(sheet, asOf, HoldingsOn(asOf)));
 
     /// <inheritdoc/>
+    public IReadOnlyList<DevelopedInSession> SheetsOf(string session, LocalDate asOf) =>
+        Guard(() => new StoryReader(_connection).SheetsOf(session, asOf));
+
+    /// <inheritdoc/>
     public IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf) => Guard(() => new PlaceReader(_connection).PlacesOf(item, asOf));
 
     /// <inheritdoc/>

@@ -13,6 +13,9 @@ public interface IFilmRecords
     /// <summary>A sheet's story: by its number (#12), its negative's number, or the holder side that it is or was last in.</summary>
     SheetStory? Story(string sheet, LocalDate asOf);
 
+    /// <summary>The sheets of a session in their order; none when it was reversed, or developed rolls only.</summary>
+    IReadOnlyList<DevelopedInSession> SheetsOf(string session, LocalDate asOf);
+
     /// <summary>Where all of an item is and went: the places add up to what was received.</summary>
     IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf);
 
@@ -31,6 +34,17 @@ public sealed record PlaceHeld(string Place, string Kind, Quantity Held, Money V
 /// <param name="Container">The container.</param>
 /// <param name="LastTouched">The day on which something last came, went, or was opened.</param>
 public sealed record Untouched(Container Container, LocalDate LastTouched);
+
+/// <summary>A sheet of a session.</summary>
+/// <param name="Sheet">Its number.</param>
+/// <param name="Item">The film's code.</param>
+/// <param name="Batch">The batch it was in, counting from 1.</param>
+/// <param name="Fate">What became of it.</param>
+/// <param name="Cause">What spoiled it, if that is known.</param>
+/// <param name="Negative">The number it is filed under; null when it is no negative.</param>
+/// <param name="Side">The side it was loaded into, if any.</param>
+public sealed record DevelopedInSession(
+    SheetId Sheet, string Item, int Batch, Fate Fate, RejectCause? Cause, string? Negative, string? Side);
 
 /// <summary>All that is known of one sheet.</summary>
 public sealed record SheetStory

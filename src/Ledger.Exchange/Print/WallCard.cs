@@ -13,7 +13,7 @@ public static class WallCard
     {
         var style = holdings.Settings.Style;
         var own = holdings.Items.Select(item => item.Format).OfType<Format>();
-        var formats = Format.Common.Concat(own).DistinctBy(format => format.Code).OrderBy(format => format.Area).ToList();
+        var formats = holdings.Formats.All.Concat(own).Distinct().OrderBy(format => format.Area).ToList();
         return new(
             $"Areas and baths, {Dates.Text(holdings.AsOf)}",
             [

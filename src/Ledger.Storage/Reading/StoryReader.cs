@@ -44,6 +44,23 @@ internal sealed class StoryReader(SqliteConnection connection)
         };
     }
 
+    public IReadOnlyList<DevelopedInSession> SheetsOf(string session, LocalDate asOf) =>
+    [
+        .. connection.Query<SessionSheetRow>(
+            """
+            SELECT f.sheet_id AS Sheet, i.code AS Item, f.batch AS Batch, f.cause AS Cause, f.negative AS Negative, side.code AS Side,
+                iif(EXISTS (SELECT 1 FROM keeper k JOIN standing_entry ke ON ke.id = k.entry_id
+                    WHERE k.sheet_id = f.sheet_id AND ke.date <= @day), 'keeper', f.fate) AS Fate
+            FROM session n CROSS JOIN standing_entry e ON e.id = n.entry_id JOIN sheet_fate f ON f.entry_id = n.entry_id
+            JOIN sheet s ON s.id = f.sheet_id JOIN lot l ON l.id = s.lot_id JOIN item i ON i.id = l.item_id
+            LEFT JOIN place side ON side.id = s.side_id
+            WHERE n.code = @session AND e.date <= @day ORDER BY f.position
+            """,
+            new { session, day = Dates.Text(asOf) }).Select(row => new DevelopedInSession(
+                new(row.Sheet), row.Item, (int)row.Batch, Named.Fate(row.Fate), row.Cause is null ? null : Named.Cause(row.Cause), row.Negative,
+                row.Side)),
+    ];
+
     /// <summary>By #number, by the negative's number, or by the side: the sheet in it, or the one that was last in it.</summary>
     private long? Find(string name, string day, FilmRegister film)
     {
@@ -132,6 +149,9 @@ internal sealed class StoryReader(SqliteConnection connection)
 
     internal sealed record SheetRow(
         long Id, string Item, string Batch, string Box, string? Side, long Cost, string CameOn, string? Place);
+
+    internal sealed record SessionSheetRow(
+        long Sheet, string Item, long Batch, string? Cause, string? Negative, string? Side, string Fate);
 
     internal sealed record StepRow(long Entry, string Date, string Summary);
 

@@ -47,6 +47,10 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
         ScreenKey.OnRow('C', "Count", "posts what is really in it", row => new CountForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('F', "Decant", "fills it into smaller bottles", row => new DecantingForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('D', "Discard", "throws it away, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('M', "Move", "keeps it somewhere else: freezer, fridge, shelf", row => new StorageForm(Ledger, IdOf(row))),
+        .. _reading?.Item.Kind == ItemKind.Film
+            ? [ScreenKey.OnRow('I', "Speed", "the speed at which you expose its lot", row => new SpeedForm(Ledger, IdOf(row)))]
+            : Array.Empty<ScreenKey>(),
     ];
 
     /// <inheritdoc/>
@@ -72,7 +76,7 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
             3 => reading.IsPast ? "past" : container.IsSealed ? "sealed" : "open",
             4 => reading.GoodUntil is { } good ? Dates.Text(good.Date) : "",
             5 => container.Lot.Batch,
-            _ => container.Lot.Storage,
+            _ => container.Storage,
         };
     }
 

@@ -46,6 +46,7 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
         ScreenKey.OnRow('N', "News", "records what the supplier says: a new day, a back-order", row =>
             new OrderNewsForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('X', "Cancel", "cancels what has not come", row => new OrderCancellationForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('I', "Price rise", "notes that it will cost more", row => new PriceRiseForm(Ledger, IdOf(row))),
     ];
 
     /// <inheritdoc/>

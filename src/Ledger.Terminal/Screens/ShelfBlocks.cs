@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ledger.Core.Journal;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
@@ -45,7 +46,9 @@ internal static class ShelfBlocks
             ("Opened", container.OpenedOn is { } opened ? Dates.Text(opened) : null),
             ("Below half", container.HalfEmptyOn is { } half ? Dates.Text(half) : null),
             ("Batch", container.Lot.Batch),
-            ("Kept in", container.Lot.Storage),
+            ("Kept in", container.Storage),
+            ("Not before", container.OpensFrom is { } warm && container.IsSealed ? $"{Dates.Text(warm)}: it comes out of the cold" : null),
+            ("Exposed at", container.Lot.Speed?.ToString(CultureInfo.InvariantCulture)),
             ("Cost", $"{container.Value.Text(holdings.Settings)} for what is left, "
                 + $"{container.Lot.UnitCost.Text(holdings.Settings)} a {container.Held.Unit.Name()}"),
         ]);

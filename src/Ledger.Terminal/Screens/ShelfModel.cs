@@ -51,6 +51,10 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
         ScreenKey.OnRow('F', "Decant", "fills its next bottle into smaller ones", row => new DecantingForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('M', "Stock", "mixes a stock solution of it", row => new StockSolutionForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('D', "Discard", "throws some of it away", row => new DiscardForm(Ledger, IdOf(row))),
+        ScreenKey.Letter('N', "New item", "writes down a film, chemical or supply", _ => new Fill(new ItemForm(Ledger, null))),
+        ScreenKey.OnRow('E', "Edit", "changes the settings of the selected item", row => new ItemForm(Ledger, IdOf(row))),
+        ScreenKey.Letter('G', "Forgotten", "shows what nobody has touched for months", _ => new Into(new ForgottenModel(Ledger))),
+        ScreenKey.Letter('T', "Formats", "shows the formats and their areas", _ => new Into(new FormatsModel(Ledger))),
     ];
 
     /// <inheritdoc/>

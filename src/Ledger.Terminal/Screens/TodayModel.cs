@@ -15,7 +15,8 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
 {
     /// <summary>What an empty ledger says.</summary>
     public const string NoItems =
-        "No ledger entries yet. Bring your items in with `trayledger import items FILE` and press R for a receipt, "
+        "No ledger entries yet. Write your items down on the shelf (2, then N), or bring them in with `trayledger import items FILE`, "
+        + "and press R for a receipt; "
         + "or look at the demo year: `trayledger demo`.";
 
     private Holdings _holdings = new(ledger.Today);

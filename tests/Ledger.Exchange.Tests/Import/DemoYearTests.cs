@@ -16,7 +16,7 @@ public class DemoYearTests
     public void EveryFileHasNothingToRemark()
     {
         Assert.Equal(CsvImport.Kinds.Except(["stock_solutions", "top_ups", "prints", "observations"]), DemoYear.Kinds);
-        var files = ImportFolder.Read(DemoYear.Kinds.Select(kind => (kind, DemoYear.Open(kind)!)), _ => null, DemoYear.LastDay);
+        var files = ImportFolder.Read(DemoYear.Kinds.Select(kind => (kind, DemoYear.Open(kind)!)), _ => null, new(), DemoYear.LastDay);
         Assert.Empty(files.SelectMany(file => file.Problems));
         Assert.Empty(files.SelectMany(file => file.Remarks));
         Assert.Equal(Entries.Count, Entries.Select(entry => entry.Key).Distinct().Count());

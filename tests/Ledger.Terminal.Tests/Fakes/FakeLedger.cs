@@ -140,6 +140,8 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
 
     public SheetStory? Story(string sheet, LocalDate asOf) => null;
 
+    public IReadOnlyList<DevelopedInSession> SheetsOf(string session, LocalDate asOf) => [];
+
     public IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf) => [];
 
     public IReadOnlyList<Untouched> UntouchedSince(LocalDate day, LocalDate asOf) => [];

@@ -1,6 +1,5 @@
 using Ledger.App.Wiring;
 using Ledger.Core.Journal.Entries;
-using Ledger.Core.Stock;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
 
@@ -12,7 +11,8 @@ internal static class CsvSources
     public static CsvBatch ReadFile(string kind, string path, LedgerFile ledger, Workbench bench)
     {
         using var csv = path == "-" ? bench.Around.In() : Open(path);
-        var file = CsvImport.Read(kind, csv, ItemOf(ledger), ledger.Today);
+        var known = ledger.HoldingsOn(ledger.Today);
+        var file = CsvImport.Read(kind, csv, known.Item, known.Formats, ledger.Today);
         var name = path == "-" ? "standard input" : path;
         return new(
             [.. file.Entries.Select(sourced => new Sourced($"{name}, line {sourced.Line}", sourced.Entry))],
@@ -33,7 +33,8 @@ internal static class CsvSources
         {
             foreach (var kind in kinds)
                 open.Add((kind, Open(Path.Combine(folder, $"{kind}.csv"))));
-            var files = ImportFolder.Read(open, ItemOf(ledger), ledger.Today);
+            var known = ledger.HoldingsOn(ledger.Today);
+            var files = ImportFolder.Read(open, known.Item, known.Formats, ledger.Today);
             return new(
                 [.. ImportFolder.InOrder(files).Select(entry => new Sourced($"{entry.Kind}.csv, line {entry.Line}", entry.Entry))],
                 [.. files.SelectMany(file => file.Problems.Select(problem => $"{file.Kind}.csv, {problem}"))],
@@ -55,8 +56,6 @@ internal static class CsvSources
             [.. names.Where(name => !CsvImport.Kinds.Contains(name))
                 .Select(name => $"{name}.csv is no file that is imported and was left out")]);
     }
-
-    private static Func<string, Item?> ItemOf(LedgerFile ledger) => ledger.HoldingsOn(ledger.Today).Item;
 
     private static FileStream Open(string path)
     {

@@ -13,7 +13,7 @@ internal static class BathText
     public static IReadOnlyList<Format> Formats(View view)
     {
         var own = view.Holdings.Items.Select(item => item.Format).OfType<Format>().DistinctBy(format => format.Code).ToList();
-        return own.Count == 0 ? Format.Common : [.. own.OrderBy(format => format.Area)];
+        return own.Count == 0 ? view.Holdings.Formats.All : [.. own.OrderBy(format => format.Area)];
     }
 
     public static void Write(TextWriter output, BathReading reading, View view)
