@@ -17,7 +17,8 @@ internal sealed class DiscardForm : FormModel
         {
             Choices = () =>
             [
-                .. _holdings.Baths.Select(bath => bath.Code), .. _holdings.Containers.Select(container => container.Code), .. FilmPlaces(_holdings),
+                .. _holdings.Baths.Select(bath => bath.Code), .. _holdings.Items.Select(item => item.Code),
+                .. _holdings.Containers.Select(container => container.Code), .. FilmPlaces(_holdings),
             ],
             Hint = "A bath, a box or bottle, an item, a holder side, or a box of exposed sheets.",
         };

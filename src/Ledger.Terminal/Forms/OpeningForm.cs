@@ -14,7 +14,11 @@ internal sealed class OpeningForm : FormModel
         _holdings = ledger.HoldingsOn(ledger.Today);
         What = new("What", 16, FieldKind.Choice)
         {
-            Choices = () => _holdings.Containers.Where(container => container.IsSealed).Select(container => container.Code),
+            Choices = () =>
+            [
+                .. _holdings.Containers.Where(container => container.IsSealed).Select(container => container.Code),
+                .. _holdings.Items.Select(item => item.Code),
+            ],
             Hint = "A box or bottle; or an item, for the sealed one that is reached for first.",
         };
         What.Offer(what);

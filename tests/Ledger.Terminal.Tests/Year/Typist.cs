@@ -21,7 +21,7 @@ internal sealed class Typist(Screen screen)
     /// <summary>Presses keys.</summary>
     public Typist Press(params Key[] keys)
     {
-        screen.Press(keys);
+        screen.Send(keys);
         Keys += keys.Length;
         return this;
     }
@@ -32,24 +32,28 @@ internal sealed class Typist(Screen screen)
     public void Fill(params IEnumerable<(string Label, string Text)> answers)
     {
         var all = answers.ToList();
-        var seen = new Dictionary<string, int>();
+        var times = new Dictionary<string, int>();
         foreach (var (label, text) in all)
         {
-            var before = seen.GetValueOrDefault(label);
-            seen[label] = before + 1;
+            var before = times.GetValueOrDefault(label);
+            times[label] = before + 1;
             Answer(Field(label, before), text);
         }
 
-        seen.Clear();
+        times.Clear();
         foreach (var (label, text) in all)
         {
-            var before = seen.GetValueOrDefault(label);
-            seen[label] = before + 1;
+            var before = times.GetValueOrDefault(label);
+            times[label] = before + 1;
             Assert.Equal($"{label}: {text}", $"{label}: {Field(label, before).Text}");
         }
 
+        var seen = screen.Text;
+        Assert.DoesNotContain("Not complete yet", seen);
+        Assert.DoesNotContain("This cannot be saved", seen);
         Press(Key.F8);
-        Assert.True(screen.Shell.Page is not FormPage, screen.Text);
+        Assert.Contains("Entry ", screen.Text);
+        Assert.False(screen.Shell.Page is FormPage, screen.Text);
     }
 
     private FormModel Form => Assert.IsType<FormPage>(screen.Shell.Page).Form;
