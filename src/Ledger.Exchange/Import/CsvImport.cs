@@ -11,8 +11,8 @@ public static class CsvImport
 {
     /// <summary>
     /// formats, items, processes, holders, orders, purchases, storage_moves, openings, speeds, cleanings, loads, exposures, unloads, decantings,
-    /// stock_solutions, jugs, baths, rotations, top_ups, counts, discards, sessions, prints, clearing_tests, observations, services, keepers, price_rises: in the order
-    /// in which entries of the same day are posted.
+    /// stock_solutions, jugs, baths, rotations, top_ups, counts, discards, sessions, prints, clearing_tests, observations, services, keepers,
+    /// price_rises, plans: in the order in which entries of the same day are posted.
     /// </summary>
     public static IReadOnlyList<string> Kinds { get; } = [.. FileKind.All.Select(kind => kind.Name)];
 

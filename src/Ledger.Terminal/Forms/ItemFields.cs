@@ -16,7 +16,10 @@ internal sealed class ItemFields(Holdings holdings)
 
     public FormField Kind { get; } = new("Kind", 9, FieldKind.Choice) { Choices = () => ItemNames.Kinds };
 
-    public FormField Role { get; } = new("does", 14, FieldKind.Choice) { Choices = () => ["", .. ItemNames.Roles], Hint = "What a chemical does, or the kind of paper." };
+    public FormField Role { get; } = new("does", 14, FieldKind.Choice)
+    {
+        Choices = () => ["", .. ItemNames.Roles], Hint = "What a chemical does, or the kind of paper.",
+    };
 
     public FormField Format { get; } = new("format", 12, FieldKind.Choice)
     {

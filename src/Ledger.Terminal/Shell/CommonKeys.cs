@@ -23,6 +23,7 @@ internal sealed class CommonKeys
             ScreenKey.Letter('R', "Receipt", "records a receipt", _ => new Fill(new ReceiptForm(ledger, null))),
             ScreenKey.Letter('P', "Plan", "shows what is planned, and the processes", _ => new Into(new PlansModel(ledger))),
             ScreenKey.Letter('U', "Undo", "takes back the last entry; in the journal, the selected one", _ => TakeBack()),
+            ScreenKey.Letter('0', "Settings", "shows the settings of the ledger", _ => new Into(new SettingsModel(ledger))),
         ];
         Screens = [.. screens.Select((screen, i) => Digit(i + 1, screen.Name))];
     }

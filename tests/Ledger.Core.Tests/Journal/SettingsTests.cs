@@ -89,4 +89,24 @@ public sealed class SettingsTests
     [Fact]
     public void Every_setting_is_listed_with_what_it_takes() => Assert.Equal(
         Table.Read(Values).Select(row => row["setting"]).Where(name => name != "colour").Distinct().Order(), Settings.Names.Keys.Order());
+
+    [Fact]
+    public void Every_setting_is_written_as_it_is_read() => Assert.All(Settings.Names.Keys, name =>
+    {
+        var text = Settings.Default.Text(name);
+        Assert.Equal(name == "currency" ? null : Settings.Default, Settings.Default.With(name, text));
+        var changed = Settings.Default.With(name, Another[name])!;
+        Assert.NotEqual(Settings.Default, changed);
+        Assert.Equal(Another[name], changed.Text(name));
+    });
+
+    private static readonly Dictionary<string, string> Another = new()
+    {
+        ["currency"] = "SEK", ["liquids"] = "floz", ["areas"] = "cm2", ["warn-days"] = "14", ["demand-days"] = "30", ["rotation-ceiling"] = "5",
+        ["batch-sheets"] = "4 11x14=2 4x5=6", ["pass-seconds"] = "20", ["short-minutes"] = "5", ["tray-depth"] = "12.5", ["graduate"] = "0.5",
+        ["loaded-days"] = "90", ["exposed-days"] = "7", ["side-faults"] = "3", ["forgotten-months"] = "6", ["thaw-hours"] = "12",
+        ["side-names"] = "A/B", ["slide-convention"] = "tab up: exposed", ["monthly-budget"] = "37.5", ["negative-pattern"] = "YY####",
+        ["spent-multiple"] = "1.5", ["fixing-multiple"] = "3", ["fridge-days"] = "30", ["freezer-days"] = "365", ["silver-limit-film"] = "8.5",
+        ["silver-limit-paper"] = "1", ["silver-limit-paper-first"] = "0.5",
+    };
 }

@@ -18,8 +18,8 @@ public class KindTests
     public void TheKindsStandInTheOrderOfPosting() =>
         Assert.Equal(
             [
-                "items", "processes", "holders", "orders", "purchases", "openings", "cleanings", "loads", "exposures", "unloads", "decantings",
-                "stock_solutions", "jugs", "baths", "rotations", "top_ups", "counts", "discards", "sessions", "prints", "clearing_tests",
+                "formats", "items", "processes", "holders", "orders", "purchases", "storage_moves", "openings", "speeds", "cleanings", "loads",
+                "exposures", "unloads", "decantings", "stock_solutions", "jugs", "baths", "rotations", "top_ups", "counts", "discards", "sessions", "prints", "clearing_tests",
                 "observations", "services", "keepers", "price_rises", "plans",
             ],
             CsvImport.Kinds);
