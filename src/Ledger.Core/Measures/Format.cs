@@ -35,6 +35,12 @@ public sealed partial record Format(string Code, Area Area, Unit Unit = Unit.She
         return format is not null;
     }
 
+    /// <summary>
+    /// What a text calls a format: a size in its usual spelling, or a name that may be one of the user's own; null when it can be neither.
+    /// </summary>
+    public static string? CodeOf(string text) =>
+        TryParse(text, out var format) ? format.Code : Name().IsMatch(text) ? text.ToLowerInvariant() : null;
+
     /// <summary>Two are the same when they are called the same: the area that one counts with may be the user's own.</summary>
     public bool Equals(Format? other) => other is not null && other.Code.Equals(Code, StringComparison.OrdinalIgnoreCase);
 
@@ -48,4 +54,7 @@ public sealed partial record Format(string Code, Area Area, Unit Unit = Unit.She
 
     [GeneratedRegex(@"^([0-9]{1,5}(?:\.[0-9]{1,4})?)x([0-9]{1,5}(?:\.[0-9]{1,4})?)(in|cm|mm)?$", RegexOptions.CultureInvariant)]
     private static partial Regex Size();
+
+    [GeneratedRegex(@"^(?![0-9.]+x)[A-Za-z0-9._-]{1,20}$", RegexOptions.CultureInvariant)]
+    private static partial Regex Name();
 }

@@ -31,7 +31,7 @@ internal sealed class BathNoteForm : FormModel
                 4 => WorkingContainers.Names,
                 _ => [],
             },
-            Hint = "What was seen; grams of silver per litre; what the test showed; or the container.",
+            Hint = "What was seen; grams of silver per litre; the test's result; the container.",
         };
         Rows = [[Date, Bath], [Kind, Found], [Passed, Session], [Note]];
     }

@@ -19,7 +19,7 @@ internal sealed class CountForm : FormModel
                 .. _holdings.Items.Select(item => item.Code), .. _holdings.Containers.Select(container => container.Code),
                 .. DiscardForm.FilmPlaces(_holdings),
             ],
-            Hint = "A box or bottle, an item for all of them together, a holder side, or a box of exposed sheets.",
+            Hint = "A box or bottle, an item for all of them, a holder side, an exposed box.",
         };
         What.Offer(what);
         Rows = [[Date, What], [Found], [Reason], [Note]];

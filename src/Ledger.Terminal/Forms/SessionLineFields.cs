@@ -37,7 +37,7 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films, Func<IE
 
     public FormField From { get; } = new("from", 24)
     {
-        Choices = sources, Hint = "Sides E07-1,E07-2, a box of exposed sheets pan100 N, or #12; empty: only counted.",
+        Choices = sources, Hint = "Sides E07-1,E07-2, an exposed box pan100 N, or #12; empty: only counted.",
     };
 
     public FormField Cause { get; } = new("spoiled by", 16, FieldKind.Choice)
@@ -47,7 +47,7 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films, Func<IE
 
     public FormField Box { get; } = new("box", 14, FieldKind.Choice)
     {
-        Choices = boxes, Hint = "The box that counted sheets came out of; empty for the one that is reached for first.",
+        Choices = boxes, Hint = "The box that counted sheets came out of; empty for the first in reach.",
     };
 
     public FormField Note { get; } = new("note", 40) { Hint = "Of these sheets." };

@@ -60,9 +60,9 @@ public class HolderFileTests
         var defined = Csv.Read("formats", "format,area,unit\n220,160 sqin,roll\npostcard,134.75 cm2,\n120,490 cm2,\n");
         Assert.Empty(defined.Problems);
         Assert.Equal(
-            [("220", 160m, Unit.Roll), ("postcard", 20.886291m, Unit.Sheet), ("120", 75.951516m, Unit.Roll)],
+            [("220", 1032.256m, Unit.Roll), ("postcard", 134.75m, Unit.Sheet), ("120", 490m, Unit.Roll)],
             defined.Entries.Select(sourced => (FormatDefinition)sourced.Entry)
-                .Select(entry => (entry.Format.Code, Math.Round(entry.Format.Area.SquareInches, 6), entry.Format.Unit)));
+                .Select(entry => (entry.Format.Code, entry.Format.Area.SquareCentimetres, entry.Format.Unit)));
         Assert.Contains("516.13 cm2", Csv.Problem("formats", "format,area\n220,80 m2\n").Accepted, StringComparison.Ordinal);
 
         var files = ImportFolder.Read(

@@ -45,10 +45,10 @@ internal sealed class ShowHolders(Workbench bench)
 
     private static string Cell(SideReading side)
     {
-        var state = side.Side.OutOfService is null ? side.State.ToString().ToLowerInvariant() : "out";
+        var state = side.State.ToString().ToLowerInvariant();
         return side.Sheet is not { } sheet
-            ? $"{side.Side.Name} {state}"
-            : $"{side.Side.Name} {state} {sheet.Item}{(sheet.Exposure is { } exposure ? $" {exposure.Group}" : "")} {side.Days} d";
+            ? $"{side.Side.Name} {(side.Side.OutOfService is null ? state : "out")}"
+            : $"{side.Side.Name} {(side.Side.OutOfService is null ? "" : "out, ")}{state} {sheet.Item}{(sheet.Exposure is { } exposure ? $" {exposure.Group}" : "")} {side.Days} d";
     }
 
     private static void WriteRemarks(FilmRegister film, View view, TextWriter output)
