@@ -141,6 +141,8 @@ internal static class EntryText
                     new()
                     {
                         Item = fields.Text("item") ?? "pan100", Sheets = (int)(fields.Number("sheets") ?? 1), From = fields.Text("from"),
+                        Fate = (Fate)Fates.Names.ToList().IndexOf(fields.Text("fate") ?? "negative"),
+                        Cause = fields.Text("cause") is { } cause ? Core.Film.RejectCauses.Named(cause) : null,
                     },
                 ],
             },

@@ -1,5 +1,4 @@
 using Ledger.Core.Baths;
-using Ledger.Core.Film;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
@@ -65,8 +64,8 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
                 AtJugs("f", ("Jug", filling.Jug), ("Volume, ml", Text(filling.Volume.Millilitres)), ("What", filling.What));
                 break;
             case JugHandover over: AtJugs("h", ("Jug", over.Jug), ("To", over.To)); break;
-            case SessionLog session: Type(session); break;
-            case PrintSession session: Type(session); break;
+            case SessionLog session: SessionByKeys.Type(session, typist); break;
+            case PrintSession session: SessionByKeys.Type(session, typist); break;
             case OrderPlacement order: Type(order); break;
             case PriceRiseNotice rise:
                 typist.On("8i").Fill(
@@ -161,57 +160,6 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
         typist.On($"3j{key}").Fill(answers);
         typist.Press(Key.Esc);
     }
-
-    private void Type(SessionLog session)
-    {
-        typist.On("1s");
-        for (var i = 0; i < session.Lines.Count; i++)
-        {
-            if (i > 0)
-                typist.Press(Key.F4);
-            if (IsKnown(session.Lines[i]))
-                typist.Press(Key.F7);
-        }
-
-        typist.Fill(
-        [
-            ("Session", session.Session), ("Process", session.Process), ("Bath", session.Bath ?? ""), ("Note", session.Note),
-            .. session.Lines.SelectMany(Line), .. session.Anyway ? [("Anyway", "yes")] : Array.Empty<(string, string)>(),
-        ]);
-    }
-
-    private static IEnumerable<(string Label, string Text)> Line(SessionLine line)
-    {
-        if (IsKnown(line))
-        {
-            yield return ("from", line.From ?? "");
-            yield return ("spoiled by", line.Cause?.Name() ?? "");
-            yield return ("box", line.Container ?? "");
-            yield return ("note", line.Note);
-        }
-
-        yield return ("Film", line.Item);
-        yield return ("sheets", $"{line.Sheets}");
-        yield return ("group", line.Group);
-        yield return ("dev. ml", Text(line.Developer?.Millilitres));
-        yield return ("became", line.Fate.Name());
-    }
-
-    private static bool IsKnown(SessionLine line) =>
-        line.From is not null || line.Cause is not null || line.Container is not null || line.Note.Length > 0;
-
-    private void Type(PrintSession session)
-    {
-        var strips = session.Lines.SingleOrDefault(line => line.Purpose == PrintPurpose.Strip);
-        typist.On("3p").Fill(
-            ("Session", session.Session), ("Paper", session.Lines[0].Item), ("Final prints", Sheets(session, PrintPurpose.Final)),
-            ("Work prints", Sheets(session, PrintPurpose.Work)), ("Sheets cut up", Sheets(session, PrintPurpose.Strip)),
-            ("Strips", strips is null ? "" : $"{strips.Strips}"), ("of", $"{strips?.StripsPerSheet ?? 4}"), ("Fixer", session.Bath ?? ""),
-            ("Note", session.Note));
-    }
-
-    private static string Sheets(PrintSession session, PrintPurpose purpose) =>
-        session.Lines.Where(line => line.Purpose == purpose).Sum(line => line.Sheets) is > 0 and var sheets ? $"{sheets}" : "";
 
     private void Type(OrderPlacement order)
     {
