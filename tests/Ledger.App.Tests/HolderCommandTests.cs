@@ -69,6 +69,25 @@ public class HolderCommandTests
             box.GetProperty("storage").GetString(), box.GetProperty("opensFrom").GetString(), box.GetProperty("speed").GetInt32()));
     }
 
+    [Fact]
+    public void A_format_of_ones_own_has_an_area_in_either_unit_and_serves_items_and_holders()
+    {
+        using var room = Darkroom.WithDemoYear();
+        Assert.Matches(@"a roll of 120 +80 sq in +-> +76 sq in", room.Do("record", "format", "120", "--area", "490.3216 cm2"));
+        room.Do("record", "format", "postcard", "--area", "134.75 cm2");
+        room.Do("record", "item", "card", "--kind", "film", "--format", "postcard", "--pack", "25");
+        room.Do("record", "holder", "P01", "--format", "Postcard");
+        Assert.Matches(@"postcard +sheets +20\.8863 +134\.75 +0\.2611 +your own", room.Do("show", "formats"));
+        Assert.Matches(@"120 +rolls +76 +490\.3216 +0\.95 +your own", room.Do("show", "formats"));
+        var shown = room.Run("show", "formats", "--json").Json.GetProperty("formats").EnumerateArray()
+            .Single(format => format.GetProperty("format").GetString() == "120");
+        Assert.Equal((76m, "roll", true), (
+            shown.GetProperty("areaSqIn").GetDecimal(), shown.GetProperty("unit").GetString(), shown.GetProperty("isOwn").GetBoolean()));
+        Refused(room, "120 is counted in rolls", "import", "formats", room.Write("formats.csv", "format,area,unit\n120,80 sqin,sheet\n"));
+        Assert.Equal(2, room.Run("record", "item", "other", "--kind", "film", "--format", "letter", "--pack", "25").Status);
+        Assert.True(room.Run("check", "--json").Json.GetProperty("ok").GetBoolean());
+    }
+
     private static void Refused(Darkroom room, string because, params string[] command)
     {
         var ran = room.Run(command);

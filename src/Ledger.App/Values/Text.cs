@@ -31,8 +31,6 @@ internal static class Text
 
     public static Dilution? Dilution(string text) => Core.Measures.Dilution.Parse(text);
 
-    public static Format? Format(string text) => Core.Measures.Format.Parse(text);
-
     public static Volume? Volume(string text) => Amount.Parse(text).AsVolume(text);
 
     public static Area? SquareInches(string text) => Number(text) is > 0 and < 10_000_000 and var inches

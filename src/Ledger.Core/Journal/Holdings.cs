@@ -46,6 +46,9 @@ public sealed class Holdings
         }
     }
 
+    /// <summary>The formats and the areas that they count with.</summary>
+    public FormatTable Formats { get; } = new();
+
     /// <summary>What is on order, and what is known of coming prices.</summary>
     public OrderBook Orders { get; } = new();
 
@@ -128,6 +131,14 @@ public sealed class Holdings
 
     /// <summary>The baths that count their work now: alone or first of a pair.</summary>
     public IEnumerable<Bath> WorkingBaths => Baths.Where(bath => !IsSecond(bath));
+
+    /// <summary>Puts a format in; what is of it counts with its area from then on.</summary>
+    public void Put(Format format)
+    {
+        Formats.Put(format);
+        foreach (var item in _items.Values.Where(item => item.Format == format).ToList())
+            Put(item with { Format = format });
+    }
 
     /// <summary>Puts an item in, or in place of the one that had its code.</summary>
     public void Put(Item item)
@@ -236,6 +247,9 @@ public sealed class Holdings
         {
             case ItemDefined defined:
                 Put(defined.Item);
+                break;
+            case FormatDefined defined:
+                Put(defined.Format);
                 break;
             case ProcessDefined defined:
                 Put(defined.Process);

@@ -36,11 +36,17 @@ public sealed record PlaceHeld(string Place, string Kind, Quantity Held, Money V
 public sealed record Untouched(Container Container, LocalDate LastTouched);
 
 /// <summary>A sheet as a session developed it.</summary>
+/// <param name="Sheet">Its number.</param>
 /// <param name="Position">Its place in the order of the session, counting from 1; rolls are counted too.</param>
-/// <param name="Negative">The number it is filed under; null when it is no negative.</param>
+/// <param name="Item">The film's code.</param>
+/// <param name="Batch">The batch it was in, counting from 1.</param>
 /// <param name="Fate">What became of it; a negative that was named a keeper later is one.</param>
+/// <param name="Cause">What spoiled it, if that is known.</param>
+/// <param name="Negative">The number it is filed under; null when it is no negative.</param>
+/// <param name="Side">The side it was loaded into, if any.</param>
 /// <param name="Subject">What its exposure note says; may be empty.</param>
-public sealed record SheetFate(long Position, string? Negative, Fate Fate, string Subject);
+public sealed record SheetFate(
+    SheetId Sheet, long Position, string Item, int Batch, Fate Fate, RejectCause? Cause, string? Negative, string? Side, string Subject);
 
 /// <summary>All that is known of one sheet.</summary>
 public sealed record SheetStory

@@ -12,6 +12,10 @@ public abstract record PostedFact;
 /// <param name="Item">The item; its number is new when it was not known before.</param>
 public sealed record ItemDefined(Item Item) : PostedFact;
 
+/// <summary>A format counts with this area now.</summary>
+/// <param name="Format">The format.</param>
+public sealed record FormatDefined(Format Format) : PostedFact;
+
 /// <summary>A process has these steps now.</summary>
 /// <param name="Process">The process; its number is new when it was not known before.</param>
 public sealed record ProcessDefined(Process Process) : PostedFact;

@@ -41,6 +41,7 @@ public static class PostingRules
         switch (entry)
         {
             case ItemDefinition definition: DefinitionRules.Post(definition, draft); break;
+            case FormatDefinition definition: DefinitionRules.Post(definition, draft); break;
             case ProcessDefinition definition: DefinitionRules.Post(definition, draft); break;
             case SettingChange change: DefinitionRules.Post(change, draft); break;
             case Receipt receipt: ReceiptRules.Post(receipt, draft); break;

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Ledger.Core.Measures;
 
 /// <summary>An area of film or paper, zero or more, in hundredths of a square millimetre: a square inch is exactly 64 516.</summary>
@@ -5,6 +7,8 @@ public readonly record struct Area : IComparable<Area>
 {
     /// <summary>Hundredths of a square millimetre in a square inch: 25.4² × 100, exact (16 CFR 500.19).</summary>
     public const long PerSquareInch = 64_516;
+
+    private const long PerSquareCentimetre = 10_000;
 
     private Area(long hundredths) => Hundredths = hundredths;
 
@@ -15,7 +19,7 @@ public readonly record struct Area : IComparable<Area>
     public decimal SquareInches => (decimal)Hundredths / PerSquareInch;
 
     /// <summary>The area in square centimetres.</summary>
-    public decimal SquareCentimetres => Hundredths / 10_000m;
+    public decimal SquareCentimetres => (decimal)Hundredths / PerSquareCentimetre;
 
     /// <summary>80 square inches: one 8x10, four 4x5, one roll of 120 or 135-36 (Darkroom Cookbook, 3rd ed., p. 108).</summary>
     public static Area Unit80 { get; } = new(80 * PerSquareInch);
@@ -35,6 +39,25 @@ public readonly record struct Area : IComparable<Area>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
     public static Area FromSquareInches(decimal squareInches) =>
         FromHundredths(decimal.ToInt64(Math.Round(squareInches * PerSquareInch, MidpointRounding.AwayFromZero)));
+
+    /// <summary>
+    /// Reads an area such as "80 sqin" or "516.128 cm2", square inches when no unit is written; null when it is something else or none.
+    /// </summary>
+    public static Area? Read(string text)
+    {
+        var trimmed = text.Trim().ToLowerInvariant();
+        var digits = trimmed.TakeWhile(c => char.IsAsciiDigit(c) || c == '.').Count();
+        long? perUnit = trimmed[digits..].Replace(" ", "", StringComparison.Ordinal) switch
+        {
+            "" or "sqin" or "in2" or "in²" => PerSquareInch,
+            "cm2" or "cm²" or "sqcm" => PerSquareCentimetre,
+            _ => null,
+        };
+        var isNumber = decimal.TryParse(trimmed[..digits], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number);
+        return isNumber && perUnit is { } scale && number is > 0 and < 1_000_000
+            ? FromHundredths(decimal.ToInt64(Math.Round(number * scale, MidpointRounding.AwayFromZero)))
+            : null;
+    }
 
     /// <summary>The area with a film's weight on a fixer, rounded up so that a load is never understated.</summary>
     /// <param name="weightThousandths">1000 for conventional film, 1500 for a film that loads a fixer one and a half times.</param>

@@ -4,14 +4,12 @@ using System.Text.RegularExpressions;
 
 namespace Ledger.Core.Measures;
 
-/// <summary>A format of film or paper and its nominal area.</summary>
-/// <param name="Code">As it is written: 4x5, 8x10, 13x18cm, 120, 135-36, or WxHin / WxHmm for any other size.</param>
+/// <summary>A format of film or paper and the area it counts with.</summary>
+/// <param name="Code">As it is written: 4x5, 8x10, 13x18cm, 120, 135-36, WxHin / WxHmm for any other size, or a name of the user's own.</param>
 /// <param name="Area">The area of one sheet or roll. A roll of 120 or 135-36 counts as 80 sq in by the trade's convention.</param>
-public sealed partial record Format(string Code, Area Area)
+/// <param name="Unit">What a film of this format is counted in: sheets or rolls.</param>
+public sealed partial record Format(string Code, Area Area, Unit Unit = Unit.Sheet)
 {
-    /// <summary>What a film of this format is counted in.</summary>
-    public Unit Unit => Code is "120" or "135-36" ? Unit.Roll : Unit.Sheet;
-
     /// <summary>The formats that need no unit in their name, smallest first.</summary>
     public static IReadOnlyList<Format> Common { get; } =
         [.. new[] { "4x5", "9x12cm", "5x7", "13x18cm", "18x24cm", "8x10", "20x25cm", "11x14", "120", "135-36" }.Select(Parse)];
@@ -25,7 +23,7 @@ public sealed partial record Format(string Code, Area Area)
     public static bool TryParse(string text, [NotNullWhen(true)] out Format? format)
     {
         var code = text.Trim().ToLowerInvariant();
-        format = code is "120" or "135-36" ? new(code, Area.Unit80) : null;
+        format = code is "120" or "135-36" ? new(code, Area.Unit80, Unit.Roll) : null;
         if (format is null && Size().Match(code) is { Success: true } match)
         {
             var perUnit = match.Groups[3].Value switch { "mm" => 100m, "cm" => 10_000m, _ => Area.PerSquareInch };
@@ -37,6 +35,18 @@ public sealed partial record Format(string Code, Area Area)
         return format is not null;
     }
 
+    /// <summary>
+    /// What a text calls a format: a size in its usual spelling, or a name that may be one of the user's own; null when it can be neither.
+    /// </summary>
+    public static string? CodeOf(string text) =>
+        TryParse(text, out var format) ? format.Code : Name().IsMatch(text) ? text.ToLowerInvariant() : null;
+
+    /// <summary>Two are the same when they are called the same: the area that one counts with may be the user's own.</summary>
+    public bool Equals(Format? other) => other is not null && other.Code.Equals(Code, StringComparison.OrdinalIgnoreCase);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => StringComparer.OrdinalIgnoreCase.GetHashCode(Code);
+
     /// <summary>The format's code.</summary>
     public override string ToString() => Code;
 
@@ -44,4 +54,7 @@ public sealed partial record Format(string Code, Area Area)
 
     [GeneratedRegex(@"^([0-9]{1,5}(?:\.[0-9]{1,4})?)x([0-9]{1,5}(?:\.[0-9]{1,4})?)(in|cm|mm)?$", RegexOptions.CultureInvariant)]
     private static partial Regex Size();
+
+    [GeneratedRegex(@"^(?![0-9.]+x)[A-Za-z0-9._-]{1,20}$", RegexOptions.CultureInvariant)]
+    private static partial Regex Name();
 }

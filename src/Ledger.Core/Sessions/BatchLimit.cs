@@ -34,9 +34,9 @@ public sealed record BatchLimit
         foreach (var word in words.Skip(1))
         {
             var parts = word.Split('=');
-            if (parts.Length != 2 || !Format.TryParse(parts[0], out var format) || Count(parts[1]) is not { } count)
+            if (parts.Length != 2 || Format.CodeOf(parts[0]) is not { } format || Count(parts[1]) is not { } count)
                 return null;
-            byFormat[format.Code] = count;
+            byFormat[format] = count;
         }
 
         return new(sheets, byFormat);

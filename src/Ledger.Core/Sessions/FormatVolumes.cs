@@ -24,12 +24,12 @@ public sealed record FormatVolumes
         {
             var parts = word.Split('=');
             if (parts.Length != 2
-                || !Format.TryParse(parts[0], out var format)
+                || Format.CodeOf(parts[0]) is not { } format
                 || !decimal.TryParse(parts[1], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var millilitres)
                 || millilitres is <= 0 or > 1_000_000
                 || Scaled.ToBase(millilitres, 1000) is not { } microlitres)
                 return null;
-            volumes[format.Code] = Volume.FromMicrolitres(microlitres);
+            volumes[format] = Volume.FromMicrolitres(microlitres);
         }
 
         return volumes.Count == 0 ? null

@@ -1,3 +1,4 @@
+using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 using Ledger.Exchange.Import.Kinds;
 using Ledger.Exchange.Import.Rows;
@@ -9,9 +10,9 @@ namespace Ledger.Exchange.Import;
 public static class CsvImport
 {
     /// <summary>
-    /// items, processes, holders, orders, order_changes, purchases, openings, cleanings, loads, exposures, unloads, decantings, stock_solutions, jugs,
-    /// baths, rotations, top_ups, counts, discards, sessions, prints, clearing_tests, observations, services, keepers, price_rises, plans,
-    /// corrections: in the order in which entries of the same day are posted.
+    /// formats, items, processes, holders, orders, order_changes, purchases, storage_moves, openings, speeds, cleanings, loads, exposures, unloads,
+    /// decantings, stock_solutions, jugs, baths, rotations, top_ups, counts, discards, sessions, prints, clearing_tests, observations, services,
+    /// keepers, price_rises, plans, corrections: in the order in which entries of the same day are posted.
     /// </summary>
     public static IReadOnlyList<string> Kinds { get; } = [.. FileKind.All.Select(kind => kind.Name)];
 
@@ -23,18 +24,19 @@ public static class CsvImport
     /// <param name="kind">One of <see cref="Kinds"/>.</param>
     /// <param name="csv">The file's bytes; it stays open.</param>
     /// <param name="itemOf">The item of a code, or null: quantities are read in its unit.</param>
-    /// <param name="undated">The day of the entries of a file whose rows name none: items and processes.</param>
+    /// <param name="formats">The formats that are known beside the common ones.</param>
+    /// <param name="undated">The day of the entries of a file whose rows name none: formats, items, processes and holders.</param>
     /// <param name="shift">Moves every date of the file in time, of what happened and printed ones alike.</param>
     /// <exception cref="ArgumentException">There is no such kind.</exception>
     /// <exception cref="IOException">The bytes cannot be read.</exception>
     public static ImportFile Read(
-        string kind, Stream csv, Func<string, Item?> itemOf, LocalDate undated, Func<LocalDate, LocalDate>? shift = null)
+        string kind, Stream csv, Func<string, Item?> itemOf, FormatTable formats, LocalDate undated, Func<LocalDate, LocalDate>? shift = null)
     {
         var known = Known(kind);
         var reading = new FileReading(known, shift ?? (date => date));
         using var text = new PlainText(csv);
         var rows = reading.Rows(text).ToList();
-        var entries = known.Entries(rows, new(itemOf, undated)).ToList();
+        var entries = known.Entries(rows, new(itemOf, formats, undated)).ToList();
         return new(known.Name, entries, [.. reading.Problems.OrderBy(problem => problem.Line)], reading.Remarks);
     }
 

@@ -16,7 +16,7 @@ public static class DemoYear
     public static IReadOnlyList<Entry> Read(LocalDate today)
     {
         var days = Period.DaysBetween(LastDay, today);
-        var files = ImportFolder.Read(Kinds.Select(kind => (kind, Open(kind)!)), _ => null, today, date => date.PlusDays(days));
+        var files = ImportFolder.Read(Kinds.Select(kind => (kind, Open(kind)!)), _ => null, new(), today, date => date.PlusDays(days));
         return files.SelectMany(file => file.Problems).FirstOrDefault() is { } problem
             ? throw new InvalidOperationException($"the demo year cannot be read: {problem}")
             : [.. ImportFolder.InOrder(files).Select(entry => entry.Entry)];

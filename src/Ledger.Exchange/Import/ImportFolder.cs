@@ -1,4 +1,5 @@
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 using Ledger.Exchange.Import.Kinds;
 using NodaTime;
@@ -11,6 +12,7 @@ public static class ImportFolder
     /// <summary>Reads the files. Items and processes, which name no day, stand on the earliest day of all the files.</summary>
     /// <param name="files">Each file's kind and bytes; the streams stay open.</param>
     /// <param name="itemOf">The items that were known before; those of the files come first.</param>
+    /// <param name="formats">The formats that were known before; those of the files are put in.</param>
     /// <param name="undated">The day of items and processes when no file names a day.</param>
     /// <param name="shift">Moves every date in time.</param>
     /// <returns>The files in the order of <see cref="CsvImport.Kinds"/>.</returns>
@@ -18,6 +20,7 @@ public static class ImportFolder
     public static IReadOnlyList<ImportFile> Read(
         IEnumerable<(string Kind, Stream Csv)> files,
         Func<string, Item?> itemOf,
+        FormatTable formats,
         LocalDate undated,
         Func<LocalDate, LocalDate>? shift = null)
     {
@@ -25,7 +28,9 @@ public static class ImportFolder
         var read = new List<ImportFile>();
         foreach (var (kind, csv) in files.OrderBy(file => Rank(file.Kind)))
         {
-            var file = CsvImport.Read(kind, csv, code => defined.GetValueOrDefault(code) ?? itemOf(code), undated, shift);
+            var file = CsvImport.Read(kind, csv, code => defined.GetValueOrDefault(code) ?? itemOf(code), formats, undated, shift);
+            foreach (var definition in file.Entries.Select(sourced => sourced.Entry).OfType<FormatDefinition>())
+                formats.Put(definition.Format);
             foreach (var definition in file.Entries.Select(sourced => sourced.Entry).OfType<ItemDefinition>())
                 defined[definition.Item.Code] = definition.Item;
             read.Add(file);

@@ -13,7 +13,7 @@ public static class WallCard
     {
         var style = holdings.Settings.Style;
         var own = holdings.Items.Select(item => item.Format).OfType<Format>();
-        var formats = Format.Common.Concat(own).DistinctBy(format => format.Code).OrderBy(format => format.Area).ToList();
+        var formats = holdings.Formats.All.Concat(own).Distinct().OrderBy(format => format.Area).ToList();
         return new(
             $"Areas and baths, {Dates.Text(holdings.AsOf)}",
             [
@@ -49,10 +49,10 @@ public static class WallCard
 
         yield return new Grid(
             ["bath", "what", "takes in all", "is left", "sheets of 8x10", "good until"],
-            [.. holdings.Baths.Select(bath => Row(new BathReading(bath, holdings.AsOf), style))]);
+            [.. holdings.Baths.Select(bath => Row(new BathReading(bath, holdings.AsOf), holdings.Formats.Find("8x10"), style))]);
     }
 
-    private static IReadOnlyList<string> Row(BathReading reading, MeasureStyle style)
+    private static IReadOnlyList<string> Row(BathReading reading, Format full, MeasureStyle style)
     {
         var bath = reading.Bath;
         var capacity = bath.TotalCapacity is { } area ? $"{area.ToText(style)} ({bath.Capacity!.Basis})" : "not set";
@@ -60,7 +60,7 @@ public static class WallCard
         [
             bath.Code, $"{bath.Item} {bath.Dilution}, {bath.WorkingVolume.ToText(style)}, {bath.Material.Name()}", capacity,
             reading.EndedBy is { } end ? $"ended by {end.Name()}" : reading.Remaining?.ToText(style) ?? "not known",
-            reading.RemainingSheets(Shown[0]) is { } sheets ? Scaled.ToText(sheets, 0) : "not known",
+            reading.RemainingSheets(full) is { } sheets ? Scaled.ToText(sheets, 0) : "not known",
             reading.GoodUntil is { } good ? Dates.Text(good.Date) : "no limit is set",
         ];
     }

@@ -15,9 +15,11 @@ internal sealed class CatalogueReader(SqliteConnection connection)
     {
         foreach (var setting in connection.Query<SettingRow>("SELECT name AS Name, value AS Value FROM setting"))
             holdings.Settings = holdings.Settings.With(setting.Name, setting.Value) ?? holdings.Settings;
+        foreach (var row in connection.Query<FormatRow>("SELECT code AS Code, unit AS Unit, area AS Area FROM film_format"))
+            holdings.Put(new Format(row.Code, Area.FromHundredths(row.Area), Units.Named(row.Unit)!.Value));
         foreach (var row in Items())
         {
-            holdings.Put(ToItem(row));
+            holdings.Put(ToItem(row, holdings.Formats));
             holdings.SetLastContainerNumber(row.Code, row.LastContainer ?? 0);
         }
 
@@ -50,7 +52,7 @@ internal sealed class CatalogueReader(SqliteConnection connection)
             holdings.Put(new Process(new(row.Id), row.Name, [.. steps[row.Id].Select(step => ToStep(step, holdings))]) { Version = row.Version });
     }
 
-    private static Item ToItem(ItemRow row)
+    private static Item ToItem(ItemRow row, FormatTable formats)
     {
         var unit = Units.Named(row.Unit)!.Value;
         return new()
@@ -60,7 +62,7 @@ internal sealed class CatalogueReader(SqliteConnection connection)
             Name = row.Name,
             Kind = Named.Kind(row.Kind),
             Role = Named.Role(row.Role),
-            Format = row.Format is null ? null : Format.Parse(row.Format),
+            Format = row.Format is null ? null : formats.Find(row.Format),
             Unit = unit,
             Pack = new(row.Pack, unit),
             Dilution = row.Dilution is null ? null : Dilution.Parse(row.Dilution),
@@ -112,6 +114,8 @@ internal sealed class CatalogueReader(SqliteConnection connection)
     };
 
     internal sealed record SettingRow(string Name, string Value);
+
+    internal sealed record FormatRow(string Code, string Unit, long Area);
 
     internal sealed record ItemRow(
         long Id, string Code, string Name, string Kind, string Role, string? Format, string Unit, long Pack, string? Dilution,

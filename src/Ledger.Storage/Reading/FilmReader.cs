@@ -13,7 +13,7 @@ internal sealed class FilmReader(SqliteConnection connection)
     public void ReadInto(Holdings holdings, ILookup<long, BalanceRow> balances)
     {
         var asOf = Dates.Text(holdings.AsOf);
-        ReadHolders(holdings.Film, asOf);
+        ReadHolders(holdings, asOf);
         foreach (var box in connection.Query<BoxRow>(
             """
             SELECT b.place_id AS PlaceId, i.code AS Item, b."group" AS "Group" FROM exposed_box b JOIN item i ON i.id = b.item_id
@@ -27,7 +27,7 @@ internal sealed class FilmReader(SqliteConnection connection)
         ReadStorage(holdings, asOf);
     }
 
-    private void ReadHolders(FilmRegister film, string asOf)
+    private void ReadHolders(Holdings holdings, string asOf)
     {
         var sides = connection.Query<SideRow>(
             """
@@ -53,11 +53,11 @@ internal sealed class FilmReader(SqliteConnection connection)
                 FROM cleaning c CROSS JOIN standing_entry e ON e.id = c.entry_id WHERE e.date <= @asOf) c ON c.holder_id = h.id AND c.rank = 1
             """,
             new { asOf }).Where(row => sides.Contains(row.Id)))
-            film.Put(new Holder
+            holdings.Film.Put(new Holder
             {
                 Id = row.Id,
                 Code = row.Code,
-                Format = Format.Parse(row.Format),
+                Format = holdings.Formats.Find(row.Format),
                 Notch = row.Notch,
                 BoughtOn = Days.ReadOptional(row.BoughtOn),
                 CleanedOn = Days.ReadOptional(row.CleanedOn),

@@ -49,15 +49,19 @@ internal sealed class StoryReader(SqliteConnection connection)
     [
         .. connection.Query<DevelopedRow>(
             """
-            SELECT f.position AS Position, f.negative AS Negative, iif(EXISTS (SELECT 1 FROM keeper k JOIN standing_entry ke ON ke.id = k.entry_id
+            SELECT f.sheet_id AS Sheet, f.position AS Position, i.code AS Item, f.batch AS Batch, f.cause AS Cause, f.negative AS Negative,
+                side.code AS Side, iif(EXISTS (SELECT 1 FROM keeper k JOIN standing_entry ke ON ke.id = k.entry_id
                     WHERE k.sheet_id = f.sheet_id AND ke.date <= @day), 'keeper', f.fate) AS Fate,
                 (SELECT x.line FROM exposure x JOIN standing_entry xe ON xe.id = x.entry_id
                     WHERE x.sheet_id = f.sheet_id AND xe.date <= @day ORDER BY xe.date DESC, xe.id DESC LIMIT 1) AS Subject
-            FROM session s CROSS JOIN standing_entry e ON e.id = s.entry_id CROSS JOIN sheet_fate f ON f.entry_id = s.entry_id
-            WHERE s.code = @session AND e.date <= @day ORDER BY f.position
+            FROM session n CROSS JOIN standing_entry e ON e.id = n.entry_id CROSS JOIN sheet_fate f ON f.entry_id = n.entry_id
+            CROSS JOIN sheet s ON s.id = f.sheet_id CROSS JOIN lot l ON l.id = s.lot_id CROSS JOIN item i ON i.id = l.item_id
+            LEFT JOIN place side ON side.id = s.side_id
+            WHERE n.code = @session AND e.date <= @day ORDER BY f.position
             """,
-            new { session, day = Dates.Text(asOf) })
-            .Select(row => new SheetFate(row.Position, row.Negative, Named.Fate(row.Fate), row.Subject ?? "")),
+            new { session, day = Dates.Text(asOf) }).Select(row => new SheetFate(
+                new(row.Sheet), row.Position, row.Item, (int)row.Batch, Named.Fate(row.Fate), row.Cause is null ? null : Named.Cause(row.Cause),
+                row.Negative, row.Side, row.Subject ?? "")),
     ];
 
     /// <summary>By #number, by the negative's number, or by the side: the sheet in it, or the one that was last in it.</summary>
@@ -154,7 +158,8 @@ internal sealed class StoryReader(SqliteConnection connection)
     internal sealed record FateRow(
         long Entry, string Session, string Date, long Position, long Batch, string? Cause, string? Negative, string Fate);
 
-    internal sealed record DevelopedRow(long Position, string? Negative, string Fate, string? Subject);
+    internal sealed record DevelopedRow(
+        long Sheet, long Position, string Item, long Batch, string? Cause, string? Negative, string? Side, string Fate, string? Subject);
 
     internal sealed record LineRow(long Sheets, string Group);
 

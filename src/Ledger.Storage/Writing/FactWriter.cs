@@ -19,6 +19,7 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
         switch (fact)
         {
             case ItemDefined defined: Write(defined.Item); new HandlingWriter(connection).Write(defined.Item); break;
+            case FormatDefined defined: Write(defined.Format); break;
             case ProcessDefined defined: new ProcessWriter(connection, entry).Write(defined.Process); break;
             case PlanMade made: new PlanWriter(connection, entry).Write(made.Plan); break;
             case PlanEnded ended: new PlanWriter(connection, entry).Write(ended); break;
@@ -75,6 +76,13 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
             ServiceLevel = item.ServiceLevel?.ToString(CultureInfo.InvariantCulture), MinimumOnHand = item.MinimumOnHand?.Base,
             item.Formula, item.Cautions,
         });
+
+    private void Write(Format format) => connection.Execute(
+        """
+        INSERT INTO film_format (code, unit, area) VALUES (@Code, @Unit, @Area)
+        ON CONFLICT DO UPDATE SET area = excluded.area
+        """,
+        new { format.Code, Unit = format.Unit.Name(), Area = format.Area.Hundredths });
 
     private void Write(SettingChanged changed) => connection.Execute(
         "INSERT INTO setting (name, value) VALUES (@Name, @Value) ON CONFLICT DO UPDATE SET value = excluded.value",

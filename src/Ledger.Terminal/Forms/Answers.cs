@@ -96,10 +96,10 @@ internal sealed class Answers
     }
 
     /// <summary>A format of film or paper.</summary>
-    public Format? Format(FormField field)
+    public Format? Format(FormField field, FormatTable formats)
     {
-        if (!Core.Measures.Format.TryParse(field.Text, out var format))
-            _problems.Add($"{field.Label}: \"{field.Text.Trim()}\" is not accepted; write one such as 4x5, 8x10, 13x18cm, 120 or 7x17in");
+        if (!formats.TryFind(field.Text, out var format))
+            _problems.Add($"{field.Label}: {formats.Unknown(field.Text)}");
         return format;
     }
 

@@ -28,7 +28,7 @@ internal sealed class BathForm : FormModel
         PairedWith = new("Second after", 10, FieldKind.Choice)
         {
             Choices = () => ["", .. _holdings.Baths.Select(bath => bath.Code)],
-            Hint = "Two-bath fixing: the bath that stands before it. Empty when it stands alone or first.",
+            Hint = "Two-bath fixing: the bath before it. Empty when it stands alone or first.",
         };
         Rows = [[Date, Bath], [Item, Volume, Dilution], [Amount, Material], [PairedWith, StandsIn], [Capacity, Basis], [Difference], [Note]];
         OfferLike();

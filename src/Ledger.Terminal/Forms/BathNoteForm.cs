@@ -33,7 +33,7 @@ internal sealed class BathNoteForm : FormModel
                 6 => WorkingContainers.Names,
                 _ => [],
             },
-            Hint = "What was seen; the colour; grams of silver per litre; what the test or strip showed; or the container.",
+            Hint = "What was seen; the colour; grams of silver per litre; the test's result; the container.",
         };
         Rows = [[Date, Bath], [Kind, Found], [Session, Passed], [Note]];
     }

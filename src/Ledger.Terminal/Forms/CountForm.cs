@@ -14,8 +14,12 @@ internal sealed class CountForm : FormModel
         _holdings = ledger.HoldingsOn(ledger.Today);
         What = new("What", 16, FieldKind.Choice)
         {
-            Choices = () => [.. _holdings.Items.Select(item => item.Code), .. _holdings.Containers.Select(container => container.Code)],
-            Hint = "A box or bottle, or an item for all of them together.",
+            Choices = () =>
+            [
+                .. _holdings.Items.Select(item => item.Code), .. _holdings.Containers.Select(container => container.Code),
+                .. DiscardForm.FilmPlaces(_holdings),
+            ],
+            Hint = "A box or bottle, an item for all of them, a holder side, an exposed box.",
         };
         What.Offer(what);
         Rows = [[Date, What], [Found], [Reason], [Note]];

@@ -15,7 +15,11 @@ internal sealed class DecantingForm : FormModel
         _holdings = ledger.HoldingsOn(ledger.Today);
         From = new("From", 16, FieldKind.Choice)
         {
-            Choices = () => _holdings.Containers.Where(bottle => bottle.Held.Unit == Unit.Millilitre).Select(bottle => bottle.Code),
+            Choices = () =>
+            [
+                .. _holdings.Containers.Where(bottle => bottle.Held.Unit == Unit.Millilitre).Select(bottle => bottle.Code),
+                .. _holdings.Items.Where(item => item.Unit == Unit.Millilitre).Select(item => item.Code),
+            ],
             Hint = "The bottle that is emptied, or an item for the one that is reached for first.",
         };
         From.Offer(from);

@@ -15,8 +15,12 @@ internal sealed class DiscardForm : FormModel
         _holdings = ledger.HoldingsOn(ledger.Today);
         What = new("What", 16, FieldKind.Choice)
         {
-            Choices = () => [.. _holdings.Baths.Select(bath => bath.Code), .. _holdings.Containers.Select(container => container.Code)],
-            Hint = "A bath, a box or bottle, or an item.",
+            Choices = () =>
+            [
+                .. _holdings.Baths.Select(bath => bath.Code), .. _holdings.Items.Select(item => item.Code),
+                .. _holdings.Containers.Select(container => container.Code), .. FilmPlaces(_holdings),
+            ],
+            Hint = "A bath, a box or bottle, an item, a holder side, or a box of exposed sheets.",
         };
         What.Offer(what);
         Reason.Offer(_holdings.Bath(what) is null ? "too old" : "spent");
@@ -70,7 +74,14 @@ internal sealed class DiscardForm : FormModel
         };
     }
 
-    /// <summary>What an item, or the item in a container, is counted in.</summary>
+    /// <summary>What an item, or the item in a container, is counted in; a holder and a box of exposed ones hold sheets.</summary>
     internal static Unit UnitOf(Holdings holdings, string what) =>
-        holdings.Item(what)?.Unit ?? holdings.Item(holdings.Container(what)?.Lot.Item ?? "")?.Unit ?? Unit.Millilitre;
+        holdings.Item(what)?.Unit ?? holdings.Item(holdings.Container(what)?.Lot.Item ?? "")?.Unit ?? Unit.Sheet;
+
+    /// <summary>The boxes of exposed sheets, and the holder sides with a sheet in them.</summary>
+    internal static IEnumerable<string> FilmPlaces(Holdings holdings) =>
+    [
+        .. holdings.Film.ExposedBoxes.Select(box => box.Code),
+        .. holdings.Film.Sheets.Select(sheet => holdings.Film.Side(sheet.At)?.Code).OfType<string>(),
+    ];
 }

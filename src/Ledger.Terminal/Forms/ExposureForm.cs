@@ -17,7 +17,7 @@ internal sealed class ExposureForm : FormModel
         Sides = new("Sides", 44)
         {
             Choices = () => Loaded.Select(side => side.Code),
-            Hint = "Sides such as E07-2, or holders for all their sides. F3 adds the next loaded one.",
+            Hint = "Sides such as E07-2, or holders for all their sides. F3: the next loaded one.",
         };
         Sides.Offer(Loaded.FirstOrDefault(side => holder is null || side.Holder == holder)?.Code);
         Group.Offer(Exposure.Normal);

@@ -49,7 +49,7 @@ internal sealed class FormPage : Page
         new(Key.F8, "F8", _form.SaveLabel, "does it, in one step (Ctrl+S too)", Saves),
         .. _form.Keys.Select(key => new ScreenKey(key.Key, key.Key.ToString(), key.Label, key.Meaning, _ => Press(key))),
         .. _form.Difference is null ? Array.Empty<ScreenKey>()
-            : [new(Key.F6, "F6", "Book diff.", "books what was used beyond the book as found by a count", _ => Tick())],
+            : [new(Key.F6, "F6", "Book diff.", "books what was used beyond the book as found by a count", _ => Tick(_form.Difference))],
     ];
 
     public override bool TakesTyping => true;
@@ -122,7 +122,7 @@ internal sealed class FormPage : Page
             if (field.Kind == FieldKind.Tick)
             {
                 column = labels;
-                box = new PressBox(() => $"[{(field.IsTicked ? "x" : " ")}] {field.Label}", () => Tick(), Next)
+                box = new PressBox(() => $"[{(field.IsTicked ? "x" : " ")}] {field.Label}", () => Tick(field), Next)
                 {
                     Width = field.Label.Length + 4, Height = 1, CanFocus = true,
                 };
@@ -185,10 +185,10 @@ internal sealed class FormPage : Page
         return null;
     }
 
-    private Step? Tick()
+    private Step? Tick(FormField tick)
     {
-        if (_form.Difference is { } tick)
-            tick.Type(tick.IsTicked ? "" : "x");
+        tick.Type(tick.IsTicked ? "" : "x");
+        OnTouched();
         _fields.SetNeedsDraw();
         Judge();
         return null;

@@ -7,10 +7,18 @@ namespace Ledger.Terminal.Forms;
 /// <summary>A holder is registered.</summary>
 internal sealed class HolderForm : FormModel
 {
+    private readonly FormatTable _formats;
+
     public HolderForm(ILedger ledger)
         : base(ledger)
     {
         var holdings = ledger.HoldingsOn(ledger.Today);
+        _formats = holdings.Formats;
+        Format = new("Format", 12, FieldKind.Choice)
+        {
+            Choices = () => _formats.All.Where(format => format.Unit == Unit.Sheet).Select(format => format.Code),
+            Hint = $"The film it takes: {FormatTable.Accepted}, or one of your own.",
+        };
         var last = holdings.Film.Holders.LastOrDefault();
         Holder.Offer(last is null ? "H01" : NextName.After(last.Code, code => holdings.Film.Holder(code) is not null));
         Format.Offer(last?.Format.Code ?? "8x10");
@@ -28,11 +36,7 @@ internal sealed class HolderForm : FormModel
 
     public FormField Holder { get; } = new("Holder", 12) { Hint = "The name on it." };
 
-    public FormField Format { get; } = new("Format", 10, FieldKind.Choice)
-    {
-        Choices = () => Core.Measures.Format.Common.Where(format => format.Unit == Unit.Sheet).Select(format => format.Code),
-        Hint = "The film it takes: 4x5, 8x10, 13x18cm, or WxHin and WxHmm.",
-    };
+    public FormField Format { get; }
 
     public FormField Sides { get; } = new("Sides", 16) { Hint = "Their names with strokes between: 1/2, A/B, or six of them." };
 
@@ -47,7 +51,7 @@ internal sealed class HolderForm : FormModel
         Key = EntryKey,
         Date = answers.Date(Date),
         Holder = answers.Needed(Holder),
-        Format = answers.Format(Format) ?? Core.Measures.Format.Common[0],
+        Format = answers.Format(Format, _formats) ?? Core.Measures.Format.Common[0],
         Sides = Sides.IsEmpty ? [] : Sides.Text.Split('/', StringSplitOptions.TrimEntries),
         Notch = Notch.Text.Trim(),
         BoughtOn = answers.OptionalDate(Bought),

@@ -36,6 +36,10 @@ internal sealed class ItemForm : FormModel
     {
         _holdings = ledger.HoldingsOn(ledger.Today);
         _known = code is null ? null : _holdings.Item(code);
+        Format = new("format", 10, FieldKind.Choice)
+        {
+            Choices = () => _holdings.Formats.All.Select(format => format.Code), Hint = $"{FormatTable.Accepted}.",
+        };
         Code.Offer(_known?.Code);
         Name.Offer(_known?.Name);
         Kind.Offer((_known?.Kind ?? ItemKind.Film).Name());
@@ -81,11 +85,7 @@ internal sealed class ItemForm : FormModel
 
     public FormField Role => KindNow == ItemKind.Film ? _paper : _role;
 
-    public FormField Format { get; } = new("format", 10, FieldKind.Choice)
-    {
-        Choices = () => Core.Measures.Format.Common.Select(format => format.Code),
-        Hint = "4x5, 8x10, 13x18cm, 120, 135-36, or WxHin and WxHmm.",
-    };
+    public FormField Format { get; }
 
     public FormField Unit { get; } = new("in", 6, FieldKind.Choice)
     {
@@ -104,7 +104,7 @@ internal sealed class ItemForm : FormModel
     protected override Entry Read(Answers answers)
     {
         var kind = (ItemKind)answers.OneOf(Kind, ItemNames.Kinds);
-        var format = kind == ItemKind.Film ? answers.Format(Format) : null;
+        var format = kind == ItemKind.Film ? answers.Format(Format, _holdings.Formats) : null;
         var unit = kind switch
         {
             ItemKind.Film => format?.Unit ?? Core.Measures.Unit.Sheet,

@@ -12,7 +12,7 @@ internal static class JugField
         var field = new FormField("Into jug", 10, FieldKind.Choice)
         {
             Choices = () => ["", .. holdings.Jugs.Select(jug => jug.Code)],
-            Hint = "The waste jug it goes into; empty when it goes elsewhere. Local rules say where it may go.",
+            Hint = "The waste jug it goes into; empty for elsewhere. Local rules say where.",
         };
         field.Offer((holdings.Jugs.FirstOrDefault(jug => jug.Room > default(Volume)) ?? holdings.Jugs.FirstOrDefault())?.Code);
         return field;

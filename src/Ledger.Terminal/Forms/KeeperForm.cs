@@ -6,8 +6,12 @@ namespace Ledger.Terminal.Forms;
 /// <summary>A negative is named a keeper.</summary>
 internal sealed class KeeperForm : FormModel
 {
-    public KeeperForm(ILedger ledger)
-        : base(ledger) => Rows = [[Date, Negative], [Note]];
+    public KeeperForm(ILedger ledger, string? negative)
+        : base(ledger)
+    {
+        Negative.Offer(negative);
+        Rows = [[Date, Negative], [Note]];
+    }
 
     public override string Title => "Keeper";
 

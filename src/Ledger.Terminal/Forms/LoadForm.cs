@@ -21,7 +21,7 @@ internal sealed class LoadForm : FormModel
         Sides = new("Sides", 44)
         {
             Choices = () => Free.Select(side => side.Code),
-                Hint = "Sides such as E07-2, or holders for all their sides. F3 adds the next empty one.",
+                Hint = "Sides such as E07-2, or holders for all their sides. F3: the next empty one.",
         };
         From = new("Film or box", 16, FieldKind.Choice)
         {

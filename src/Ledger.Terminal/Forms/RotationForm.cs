@@ -1,6 +1,7 @@
 using Ledger.Core.Baths;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
 
 namespace Ledger.Terminal.Forms;
 
@@ -22,7 +23,7 @@ internal sealed class RotationForm : FormModel
         NewBath.Offer(_holdings.Bath(Bath.Text) is { } first && _holdings.SecondAfter(first) is { } second
             ? NextName.After(second.Code, name => ledger.Bath(name, ledger.Today) is not null) : null);
         Jug = JugField.Of(_holdings);
-        Rows = [[Date, Bath, NewBath], [Volume, Dilution], [Jug], [Reason], [Difference], [Note]];
+        Rows = [[Date, Bath, NewBath], [Volume, Dilution, Amount], [Jug], [Reason], [Difference], [Note]];
     }
 
     public override string Title => "Rotate";
@@ -47,6 +48,11 @@ internal sealed class RotationForm : FormModel
 
     public FormField Dilution { get; } = new("Dilution", 10) { Hint = "Empty for the same as before." };
 
+    public FormField Amount { get; } = new("Measured out", 8, FieldKind.Figure)
+    {
+        Hint = "In the item's unit; empty for what the dilution asks.",
+    };
+
     public FormField Jug { get; }
 
     public FormField Reason { get; } = new("Because", 30, FieldKind.Choice)
@@ -70,6 +76,7 @@ internal sealed class RotationForm : FormModel
         NewBath = answers.Needed(NewBath),
         WorkingVolume = answers.Volume(Volume),
         Dilution = answers.Dilution(Dilution),
+        Amount = answers.Quantity(Amount, _holdings.Item(_holdings.Bath(Bath.Text)?.Item ?? "")?.Unit ?? Unit.Millilitre),
         Jug = Answers.Optional(Jug),
         Reason = Answers.Optional(Reason) ?? "rotated",
         BooksDifference = Difference.IsTicked,

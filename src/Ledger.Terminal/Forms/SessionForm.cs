@@ -62,7 +62,7 @@ internal sealed class SessionForm : FormModel
         new(Key.F3, "+4 sheets", "adds four sheets to the line with the cursor", AddFour),
         new(Key.F4, "Line", "adds a line like the last one, for another batch", _ => Another()),
         new(Key.F12, "Split", "gives the last sheet of the line a line of its own, for another fate", Split),
-        new(Key.F7, "Known", "says which sheets the line with the cursor is about, and what spoiled them", Known),
+        new(Key.F7, "Known", "says which sheets the line with the cursor is about, what spoiled them, their box and a note", Known),
         new(Key.F5, "Drop", "takes the line with the cursor away", Drop),
     ];
 
@@ -120,7 +120,7 @@ internal sealed class SessionForm : FormModel
     private SessionLineFields AddLine()
     {
         var before = _lines.LastOrDefault();
-        var line = new SessionLineFields(() => Films.Select(film => film.Code), Sources);
+        var line = new SessionLineFields(() => Films.Select(film => film.Code), Sources, Boxes);
         line.Film.Offer(before?.Film.Text ?? _last?.Lines[^1].Item ?? Films.FirstOrDefault()?.Code);
         line.Group.Offer(before?.Group.Text ?? "N");
         line.Fate.Offer(Fates.Names[0]);
@@ -220,6 +220,8 @@ internal sealed class SessionForm : FormModel
         .. _holdings.Film.Sheets.Where(sheet => sheet.Exposure is not null && _holdings.Film.Side(sheet.At) is not null)
             .Select(sheet => sheet.SideCode),
     ];
+
+    private IEnumerable<string> Boxes() => Films.SelectMany(film => _holdings.ContainersOf(film.Code)).Select(box => box.Code);
 
     /// <summary>What is in the place that is named: its film, its group, and how many sheets.</summary>
     private void OfferSheets(SessionLineFields line)

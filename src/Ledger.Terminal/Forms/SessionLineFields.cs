@@ -7,7 +7,8 @@ namespace Ledger.Terminal.Forms;
 /// <summary>One line of a session on the form: sheets of one film, group and fate.</summary>
 /// <param name="films">The films that can be chosen.</param>
 /// <param name="sources">Where known sheets can come from.</param>
-internal sealed class SessionLineFields(Func<IEnumerable<string>> films, Func<IEnumerable<string>> sources)
+/// <param name="boxes">The boxes that counted sheets can come from.</param>
+internal sealed class SessionLineFields(Func<IEnumerable<string>> films, Func<IEnumerable<string>> sources, Func<IEnumerable<string>> boxes)
 {
     public FormField Film { get; } = new("Film", 11, FieldKind.Choice)
     {
@@ -36,7 +37,7 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films, Func<IE
 
     public FormField From { get; } = new("from", 24)
     {
-        Choices = sources, Hint = "Sides E07-1,E07-2, a box of exposed sheets pan100 N, or #12; empty: only counted.",
+        Choices = sources, Hint = "Sides E07-1,E07-2, an exposed box pan100 N, or #12; empty: only counted.",
     };
 
     public FormField Cause { get; } = new("spoiled by", 16, FieldKind.Choice)
@@ -44,12 +45,19 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films, Func<IE
         Choices = () => RejectCauses.Names, Hint = "For a reject: what spoiled it.",
     };
 
+    public FormField Box { get; } = new("box", 14, FieldKind.Choice)
+    {
+        Choices = boxes, Hint = "The box that counted sheets came out of; empty for the first in reach.",
+    };
+
+    public FormField Note { get; } = new("note", 40) { Hint = "Of these sheets." };
+
     /// <summary>Whether the line says which sheets they were.</summary>
     public bool IsKnown { get; set; }
 
     /// <summary>The fields row by row.</summary>
     public IReadOnlyList<IReadOnlyList<FormField>> Rows =>
-        IsKnown ? [[Film, Sheets, Group, Developer, Fate], [From, Cause]] : [[Film, Sheets, Group, Developer, Fate]];
+        IsKnown ? [[Film, Sheets, Group, Developer, Fate], [From, Cause], [Box, Note]] : [[Film, Sheets, Group, Developer, Fate]];
 
     /// <summary>The fields in order.</summary>
     public IEnumerable<FormField> Fields => Rows.SelectMany(row => row);
@@ -70,6 +78,8 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films, Func<IE
         DeveloperWeight = IsWeighed ? answers.Weight(Developer) : null,
         Fate = (Fate)answers.OneOf(Fate, Fates.Names),
         From = IsKnown ? Answers.Optional(From) : null,
+        Container = IsKnown ? Answers.Optional(Box) : null,
+        Note = IsKnown ? Note.Text.Trim() : "",
         Cause = !IsKnown || Cause.IsEmpty ? null : (RejectCause)answers.OneOf(Cause, RejectCauses.Names),
     };
 

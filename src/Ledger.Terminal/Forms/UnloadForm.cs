@@ -16,7 +16,7 @@ internal sealed class UnloadForm : FormModel
         From = new("From", 44)
         {
             Choices = () => Exposed.Concat(_holdings.Film.ExposedBoxes.Select(box => box.Code)),
-            Hint = "Sides, holders or boxes of exposed sheets, with commas between. F3 adds the next exposed side.",
+            Hint = "Sides, holders, boxes of exposed sheets, divided by commas. F3: the next side.",
         };
         To = new("Back into", 16, FieldKind.Choice)
         {

@@ -47,6 +47,10 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
         ScreenKey.OnRow('C', "Count", "posts what is really in it", row => new CountForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('F', "Decant", "fills it into smaller bottles", row => new DecantingForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('D', "Discard", "throws it away, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('M', "Move", "keeps it somewhere else: freezer, fridge, shelf", row => new StorageForm(Ledger, IdOf(row))),
+        .. _reading?.Item.Kind == ItemKind.Film
+            ? [ScreenKey.OnRow('I', "Speed", "the speed at which you expose its lot", row => new SpeedForm(Ledger, IdOf(row)))]
+            : Array.Empty<ScreenKey>(),
         ScreenKey.Paper("its label", row => paper => paper.BottleLabel(IdOf(row))),
     ];
 

@@ -12,7 +12,8 @@ internal static class HolderBlocks
     /// <summary>A side in a table's cell: "1 exposed N-1, 3 d".</summary>
     public static string Short(SideReading side, FilmSettings limits)
     {
-        var state = side.Side.OutOfService is null ? side.State.ToString().ToLowerInvariant() : "out";
+        var what = side.State.ToString().ToLowerInvariant();
+        var state = side.Side.OutOfService is null ? what : side.Sheet is null ? "out" : $"out, {what}";
         var group = side.Sheet?.Exposure is { } exposure ? $" {exposure.Group}" : "";
         var days = side.Days is { } number ? $", {number} d{(side.IsOverdue(limits) ? "!" : "")}" : "";
         return $"{side.Side.Name} {state}{group}{days}";

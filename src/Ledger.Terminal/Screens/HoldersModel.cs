@@ -51,10 +51,13 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
         ScreenKey.Letter('V', "Service", "takes a side out of service, or puts it back", row =>
             new Fill(new ServiceForm(Ledger, FirstSide(row)))),
         ScreenKey.Letter('H', "Holder", "registers a holder", _ => new Fill(new HolderForm(Ledger))),
+        ScreenKey.Letter('K', "Keeper", "names a negative a keeper", _ => new Fill(new KeeperForm(Ledger, null))),
+        ScreenKey.Letter('N', "Count", "posts how many sheets are really there", row => new Fill(new CountForm(Ledger, Place(row)))),
+        ScreenKey.Letter('D', "Discard", "throws sheets away", row => new Fill(new DiscardForm(Ledger, Place(row)))),
         ScreenKey.Letter('W', "On paper", "writes the label of the selected box of exposed sheets", row => row >= _holders.Count
             ? new OnPaper(paper => paper.BoxLabel(IdOf(row)))
             : new Say("Select a box of exposed sheets, below the holders: its label is written for paper.")),
-        ScreenKey.Letter('K', "Keeper", "names a negative a keeper", _ => new Fill(new KeeperForm(Ledger))),
+        ScreenKey.Letter('T', "Formats", "shows the formats and their areas", _ => new Into(new FormatsModel(Ledger))),
     ];
 
     /// <inheritdoc/>
@@ -103,6 +106,8 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
     ];
 
     private string? HolderAt(int row) => row >= 0 && row < _holders.Count ? _holders[row].Code : null;
+
+    private string Place(int row) => row < 0 ? "" : IdOf(row);
 
     private string? FirstSide(int row) => HolderAt(row) is null ? null
         : (_holders[row].Sides.FirstOrDefault(side => side.OutOfService is not null) ?? _holders[row].Sides[0]).Code;

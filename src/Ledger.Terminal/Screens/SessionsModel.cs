@@ -24,7 +24,7 @@ internal sealed class SessionsModel : TableModel
     public override IReadOnlyList<string> Purpose =>
     [
         "The sessions of developing, the last one first: which film, how many sheets, through which bath, and what became of them.",
-        "The details show what a session cost, sheet by sheet: its film, its developer, its share of the bath and of the supplies.",
+        "The details show what a session cost: its film, its developer, its share of the bath and of the supplies. Enter shows its sheets one by one.",
     ];
 
     /// <inheritdoc/>
@@ -43,6 +43,12 @@ internal sealed class SessionsModel : TableModel
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenKey> Keys =>
         [ScreenKey.Paper("the sleeve labels of its negatives", row => paper => paper.SleeveLabels(IdOf(row)))];
+
+    /// <inheritdoc/>
+    public override string? OpenLabel => "Sheets";
+
+    /// <inheritdoc/>
+    public override Step? Open(int row) => row < 0 ? null : new Into(new SessionSheetsModel(Ledger, IdOf(row)));
 
     /// <inheritdoc/>
     public override void Refresh()

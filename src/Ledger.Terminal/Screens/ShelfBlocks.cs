@@ -1,4 +1,4 @@
-using Ledger.Core.Baths;
+using System.Globalization;
 using Ledger.Core.Journal;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
@@ -53,6 +53,8 @@ internal static class ShelfBlocks
             ("Batch", container.Lot.Batch),
             ("Formula", container.Lot.Formula),
             ("Kept in", container.Storage),
+            ("Not before", container.OpensFrom is { } warm && container.IsSealed ? $"{Dates.Text(warm)}: it comes out of the cold" : null),
+            ("Exposed at", container.Lot.Speed?.ToString(CultureInfo.InvariantCulture)),
             ("Cost", $"{container.Value.Text(holdings.Settings)} for what is left, "
                 + $"{container.Lot.UnitCost.Text(holdings.Settings)} a {container.Held.Unit.Name()}"),
         ]);

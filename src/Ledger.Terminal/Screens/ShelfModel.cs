@@ -54,7 +54,9 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
         ScreenKey.OnRow('M', "Stock", "mixes a stock solution of it", row => new StockSolutionForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('D', "Discard", "throws some of it away", row => new DiscardForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('E', "Edit", "changes the settings of the selected item", row => new ItemForm(Ledger, IdOf(row))),
-        ScreenKey.Letter('N', "New", "writes down a new item", _ => new Fill(new ItemForm(Ledger, null))),
+        ScreenKey.Letter('N', "New", "writes down a film, chemical or supply", _ => new Fill(new ItemForm(Ledger, null))),
+        ScreenKey.Letter('G', "Forgotten", "shows what nobody has touched for months", _ => new Into(new ForgottenModel(Ledger))),
+        ScreenKey.Letter('T', "Formats", "shows the formats and their areas", _ => new Into(new FormatsModel(Ledger))),
     ];
 
     /// <inheritdoc/>

@@ -245,8 +245,8 @@ internal sealed class ShellWindow : Runnable
         _steadyKeys.Hints = [CommonKeys.Blank(isTyping), CommonKeys.Help];
         _pageKeys.Hints =
         [
-            .. Page.Keys.Select(KeyHint.Of),
             .. Page is TablePage { Opens: { } label } ? [new KeyHint(Key.Enter, "Enter", label)] : Array.Empty<KeyHint>(),
+            .. Page.Keys.Select(KeyHint.Of),
             .. _desk.HasBelow ? [CommonKeys.Back] : Array.Empty<KeyHint>(),
             .. isTyping || Page is HelpPage ? [] : _common.Work.Where(key => Page.Keys.All(own => own.Key != key.Key)).Select(KeyHint.Of),
             .. isTyping ? Array.Empty<KeyHint>() : [CommonKeys.Quit],

@@ -47,6 +47,11 @@ internal static class Spoken
         HolderDefinition holder => [
             holder.Holder, .. Option("--format", holder.Format.Code), .. Option("--sides", string.Join('/', holder.Sides)),
             .. Option("--notch", holder.Notch), .. Option("--bought", holder.BoughtOn is { } day ? Dates.Text(day) : null)],
+        FormatDefinition { Format: var format } =>
+            [format.Code, .. Option("--area", $"{Number(format.Area.SquareInches)} sqin"), .. Flag("--roll", format.Unit == Unit.Roll)],
+        StorageMove move =>
+            [move.Container, .. Option("--to", move.To), .. Option("--open-from", move.OpensFrom is { } day ? Dates.Text(day) : null)],
+        SpeedRating rating => [rating.Container, Number(rating.Speed)],
         Load load => [.. load.Sides, .. Option("--from", load.From), .. Flag("--anyway", load.Anyway)],
         ExposureNote exposure => [
             .. exposure.Sides, .. Option("--group", exposure.Group), .. Option("--line", exposure.Line), .. Flag("--anyway", exposure.Anyway)],
@@ -116,7 +121,7 @@ internal static class Spoken
         .. Option("--minutes", plan.Request.Times.Text), .. Option("--bath", plan.Request.Bath), .. Flag("--trip", plan.IsTrip),
     ];
 
-    private static string Line(SheetsToDevelop sheets) => string.Concat(
+    private static string Line(RequestedSheets sheets) => string.Concat(
         $"{sheets.Count} {sheets.Film} {sheets.Group}".TrimEnd(),
         sheets.Holder is { Length: > 0 } holder ? $" in {holder}" : "",
         sheets.From is { Length: > 0 } from ? $" from {from.Replace(" ", "", StringComparison.Ordinal)}" : "",

@@ -47,6 +47,18 @@ public sealed class FormatTests
         Assert.StartsWith($"\"{text}\" is not a format", problem, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("4X5", "4x5")]
+    [InlineData("Postcard", "postcard")]
+    [InlineData("xpan", "xpan")]
+    [InlineData("4x5x6", null)]
+    [InlineData("4x5ft", null)]
+    [InlineData("220", "220")]
+    [InlineData("135-24", "135-24")]
+    [InlineData("a b", null)]
+    [InlineData("", null)]
+    public void A_size_or_a_name_can_be_what_a_format_is_called(string text, string? code) => Assert.Equal(code, Format.CodeOf(text));
+
     [Fact]
     public void A_format_always_has_an_area() => Gens.Format.Sample(format => format.Area > Area.Zero);
 

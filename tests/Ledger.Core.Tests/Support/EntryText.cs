@@ -29,6 +29,21 @@ internal static class EntryText
         return kind switch
         {
             "item" => new ItemDefinition { Key = key, Date = date, Note = note, Item = Item(fields) },
+            "format" => new FormatDefinition
+            {
+                Key = key, Date = date, Note = note,
+                Format = new(fields.Text("code") ?? "postcard", Area.Read(fields.Text("area") ?? "20 sqin")!.Value, Units.Named(fields.Text("unit") ?? "sheet")!.Value),
+            },
+            "storage" => new StorageMove
+            {
+                Key = key, Date = date, Note = note, Container = fields.Text("what") ?? "pan100/1", To = fields.Text("to") ?? "fridge",
+                OpensFrom = fields.Date("from"),
+            },
+            "speed" => new SpeedRating
+            {
+                Key = key, Date = date, Note = note, Container = fields.Text("what") ?? "pan100/1", Speed = (int)(fields.Number("speed") ?? 64),
+            },
+            "keeper" => new KeeperNaming { Key = key, Date = date, Note = note, Negative = fields.Text("negative") ?? "" },
             "receipt" => new Receipt
             {
                 Key = key, Date = date, Note = note, Item = fields.Text("item")!, Packs = fields.Number("packs") ?? 1,
@@ -62,6 +77,7 @@ internal static class EntryText
             "opening" => new Opening
             {
                 Key = key, Date = date, Note = note, Container = fields.Text("what")!, Batch = fields.Text("batch") ?? "",
+                Envelopes = (int?)fields.Number("envelopes"),
             },
             "bath" => new BathMixing
             {
@@ -126,6 +142,8 @@ internal static class EntryText
                     new()
                     {
                         Item = fields.Text("item") ?? "pan100", Sheets = (int)(fields.Number("sheets") ?? 1), From = fields.Text("from"),
+                        Fate = (Fate)Fates.Names.ToList().IndexOf(fields.Text("fate") ?? "negative"),
+                        Cause = fields.Text("cause") is { } cause ? Core.Film.RejectCauses.Named(cause) : null,
                     },
                 ],
             },

@@ -170,6 +170,8 @@ public sealed class DemoYearLedgerTests : IDisposable
             .Where(remark => !remark.remark.EndsWith("take off its paper label", StringComparison.Ordinal));
         Assert.Equal(
             [
+                ("storage_moves:demo-out-of-the-freezer",
+                    "pan100/2 comes out of the cold: open it on 2025-05-23 at the earliest, or it sweats"),
                 ("sessions:S07", "ortho25/1 was good until 2024-08-31 (printed date)"),
                 ("jugs:demo-jug-1-handover", Disposal),
                 ("sessions:S19", "bath F3 was good until 2026-01-02; it is 189 days old"),

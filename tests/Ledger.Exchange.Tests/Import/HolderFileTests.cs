@@ -1,6 +1,9 @@
 using Ledger.Core.Film;
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+using Ledger.Exchange.Import;
 using Ledger.Exchange.Tests.Support;
+using NodaTime;
 
 namespace Ledger.Exchange.Tests.Import;
 
@@ -50,4 +53,43 @@ public class HolderFileTests
             Csv.Problem("sessions", "session,date,process,item,sheets,cause\nS1,2025-05-12,film,pan,1,rain\n").Accepted,
             StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Formats_have_areas_in_either_unit_and_what_follows_them_may_be_of_them()
+    {
+        var defined = Csv.Read("formats", "format,area,unit\n220,160 sqin,roll\npostcard,134.75 cm2,\n120,490 cm2,\n");
+        Assert.Empty(defined.Problems);
+        Assert.Equal(
+            [("220", 1032.256m, Unit.Roll), ("postcard", 134.75m, Unit.Sheet), ("120", 490m, Unit.Roll)],
+            defined.Entries.Select(sourced => (FormatDefinition)sourced.Entry)
+                .Select(entry => (entry.Format.Code, entry.Format.Area.SquareCentimetres, entry.Format.Unit)));
+        Assert.Contains("516.13 cm2", Csv.Problem("formats", "format,area\n220,80 m2\n").Accepted, StringComparison.Ordinal);
+
+        var files = ImportFolder.Read(
+            [("items", Bytes("item,name,kind,format,pack\ncard,Card,film,postcard,25\n")), ("formats", Bytes("format,area\npostcard,134.75 cm2\n"))],
+            _ => null, new(), Csv.Undated);
+        Assert.All(files, file => Assert.Empty(file.Problems));
+        Assert.Equal(134.75m, Assert.IsType<ItemDefinition>(files[1].Entries[0].Entry).Item.Format!.Area.SquareCentimetres);
+    }
+
+    [Fact]
+    public void Boxes_move_and_lots_have_speeds()
+    {
+        var move = Csv.One<StorageMove>("storage_moves", "date,container,to,open_from,note\n2025-05-12,pan/3,shelf,2025-05-14,slowly\n");
+        Assert.Equal(
+            ("pan/3", "shelf", new LocalDate(2025, 5, 12), new LocalDate(2025, 5, 14), "slowly"),
+            (move.Container, move.To, move.Date, move.OpensFrom, move.Note));
+        var rating = Csv.One<SpeedRating>("speeds", "date;container;speed\n2025-05-12;pan/3;64\n");
+        Assert.Equal(("pan/3", 64), (rating.Container, rating.Speed));
+        Assert.Equal("speed", Csv.Problem("speeds", "date,container,speed\n2025-05-12,pan/3,fast\n").Column);
+    }
+
+    [Fact]
+    public void Sides_and_boxes_of_exposed_sheets_are_counted_and_thrown_away_in_sheets()
+    {
+        Assert.Equal(new(1, Unit.Sheet), Csv.One<StockCount>("counts", "date,item,found,reason\n2025-05-12,pan N-1,1,miscounted\n").Found);
+        Assert.Equal(new(1, Unit.Sheet), Csv.One<Discard>("discards", "date,what,quantity,reason\n2025-05-12,E07-1,1,fogged\n").Quantity);
+    }
+
+    private static MemoryStream Bytes(string text) => new(System.Text.Encoding.UTF8.GetBytes(text));
 }

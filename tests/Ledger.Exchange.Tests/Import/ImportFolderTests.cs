@@ -40,5 +40,5 @@ public class ImportFolderTests
 
     private static IReadOnlyList<ImportFile> Read(params (string Kind, string Text)[] files) =>
         ImportFolder.Read(
-            files.Select(file => (file.Kind, (Stream)new MemoryStream(Encoding.UTF8.GetBytes(file.Text)))), _ => null, new LocalDate(2026, 1, 1));
+            files.Select(file => (file.Kind, (Stream)new MemoryStream(Encoding.UTF8.GetBytes(file.Text)))), _ => null, new(), new LocalDate(2026, 1, 1));
 }

@@ -18,9 +18,9 @@ public class KindTests
     public void TheKindsStandInTheOrderOfPosting() =>
         Assert.Equal(
             [
-                "items", "processes", "holders", "orders", "order_changes", "purchases", "openings", "cleanings", "loads", "exposures", "unloads",
-                "decantings", "stock_solutions", "jugs", "baths", "rotations", "top_ups", "counts", "discards", "sessions", "prints", "clearing_tests",
-                "observations", "services", "keepers", "price_rises", "plans", "corrections",
+                "formats", "items", "processes", "holders", "orders", "order_changes", "purchases", "storage_moves", "openings", "speeds", "cleanings",
+                "loads", "exposures", "unloads", "decantings", "stock_solutions", "jugs", "baths", "rotations", "top_ups", "counts", "discards",
+                "sessions", "prints", "clearing_tests", "observations", "services", "keepers", "price_rises", "plans", "corrections",
             ],
             CsvImport.Kinds);
 

@@ -96,7 +96,7 @@ public sealed partial class PrintedPageTests
                 new("pan", 2, Area.Zero, Money.Zero, "N", Fate.Negative, ""), new("pan", 1, Area.Zero, Money.Zero, "N", Fate.Reject, ""),
                 new("pan", 1, Area.Zero, Money.Zero, "N", Fate.Dummy, ""), new("roll", 1, Area.Zero, Money.Zero, "N", Fate.Negative, ""),
             ]),
-            [new(1, "2026-041", Fate.Negative, "mill race"), new(2, "2026-042", Fate.Keeper, ""), new(3, null, Fate.Reject, "")], Holdings());
+            [Sheet(1, "2026-041", Fate.Negative, "mill race"), Sheet(2, "2026-042", Fate.Keeper, ""), Sheet(3, null, Fate.Reject, "")], Holdings());
         Assert.Equal(["2026-041", "2026-042", "S7-04"], labels.Select(label => label.Title));
         Assert.Contains("mill race", labels[0].Lines);
         Assert.Equal([false, true, false], labels.Select(label => label.Lines.Contains("keeper")));
@@ -135,9 +135,12 @@ public sealed partial class PrintedPageTests
         yield return SleeveLabels.Page(
             SleeveLabels.Of(
                 new(1, Hostile, Today, Hostile, null, default, "", [new("x", 2, Area.Zero, Money.Zero, Hostile, Fate.Negative, Hostile)]),
-                [new(1, Hostile, Fate.Keeper, Hostile)], holdings),
+                [Sheet(1, Hostile, Fate.Keeper, Hostile)], holdings),
             LabelSheet.Small);
     }
+
+    private static SheetFate Sheet(long position, string? negative, Fate fate, string subject) =>
+        new(new(position), position, "pan", 1, fate, null, negative, null, subject);
 
     private static Item Film() => new()
     {

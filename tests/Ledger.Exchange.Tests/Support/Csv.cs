@@ -18,7 +18,7 @@ internal static class Csv
     public static ImportFile Read(string kind, byte[] bytes, Func<LocalDate, LocalDate>? shift = null)
     {
         using var stream = new MemoryStream(bytes);
-        return CsvImport.Read(kind, stream, ItemOf, Undated, shift);
+        return CsvImport.Read(kind, stream, ItemOf, new(), Undated, shift);
     }
 
     /// <summary>The only entry of a file without problems.</summary>

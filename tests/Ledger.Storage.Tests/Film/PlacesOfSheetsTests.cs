@@ -2,13 +2,14 @@ using CsCheck;
 using Ledger.Core.Costing;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Storage.Tests.Support;
 using static Ledger.Storage.Tests.Support.Holders;
 
 namespace Ledger.Storage.Tests.Film;
 
-/// <summary>Any sequence of loads, exposures, unloads, sessions and corrections keeps every sheet in one place, and the total.</summary>
+/// <summary>Any sequence of loads, exposures, unloads, sessions, counts and corrections keeps every sheet in one place, and the total.</summary>
 public sealed class PlacesOfSheetsTests
 {
     private const long Received = 50;
@@ -18,7 +19,7 @@ public sealed class PlacesOfSheetsTests
     private static readonly string[] Groups = ["N", "N-1"];
 
     private static readonly Gen<(int Kind, int Which, int Other)[]> Steps =
-        Gen.Select(Gen.Int[0, 7], Gen.Int[0, 3], Gen.Int[0, 30]).Array[1, 40];
+        Gen.Select(Gen.Int[0, 10], Gen.Int[0, 3], Gen.Int[0, 30]).Array[1, 40];
 
     [Fact]
     public void EverySheetIsInOnePlaceAfterEveryEntry() => Steps.Sample(Run, iter: 40, threads: 1);
@@ -63,6 +64,9 @@ public sealed class PlacesOfSheetsTests
                 Anyway = step.Other > 15,
             },
             6 => new Discard { Key = Some.Key(), Date = date, What = side, Reason = "fogged" },
+            7 => new StockCount { Key = Some.Key(), Date = date, What = step.Which % 2 == 0 ? side : $"pan {group}", Found = new(step.Other % 2, Unit.Sheet), Reason = "lost" },
+            8 => new KeeperNaming { Key = Some.Key(), Date = date, Negative = $"#{step.Other}" },
+            9 => new SideService { Key = Some.Key(), Date = date, Sides = [side], IsInService = step.Other % 2 == 0, Reason = "leaks" },
             _ => new Correction { Key = Some.Key(), Date = date, Reverses = first + 1 + step.Other, Reason = "mistake" },
         };
     }

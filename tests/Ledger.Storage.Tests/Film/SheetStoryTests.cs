@@ -60,8 +60,9 @@ public sealed class SheetStoryTests : IDisposable
         _file.Accept(Develop(Some.Day(3, 6), "S01", From("E02-1", fate: Fate.Reject), From("E01-2"), From("E01-1")));
         var sheets = _file.Ledger.SheetsOf("s01", _file.Ledger.Today);
         Assert.Equal(
-            [new(1, null, Fate.Reject, "mill at noon"), new(2, "2025-001", Fate.Negative, "mill at noon"), new(3, "2025-002", Fate.Negative, "mill at noon")],
-            sheets);
+            [(1, null, Fate.Reject, "E02-1"), (2, "2025-001", Fate.Negative, "E01-2"), (3, "2025-002", Fate.Negative, "E01-1")],
+            sheets.Select(sheet => (sheet.Position, sheet.Negative, sheet.Fate, sheet.Side)));
+        Assert.Equal(["mill at noon"], sheets.Select(sheet => sheet.Subject).Distinct());
         _file.Accept(new KeeperNaming { Key = Some.Key(), Date = Some.Day(3, 8), Negative = "2025-002" });
         Assert.Equal(Fate.Keeper, _file.Ledger.SheetsOf("S01", _file.Ledger.Today)[2].Fate);
         Assert.Equal(Fate.Negative, _file.Ledger.SheetsOf("S01", Some.Day(3, 7))[2].Fate);
@@ -200,6 +201,51 @@ public sealed class SheetStoryTests : IDisposable
         Assert.Equal(
             RefusalKind.NotAccepted,
             _file.Refuse(new Opening { Key = Some.Key(), Date = Some.Day(3, 1), Container = "pan/1", Envelopes = 4 }).Kind);
+        Assert.Empty(_file.Ledger.Check(null, default).Problems);
+    }
+
+    /// <summary>A box of 100 holds four inner envelopes of 25: capabilities of the trade's packing, common practice, no source.</summary>
+    [Fact]
+    public void ABoxOf100IsFourSealedEnvelopesOf25()
+    {
+        _file.Accept(Some.Define(Some.Film("large") with { Pack = new(100, Core.Measures.Unit.Sheet) }));
+        _file.Accept(Some.Receipt("large", 1, 512.34m));
+        _file.Accept(new Opening { Key = Some.Key(), Date = Some.Day(3, 1), Container = "large", Envelopes = 4 });
+        Assert.Equal([25L, 25L, 25L, 25L], Now.ContainersOf("large").Select(box => box.Held.Base));
+        Assert.All(Now.ContainersOf("large"), box => Assert.True(box.IsSealed));
+        _file.Accept(Load(Some.Day(3, 2), "E01") with { From = "large" });
+        Assert.Equal([23L, 25L, 25L, 25L], Now.ContainersOf("large").Select(box => box.Held.Base).Order());
+        Assert.Single(Now.ContainersOf("large"), box => !box.IsSealed);
+        Assert.Empty(_file.Ledger.Check(null, default).Problems);
+    }
+
+    [Fact]
+    public void TheSheetsOfASessionAreListedWithWhatBecameOfThem()
+    {
+        _file.Accept(Load(Some.Day(3, 2), "E01"));
+        _file.Accept(Expose(Some.Day(3, 3), "N", "E01"));
+        _file.Accept(Develop(Some.Day(3, 6), "S01", From("E01-1"), From("E01-2", fate: Fate.Reject, cause: RejectCause.Scratch)));
+        _file.Accept(new KeeperNaming { Key = Some.Key(), Date = Some.Day(5, 1), Negative = "2025-001" });
+        Assert.Equal(
+            [(1L, "pan", 1, Fate.Keeper, null, "2025-001", "E01-1"), (2L, "pan", 2, Fate.Reject, RejectCause.Scratch, null, "E01-2")],
+            _file.Ledger.SheetsOf("s01", _file.Ledger.Today).Select(sheet => (
+                sheet.Sheet.Value, sheet.Item, sheet.Batch, sheet.Fate, sheet.Cause, sheet.Negative, sheet.Side)));
+        Assert.Equal(Fate.Negative, _file.Ledger.SheetsOf("S01", Some.Day(4, 1))[0].Fate);
+        Assert.Empty(_file.Ledger.SheetsOf("S01", Some.Day(3, 5)));
+        _file.Accept(new Correction { Key = Some.Key(), Date = _file.Ledger.Today, Reverses = _file.Ledger.Journal(_file.Ledger.Today, null, 1)[0].Number, Reason = "no" });
+        Assert.Equal(Fate.Negative, _file.Ledger.SheetsOf("S01", _file.Ledger.Today)[0].Fate);
+    }
+
+    [Fact]
+    public void AFormatOfTheUsersOwnIsKeptInTheFile()
+    {
+        _file.Accept(new FormatDefinition { Key = Some.Key(), Date = Some.Day(1, 1), Format = new("220", Core.Measures.Area.FromSquareInches(160), Core.Measures.Unit.Roll) });
+        _file.Accept(new FormatDefinition { Key = Some.Key(), Date = Some.Day(1, 1), Format = new("8x10", Core.Measures.Area.FromSquareInches(78.5m)) });
+        _file.Accept(Holder("E03", "8x10"));
+        _file.Reopen();
+        Assert.Equal((160m, Core.Measures.Unit.Roll), (Now.Formats.Find("220").Area.SquareInches, Now.Formats.Find("220").Unit));
+        Assert.Equal(78.5m, Now.Item("pan")!.Format!.Area.SquareInches);
+        Assert.Equal(78.5m, Now.Film.Holder("E03")!.Format.Area.SquareInches);
         Assert.Empty(_file.Ledger.Check(null, default).Problems);
     }
 

@@ -144,6 +144,8 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
 
     public SheetStory? Story(string sheet, LocalDate asOf) => null;
 
+    public IReadOnlyList<SheetFate> SheetsOf(string session, LocalDate asOf) => [];
+
     public IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf) => [];
 
     public IReadOnlyList<Untouched> UntouchedSince(LocalDate day, LocalDate asOf) => [];

@@ -67,6 +67,13 @@ internal sealed class Screen : IDisposable
         return this;
     }
 
+    /// <summary>Keys that come faster than the screen is drawn; looking at it draws it.</summary>
+    public void Send(params IReadOnlyList<Key> keys)
+    {
+        foreach (var key in keys)
+            _app.InjectKey(key);
+    }
+
     public Screen Type(string text) => Press([.. text.Select(letter => new Key(letter))]);
 
     /// <summary>Waits for what work on another thread brings to the screen.</summary>

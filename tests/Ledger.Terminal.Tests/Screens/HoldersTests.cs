@@ -97,6 +97,7 @@ public sealed class HoldersTests : IDisposable
 
         screen.Type("7").Type("v").Press(Key.Tab).Type("light leak").Press(Key.F8);
         Assert.Equal("light leak", ledger.HoldingsOn(ledger.Today).Film.Side("E01-1")!.OutOfService);
+        Assert.Contains("1 out, exposed N, 4 d", screen.Text);
         screen.Type("h").Press(Key.F8);
         Assert.NotNull(ledger.HoldingsOn(ledger.Today).Film.Holder("F09"));
         screen.Type("c").Press(Key.F8);

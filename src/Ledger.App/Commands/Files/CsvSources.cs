@@ -1,6 +1,5 @@
 using Ledger.App.Wiring;
 using Ledger.Core.Journal.Entries;
-using Ledger.Core.Stock;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
 
@@ -17,7 +16,8 @@ internal static class CsvSources
 
     public static CsvBatch Read(string kind, Stream csv, string name, LedgerFile ledger)
     {
-        var file = CsvImport.Read(kind, csv, ItemOf(ledger), ledger.Today);
+        var known = ledger.HoldingsOn(ledger.Today);
+        var file = CsvImport.Read(kind, csv, known.Item, known.Formats, ledger.Today);
         return new(
             [.. file.Entries.Select(sourced => new Sourced($"{name}, line {sourced.Line}", sourced.Entry))],
             [.. file.Problems.Select(problem => $"{name}, {problem}")],
@@ -37,7 +37,8 @@ internal static class CsvSources
         {
             foreach (var kind in kinds)
                 open.Add((kind, Open(Path.Combine(folder, $"{kind}.csv"))));
-            var files = ImportFolder.Read(open, ItemOf(ledger), ledger.Today);
+            var known = ledger.HoldingsOn(ledger.Today);
+            var files = ImportFolder.Read(open, known.Item, known.Formats, ledger.Today);
             return new(
                 [.. ImportFolder.InOrder(files).Select(entry => new Sourced($"{entry.Kind}.csv, line {entry.Line}", entry.Entry))],
                 [.. files.SelectMany(file => file.Problems.Select(problem => $"{file.Kind}.csv, {problem}"))],
@@ -59,8 +60,6 @@ internal static class CsvSources
             [.. names.Where(name => !CsvImport.Kinds.Contains(name))
                 .Select(name => $"{name}.csv is no file that is imported and was left out")]);
     }
-
-    private static Func<string, Item?> ItemOf(LedgerFile ledger) => ledger.HoldingsOn(ledger.Today).Item;
 
     private static FileStream Open(string path)
     {

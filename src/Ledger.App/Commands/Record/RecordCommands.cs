@@ -47,6 +47,7 @@ internal sealed class RecordCommands : Command
         Subcommands.Add(new RecordStorage(bench));
         Subcommands.Add(new RecordSpeed(bench));
         Subcommands.Add(new RecordItem(bench));
+        Subcommands.Add(new RecordFormat(bench));
         Subcommands.Add(new RecordProcess(bench));
         Subcommands.Add(new RecordSetting(bench));
     }

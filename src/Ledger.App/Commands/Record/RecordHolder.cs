@@ -3,7 +3,6 @@ using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
 using NodaTime;
 
 namespace Ledger.App.Commands.Record;
@@ -12,7 +11,7 @@ namespace Ledger.App.Commands.Record;
 internal sealed class RecordHolder : RecordCommand
 {
     private readonly Argument<string> _holder = Typed.Argument("holder", Text.NotEmpty, "the name on it, such as E07");
-    private readonly Option<Format?> _format = Typed.Option("--format", "FORMAT", Text.Format, "the film it takes, such as 8x10");
+    private readonly Option<string> _format = Typed.Option("--format", "FORMAT", Text.NotEmpty, "the film it takes, such as 8x10");
     private readonly Option<string?> _sides = Typed.Option<string?>(
         "--sides", "NAMES", Text.NotEmpty, "the names of its sides, such as 1/2 or A/B; otherwise those of the setting side-names");
 
@@ -37,7 +36,7 @@ internal sealed class RecordHolder : RecordCommand
         Date = frame.Date,
         Note = frame.Note,
         Holder = parse.GetRequiredValue(_holder),
-        Format = parse.GetRequiredValue(_format)!,
+        Format = holdings.Formats.Find(parse.GetRequiredValue(_format)),
         Sides = parse.GetValue(_sides)?.Split('/', StringSplitOptions.TrimEntries) ?? [],
         Notch = parse.GetValue(_notch) ?? "",
         BoughtOn = parse.GetValue(_bought),

@@ -20,8 +20,8 @@ internal sealed class RecordItem : RecordCommand
     private readonly Option<ItemRole?> _role = Typed.Option(
         "--role", "ROLE", Text.OneOf<ItemRole>(ItemNames.Roles, "role"), $"what a chemical does: {string.Join(", ", ItemNames.Roles)}");
 
-    private readonly Option<Format?> _format = Typed.Option(
-        "--format", "FORMAT", Text.Format, "a film's format: 4x5, 8x10, 13x18cm, 120, 135-36, 7x17in");
+    private readonly Option<string?> _format = Typed.Option<string?>(
+        "--format", "FORMAT", Text.NotEmpty, $"a film's format: {FormatTable.Accepted}, or one of your own");
 
     private readonly Option<Unit?> _unit = Typed.Option(
         "--unit", "UNIT", Text.OneOf<Unit>(Units.Names, "unit"),
@@ -59,13 +59,14 @@ internal sealed class RecordItem : RecordCommand
     protected override Entry Read(ParseResult parse, EntryFrame frame, Holdings holdings)
     {
         var code = parse.GetRequiredValue(_code).Trim();
-        var known = holdings.Item(code) ?? New(code, parse);
+        var format = parse.GetValue(_format) is { } named ? holdings.Formats.Find(named) : null;
+        var known = holdings.Item(code) ?? New(code, format, parse);
         var item = known with
         {
             Name = parse.GetValue(_name) ?? known.Name,
             Kind = parse.GetValue(_kind) ?? known.Kind,
             Role = parse.GetValue(_role) ?? known.Role,
-            Format = parse.GetValue(_format) ?? known.Format,
+            Format = format ?? known.Format,
             Unit = parse.GetValue(_unit) ?? known.Unit,
             Formula = parse.GetValue(_formula) ?? known.Formula,
             Cautions = parse.GetValue(_cautions) ?? known.Cautions,
@@ -75,7 +76,7 @@ internal sealed class RecordItem : RecordCommand
         return new ItemDefinition { Key = frame.Key, Date = frame.Date, Note = frame.Note, Item = item };
     }
 
-    private Item New(string code, ParseResult parse)
+    private Item New(string code, Format? format, ParseResult parse)
     {
         var kind = parse.GetValue(_kind)
             ?? throw new FormatException($"{code} is a new item and needs --kind: {string.Join(", ", ItemNames.Kinds)}");
@@ -83,7 +84,7 @@ internal sealed class RecordItem : RecordCommand
             throw new FormatException($"{code} is a new item and needs --pack: what one pack of it holds, such as 25 or 1l");
         var unit = kind switch
         {
-            ItemKind.Film => parse.GetValue(_format)?.Unit ?? Unit.Sheet,
+            ItemKind.Film => format?.Unit ?? Unit.Sheet,
             ItemKind.Chemical => parse.GetValue(_pack)!.Measure ?? Unit.Millilitre,
             _ => Unit.Piece,
         };

@@ -9,9 +9,9 @@ namespace Ledger.App.Commands.Show;
 /// <summary>A bath as a person reads it: what it is, what it took, what it can take, how old it is.</summary>
 internal static class BathText
 {
-    /// <summary>The formats of what passes through a bath, the smallest first; the usual ones while the ledger has none.</summary>
+    /// <summary>The formats of what passes through a bath, the smallest first; the known ones while the ledger has none.</summary>
     public static IReadOnlyList<Format> Formats(BathMaterial material, View view) =>
-        view.Holdings.FormatsOf(material) is { Count: > 0 } own ? own : Format.Common;
+        view.Holdings.FormatsOf(material) is { Count: > 0 } own ? own : view.Holdings.Formats.All;
 
     public static void Write(TextWriter output, BathReading reading, View view)
     {

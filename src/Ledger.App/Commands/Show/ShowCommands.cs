@@ -24,6 +24,7 @@ internal sealed class ShowCommands : Command
         Subcommands.Add(new ShowBath(bench));
         Subcommands.Add(new ShowSheet(bench));
         Subcommands.Add(new ShowForgotten(bench));
+        Subcommands.Add(new ShowFormats(bench));
         Subcommands.Add(new ShowJugs(bench));
         Subcommands.Add(new ShowSettings(bench));
     }

@@ -45,10 +45,11 @@ internal sealed class ShowHolders(Workbench bench)
 
     private static string Cell(SideReading side)
     {
-        var state = side.Side.OutOfService is null ? side.State.ToString().ToLowerInvariant() : "out";
-        return side.Sheet is not { } sheet
-            ? $"{side.Side.Name} {state}"
-            : $"{side.Side.Name} {state} {sheet.Item}{(sheet.Exposure is { } exposure ? $" {exposure.Group}" : "")} {side.Days} d";
+        var (state, isOut) = (side.State.ToString().ToLowerInvariant(), side.Side.OutOfService is not null);
+        if (side.Sheet is not { } sheet)
+            return $"{side.Side.Name} {(isOut ? "out" : state)}";
+        var group = sheet.Exposure is { } exposure ? $" {exposure.Group}" : "";
+        return $"{side.Side.Name} {(isOut ? "out, " : "")}{state} {sheet.Item}{group} {side.Days} d";
     }
 
     private static void WriteRemarks(FilmRegister film, View view, TextWriter output)

@@ -7,7 +7,7 @@ namespace Ledger.Core.Journal.Rules;
 /// <summary>A correction takes back all that an entry moved, on that entry's own day.</summary>
 internal static class CorrectionRules
 {
-    private static readonly string[] Redefined = ["item", "process", "setting", "holder"];
+    private static readonly string[] Redefined = ["item", "format", "process", "setting", "holder"];
 
     public static void Post(Correction correction, Draft draft)
     {

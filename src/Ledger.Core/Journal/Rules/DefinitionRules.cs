@@ -8,6 +8,10 @@ namespace Ledger.Core.Journal.Rules;
 /// <summary>Items, processes and settings: what may be defined, and what may not change once it is in use.</summary>
 internal static class DefinitionRules
 {
+    private const int LongestFormat = 20;
+    private static readonly Area LeastFormat = Area.FromSquareInches(0.1m);
+    private static readonly Area LargestFormat = Area.FromSquareInches(10_000);
+
     public static void Post(ItemDefinition definition, Draft draft)
     {
         var item = definition.Item with
@@ -32,6 +36,24 @@ internal static class DefinitionRules
 
         draft.Add(new ItemDefined(item));
         draft.Summary = $"item {item.Code}: {item.Name}";
+    }
+
+    public static void Post(FormatDefinition definition, Draft draft)
+    {
+        var format = definition.Format with { Code = Require.Name(definition.Format.Code, "a format").ToLowerInvariant() };
+        Require.That(
+            format.Code.Length <= LongestFormat && format.Code.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' or '.'),
+            $"the name of a format may hold up to {LongestFormat} letters, digits, dots and dashes only");
+        Require.That(format.Unit is Unit.Sheet or Unit.Roll, $"{format.Code} must be counted in sheets or rolls");
+        Require.That(
+            format.Area >= LeastFormat && format.Area <= LargestFormat,
+            $"the area of {format.Code} must be from {LeastFormat.ToText(draft.Style)} to {LargestFormat.ToText(draft.Style)}");
+        Require.That(
+            !draft.Holdings.Formats.TryFind(format.Code, out var known) || known.Unit == format.Unit,
+            $"{format.Code} is counted in {known?.Unit.Plural()}; give the other one a name of its own");
+        draft.Add(new FormatDefined(format));
+        draft.Show($"a {format.Unit.Name()} of {format.Code}", known?.Area.ToText(draft.Style) ?? "-", format.Area.ToText(draft.Style));
+        draft.Summary = $"format {format.Code}: {format.Area.ToText(draft.Style)}";
     }
 
     public static void Post(ProcessDefinition definition, Draft draft)

@@ -14,7 +14,7 @@ internal sealed class DiscardsFile() : RowFileKind("discards", ["date", "what", 
             Key = keys.Of(row),
             Date = row.Date("date"),
             What = what,
-            Quantity = row.Quantity("quantity", terms.UnitOf(what)),
+            Quantity = row.Quantity("quantity", terms.HeldUnitOf(what)),
             Reason = row.Text("reason"),
             Jug = row.TextOrNull("jug"),
         };

@@ -12,13 +12,16 @@ internal abstract class FileKind(string name, string[] needed, string[] optional
     /// <summary>All kinds, in the order in which entries of the same day are posted.</summary>
     public static IReadOnlyList<FileKind> All { get; } =
     [
+        new FormatsFile(),
         new ItemsFile(),
         new ProcessesFile(),
         new HoldersFile(),
         new OrdersFile(),
         new OrderChangesFile(),
         new PurchasesFile(),
+        new StorageMovesFile(),
         new OpeningsFile(),
+        new SpeedsFile(),
         new CleaningsFile(),
         new LoadsFile(),
         new ExposuresFile(),

@@ -19,7 +19,7 @@ internal sealed class HoldersFile() : RowFileKind("holders", ["holder", "format"
             Key = keys.Of(holder, row),
             Date = terms.Undated,
             Holder = holder,
-            Format = row.Format("format") ?? Format.Common[0],
+            Format = row.Format("format", terms.Formats) ?? Format.Common[0],
             Sides = Sides(row),
             Notch = row.Text("notch"),
             BoughtOn = row.DateOrNull("bought"),

@@ -23,7 +23,7 @@ internal sealed class ItemsFile() : RowFileKind(
     protected override Entry Read(Row row, RowKeys keys, ImportTerms terms)
     {
         var code = row.Needed("item", "accepted is a short code of letters, digits, dots and dashes");
-        var format = row.Format("format");
+        var format = row.Format("format", terms.Formats);
         var unit = UnitOf(row, format);
         return new ItemDefinition
         {

@@ -43,13 +43,13 @@ internal static class RowNames
     }
 
     /// <summary>A format, or null when the column is empty.</summary>
-    public static Format? Format(this Row row, string column)
+    public static Format? Format(this Row row, string column, FormatTable formats)
     {
         var text = row.Text(column);
         if (text.Length == 0)
             return null;
-        if (!Core.Measures.Format.TryParse(text, out var format))
-            row.Refuse(column, "accepted is a format such as 4x5, 8x10, 13x18cm, 120, 135-36, 7x17in or 100x125mm");
+        if (!formats.TryFind(text, out var format))
+            row.Refuse(column, $"accepted is a format such as {FormatTable.Accepted}, or one that formats.csv defines");
         return format;
     }
 }

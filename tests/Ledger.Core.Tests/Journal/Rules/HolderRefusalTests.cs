@@ -81,6 +81,26 @@ public sealed class HolderRefusalTests
         service sides=E02-2                                | NotAccepted  | E02-2 is out of service already (leaks)
         service sides=E02-1 back=yes                       | NotAccepted  | E02-1 is in service
         service sides=E02-2 back=yes                       | -            |
+        - a count of exposed sheets and holders
+        count what=nowhere found=0sheet                    | Unknown      | there is no container "nowhere" that holds anything
+        count what=E01-2 found=0sheet                      | Empty        | E01-2 is empty
+        count what=pan100_N-1 found=1ml                    | NotAccepted  | pan100 N-1 holds sheets, not ml
+        count what=pan100_N-1 found=1sheet                 | NotAccepted  | holds 1 sheet in the book too; there is nothing to post
+        count what=pan100_N-1 found=2sheet                 | NotAccepted  | record the loading or unloading of the others
+        count what=E01-1 found=0sheet date=2026-02-02      | NotAccepted  | the sheet in E01-1 came there or was exposed on 2026-02-03
+        count what=E01-1 found=0sheet                      | -            |
+        count what=pan100_N-1 found=0sheet                 | -            |
+        - a move out of the cold, a speed, large boxes
+        storage what=pan100/99 to=                         | Unknown      | there is no container "pan100/99" that holds anything
+        storage to= from=2026-01-01                        | NotAccepted  | the storage needs a name
+        storage to=fridge from=2026-01-01                  | NotAccepted  | the first day of opening cannot be before the day of the move
+        storage to=fridge                                  | -            |
+        speed what=syrup/1 speed=0                         | NotAccepted  | syrup is no film and has no speed
+        speed speed=0                                      | NotAccepted  | the speed must be from 1 to 100000
+        speed speed=64                                     | -            |
+        opening what=pan100/2 envelopes=7                  | NotAccepted  | do not lie in 7 envelopes of the same size
+        opening what=syrup envelopes=4                     | NotAccepted  | holds no film, and so no envelopes
+        opening what=pan100/2 envelopes=5                  | -            |
         """;
 
     [Fact]

@@ -1,0 +1,50 @@
+using System.CommandLine;
+using System.Text.Json;
+using Ledger.App.Output;
+using Ledger.App.Wiring;
+using Ledger.Core.Measures;
+
+namespace Ledger.App.Commands.Show;
+
+/// <summary>show formats: the formats with their areas in both units.</summary>
+internal sealed class ShowFormats(Workbench bench) : ShowCommand<IReadOnlyList<Format>>(
+    bench, "formats", "The formats of film and paper, with the area that one of each counts with.",
+    "Any other size is written as it is, such as 7x17in or 100x125mm. `record format` adds one or changes its area.")
+{
+    protected override IReadOnlyList<Format> Read(View view, ParseResult parse) => view.Holdings.Formats.All;
+
+    protected override void WriteText(IReadOnlyList<Format> formats, View view, TextWriter output)
+    {
+        var table = new TextTable(
+            Column.Left("format"), Column.Left("counted in"), Column.Right("sq in"), Column.Right("cm2"), Column.Right("in 8x10"), Column.Left("area"));
+        foreach (var format in formats)
+            table.Add(
+                format.Code, format.Unit.Plural(), Scaled.ToText(format.Area.SquareInches, 4), Scaled.ToText(format.Area.SquareCentimetres, 4),
+                Scaled.ToText(InUnits(format), 4), Basis(format, view));
+        table.WriteTo(output, view.Width);
+    }
+
+    protected override void WriteJson(IReadOnlyList<Format> formats, View view, Utf8JsonWriter json)
+    {
+        json.WriteDate("asOf", view.AsOf);
+        json.WriteStartArray("formats");
+        foreach (var format in formats)
+        {
+            json.WriteStartObject();
+            json.WriteString("format", format.Code);
+            json.WriteString("unit", format.Unit.Name());
+            json.WriteArea("areaSqIn", format.Area);
+            json.WriteFigure("areaCm2", format.Area.SquareCentimetres);
+            json.WriteFigure("unitsOf80SqIn", InUnits(format));
+            json.WriteBoolean("isOwn", view.Holdings.Formats.IsOwn(format));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static decimal InUnits(Format format) => format.Area.SquareInches / Area.Unit80.SquareInches;
+
+    private static string Basis(Format format, View view) =>
+        view.Holdings.Formats.IsOwn(format) ? "your own" : format.Unit == Unit.Roll ? "by convention" : "of its size";
+}

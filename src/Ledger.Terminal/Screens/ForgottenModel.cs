@@ -1,0 +1,99 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+using Ledger.Terminal.Forms;
+using Ledger.Terminal.Tables;
+using NodaTime;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>Boxes and bottles that nobody has touched for months.</summary>
+/// <param name="ledger">The ledger.</param>
+internal sealed class ForgottenModel(ILedger ledger) : TableModel(ledger)
+{
+    private Holdings _holdings = new(ledger.Today);
+    private IReadOnlyList<Untouched> _forgotten = [];
+    private int? _months;
+
+    /// <inheritdoc/>
+    public override string Name => "Forgotten";
+
+    /// <inheritdoc/>
+    public override string Title => $"Not touched for {Words.Count(Months, "month")}";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "Boxes and bottles that hold something and were not touched for months: nothing came, went or was opened. The longest forgotten come first.",
+        "The setting forgotten-months says for how many months; + and - look at more or fewer.",
+    ];
+
+    /// <inheritdoc/>
+    public override string Empty => $"Nothing lies untouched for {Words.Count(Months, "month")}. Minus looks at fewer.";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TableColumn> Columns { get; } =
+    [
+        new("What", 18), new("Holds", 12, IsFigure: true), new("Last touched", 12), new("Batch", 12, Least: 6), new("Kept in", 12, Least: 8),
+    ];
+
+    /// <inheritdoc/>
+    public override int Count => _forgotten.Count;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<ScreenKey> Keys =>
+    [
+        ScreenKey.Letter('+', "More months", "looks at what is forgotten for a month longer", _ => Look(Months + 1)),
+        ScreenKey.Letter('-', "Fewer", "looks at what is forgotten for a month less", _ => Look(Months - 1)),
+        ScreenKey.OnRow('C', "Count", "posts what is really in it", row => new CountForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('M', "Move", "keeps it somewhere else", row => new StorageForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('D', "Discard", "throws it away, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
+    ];
+
+    /// <inheritdoc/>
+    public override void Refresh()
+    {
+        _holdings = Ledger.HoldingsOn(Today);
+        _forgotten = Ledger.UntouchedSince(Today.PlusMonths(-Months), Today);
+    }
+
+    /// <inheritdoc/>
+    public override string IdOf(int row) => _forgotten[row].Container.Code;
+
+    /// <inheritdoc/>
+    public override string Cell(int row, int column)
+    {
+        var (container, touched) = _forgotten[row];
+        return column switch
+        {
+            0 => container.Code,
+            1 => container.Held.ToText(_holdings.Settings.Style),
+            2 => Dates.Text(touched),
+            3 => container.Lot.Batch,
+            _ => container.Storage,
+        };
+    }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Block> Details(int row)
+    {
+        if (row < 0)
+            return [];
+        var (container, touched) = _forgotten[row];
+        var days = Period.DaysBetween(touched, Today);
+        return
+        [
+            Block.Of($"Not touched for {Words.Count(days, "day")}", $"It came on {Dates.Text(container.Lot.ReceivedOn)}."),
+            ShelfBlocks.Facts(new ContainerReading(container, container.GoodUntil(_holdings.Item(container.Lot.Item)!.Keeping), Today), _holdings),
+        ];
+    }
+
+    private int Months => _months ?? _holdings.Settings.Film.ForgottenMonths;
+
+    private Redrawn Look(int months)
+    {
+        _months = Math.Clamp(months, 0, 120);
+        Refresh();
+        return new();
+    }
+}

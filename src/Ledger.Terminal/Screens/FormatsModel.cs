@@ -1,0 +1,80 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Terminal.Forms;
+using Ledger.Terminal.Tables;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>The formats of film and paper, with the area that one of each counts with.</summary>
+/// <param name="ledger">The ledger.</param>
+internal sealed class FormatsModel(ILedger ledger) : TableModel(ledger)
+{
+    private FormatTable _table = new();
+    private IReadOnlyList<Format> _formats = [];
+
+    /// <inheritdoc/>
+    public override string Name => "Formats";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "The formats of film and paper with the area that one sheet or roll counts with: through the fixer, in the costs, in a plan.",
+        "A roll of 120 or 135-36 counts as 80 sq in by convention; Enter gives a format another area. Any other size is written as it is: "
+        + "7x17in, 100x125mm.",
+    ];
+
+    /// <inheritdoc/>
+    public override string Empty => "There is no format.";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TableColumn> Columns { get; } =
+    [
+        new("Format", 20, Least: 10), new("In", 6), new("Sq in", 12, IsFigure: true), new("cm²", 12, IsFigure: true),
+        new("In 8x10", 8, IsFigure: true), new("Area", 14, Least: 9),
+    ];
+
+    /// <inheritdoc/>
+    public override int Count => _formats.Count;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<ScreenKey> Keys =>
+        [ScreenKey.Letter('N', "New", "writes down a format of your own", _ => new Fill(new FormatForm(Ledger, null)))];
+
+    /// <inheritdoc/>
+    public override string? OpenLabel => "Edit";
+
+    /// <inheritdoc/>
+    public override void Refresh()
+    {
+        _table = Ledger.HoldingsOn(Today).Formats;
+        _formats = _table.All;
+    }
+
+    /// <inheritdoc/>
+    public override string IdOf(int row) => _formats[row].Code;
+
+    /// <inheritdoc/>
+    public override string Cell(int row, int column)
+    {
+        var format = _formats[row];
+        return column switch
+        {
+            0 => format.Code,
+            1 => format.Unit.Plural(),
+            2 => Scaled.ToText(format.Area.SquareInches, 4),
+            3 => Scaled.ToText(format.Area.SquareCentimetres, 4),
+            4 => Scaled.ToText(format.Area.SquareInches / Area.Unit80.SquareInches, 4),
+            _ => _table.IsOwn(format) ? "your own" : format.Unit == Unit.Roll ? "by convention" : "of its size",
+        };
+    }
+
+    /// <inheritdoc/>
+    public override Step? Open(int row) => row < 0 ? null : new Fill(new FormatForm(Ledger, _formats[row]));
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
+    [
+        Block.Of(_formats[row].Code, $"80 sq in are {Scaled.ToText(Area.Unit80.SquareInches / _formats[row].Area.SquareInches, 4)} "
+            + $"{_formats[row].Unit.Plural()} of {_formats[row].Code}."),
+    ];
+}

@@ -1,0 +1,73 @@
+using Ledger.Core.Film;
+using Ledger.Core.Journal;
+using Ledger.Core.Sessions;
+using Ledger.Terminal.Forms;
+using Ledger.Terminal.Tables;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>The sheets of one session, each with its story.</summary>
+/// <param name="ledger">The ledger.</param>
+/// <param name="session">The session's name.</param>
+internal sealed class SessionSheetsModel(ILedger ledger, string session) : TableModel(ledger)
+{
+    private Settings _settings = Settings.Default;
+    private IReadOnlyList<SheetFate> _sheets = [];
+
+    /// <inheritdoc/>
+    public override string Name => $"Session {session}";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "The sheets of one session in their order. The details tell a sheet's story: box, holder, exposure, session, tray mates, cost.",
+        "A negative that turns out to be worth printing is named a keeper here.",
+    ];
+
+    /// <inheritdoc/>
+    public override string Empty => "Rolls are counted; they have no numbers and no stories of their own.";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TableColumn> Columns { get; } =
+    [
+        new("Negative", 14), new("Film", 12), new("Became", 10), new("Spoiled by", 15, Least: 8), new("Batch", 5, IsFigure: true),
+        new("Side", 10), new("Sheet", 7),
+    ];
+
+    /// <inheritdoc/>
+    public override int Count => _sheets.Count;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<ScreenKey> Keys =>
+        [ScreenKey.OnRow('K', "Keeper", "names the negative a keeper", row => new KeeperForm(Ledger, _sheets[row].Negative))];
+
+    /// <inheritdoc/>
+    public override void Refresh()
+    {
+        _settings = Ledger.HoldingsOn(Today).Settings;
+        _sheets = Ledger.SheetsOf(session, Today);
+    }
+
+    /// <inheritdoc/>
+    public override string IdOf(int row) => _sheets[row].Sheet.ToString();
+
+    /// <inheritdoc/>
+    public override string Cell(int row, int column)
+    {
+        var sheet = _sheets[row];
+        return column switch
+        {
+            0 => sheet.Negative ?? "",
+            1 => sheet.Item,
+            2 => sheet.Fate.Name(),
+            3 => sheet.Cause?.Name() ?? "",
+            4 => $"{sheet.Batch}",
+            5 => sheet.Side ?? "",
+            _ => sheet.Sheet.ToString(),
+        };
+    }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Block> Details(int row) =>
+        row >= 0 && Ledger.Story(IdOf(row), Today) is { } story ? [.. HolderBlocks.Story(story, _settings)] : [];
+}

@@ -1,0 +1,63 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+
+namespace Ledger.Core.Tests.Journal.Rules;
+
+/// <summary>Formats of the user's own: what is accepted, and what follows from it.</summary>
+public sealed class FormatDefinitionTests
+{
+    private const string Refused = """
+        entry                                        | refused as  | because
+        format code=                                 | NotAccepted | a format needs a name
+        format code=a_b                              | NotAccepted | up to 20 letters, digits, dots and dashes only
+        format code=a-name-of-21-letters.            | NotAccepted | up to 20 letters, digits, dots and dashes only
+        format unit=ml                               | NotAccepted | postcard must be counted in sheets or rolls
+        format area=0.05_sqin                        | NotAccepted | the area of postcard must be from 0.1 sq in to 10000 sq in
+        format area=10001_sqin                       | NotAccepted | the area of postcard must be from 0.1 sq in to 10000 sq in
+        format code=120 area=76_sqin                 | NotAccepted | 120 is counted in rolls; give the other one a name of its own
+        format code=8x10 unit=roll                   | NotAccepted | 8x10 is counted in sheets; give the other one a name of its own
+        format code=120 area=76_sqin unit=roll       | -           |
+        format code=postcard area=134.75_cm2         | -           |
+        """;
+
+    [Fact]
+    public void A_format_is_refused_for_its_first_fault() => Assert.All(Table.Read(Refused), row =>
+    {
+        var refusal = (Shelves.Stocked().Preview(EntryText.Read(row["entry"])) as Refused)?.Refusal;
+        Assert.Equal(row["refused as"], refusal?.Kind.ToString() ?? "-");
+        Assert.Contains(row["because"], refusal?.Sentence ?? "", StringComparison.Ordinal);
+    });
+
+    [Fact]
+    public void Another_area_counts_from_then_on_and_the_past_keeps_its_own()
+    {
+        var ledger = Shelves.WithBath();
+        ledger.Post("session session=S1 line=pan100:4:25ml");
+        Assert.Equal(320m, ledger.Holdings.Bath("F1")!.Worked.SquareInches);
+        var posting = ledger.Post("format code=8x10 area=75_sqin");
+        Assert.Equal(("a sheet of 8x10", "80 sq in", "75 sq in"), (posting.Effects[0].What, posting.Effects[0].Before, posting.Effects[0].After));
+        ledger.Post("session session=S2 line=pan100:4:25ml");
+        Assert.Equal(620m, ledger.Holdings.Bath("F1")!.Worked.SquareInches);
+    }
+
+    [Fact]
+    public void Film_of_an_own_format_fits_the_holders_of_that_format_and_no_others()
+    {
+        var ledger = Shelves.Stocked();
+        ledger.Post("format code=postcard area=134.75_cm2 date=2026-01-11");
+        var format = ledger.Holdings.Formats.Find("postcard");
+        ledger.Post(new HolderDefinition { Key = Some.Key(), Date = new(2026, 1, 11), Holder = "P01", Format = format });
+        ledger.Post(new ItemDefinition
+        {
+            Key = Some.Key(), Date = new(2026, 1, 11),
+            Item = new() { Code = "card", Name = "Card", Kind = Core.Stock.ItemKind.Film, Format = format, Unit = Unit.Sheet, Pack = new(25, Unit.Sheet) },
+        });
+        ledger.Post("receipt item=card date=2026-01-12");
+        ledger.Post("format code=postcard area=20.5_sqin date=2026-01-13");
+        Assert.Equal(20.5m, ledger.Holdings.Item("card")!.Format!.Area.SquareInches);
+        ledger.Post("load sides=P01-1 from=card");
+        var refused = Assert.IsType<Refused>(ledger.Preview(EntryText.Read("load sides=P01-2 from=pan100")));
+        Assert.Contains("pan100 is 8x10, and P01 takes postcard", refused.Refusal.Sentence, StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,47 @@
+using Ledger.Core.Keeping;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+using static Ledger.Terminal.Tests.Year.YearByKeys;
+
+namespace Ledger.Terminal.Tests.Year;
+
+/// <summary>The keys that write an item down.</summary>
+internal static class ItemByKeys
+{
+    public static void Type(Item item, Typist typist) => typist.On("2n").Fill(
+    [
+        ("Kind", item.Kind.Name()), ("Item", item.Code), ("name", item.Name), .. item.Kind switch
+        {
+            ItemKind.Film => Film(item),
+            ItemKind.Chemical => Chemical(item),
+            _ => [("Pack", Text(item.Pack.Value))],
+        },
+        ("Delivery days", Text(item.LeadTimeDays)), ("service level", Text(item.ServiceLevel)), ("minimum", Text(item.MinimumOnHand?.Value)),
+        ("Cautions", item.Cautions),
+    ]);
+
+    private static (string, string)[] Film(Item item) =>
+    [
+        ("format", item.Format!.Code), ("role", item.Role.Name()), ("Pack", Text(item.Pack.Value)),
+        ("fixer weight", item.FixerWeightThousandths == 1000 ? "" : Text(item.FixerWeightThousandths / 1000m)),
+        ("Days sealed", Text(item.Keeping.SealedDays)), ("Formula", item.Formula),
+    ];
+
+    private static (string, string)[] Chemical(Item item) =>
+    [
+        ("role", item.Role.Name()), ("Pack", Text(item.Pack.Value)), ("in", item.Unit.Name()), ("Dilution", item.Dilution?.Text ?? ""),
+        ("least ml", Text(item.MinimumPer80SquareInches?.Millilitres)), ("Sq in/l", Text(item.Capacity?.PerLitre.SquareInches)),
+        ("basis", item.Capacity?.Basis ?? ""),
+        ("Or", string.Join("; ", item.OtherCapacities.Select(other => $"{Text(other.PerLitre.SquareInches)} {other.Basis}"))),
+        ("Density", Text(item.Density?.GramsPerMillilitre)), ("not drawn", Text(item.DeadVolume?.Value)), ("indicator", item.Indicator ?? ""),
+        ("Replenisher", Text(item.ReplenisherPer80SquareInches?.Millilitres)), ("ceiling %", Text(item.ReplenisherCeilingPercent)),
+        ("Mixed from", item.StockOf ?? ""), .. Keeping(item.Keeping), ("Formula", item.Formula),
+    ];
+
+    private static (string, string)[] Keeping(KeepingLimits limits) =>
+    [
+        ("Days sealed", Text(limits.SealedDays)), ("opened", Text(limits.OpenedFullDays)), ("below half", Text(limits.OpenedPartDays)),
+        ("Days mixed", Text(limits.WorkingFullDays)), ("part-full", Text(limits.WorkingPartDays)), ("Days, lid", Text(limits.FloatingLidDays)),
+        ("hours in a tray", Text(limits.TrayHours)),
+    ];
+}

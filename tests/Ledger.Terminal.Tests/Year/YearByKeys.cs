@@ -1,0 +1,203 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
+using NodaTime;
+using Terminal.Gui.Input;
+
+namespace Ledger.Terminal.Tests.Year;
+
+/// <summary>
+/// The keys that record an entry: which screen, which letter, what goes into which field. An entry that has no form here is an error, so
+/// that nothing of the year is left out in silence.
+/// </summary>
+/// <param name="typist">Who presses them.</param>
+/// <param name="ledger">The ledger that they go to, for the units of its items.</param>
+internal sealed class YearByKeys(Typist typist, ILedger ledger)
+{
+    public void Type(Entry entry)
+    {
+        switch (entry)
+        {
+            case ItemDefinition definition: ItemByKeys.Type(definition.Item, typist); break;
+            case ProcessDefinition definition: Type(definition); break;
+            case HolderDefinition definition: Type(definition); break;
+            case Receipt receipt: Type(receipt); break;
+            case Opening opening: Type(opening); break;
+            case StorageMove move: Type(move); break;
+            case SpeedRating rating: Type(rating); break;
+            case Decanting decanting: Type(decanting); break;
+            case StockCount count:
+                typist.On("2c").Fill(("What", count.What), ("Really there", Text(count.Found.Value)), ("Because", count.Reason), ("Note", count.Note));
+                break;
+            case Discard discard: Type(discard); break;
+            case Cleaning cleaning:
+                typist.On("7c").Fill(
+                    ("Bagged", YesOrNo(cleaning.IsBagged)), ("Holders", string.Join(' ', cleaning.Holders)), ("Note", cleaning.Note));
+                break;
+            case Load load:
+                typist.On("7l").Fill(
+                    ("Sides", string.Join(' ', load.Sides)), ("Film or box", load.From), ("Anyway", YesOrNo(load.Anyway)), ("Note", load.Note));
+                break;
+            case ExposureNote note:
+                typist.On("7e").Fill(
+                    ("Group", note.Group), ("Anyway", YesOrNo(note.Anyway)), ("Sides", string.Join(' ', note.Sides)), ("Line", note.Line),
+                    ("Note", note.Note));
+                break;
+            case Unload unload:
+                typist.On("7o").Fill(
+                    ("From", string.Join(", ", unload.From)), ("Other group", unload.Group), ("Back into", unload.To ?? ""), ("Note", unload.Note));
+                break;
+            case SideService service:
+                typist.On("7v").Fill(
+                    ("Back in service", YesOrNo(service.IsInService)), ("Sides", string.Join(' ', service.Sides)), ("Because", service.Reason),
+                    ("Note", service.Note));
+                break;
+            case KeeperNaming keeper: typist.On("7k").Fill(("Negative", keeper.Negative), ("Note", keeper.Note)); break;
+            case BathMixing mixing: Type(mixing); break;
+            case Rotation rotation: Type(rotation); break;
+            case ClearingTest test: Type(test); break;
+            case JugStart start: AtJugs("n", ("Jug", start.Jug), ("Holds, ml", Text(start.Size.Millilitres)), ("For", start.Contents)); break;
+            case JugFilling filling:
+                AtJugs("f", ("Jug", filling.Jug), ("Volume, ml", Text(filling.Volume.Millilitres)), ("What", filling.What));
+                break;
+            case JugHandover over: AtJugs("h", ("Jug", over.Jug), ("To", over.To)); break;
+            case SessionLog session: SessionByKeys.Type(session, typist); break;
+            case PrintSession session: SessionByKeys.Type(session, typist); break;
+            case OrderPlacement order: Type(order); break;
+            case PriceRiseNotice rise:
+                typist.On("8a").Fill(
+                    ("Item", rise.Item), ("Percent more", Text(rise.Percent)), ("From", Dates.Text(rise.From)), ("Note", rise.Note));
+                break;
+            case PlannedSession plan: Type(plan); break;
+            case Correction correction: Type(correction); break;
+            default: throw new InvalidOperationException($"no keys are known for a {entry.Kind}");
+        }
+    }
+
+    private void Type(ProcessDefinition definition)
+    {
+        typist.On("1pp");
+        foreach (var step in definition.Steps)
+            typist.On("n").Fill(
+                ("Process", definition.Process), ("step", $"{step.Number}"), ("what", step.Role.Name()), ("Item", step.Item ?? ""),
+                ("dilution", step.Dilution?.Text ?? ""), ("or amount", Text(step.Amount?.Value)), ("In ml", Text(step.WorkingVolume?.Millilitres)),
+                ("formats", step.VolumesByFormat?.Text ?? ""), ("Use", step.Use.Name()), ("per", step.Per.Name()), ("Minutes", Text(step.Minutes)),
+                ("°C", Text(step.Celsius)), ("Note", step.Note));
+        typist.Press(Key.Esc, Key.Esc);
+    }
+
+    private void Type(HolderDefinition holder) => typist.On("7h").Fill(
+        ("Holder", holder.Holder), ("Format", holder.Format.Code), ("Sides", string.Join('/', holder.Sides)), ("Notch", holder.Notch),
+        ("Bought", Text(holder.BoughtOn)), ("Note", holder.Note));
+
+    private void Type(Receipt receipt) => typist.On("1r").Fill(
+        ("Item", receipt.Item), ("Packs", Text(receipt.Packs)), ("Price of a pack", Text(receipt.Price)), ("Discount on all", Text(receipt.Discount)),
+        ("Shipping share", Text(receipt.Shipping)), ("Duty and tax", Text(receipt.Duty)), ("Currency", receipt.Currency ?? ""),
+        ("Rate", Text(receipt.Rate)), ("Batch", receipt.Batch), ("Printed date", Text(receipt.ExpiresOn)), ("Kept in", receipt.Storage),
+        ("Order", receipt.Order ?? ""), ("Note", receipt.Note));
+
+    private void Type(Opening opening) => typist.On("2o").Fill(
+        ("What", opening.Container), ("Batch", opening.Batch), ("envelopes", Text(opening.Envelopes)), ("Note", opening.Note));
+
+    private void Type(StorageMove move)
+    {
+        Boxes(move.Container);
+        typist.On("m").Fill(
+            ("What", move.Container), ("Kept in", move.To), ("not opened before", Text(move.OpensFrom)), ("Note", move.Note));
+        typist.Press(Key.Esc);
+    }
+
+    private void Type(SpeedRating rating)
+    {
+        Boxes(rating.Container);
+        typist.On("i").Fill(("Box", rating.Container), ("Exposed at", $"{rating.Speed}"), ("Note", rating.Note));
+        typist.Press(Key.Esc);
+    }
+
+    /// <summary>Goes down the shelf to an item and opens its boxes.</summary>
+    private void Boxes(string container)
+    {
+        var items = ledger.HoldingsOn(ledger.Today).Items.Select(item => item.Code).ToList();
+        typist.On("2").Press(Key.Home);
+        for (var row = items.IndexOf(container.Split('/')[0]); row > 0; row--)
+            typist.Press(Key.CursorDown);
+        typist.Press(Key.Enter);
+    }
+
+    private void Type(Decanting decanting) => typist.On("2f").Fill(
+        ("From", decanting.From), ("Bottles", $"{decanting.Bottles.Count}"), ("Each holds, ml", Text(decanting.Bottles[0].Size.Value)),
+        ("In the last, ml", Text(decanting.Bottles[^1].Amount?.Value)), ("Names", string.Join(' ', decanting.Bottles.Select(bottle => bottle.Name))),
+        ("Note", decanting.Note));
+
+    private void Type(Discard discard)
+    {
+        var isBath = ledger.HoldingsOn(ledger.Today).Bath(discard.What) is not null;
+        typist.On(isBath ? "3d" : "2d").Fill(
+            ("What", discard.What), isBath ? ("Into jug", discard.Jug ?? "") : ("How much", Text(discard.Quantity?.Value)),
+            ("Because", discard.Reason), ("Note", discard.Note));
+    }
+
+    private void Type(BathMixing mixing) => typist.On("1b").Fill(
+        ("Bath", mixing.Bath), ("Mixed from", mixing.Item), ("Made, ml", Text(mixing.WorkingVolume.Millilitres)),
+        ("Dilution", mixing.Dilution?.Text ?? ""), ("Measured out", Text(mixing.Amount?.Value)), ("For", mixing.Material.Name()),
+        ("Second after", mixing.PairedWith ?? ""), ("Capacity, sq in per litre", Text(mixing.Capacity?.PerLitre.SquareInches)),
+        ("Basis", mixing.Capacity?.Basis ?? ""), ("Note", mixing.Note));
+
+    private void Type(Rotation rotation) => typist.On("3r").Fill(
+        ("Pair of", rotation.Bath ?? ""), ("New bath", rotation.NewBath), ("Made, ml", Text(rotation.WorkingVolume?.Millilitres)),
+        ("Dilution", rotation.Dilution?.Text ?? ""), ("Measured out", Text(rotation.Amount?.Value)), ("Into jug", rotation.Jug ?? ""),
+        ("Because", rotation.Reason), ("Note", rotation.Note));
+
+    private void Type(ClearingTest test) => typist.On("3t").Fill(
+        ("Bath", test.Bath), ("Film", test.Film), ("Cleared in, seconds", Text(test.Seconds)), ("The bath is fresh", test.IsFresh ? "x" : ""),
+        ("Sheets cut up", test.Sheets == 0 ? "" : $"{test.Sheets}"), ("Note", test.Note));
+
+    private void AtJugs(string key, params (string Label, string Text)[] answers)
+    {
+        typist.On($"3j{key}").Fill(answers);
+        typist.Press(Key.Esc);
+    }
+
+    private void Type(OrderPlacement order)
+    {
+        var line = Assert.Single(order.Lines);
+        typist.On("8o").Fill(
+            ("Order", order.Order), ("Item", line.Item), ("Packs", $"{line.Packs}"), ("Price of a pack", Text(line.Price)),
+            ("Expected", Text(line.ExpectedOn)), ("Back-ordered", YesOrNo(line.IsBackOrdered)), ("Prepaid", YesOrNo(order.IsPrepaid)),
+            ("From", order.Supplier), ("Note", order.Note));
+    }
+
+    private void Type(PlannedSession plan)
+    {
+        typist.On("1pn").Press([.. Enumerable.Repeat(Key.F4, plan.Request.Sheets.Count - 1)]);
+        typist.Fill(
+        [
+            ("Plan", plan.Plan), ("for", Dates.Text(plan.On)), ("as", plan.IsTrip ? "trip" : "session"), ("Process", plan.Request.Process),
+            ("minutes", plan.Request.Times.Text), ("bath", plan.Request.Bath ?? ""), ("Note", plan.Note),
+            .. plan.Request.Sheets.SelectMany(line => new[]
+            {
+                ("Film", line.Film), ("sheets", $"{line.Count}"), ("group", line.Group), ("holder", line.Holder), ("subject", line.Subject),
+            }),
+        ]);
+        typist.Press(Key.Esc);
+    }
+
+    private void Type(Correction correction)
+    {
+        typist.On("6").Press(Key.Home);
+        for (var back = ledger.Journal(ledger.Today, null, 1)[0].Number - correction.Reverses; back > 0; back--)
+            typist.Press(Key.CursorDown);
+        typist.On("u").Fill(("Because", correction.Reason), ("Note", correction.Note));
+    }
+
+    internal static string Text(decimal? number) => number is { } known ? Scaled.ToText(known, 6) : "";
+
+    private static string Text(Money money) => money == Money.Zero ? "" : Text(money.Amount);
+
+    private static string Text(LocalDate? date) => date is { } day ? Dates.Text(day) : "";
+
+    private static string YesOrNo(bool isYes) => isYes ? "yes" : "no";
+}
