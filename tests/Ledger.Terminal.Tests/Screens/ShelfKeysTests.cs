@@ -60,7 +60,7 @@ public sealed class ShelfKeysTests : IDisposable
     public void An_item_is_changed_and_keeps_what_is_not_touched()
     {
         var before = Now.Item("syrup")!;
-        AtShelf("syrup").Type("e").Type("Brackwater Syrup II").Press(Key.F8);
+        AtShelf("syrup").Type("e").Press(Key.Tab.WithShift, Key.Tab.WithShift, Key.Tab.WithShift).Type("Brackwater Syrup II").Press(Key.F8);
         Assert.Equal(before with { Name = "Brackwater Syrup II", OtherCapacities = [] }, Now.Item("syrup")! with { OtherCapacities = [] });
     }
 

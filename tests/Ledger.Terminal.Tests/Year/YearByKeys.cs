@@ -17,7 +17,17 @@ namespace Ledger.Terminal.Tests.Year;
 /// <param name="ledger">The ledger that they go to, for the units of its items.</param>
 internal sealed class YearByKeys(Typist typist, ILedger ledger)
 {
+    private readonly Dictionary<string, long> _numbers = [];
+
     public void Type(Entry entry)
+    {
+        Press(entry);
+        _numbers[entry.Key] = LastNumber;
+    }
+
+    private long LastNumber => ledger.Journal(ledger.Today, null, 1)[0].Number;
+
+    private void Press(Entry entry)
     {
         switch (entry)
         {
@@ -188,7 +198,7 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
     private void Type(Correction correction)
     {
         typist.On("6").Press(Key.Home);
-        for (var back = ledger.Journal(ledger.Today, null, 1)[0].Number - correction.Reverses; back > 0; back--)
+        for (var back = LastNumber - _numbers[correction.Reference!]; back > 0; back--)
             typist.Press(Key.CursorDown);
         typist.On("u").Fill(("Because", correction.Reason), ("Note", correction.Note));
     }
