@@ -42,5 +42,18 @@ public enum RefusalKind
 /// <summary>Carries a refusal out of the depth of a rule; caught by <see cref="PostingRules"/> and never seen outside the core.</summary>
 internal sealed class RefusedException(RefusalKind kind, string sentence) : Exception(sentence)
 {
+    private const int MostNamed = 12;
+
     public Refusal Refusal { get; } = new(kind, sentence);
+
+    /// <summary>A name that the ledger does not know, with those that it does.</summary>
+    /// <param name="what">What was named, as it was written: item "pan".</param>
+    /// <param name="known">The names there are.</param>
+    public static RefusedException Unknown(string what, IEnumerable<string> known)
+    {
+        var names = known.Take(MostNamed + 1).ToList();
+        var listed = names.Count == 0 ? "there is none yet"
+            : $"known: {string.Join(", ", names.Take(MostNamed))}{(names.Count > MostNamed ? " and others" : "")}";
+        return new(RefusalKind.Unknown, $"there is no {what}; {listed}");
+    }
 }

@@ -60,8 +60,7 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
 
     private Bath Named(string code)
     {
-        var bath = holdings.Bath(code) ?? throw new RefusedException(
-            RefusalKind.Unknown, $"there is no bath \"{code}\" in use; known: {string.Join(", ", holdings.Baths.Select(known => known.Code))}");
+        var bath = holdings.Bath(code) ?? throw RefusedException.Unknown($"bath \"{code}\" in use", holdings.Baths.Select(known => known.Code));
         if (bath.Material != BathMaterial.Film)
             throw new RefusedException(RefusalKind.WrongMaterial, $"bath {bath.Code} is for paper; film never goes through it");
         return !holdings.IsSecond(bath) ? bath : throw new RefusedException(

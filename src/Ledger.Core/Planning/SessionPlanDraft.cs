@@ -16,9 +16,8 @@ internal sealed class SessionPlanDraft
     public SessionPlanDraft(PlanRequest request, Holdings holdings, LocalDate day)
     {
         (Request, Holdings, Day) = (request, holdings, day);
-        Process = holdings.Process(request.Process) ?? throw new RefusedException(
-            RefusalKind.Unknown,
-            $"there is no process \"{request.Process}\"; known: {string.Join(", ", holdings.Processes.Select(known => known.Name))}");
+        Process = holdings.Process(request.Process)
+            ?? throw RefusedException.Unknown($"process \"{request.Process}\"", holdings.Processes.Select(known => known.Name));
         Sheets = [.. request.Sheets.SelectMany(Resolve)];
         if (Sheets.Count == 0)
             throw new RefusedException(RefusalKind.NotAccepted, "a plan needs at least one line of sheets");
@@ -51,8 +50,7 @@ internal sealed class SessionPlanDraft
         Area.Zero, (sum, batch) => SessionLines.Of(batch).Aggregate(
             sum, (area, line) => area + batch.Film.AreaOf(line.Sheets).Weighted(batch.Film.FixerWeightThousandths)));
 
-    public Item Item(string code) => Holdings.Item(code) ?? throw new RefusedException(
-        RefusalKind.Unknown, $"there is no item \"{code}\"; known: {string.Join(", ", Holdings.Items.Select(item => item.Code).Take(12))}");
+    public Item Item(string code) => Holdings.Item(code) ?? throw RefusedException.Unknown($"item \"{code}\"", Holdings.Items.Select(item => item.Code));
 
     private IEnumerable<SheetsToDevelop> Resolve(RequestedSheets line)
     {

@@ -5,11 +5,14 @@ using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Shell;
 
-/// <summary>A line of keys and what they do; a click on one presses it. Where the line is full, the keys stand closer.</summary>
+/// <summary>
+/// A line of keys and what they do; a click on one presses it. Where the line is full, the keys stand closer; where they do not all fit, its
+/// end says that the help has more.
+/// </summary>
 /// <param name="press">Presses a key.</param>
 internal sealed class KeyLine(Action<Key> press) : View
 {
-    private const int Apart = 2;
+    private static readonly KeyHint More = new(Key.F1, "F1", "more");
     private IReadOnlyList<KeyHint> _hints = [];
 
     /// <summary>What the line shows.</summary>
@@ -23,21 +26,15 @@ internal sealed class KeyLine(Action<Key> press) : View
         }
     }
 
-    private int Gap => 1 + _hints.Sum(hint => hint.Width) + Apart * (_hints.Count - 1) <= Viewport.Width ? Apart : 1;
-
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        var column = 1;
-        foreach (var hint in _hints)
+        foreach (var (hint, column) in Placed())
         {
-            if (column + hint.Width > Viewport.Width)
-                break;
             SetAttributeForRole(hint.IsHere ? VisualRole.Focus : VisualRole.HotNormal);
             AddStr(column, 0, hint.Name);
             if (!hint.IsHere)
                 SetAttributeForRole(VisualRole.Normal);
             AddStr(column + hint.Name.Length, 0, " " + hint.Label);
-            column += hint.Width + Gap;
         }
 
         return true;
@@ -47,19 +44,36 @@ internal sealed class KeyLine(Action<Key> press) : View
     {
         if (!mouse.IsSingleClicked || mouse.Position is not { } at)
             return false;
-        var column = 1;
-        foreach (var hint in _hints)
-        {
-            if (at.X >= column && at.X < column + hint.Width)
-            {
-                press(hint.Key);
-                return true;
-            }
+        var (hint, _) = Placed().FirstOrDefault(placed => at.X >= placed.Column && at.X < placed.Column + placed.Hint.Width);
+        if (hint is not null)
+            press(hint.Key);
+        return hint is not null;
+    }
 
-            column += hint.Width + Gap;
+    private List<(KeyHint Hint, int Column)> Placed()
+    {
+        if (End(_hints, 2) <= Viewport.Width)
+            return At(_hints, 2);
+        var shown = _hints.Count;
+        while (shown > 0 && End(Shown(shown), 1) > Viewport.Width)
+            shown--;
+        return At(Shown(shown), 1);
+    }
+
+    private IReadOnlyList<KeyHint> Shown(int count) => count == _hints.Count ? _hints : [.. _hints.Take(count), More];
+
+    private static int End(IReadOnlyList<KeyHint> hints, int gap) => 1 + hints.Sum(hint => hint.Width) + gap * Math.Max(0, hints.Count - 1);
+
+    private static List<(KeyHint Hint, int Column)> At(IReadOnlyList<KeyHint> hints, int gap)
+    {
+        var (placed, column) = (new List<(KeyHint, int)>(), 1);
+        foreach (var hint in hints)
+        {
+            placed.Add((hint, column));
+            column += hint.Width + gap;
         }
 
-        return false;
+        return placed;
     }
 }
 

@@ -79,9 +79,8 @@ internal static class DefinitionRules
 
     public static void Post(SettingChange change, Draft draft)
     {
-        var setting = Setting.Named(change.Setting) ?? throw new RefusedException(
-            RefusalKind.Unknown,
-            $"there is no setting \"{change.Setting}\"; known: {string.Join(", ", Setting.All.Select(known => known.Name))}");
+        var setting = Setting.Named(change.Setting)
+            ?? throw RefusedException.Unknown($"setting \"{change.Setting}\"", Setting.All.Select(known => known.Name));
         var settings = setting.Read(draft.Holdings.Settings, change.Value);
         Require.That(settings is not null, $"{change.Setting} accepts {setting.Accepted}, not \"{change.Value}\"");
         Require.That(

@@ -37,13 +37,11 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
     /// <summary>Containers that are reached for before the others of their item, in this order.</summary>
     public IReadOnlyList<string> DrawFirst { get; set; } = [];
 
-    public Item Item(string code) => holdings.Item(code) ?? throw new RefusedException(
-        RefusalKind.Unknown, $"there is no item \"{code}\"; {Known(holdings.Items.Select(item => item.Code))}");
+    public Item Item(string code) => holdings.Item(code) ?? throw RefusedException.Unknown($"item \"{code}\"", holdings.Items.Select(item => item.Code));
 
     public Bath Bath(string code)
     {
-        var bath = holdings.Bath(code) ?? throw new RefusedException(
-            RefusalKind.Unknown, $"there is no bath \"{code}\" in use; {Known(holdings.Baths.Select(bath => bath.Code))}");
+        var bath = holdings.Bath(code) ?? throw RefusedException.Unknown($"bath \"{code}\" in use", holdings.Baths.Select(bath => bath.Code));
         Require.That(bath.MixedOn <= Date, $"bath {bath.Code} was mixed on {Dates.Text(bath.MixedOn)}, after {Dates.Text(Date)}");
         return bath;
     }
@@ -63,8 +61,7 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
 
     public WasteJug Jug(string code)
     {
-        var jug = holdings.Jug(code) ?? throw new RefusedException(
-            RefusalKind.Unknown, $"there is no jug \"{code}\"; {Known(holdings.Jugs.Select(jug => jug.Code))}");
+        var jug = holdings.Jug(code) ?? throw RefusedException.Unknown($"jug \"{code}\"", holdings.Jugs.Select(jug => jug.Code));
         Require.That(jug.StartedOn <= Date, $"jug {jug.Code} was begun on {Dates.Text(jug.StartedOn)}, after {Dates.Text(Date)}");
         return jug;
     }
@@ -243,11 +240,5 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
             yield return new(ended.Code, "in use", "poured out");
         foreach (var effect in _film?.Effects() ?? [])
             yield return effect;
-    }
-
-    private static string Known(IEnumerable<string> names)
-    {
-        var known = names.Take(12).ToList();
-        return known.Count == 0 ? "there is none yet" : $"known: {string.Join(", ", known)}";
     }
 }

@@ -21,9 +21,7 @@ internal static class PlanRules
         var process = planned.Request.Process.Trim();
         Require.That(process.Length > 0 || planned.IsTrip, "a session needs a process; only a trip can do without");
         if (process.Length > 0 && draft.Holdings.Process(process) is null)
-            throw new RefusedException(
-                RefusalKind.Unknown,
-                $"there is no process \"{process}\"; known: {string.Join(", ", draft.Holdings.Processes.Select(known => known.Name))}");
+            throw RefusedException.Unknown($"process \"{process}\"", draft.Holdings.Processes.Select(known => known.Name));
         if (draft.Holdings.Plan(name) is { } before)
             draft.Remark($"it takes the place of the plan {before.Name} for {Dates.Text(before.On)}");
         var plan = new KeptPlan(name, planned.On, planned.IsTrip, planned.Request with { Process = process }, planned.Date, planned.Note);

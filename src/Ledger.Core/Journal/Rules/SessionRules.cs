@@ -16,9 +16,8 @@ internal static class SessionRules
         var name = Require.Name(session.Session, "a session");
         if (draft.Past.HasSession(name))
             throw new RefusedException(RefusalKind.AlreadyThere, $"session {name} is in the journal already; give this one another name");
-        var process = draft.Holdings.Process(session.Process) ?? throw new RefusedException(
-            RefusalKind.Unknown,
-            $"there is no process \"{session.Process}\"; known: {string.Join(", ", draft.Holdings.Processes.Select(known => known.Name))}");
+        var process = draft.Holdings.Process(session.Process)
+            ?? throw RefusedException.Unknown($"process \"{session.Process}\"", draft.Holdings.Processes.Select(known => known.Name));
         session = Measured(session, process, draft);
         Require.That(
             session.Lines.Any(line => line.Fate != Fate.Dummy), "a session needs at least one line of sheets that are no dummies");
@@ -35,7 +34,10 @@ internal static class SessionRules
             developed.Take(i + 1, session.Lines[i], films[i]);
         draft.Settle(session.Anyway);
         draft.Film.RemindOfLabels();
-        UseUp(session, process, films, draft);
+        var batches = new LoggedBatches(session, films);
+        foreach (var remark in batches.Remarks(draft.Holdings.Settings.Tray))
+            draft.Remark(remark);
+        UseUp(session, process, batches.Loads, draft);
         PlanRules.Realise(session, draft);
 
         var sheets = string.Join(", ", session.Lines.Where(line => line.Fate != Fate.Dummy)
@@ -161,30 +163,9 @@ internal static class SessionRules
                 + $"at least {least.ToText(draft.Style)} are asked for");
     }
 
-    private static void UseUp(SessionLog session, Process process, List<Item> films, Draft draft)
+    private static void UseUp(SessionLog session, Process process, IReadOnlyList<TrayLoad> batches, Draft draft)
     {
-        var batches = Batches(session, films);
         foreach (var step in process.UsedUp)
             draft.Take(draft.Item(step.Item!), step.DrawnFor(batches)!.Value, null, Places.Drain, session.BooksDifference);
-    }
-
-    /// <summary>
-    /// Where no developer is said, each line is a batch; otherwise a line without any went into the tray together with the one before it.
-    /// </summary>
-    private static List<TrayLoad> Batches(SessionLog session, List<Item> films)
-    {
-        var batches = new List<TrayLoad>();
-        var (said, hasBegun) = (session.Lines.Any(line => line.Developer is not null), false);
-        foreach (var (line, film) in session.Lines.Zip(films).Where(pair => pair.First.Fate != Fate.Dummy))
-        {
-            var begins = !said || line.Developer is not null;
-            if (batches.Count == 0 || (begins && hasBegun))
-                batches.Add(new(film.Format, line.Sheets));
-            else
-                batches[^1] = batches[^1] with { Sheets = batches[^1].Sheets + line.Sheets };
-            hasBegun |= begins;
-        }
-
-        return batches;
     }
 }

@@ -45,6 +45,28 @@ public sealed class SessionTests
         }));
     }
 
+    [Theory]
+    [InlineData("line=pan100:4", "")]
+    [InlineData("line=pan100:5", "batch 1 has 5 sheets of pan100; your limit is 4 (setting batch-sheets)")]
+    public void A_batch_of_more_sheets_than_the_users_limit_is_remarked_on(string lines, string remark) => Assert.Equal(
+        remark, string.Join('|', _ledger.Post($"session {lines}").Remarks.Where(text => text.StartsWith("batch", StringComparison.Ordinal))));
+
+    [Fact]
+    public void What_lay_in_one_tray_is_of_one_film_and_one_group()
+    {
+        var posting = Assert.IsType<Accepted>(_ledger.Preview(new Ledger.Core.Journal.Entries.SessionLog
+        {
+            Key = Some.Key(), Date = Some.Today, Session = "S1", Process = "pm",
+            Lines =
+            [
+                new() { Item = "pan100", Sheets = 2, Group = "N", Developer = Volume.FromMillilitres(25) },
+                new() { Item = "pan100", Sheets = 2, Group = "N-1" },
+                new() { Item = "pan100", Sheets = 2, Group = "N-1", Developer = Volume.FromMillilitres(25) },
+            ],
+        })).Posting;
+        Assert.Equal(["batch 1 mixes the groups N and N-1"], posting.Remarks);
+    }
+
     [Fact]
     public void A_negative_is_filed_and_a_spoiled_sheet_is_not()
     {
@@ -83,7 +105,7 @@ public sealed class SessionTests
         var posting = ledger.Post($"session {row["lines"]}");
         Assert.Equal(row.Number("syrup ml"), posting.Facts.OfType<SessionHeld>().Single().Developer.Millilitres);
         Assert.Equal(2000 - row.Number("syrup ml"), ledger.Holdings.OnHand(Some.Syrup).Value);
-        Assert.Equal(row["remark"], string.Join("; ", posting.Remarks));
+        Assert.Equal(row["remark"], string.Join("; ", posting.Remarks.Where(remark => !remark.StartsWith("batch", StringComparison.Ordinal))));
     });
 
     [Fact]
