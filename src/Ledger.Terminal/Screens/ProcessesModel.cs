@@ -36,7 +36,10 @@ internal sealed class ProcessesModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenKey> Keys =>
-        [ScreenKey.Letter('N', "New", "writes down the first step of a new process", _ => new Fill(new StepForm(Ledger, null, null)))];
+    [
+        ScreenKey.Letter('N', "New", "writes down the first step of a new process", _ => new Fill(new StepForm(Ledger, null, null))),
+        ScreenKey.OnRow('C', "Copy", "copies the selected process under another name", row => new CopyProcessForm(Ledger, _processes[row])),
+    ];
 
     /// <inheritdoc/>
     public override string? OpenLabel => "Steps";

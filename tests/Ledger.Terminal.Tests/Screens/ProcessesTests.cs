@@ -39,6 +39,19 @@ public sealed class ProcessesTests
     }
 
     [Fact]
+    public void A_process_is_copied_under_a_name_of_its_own()
+    {
+        using var screen = new Screen(_ledger);
+        screen.Type("p").Type("p").Type("c").Type("tray");
+        Assert.Contains("there is a process tray already", screen.Text);
+        screen.Type("-rolls").Press(Key.F8);
+
+        var copy = _ledger.HoldingsOn(Some.Today).Process("tray-rolls")!;
+        Assert.Equal(Tray.Steps, copy.Steps);
+        Assert.Equal((1, 1), (copy.Version, Tray.Version));
+    }
+
+    [Fact]
     public void A_step_is_added_after_the_selected_one_and_dropped_again()
     {
         using var screen = new Screen(_ledger);
