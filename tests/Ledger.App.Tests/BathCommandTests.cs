@@ -136,7 +136,7 @@ public class BathCommandTests
         Assert.Equal([false, true], room.Run("show", "bath", "D1", "--json").Json.GetProperty("controlStrips").EnumerateArray()
             .Select(strip => strip.GetProperty("isWithinLimits").GetBoolean()));
         Assert.Contains("mix it anew", room.Run("record", "top-up", "D1", "420ml").Error, StringComparison.Ordinal);
-        Assert.Equal("500 ml of replenisher added, its ceiling", room.Run("show", "bath", "D1", "--json").Json.GetProperty("ends")[0].GetProperty("because").GetString());
+        Assert.Equal("it has had as much replenisher as it may take", room.Run("show", "bath", "D1", "--json").Json.GetProperty("ends")[0].GetProperty("because").GetString());
         Assert.True(room.Run("check", "--json").Json.GetProperty("ok").GetBoolean());
     }
 
@@ -166,11 +166,21 @@ public class BathCommandTests
     {
         using var room = Darkroom.WithDemoYear();
         room.Do("record", "setting", "residual-fixer-limit", "0.014");
-        room.Do("record", "residual-test", "F4", "fixer", "0.014 g/m2", "--failed", "--session", "S22");
-        room.Do("record", "residual-test", "F4", "fixer", "0.0141 g/m2", "--session", "S22");
+        room.Do("record", "residual-test", "F4", "fixer", "0.014 g/m2", "--session", "S22");
+        room.Do("record", "residual-test", "F4", "fixer", "14.1 mg/m2", "--session", "S22");
+        room.Do("record", "residual-test", "F4", "fixer", "0.010 g/m2 but stained", "--failed");
         room.Do("record", "residual-test", "F5", "silver", "stain", "--failed");
-        Assert.Equal([true, false], room.Run("show", "bath", "F4", "--json").Json.GetProperty("residualTests").EnumerateArray()
+        Assert.Equal([true, false, false], room.Run("show", "bath", "F4", "--json").Json.GetProperty("residualTests").EnumerateArray()
             .Select(test => test.GetProperty("hasPassed").GetBoolean()));
         Assert.Contains("by test on 2026-03-15, residual silver: stain", room.Do("show", "bath", "F5"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_bath_of_an_earlier_day_does_not_hold_what_was_added_later()
+    {
+        using var room = Darkroom.WithDemoYear();
+        var before = room.Run("show", "bath", "F4", "--as-of", "2026-01-31", "--json").Out;
+        room.Do("record", "top-up", "F4", "100ml", "--date", "2026-03-10");
+        Assert.Equal(before, room.Run("show", "bath", "F4", "--as-of", "2026-01-31", "--json").Out);
     }
 }

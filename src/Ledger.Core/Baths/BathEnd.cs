@@ -14,13 +14,16 @@ public enum BathEnd
 
     /// <summary>It looked or smelled bad.</summary>
     Sight,
+
+    /// <summary>It has had as much replenisher as it may take.</summary>
+    Replenisher,
 }
 
 /// <summary>The ends' names as they stand in JSON.</summary>
 public static class BathEnds
 {
-    /// <summary>area, age, test, sight.</summary>
-    public static IReadOnlyList<string> Names { get; } = ["area", "age", "test", "sight"];
+    /// <summary>area, age, test, sight, replenisher.</summary>
+    public static IReadOnlyList<string> Names { get; } = ["area", "age", "test", "sight", "replenisher"];
 
     /// <summary>The end's name.</summary>
     public static string Name(this BathEnd end) => Names[(int)end];

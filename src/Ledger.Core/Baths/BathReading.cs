@@ -39,7 +39,7 @@ public sealed record BathReading
     /// <summary>The last good day and its rule, or null when nothing limits its age.</summary>
     public GoodUntil? GoodUntil => GoodUntil.OfWorkingSolution(Bath.Keeping, Bath.MixedOn, Bath.Standings);
 
-    /// <summary>Every end that has come, the first one first; the same day's in the order area, age, test, sight.</summary>
+    /// <summary>Every end that has come, the first one first; the same day's in the order area, age, test, sight, replenisher.</summary>
     public IReadOnlyList<EndReached> Ends => [.. Reached().OrderBy(end => end.On).ThenBy(end => end.By)];
 
     /// <summary>What has ended it, or null while it is good: the end that came first.</summary>
@@ -88,8 +88,8 @@ public sealed record BathReading
     {
         if (UsedPercent >= 100)
             yield return new(BathEnd.Area, Bath.FilledOn ?? _today, $"{Bath.Capacity!.Basis} capacity used");
-        if (Replenishment is { CeilingReachedOn: { } day } replenished)
-            yield return new(BathEnd.Area, day, $"{replenished.Added.Millilitres:0.###} ml of replenisher added, its ceiling");
+        if (Replenishment?.CeilingReachedOn is { } day)
+            yield return new(BathEnd.Replenisher, day, "it has had as much replenisher as it may take");
         if (GoodUntil is { } limit && limit.IsPast(_today))
             yield return new(BathEnd.Age, limit.Date.PlusDays(1), $"{limit.Rule.Name()} over");
         if (Bath.ClearingTests.FirstOrDefault(test => test.IsSpentAt(Bath.Limits.SpentMultipleThousandths)) is { } test)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Ledger.Core.Stock;
 using NodaTime;
 
@@ -31,7 +32,7 @@ public sealed record ControlStrip(LocalDate Date, string Result, bool IsWithinLi
 /// <param name="Result">What it showed.</param>
 /// <param name="HasPassed">Whether it was good enough.</param>
 /// <param name="Session">The session it belongs to; null when it belongs to the bath alone.</param>
-public sealed record ResidualTest(LocalDate Date, string Kind, string Result, bool HasPassed, string? Session)
+public sealed partial record ResidualTest(LocalDate Date, string Kind, string Result, bool HasPassed, string? Session)
 {
     /// <summary>Silver that was not fixed out.</summary>
     public const string Silver = "silver";
@@ -45,12 +46,15 @@ public sealed record ResidualTest(LocalDate Date, string Kind, string Result, bo
     /// <summary>Whether it ends a bath of that role: silver that is left ends the fixer, fixer that is left ends the wash aid.</summary>
     public bool Ends(ItemRole role) => !HasPassed && ((Kind, role) is (Silver, ItemRole.Fixer) or (Fixer, ItemRole.WashAid));
 
-    /// <summary>The figure that a result begins with, in milligrams per square metre, rounded up: 14 for "0.014 g/m2"; null without one.</summary>
-    public static int? MilligramsPerSquareMetre(string result)
-    {
-        var unit = result.IndexOf("g/m", StringComparison.Ordinal);
-        return unit > 0
-            && decimal.TryParse(result[..unit].Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var grams)
-            && grams <= 1000 ? (int)Math.Ceiling(grams * 1000) : null;
-    }
+    /// <summary>
+    /// The figure that a result begins with, in milligrams per square metre, rounded up: 14 for "0.014 g/m2", "14 mg/m²" or
+    /// "0.014 g per square metre"; null without one.
+    /// </summary>
+    public static int? MilligramsPerSquareMetre(string result) =>
+        Figure().Match(result) is { Success: true } match
+        && decimal.TryParse(match.Groups[1].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure)
+        && figure * (match.Groups[2].Length == 2 ? 1 : 1000) is <= 1_000_000 and var milligrams ? (int)Math.Ceiling(milligrams) : null;
+
+    [GeneratedRegex(@"^\s*([0-9.]{1,12})\s*(mg|g)\s*(?:/|per)\s*(?:m\b|m2|m²|sq|square)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Figure();
 }

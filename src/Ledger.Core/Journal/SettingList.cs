@@ -91,7 +91,7 @@ public sealed partial record Setting
             settings => settings.SilverLimitPaper, (settings, limit) => settings with { SilverLimitPaper = limit }),
         Limit("silver-limit-paper-first", "The silver at which the first of two baths for paper ends.", Silver, 100, 20_000,
             settings => settings.SilverLimitPaperFirst, (settings, limit) => settings with { SilverLimitPaperFirst = limit }),
-        Limit("residual-fixer-limit", "The fixer left in film or paper at which a residual test has failed.",
+        Limit("residual-fixer-limit", "The most fixer that may stay in film or paper after washing.",
             "grams of thiosulfate per square metre", 1, 1000,
             settings => settings.ResidualFixerLimit, (settings, limit) => settings with { ResidualFixerLimit = limit }),
         Whole("jug-days", "How long a waste jug may stand before a notice asks for it; 0 for no reminder.", "a whole number of days", 0, 3650,

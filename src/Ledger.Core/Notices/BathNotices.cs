@@ -65,17 +65,16 @@ internal static class BathNotices
     /// <summary>What has ended a bath, or will: its age beside the area it has left, since either may come first.</summary>
     private static string Because(BathReading reading, MeasureStyle style)
     {
-        var ends = string.Concat(reading.Ends.Where(end => end.By != BathEnd.Age && !IsOfCapacity(end, reading)).Select(end => $"{end.Because}; "));
-        var age = ends + (reading.GoodUntil is { } good
+        var ends = string.Concat(reading.Ends.Where(end => end.By is not (BathEnd.Age or BathEnd.Area)).Select(end => $"{end.Because}; "));
+        var added = reading.Replenishment is { } replenished && reading.EndedBy == BathEnd.Replenisher
+            ? $"{replenished.Added.ToText(style)} added of at most {replenished.Ceiling.ToText(style)}; " : "";
+        var age = ends + added + (reading.GoodUntil is { } good
             ? $"{reading.AgeDays} days old, good until {Dates.Text(good.Date)} ({good.Rule.Name()})"
             : $"{reading.AgeDays} days old");
         return reading.Remaining is { } left
             ? $"{age}; {left.ToText(style)} of {reading.Bath.TotalCapacity!.Value.ToText(style)} left ({reading.Bath.Capacity!.Basis})"
             : age;
     }
-
-    /// <summary>Whether the area that is left says the same already.</summary>
-    private static bool IsOfCapacity(EndReached end, BathReading reading) => end.By == BathEnd.Area && reading.Replenishment is null;
 
     private static string Days(int days) => days == 1 ? "1 day" : $"{days} days";
 }

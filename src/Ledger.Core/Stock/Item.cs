@@ -39,7 +39,7 @@ public sealed record Item
     /// <summary>The least concentrate per 80 sq in of film, whatever the dilution.</summary>
     public Volume? MinimumPer80SquareInches { get; init; }
 
-    /// <summary>How heavily a film loads a fixer, in thousandths: 1000 for conventional grain, 1500 for tabular (2000 : 1333).</summary>
+    /// <summary>How heavily a film or paper loads a fixer, in thousandths: 1000 for conventional grain, 1500 for tabular (2000 : 1333).</summary>
     public int FixerWeightThousandths { get; init; } = 1000;
 
     /// <summary>How long it keeps.</summary>

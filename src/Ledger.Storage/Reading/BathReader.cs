@@ -51,10 +51,10 @@ internal sealed class BathReader(SqliteConnection connection)
         var contents = connection.Query<ContentRow>(
             """
             SELECT m.lot_id AS LotId, sum(m.quantity) AS Quantity, sum(m.value) AS Value
-            FROM movement m JOIN standing_entry e ON e.id = m.entry_id
-            WHERE m.to_place = @PlaceId AND m.to_place >= 100 GROUP BY m.lot_id
+            FROM movement m CROSS JOIN standing_entry e ON e.id = m.entry_id
+            WHERE m.to_place = @PlaceId AND m.to_place >= 100 AND e.date <= @asOf GROUP BY m.lot_id
             """,
-            new { row.PlaceId });
+            new { row.PlaceId, asOf = Dates.Text(asOf) });
         var bath = ToBath(row, contents.Select(content => (content.LotId, content.Quantity, content.Value)), holdings) with
         {
             PouredOut = PouredOut(row.PlaceId, asOf),

@@ -96,6 +96,10 @@ public sealed class BathEndTests
     [Theory]
     [InlineData("0.014 g/m2", 14)]
     [InlineData("0.0141g/m²", 15)]
+    [InlineData("14 mg/m2", 14)]
+    [InlineData("13.2 MG per square metre", 14)]
+    [InlineData("0.02 g per m2", 20)]
+    [InlineData("14 mg/ml", null)]
     [InlineData("no stain", null)]
     [InlineData("about 0.01 g/m2", null)]
     public void A_residue_in_figures_is_never_rounded_down(string result, int? milligrams) =>
@@ -111,7 +115,7 @@ public sealed class BathEndTests
             TopUps = [Added(1, 400), Added(5, 349), Added(9, 1), Added(10, 100)],
         };
         var end = Assert.Single(new BathReading(bath, Mixed.PlusDays(20)).Ends);
-        Assert.Equal((BathEnd.Area, Mixed.PlusDays(9)), (end.By, end.On));
+        Assert.Equal((BathEnd.Replenisher, Mixed.PlusDays(9)), (end.By, end.On));
         Assert.Empty(new BathReading(bath with { ReplenisherCeilingPercent = 100 }, Mixed.PlusDays(20)).Ends);
     }
 

@@ -185,7 +185,7 @@ public sealed class BathStoryTests : IDisposable
         var developer = Now.Bath("D1")!;
         Assert.Equal(("purple", 30), (Now.Item("fix")!.Indicator, Now.Item("seasoned")!.ReplenisherCeilingPercent));
         Assert.Equal(new ControlStrip(Some.Day(3, 1), "speed -0.12", false), developer.ControlStrips.Single());
-        Assert.Equal((BathEnd.Area, Some.Day(3, 2)), (new BathReading(developer, Some.Day(4, 1)).Ends[0].By, new BathReading(developer, Some.Day(4, 1)).Ends[0].On));
+        Assert.Equal((BathEnd.Replenisher, Some.Day(3, 2)), (new BathReading(developer, Some.Day(4, 1)).Ends[0].By, new BathReading(developer, Some.Day(4, 1)).Ends[0].On));
         Assert.Equal(BathEnd.Sight, F1.Ends.Single(end => end.On == Some.Day(3, 3)).By);
         var mixing = _file.Ledger.Journal(_file.Ledger.Today, null, 50).Single(entry => entry.Summary.StartsWith("mixed bath D1", StringComparison.Ordinal));
         Assert.Equal(RefusalKind.DependedOn, _file.Refuse(Correct(mixing.Number)).Kind);

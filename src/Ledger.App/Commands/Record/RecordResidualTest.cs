@@ -18,7 +18,8 @@ internal sealed class RecordResidualTest : RecordCommand
     public RecordResidualTest(Workbench bench)
         : base(bench, "residual-test", "What is left in film or paper after fixing and washing.", """
             Silver that is left ends the fixer; fixer that is left ends the wash aid. A
-            figure such as "0.012 g/m2" is held against the setting residual-fixer-limit.
+            figure such as "0.012 g/m2" or "12 mg/m2" above the setting residual-fixer-limit
+            has failed, whatever else is said.
             Example: trayledger record residual-test F4 silver "no stain" --session S22
             """)
     {

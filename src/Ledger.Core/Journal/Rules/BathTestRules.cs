@@ -113,14 +113,20 @@ internal static class BathTestRules
         draft.Summary = $"bath {bath.Code} stands in a {storage.Container.Name()}";
     }
 
-    /// <summary>A figure is held against the user's limit, when there is one; otherwise the user says whether it was good enough.</summary>
+    /// <summary>The user says whether it was good enough; a figure above their limit has failed all the same.</summary>
     private static bool HasPassed(ResidualCheck check, string kind, string result, Draft draft)
     {
-        if (kind != ResidualTest.Fixer || draft.Holdings.Settings.ResidualFixerLimit is not { } limit
-            || ResidualTest.MilligramsPerSquareMetre(result) is not { } found)
+        if (kind != ResidualTest.Fixer || draft.Holdings.Settings.ResidualFixerLimit is not { } limit)
             return check.HasPassed;
-        draft.Remark($"your limit is {Scaled.InUnits(limit, 1000)} g per square metre: {(found <= limit ? "passed" : "failed")}");
-        return found <= limit;
+        var most = $"your limit is {Scaled.InUnits(limit, 1000)} g per square metre";
+        if (ResidualTest.MilligramsPerSquareMetre(result) is not { } found)
+        {
+            draft.Remark($"{most}; it was not asked, since the result begins with no figure such as 0.014 g/m2 or 14 mg/m2");
+            return check.HasPassed;
+        }
+
+        draft.Remark($"{most}: {(found <= limit ? "not above it" : "above it")}");
+        return check.HasPassed && found <= limit;
     }
 
     private static void Remark(ClearingTime cleared, Bath bath, Draft draft)
