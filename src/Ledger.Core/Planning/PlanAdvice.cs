@@ -6,11 +6,15 @@ namespace Ledger.Core.Planning;
 /// <summary>The words that a careful colleague would say about a plan.</summary>
 internal sealed class PlanAdvice(SessionPlanDraft draft)
 {
+    /// <summary>The trade's name for normal development.</summary>
+    private const string Usual = "N";
+
     public IReadOnlyList<string> All(IEnumerable<BathOutlook> baths, IReadOnlyList<string> choices) =>
     [
         .. baths.Where(bath => bath.Word.Length > 0).Select(bath => $"{bath.Word}: {bath.Proposal}"),
         .. Choice(choices),
         .. draft.Batches.SelectMany(Thin).Distinct(),
+        .. Untimed(),
         .. Short(),
         .. Shallow().Distinct(),
         .. Together("subject", sheet => sheet.Subject),
@@ -29,6 +33,14 @@ internal sealed class PlanAdvice(SessionPlanDraft draft)
             yield return $"{developer.Dilution?.Text ?? "the amount"} gives {developer.Need.ByDilution.ToText(draft.Style)} of {developer.Item.Code} "
                 + $"for {batch.Area.ToText(draft.Style)}, which asks for {developer.Need.ByArea.ToText(draft.Style)}: {cure}";
     }
+
+    /// <summary>A group that is not developed as usual should have a time of its own; taking that of the others is said, not done in silence.</summary>
+    private IEnumerable<string> Untimed() => draft.Batches
+        .Where(batch => batch.Group.Trim() is { Length: > 0 } group && !group.Equals(Usual, StringComparison.OrdinalIgnoreCase)
+            && batch.Minutes is not null && !draft.Request.Times.HasOwn(group))
+        .Select(batch => $"{batch.Group} has no time of its own: {GroupTimes.Clock(batch.Minutes!.Value)}, as for the others; "
+            + $"say it with the times, such as {batch.Group}=9")
+        .Distinct();
 
     private IEnumerable<string> Short() => draft.Batches
         .Where(batch => batch.IsShuffled && batch.Minutes <= draft.Practice.ShortMinutes)

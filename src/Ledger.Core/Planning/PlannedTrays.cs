@@ -13,9 +13,10 @@ internal sealed class PlannedTrays(SessionPlanDraft draft)
     public IReadOnlyList<PlannedTray> Of(IReadOnlyList<BathOutlook> outlooks)
     {
         var baths = outlooks.Select(outlook => outlook.Bath).OfType<Bath>().ToList();
-        var fixers = draft.Process.Steps.Count(step => step.Role == ItemRole.Fixer);
+        var steps = Steps(baths).ToList();
+        var fixers = steps.Count(step => step.Role == ItemRole.Fixer);
         var fixer = 0;
-        foreach (var step in draft.Process.Steps)
+        foreach (var step in steps)
         {
             if (ReferenceEquals(step, draft.Process.Developer))
                 Developer(step);
@@ -25,6 +26,21 @@ internal sealed class PlannedTrays(SessionPlanDraft draft)
 
         return _trays;
     }
+
+    /// <summary>The steps; where a pair is in use and the process says fixer once, its second bath has a tray all the same.</summary>
+    private IEnumerable<ProcessStep> Steps(List<Bath> baths)
+    {
+        foreach (var step in draft.Process.Steps)
+        {
+            yield return step;
+            var alike = draft.Process.Reused.Where(other => Same(other.Item, step.Item)).ToList();
+            if (step.Role == ItemRole.Fixer && alike is [.., var last] && ReferenceEquals(last, step))
+                for (var more = baths.Count(bath => Same(bath.Item, step.Item)) - alike.Count; more > 0; more--)
+                    yield return step;
+        }
+    }
+
+    private static bool Same(string? item, string? other) => string.Equals(item, other, StringComparison.OrdinalIgnoreCase);
 
     /// <summary>A tray holds a chemical, or is one of the steps in water; a supply, or bought water without a tray, is none.</summary>
     private bool IsTray(ProcessStep step) =>

@@ -45,6 +45,9 @@ public sealed record GroupTimes
         : _minutes.TryGetValue("", out var all) ? all
         : process;
 
+    /// <summary>Whether a group has a time of its own.</summary>
+    public bool HasOwn(string group) => group.Trim() is { Length: > 0 } name && _minutes.ContainsKey(name);
+
     /// <summary>A time as it is read: "11 min", "11 min 30 s".</summary>
     public static string Clock(decimal minutes)
     {

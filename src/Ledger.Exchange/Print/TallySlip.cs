@@ -12,7 +12,7 @@ public static class TallySlip
 
     /// <summary>The slip of a bath.</summary>
     /// <param name="reading">The bath as it stands.</param>
-    /// <param name="films">The films that are in the ledger.</param>
+    /// <param name="films">The films and papers that are in the ledger; those of the bath's material count.</param>
     /// <param name="style">The units of the user.</param>
     public static PrintedPage Of(BathReading reading, IEnumerable<Item> films, MeasureStyle style)
     {
@@ -26,8 +26,9 @@ public static class TallySlip
                 .. Room(reading, style),
                 new Heading("What a sheet counts"),
                 new Grid(
-                    ["film", "format", "area", "boxes"],
-                    [.. films.Where(film => film.Format is not null).Select(film => (IReadOnlyList<string>)
+                    [bath.Material.Name(), "format", "area", "boxes"],
+                    [.. films.Where(film => film.Format is not null && film.IsPaper == (bath.Material == BathMaterial.Paper))
+                        .Select(film => (IReadOnlyList<string>)
                     [
                         film.Name, film.Format!.Code, film.Format.Area.ToText(style),
                         Scaled.ToText(film.Format.Area.Weighted(film.FixerWeightThousandths).SquareInches / Area.Unit80.SquareInches, 2),

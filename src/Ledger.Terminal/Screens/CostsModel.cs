@@ -38,7 +38,7 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<string> Purpose =>
     [
         "What the work of a period cost, by film: per sheet used, per good negative, per keeper, with its share of chemistry and supplies.",
-        "Beside it, where the money is: in negatives, chemistry, supplies and waste, on the shelf and in the baths. It always adds up.",
+        "Beside it, where the money is: in negatives, chemistry, supplies and waste, on hand (in holders too) and in the baths. It always adds up.",
         "Below: a negative month by month, the prices, what another session would cost, your budget, and what buying before a rise saves.",
         $"What was used is costed {Formula.Basis()}. The setting cost-formula says which formula comes first.",
     ];
@@ -162,7 +162,7 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
             [
                 Bar("negatives", reading.Film), Bar("chemistry", reading.Chemistry), Bar("supplies", reading.Supplies),
                 .. reading.Prints == Core.Measures.Money.Zero ? Array.Empty<Bar>() : [Bar("prints", reading.Prints)],
-                Bar("waste", reading.Waste), Bar("on the shelf", reading.OnHand), Bar("in the baths", reading.StillInBaths),
+                Bar("waste", reading.Waste), Bar("on hand", reading.OnHand), Bar("in the baths", reading.StillInBaths),
             ];
             return new($"Where the {reading.Spent.Text(_settings)} are", width =>
             [

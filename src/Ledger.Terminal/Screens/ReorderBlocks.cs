@@ -2,6 +2,7 @@ using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Notices;
 using Ledger.Core.Reordering;
+using Ledger.Core.Stock;
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Tables;
 using NodaTime;
@@ -41,7 +42,11 @@ internal static class ReorderBlocks
         [.. Enumerable.Range(1, Weeks).Select(week => Math.Max(0, (decimal)reading.Path.On(reading.Today.PlusWeeks(week))))],
         reading.ReorderPoint.Base,
         [.. reading.Lines.Select(found => (Period.DaysBetween(reading.Today, reading.ExpectedOn(found.Line)) - 1) / 7)],
-        level => reading.Item.Of((long)level).ToText(reading.Style)).Lines(width));
+        level => Whole(level, reading.Item).ToText(reading.Style)).Lines(width));
+
+    /// <summary>A level on the axis, in whole millilitres, grams or pieces.</summary>
+    private static Quantity Whole(decimal level, Item item) =>
+        item.Of((long)Math.Round(level / item.Unit.BasePerUnit(), MidpointRounding.AwayFromZero) * item.Unit.BasePerUnit());
 
     /// <summary>The orders of which something is still to come.</summary>
     public static IEnumerable<Block> Orders(ReorderReading reading)

@@ -81,7 +81,7 @@ public sealed class BathReadingTests
     [Fact]
     public void Ends_and_materials_have_names()
     {
-        Assert.Equal(["area", "age", "test", "sight"], Enum.GetValues<BathEnd>().Select(end => end.Name()));
+        Assert.Equal(["area", "age", "test", "sight", "replenisher"], Enum.GetValues<BathEnd>().Select(end => end.Name()));
         Assert.Equal(["film", "paper"], Enum.GetValues<BathMaterial>().Select(material => material.Name()));
     }
 }

@@ -55,6 +55,30 @@ public sealed class CanItRunTests
     }
 
     [Fact]
+    public void The_second_bath_of_a_pair_has_a_tray_though_the_process_says_fixer_once()
+    {
+        var ledger = Shelves.WithBath();
+        ledger.Post("bath bath=F2 after=F1 date=2026-02-01");
+        Assert.Equal(
+            ["developer", "stop", "fixer 1 bath F1", "fixer 2 bath F2"],
+            Plan(ledger, 4).Trays.Select(tray => tray.Role == ItemRole.Fixer ? $"{tray.Name} {tray.Parts[0].What}" : tray.Name));
+    }
+
+    [Fact]
+    public void A_group_that_takes_the_time_of_the_others_is_said()
+    {
+        var request = new PlanRequest
+        {
+            Process = "pm", Times = GroupTimes.Read("11 N-1=9")!,
+            Sheets = [.. new[] { "N", "N-1", "N-2" }.Select(group => new RequestedSheets { Film = "pan100", Count = 4, Group = group })],
+        };
+        var plan = Assert.IsType<Planned>(SessionPlanning.Of(request, Shelves.WithBath().Holdings)).Plan;
+        Assert.Equal(
+            ["N-2 has no time of its own: 11 min, as for the others; say it with the times, such as N-2=9"],
+            plan.Advice.Where(sentence => sentence.Contains("time of its own", StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public void Every_bath_that_the_process_uses_again_is_looked_at()
     {
         var ledger = Shelves.WithBath();

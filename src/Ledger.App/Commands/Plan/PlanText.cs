@@ -80,17 +80,22 @@ internal sealed class PlanText(SessionPlan plan, View view)
     {
         var table = new TextTable(
             Column.Left("needed"), Column.Right(""), Column.Right("still good"), Column.Left(""), Column.Left("take it from"));
+        var shortages = plan.Shortages.ToDictionary(shortage => shortage.Item.Code);
         foreach (var use in plan.Uses)
-        {
-            var short1 = plan.Shortages.FirstOrDefault(shortage => shortage.Item.Code == use.Item.Code);
-            table.Add(
-                use.Item.Code, use.Needed.ToText(view.Style), use.Available.ToText(view.Style),
-                short1 is null ? "" : $"{short1.Missing.ToText(view.Style)} short",
-                short1?.Cure ?? string.Join(", ", use.SourceTexts(view.Style)));
-        }
-
+            if (shortages.Remove(use.Item.Code, out var shortage))
+                Add(table, shortage);
+            else
+                table.Add(
+                    use.Item.Code, use.Needed.ToText(view.Style), use.Available.ToText(view.Style), "",
+                    string.Join(", ", use.SourceTexts(view.Style)));
+        foreach (var shortage in shortages.Values)
+            Add(table, shortage);
         return table;
     }
+
+    private void Add(TextTable table, Shortage shortage) => table.Add(
+        shortage.Item.Code, shortage.Needed.ToText(view.Style), shortage.Available.ToText(view.Style),
+        $"{shortage.Missing.ToText(view.Style)} short", shortage.Cure);
 
     private void WriteBaths(TextWriter output)
     {

@@ -6,6 +6,7 @@ using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Planning;
+using Ledger.Core.Sessions;
 
 namespace Ledger.App.Commands.Record;
 
@@ -44,6 +45,8 @@ internal sealed class RecordSession : RecordCommand
             Example: trayledger record session S23 --process tray
                        --sheets "3 pan100 N keeper 25ml" "1 pan100 N reject: dust"
             Example: trayledger record session S24 --from-plan spring
+            Sheets that take the place of a plan's lines keep its batches and amounts,
+            unless one of them says its developer.
             """)
     {
         Arguments.Add(_session);
@@ -52,8 +55,9 @@ internal sealed class RecordSession : RecordCommand
 
     protected override Entry Read(ParseResult parse, EntryFrame frame, Holdings holdings)
     {
-        var planned = Planned(parse, frame, holdings);
-        var sheets = parse.GetValue(_sheets);
+        var kept = PlanOptions.Kept(parse.GetValue(_fromPlan), holdings);
+        var plan = kept is null ? null : Planned(kept, frame, holdings);
+        var planned = plan?.ToLog(frame.Key, parse.GetRequiredValue(_session), frame.Date);
         return new SessionLog
         {
             Key = frame.Key,
@@ -63,12 +67,12 @@ internal sealed class RecordSession : RecordCommand
             Process = parse.GetValue(_process) ?? planned?.Process
                 ?? throw new FormatException("--process or --from-plan is needed: how the film was developed"),
             Lines = SheetsPhrase.WithDeveloper(
-                sheets is { Length: > 0 } ? sheets : Measured(planned?.Lines, parse)
+                Written(parse, plan) ?? Measured(planned?.Lines, parse)
                     ?? throw new FormatException($"--sheets or --from-plan is needed: what was developed, as \"{SheetsPhrase.Form}\""),
                 parse.GetValue(_developer) ?? []),
             Bath = parse.GetValue(_bath) ?? planned?.Bath,
             DrawFirst = planned?.DrawFirst ?? [],
-            Plan = planned?.Plan,
+            Plan = kept?.Name,
             Anyway = parse.GetValue(_anyway),
             BooksDifference = parse.GetValue(_bookDifference),
         };
@@ -78,16 +82,19 @@ internal sealed class RecordSession : RecordCommand
     private IReadOnlyList<SessionLine>? Measured(IReadOnlyList<SessionLine>? lines, ParseResult parse) =>
         parse.GetValue(_developer) is { Length: > 0 } ? lines?.Select(line => line with { Developer = null }).ToList() : lines;
 
-    /// <summary>The session as its plan promised it; null when none was named.</summary>
-    private SessionLog? Planned(ParseResult parse, EntryFrame frame, Holdings holdings)
+    /// <summary>The lines of the command line; those that say no developer take what the plan measures out for their batches.</summary>
+    private IReadOnlyList<SessionLine>? Written(ParseResult parse, SessionPlan? plan)
     {
-        if (PlanOptions.Kept(parse.GetValue(_fromPlan), holdings) is not { } kept)
+        if (parse.GetValue(_sheets) is not { Length: > 0 } lines)
             return null;
-        return SessionPlanning.Of(kept.Request, holdings, frame.Date) switch
+        return plan is null || parse.GetValue(_developer) is { Length: > 0 } ? lines : PlannedDeveloper.Over(lines, plan);
+    }
+
+    private static SessionPlan Planned(KeptPlan kept, EntryFrame frame, Holdings holdings) =>
+        SessionPlanning.Of(kept.Request, holdings, frame.Date) switch
         {
-            Planned planned => planned.Plan.ToLog(frame.Key, parse.GetRequiredValue(_session), frame.Date) with { Plan = kept.Name },
+            Planned planned => planned.Plan,
             NotPlanned not => throw new RefusedByCommandException(not.Refusal.Sentence),
             var other => throw new InvalidOperationException($"the plan is {other}"),
         };
-    }
 }

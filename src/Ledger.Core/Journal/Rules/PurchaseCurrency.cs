@@ -35,10 +35,17 @@ internal static class PurchaseCurrency
     public static void RequirePayable(string? currency, Draft draft, params ReadOnlySpan<(Money Amount, string What)> amounts)
     {
         var code = currency ?? draft.Holdings.Settings.Currency;
+        var isNothing = true;
         foreach (var (amount, what) in amounts)
+        {
+            isNothing &= amount == Money.Zero;
             Require.That(
                 Currencies.CanPay(amount, code),
                 $"{what}, {Scaled.ToText(amount.Amount, 6)}, is finer than {code} is counted, which has {Decimals(code)}");
+        }
+
+        if (code.Length == 0 && !isNothing)
+            draft.Remark("the ledger has no currency yet: the setting currency names it, and amounts that are finer than it is counted are refused then");
     }
 
     private static string Decimals(string code) => Currencies.MinorUnits(code) switch
