@@ -7,7 +7,18 @@ namespace Ledger.Terminal.Forms;
 /// <summary>Reads the fields of a form. What cannot be read becomes a sentence, and the form is not complete.</summary>
 internal sealed class Answers
 {
-    private readonly List<string> _problems = [];
+    private readonly List<string> _problems;
+    private readonly string _where;
+
+    public Answers()
+        : this([], "")
+    {
+    }
+
+    private Answers(List<string> problems, string where) => (_problems, _where) = (problems, where);
+
+    /// <summary>Reads the fields of one line among several; a problem says in which line it is.</summary>
+    public Answers InLine(int number) => new(_problems, $"line {number}, ");
 
     /// <summary>What is wrong, field by field.</summary>
     public IReadOnlyList<string> Problems => _problems;
@@ -16,7 +27,7 @@ internal sealed class Answers
     public string Needed(FormField field)
     {
         if (field.IsEmpty)
-            _problems.Add($"{field.Label}: nothing is written yet");
+            Problem($"{field.Label}: nothing is written yet");
         return field.Text.Trim();
     }
 
@@ -44,7 +55,7 @@ internal sealed class Answers
     {
         if (field.IsEmpty)
             return null;
-        return Figures.Parse(field.Text) is { } figure && figure == decimal.Truncate(figure)
+        return Figures.Parse(field.Text) is { } figure && figure == decimal.Truncate(figure) && figure is >= int.MinValue and <= int.MaxValue
             ? (int)figure
             : Wrong<int>(field, "a whole number");
     }
@@ -99,7 +110,7 @@ internal sealed class Answers
     public Format? Format(FormField field, FormatTable formats)
     {
         if (!formats.TryFind(field.Text, out var format))
-            _problems.Add($"{field.Label}: {formats.Unknown(field.Text)}");
+            Problem($"{field.Label}: {formats.Unknown(field.Text)}");
         return format;
     }
 
@@ -127,7 +138,7 @@ internal sealed class Answers
         if (field.IsEmpty)
             return null;
         if (!Core.Measures.Dilution.TryParse(field.Text, out var dilution, out var problem))
-            _problems.Add($"{field.Label}: {problem}");
+            Problem($"{field.Label}: {problem}");
         return dilution;
     }
 
@@ -141,19 +152,19 @@ internal sealed class Answers
     }
 
     /// <summary>A problem of the form's own.</summary>
-    public void Problem(string sentence) => _problems.Add(sentence);
+    public void Problem(string sentence) => _problems.Add(_where + sentence);
 
     private T Missing<T>(FormField field)
         where T : struct
     {
-        _problems.Add($"{field.Label}: nothing is written yet");
+        Problem($"{field.Label}: nothing is written yet");
         return default;
     }
 
     private T Wrong<T>(FormField field, string accepted)
         where T : struct
     {
-        _problems.Add($"{field.Label}: \"{field.Text.Trim()}\" is not accepted; write {accepted}");
+        Problem($"{field.Label}: \"{field.Text.Trim()}\" is not accepted; write {accepted}");
         return default;
     }
 }

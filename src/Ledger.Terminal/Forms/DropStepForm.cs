@@ -30,6 +30,6 @@ internal sealed class DropStepForm(ILedger ledger, Process process, ProcessStep 
         Steps = [.. process.Steps.Where(other => other != step).Select((other, i) => other with { Number = i + 1 })],
     };
 
-    protected override IReadOnlyList<Block> More(Entry entry) => entry is not ProcessDefinition definition ? [] :
+    protected override IReadOnlyList<Block> More(Posting posting) => posting.Entry is not ProcessDefinition definition ? [] :
         [Block.Facts("The process then", definition.Steps.Select(other => ($"  {other.Number} {other.Role.Name()}", (string?)ProcessesModel.Line(other))))];
 }

@@ -9,7 +9,10 @@ namespace Ledger.Terminal.Forms;
 internal sealed class FormField(string label, int width, FieldKind kind = FieldKind.Text)
 {
     /// <summary>Its label.</summary>
-    public string Label => label;
+    public string Label => LabelNow() ?? label;
+
+    /// <summary>Another label, where what else the form asks makes it one; null for the usual.</summary>
+    public Func<string?> LabelNow { get; init; } = () => null;
 
     /// <summary>How many columns it takes on the screen.</summary>
     public int Width => width;

@@ -30,7 +30,7 @@ internal abstract class FormModel(ILedger ledger) : Form
         {
             return ledger.Preview(entry) switch
             {
-                Accepted accepted => new Ready(entry, accepted.Posting) { More = More(entry) },
+                Accepted accepted => new Ready(entry, accepted.Posting) { More = More(accepted.Posting) },
                 Refused refused => new Rejected(refused.Refusal),
                 _ => throw new InvalidOperationException("a decision is neither for nor against"),
             };
@@ -60,8 +60,8 @@ internal abstract class FormModel(ILedger ledger) : Form
         }
     }
 
-    /// <summary>What the form shows of an acceptable entry beside the shelf before and after; nothing for most forms.</summary>
-    protected virtual IReadOnlyList<Block> More(Entry entry) => [];
+    /// <summary>What the form shows of what would be written beside the shelf before and after; nothing for most forms.</summary>
+    protected virtual IReadOnlyList<Block> More(Posting posting) => [];
 
     /// <summary>Makes the entry from the fields.</summary>
     protected abstract Entry Read(Answers answers);

@@ -129,9 +129,9 @@ internal sealed class ItemForm : FormModel
     }
 
     /// <summary>A new item's settings, or what changes in a known one.</summary>
-    protected override IReadOnlyList<Block> More(Entry entry)
+    protected override IReadOnlyList<Block> More(Posting posting)
     {
-        if (entry is not ItemDefinition { Item: var item })
+        if (posting.Entry is not ItemDefinition { Item: var item })
             return [];
         var style = _holdings.Settings.Style;
         var after = ShelfBlocks.Settings(item, style).ToList();

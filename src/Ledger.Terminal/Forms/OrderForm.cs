@@ -4,21 +4,23 @@ using Ledger.Core.Reordering;
 
 namespace Ledger.Terminal.Forms;
 
-/// <summary>Packs of an item are ordered.</summary>
+/// <summary>Packs of one or several items are ordered.</summary>
 internal sealed class OrderForm : FormModel
 {
-    private readonly Holdings _holdings;
+    private readonly IReadOnlyList<ReorderReading> _readings;
+    private readonly FormLines<OrderLineFields> _lines;
 
-    public OrderForm(ILedger ledger, ReorderReading reading)
+    /// <summary>Opens the form.</summary>
+    /// <param name="ledger">The ledger.</param>
+    /// <param name="readings">The items, the most pressing first, with what is suggested of each.</param>
+    /// <param name="item">The item of the first line.</param>
+    public OrderForm(ILedger ledger, IReadOnlyList<ReorderReading> readings, string item)
         : base(ledger)
     {
-        _holdings = ledger.HoldingsOn(ledger.Today);
-        Item = new("Item", 16, FieldKind.Choice) { Choices = () => _holdings.Items.Select(known => known.Code) };
-        Item.Offer(reading.Item.Code);
-        Packs.Offer(reading.Suggestion is { } suggestion ? $"{suggestion.Packs}" : "1");
-        Price.Offer(reading.LastPrice?.Pack.Rounded());
-        Order.Offer($"{Core.Measures.Dates.Text(ledger.Today)}-{reading.Item.Code}");
-        Rows = [[Date, Order], [Item, Packs, Price], [Expected, BackOrdered, Prepaid], [Supplier], [Note]];
+        _readings = readings;
+        _lines = new(() => new(readings, NextDue()));
+        _lines.Add(new(readings, item));
+        Order.Offer($"{Core.Measures.Dates.Text(ledger.Today)}-{item}");
     }
 
     public override string Title => "Order";
@@ -27,30 +29,32 @@ internal sealed class OrderForm : FormModel
     [
         "Packs are ordered. They count as incoming, not as stock, until a receipt names the order.",
         "Without a day they are expected after the item's delivery time.",
+        "One order may hold several items: F4 adds a line, first for what else should be ordered now.",
     ];
 
-    public override IReadOnlyList<IReadOnlyList<FormField>> Rows { get; }
+    public override IReadOnlyList<IReadOnlyList<FormField>> Rows => _lines.All is [var only]
+        ?
+        [
+            [Date, Order], [only.Item, only.Packs, only.Price], [only.Expected, only.BackOrdered, Prepaid], [Supplier], [Note],
+        ]
+        : [[Date, Order], .. _lines.Rows, [Supplier, Prepaid], [Note]];
 
-    public override FormField First => Packs;
+    public override IReadOnlyList<FormKey> Keys => _lines.Keys;
+
+    public override FormField First => _lines.All[0].First;
+
+    /// <summary>The lines.</summary>
+    public IReadOnlyList<OrderLineFields> Lines => _lines.All;
 
     public FormField Order { get; } = new("Order", 24) { Hint = "A name of your own; the receipt names it." };
-
-    public FormField Item { get; }
-
-    public FormField Packs { get; } = new("Packs", 6, FieldKind.Figure);
-
-    public FormField Price { get; } = new("Price of a pack", 10, FieldKind.Figure);
-
-    public FormField Expected { get; } = new("Expected", 10,
-        FieldKind.Date) { Hint = "The day it is expected; empty for the item's delivery time." };
-
-    public FormField BackOrdered { get; } = YesNo.Field("Back-ordered", "Yes when the supplier has none now and sends it later.");
 
     public FormField Prepaid { get; } = YesNo.Field("Prepaid", "Yes when it is paid already.");
 
     public FormField Supplier { get; } = new("From", 30);
 
     public FormField Note { get; } = new("Note", 50);
+
+    public override void Edited(FormField field) => _lines.Of(field)?.Edited(field);
 
     protected override Entry Read(Answers answers) => new OrderPlacement
     {
@@ -60,13 +64,9 @@ internal sealed class OrderForm : FormModel
         Supplier = Supplier.Text,
         IsPrepaid = answers.IsYes(Prepaid),
         Note = Note.Text,
-        Lines =
-        [
-            new()
-            {
-                Item = answers.Needed(Item), Packs = answers.Whole(Packs), Price = answers.Money(Price),
-                ExpectedOn = answers.OptionalDate(Expected), IsBackOrdered = answers.IsYes(BackOrdered),
-            },
-        ],
+        Lines = _lines.Read(answers, (line, own) => line.Read(own)),
     };
+
+    private string? NextDue() => _readings
+        .FirstOrDefault(reading => reading.Suggestion is { IsNow: true } && !_lines.Have(reading.Item.Code))?.Item.Code;
 }

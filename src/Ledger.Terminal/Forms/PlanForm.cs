@@ -108,7 +108,7 @@ internal sealed class PlanForm : FormModel
         },
     };
 
-    protected override IReadOnlyList<Block> More(Entry entry) => entry is PlannedSession { IsTrip: false } planned
+    protected override IReadOnlyList<Block> More(Posting posting) => posting.Entry is PlannedSession { IsTrip: false } planned
         ? new PlanBlocks(_holdings.Settings).Of(SessionPlanning.Of(planned.Request, _holdings, planned.On))
         : [];
 

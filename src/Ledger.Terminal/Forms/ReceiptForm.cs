@@ -1,29 +1,25 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
-using Ledger.Core.Stock;
+using Ledger.Terminal.Screens;
+using Ledger.Terminal.Tables;
 
 namespace Ledger.Terminal.Forms;
 
-/// <summary>A delivery: what came, how many packs, what they cost, what is printed on them.</summary>
+/// <summary>A delivery: what came, how many packs, what they cost, what is printed on them. Several lines make it a purchase.</summary>
 internal sealed class ReceiptForm : FormModel
 {
     private readonly Holdings _holdings;
+    private readonly FormLines<ReceiptLineFields> _lines;
 
     public ReceiptForm(ILedger ledger, string? item)
         : base(ledger)
     {
         _holdings = ledger.HoldingsOn(ledger.Today);
-        Item = new("Item", 16, FieldKind.Choice)
-        {
-            Choices = () => _holdings.Items.Select(known => known.Code),
-            Hint = "Up and Down choose; a beginning is enough.",
-        };
-        Item.Offer(item);
-        Order = OpenOrders.Field(ledger, item, "The order that this delivers, whole or in part; empty for none.");
-        Rows = [[Date, Item, Packs], [Price, Discount], [Shipping, Duty], [Currency, Rate], [Batch, Expires, Storage], [Order], [Note]];
-        OfferLast();
-        OfferOrdered();
+        _lines = new(NextLine);
+        _lines.Add(new(ledger, item));
+        Shipping = new("Shipping share", 10, FieldKind.Figure) { LabelNow = () => _lines.AreSeveral ? "Shipping" : null };
+        Purchase.Offer(Dates.Text(ledger.Today));
     }
 
     public override string Title => "Receipt";
@@ -32,21 +28,30 @@ internal sealed class ReceiptForm : FormModel
     [
         "A delivery of packs of one item. Every pack becomes a box, bottle or packet of its own with its own dates.",
         "Price less discount, with its share of shipping, duty and tax, is carried to every sheet and millilitre.",
+        "Several items that were paid together are lines of one purchase: F4 adds one. The discount, the shipping, duty and tax of the "
+        + "whole delivery stand once and are shared by the value of the lines, which add up to what was paid, to the last millionth.",
     ];
 
-    public override IReadOnlyList<IReadOnlyList<FormField>> Rows { get; }
+    public override IReadOnlyList<IReadOnlyList<FormField>> Rows => _lines.All is [var only]
+        ?
+        [
+            [Date, only.Item, only.Packs], [only.Price, Discount], [Shipping, Duty], [Currency, Rate],
+            [only.Batch, only.Expires, only.Storage], [only.Order], [Note],
+        ]
+        : [[Date, Purchase], [Discount, Shipping, Duty], [Currency, Rate], .. _lines.Rows, [Note]];
 
-    public override FormField First => Item.IsEmpty ? Item : Packs;
+    public override IReadOnlyList<FormKey> Keys => _lines.Keys;
 
-    public FormField Item { get; }
+    public override FormField First => _lines.All[0].First;
 
-    public FormField Packs { get; } = new("Packs", 8, FieldKind.Figure) { Hint = "A part of a pack, such as 0.5, is an open one." };
+    /// <summary>The lines.</summary>
+    public IReadOnlyList<ReceiptLineFields> Lines => _lines.All;
 
-    public FormField Price { get; } = new("Price of a pack", 10, FieldKind.Figure);
+    public FormField Purchase { get; } = new("Purchase", 24) { Hint = "Its name, such as the invoice's number." };
 
     public FormField Discount { get; } = new("Discount on all", 10, FieldKind.Figure);
 
-    public FormField Shipping { get; } = new("Shipping share", 10, FieldKind.Figure);
+    public FormField Shipping { get; }
 
     public FormField Duty { get; } = new("Duty and tax", 10, FieldKind.Figure);
 
@@ -57,64 +62,59 @@ internal sealed class ReceiptForm : FormModel
         Hint = "What one unit of that currency is worth in the ledger's own, when they differ.",
     };
 
-    public FormField Batch { get; } = new("Batch", 12) { Hint = "The maker's batch or emulsion number, as printed." };
-
-    public FormField Expires { get; } = new("Printed date", 10, FieldKind.Date) { Hint = "The date printed on the packs; empty for none." };
-
-    public FormField Storage { get; } = new("Kept in", 10, FieldKind.Choice) { Choices = () => ["freezer", "fridge", "shelf"] };
-
-    public FormField Order { get; }
-
     public FormField Note { get; } = new("Note", 50);
 
-    public override void Edited(FormField field)
+    public override void Edited(FormField field) => _lines.Of(field)?.Edited(field);
+
+    protected override Entry Read(Answers answers)
     {
-        if (field == Order)
-            OfferOrdered();
-        if (field != Item)
-            return;
-        OfferLast();
-        Order.Offer(_holdings.Orders.LinesOf(Item.Text).Select(found => found.Order.Code).FirstOrDefault());
-        OfferOrdered();
+        var lines = _lines.Read(answers, (line, own) => line.Read(own));
+        return lines is [var only] ? OfOne(only, answers) : OfSeveral(lines, answers);
     }
 
-    protected override Entry Read(Answers answers) => new Receipt
+    protected override IReadOnlyList<Block> More(Posting posting) => LandedBlocks.Of(posting, _holdings.Settings);
+
+    private Receipt OfOne(PurchaseLine line, Answers answers) => new()
     {
         Key = EntryKey,
         Date = answers.Date(Date),
-        Item = answers.Needed(Item),
-        Packs = answers.Figure(Packs),
-        Price = answers.Money(Price),
+        Item = line.Item,
+        Packs = line.Packs,
+        Price = line.Price,
         Discount = answers.Money(Discount),
         Shipping = answers.Money(Shipping),
         Duty = answers.Money(Duty),
         Currency = Answers.Optional(Currency)?.ToUpperInvariant(),
         Rate = answers.OptionalFigure(Rate),
-        Batch = Batch.Text,
-        ExpiresOn = answers.OptionalDate(Expires),
-        Storage = Storage.Text,
-        Order = Answers.Optional(Order),
+        Batch = line.Batch,
+        ExpiresOn = line.ExpiresOn,
+        Storage = line.Storage,
+        Order = line.Order,
         Note = Note.Text,
     };
 
-    /// <summary>What was paid for the last pack that is still there, and where it is kept.</summary>
-    private void OfferLast()
+    private Purchase OfSeveral(IReadOnlyList<PurchaseLine> lines, Answers answers) => new()
     {
-        if (_holdings.Item(Item.Text) is not { } item || LastLot(item) is not { } lot)
-            return;
-        Storage.Offer(lot.Storage);
-        Price.Offer(lot.Cost.PartOf(item.Pack.Base, lot.Quantity.Base).Rounded());
-    }
+        Key = EntryKey,
+        Date = answers.Date(Date),
+        Name = answers.Needed(Purchase),
+        Lines = lines,
+        Discount = answers.Money(Discount),
+        Shipping = answers.Money(Shipping),
+        Duty = answers.Money(Duty),
+        Currency = Answers.Optional(Currency)?.ToUpperInvariant(),
+        Rate = answers.OptionalFigure(Rate),
+        Note = Note.Text,
+    };
 
-    /// <summary>What is still to come of the order, at its price.</summary>
-    private void OfferOrdered()
+    /// <summary>When the line before names an order, what else is still to come of it.</summary>
+    private ReceiptLineFields NextLine()
     {
-        var line = _holdings.Orders.Order(Order.Text)?.LineOf(Item.Text) is { IsOpen: true } open ? open : null;
-        Packs.Offer(line is null ? "1" : Scaled.ToText(line.OutstandingPacks, 6));
-        if (line is { Price.Millionths: > 0 })
-            Price.Offer(line.Price.Rounded());
+        var order = _holdings.Orders.Order(_lines.All[^1].Order.Text);
+        var next = order?.Lines.FirstOrDefault(line => line.IsOpen && !_lines.Have(line.Item));
+        var added = new ReceiptLineFields(Ledger, next?.Item);
+        if (next is not null)
+            added.OfferOrder(order!.Code);
+        return added;
     }
-
-    private Lot? LastLot(Item item) =>
-        _holdings.ContainersOf(item.Code).Select(container => container.Lot).MaxBy(lot => (lot.ReceivedOn, lot.Id.Value));
 }

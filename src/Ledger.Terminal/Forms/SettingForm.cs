@@ -39,7 +39,7 @@ internal sealed class SettingForm : FormModel
         Value = answers.Needed(Value),
     };
 
-    protected override IReadOnlyList<Block> More(Entry entry) =>
+    protected override IReadOnlyList<Block> More(Posting posting) =>
     [
         Block.Of(_setting.Purpose, Value.Text.Trim() == _before
             ? "It stays as it is."

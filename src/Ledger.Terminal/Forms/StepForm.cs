@@ -106,7 +106,7 @@ internal sealed class StepForm : FormModel
         };
     }
 
-    protected override IReadOnlyList<Block> More(Entry entry) => entry is not ProcessDefinition definition ? [] :
+    protected override IReadOnlyList<Block> More(Posting posting) => posting.Entry is not ProcessDefinition definition ? [] :
         [Block.Facts("The process then", definition.Steps.Select(step => ($"  {step.Number} {step.Role.Name()}", (string?)ProcessesModel.Line(step))))];
 
     private ProcessStep Written(Answers answers) => new()

@@ -70,10 +70,10 @@ internal static class ReceiptRules
     }
 
     /// <summary>The packs as text, when so many can come.</summary>
-    public static string RequirePacks(decimal packs)
+    public static string RequirePacks(decimal packs, string what = "the packs")
     {
         var text = Scaled.ToText(packs, 6);
-        Require.That(packs is > 0 and <= MostPacks, $"the packs must be more than 0 and at most {MostPacks}, not {text}");
+        Require.That(packs is > 0 and <= MostPacks, $"{what} must be more than 0 and at most {MostPacks}, not {text}");
         return text;
     }
 }

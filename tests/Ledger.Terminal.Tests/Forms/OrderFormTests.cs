@@ -1,0 +1,118 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+using Ledger.Core.Reordering;
+using Ledger.Core.Stock;
+using Ledger.Exchange.Import;
+using Ledger.Storage;
+using Ledger.Terminal.Forms;
+using Ledger.Terminal.Tests.Fakes;
+using Ledger.Terminal.Tests.Year;
+using NodaTime;
+using NodaTime.Extensions;
+using NodaTime.Testing;
+using Terminal.Gui.Input;
+
+namespace Ledger.Terminal.Tests.Forms;
+
+/// <summary>Orders of several items from the Reorder screen of the demo year.</summary>
+public sealed class OrderFormTests : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("trayledger").FullName;
+    private readonly ZonedClock _clock = new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc();
+    private readonly LedgerFile _ledger;
+
+    public OrderFormTests() => _ledger = Demo("typed");
+
+    public void Dispose()
+    {
+        _ledger.Dispose();
+        Directory.Delete(_folder, recursive: true);
+    }
+
+    [Fact]
+    public void An_order_of_two_lines_is_typed_and_equals_the_same_entry()
+    {
+        using var screen = new Screen(_ledger);
+        screen.Type("8o").Press(Key.F4);
+        new Typist(screen).Fill(
+            ("Order", "summer"), ("Item", "syrup"), ("Packs", "3"), ("Price of a pack", "42.5"), ("Expected", "2026-04-10"), ("Back-ordered", "no"),
+            ("Item", "rapidfix"), ("Packs", "2"), ("Price of a pack", ""), ("Expected", ""), ("Back-ordered", "yes"),
+            ("From", "mail-order shop"), ("Prepaid", "yes"));
+
+        using var other = Demo("other");
+        Assert.IsType<Posted>(other.Post(new OrderPlacement
+        {
+            Key = Some.Key(), Date = other.Today, Order = "summer", Supplier = "mail-order shop", IsPrepaid = true,
+            Lines =
+            [
+                new() { Item = "syrup", Packs = 3, Price = Money.Of(42.5m), ExpectedOn = new(2026, 4, 10) },
+                new() { Item = "rapidfix", Packs = 2, IsBackOrdered = true },
+            ],
+        }));
+        var (typed, same) = (Summer(_ledger), Summer(other));
+        Assert.Equal(2, typed.Lines.Count);
+        Assert.Equal(same.Lines, typed.Lines);
+        Assert.Equal((same.Supplier, same.IsPrepaid, same.PlacedOn), (typed.Supplier, typed.IsPrepaid, typed.PlacedOn));
+        Assert.Equal(other.Journal(other.Today, null, 1)[0].Summary, _ledger.Journal(_ledger.Today, null, 1)[0].Summary);
+    }
+
+    [Fact]
+    public void Its_delivery_offers_what_else_is_to_come_of_it_and_one_line_can_name_it()
+    {
+        Assert.IsType<Posted>(_ledger.Post(new OrderPlacement
+        {
+            Key = Some.Key(), Date = _ledger.Today, Order = "summer",
+            Lines = [new() { Item = "syrup", Packs = 3, Price = Money.Of(42.5m) }, new() { Item = "rapidfix", Packs = 2, Price = Money.Of(16) }],
+        }));
+        var receipt = new ReceiptForm(_ledger, "syrup");
+        receipt.Keys.Single(key => key.Key == Key.F4).Press(null);
+        Assert.Equal(
+            [("syrup", "3", "42.50", "summer"), ("rapidfix", "2", "16.00", "summer")],
+            receipt.Lines.Select(line => (line.Item.Text, line.Packs.Text, line.Price.Text, line.Order.Text)));
+        Assert.Contains("2 lines of the purchase name an order, and only one can", Assert.IsType<Rejected>(receipt.Judge()).Refusal.Sentence);
+
+        receipt.Lines[1].Order.Type("");
+        var saving = receipt.Save();
+        Assert.True(saving.IsDone, saving.Sentence);
+        Assert.Equal([false, true], Summer(_ledger).Lines.Select(line => line.IsOpen));
+    }
+
+    [Fact]
+    public void What_is_wrong_is_said_with_its_line_and_a_line_is_dropped()
+    {
+        using var screen = new Screen(_ledger);
+        var before = _ledger.Journal(_ledger.Today, null, 1)[0].Number;
+        screen.Type("8o").Press(Key.F4, Key.Tab.WithShift).Type("syrup").Press(Key.F8);
+        Assert.Contains("names an item twice; put its packs together", screen.Text);
+
+        screen.Press(Key.Tab).Type("99999999999").Press(Key.F8);
+        Assert.Contains("Line 2, Packs: \"99999999999\" is not accepted; write a whole number.", screen.Text);
+        Assert.Equal(before, _ledger.Journal(_ledger.Today, null, 1)[0].Number);
+
+        screen.Press(Key.F5, Key.F8);
+        var order = _ledger.HoldingsOn(_ledger.Today).Orders.Open.Single(one => one.Code == "2026-03-15-syrup");
+        Assert.Equal("syrup", Assert.Single(order.Lines).Item);
+    }
+
+    [Fact]
+    public void Another_item_in_a_line_brings_its_own_price_and_packs()
+    {
+        var readings = ReorderReading.Of(_ledger, _ledger.HoldingsOn(_ledger.Today));
+        var line = new OrderForm(_ledger, readings, "syrup").Lines[0];
+        var fixer = readings.Single(reading => reading.Item.Code == "rapidfix");
+        Assert.NotEqual(fixer.LastPrice!.Pack.Rounded(), line.Price.Text);
+        line.Item.Type("rapidfix");
+        line.Edited(line.Item);
+        Assert.Equal(fixer.LastPrice.Pack.Rounded(), line.Price.Text);
+    }
+
+    private static Order Summer(LedgerFile ledger) => ledger.HoldingsOn(ledger.Today).Orders.Order("summer")!;
+
+    private LedgerFile Demo(string name)
+    {
+        var ledger = LedgerFile.Open(Path.Combine(_folder, $"{name}.db"), _clock);
+        ledger.Import(DemoYear.Read(ledger.Today), dryRun: false, null, default);
+        return ledger;
+    }
+}
