@@ -42,6 +42,6 @@ internal sealed class CopyProcessForm : FormModel
         return new ProcessDefinition { Key = EntryKey, Date = Ledger.Today, Process = name, Steps = _process.Steps, Note = Note.Text };
     }
 
-    protected override IReadOnlyList<Block> More(Entry entry) => entry is not ProcessDefinition definition ? [] :
+    protected override IReadOnlyList<Block> More(Posting posting) => posting.Entry is not ProcessDefinition definition ? [] :
         [Block.Facts(definition.Process, definition.Steps.Select(step => ($"  {step.Number} {step.Role.Name()}", (string?)ProcessesModel.Line(step))))];
 }

@@ -13,7 +13,6 @@ internal static class PurchaseRules
         Require.That(
             purchase.Lines.Count is > 0 and <= MostLines,
             $"a purchase has from 1 to {MostLines} lines, not {purchase.Lines.Count}");
-        RequireOneOrder(purchase);
         Require.NotNegative(purchase.Discount, "the discount");
         Require.NotNegative(purchase.Shipping, "the shipping");
         Require.NotNegative(purchase.Duty, "the duty");
@@ -39,15 +38,5 @@ internal static class PurchaseRules
         var came = purchase.Lines.Select((line, i) =>
             ReceiptRules.Receive(purchase.Delivery(line, shared.Lines[i]), () => shared.Costs[i], draft)).ToList();
         draft.Summary = $"purchase {name}, {shared.Total.Rounded()}: {string.Join("; ", came)}";
-    }
-
-    /// <summary>The file holds one delivery of an order for each entry.</summary>
-    private static void RequireOneOrder(Purchase purchase)
-    {
-        var ordered = purchase.Lines.Count(line => line.Order is not null);
-        Require.That(
-            ordered <= 1,
-            $"{ordered} lines of the purchase name an order, and only one can; "
-            + "record what else was ordered as receipts of their own, each with its share of the shipping");
     }
 }

@@ -65,9 +65,6 @@ public sealed class PurchaseTests
         Refuses("a purchase has from 1 to", Purchase("inv-5", 0, 0, 0));
         Refuses("the discount, 101.00, is more than the 100.00", Purchase("inv-5", 20, 0, 101, ("pan100", 1, 100)));
         Refuses("there is no item \"nothing\"", Purchase("inv-5", 0, 0, 0, ("nothing", 1, 100)));
-        var ordered = Purchase("inv-5", 0, 0, 0, ("pan100", 1, 100), ("syrup", 1, 40));
-        Refuses("2 lines of the purchase name an order, and only one can",
-            ordered with { Lines = [.. ordered.Lines.Select(line => line with { Order = "spring" })] });
         Refuses("the packs of pan100 must be more than 0", Purchase("inv-5", 0, 0, 0, ("pan100", -1, 100)));
     }
 
