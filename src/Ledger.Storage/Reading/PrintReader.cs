@@ -14,7 +14,7 @@ internal sealed class PrintReader(SqliteConnection connection)
         var rows = connection.Query<PrintRow>(
             """
             SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, p.code AS Bath, e.note AS Note
-            FROM print_session s CROSS JOIN standing_entry e ON e.id = s.entry_id LEFT JOIN place p ON p.id = s.bath_id
+            FROM standing_entry e CROSS JOIN print_session s ON s.entry_id = e.id LEFT JOIN place p ON p.id = s.bath_id
             WHERE e.date <= @asOf AND (e.date, e.id) < (@beforeDate, @beforeNumber)
             ORDER BY e.date DESC, e.id DESC LIMIT @atMost
             """,
