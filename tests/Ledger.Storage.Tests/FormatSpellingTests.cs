@@ -1,4 +1,3 @@
-using Dapper;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Storage.Tests.Support;
@@ -13,8 +12,8 @@ public sealed class FormatSpellingTests : IDisposable
     public FormatSpellingTests()
     {
         Some.Stock(_file);
-        _file.Ledger.Connection.Execute("UPDATE item SET format = '4x5in' WHERE code = 'pan'");
-        _file.Ledger.Connection.Execute("INSERT INTO film_format (code, unit, area) VALUES ('4x5in', 'sheet', 1225804)");
+        _file.Run("UPDATE item SET format = '4x5in' WHERE code = 'pan'");
+        _file.Run("INSERT INTO film_format (code, unit, area) VALUES ('4x5in', 'sheet', 1225804)");
         _file.Reopen();
     }
 

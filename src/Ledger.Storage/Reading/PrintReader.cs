@@ -9,12 +9,16 @@ namespace Ledger.Storage.Reading;
 /// <summary>Reads print sessions, page by page, the last one first.</summary>
 internal sealed class PrintReader(SqliteConnection connection)
 {
+    /// <remarks>
+    /// Unlike sessions, print sessions may be few in a long journal: the small table comes first, so that who prints now and then does not
+    /// wait for a walk through all that happened since.
+    /// </remarks>
     public IReadOnlyList<PrintRecord> Page(LocalDate asOf, PrintRecord? before, int atMost)
     {
         var rows = connection.Query<PrintRow>(
             """
             SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, p.code AS Bath, e.note AS Note
-            FROM standing_entry e CROSS JOIN print_session s ON s.entry_id = e.id LEFT JOIN place p ON p.id = s.bath_id
+            FROM print_session s CROSS JOIN standing_entry e ON e.id = s.entry_id LEFT JOIN place p ON p.id = s.bath_id
             WHERE e.date <= @asOf AND (e.date, e.id) < (@beforeDate, @beforeNumber)
             ORDER BY e.date DESC, e.id DESC LIMIT @atMost
             """,
