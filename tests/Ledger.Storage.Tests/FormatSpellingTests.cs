@@ -29,10 +29,15 @@ public sealed class FormatSpellingTests : IDisposable
     }
 
     [Fact]
-    public void WhatIsDefinedLaterUnderTheSpellingOfTodayCounts()
+    public void WhatIsDefinedUnderTheSpellingOfTodayCounts()
     {
-        _file.Accept(new FormatDefinition { Key = Some.Key(), Date = Some.Day(2, 1), Format = new("4x5", Area.FromSquareInches(18)) });
+        _file.Run("DELETE FROM film_format; INSERT INTO film_format (code, unit, area) VALUES ('4x5', 'sheet', 1161288), ('4x5in', 'sheet', 1225804)");
         _file.Reopen();
-        Assert.Equal(18m, _file.Ledger.HoldingsOn(_file.Ledger.Today).Item("pan")!.Format!.Area.SquareInches);
+        Assert.Equal(18m, AreaOfPan());
+        _file.Accept(new FormatDefinition { Key = Some.Key(), Date = Some.Day(2, 1), Format = new("4x5in", Area.FromSquareInches(17)) });
+        _file.Reopen();
+        Assert.Equal(17m, AreaOfPan());
     }
+
+    private decimal AreaOfPan() => _file.Ledger.HoldingsOn(_file.Ledger.Today).Item("pan")!.Format!.Area.SquareInches;
 }

@@ -157,9 +157,10 @@ internal sealed class CostReader(SqliteConnection connection)
     [
         .. connection.Query<PrintRow>(
             """
-            SELECT e.id AS Number, p.code AS Session, e.date AS Date, coalesce(sum(m.value), 0) AS Value
-            FROM standing_entry e CROSS JOIN print_session p ON p.entry_id = e.id LEFT JOIN movement m ON m.entry_id = e.id AND m.to_place IN (4, 8)
-            WHERE e.date BETWEEN @From AND @To GROUP BY e.id ORDER BY e.date, e.id
+            SELECT e.id AS Number, p.code AS Session, e.date AS Date,
+                (SELECT coalesce(sum(m.value), 0) FROM movement m WHERE m.entry_id = e.id AND m.to_place IN (4, 8)) AS Value
+            FROM standing_entry e CROSS JOIN print_session p ON p.entry_id = e.id
+            WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.id
             """,
             new { period.From, period.To })
         .Select(row => new PrintUse(row.Number, row.Session, Days.Read(row.Date), new(row.Value), [.. work[row.Number]])),
