@@ -64,7 +64,7 @@ public class HolderFileTests
             defined.Entries.Select(sourced => (FormatDefinition)sourced.Entry)
                 .Select(entry => (entry.Format.Code, entry.Format.Area.SquareCentimetres, entry.Format.Unit)));
         var spelled = Csv.Read("formats", "format,area\nPostcard,134.75 cm2\n4X5in,19 sqin\n");
-        Assert.Equal(["postcard", "4x5"], spelled.Select(one => ((FormatDefinition)one.Entry).Format.Code));
+        Assert.Equal(["postcard", "4x5"], spelled.Entries.Select(sourced => ((FormatDefinition)sourced.Entry).Format.Code));
         Assert.Contains("516.13 cm2", Csv.Problem("formats", "format,area\n220,80 m2\n").Accepted, StringComparison.Ordinal);
 
         var files = ImportFolder.Read(
