@@ -143,10 +143,10 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     public CostFacts Costs(LocalDate from, LocalDate to) => Guard(() => new CostReader(_connection).Read(from, to));
 
     /// <inheritdoc/>
-    public IReadOnlyList<LotPrice> Prices(LocalDate asOf) => Guard(() => new PriceReader(_connection).Prices(asOf));
+    public IReadOnlyList<LotPrice> Prices(LocalDate asOf) => Guard(() => new PriceReader(_connection).Prices(null, asOf));
 
     /// <inheritdoc/>
-    public IReadOnlyList<LotPrice> PricesOf(string item, LocalDate asOf) => Guard(() => new PriceReader(_connection).PricesOf(item, asOf));
+    public IReadOnlyList<LotPrice> PricesOf(string item, LocalDate asOf) => Guard(() => new PriceReader(_connection).Prices(item, asOf));
 
     /// <inheritdoc/>
     public IReadOnlyList<StockMove> StockMoves(LocalDate asOf) => Guard(() => new PriceReader(_connection).StockMoves(asOf));

@@ -17,8 +17,8 @@ public sealed record CostSlice(string Name, FilmCost PerSheet, Money Film, Money
     /// <summary>All of it.</summary>
     public Money Used => Film + Chemistry + Supplies + Prints + Waste;
 
-    /// <summary>A share in hundredths of a percent of what was used; null when nothing was.</summary>
-    public decimal? Percent(Money part) => Used <= Money.Zero ? null : decimal.Round(100m * part.Millionths / Used.Millionths, 2);
+    /// <summary>A share in percent of what was used, to so many decimals; null when nothing was.</summary>
+    public decimal? Percent(Money part, int decimals) => part.PercentOf(Used, decimals);
 }
 
 /// <summary>What the costs of a period are divided by.</summary>

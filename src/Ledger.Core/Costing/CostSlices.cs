@@ -12,52 +12,67 @@ public static class CostSlices
     /// <summary>Where what belongs to no film or session stands: stock that was thrown away, baths that were poured out.</summary>
     public const string Elsewhere = "other stock";
 
-    /// <summary>Where print sessions stand among films.</summary>
+    /// <summary>Where print sessions stand among films, and what stands before a print session's name among sessions.</summary>
     public const string Printing = "prints";
+
+    private static readonly Key Nowhere = new(Elsewhere) { IsLast = true };
 
     /// <summary>film, session, month, year.</summary>
     public static IReadOnlyList<string> Groupings { get; } = ["film", "session", "month", "year"];
 
-    /// <summary>The parts of a period: films by name, sessions and months in order; what belongs to none of them comes last.</summary>
+    /// <summary>
+    /// The parts of a period: films by name, months in order, sessions and print sessions together by date; what belongs to none of them
+    /// comes last.
+    /// </summary>
     public static IReadOnlyList<CostSlice> Of(CostReading reading, CostGrouping grouping)
     {
-        var parts = new Dictionary<string, Part>(StringComparer.OrdinalIgnoreCase);
+        var parts = new Dictionary<Key, Part>();
         foreach (var sheet in reading.Sheets)
             In(grouping switch
             {
-                CostGrouping.Film => sheet.Item,
-                CostGrouping.Session => sheet.Session,
+                CostGrouping.Film => new(sheet.Item),
+                CostGrouping.Session => new(sheet.Session, sheet.Date, sheet.Entry),
                 _ => Time(sheet.Date, grouping),
             }).Sheets.Add(sheet);
         foreach (var print in reading.Facts.Prints)
             In(grouping switch
             {
-                CostGrouping.Film => Printing,
-                CostGrouping.Session => print.Session,
+                CostGrouping.Film => new(Printing) { IsLast = true },
+                CostGrouping.Session => new($"{Printing} {print.Session}", print.Date, print.Entry),
                 _ => Time(print.Date, grouping),
             }).Prints += print.Total;
         foreach (var loss in reading.Facts.Losses)
             In(grouping switch
             {
-                CostGrouping.Film => loss.Kind == ItemKind.Film ? loss.Item : Elsewhere,
-                CostGrouping.Session => Elsewhere,
+                CostGrouping.Film when loss.Kind == ItemKind.Film => new(loss.Item),
+                CostGrouping.Film or CostGrouping.Session => Nowhere,
                 _ => Time(loss.Date, grouping),
             }).Losses.Add(loss);
         foreach (var bath in reading.Facts.Baths.Where(bath => bath.HasEnded))
-            In(grouping is CostGrouping.Film or CostGrouping.Session ? Elsewhere : Time(bath.EndedOn ?? reading.Facts.To, grouping))
+            In(grouping is CostGrouping.Film or CostGrouping.Session ? Nowhere : Time(bath.EndedOn ?? reading.Facts.To, grouping))
                 .NeverUsed += bath.NeverUsed;
-        var slices = parts.Select(part => part.Value.ToSlice(part.Key, reading))
-            .Where(slice => slice.Used != Money.Zero || slice.PerSheet.SheetsUsed != 0);
-        return grouping == CostGrouping.Session
-            ? [.. slices.OrderBy(slice => slice.Name is Printing or Elsewhere)]
-            : [.. slices.OrderBy(slice => slice.Name is Printing or Elsewhere).ThenBy(slice => slice.Name, StringComparer.OrdinalIgnoreCase)];
+        return
+        [
+            .. parts.OrderBy(part => part.Key.IsLast).ThenBy(part => part.Key.Date).ThenBy(part => part.Key.Entry)
+                .ThenBy(part => part.Key.Name, StringComparer.OrdinalIgnoreCase)
+                .Select(part => part.Value.ToSlice(part.Key.Name, reading))
+                .Where(slice => slice.Used != Money.Zero || slice.PerSheet.SheetsUsed != 0),
+        ];
 
-        Part In(string name) => parts.TryGetValue(name, out var part) ? part : parts[name] = new();
+        Part In(Key key) => parts.TryGetValue(key, out var part) ? part : parts[key] = new();
     }
 
-    private static string Time(LocalDate date, CostGrouping grouping) => grouping == CostGrouping.Year
+    private static Key Time(LocalDate date, CostGrouping grouping) => new(grouping == CostGrouping.Year
         ? date.Year.ToString("0000", CultureInfo.InvariantCulture)
-        : string.Create(CultureInfo.InvariantCulture, $"{date.Year:0000}-{date.Month:00}");
+        : string.Create(CultureInfo.InvariantCulture, $"{date.Year:0000}-{date.Month:00}"));
+
+    /// <summary>
+    /// What tells a part from the others, and where it stands among them. A session is known by its entry: a print session may have its name.
+    /// </summary>
+    private readonly record struct Key(string Name, LocalDate Date = default, long Entry = 0)
+    {
+        public bool IsLast { get; init; }
+    }
 
     private sealed class Part
     {

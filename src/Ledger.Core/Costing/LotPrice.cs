@@ -20,6 +20,5 @@ public sealed record LotPrice(string Item, LocalDate Date, LotId Lot, Quantity Q
     public string PerUnitText => PerUnit.Millionths % 10_000 == 0 ? PerUnit.Rounded() : Scaled.ToText(PerUnit.Amount, 6);
 
     /// <summary>By how many percent a unit costs more than at another delivery; null when that one was free.</summary>
-    public decimal? PercentMoreThan(LotPrice earlier) => earlier.PerUnit == Money.Zero ? null
-        : decimal.Round(100m * (PerUnit.Millionths - earlier.PerUnit.Millionths) / earlier.PerUnit.Millionths, 1);
+    public decimal? PercentMoreThan(LotPrice earlier) => (PerUnit - earlier.PerUnit).PercentOf(earlier.PerUnit, 1);
 }

@@ -16,6 +16,9 @@ namespace Ledger.Core.Costing;
 public sealed record SheetCost(
     string Sheet, string Session, string Item, Fate Fate, Money Film, Money Developer, Money OtherChemistry, Money Supplies)
 {
+    /// <summary>The number of its session's entry.</summary>
+    public long Entry { get; init; }
+
     /// <summary>The day it was developed.</summary>
     public LocalDate Date { get; init; }
 
@@ -38,7 +41,7 @@ public sealed record SheetCost(
         var supplies = Share.Split(session.Supplies.Millionths, areas);
         return sheets.Select((sheet, i) => new SheetCost(
             $"{session.Session}-{i + 1:00}", session.Session, sheet.Line.Item, sheet.Line.Fate,
-            new(sheet.Cost), new(developer[i]), new(other[i]), new(supplies[i])) { Date = session.Date });
+            new(sheet.Cost), new(developer[i]), new(other[i]), new(supplies[i])) { Entry = session.Entry, Date = session.Date });
     }
 
     private static IEnumerable<(FilmUse Line, long Area, long Cost)> EachSheet(FilmUse line)

@@ -26,12 +26,8 @@ public sealed class FormatTable
     public void Put(Format format) => _own[format.Code] = format;
 
     /// <summary>The format of a name or size with the area that it counts with here.</summary>
-    public bool TryFind(string text, [NotNullWhen(true)] out Format? format)
-    {
-        if (_own.TryGetValue(text.Trim(), out format))
-            return true;
-        return Format.TryParse(text, out format) && (!_own.TryGetValue(format.Code, out var own) || (format = own) is not null);
-    }
+    public bool TryFind(string text, [NotNullWhen(true)] out Format? format) =>
+        _own.TryGetValue(Format.CodeOf(text) ?? text.Trim(), out format) || Format.TryParse(text, out format);
 
     /// <summary>The format of a name or size.</summary>
     /// <exception cref="FormatException">The ledger knows none of that name, and it is no size.</exception>

@@ -34,6 +34,10 @@ public readonly record struct Money(long Millionths) : IComparable<Money>
     /// <summary>The amount per one of a count, for display; null when the count is zero.</summary>
     public Money? Per(long count) => count == 0 ? null : new(Share.Nearest(Millionths, 1, count));
 
+    /// <summary>How many percent of another amount, halves rounded away from zero; null when that is nothing or less.</summary>
+    public decimal? PercentOf(Money whole, int decimals) =>
+        whole <= Zero ? null : Math.Round(100m * Millionths / whole.Millionths, decimals, MidpointRounding.AwayFromZero);
+
     /// <inheritdoc/>
     public int CompareTo(Money other) => Millionths.CompareTo(other.Millionths);
 
@@ -52,6 +56,9 @@ public readonly record struct Money(long Millionths) : IComparable<Money>
     /// <summary>The exact amount with six decimals: "7.598000".</summary>
     public override string ToString() => Amount.ToString("0.000000", CultureInfo.InvariantCulture);
 
-    /// <summary>The amount rounded to two decimals for reading: "7.60".</summary>
-    public string Rounded() => Math.Round(Amount, 2, MidpointRounding.AwayFromZero).ToString("0.00", CultureInfo.InvariantCulture);
+    /// <summary>The amount to the nearest hundredth, halves away from zero: what is read.</summary>
+    public Money ToHundredths() => Of(Math.Round(Amount, 2, MidpointRounding.AwayFromZero));
+
+    /// <summary>The same in two decimals: "7.60".</summary>
+    public string Rounded() => ToHundredths().Amount.ToString("0.00", CultureInfo.InvariantCulture);
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Ledger.Core.Costing;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
@@ -97,11 +96,9 @@ public static class CostReport
             In("used", currency),
             [
                 .. parts.Where(part => part.Part != Money.Zero).Select(part => new ShareBar(
-                    part.Name, part.Part.Amount, $"{part.Part.Rounded()}, {Percent(part.Part)} %")),
+                    part.Name, part.Part.Amount, $"{part.Part.Rounded()}, {Scaled.ToText(part.Part.PercentOf(costs.Used, 1) ?? 0, 1)} %")),
             ]);
         yield return new Words($"{costs.Used.Rounded()} were used. The waste: {costs.WasteText}.");
-
-        string Percent(Money part) => (100m * part.Millionths / costs.Used.Millionths).ToString("0.0", CultureInfo.InvariantCulture);
     }
 
     private static IEnumerable<PageBlock> ByFilm(CostReading costs)

@@ -15,8 +15,7 @@ internal sealed class CatalogueReader(SqliteConnection connection)
     {
         foreach (var setting in connection.Query<SettingRow>("SELECT name AS Name, value AS Value FROM setting"))
             holdings.Settings = holdings.Settings.With(setting.Name, setting.Value) ?? holdings.Settings;
-        foreach (var row in connection.Query<FormatRow>("SELECT code AS Code, unit AS Unit, area AS Area FROM film_format"))
-            holdings.Put(new Format(row.Code, Area.FromHundredths(row.Area), Units.Named(row.Unit)!.Value));
+        ReadFormats(holdings);
         foreach (var row in Items())
         {
             holdings.Put(ToItem(row, holdings.Formats));
@@ -25,6 +24,15 @@ internal sealed class CatalogueReader(SqliteConnection connection)
 
         new HandlingReader(connection).ReadInto(holdings);
         ReadProcesses(holdings);
+    }
+
+    /// <summary>A size may stand there under an older spelling too ("4x5in"); what was defined under the present one is the later.</summary>
+    private void ReadFormats(Holdings holdings)
+    {
+        var formats = connection.Query<FormatRow>("SELECT code AS Code, unit AS Unit, area AS Area FROM film_format")
+            .Select(row => (row.Code, Format: new Format(row.Code, Area.FromHundredths(row.Area), Units.Named(row.Unit)!.Value)));
+        foreach (var (_, format) in formats.OrderBy(stored => stored.Code == stored.Format.Code))
+            holdings.Put(format);
     }
 
     private IEnumerable<ItemRow> Items() => connection.Query<ItemRow>(

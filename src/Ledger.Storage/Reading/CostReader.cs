@@ -16,6 +16,7 @@ internal sealed class CostReader(SqliteConnection connection)
         var period = (From: Dates.Text(from), To: Dates.Text(to));
         var baths = Baths(period.From, period.To);
         var added = Added(period, baths.Keys);
+        var work = Work(period, baths, added);
         var outside = Outside(period);
         List<StockLoss> losses =
         [
@@ -32,9 +33,9 @@ internal sealed class CostReader(SqliteConnection connection)
             FilmLoss.Of(losses),
             Net(LostOrGained, outside),
             [.. baths.Values.Select(row => ToUse(row, added))],
-            Sessions(period, baths, added))
+            Sessions(period, work))
         {
-            Prints = Prints(period, baths, added),
+            Prints = Prints(period, work),
             Losses = losses,
         };
     }
@@ -76,16 +77,16 @@ internal sealed class CostReader(SqliteConnection connection)
         SELECT b.place_id AS PlaceId, p.code AS Code, b.working_volume AS WorkingVolume,
             coalesce(b.capacity_per_litre, 0) AS CapacityPerLitre,
             mixed.date < @from AS WasMixedBefore,
-            (SELECT min(e.date) FROM bath_end d JOIN standing_entry e ON e.id = d.entry_id WHERE d.place_id = b.place_id
-                AND e.date <= @to) AS EndedOn,
-            (SELECT coalesce(sum(m.value), 0) FROM movement m JOIN standing_entry e ON e.id = m.entry_id
-                WHERE m.to_place = b.place_id AND m.to_place >= 100 AND e.id = b.entry_id) AS Value,
-            (SELECT coalesce(sum(w.weighted), 0) FROM bath_work w JOIN standing_entry e ON e.id = w.entry_id
+            (SELECT min(e.date) FROM bath_end d CROSS JOIN standing_entry e ON e.id = d.entry_id
+                WHERE d.place_id = b.place_id AND e.date <= @to) AS EndedOn,
+            (SELECT coalesce(sum(m.value), 0) FROM movement m
+                WHERE m.entry_id = b.entry_id AND m.to_place = b.place_id AND m.to_place >= 100) AS Value,
+            (SELECT coalesce(sum(w.weighted), 0) FROM bath_work w CROSS JOIN standing_entry e ON e.id = w.entry_id
                 WHERE w.place_id = b.place_id AND w.is_first = 1 AND e.date < @from) AS WorkedBefore,
-            (SELECT coalesce(sum(w.weighted), 0) FROM bath_work w JOIN standing_entry e ON e.id = w.entry_id
+            (SELECT coalesce(sum(w.weighted), 0) FROM bath_work w CROSS JOIN standing_entry e ON e.id = w.entry_id
                 WHERE w.place_id = b.place_id AND w.is_first = 1 AND e.date <= @to) AS WorkedAfter
-        FROM bath b JOIN place p ON p.id = b.place_id JOIN standing_entry mixed ON mixed.id = b.entry_id
-        WHERE mixed.date <= @to AND NOT EXISTS (SELECT 1 FROM bath_end d JOIN standing_entry e ON e.id = d.entry_id
+        FROM bath b CROSS JOIN standing_entry mixed ON mixed.id = b.entry_id CROSS JOIN place p ON p.id = b.place_id
+        WHERE mixed.date <= @to AND NOT EXISTS (SELECT 1 FROM bath_end d CROSS JOIN standing_entry e ON e.id = d.entry_id
             WHERE d.place_id = b.place_id AND e.date < @from)
         ORDER BY b.place_id
         """,
@@ -95,10 +96,10 @@ internal sealed class CostReader(SqliteConnection connection)
     private ILookup<long, AddedRow> Added((string From, string To) period, IEnumerable<long> baths) => connection.Query<AddedRow>(
         """
         SELECT t.place_id AS PlaceId, e.id AS Entry, sum(m.value) AS Value, e.date >= @From AS IsNew,
-            coalesce((SELECT sum(w.weighted) FROM bath_work w JOIN standing_entry we ON we.id = w.entry_id
+            coalesce((SELECT sum(w.weighted) FROM bath_work w CROSS JOIN standing_entry we ON we.id = w.entry_id
                 WHERE w.place_id = t.place_id AND w.is_first = 1 AND (we.date, we.id) < (e.date, e.id)), 0) AS Worked
-        FROM json_each(@baths) j JOIN bath_top_up t ON t.place_id = j.value JOIN standing_entry e ON e.id = t.entry_id
-        JOIN movement m ON m.entry_id = e.id AND m.to_place = t.place_id AND m.to_place >= 100
+        FROM json_each(@baths) j CROSS JOIN bath_top_up t ON t.place_id = j.value CROSS JOIN standing_entry e ON e.id = t.entry_id
+            CROSS JOIN movement m ON m.entry_id = e.id AND m.to_place = t.place_id AND m.to_place >= 100
         WHERE e.date <= @To GROUP BY t.entry_id ORDER BY e.date, e.id
         """,
         new { baths = Json.Array(baths), period.From, period.To }).ToLookup(row => row.PlaceId);
@@ -123,12 +124,10 @@ internal sealed class CostReader(SqliteConnection connection)
         ],
     };
 
-    private IReadOnlyList<SessionUse> Sessions(
-        (string From, string To) period, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added)
+    private IReadOnlyList<SessionUse> Sessions((string From, string To) period, ILookup<long, BathPart> work)
     {
         var used = Used(period);
         var lines = new FilmUseReader(connection).Read(period);
-        var work = Work(period, baths.Keys);
         return
         [
             .. connection.Query<SessionRow>(
@@ -137,48 +136,34 @@ internal sealed class CostReader(SqliteConnection connection)
                 FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.id
                 """,
                 new { period.From, period.To })
-            .Select(row => ToSession(row, used, lines, work, baths, added)),
+            .Select(row => ToSession(row, used, lines, work)),
         ];
     }
 
     private static SessionUse ToSession(
-        SessionRow row, ILookup<long, UsedRow> used, ILookup<long, FilmUse> lines, ILookup<long, WorkRow> work,
-        Dictionary<long, BathRow> baths,
-        ILookup<long, AddedRow> added)
+        SessionRow row, ILookup<long, UsedRow> used, ILookup<long, FilmUse> lines, ILookup<long, BathPart> work)
     {
         Money Sum(string use) => new(used[row.Number].Where(part => part.Purpose == use).Sum(part => part.Value));
         return new(
             row.Session, Days.Read(row.Date), Sum("developer"), Sum("chemistry"), Sum("supplies"),
-            Parts(work[row.Number], baths, added), [.. lines[row.Number]])
+            [.. work[row.Number]], [.. lines[row.Number]])
         {
             Entry = row.Number,
         };
     }
 
     /// <summary>What print sessions took from the shelf, and the baths that they went through.</summary>
-    private List<PrintUse> Prints((string From, string To) period, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added)
-    {
-        var printed = connection.Query<PrintRow>(
-            """
-            SELECT e.id AS Number, p.code AS Session, e.date AS Date, coalesce(sum(m.value), 0) AS Value
-            FROM standing_entry e CROSS JOIN print_session p ON p.entry_id = e.id LEFT JOIN movement m ON m.entry_id = e.id AND m.to_place IN (4, 8)
-            WHERE e.date BETWEEN @From AND @To GROUP BY e.id ORDER BY e.date, e.id
-            """,
-            new { period.From, period.To }).AsList();
-        if (printed.Count == 0)
-            return [];
-        var work = Work(period, baths.Keys);
-        return
-        [
-            .. printed.Select(row => new PrintUse(
-                row.Number, row.Session, Days.Read(row.Date), new(row.Value), Parts(work[row.Number], baths, added))),
-        ];
-    }
-
-    private static List<BathPart> Parts(IEnumerable<WorkRow> work, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added) =>
+    private IReadOnlyList<PrintUse> Prints((string From, string To) period, ILookup<long, BathPart> work) =>
     [
-        .. work.Select(part => new BathPart(
-            ToShare(baths[part.PlaceId], added), Area.FromHundredths(part.After - part.Weighted), Area.FromHundredths(part.After))),
+        .. connection.Query<PrintRow>(
+            """
+            SELECT e.id AS Number, p.code AS Session, e.date AS Date,
+                (SELECT coalesce(sum(m.value), 0) FROM movement m WHERE m.entry_id = e.id AND m.to_place IN (4, 8)) AS Value
+            FROM standing_entry e CROSS JOIN print_session p ON p.entry_id = e.id
+            WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.id
+            """,
+            new { period.From, period.To })
+        .Select(row => new PrintUse(row.Number, row.Session, Days.Read(row.Date), new(row.Value), [.. work[row.Number]])),
     ];
 
     private ILookup<long, UsedRow> Used((string From, string To) period) => connection.Query<UsedRow>(
@@ -191,8 +176,9 @@ internal sealed class CostReader(SqliteConnection connection)
         """,
         new { period.From, period.To }).ToLookup(row => row.Number);
 
-    /// <summary>The work of each session on its bath, with all that the bath had taken by then.</summary>
-    private ILookup<long, WorkRow> Work((string From, string To) period, IEnumerable<long> baths) => connection.Query<WorkRow>(
+    /// <summary>The work of each session and print session on its baths, from what a bath had taken by then to what it had after.</summary>
+    private ILookup<long, BathPart> Work(
+        (string From, string To) period, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added) => connection.Query<WorkRow>(
         """
         SELECT Number, PlaceId, Weighted, After
         FROM (
@@ -203,7 +189,9 @@ internal sealed class CostReader(SqliteConnection connection)
             WHERE e.date <= @To)
         WHERE Date >= @From
         """,
-        new { baths = Json.Array(baths), period.From, period.To }).ToLookup(row => row.Number);
+        new { baths = Json.Array(baths.Keys), period.From, period.To })
+        .ToLookup(row => row.Number, row => new BathPart(
+            ToShare(baths[row.PlaceId], added), Area.FromHundredths(row.After - row.Weighted), Area.FromHundredths(row.After)));
 
     internal sealed record OutsideRow(string Date, string Item, string Kind, long Place, long Quantity, long Value);
 

@@ -9,30 +9,16 @@ namespace Ledger.Storage.Reading;
 /// <summary>Reads what deliveries cost, and the whole life of the stock for the cost formulas that need it.</summary>
 internal sealed class PriceReader(SqliteConnection connection)
 {
-    public IReadOnlyList<LotPrice> Prices(LocalDate asOf) =>
-    [
-        .. connection.Query<PriceRow>(
-            """
-            SELECT i.code AS Item, e.date AS Date, l.id AS Lot, l.quantity AS Quantity, i.unit AS Unit, l.cost AS Cost,
-                l.currency AS Currency
-            FROM lot l JOIN standing_entry e ON e.id = l.entry_id JOIN item i ON i.id = l.item_id
-            WHERE e.date <= @asOf AND EXISTS (SELECT 1 FROM movement m WHERE m.lot_id = l.id AND m.entry_id = l.entry_id
-                AND m.from_place = 1)
-            ORDER BY e.date, l.id
-            """,
-            new { asOf = Dates.Text(asOf) })
-        .Select(ToPrice),
-    ];
-
-    public IReadOnlyList<LotPrice> PricesOf(string item, LocalDate asOf) =>
+    /// <summary>The deliveries of one item, or of all of them when none is named.</summary>
+    public IReadOnlyList<LotPrice> Prices(string? item, LocalDate asOf) =>
     [
         .. connection.Query<PriceRow>(
             """
             SELECT i.code AS Item, e.date AS Date, l.id AS Lot, l.quantity AS Quantity, i.unit AS Unit, l.cost AS Cost,
                 l.currency AS Currency
             FROM item i CROSS JOIN lot l ON l.item_id = i.id CROSS JOIN standing_entry e ON e.id = l.entry_id
-            WHERE i.code = @item AND e.date <= @asOf AND EXISTS (SELECT 1 FROM movement m WHERE m.lot_id = l.id AND m.entry_id = l.entry_id
-                AND m.from_place = 1)
+            WHERE (@item IS NULL OR i.code = @item) AND e.date <= @asOf
+                AND EXISTS (SELECT 1 FROM movement m WHERE m.lot_id = l.id AND m.entry_id = l.entry_id AND m.from_place = 1)
             ORDER BY e.date, l.id
             """,
             new { item, asOf = Dates.Text(asOf) })

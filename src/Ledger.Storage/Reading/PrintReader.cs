@@ -9,6 +9,10 @@ namespace Ledger.Storage.Reading;
 /// <summary>Reads print sessions, page by page, the last one first.</summary>
 internal sealed class PrintReader(SqliteConnection connection)
 {
+    /// <remarks>
+    /// Unlike sessions, print sessions may be few in a long journal: the small table comes first, so that who prints now and then does not
+    /// wait for a walk through all that happened since.
+    /// </remarks>
     public IReadOnlyList<PrintRecord> Page(LocalDate asOf, PrintRecord? before, int atMost)
     {
         var rows = connection.Query<PrintRow>(

@@ -97,7 +97,7 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
         ];
 
         Bar Share(string label, Money part) =>
-            new(label, part.Amount, $"{part.Rounded()} {(slice.Percent(part) is { } percent ? Scaled.ToText(percent, 1) : "-")} %");
+            new(label, part.Amount, $"{part.Rounded()} {(slice.Percent(part, 1) is { } percent ? Scaled.ToText(percent, 1) : "-")} %");
     }
 
     /// <summary>What a negative cost by its parts, and why more or less than before where the parts follow each other in time.</summary>

@@ -34,6 +34,16 @@ public sealed class CostChangeTests
     public void The_same_is_as_much() => Assert.Equal(
         "In 2026-03 a negative cost 11.25, as much as in 2026-03.", CostChange.Latest([Months[2], Months[2]])!.Sentence);
 
+    [Fact]
+    public void What_reads_the_same_is_as_much() => Assert.Equal(
+        "In 2026-02 a negative cost 3.10, as much as in 2026-01.",
+        CostChange.Latest([Month("2026-01", 1, 3.096m, 0, 0), Month("2026-02", 1, 3.104m, 0, 0)])!.Sentence);
+
+    [Fact]
+    public void What_reads_a_cent_apart_is_a_cent_less_and_what_goes_up_and_down_is_told() => Assert.Equal(
+        "In 2026-02 a negative cost 3.10, 0.01 less than in 2026-01: film -0.02, chemistry +0.01.",
+        CostChange.Latest([Month("2026-01", 1, 3.105m, 0, 0), Month("2026-02", 1, 3.094m, 0, 0.01m)])!.Sentence);
+
     private static CostSlice Month(string name, long negatives, decimal film, decimal spoiled, decimal chemistry) => new(
         name,
         new FilmCost(name, 6, negatives, 0, Money.Of(film), Money.Of(chemistry), Money.Zero) { Spoiled = Money.Of(spoiled) },

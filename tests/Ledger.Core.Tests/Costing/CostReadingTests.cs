@@ -108,6 +108,27 @@ public sealed class CostReadingTests
     }
 
     [Fact]
+    public void A_print_session_of_the_same_name_stands_apart_and_all_of_them_by_date()
+    {
+        var (first, date) = (_reading.Facts.Sessions[0], _reading.Facts.Sessions[0].Date);
+        PrintUse[] prints = [new(90, "S1", date.PlusDays(-1), Money.Of(2), []), new(91, "S2", date.PlusDays(1), Money.Of(3), [])];
+        SessionUse[] sessions = [.. _reading.Facts.Sessions, first with { Session = "A9", Date = date.PlusDays(2), Entry = 92 }];
+        var slices = CostSlices.Of(new(_reading.Facts with { Prints = prints, Sessions = sessions }), CostGrouping.Session);
+        Assert.Equal(
+            "prints S1 2.00, S1 0.00, S2 0.00, prints S2 3.00, A9 0.00, other stock 0.00",
+            string.Join(", ", slices.Select(slice => $"{slice.Name} {slice.Prints.Rounded()}")));
+    }
+
+    [Fact]
+    public void A_film_that_is_called_prints_is_no_print_session()
+    {
+        var sessions = _reading.Facts.Sessions.Select(session => session with { Lines = [.. session.Lines.Select(line => line with { Item = "prints" })] });
+        PrintUse[] prints = [new(90, "P1", _reading.Facts.To, Money.Of(2), [])];
+        var slices = CostSlices.Of(new(_reading.Facts with { Prints = prints, Sessions = [.. sessions], Losses = [] }), CostGrouping.Film);
+        Assert.Equal(["0.00", "0.00", "2.00"], slices.OrderBy(slice => slice.Prints).Select(slice => slice.Prints.Rounded()));
+    }
+
+    [Fact]
     public void The_rate_of_use_is_measured_from_the_first_use_on()
     {
         var budget = BudgetReading.Of(_reading, Money.Of(100))!;

@@ -9,8 +9,11 @@ public sealed class FormatTests
         text       | code       | sq in | unit
         4x5        | 4x5        | 20    | Sheet
         4X5        | 4x5        | 20    | Sheet
-        4x5in      | 4x5in      | 20    | Sheet
-        7x17in     | 7x17in     | 119   | Sheet
+        4x5in      | 4x5        | 20    | Sheet
+        4.0X05     | 4x5        | 20    | Sheet
+        7x17in     | 7x17       | 119   | Sheet
+        2.50x3.5IN | 2.5x3.5    | 8.75  | Sheet
+        254.0x254MM | 254x254mm | 100   | Sheet
         254x254mm  | 254x254mm  | 100   | Sheet
         25.4x25.4cm | 25.4x25.4cm | 100 | Sheet
         120        | 120        | 80    | Roll
@@ -50,7 +53,11 @@ public sealed class FormatTests
     [Theory]
     [InlineData("4X5", "4x5")]
     [InlineData("Postcard", "postcard")]
+    [InlineData(" postcard ", "postcard")]
+    [InlineData("4x5in", "4x5")]
     [InlineData("xpan", "xpan")]
+    [InlineData("5x7glass", null)]
+    [InlineData("glass-5x7", "glass-5x7")]
     [InlineData("4x5x6", null)]
     [InlineData("4x5ft", null)]
     [InlineData("220", "220")]
@@ -58,6 +65,11 @@ public sealed class FormatTests
     [InlineData("a b", null)]
     [InlineData("", null)]
     public void A_size_or_a_name_can_be_what_a_format_is_called(string text, string? code) => Assert.Equal(code, Format.CodeOf(text));
+
+    [Theory]
+    [InlineData("4X5in", "4x5")]
+    [InlineData(" Postcard", "postcard")]
+    public void It_is_called_the_same_whoever_makes_it(string text, string code) => Assert.Equal(code, new Format(text, Area.Unit80).Code);
 
     [Fact]
     public void A_format_always_has_an_area() => Gens.Format.Sample(format => format.Area > Area.Zero);

@@ -63,6 +63,8 @@ public class HolderFileTests
             [("220", 1032.256m, Unit.Roll), ("postcard", 134.75m, Unit.Sheet), ("120", 490m, Unit.Roll)],
             defined.Entries.Select(sourced => (FormatDefinition)sourced.Entry)
                 .Select(entry => (entry.Format.Code, entry.Format.Area.SquareCentimetres, entry.Format.Unit)));
+        var spelled = Csv.Read("formats", "format,area\nPostcard,134.75 cm2\n4X5in,19 sqin\n");
+        Assert.Equal(["postcard", "4x5"], spelled.Entries.Select(sourced => ((FormatDefinition)sourced.Entry).Format.Code));
         Assert.Contains("516.13 cm2", Csv.Problem("formats", "format,area\n220,80 m2\n").Accepted, StringComparison.Ordinal);
 
         var files = ImportFolder.Read(

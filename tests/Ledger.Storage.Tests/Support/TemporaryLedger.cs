@@ -38,6 +38,14 @@ public sealed class TemporaryLedger : IDisposable
         Ledger = LedgerFile.Open(FilePath, Clock);
     }
 
+    /// <summary>Writes into the file past all rules, as an older version or a long life may have left it.</summary>
+    public void Run(string sql)
+    {
+        using var command = Ledger.Connection.CreateCommand();
+        command.CommandText = sql;
+        command.ExecuteNonQuery();
+    }
+
     /// <summary>A full disk: SQLite may not use another page.</summary>
     public void LimitToItsPresentSize()
     {

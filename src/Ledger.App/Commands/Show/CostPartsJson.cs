@@ -33,10 +33,10 @@ internal static class CostPartsJson
         json.WriteMoney("prints", slice.Prints, view.Currency);
         json.WriteMoney("waste", slice.Waste, view.Currency);
         json.WriteMoney("used", slice.Used, view.Currency);
-        json.WriteFigure("filmPercent", slice.Percent(slice.Film));
-        json.WriteFigure("chemistryPercent", slice.Percent(slice.Chemistry));
-        json.WriteFigure("suppliesPercent", slice.Percent(slice.Supplies));
-        json.WriteFigure("wastePercent", slice.Percent(slice.Waste));
+        json.WriteFigure("filmPercent", slice.Percent(slice.Film, 2));
+        json.WriteFigure("chemistryPercent", slice.Percent(slice.Chemistry, 2));
+        json.WriteFigure("suppliesPercent", slice.Percent(slice.Supplies, 2));
+        json.WriteFigure("wastePercent", slice.Percent(slice.Waste, 2));
         json.WriteEndObject();
     }
 

@@ -8,7 +8,6 @@ namespace Ledger.Core.Journal.Rules;
 /// <summary>Items, processes and settings: what may be defined, and what may not change once it is in use.</summary>
 internal static class DefinitionRules
 {
-    private const int LongestFormat = 20;
     private static readonly Area LeastFormat = Area.FromSquareInches(0.1m);
     private static readonly Area LargestFormat = Area.FromSquareInches(10_000);
 
@@ -40,10 +39,9 @@ internal static class DefinitionRules
 
     public static void Post(FormatDefinition definition, Draft draft)
     {
-        var format = definition.Format with { Code = Require.Name(definition.Format.Code, "a format").ToLowerInvariant() };
-        Require.That(
-            format.Code.Length <= LongestFormat && format.Code.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' or '.'),
-            $"the name of a format may hold up to {LongestFormat} letters, digits, dots and dashes only");
+        var format = definition.Format;
+        Require.Name(format.Code, "a format");
+        Require.That(Format.CodeOf(format.Code) is not null, $"\"{format.Code}\" is not accepted: {Format.AcceptedName}");
         Require.That(format.Unit is Unit.Sheet or Unit.Roll, $"{format.Code} must be counted in sheets or rolls");
         Require.That(
             format.Area >= LeastFormat && format.Area <= LargestFormat,

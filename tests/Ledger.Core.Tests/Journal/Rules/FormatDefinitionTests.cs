@@ -1,6 +1,7 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
 
 namespace Ledger.Core.Tests.Journal.Rules;
 
@@ -12,6 +13,9 @@ public sealed class FormatDefinitionTests
         format code=                                 | NotAccepted | a format needs a name
         format code=a_b                              | NotAccepted | up to 20 letters, digits, dots and dashes only
         format code=a-name-of-21-letters.            | NotAccepted | up to 20 letters, digits, dots and dashes only
+        format code=5x7glass                         | NotAccepted | "5x7glass" is not accepted: the name of a format may hold
+        format code=4x5ft                            | NotAccepted | what begins like a size must be one, such as 4x5 or 13x18cm
+        format code=4x5in unit=roll                  | NotAccepted | 4x5 is counted in sheets; give the other one a name of its own
         format unit=ml                               | NotAccepted | postcard must be counted in sheets or rolls
         format area=0.05_sqin                        | NotAccepted | the area of postcard must be from 0.1 sq in to 10000 sq in
         format area=10001_sqin                       | NotAccepted | the area of postcard must be from 0.1 sq in to 10000 sq in
@@ -28,6 +32,34 @@ public sealed class FormatDefinitionTests
         Assert.Equal(row["refused as"], refusal?.Kind.ToString() ?? "-");
         Assert.Contains(row["because"], refusal?.Sentence ?? "", StringComparison.Ordinal);
     });
+
+    [Theory]
+    [InlineData("5x7glass")]
+    [InlineData("glass-5x7")]
+    [InlineData("Postcard")]
+    [InlineData("4x5ft")]
+    [InlineData("7x17in")]
+    [InlineData("a-name-of-20-letters")]
+    [InlineData("a-name-of-21-letters.")]
+    public void What_can_be_defined_can_stand_in_the_settings_and_nothing_else(string code)
+    {
+        var ledger = Shelves.Stocked();
+        var isDefined = ledger.Preview(EntryText.Read($"format code={code}")) is Accepted;
+        Assert.Equal(isDefined, BatchLimit.Read($"4 {code}=2") is not null);
+        Assert.Equal(isDefined, FormatVolumes.Read($"{code}=600") is not null);
+    }
+
+    [Fact]
+    public void A_size_is_one_format_however_it_is_spelled()
+    {
+        var ledger = Shelves.Stocked();
+        ledger.Post("format code=4x5in area=19_sqin");
+        var formats = ledger.Holdings.Formats;
+        Assert.Equal((19m, 19m), (formats.Find("4x5").Area.SquareInches, formats.Find("4.0x5IN").Area.SquareInches));
+        Assert.Equal("4x5", Assert.Single(formats.All, format => format.Code.StartsWith("4x5", StringComparison.Ordinal)).Code);
+        Assert.Equal(3, BatchLimit.Read("4 4x5in=3")!.Of(Format.Parse("4x5")));
+        Assert.Equal(600m, FormatVolumes.Read("4x5in=600")!.Of(Format.Parse("4x5"))!.Value.Millilitres);
+    }
 
     [Fact]
     public void Another_area_counts_from_then_on_and_the_past_keeps_its_own()
