@@ -6,22 +6,15 @@ namespace Ledger.Core.Planning;
 /// <summary>The words that a careful colleague would say about a plan.</summary>
 internal sealed class PlanAdvice(SessionPlanDraft draft)
 {
-    public IReadOnlyList<string> All(IEnumerable<BathOutlook> baths, IReadOnlyList<string> choices) =>
+    public IReadOnlyList<string> All(IEnumerable<BathOutlook> baths) =>
     [
         .. baths.Where(bath => bath.Word.Length > 0).Select(bath => $"{bath.Word}: {bath.Proposal}"),
-        .. Choice(choices),
         .. draft.Batches.SelectMany(Thin).Distinct(),
         .. Short(),
         .. Shallow().Distinct(),
         .. Together("subject", sheet => sheet.Subject),
         .. Together("holder", sheet => sheet.Holder),
     ];
-
-    private static IEnumerable<string> Choice(IReadOnlyList<string> choices)
-    {
-        if (choices.Count > 1)
-            yield return $"several baths would do ({string.Join(", ", choices)}); name the one you mean";
-    }
 
     private IEnumerable<string> Thin(PlannedBatch batch)
     {

@@ -24,8 +24,9 @@ internal sealed class RecordSession : RecordCommand
         + "what the process asks for");
 
     private readonly Option<string?> _bath = Typed.Option<string?>(
-        "--bath", "BATH", Text.NotEmpty,
-        "the bath the film went through, the first of a pair; otherwise the only one that fits the process");
+        "--bath", "BATHS", Text.NotEmpty,
+        "the bath the film went through, the first of a pair; where the process uses several again, one of each: \"F9, ST2\"; "
+        + "what is not named is the only one that fits");
 
     private readonly Option<string?> _fromPlan = Typed.Option<string?>(
         "--from-plan", "NAME", Text.NotEmpty,
@@ -66,7 +67,7 @@ internal sealed class RecordSession : RecordCommand
                 sheets is { Length: > 0 } ? sheets : Measured(planned?.Lines, parse)
                     ?? throw new FormatException($"--sheets or --from-plan is needed: what was developed, as \"{SheetsPhrase.Form}\""),
                 parse.GetValue(_developer) ?? []),
-            Bath = parse.GetValue(_bath) ?? planned?.Bath,
+            Bath = planned?.Bath ?? parse.GetValue(_bath),
             DrawFirst = planned?.DrawFirst ?? [],
             Plan = planned?.Plan,
             Anyway = parse.GetValue(_anyway),
@@ -78,12 +79,13 @@ internal sealed class RecordSession : RecordCommand
     private IReadOnlyList<SessionLine>? Measured(IReadOnlyList<SessionLine>? lines, ParseResult parse) =>
         parse.GetValue(_developer) is { Length: > 0 } ? lines?.Select(line => line with { Developer = null }).ToList() : lines;
 
-    /// <summary>The session as its plan promised it; null when none was named.</summary>
+    /// <summary>The session as its plan promised it, with the baths that were named instead; null when no plan was named.</summary>
     private SessionLog? Planned(ParseResult parse, EntryFrame frame, Holdings holdings)
     {
         if (PlanOptions.Kept(parse.GetValue(_fromPlan), holdings) is not { } kept)
             return null;
-        return SessionPlanning.Of(kept.Request, holdings, frame.Date) switch
+        var baths = new SessionBaths(holdings, frame.Date).Instead(parse.GetValue(_bath), kept.Request.Bath);
+        return SessionPlanning.Of(kept.Request with { Bath = baths }, holdings, frame.Date) switch
         {
             Planned planned => planned.Plan.ToLog(frame.Key, parse.GetRequiredValue(_session), frame.Date) with { Plan = kept.Name },
             NotPlanned not => throw new RefusedByCommandException(not.Refusal.Sentence),
