@@ -115,6 +115,37 @@ public class BathCommandTests
     }
 
     [Fact]
+    public void Of_several_baths_one_of_each_item_is_named_and_the_plan_asks_as_the_session_does()
+    {
+        using var room = Darkroom.WithDemoYear();
+        room.Do("record", "item", "sourbath", "--kind", "chemical", "--role", "stop", "--pack", "1l", "--dilution", "1+19");
+        room.Do("record", "receipt", "sourbath", "1", "--price", "9");
+        room.Do("record", "receipt", "rapidfix", "1", "--price", "16");
+        room.Do("record", "process", "two", "--step", "stop sourbath reused", "--step", "fixer rapidfix reused");
+        foreach (var (bath, item) in new[] { ("ST1", "sourbath"), ("ST2", "sourbath"), ("F9", "rapidfix") })
+            room.Do("record", "bath", bath, item, "500ml");
+        string[] session = ["record", "session", "S23", "--process", "two", "--sheets", "4 practice practice"];
+        var ran = room.Run([.. session, "--bath", "F9"]);
+        Assert.Equal(3, ran.Status);
+        Assert.Contains("say which bath the film went through: ST1 or ST2 of sourbath", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("F4 or F9 of rapidfix, and ST1 or ST2 of sourbath", room.Run(session).Error.ReplaceLineEndings(" "), StringComparison.Ordinal);
+
+        string[] plan = ["plan", "session", "--process", "two", "--sheets", "4 practice N", "--exit-code"];
+        var open = room.Run([.. plan, "--bath", "F9"]);
+        Assert.Equal(10, open.Status);
+        Assert.Contains("several baths of sourbath would do: name ST1 or ST2", open.Out, StringComparison.Ordinal);
+        Assert.Equal(0, room.Run([.. plan, "--bath", "F9,ST2"]).Status);
+
+        room.Do("record", "plan", "sunday", "--on", "2026-12-06", "--process", "two", "--sheets", "4 practice N", "--bath", "F4, ST2");
+        room.Do("record", "session", "S23", "--from-plan", "sunday", "--bath", "F9");
+        Assert.Equal("F9", room.Run("show", "sessions", "--json").Json.GetProperty("sessions")[0].GetProperty("bath").GetString());
+        Assert.Equal([0m, 320m, 320m], new[] { "ST1", "ST2", "F9" }.Select(Worked));
+        Assert.True(room.Run("check", "--json").Json.GetProperty("ok").GetBoolean());
+
+        decimal Worked(string bath) => room.Run("show", "bath", bath, "--json").Json.GetProperty("areaSqIn").GetDecimal();
+    }
+
+    [Fact]
     public void A_replenished_developer_says_what_is_due_and_what_its_control_strips_showed()
     {
         using var room = Darkroom.WithDemoYear();

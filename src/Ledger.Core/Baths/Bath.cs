@@ -50,6 +50,9 @@ public sealed record Bath
     /// <summary>The same, weighted by film.</summary>
     public Area WorkedWeighted { get; init; }
 
+    /// <summary>What it counts of an area that passes through: a fixer takes it weighted by film, every other bath as it is.</summary>
+    public Area LoadOf(Area area, Area weighted) => Role == ItemRole.Fixer ? weighted : area;
+
     /// <summary>What the chemicals in it cost.</summary>
     public Money Value { get; init; }
 

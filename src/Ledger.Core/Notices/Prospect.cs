@@ -24,7 +24,7 @@ public sealed record Prospect(string Process, string? Developer, Quantity? Devel
             var developer = step?.Item is { } code ? holdings.Item(code) : null;
             Quantity? left = developer is null ? null
                 : new ShelfReading(developer, holdings.ContainersOf(developer.Code), holdings.AsOf).Usable;
-            var bath = BathOf(process, holdings);
+            var bath = new SessionBaths(holdings, holdings.AsOf).Likely(process);
             var reading = bath is null ? null : new BathReading(bath, holdings.AsOf);
             yield return new(
                 process.Name, developer?.Code, left, BatchesFrom(step, developer, left), bath?.Code,
@@ -44,11 +44,5 @@ public sealed record Prospect(string Process, string? Developer, Quantity? Devel
         var each = step.Amount?.Base
             ?? (step.WorkingVolume is { } volume ? (step.Dilution ?? developer.Dilution)?.SourceIn(volume).Microlitres : null);
         return each is > 0 ? liquid.Base / each.Value : null;
-    }
-
-    private static Bath? BathOf(Process process, Holdings holdings)
-    {
-        var items = process.Reused.Select(step => step.Item).OfType<string>().ToHashSet(StringComparer.OrdinalIgnoreCase);
-        return holdings.WorkingBaths.FirstOrDefault(bath => items.Contains(bath.Item) && bath.Material == BathMaterial.Film);
     }
 }

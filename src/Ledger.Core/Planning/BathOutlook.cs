@@ -18,4 +18,7 @@ public sealed record BathOutlook(
 {
     /// <summary>What must be measured out for the bath or baths that are to be mixed first; null when none is, or it is not known.</summary>
     public Quantity? ToMix { get; init; }
+
+    /// <summary>The baths of which the user must name one: F4 or F9; empty when there is nothing to choose.</summary>
+    public string Choices { get; init; } = "";
 }

@@ -15,57 +15,31 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
     /// Every bath that is used again, the fixer first: the one that counts the work, then the one that stands second after it.
     /// </summary>
     /// <param name="process">The process.</param>
-    /// <param name="named">The bath the user named, if any.</param>
-    /// <param name="weighted">The weighted area that will pass through.</param>
-    public IEnumerable<BathOutlook> Of(Process process, string? named, Area weighted)
+    /// <param name="named">The baths the user named, if any.</param>
+    /// <param name="area">The area that will pass through.</param>
+    /// <param name="weighted">The same, weighted, which a fixer counts.</param>
+    public IEnumerable<BathOutlook> Of(Process process, string? named, Area area, Area weighted)
     {
-        var own = named is { Length: > 0 } code ? Named(code) : null;
-        foreach (var item in Wanted(process, own))
+        foreach (var wanted in new SessionBaths(holdings, day).Of(process, named))
         {
-            if ((Is(own, item) ? own : BestOf(item)) is not { } bath)
+            if (wanted.Bath is not { } bath)
             {
-                yield return Missing(process, item);
+                yield return wanted.IsOpen ? Open(wanted) : Missing(process, wanted.Item);
                 continue;
             }
 
-            yield return First(bath, weighted);
+            yield return First(bath, bath.LoadOf(area, weighted));
             if (holdings.SecondAfter(bath) is { } second)
                 yield return Second(second);
         }
     }
 
-    /// <summary>The baths of which one must be named, since several would do.</summary>
-    public IReadOnlyList<string> Choices(Process process, string? named) =>
-    [
-        .. Wanted(process, null).Select(item => Fitting(item).Select(bath => bath.Code).ToList())
-            .Where(codes => codes.Count > 1 && (named is null || !codes.Contains(named.Trim(), StringComparer.OrdinalIgnoreCase)))
-            .SelectMany(codes => codes),
-    ];
-
-    private static bool Is(Bath? bath, string item) => item.Equals(bath?.Item, StringComparison.OrdinalIgnoreCase);
-
-    /// <summary>The items of which the process wants a bath: that of the bath the user named, then the fixers, then the others.</summary>
-    private static IEnumerable<string> Wanted(Process process, Bath? own) => process.Reused
-        .OrderBy(step => step.Role != ItemRole.Fixer).Select(step => step.Item).OfType<string>()
-        .Prepend(own?.Item).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase);
-
-    private IEnumerable<Bath> Fitting(string item) =>
-        holdings.WorkingBaths.Where(bath => bath.Material == BathMaterial.Film && Is(bath, item));
-
-    /// <summary>The fitting bath; of several the one that is good and has the least room left, so that it is used up first.</summary>
-    private Bath? BestOf(string item) => Fitting(item)
-        .OrderBy(bath => new BathReading(bath, day).IsSpent)
-        .ThenBy(bath => new BathReading(bath, day).Remaining ?? Area.Zero)
-        .FirstOrDefault();
-
-    private Bath Named(string code)
+    private static BathOutlook Open(SessionBath wanted) => new(
+        wanted.Item, null, IsFirst: true, Area.Zero, Area.Zero, Fits: false, Money.Zero, $"several baths of {wanted.Item} would do",
+        $"name {wanted.Choices}")
     {
-        var bath = holdings.Bath(code) ?? throw RefusedException.Unknown($"bath \"{code}\" in use", holdings.Baths.Select(known => known.Code));
-        if (bath.Material != BathMaterial.Film)
-            throw new RefusedException(RefusalKind.WrongMaterial, $"bath {bath.Code} is for paper; film never goes through it");
-        return !holdings.IsSecond(bath) ? bath : throw new RefusedException(
-            RefusalKind.NotAccepted, $"bath {bath.Code} stands second; name the first one of the pair, {bath.PairedWith}");
-    }
+        Choices = wanted.Choices,
+    };
 
     private BathOutlook Missing(Process process, string item)
     {
@@ -81,10 +55,10 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
         };
     }
 
-    private BathOutlook First(Bath bath, Area weighted)
+    private BathOutlook First(Bath bath, Area load)
     {
         var reading = new BathReading(bath, day);
-        var after = bath.WorkedWeighted + weighted;
+        var after = bath.WorkedWeighted + load;
         var share = new BathShare(bath.Code, bath.Value, bath.TotalCapacity ?? Area.Zero);
         var word = Trouble(reading, after);
         return new(

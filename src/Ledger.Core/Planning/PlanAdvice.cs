@@ -9,10 +9,9 @@ internal sealed class PlanAdvice(SessionPlanDraft draft)
     /// <summary>The trade's name for normal development.</summary>
     private const string Usual = "N";
 
-    public IReadOnlyList<string> All(IEnumerable<BathOutlook> baths, IReadOnlyList<string> choices) =>
+    public IReadOnlyList<string> All(IEnumerable<BathOutlook> baths) =>
     [
         .. baths.Where(bath => bath.Word.Length > 0).Select(bath => $"{bath.Word}: {bath.Proposal}"),
-        .. Choice(choices),
         .. draft.Batches.SelectMany(Thin).Distinct(),
         .. Untimed(),
         .. Short(),
@@ -20,12 +19,6 @@ internal sealed class PlanAdvice(SessionPlanDraft draft)
         .. Together("subject", sheet => sheet.Subject),
         .. Together("holder", sheet => sheet.Holder),
     ];
-
-    private static IEnumerable<string> Choice(IReadOnlyList<string> choices)
-    {
-        if (choices.Count > 1)
-            yield return $"several baths would do ({string.Join(", ", choices)}); name the one you mean";
-    }
 
     private IEnumerable<string> Thin(PlannedBatch batch)
     {

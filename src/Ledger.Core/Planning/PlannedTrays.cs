@@ -9,9 +9,11 @@ namespace Ledger.Core.Planning;
 internal sealed class PlannedTrays(SessionPlanDraft draft)
 {
     private readonly List<PlannedTray> _trays = [];
+    private IReadOnlyList<BathOutlook> _outlooks = [];
 
     public IReadOnlyList<PlannedTray> Of(IReadOnlyList<BathOutlook> outlooks)
     {
+        _outlooks = outlooks;
         var baths = outlooks.Select(outlook => outlook.Bath).OfType<Bath>().ToList();
         var steps = Steps(baths).ToList();
         var fixers = steps.Count(step => step.Role == ItemRole.Fixer);
@@ -95,7 +97,7 @@ internal sealed class PlannedTrays(SessionPlanDraft draft)
             return [new($"bath {bath.Code}", Quantity.Of(bath.WorkingVolume))];
         var volume = step.WorkingVolumeFor(draft.Loads);
         if (step.Use == StepUse.Reused)
-            return [new($"{step.Item}, to be mixed", volume is { } toMix ? Quantity.Of(toMix) : null)];
+            return [new(Wanted(step), volume is { } bathful ? Quantity.Of(bathful) : null)];
         if (step.Item is not { } item)
             return [new("water", volume is { } water ? Quantity.Of(water) : null)];
         if (step.Per == StepPer.Sheet)
@@ -106,6 +108,11 @@ internal sealed class PlannedTrays(SessionPlanDraft draft)
         var rest = amount.Unit == Unit.Millilitre ? Math.Max(0, whole.Microlitres - amount.Base) : whole.Microlitres;
         return rest == 0 ? [new(item, amount)] : [new(item, amount), new("water", new(rest, Unit.Millilitre))];
     }
+
+    /// <summary>A bath that is not there yet, or that the user has not named yet.</summary>
+    private string Wanted(ProcessStep step) =>
+        _outlooks.FirstOrDefault(bath => bath.Choices.Length > 0 && bath.Item.Equals(step.Item, StringComparison.OrdinalIgnoreCase)) is { } open
+            ? $"bath {open.Choices}" : $"{step.Item}, to be mixed";
 
     private void Add(ProcessStep step, string name, IReadOnlyList<TrayPart> parts) => _trays.Add(Tray(step, name, parts));
 

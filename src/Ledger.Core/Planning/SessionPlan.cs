@@ -1,3 +1,5 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
@@ -63,7 +65,7 @@ public sealed record SessionPlan
         Date = date,
         Session = session,
         Process = Process.Name,
-        Bath = Baths.FirstOrDefault(bath => bath is { IsFirst: true, Bath: not null })?.Bath?.Code,
+        Bath = SessionBaths.Typed(Baths.Where(bath => bath.IsFirst).Select(bath => bath.Bath).OfType<Bath>()) is { Length: > 0 } baths ? baths : null,
         DrawFirst = [.. Uses.SelectMany(use => use.Draws).Select(draw => draw.From.Code).Distinct()],
         Lines = [.. Batches.SelectMany(SessionLines.Of)],
     };

@@ -45,10 +45,10 @@ internal sealed class SessionPlanDraft
     /// <summary>What lies in the trays together, batch by batch.</summary>
     public IReadOnlyList<TrayLoad> Loads => [.. Batches.Select(batch => new TrayLoad(batch.Film.Format, batch.Sheets.Count))];
 
-    /// <summary>The weighted area that the fixer takes, dummies among it, rounded as the session's lines are.</summary>
-    public Area FixerArea => Batches.Aggregate(
-        Area.Zero, (sum, batch) => SessionLines.Of(batch).Aggregate(
-            sum, (area, line) => area + batch.Film.AreaOf(line.Sheets).Weighted(batch.Film.FixerWeightThousandths)));
+    /// <summary>The area that passes through the baths, dummies among it, rounded as the session's lines are; weighted for a fixer.</summary>
+    public Area Through(bool weighted) => Batches.Aggregate(
+        Area.Zero, (sum, batch) => SessionLines.Of(batch).Select(line => batch.Film.AreaOf(line.Sheets)).Aggregate(
+            sum, (total, area) => total + (weighted ? area.Weighted(batch.Film.FixerWeightThousandths) : area)));
 
     public Item Item(string code) => Holdings.Item(code) ?? throw RefusedException.Unknown($"item \"{code}\"", Holdings.Items.Select(item => item.Code));
 

@@ -33,8 +33,8 @@ public static class SessionPlanning
 
     private static SessionPlan Plan(SessionPlanDraft draft)
     {
-        var outlooks = new BathOutlooks(draft.Holdings, draft.Day);
-        var baths = outlooks.Of(draft.Process, draft.Request.Bath, draft.FixerArea).ToList();
+        var baths = new BathOutlooks(draft.Holdings, draft.Day)
+            .Of(draft.Process, draft.Request.Bath, draft.Through(weighted: false), draft.Through(weighted: true)).ToList();
         var uses = new PlannedUses(draft).All();
         return new()
         {
@@ -47,7 +47,7 @@ public static class SessionPlanning
             Shortages = new Shortages(draft).Of(uses, baths),
             Baths = baths,
             Cost = PlanCost.Of(uses, baths, draft.Batches, draft.SheetCount),
-            Advice = new PlanAdvice(draft).All(baths, outlooks.Choices(draft.Process, draft.Request.Bath)),
+            Advice = new PlanAdvice(draft).All(baths),
             Cautions = [.. UsualCautions.Sentences, .. Own(draft), UsualCautions.Governs],
         };
     }

@@ -12,7 +12,7 @@ public sealed record PlanRequest
     /// <summary>Developing times in place of the process's.</summary>
     public GroupTimes Times { get; init; } = GroupTimes.None;
 
-    /// <summary>The bath, the first of a pair; null for the one that fits the process.</summary>
+    /// <summary>The baths, one of each item and the first of a pair, divided by commas or blanks; null or not named for the only one that fits.</summary>
     public string? Bath { get; init; }
 }
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Ledger.Core.Baths;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
@@ -30,10 +29,10 @@ internal sealed class SessionForm : FormModel
         _holdings = ledger.HoldingsOn(ledger.Today);
         _last = ledger.Sessions(ledger.Today, null, 1) is [var last, ..] ? last : null;
         Process = new("Process", 16, FieldKind.Choice) { Choices = () => _holdings.Processes.Select(process => process.Name) };
-        Bath = new("Bath", 8, FieldKind.Choice)
+        Bath = new("Bath", 12, FieldKind.Choice)
         {
-            Choices = () => Fitting().Select(bath => bath.Code),
-            Hint = "The bath the film went through, the first one of a pair.",
+            Choices = () => Named is { } process ? Baths.Namings(process) : [],
+            Hint = "The bath the film went through, the first one of a pair; or one of each item: F9, ST2.",
         };
         Session.Offer(_last is null ? "S01" : NextName.After(_last.Session));
         Process.Offer(_last?.Process ?? _holdings.Processes.FirstOrDefault()?.Name);
@@ -238,12 +237,9 @@ internal sealed class SessionForm : FormModel
 
     private IEnumerable<Item> Films => _holdings.Items.Where(item => item.Kind == ItemKind.Film);
 
-    private IEnumerable<Bath> Fitting()
-    {
-        var reused = _holdings.Process(Process.Text)?.Reused.Select(step => step.Item).OfType<string>() ?? [];
-        var items = reused.ToHashSet(StringComparer.OrdinalIgnoreCase);
-        return _holdings.WorkingBaths.Where(bath => items.Contains(bath.Item) && bath.Material == BathMaterial.Film);
-    }
+    private Process? Named => _holdings.Process(Process.Text);
 
-    private void OfferBath() => Bath.Offer(Fitting().FirstOrDefault()?.Code);
+    private SessionBaths Baths => new(_holdings, Ledger.Today);
+
+    private void OfferBath() => Bath.Offer(Named is { } process ? Baths.Known(process) : "");
 }

@@ -1,4 +1,5 @@
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Tests.Fakes;
@@ -55,6 +56,24 @@ public sealed class FormsTests
         var line = Assert.Single(form.Lines);
         Assert.Equal(("pan100", "4", "N", "25"), (line.Film.Text, line.Sheets.Text, line.Group.Text, line.Developer.Text));
         Assert.IsType<Ready>(form.Judge());
+    }
+
+    [Fact]
+    public void A_session_offers_the_only_bath_that_fits_and_none_where_one_is_to_be_named()
+    {
+        var ledger = Some.Ledger();
+        Assert.Equal("F4", new SessionForm(ledger).Bath.Text);
+        ledger.Did(new BathMixing
+        {
+            Key = "bath F9", Date = Some.Today, Bath = "F9", Item = "rapidfix", WorkingVolume = Volume.FromMillilitres(500),
+        });
+        var form = new SessionForm(ledger);
+        form.Keys.Single(key => key.Key == Key.F3).Press(null);
+        Assert.Equal("", form.Bath.Text);
+        Assert.Contains(
+            "say which bath the film went through: F4 or F9 of rapidfix", Assert.IsType<Rejected>(form.Judge()).Refusal.Sentence);
+        form.Bath.Turn(-1);
+        Assert.Contains("through F9", Assert.IsType<Ready>(form.Judge()).Posting.Summary);
     }
 
     [Fact]

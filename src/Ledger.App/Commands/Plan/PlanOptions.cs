@@ -27,7 +27,8 @@ internal sealed class PlanOptions
         "--minutes", "TIMES", PlanPhrase.Times, "developing times in place of the process's: 11, or \"11 N-1=9 N+1=14\"");
 
     private readonly Option<string?> _bath = Typed.Option<string?>(
-        "--bath", "BATH", Text.NotEmpty, "the bath, the first of a pair; otherwise the one that fits the process");
+        "--bath", "BATHS", Text.NotEmpty,
+        "the bath, the first of a pair, or one of each item that is used again: \"F9, ST2\"; otherwise the only one that fits");
 
     private readonly Option<LocalDate?> _on = Typed.Option(
         "--on", "DATE", Text.Date, "the day of the session, by which everything must still be good; otherwise the plan's, or today");
@@ -49,7 +50,7 @@ internal sealed class PlanOptions
             Sheets = sheets.Count > 0 ? sheets : kept?.Request.Sheets
                 ?? throw new FormatException($"--sheets, --exposed or --from-plan is needed: what is to be developed, as \"{PlanPhrase.Form}\""),
             Times = parse.GetValue(_minutes) ?? kept?.Request.Times ?? GroupTimes.None,
-            Bath = parse.GetValue(_bath) ?? kept?.Request.Bath,
+            Bath = new SessionBaths(holdings, holdings.AsOf).Instead(parse.GetValue(_bath), kept?.Request.Bath),
         };
         var day = parse.GetValue(_on) ?? (kept?.On > holdings.AsOf ? kept.On : holdings.AsOf);
         if (day < holdings.AsOf)

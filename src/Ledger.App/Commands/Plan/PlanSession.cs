@@ -10,7 +10,10 @@ namespace Ledger.App.Commands.Plan;
 internal sealed class PlanSession : ShowCommand<SessionPlan>
 {
     private readonly PlanOptions _plan = new();
-    private readonly Option<bool> _exitCode = new("--exit-code") { Description = "end with 10 when something is short or a bath will not do" };
+    private readonly Option<bool> _exitCode = new("--exit-code")
+    {
+        Description = "end with 10 when something is short, or a bath will not do or is to be named",
+    };
 
     public PlanSession(Workbench bench)
         : base(bench, "session", "Batches, trays, what is short, and what it costs.", """

@@ -23,7 +23,9 @@ internal sealed class RecordPlan : RecordCommand
     private readonly Option<GroupTimes?> _minutes = Typed.Option<GroupTimes?>(
         "--minutes", "TIMES", PlanPhrase.Times, "developing times in place of the process's: 11, or \"11 N-1=9 N+1=14\"");
 
-    private readonly Option<string?> _bath = Typed.Option<string?>("--bath", "BATH", Text.NotEmpty, "the bath; otherwise the one that fits");
+    private readonly Option<string?> _bath = Typed.Option<string?>(
+        "--bath", "BATHS", Text.NotEmpty, "the bath, or one of each item that is used again: \"F9, ST2\"; otherwise the only one that fits");
+
     private readonly Option<bool> _trip = new("--trip") { Description = "film is taken along to be exposed; nothing is developed that day" };
 
     public RecordPlan(Workbench bench)

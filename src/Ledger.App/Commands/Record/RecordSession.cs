@@ -25,8 +25,9 @@ internal sealed class RecordSession : RecordCommand
         + "what the process asks for");
 
     private readonly Option<string?> _bath = Typed.Option<string?>(
-        "--bath", "BATH", Text.NotEmpty,
-        "the bath the film went through, the first of a pair; otherwise the only one that fits the process");
+        "--bath", "BATHS", Text.NotEmpty,
+        "the bath the film went through, the first of a pair; where the process uses several again, one of each: \"F9, ST2\"; "
+        + "what is not named is the only one that fits");
 
     private readonly Option<string?> _fromPlan = Typed.Option<string?>(
         "--from-plan", "NAME", Text.NotEmpty,
@@ -56,7 +57,7 @@ internal sealed class RecordSession : RecordCommand
     protected override Entry Read(ParseResult parse, EntryFrame frame, Holdings holdings)
     {
         var kept = PlanOptions.Kept(parse.GetValue(_fromPlan), holdings);
-        var plan = kept is null ? null : Planned(kept, frame, holdings);
+        var plan = kept is null ? null : Planned(kept, parse, frame, holdings);
         var planned = plan?.ToLog(frame.Key, parse.GetRequiredValue(_session), frame.Date);
         return new SessionLog
         {
@@ -70,7 +71,7 @@ internal sealed class RecordSession : RecordCommand
                 Written(parse, plan) ?? Measured(planned?.Lines, parse)
                     ?? throw new FormatException($"--sheets or --from-plan is needed: what was developed, as \"{SheetsPhrase.Form}\""),
                 parse.GetValue(_developer) ?? []),
-            Bath = parse.GetValue(_bath) ?? planned?.Bath,
+            Bath = planned?.Bath ?? parse.GetValue(_bath),
             DrawFirst = planned?.DrawFirst ?? [],
             Plan = kept?.Name,
             Anyway = parse.GetValue(_anyway),
@@ -90,11 +91,15 @@ internal sealed class RecordSession : RecordCommand
         return plan is null || parse.GetValue(_developer) is { Length: > 0 } ? lines : PlannedDeveloper.Over(lines, plan);
     }
 
-    private static SessionPlan Planned(KeptPlan kept, EntryFrame frame, Holdings holdings) =>
-        SessionPlanning.Of(kept.Request, holdings, frame.Date) switch
+    /// <summary>The plan that was carried out, with the baths that were named instead.</summary>
+    private SessionPlan Planned(KeptPlan kept, ParseResult parse, EntryFrame frame, Holdings holdings)
+    {
+        var baths = new SessionBaths(holdings, frame.Date).Instead(parse.GetValue(_bath), kept.Request.Bath);
+        return SessionPlanning.Of(kept.Request with { Bath = baths }, holdings, frame.Date) switch
         {
             Planned planned => planned.Plan,
             NotPlanned not => throw new RefusedByCommandException(not.Refusal.Sentence),
             var other => throw new InvalidOperationException($"the plan is {other}"),
         };
+    }
 }

@@ -16,7 +16,10 @@ public sealed record SessionLog : Entry
     /// <summary>What was developed.</summary>
     public required IReadOnlyList<SessionLine> Lines { get; init; }
 
-    /// <summary>The bath that the film went through, the first one of a pair; null for the only one that fits the process.</summary>
+    /// <summary>
+    /// The baths that the film went through, one of each item and the first one of a pair, divided by commas or blanks (F9, ST2); what is not
+    /// named is the only one that fits the process.
+    /// </summary>
     public string? Bath { get; init; }
 
     /// <summary>Whether more may be used than the book holds; the difference is then booked as found by a count.</summary>

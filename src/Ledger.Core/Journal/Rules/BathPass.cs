@@ -10,7 +10,7 @@ internal static class BathPass
     public static void Through(Bath bath, Area area, Area weighted, Draft draft)
     {
         Require.That(!draft.Holdings.IsSecond(bath), $"bath {bath.Code} stands second; name the first one of the pair, {bath.PairedWith}");
-        var load = bath.Role == ItemRole.Fixer ? weighted : area;
+        var load = bath.LoadOf(area, weighted);
         var reading = new BathReading(bath, draft.Date);
         if (!reading.Fits(load))
             draft.Remark(

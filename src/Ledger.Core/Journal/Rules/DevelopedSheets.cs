@@ -7,16 +7,12 @@ using Ledger.Core.Stock;
 namespace Ledger.Core.Journal.Rules;
 
 /// <summary>The sheets of a session: each leaves its place, meets its fate, and is numbered when it is a negative.</summary>
-internal sealed class DevelopedSheets(SessionLog session, Draft draft)
+internal sealed class DevelopedSheets(LoggedBatches batches, Draft draft)
 {
-    private readonly bool _saysDeveloper = session.Lines.Any(line => line.Developer is not null);
     private int _position;
-    private int _batch;
 
     public void Take(int number, SessionLine line, Item film)
     {
-        if (line.Fate != Fate.Dummy && (!_saysDeveloper || line.Developer is not null))
-            _batch++;
         Require.That(line.Cause is null || line.Fate == Fate.Reject, $"a {line.Fate.Name()} has no cause; only a reject has one");
         if (line.Fate == Fate.Dummy)
             draft.Add(new DummyUsed(number, film.Code, line.Sheets, film.AreaOf(line.Sheets), line.Group.Trim(), line.Note.Trim()));
@@ -32,7 +28,7 @@ internal sealed class DevelopedSheets(SessionLog session, Draft draft)
         {
             Add(number, line, line.Group, film, draw.From.Lot.Id, draw.Quantity.Base, draw.Cost);
             foreach (var cost in Share.Split(draw.Cost.Millionths, new long[draw.Quantity.Base]))
-                Develop(line, film, draft.Film.NewSheet(), draw.From.Lot.Id, new(cost), draw.From.Place, null);
+                Develop(number, line, film, draft.Film.NewSheet(), draw.From.Lot.Id, new(cost), draw.From.Place, null);
         }
     }
 
@@ -50,7 +46,7 @@ internal sealed class DevelopedSheets(SessionLog session, Draft draft)
             foreach (var sheet in run)
             {
                 draft.Film.Move(sheet, Destination(line));
-                Develop(line, film, sheet.Id, lot, sheet.Cost, null, sheet.Side);
+                Develop(number, line, film, sheet.Id, lot, sheet.Cost, null, sheet.Side);
             }
         }
     }
@@ -87,12 +83,12 @@ internal sealed class DevelopedSheets(SessionLog session, Draft draft)
         draft.Add(new SheetsDeveloped(number, lot, sheets, film.AreaOf(sheets), cost, group.Trim(), line.Fate, line.Note.Trim()));
 
     /// <summary>A roll is counted and has no number of its own.</summary>
-    private void Develop(SessionLine line, Item film, SheetId sheet, LotId lot, Money cost, PlaceId? box, PlaceId? side)
+    private void Develop(int number, SessionLine line, Item film, SheetId sheet, LotId lot, Money cost, PlaceId? box, PlaceId? side)
     {
         _position++;
         if (film.Unit == Unit.Sheet)
             draft.Add(new SheetDeveloped(
-                sheet, lot, cost, box, _position, Math.Max(1, _batch), line.Fate, line.Cause, side,
+                sheet, lot, cost, box, _position, batches.NumberOf(number), line.Fate, line.Cause, side,
                 line.Fate.IsNegative() ? draft.Film.NextNegative() : null));
     }
 

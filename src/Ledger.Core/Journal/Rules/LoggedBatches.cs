@@ -12,19 +12,25 @@ namespace Ledger.Core.Journal.Rules;
 internal sealed class LoggedBatches
 {
     private readonly List<List<(SessionLine Line, Item Film)>> _batches = [];
+    private readonly Dictionary<int, int> _numbers = [];
 
     public LoggedBatches(SessionLog session, List<Item> films)
     {
         var (said, hasBegun) = (session.Lines.Any(line => line.Developer is not null), false);
-        foreach (var (line, film) in session.Lines.Zip(films).Where(pair => pair.First.Fate != Fate.Dummy))
+        foreach (var (index, (line, film)) in session.Lines.Zip(films).Index().Where(pair => pair.Item.First.Fate != Fate.Dummy))
         {
             var begins = !said || line.Developer is not null;
             if (_batches.Count == 0 || (begins && hasBegun))
                 _batches.Add([]);
             _batches[^1].Add((line, film));
+            _numbers.Add(index + 1, _batches.Count);
             hasBegun |= begins;
         }
     }
+
+    /// <summary>The batch, from 1, of a line that is no dummy.</summary>
+    /// <param name="line">The line's number, from 1.</param>
+    public int NumberOf(int line) => _numbers[line];
 
     /// <summary>What lay in the trays together, batch by batch.</summary>
     public IReadOnlyList<TrayLoad> Loads => [.. _batches.Select(batch => new TrayLoad(batch[0].Film.Format, batch.Sum(part => part.Line.Sheets)))];

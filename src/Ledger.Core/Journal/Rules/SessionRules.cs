@@ -29,12 +29,12 @@ internal static class SessionRules
         var bath = PassThrough(session, process, area, weighted, draft);
         var developer = Develop(session, process, films, draft);
         draft.Add(new SessionHeld(name, process, bath?.Place, developer));
-        var developed = new DevelopedSheets(session, draft);
+        var batches = new LoggedBatches(session, films);
+        var developed = new DevelopedSheets(batches, draft);
         for (var i = 0; i < films.Count; i++)
             developed.Take(i + 1, session.Lines[i], films[i]);
         draft.Settle(session.Anyway);
         draft.Film.RemindOfLabels();
-        var batches = new LoggedBatches(session, films);
         foreach (var remark in batches.Remarks(draft.Holdings.Settings.Tray))
             draft.Remark(remark);
         UseUp(session, process, batches.Loads, draft);
@@ -92,42 +92,14 @@ internal static class SessionRules
         return total;
     }
 
-    /// <summary>The bath that the session counts on; the process's other baths that are used again take the area too.</summary>
+    /// <summary>The area passes through a bath of each item that is used again; the session is filed under the first.</summary>
     private static Bath? PassThrough(SessionLog session, Process process, Area area, Area weighted, Draft draft)
     {
-        var bath = session.Bath is { Length: > 0 } named ? draft.Bath(named) : Fitting(process, draft);
-        if (bath is null)
-            return null;
-        if (bath.Material != BathMaterial.Film)
-            throw new RefusedException(RefusalKind.WrongMaterial, $"bath {bath.Code} is for paper; film never goes through it");
-        BathPass.Through(bath, area, weighted, draft);
-        foreach (var item in Reused(process).Where(item => !item.Equals(bath.Item, StringComparison.OrdinalIgnoreCase)))
-            BathPass.Through(Fitting([item], process, draft), area, weighted, draft);
-        return bath;
+        var baths = new SessionBaths(draft.Holdings, draft.Date).Decided(process, session.Bath);
+        foreach (var bath in baths)
+            BathPass.Through(bath, area, weighted, draft);
+        return baths is [var first, ..] ? first : null;
     }
-
-    private static Bath? Fitting(Process process, Draft draft)
-    {
-        var items = Reused(process).ToList();
-        var fixers = items.Where(item => draft.Item(item).Role == ItemRole.Fixer).ToList();
-        return items.Count == 0 ? null : Fitting(fixers.Count > 0 ? fixers : items[..1], process, draft);
-    }
-
-    private static Bath Fitting(List<string> items, Process process, Draft draft)
-    {
-        var fitting = draft.Holdings.WorkingBaths
-            .Where(bath => items.Contains(bath.Item, StringComparer.OrdinalIgnoreCase)
-                && bath.Material == BathMaterial.Film && bath.MixedOn <= draft.Date)
-            .ToList();
-        Require.That(
-            fitting.Count > 0, $"process {process.Name} needs a bath of {string.Join(" and ", items)}; none is in use: mix one first");
-        Require.That(
-            fitting.Count == 1, $"say which bath the film went through: {string.Join(", ", fitting.Select(bath => bath.Code))}");
-        return fitting[0];
-    }
-
-    private static IEnumerable<string> Reused(Process process) =>
-        process.Reused.Select(step => step.Item).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase);
 
     private static Volume Develop(SessionLog session, Process process, List<Item> films, Draft draft)
     {

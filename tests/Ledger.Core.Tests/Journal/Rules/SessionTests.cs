@@ -225,7 +225,7 @@ public sealed class SessionTests
     public void With_two_baths_that_fit_the_session_says_which()
     {
         _ledger.Post("bath bath=F9 ml=1000 date=2026-02-01");
-        Assert.Equal("say which bath the film went through: F1, F9", _ledger.Refuse("session line=pan100:1").Sentence);
+        Assert.Equal("say which bath the film went through: F1 or F9 of fix", _ledger.Refuse("session line=pan100:1").Sentence);
         Assert.EndsWith("through F9", _ledger.Post("session line=pan100:1 bath=f9").Summary, StringComparison.Ordinal);
     }
 
