@@ -98,7 +98,7 @@ public class ExitStatusTests
         Assert.Equal(0, room.Run("show", "today").Status);
         Assert.Equal(10, room.Run("show", "today", "--exit-code").Status);
         Assert.Equal(10, room.Run("show", "today", "--exit-code", "--json").Status);
-        using var quiet = new Darkroom();
+        using var quiet = Darkroom.WithEmptyLedger();
         Assert.Equal(0, quiet.Run("show", "today", "--exit-code").Status);
     }
 
