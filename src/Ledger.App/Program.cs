@@ -18,8 +18,9 @@ internal static class Program
         To look around in an invented year: trayledger demo
 
         Exit status: 0 done; 1 a fault of the program; 2 the command line is wrong;
-        3 refused, and nothing was written; 4 a file cannot be used (locked, damaged,
-        made by a newer version).
+        3 refused, and nothing was written; 4 a file cannot be used (not there, locked,
+        damaged, made by a newer version); 10 something must be done now or soon, where
+        `show today --exit-code` asked for it; 130 stopped by Ctrl+C.
         """;
 
     public static int Main(string[] args) => Run(args, ThisProcess.Surroundings());

@@ -44,6 +44,27 @@ public class BathCommandTests
     }
 
     [Fact]
+    public void A_session_too_large_for_a_pair_at_its_ceiling_is_told_to_mix_both_anew()
+    {
+        using var room = Darkroom.WithDemoYear();
+        string[] session = ["record", "session", "S23", "--process", "film", "--sheets", "18 pan100 N keeper 25ml", "--anyway", "--dry-run"];
+        Assert.Contains("(handbook): pour out F4 and F5 and mix both anew first", room.Run(session).Error, StringComparison.Ordinal);
+        room.Do("record", "setting", "rotation-ceiling", "4");
+        Assert.Contains("(handbook): rotate the pair first", room.Run(session).Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_was_not_there_to_discard_is_counted_first_as_the_refusal_says()
+    {
+        using var room = Darkroom.WithDemoYear();
+        var refused = room.Run("record", "discard", "syrup/5", "500ml", "--reason", "old");
+        Assert.Equal(3, refused.Status);
+        Assert.Contains("count it first: `record count syrup/5 500ml --reason ...`", refused.Error, StringComparison.Ordinal);
+        room.Do("record", "count", "syrup/5", "500ml", "--reason", "miscounted");
+        room.Do("record", "discard", "syrup/5", "500ml", "--reason", "old");
+    }
+
+    [Fact]
     public void A_syrup_is_poured_by_weight_once_its_density_is_known()
     {
         using var room = Darkroom.WithDemoYear();

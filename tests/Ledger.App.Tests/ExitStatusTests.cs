@@ -92,13 +92,23 @@ public class ExitStatusTests
     }
 
     [Fact]
+    public void The_main_help_tells_every_status()
+    {
+        using var room = new Darkroom();
+        var help = room.Do("--help");
+        var told = help[help.IndexOf("Exit status:", StringComparison.Ordinal)..];
+        foreach (var status in new[] { 0, 1, 2, 3, 4, 10, 130 })
+            Assert.Matches($@"[:;]\s+{status} ", told);
+    }
+
+    [Fact]
     public void Today_ends_with_10_only_when_it_was_asked_to_and_something_is_pressing()
     {
         using var room = Darkroom.WithDemoYear();
         Assert.Equal(0, room.Run("show", "today").Status);
         Assert.Equal(10, room.Run("show", "today", "--exit-code").Status);
         Assert.Equal(10, room.Run("show", "today", "--exit-code", "--json").Status);
-        using var quiet = new Darkroom();
+        using var quiet = Darkroom.WithEmptyLedger();
         Assert.Equal(0, quiet.Run("show", "today", "--exit-code").Status);
     }
 

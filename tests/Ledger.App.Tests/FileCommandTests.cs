@@ -24,6 +24,60 @@ public class FileCommandTests
         Assert.Empty(Directory.EnumerateFiles(folder, "*.part"));
     }
 
+    [Theory]
+    [InlineData("calendar", "ledger.db", "--replace")]
+    [InlineData("calendar", "ledger.db")]
+    [InlineData("calendar", "link.ics", "--replace")]
+    [InlineData("calendar", "here/ledger.db", "--replace")]
+    [InlineData("print", "wall-card", "--replace", "--html", "ledger.db")]
+    [InlineData("print", "wall-card", "--html", "link.ics")]
+    [InlineData("backup", "ledger.db")]
+    public void No_output_goes_to_the_ledger_itself(params string[] line)
+    {
+        using var room = Darkroom.WithDemoYear();
+        File.CreateSymbolicLink(room.PathOf("link.ics"), room.Ledger);
+        Directory.CreateSymbolicLink(room.PathOf("here"), Path.GetDirectoryName(room.Ledger)!);
+        var before = File.ReadAllBytes(room.Ledger);
+        var ran = room.Run([.. line.Select(word => word.Contains('.', StringComparison.Ordinal) ? room.PathOf(word) : word)]);
+        Directory.Delete(room.PathOf("here"));
+        Assert.Equal((3, ""), (ran.Status, ran.Out));
+        Assert.EndsWith(" is the ledger itself; name another file\n", ran.Error, StringComparison.Ordinal);
+        Assert.Equal(before, File.ReadAllBytes(room.Ledger));
+    }
+
+    [Fact]
+    public void Nor_does_it_go_to_a_file_beside_the_ledger_or_through_its_unfinished_name()
+    {
+        using var room = Darkroom.WithDemoYear();
+        foreach (var ending in new[] { "-wal", "-shm" })
+            Assert.EndsWith(
+                " is a part of the ledger itself; name another file\n",
+                room.Run("calendar", room.Ledger + ending, "--replace").Error, StringComparison.Ordinal);
+
+        var (table, part) = (room.PathOf("out/lot.csv"), room.PathOf("dates.ics.part"));
+        Directory.CreateDirectory(room.PathOf("out"));
+        File.Copy(room.Ledger, table);
+        File.Copy(room.Ledger, part);
+        Assert.Equal(3, room.RunAnywhere("--file", table, "export", room.PathOf("out"), "--replace").Status);
+        Assert.Equal(3, room.RunAnywhere("--file", part, "calendar", room.PathOf("dates.ics")).Status);
+        foreach (var ledger in new[] { table, part })
+            Assert.Equal(0, room.RunAnywhere("--file", ledger, "check").Status);
+        Assert.Single(Directory.EnumerateFiles(room.PathOf("out"), "*.csv"));
+    }
+
+    [Fact]
+    public void A_calendar_replaces_only_a_calendar_unless_it_is_told_to()
+    {
+        using var room = Darkroom.WithDemoYear();
+        var note = room.Write("note.txt", "mine");
+        var refused = room.Run("calendar", note);
+        Assert.Equal((3, $"{note} is no calendar; name another file, or say --replace\n"), (refused.Status, refused.Error));
+        Assert.Equal("mine", File.ReadAllText(note));
+        room.Do("calendar", note, "--replace");
+        room.Do("calendar", note);
+        Assert.StartsWith("BEGIN:VCALENDAR", File.ReadAllText(note), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_backup_is_put_back_and_the_old_file_is_kept()
     {
@@ -44,6 +98,16 @@ public class FileCommandTests
         var elsewhere = room.PathOf("new/folder/ledger.db");
         Assert.Equal(0, room.RunAnywhere("--file", elsewhere, "backup", "--restore", room.PathOf("copy.db")).Status);
         Assert.True(File.Exists(elsewhere));
+    }
+
+    [Fact]
+    public void A_check_counts_in_the_singular_too()
+    {
+        using var room = new Darkroom();
+        room.Do("record", "item", "pan", "--kind", "film", "--format", "8x10", "--pack", "25sheet");
+        Assert.Contains(": 1 entry, 0 movements; ", room.Do("check"), StringComparison.Ordinal);
+        room.Do("record", "receipt", "pan", "1");
+        Assert.Contains(": 2 entries, 1 movement; ", room.Do("check"), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -44,6 +44,14 @@ public class HolderCommandTests
     }
 
     [Fact]
+    public void A_plain_number_of_what_a_holder_holds_is_sheets()
+    {
+        using var room = Darkroom.WithDemoYear();
+        Assert.Contains("counted E08: 0 sheets", room.Do("record", "count", "E08", "0", "--reason", "lost"), StringComparison.Ordinal);
+        Assert.Contains("threw away 1 sheet of E01-1", room.Do("record", "discard", "E01-1", "1", "--reason", "fogged"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_grid_of_holders_says_everything_in_words()
     {
         using var room = Darkroom.WithDemoYear();

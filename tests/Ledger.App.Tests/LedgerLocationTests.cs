@@ -14,11 +14,33 @@ public class LedgerLocationTests
         Assert.True(File.Exists(room.PathOf("data/trayledger/ledger.db")));
 
         room.Variables["TRAYLEDGER_FILE"] = room.PathOf("named.db");
-        Assert.Equal(0, room.RunAnywhere("show", "today").Status);
+        Assert.Equal(0, room.RunAnywhere("record", "setting", "currency", "EUR").Status);
         Assert.True(File.Exists(room.PathOf("named.db")));
 
-        Assert.Equal(0, room.RunAnywhere("show", "today", "--file", room.PathOf("option.db")).Status);
+        Assert.Equal(0, room.RunAnywhere("record", "setting", "currency", "EUR", "--file", room.PathOf("option.db")).Status);
         Assert.True(File.Exists(room.PathOf("option.db")));
+    }
+
+    [Theory]
+    [InlineData("show today --exit-code")]
+    [InlineData("plan session --process film --sheets", "4 pan100 N")]
+    [InlineData("print wall-card")]
+    [InlineData("export out")]
+    [InlineData("calendar -")]
+    [InlineData("check")]
+    [InlineData("backup copy.db")]
+    public void A_name_under_which_there_is_no_ledger_is_not_read_as_an_empty_one(string words, string? last = null)
+    {
+        using var room = new Darkroom();
+        string[] line = last is null ? words.Split(' ') : [.. words.Split(' '), last];
+        var typo = room.PathOf("typo.db");
+        var expected = (4, "", $"there is no ledger at {typo} yet\n");
+        var option = room.RunAnywhere(["--file", typo, .. line]);
+        Assert.Equal(expected, (option.Status, option.Out, option.Error));
+        room.Variables["TRAYLEDGER_FILE"] = typo;
+        var variable = room.RunAnywhere(line);
+        Assert.Equal(expected, (variable.Status, variable.Out, variable.Error));
+        Assert.False(File.Exists(typo));
     }
 
     [Fact]

@@ -28,7 +28,7 @@ public class PlainTextTests
     }
 
     [Theory]
-    [InlineData("today", "Nothing needs you.")]
+    [InlineData("today", "No entries yet.")]
     [InlineData("shelf", "The shelf is empty")]
     [InlineData("baths", "No bath is in use")]
     [InlineData("sessions", "No session yet")]
@@ -36,7 +36,7 @@ public class PlainTextTests
     [InlineData("journal", "The journal is empty")]
     public void An_empty_ledger_says_so(string what, string sentence)
     {
-        using var room = new Darkroom();
+        using var room = Darkroom.WithEmptyLedger();
         Assert.Contains(sentence, room.Do("show", what), StringComparison.Ordinal);
     }
 

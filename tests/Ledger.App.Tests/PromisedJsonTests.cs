@@ -120,7 +120,7 @@ public class PromisedJsonTests
     [Fact]
     public void An_empty_ledger_gives_whole_documents_too()
     {
-        using var room = new Darkroom();
+        using var room = Darkroom.WithEmptyLedger();
         foreach (var what in new[] { "today", "shelf", "baths", "sessions", "costs", "reorder", "journal" })
             Assert.Equal(JsonValueKind.Object, room.Run("show", what, "--json").Json.ValueKind);
         Assert.Equal(JsonValueKind.Null, room.Run("show", "costs", "--json").Json.GetProperty("perKeeper").ValueKind);

@@ -31,6 +31,21 @@ public class RecordTests
         Assert.Equal("dust: a lot", lines[1].GetProperty("note").GetString());
     }
 
+    [Theory]
+    [InlineData("0.05")]
+    [InlineData("20")]
+    [InlineData("1.2345")]
+    public void A_wrong_fixer_weight_is_reported_once(string weight)
+    {
+        using var room = Darkroom.WithDemoYear();
+        var ran = room.Run("record", "item", "pan100", "--fixer-weight", weight);
+        Assert.Equal(2, ran.Status);
+        Assert.Equal(
+            $"--fixer-weight: {weight} is not a weight from 0.1 to 10 with at most three decimals\n"
+            + "`trayledger record item --help` tells what is accepted\n",
+            ran.Error);
+    }
+
     [Fact]
     public void A_dry_run_shows_the_same_and_writes_nothing()
     {

@@ -36,6 +36,28 @@ public sealed class ReorderCommandTests
     }
 
     [Fact]
+    public void A_delivery_takes_from_its_order_what_is_not_said()
+    {
+        using var room = new Darkroom();
+        room.Do("record", "item", "pan", "--kind", "film", "--format", "8x10", "--pack", "25sheet");
+        room.Do("record", "setting", "currency", "EUR");
+        room.Do("record", "order", "place", "spring", "3 pan at 186");
+        var none = room.Run("record", "receipt", "pan");
+        Assert.Equal((2, "packs: say how many packs came\n"), (none.Status, none.Error));
+        Assert.Contains("no order \"autumn\" is open", room.Run("record", "receipt", "pan", "--order", "autumn").Error, StringComparison.Ordinal);
+
+        var first = room.Run("record", "receipt", "pan", "1", "--order", "spring");
+        Assert.Contains("1 pack of pan, 25 sheets for 186.00", first.Out, StringComparison.Ordinal);
+        Assert.Contains("price 186.00 taken from order spring", first.Error, StringComparison.Ordinal);
+        Assert.Contains(
+            "say what a pack of pan cost",
+            room.Run("record", "receipt", "pan", "--order", "spring", "--currency", "USD", "--rate", "0.9").Error, StringComparison.Ordinal);
+        var rest = room.Run("record", "receipt", "pan", "--order", "spring", "--price", "0");
+        Assert.Contains("2 packs of pan, 50 sheets for 0.00", rest.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("taken from order", rest.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void An_order_is_changed_part_delivered_and_cancelled()
     {
         using var room = new Darkroom();

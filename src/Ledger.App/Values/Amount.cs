@@ -18,6 +18,8 @@ internal sealed record Amount(decimal Value, Unit? Measure, decimal Factor)
         var length = trimmed.TakeWhile(c => char.IsAsciiDigit(c) || c is '.' or '-' or '+').Count();
         if (!decimal.TryParse(trimmed[..length], Text.Signed, CultureInfo.InvariantCulture, out var value))
             throw new FormatException($"\"{text}\" is not an amount; write a number and its unit, such as 25ml, 1.5l or 30g");
+        if (trimmed[length..] is [',', >= '0' and <= '9', ..])
+            throw new FormatException($"\"{text}\": write a decimal point: {trimmed[..length]}.{trimmed[(length + 1)..]}; nothing parts thousands");
         var (unit, factor) = UnitOf(trimmed[length..].Trim(), text);
         return new(value, unit, factor);
     }
@@ -36,9 +38,11 @@ internal sealed record Amount(decimal Value, Unit? Measure, decimal Factor)
     }
 
     /// <summary>The quantity, by weight or volume where the item has a density; another unit is for the rules to refuse.</summary>
-    public Quantity For(Item? item)
+    /// <param name="item">The item; null for none.</param>
+    /// <param name="plain">The unit of a plain number where there is no item.</param>
+    public Quantity For(Item? item, Unit plain = Unit.Piece)
     {
-        var unit = Measure ?? item?.Unit ?? Unit.Piece;
+        var unit = Measure ?? item?.Unit ?? plain;
         var quantity = new Quantity(Base(unit), unit);
         return item?.Converted(quantity) ?? quantity;
     }
@@ -55,6 +59,8 @@ internal sealed record Amount(decimal Value, Unit? Measure, decimal Factor)
         var value = Value * Factor;
         if (Factor == MillilitresPerFluidOunce)
             value = Math.Round(value, 3, MidpointRounding.AwayFromZero);
+        if (unit.BasePerUnit() == 1 && value != decimal.Truncate(value))
+            throw new FormatException($"{Scaled.ToText(Value, 6)} is not accepted: whole {unit.Plural()} only");
         return Scaled.ToBase(value, unit.BasePerUnit())
             ?? throw new FormatException($"{Scaled.ToText(Value, 6)} {unit.Name()} is finer or larger than the ledger keeps");
     }

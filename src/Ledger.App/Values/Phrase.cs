@@ -25,6 +25,10 @@ internal sealed class Phrase
     public string Take(string what) =>
         _words.TryDequeue(out var word) ? word : throw new FormatException($"\"{_text}\": {what} is missing");
 
+    /// <summary>The unit of the number that was taken last, where a blank stands between them as in "1 piece"; empty when none comes next.</summary>
+    public string TakeUnit() =>
+        _words.TryPeek(out var word) && char.IsAsciiLetter(word[0]) && Amount.TryParse($"1{word}") is { Measure: not null } ? _words.Dequeue() : "";
+
     /// <summary>Takes as many words as a name has, if they come next: wash aid, wetting agent.</summary>
     public bool TryTakeName(string name)
     {

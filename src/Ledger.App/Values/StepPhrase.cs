@@ -35,7 +35,7 @@ internal sealed record StepPhrase(ProcessStep Step, Amount? Amount)
 
     private StepPhrase With(string word, Phrase phrase) => word.ToLowerInvariant() switch
     {
-        "in" => Now(Step with { WorkingVolume = Text.Volume(phrase.Take("the volume after \"in\"")) }),
+        "in" => Now(Step with { WorkingVolume = Text.Volume(phrase.Take("the volume after \"in\"") + phrase.TakeUnit()) }),
         "for" => Now(Step with { Minutes = Minutes(phrase.Take("the minutes after \"for\"")) }),
         "at" => Now(Step with { Celsius = Celsius(phrase.Take("the temperature after \"at\"")) }),
         "per" => Now(Step with { Per = Per(phrase.Take("what it is counted for, after \"per\"")) }),
@@ -44,7 +44,7 @@ internal sealed record StepPhrase(ProcessStep Step, Amount? Amount)
         _ when Step.Item is null && word.AsSpan().IndexOfAny('+', ':') < 0 && Amount.TryParse(word) is null =>
             Now(Step with { Item = word }),
         _ when word.AsSpan().IndexOfAny('+', ':') > 0 => Now(Step with { Dilution = Dilution.Parse(word) }),
-        _ when Amount is null && char.IsAsciiDigit(word[0]) => this with { Amount = Amount.Parse(word) },
+        _ when Amount is null && char.IsAsciiDigit(word[0]) => this with { Amount = Amount.Parse(word + phrase.TakeUnit()) },
         _ => throw phrase.Refuse($"\"{word}\" has no place here; a step is written as {Form}"),
     };
 

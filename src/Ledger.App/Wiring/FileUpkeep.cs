@@ -18,7 +18,7 @@ internal sealed class FileUpkeep(string path, ZonedClock clock) : IUpkeep
     public UpkeepReport Check(IProgress<double> progress, CancellationToken cancel) => With(ledger =>
     {
         var report = ledger.Check(progress, cancel);
-        var counted = $"{report.Entries} entries and {report.Movements} movements were looked at";
+        var counted = $"{report.Counted(" and ")} were looked at";
         return report.Ok
             ? new(true, [$"{counted}: balances, references, dates and costs agree; nothing is wrong."])
             : new(false, [$"{counted}; the file is not in order:", .. report.Problems, "Record nothing more in it; put back a backup from before "
@@ -28,6 +28,7 @@ internal sealed class FileUpkeep(string path, ZonedClock clock) : IUpkeep
     /// <inheritdoc/>
     public UpkeepReport BackUp(string path) => With(ledger =>
     {
+        WholeFile.RequireOther(ledger.Path, Full(path));
         ledger.BackUp(Full(path));
         return new(true, [$"The ledger is backed up to {Full(path)}.", "Keep a copy on another disk too."]);
     });

@@ -9,10 +9,15 @@ internal static class LedgerLocation
     /// <summary>The full path of the ledger, whether it is there yet or not.</summary>
     public static string Of(string? option, Func<string, string?> variable)
     {
-        if ((option ?? variable(Variable)) is { Length: > 0 } named)
+        if (Named(option, variable) is { Length: > 0 } named)
             return Path.GetFullPath(named);
         return Path.Combine(DataFolder(variable), "trayledger", "ledger.db");
     }
+
+    /// <summary>Whether the user named the file, by the option or the variable.</summary>
+    public static bool IsNamed(string? option, Func<string, string?> variable) => Named(option, variable) is { Length: > 0 };
+
+    private static string? Named(string? option, Func<string, string?> variable) => option ?? variable(Variable);
 
     /// <summary>The XDG data folder, or what the platform has in its place. A relative path counts as unset, as XDG asks.</summary>
     private static string DataFolder(Func<string, string?> variable) =>

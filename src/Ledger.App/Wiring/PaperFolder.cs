@@ -14,14 +14,15 @@ namespace Ledger.App.Wiring;
 /// that is written again takes the place of the earlier one.
 /// </summary>
 /// <param name="ledger">The ledger.</param>
+/// <param name="file">The ledger's file, which no page may be written to.</param>
 /// <param name="folder">The folder; it is made when the first page is written.</param>
-internal sealed class PaperFolder(ILedger ledger, string folder) : IPaper
+internal sealed class PaperFolder(ILedger ledger, string file, string folder) : IPaper
 {
     private Holdings Now => ledger.HoldingsOn(ledger.Today);
 
     /// <summary>The folder "paper" beside a ledger's file.</summary>
     public static PaperFolder Beside(ILedger ledger, string file) =>
-        new(ledger, Path.Combine(Path.GetDirectoryName(Path.GetFullPath(file))!, "paper"));
+        new(ledger, file, Path.Combine(Path.GetDirectoryName(Path.GetFullPath(file))!, "paper"));
 
     /// <inheritdoc/>
     public string MixingSheet(string plan)
@@ -85,11 +86,11 @@ internal sealed class PaperFolder(ILedger ledger, string folder) : IPaper
         try
         {
             Directory.CreateDirectory(folder);
-            PageFile.WriteHtml(page, path + ".html");
-            PageFile.WritePlain(page, path + ".txt");
+            PageFile.WriteHtml(page, file, path + ".html");
+            PageFile.WritePlain(page, file, path + ".txt");
             return $"{page.Title}: {path}.html for a browser to print, and .txt beside it for any printer.";
         }
-        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        catch (Exception trouble) when (trouble is RefusedByCommandException or IOException or UnauthorizedAccessException)
         {
             return $"{page.Title} could not be written: {trouble.Message}";
         }

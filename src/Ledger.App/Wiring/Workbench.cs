@@ -23,6 +23,16 @@ internal sealed class Workbench(Surroundings around)
     /// <summary>Opens the ledger that the command line means.</summary>
     public LedgerFile Open(ParseResult parse) => Open(PathIn(parse));
 
+    /// <summary>Opens the ledger for a command that only reads: one that was named must be there already, since a mistyped name holds nothing.</summary>
+    /// <exception cref="LedgerFileException">There is none under the name, or it cannot be used.</exception>
+    public LedgerFile OpenToRead(ParseResult parse)
+    {
+        var path = PathIn(parse);
+        if (LedgerLocation.IsNamed(parse.GetValue(File), around.Variable) && !Path.Exists(path))
+            throw new LedgerFileException($"there is no ledger at {path} yet");
+        return Open(path);
+    }
+
     /// <summary>Opens a ledger, and says so when an older one was brought up to date.</summary>
     public LedgerFile Open(string path)
     {

@@ -56,10 +56,9 @@ internal static class BathNotices
     {
         if ((holdings.IsSecond(bath) ? bath : holdings.SecondAfter(bath)) is not { } second)
             return $"pour it out and mix a new one from {bath.Item}";
-        var ceiling = holdings.Settings.RotationCeiling;
-        return second.Rotations < ceiling
-            ? "pour out the first bath, move the second up, mix a new one"
-            : $"pour out {second.PairedWith} and {second.Code} and mix both anew: the pair is at rotation {second.Rotations} of at most {ceiling}";
+        return holdings.IsAtCeiling(second)
+            ? $"{PairCeiling.MixAnew(second)}: the pair is at rotation {second.Rotations} of at most {holdings.Settings.RotationCeiling}"
+            : "pour out the first bath, move the second up, mix a new one";
     }
 
     /// <summary>What has ended a bath, or will: its age beside the area it has left, since either may come first.</summary>

@@ -72,7 +72,7 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
     private Quantity? ToMix(Bath bath, int baths) => holdings.Item(bath.Item)?.Unit != Unit.Millilitre ? null
         : Quantity.Of(bath.Dilution.SourceIn(bath.WorkingVolume) * baths);
 
-    private bool IsAtCeiling(Bath bath) => holdings.SecondAfter(bath) is { } second && second.Rotations >= holdings.Settings.RotationCeiling;
+    private bool IsAtCeiling(Bath bath) => holdings.SecondAfter(bath) is { } second && holdings.IsAtCeiling(second);
 
     private string Trouble(BathReading reading, Area after)
     {

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Ledger.App.Wiring;
 using Ledger.Exchange.Import;
+using Ledger.Storage;
 using NodaTime;
 using NodaTime.Testing;
 
@@ -17,6 +18,10 @@ internal sealed class Darkroom : IDisposable
 
     public LocalDate Today { get; set; }
 
+    /// <summary>Noon of today.</summary>
+    public ZonedClock Clock =>
+        new(new FakeClock(Today.At(new LocalTime(12, 0)).InUtc().ToInstant()), DateTimeZone.Utc, CalendarSystem.Iso);
+
     public string Ledger => PathOf("ledger.db");
 
     public byte[] Input { get; set; } = [];
@@ -32,6 +37,14 @@ internal sealed class Darkroom : IDisposable
     {
         var room = new Darkroom();
         File.WriteAllBytes(room.Ledger, _demo.Value);
+        return room;
+    }
+
+    /// <summary>A darkroom whose ledger is there and holds nothing.</summary>
+    public static Darkroom WithEmptyLedger()
+    {
+        var room = new Darkroom();
+        LedgerFile.Open(room.Ledger, room.Clock).Dispose();
         return room;
     }
 
@@ -59,13 +72,12 @@ internal sealed class Darkroom : IDisposable
     {
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
-        var noon = Today.At(new LocalTime(12, 0)).InUtc().ToInstant();
         var status = Program.Run(args, new()
         {
             Out = output,
             Error = error,
             In = () => new MemoryStream(Input),
-            Clock = new ZonedClock(new FakeClock(noon), DateTimeZone.Utc, CalendarSystem.Iso),
+            Clock = Clock,
             Variable = Variables.GetValueOrDefault,
             Screens = () => Screens,
             Interrupts = () => Interrupt,

@@ -27,6 +27,13 @@ public class AmountTests
         Assert.Equal(new(inBaseUnits, unit), Amount.Parse(text).For(_syrup));
 
     [Theory]
+    [InlineData("24.5 sheets", "24.5 is not accepted: whole sheets only")]
+    [InlineData("0.5 piece", "0.5 is not accepted: whole pieces only")]
+    [InlineData("1,5l", "\"1,5l\": write a decimal point: 1.5l; nothing parts thousands")]
+    public void A_refusal_says_what_is_accepted(string text, string sentence) =>
+        Assert.Equal(sentence, Assert.Throws<FormatException>(() => Amount.Parse(text).For(null)).Message);
+
+    [Theory]
     [InlineData("")]
     [InlineData("ml")]
     [InlineData("1,5l")]

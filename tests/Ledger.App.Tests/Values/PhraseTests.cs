@@ -25,6 +25,16 @@ public class PhraseTests
             },
             SheetsPhrase.Parse(text));
 
+    [Fact]
+    public void A_blank_may_stand_before_the_unit_of_a_step()
+    {
+        Assert.Equal(new Amount(1, Unit.Piece, 1), StepPhrase.Parse("other gloves 1 piece per session").Amount);
+        Assert.Equal(Volume.FromMicrolitres(1_250_000), StepPhrase.Parse("developer syrup 1+49 in 1250 ml for 11").Step.WorkingVolume);
+        Assert.Contains(
+            "\"pan100\" has no place here",
+            Assert.Throws<FormatException>(() => StepPhrase.Parse("other gloves 1 pan100")).Message, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("", "how many sheets or rolls is missing")]
     [InlineData("four pan100", "not a whole number")]

@@ -30,7 +30,8 @@ internal sealed class BackUpCommand : ExplainedCommand
     private int MakeCopy(ParseResult parse)
     {
         var copy = Path.GetFullPath(parse.GetRequiredValue(_copy));
-        using var ledger = _bench.Open(parse);
+        using var ledger = _bench.OpenToRead(parse);
+        WholeFile.RequireOther(ledger.Path, copy);
         ledger.BackUp(copy);
         _bench.Around.Out.WriteLine($"{ledger.Path} is backed up to {copy}");
         return ExitStatus.Done;

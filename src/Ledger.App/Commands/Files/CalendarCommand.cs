@@ -12,24 +12,28 @@ internal sealed class CalendarCommand : ExplainedCommand
     private readonly Argument<string> _file = Typed.Argument("file", Text.NotEmpty,
         "the file, such as darkroom.ics; - writes to the output");
 
+    private readonly Option<bool> _replace = new("--replace") { Description = "replace a file of this name even if it is no calendar" };
+
     public CalendarCommand(Workbench bench)
         : base("calendar", "The days to be reminded of (ends of bottles and baths, orders, deliveries, price rises) as iCalendar.", """
             Import the file again whenever you like: what was moved is changed, nothing is
-            doubled. A file of this name that is there already is replaced.
+            doubled. An older calendar of this name is replaced.
             Example: trayledger calendar darkroom.ics
             """)
     {
         _bench = bench;
         Arguments.Add(_file);
+        Options.Add(_replace);
         SetAction(Run);
     }
 
     private int Run(ParseResult parse)
     {
-        using var ledger = _bench.Open(parse);
+        using var ledger = _bench.OpenToRead(parse);
         var now = _bench.Around.Clock.GetCurrentInstant();
         if (parse.GetRequiredValue(_file) is not "-" and var path)
-            _bench.Around.Out.WriteLine(CalendarWriting.Write(ledger, Path.GetFullPath(path), now));
+            _bench.Around.Out.WriteLine(CalendarWriting.Write(
+                ledger, Path.GetFullPath(path), now, parse.GetValue(_replace), ", or say --replace"));
         else
             _bench.Around.Out.Write(CalendarFile.Text(CalendarWriting.Days(ledger), now));
         return ExitStatus.Done;

@@ -1,3 +1,4 @@
+using Ledger.App.Wiring;
 using Ledger.Core.Notices;
 using Ledger.Core.Reordering;
 using Ledger.Exchange.Calendars;
@@ -9,17 +10,36 @@ namespace Ledger.App.Commands.Files;
 /// <summary>The days to be reminded of, for a calendar.</summary>
 internal static class CalendarWriting
 {
+    /// <summary>How every iCalendar file begins (RFC 5545, section 3.4).</summary>
+    private static ReadOnlySpan<byte> Beginning => "BEGIN:VCALENDAR"u8;
+
     public static IReadOnlyList<Reminder> Days(LedgerFile ledger)
     {
         var holdings = ledger.HoldingsOn(ledger.Today);
         return Reminders.Of(holdings, ReorderReading.Of(ledger, holdings));
     }
 
-    /// <summary>Writes the file in the place of an older one; returns what was written, as a sentence.</summary>
-    public static string Write(LedgerFile ledger, string path, Instant now)
+    /// <summary>Writes the file in the place of an older calendar; returns what was written, as a sentence.</summary>
+    /// <param name="ledger">The ledger.</param>
+    /// <param name="path">The file.</param>
+    /// <param name="now">When it is written.</param>
+    /// <param name="isReplacing">Whether a file of that name that is no calendar is replaced too.</param>
+    /// <param name="otherwise">What can be said so that it is, for the end of the refusal.</param>
+    /// <exception cref="RefusedByCommandException">The file is the ledger, or holds something else than a calendar.</exception>
+    public static string Write(LedgerFile ledger, string path, Instant now, bool isReplacing = false, string otherwise = "")
     {
+        WholeFile.RequireOther(ledger.Path, path);
+        if (!isReplacing && File.Exists(path) && !IsCalendar(path))
+            throw new RefusedByCommandException($"{path} is no calendar; name another file{otherwise}");
         var days = Days(ledger);
-        WholeFile.Write(path, file => CalendarFile.Write(file, days, now));
+        WholeFile.Write(ledger.Path, path, file => CalendarFile.Write(file, days, now));
         return $"{(days.Count == 1 ? "1 day" : $"{days.Count} days")} to be reminded of written to {path}";
+    }
+
+    private static bool IsCalendar(string path)
+    {
+        using var file = File.OpenRead(path);
+        Span<byte> begun = stackalloc byte[Beginning.Length];
+        return file.ReadAtLeast(begun, begun.Length, throwOnEndOfStream: false) == begun.Length && begun.SequenceEqual(Beginning);
     }
 }

@@ -23,7 +23,7 @@ internal sealed class CheckCommand : ExplainedCommand
 
     private int Run(ParseResult parse)
     {
-        using var ledger = _bench.Open(parse);
+        using var ledger = _bench.OpenToRead(parse);
         using var progress = new ProgressLine(_bench.Around, "checked");
         var report = ledger.Check(progress, _bench.Around.Interrupts());
         progress.Clear();
@@ -39,7 +39,7 @@ internal sealed class CheckCommand : ExplainedCommand
         foreach (var problem in report.Problems)
             _bench.Around.Out.WriteLine(problem);
         _bench.Around.Out.WriteLine(
-            $"{path}: {report.Entries} entries, {report.Movements} movements; {(report.Ok ? "nothing is wrong" : "it is not in order")}");
+            $"{path}: {report.Counted(", ")}; {(report.Ok ? "nothing is wrong" : "it is not in order")}");
         if (!report.Ok)
             _bench.Say("record nothing more in it; put back a backup from before with `trayledger backup --restore FILE`");
     }

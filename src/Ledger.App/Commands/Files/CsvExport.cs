@@ -9,12 +9,14 @@ namespace Ledger.App.Commands.Files;
 internal static class CsvExport
 {
     /// <summary>Writes the files; returns how many. They appear under their names only when all of them are whole.</summary>
-    /// <exception cref="RefusedByCommandException">A file is there already and may not be replaced.</exception>
+    /// <exception cref="RefusedByCommandException">A file is there already and may not be replaced, or is the ledger.</exception>
     /// <exception cref="OperationCanceledException">It was stopped; no file was written or replaced.</exception>
     public static int Write(LedgerFile ledger, string folder, bool isReplacing, IProgress<double> progress, CancellationToken cancel)
     {
         var tables = ledger.Tables.Select(table => new ExportedTable(table, ledger.Columns(table), ledger.Rows(table))).Concat(CostTables.Of(ledger));
         var files = tables.Select(table => (Table: table, Path: Path.Combine(folder, $"{table.Name}.csv"))).ToList();
+        foreach (var (_, path) in files)
+            WholeFile.RequireOther(ledger.Path, path);
         if (!isReplacing && files.Find(file => File.Exists(file.Path)).Path is { } there)
             throw new RefusedByCommandException($"{there} exists already; name another folder, or say that it is to be replaced");
 
@@ -23,17 +25,17 @@ internal static class CsvExport
         {
             for (var i = 0; i < files.Count; i++)
             {
-                Write(files[i].Table, Unfinished(files[i].Path), cancel);
+                Write(files[i].Table, WholeFile.Unfinished(files[i].Path), cancel);
                 progress.Report((i + 1.0) / files.Count);
             }
 
             foreach (var (_, path) in files)
-                File.Move(Unfinished(path), path, overwrite: true);
+                File.Move(WholeFile.Unfinished(path), path, overwrite: true);
         }
         finally
         {
             foreach (var (_, path) in files)
-                File.Delete(Unfinished(path));
+                File.Delete(WholeFile.Unfinished(path));
         }
 
         return files.Count;
@@ -45,6 +47,4 @@ internal static class CsvExport
         CsvTable.Write(text, table.Columns, table.Rows.TakeWhile(_ => !cancel.IsCancellationRequested));
         cancel.ThrowIfCancellationRequested();
     }
-
-    private static string Unfinished(string path) => path + ".part";
 }

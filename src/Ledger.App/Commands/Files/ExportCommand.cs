@@ -27,7 +27,7 @@ internal sealed class ExportCommand : ExplainedCommand
 
     private int Run(ParseResult parse)
     {
-        using var ledger = _bench.Open(parse);
+        using var ledger = _bench.OpenToRead(parse);
         var folder = Path.GetFullPath(parse.GetRequiredValue(_folder));
         using var progress = new ProgressLine(_bench.Around, "exported");
         var tables = CsvExport.Write(ledger, folder, parse.GetValue(_replace), progress, _bench.Around.Interrupts());

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Ledger.App.Commands.Files;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Journal;
@@ -29,23 +30,24 @@ internal abstract class PrintCommand : ExplainedCommand
 
     private int Run(ParseResult parse)
     {
-        using var ledger = _bench.Open(parse);
+        using var ledger = _bench.OpenToRead(parse);
         var page = Page(parse, ledger, ledger.HoldingsOn(ledger.Today));
         switch (parse.GetValue(_html))
         {
             case null: PlainPage.Write(page, _bench.Around.Out); break;
             case "-": HtmlPage.Write(page, _bench.Around.Out); break;
-            case var file: Save(page, Path.GetFullPath(file), parse.GetValue(_replace)); break;
+            case var file: Save(page, ledger.Path, Path.GetFullPath(file), parse.GetValue(_replace)); break;
         }
 
         return ExitStatus.Done;
     }
 
-    private void Save(PrintedPage page, string path, bool replace)
+    private void Save(PrintedPage page, string ledger, string path, bool replace)
     {
+        WholeFile.RequireOther(ledger, path);
         if (!replace && File.Exists(path))
             throw new RefusedByCommandException($"{path} exists already; name another file, or say --replace");
-        PageFile.WriteHtml(page, path);
+        PageFile.WriteHtml(page, ledger, path);
         _bench.Around.Out.WriteLine($"{page.Title}: {path}");
     }
 }

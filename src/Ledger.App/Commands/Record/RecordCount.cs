@@ -3,6 +3,7 @@ using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
 
 namespace Ledger.App.Commands.Record;
 
@@ -33,7 +34,7 @@ internal sealed class RecordCount : RecordCommand
         Date = frame.Date,
         Note = frame.Note,
         What = parse.GetRequiredValue(_what),
-        Found = parse.GetRequiredValue(_found).For(Stock.ItemOf(parse.GetRequiredValue(_what), holdings)),
+        Found = parse.GetRequiredValue(_found).For(Stock.ItemOf(parse.GetRequiredValue(_what), holdings), Unit.Sheet),
         Reason = parse.GetRequiredValue(_reason),
     };
 }

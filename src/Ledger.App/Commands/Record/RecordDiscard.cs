@@ -3,6 +3,7 @@ using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
 
 namespace Ledger.App.Commands.Record;
 
@@ -42,7 +43,7 @@ internal sealed class RecordDiscard : RecordCommand
         Date = frame.Date,
         Note = frame.Note,
         What = parse.GetRequiredValue(_what),
-        Quantity = parse.GetValue(_amount)?.For(Stock.ItemOf(parse.GetRequiredValue(_what), holdings)),
+        Quantity = parse.GetValue(_amount)?.For(Stock.ItemOf(parse.GetRequiredValue(_what), holdings), Unit.Sheet),
         Reason = parse.GetRequiredValue(_reason),
         Jug = parse.GetValue(_jug),
     };

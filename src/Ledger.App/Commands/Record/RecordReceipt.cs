@@ -12,9 +12,15 @@ namespace Ledger.App.Commands.Record;
 internal sealed class RecordReceipt : RecordCommand
 {
     private readonly Argument<string> _item = Typed.Argument("item", Text.NotEmpty, "the item's code");
-    private readonly Argument<decimal?> _packs = Typed.Argument(
-        "packs", Text.Number, "how many packs; 0.5 is one that is open and half full");
-    private readonly Option<Money?> _price = Typed.Option("--price", "AMOUNT", Text.Money, "the price of one pack");
+    private readonly Argument<decimal?> _packs = new("packs")
+    {
+        HelpName = "PACKS",
+        Description = "how many packs; 0.5 is one that is open and half full; with --order, otherwise all that are still to come of it",
+        Arity = ArgumentArity.ZeroOrOne,
+        CustomParser = result => Typed.Read(result, "packs", Text.Number),
+    };
+
+    private readonly Option<Money?> _price = Typed.Option("--price", "AMOUNT", Text.Money, "the price of one pack; with --order, otherwise the order's");
     private readonly Option<Money?> _discount = Typed.Option("--discount", "AMOUNT", Text.Money, "taken off for all packs together");
     private readonly Option<Money?> _shipping = Typed.Option("--shipping", "AMOUNT", Text.Money, "this line's share of the shipping");
     private readonly Option<Money?> _duty = Typed.Option("--duty", "AMOUNT", Text.Money, "this line's share of duty and tax");
@@ -37,8 +43,9 @@ internal sealed class RecordReceipt : RecordCommand
 
     public RecordReceipt(Workbench bench)
         : base(bench, "receipt", "A delivery of packs of one item; also the stock that a ledger starts with.", """
-            Example: trayledger record receipt pan100 2 --price 186 --shipping 14.50
-                       --expires 2028-11-30
+            Examples: trayledger record receipt pan100 2 --price 186 --shipping 14.50
+                        --expires 2028-11-30
+                      trayledger record receipt pan100 --order spring-film
             """)
     {
         Arguments.Add(_item);
@@ -52,8 +59,9 @@ internal sealed class RecordReceipt : RecordCommand
         Date = frame.Date,
         Note = frame.Note,
         Item = parse.GetRequiredValue(_item),
-        Packs = parse.GetValue(_packs)!.Value,
+        Packs = parse.GetValue(_packs) ?? StillToCome(parse, holdings),
         Price = parse.GetValue(_price) ?? Money.Zero,
+        TakesOrderPrice = parse.GetValue(_price) is null,
         Discount = parse.GetValue(_discount) ?? Money.Zero,
         Shipping = parse.GetValue(_shipping) ?? Money.Zero,
         Duty = parse.GetValue(_duty) ?? Money.Zero,
@@ -64,4 +72,9 @@ internal sealed class RecordReceipt : RecordCommand
         Storage = parse.GetValue(_storage) ?? "",
         Order = parse.GetValue(_order),
     };
+
+    /// <summary>The packs that the order still waits for. One that does not wait for the item is for the rules to refuse, whatever the packs.</summary>
+    private decimal StillToCome(ParseResult parse, Holdings holdings) => parse.GetValue(_order) is not { } order
+        ? throw new FormatException("packs: say how many packs came")
+        : holdings.Orders.Order(order)?.LineOf(parse.GetRequiredValue(_item)) is { IsOpen: true } line ? line.OutstandingPacks : 1;
 }

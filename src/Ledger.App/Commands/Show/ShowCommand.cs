@@ -41,7 +41,7 @@ internal abstract class ShowCommand<TReading> : ExplainedCommand
 
     private int Run(ParseResult parse)
     {
-        using var ledger = _bench.Open(parse);
+        using var ledger = _bench.OpenToRead(parse);
         var asOf = parse.GetValue(_asOf) ?? ledger.Today;
         var view = new View(ledger, ledger.HoldingsOn(asOf), asOf, _bench.Around.Width);
         var reading = Read(view, parse);

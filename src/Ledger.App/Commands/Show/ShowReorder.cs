@@ -70,7 +70,7 @@ internal sealed class ShowReorder(Workbench bench)
     };
 
     private static string Cover(ReorderReading reading, View view) => reading.MonthsOfCover is not { } months ? ""
-        : $" {reading.Available.ToText(view.Style)} last {Scaled.ToText(months, 1)} months at this rate"
+        : $" {reading.Available.ToText(view.Style)} last {(Scaled.ToText(months, 1) is "1" ? "1 month" : $"{Scaled.ToText(months, 1)} months")} at this rate"
             + $"{(Prospect.BatchesOf(reading.Item, view.Holdings) is { Length: > 0 } batches ? $", and are enough for {batches}" : "")}.";
 
     private static string Packs(long packs) => packs == 1 ? "1 pack" : $"{packs} packs";

@@ -31,7 +31,7 @@ internal sealed class ShowToday : ShowCommand<IReadOnlyList<Notice>>
     {
         output.WriteLine(Dates.Text(view.AsOf));
         if (notices.Count == 0)
-            output.WriteLine("Nothing needs you.");
+            output.WriteLine(view.Ledger.Journal(view.AsOf, null, 1).Count == 0 ? "No entries yet." : "Nothing needs you.");
         foreach (var notice in notices)
             Write(notice, view, output);
 

@@ -16,6 +16,9 @@ public sealed record Receipt : Entry
     /// <summary>The price of one pack.</summary>
     public Money Price { get; init; }
 
+    /// <summary>Whether the price is that of the order, if it names one; <see cref="Price"/> is not looked at then.</summary>
+    public bool TakesOrderPrice { get; init; }
+
     /// <summary>What is taken off for all packs together.</summary>
     public Money Discount { get; init; }
 

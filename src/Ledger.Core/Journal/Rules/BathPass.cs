@@ -16,7 +16,7 @@ internal static class BathPass
             draft.Remark(
                 $"bath {bath.Code} would be at {(bath.WorkedWeighted + load).ToText(draft.Style)} "
                 + $"of {bath.TotalCapacity!.Value.ToText(draft.Style)} ({bath.Capacity!.Basis}): "
-                + $"{(draft.Holdings.SecondAfter(bath) is null ? "mix a new one" : "rotate the pair")} first");
+                + $"{Before(bath, draft.Holdings)} first");
         if (reading.GoodUntil is { } good && good.IsPast(draft.Date))
             draft.Remark($"bath {bath.Code} was good until {Dates.Text(good.Date)}; it is {reading.AgeDays} days old");
         if (reading.Replenishment is { IsAtCeiling: true } full)
@@ -33,4 +33,12 @@ internal static class BathPass
         if (draft.Holdings.SecondAfter(bath) is { } second && second.MixedOn <= draft.Date)
             draft.Add(new BathWorked(second.Place, IsFirst: false, area, load));
     }
+
+    /// <summary>What makes room for more.</summary>
+    private static string Before(Bath bath, Holdings holdings) => holdings.SecondAfter(bath) switch
+    {
+        null => "mix a new one",
+        var second when holdings.IsAtCeiling(second) => PairCeiling.MixAnew(second),
+        _ => "rotate the pair",
+    };
 }

@@ -119,7 +119,7 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
         if (!missing.IsZero)
         {
             if (!booksDifference || item.Unit is not (Unit.Millilitre or Unit.Gram) || sources.Count == 0)
-                throw new RefusedException(RefusalKind.MoreThanHeld, Shortage(item, wanted, wanted - missing, sources));
+                throw new RefusedException(RefusalKind.MoreThanHeld, Shortage(item, wanted, wanted - missing, sources, to == Places.ThrownAway));
             var last = sources.LastOrDefault(source => !source.Held.IsZero) ?? sources[^1];
             Find(last, missing);
             Remark($"{last.Code} held {missing.ToText(Style)} more than the book says; the difference is booked as found by a count");
@@ -199,17 +199,21 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
         return container;
     }
 
-    private string Shortage(Item item, Quantity wanted, Quantity held, List<Container> sources)
+    private string Shortage(Item item, Quantity wanted, Quantity held, List<Container> sources, bool isThrownAway)
     {
         var where = sources.Count == 1 ? sources[0].Code : item.Code;
         var cure = item.Unit is Unit.Millilitre or Unit.Gram && sources.Count > 0
-            ? "if it was really there, book the difference with --book-difference"
+            ? isThrownAway ? CountFirst(wanted, sources) : "if it was really there, book the difference with --book-difference"
             : "record the delivery or a count first";
         if (item.DeadVolume is { } dead && sources.Exists(source => source.Held != source.Drawable(dead)))
             cure = $"{dead.ToText(Style)} in each bottle cannot be drawn; {cure}";
         return $"{where} holds {held.ToText(Style)} on {Dates.Text(Date)}, and {wanted.ToText(Style)} are wanted: "
             + $"{(wanted - held).ToText(Style)} short; {cure}";
     }
+
+    private static string CountFirst(Quantity wanted, List<Container> sources) => sources.Count == 1
+        ? $"if it was really there, count it first: `record count {sources[0].Code} {Scaled.ToText(wanted.Value, 6)}{wanted.Unit.Name()} --reason ...`"
+        : "if it was really there, record a count first";
 
     private IEnumerable<Effect> Effects()
     {

@@ -96,6 +96,21 @@ internal static class OrderRules
         draft.Summary = $"order terms of {item.Code}";
     }
 
+    /// <summary>The receipt with the price that its order says, where no other was given. Orders are priced in the ledger's currency.</summary>
+    public static Receipt Priced(Receipt receipt, Draft draft)
+    {
+        if (!receipt.TakesOrderPrice || receipt.Order is not { Length: > 0 } named)
+            return receipt;
+        var order = Open(named, draft);
+        var line = Named(draft.Item(receipt.Item).Code, order).Single();
+        Require.That(
+            receipt.Currency is null || receipt.Currency == draft.Holdings.Settings.Currency,
+            $"order {order.Code} says no price in {receipt.Currency}; say what a pack of {line.Item} cost");
+        if (line.Price != Money.Zero)
+            draft.Remark($"price {line.Price.Rounded()} taken from order {order.Code}");
+        return receipt with { Price = line.Price };
+    }
+
     /// <summary>A receipt that names an order closes that much of it.</summary>
     public static void Deliver(Receipt receipt, Item item, Quantity quantity, Draft draft)
     {

@@ -9,7 +9,11 @@ internal static class ReceiptRules
 {
     private const int MostPacks = 10_000;
 
-    public static void Post(Receipt receipt, Draft draft) => draft.Summary = Receive(receipt, () => Landed(receipt, draft), draft);
+    public static void Post(Receipt receipt, Draft draft)
+    {
+        var priced = OrderRules.Priced(receipt, draft);
+        draft.Summary = Receive(priced, () => Landed(priced, draft), draft);
+    }
 
     /// <summary>Puts the packs on the shelf for what they cost there, and says what came in a few words.</summary>
     public static string Receive(Receipt receipt, Func<Money> landed, Draft draft)

@@ -15,8 +15,8 @@ internal static class RotationRules
             second.MixedOn <= rotation.Date, $"bath {second.Code} was mixed on a later day than {Measures.Dates.Text(rotation.Date)}");
         var (done, ceiling) = (second.Rotations, draft.Holdings.Settings.RotationCeiling);
         Require.That(
-            done < ceiling,
-            $"the pair was rotated {Times(done)} and the ceiling is {ceiling}: pour out {first.Code} and {second.Code} and mix both anew "
+            !draft.Holdings.IsAtCeiling(second),
+            $"the pair was rotated {Times(done)} and the ceiling is {ceiling}: {PairCeiling.MixAnew(second)} "
             + "(the setting rotation-ceiling is yours)");
 
         PouringOut.Of(first, Require.Reason(rotation.Reason), rotation.Jug, draft);
