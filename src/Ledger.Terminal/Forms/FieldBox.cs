@@ -24,14 +24,14 @@ internal sealed class FieldBox : TextField
     /// <summary>The field behind it.</summary>
     public FormField Field { get; }
 
-    /// <summary>Shows what stands in the field.</summary>
+    /// <summary>Shows what stands in the field, from its beginning until it has the cursor.</summary>
     public void Show()
     {
         if (Text == Field.Text)
             return;
         _isShowing = true;
         Text = Field.Text;
-        InsertionPoint = Text.Length;
+        InsertionPoint = HasFocus ? Text.Length : 0;
         _isShowing = false;
     }
 
@@ -52,7 +52,10 @@ internal sealed class FieldBox : TextField
         if (newHasFocus)
             SelectAll();
         else
+        {
             Finish();
+            InsertionPoint = 0;
+        }
     }
 
     /// <summary>In a list, Up goes to the one before; for a date or a number, Up means more.</summary>

@@ -13,7 +13,7 @@ internal sealed class FormPage : Page
 
     private readonly Form _form;
     private readonly Action<Saving> _saved;
-    private readonly View _fields = new() { CanFocus = true, X = 1 };
+    private readonly FieldsPane _fields = new() { X = 1 };
     private readonly Label _hint = new() { X = 1, Width = Dim.Fill(1), Height = 1 };
     private readonly TextPane _outcome = new() { X = 1, Width = Dim.Fill(), Height = Dim.Fill(), MaySpread = false };
     private readonly List<(FormField Field, View Box)> _boxes = [];
@@ -103,11 +103,13 @@ internal sealed class FormPage : Page
         for (var row = 0; row < rows.Count; row++)
             AddRow(rows[row], row, labels);
         _rows = rows.Count;
-        _fields.Add(new PressBox(() => $"[ {_form.SaveLabel} ]", Save, Save)
+        var save = new PressBox(() => $"[ {_form.SaveLabel} ]", Save, Save)
         {
             X = labels, Y = _rows, Width = _form.SaveLabel.Length + 4, Height = 1, CanFocus = true,
-        });
-        _fields.SetContentSize(null);
+        };
+        save.HasFocusChanged += (_, e) => OnFocus("", _rows, e.NewValue);
+        _fields.Add(save);
+        _fields.Hold(_rows + 1);
         SetNeedsLayout();
         if (focus is not null)
             Focus(focus);
@@ -136,21 +138,19 @@ internal sealed class FormPage : Page
             }
 
             (box.X, box.Y) = (column, row);
-            box.HasFocusChanged += (_, e) => OnFocus(field, box, e.NewValue);
+            box.HasFocusChanged += (_, e) => OnFocus(field.Hint, row, e.NewValue);
             _fields.Add(box);
             _boxes.Add((field, box));
             column += field.Width + 2;
         }
     }
 
-    private void OnFocus(FormField field, View box, bool hasFocus)
+    private void OnFocus(string hint, int row, bool hasFocus)
     {
         if (!hasFocus)
             return;
-        _hint.Text = field.Hint;
-        var top = _fields.Viewport.Y;
-        if (box.Frame.Y < top || box.Frame.Y >= top + _fields.Viewport.Height)
-            _fields.ScrollVertical(box.Frame.Y - top);
+        _hint.Text = hint;
+        _fields.Reveal(row);
     }
 
     private void Edited(FormField field)

@@ -26,7 +26,7 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films, Func<IE
 
     public FormField Developer { get; } = new("dev. ml", 7, FieldKind.Figure)
     {
-        Hint = "Concentrate for this batch, or weighed: 31.2g; empty on every line: what the process asks.",
+        Hint = "Concentrate, or weighed: 31.2g. Empty on every line: what the process asks.",
     };
 
     public FormField Fate { get; } = new("became", 8, FieldKind.Choice)
