@@ -31,8 +31,18 @@ internal sealed class FieldBox : TextField
             return;
         _isShowing = true;
         Text = Field.Text;
-        InsertionPoint = HasFocus ? Text.Length : 0;
+        InsertionPoint = Text.Length;
+        if (!HasFocus)
+            ShowBeginning();
         _isShowing = false;
+    }
+
+    /// <summary>The base puts the insertion point at the end of what it begins with.</summary>
+    public override void EndInit()
+    {
+        base.EndInit();
+        if (!HasFocus)
+            ShowBeginning();
     }
 
     protected override bool OnKeyDown(Key key)
@@ -54,12 +64,19 @@ internal sealed class FieldBox : TextField
         else
         {
             Finish();
-            InsertionPoint = 0;
+            ShowBeginning();
         }
     }
 
     /// <summary>In a list, Up goes to the one before; for a date or a number, Up means more.</summary>
     private int Up => Field.Kind is FieldKind.Date or FieldKind.Figure ? 1 : -1;
+
+    /// <summary>Only the command scrolls back, and only from where there is something to scroll.</summary>
+    private void ShowBeginning()
+    {
+        InsertionPoint = Text.Length;
+        InvokeCommand(Command.LeftStart);
+    }
 
     private void Turn(int by)
     {

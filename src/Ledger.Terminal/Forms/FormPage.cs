@@ -19,6 +19,7 @@ internal sealed class FormPage : Page
     private readonly List<(FormField Field, View Box)> _boxes = [];
     private int _rows;
     private bool _isEntered;
+    private bool _isBuilding;
     private FormField? _resting;
 
     public FormPage(Form form, Action<Saving> saved)
@@ -28,6 +29,7 @@ internal sealed class FormPage : Page
         _fields.Width = Dim.Fill();
         _fields.Height = Dim.Func(_ => Math.Min(_rows + 1, Math.Max(3, Viewport.Height - LeastBelow - 2)));
         _hint.Y = Pos.Bottom(_fields);
+        _hint.Height = Dim.Func(_ => _hint.Text.Length > Viewport.Width - 2 ? 2 : 1);
         var rule = new Rule { X = 1, Y = Pos.Bottom(_hint), Width = Dim.Fill(1), Height = 1 };
         _outcome.Y = Pos.Bottom(rule);
         Add(_fields, _hint, rule, _outcome);
@@ -91,6 +93,7 @@ internal sealed class FormPage : Page
 
     private void Build(FormField? focus)
     {
+        _isBuilding = true;
         foreach (var view in _fields.SubViews.ToList())
         {
             _fields.Remove(view);
@@ -111,6 +114,7 @@ internal sealed class FormPage : Page
         _fields.Add(save);
         _fields.Hold(_rows + 1);
         SetNeedsLayout();
+        _isBuilding = false;
         if (focus is not null)
             Focus(focus);
     }
@@ -145,11 +149,13 @@ internal sealed class FormPage : Page
         }
     }
 
+    /// <summary>While the fields are built anew, the cursor falls from one that goes to the next, which is not to be scrolled to.</summary>
     private void OnFocus(string hint, int row, bool hasFocus)
     {
-        if (!hasFocus)
+        if (!hasFocus || _isBuilding)
             return;
         _hint.Text = hint;
+        SetNeedsLayout();
         _fields.Reveal(row);
     }
 
