@@ -33,7 +33,7 @@ internal sealed class BathNoteForm : FormModel
                 6 => WorkingContainers.Names,
                 _ => [],
             },
-            Hint = "What was seen; the colour; grams of silver per litre; the test's result; the container.",
+            Hint = "The sign, the colour, silver in g/l, the test's result, or the container.",
         };
         Rows = [[Date, Bath], [Kind, Found], [Session, Passed], [Note]];
     }
@@ -59,7 +59,7 @@ internal sealed class BathNoteForm : FormModel
 
     public FormField Passed { get; } = new("Good enough", 4, FieldKind.Tick)
     {
-        Hint = "A residual test that passed; a control strip within limits; or a sign after which the bath is still used.",
+        Hint = "Passed, or within limits; or a sign after which the bath is still used.",
     };
 
     public FormField Session { get; } = new("Session", 8) { Hint = "The session a residual test belongs to; may be empty." };

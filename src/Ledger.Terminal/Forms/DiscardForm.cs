@@ -1,6 +1,8 @@
+using Ledger.Core.Baths;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
+using Ledger.Terminal.Tables;
 
 namespace Ledger.Terminal.Forms;
 
@@ -23,9 +25,9 @@ internal sealed class DiscardForm : FormModel
             Hint = "A bath, a box or bottle, an item, a holder side, or a box of exposed sheets.",
         };
         What.Offer(what);
-        Reason.Offer(_holdings.Bath(what) is null ? "too old" : "spent");
         Jug = JugField.Of(_holdings);
         var isBath = _holdings.Bath(what) is not null;
+        Reason.Offer(!isBath ? "too old" : InUse(what) is null ? "spent" : "");
         if (!isBath)
             Jug.Offer(null);
         Rows = isBath ? [[Date, What], [Reason], [Jug], [Note]]
@@ -68,11 +70,30 @@ internal sealed class DiscardForm : FormModel
             Date = answers.Date(Date),
             What = what,
             Quantity = answers.Quantity(Amount, UnitOf(_holdings, what)),
-            Reason = answers.Needed(Reason),
+            Reason = Because(answers, what),
             Jug = Answers.Optional(Jug),
             Note = Note.Text,
         };
     }
+
+    protected override IReadOnlyList<Block> More(Entry entry) =>
+        entry is Discard discard && InUse(discard.What) is { } reading ? [Block.Of("Before you pour it out", $"  {Good(reading)}.")] : [];
+
+    /// <summary>Why a bath that could be used is poured out, only the user knows.</summary>
+    private string Because(Answers answers, string what)
+    {
+        if (!Reason.IsEmpty || InUse(what) is not { } reading)
+            return answers.Needed(Reason);
+        answers.Problem($"{Reason.Label}: {Good(reading)}; write why it is poured out");
+        return "";
+    }
+
+    private BathReading? InUse(string what) =>
+        _holdings.Bath(what) is { } bath && new BathReading(bath, _holdings.AsOf) is { IsSpent: false } reading ? reading : null;
+
+    private static string Good(BathReading reading) => reading.GoodUntil is { } good
+        ? $"{reading.Bath.Code} is good until {Dates.Text(good.Date)}"
+        : $"{reading.Bath.Code} has not ended";
 
     /// <summary>What an item, or the item in a container, is counted in; a holder and a box of exposed ones hold sheets.</summary>
     internal static Unit UnitOf(Holdings holdings, string what) =>

@@ -24,7 +24,7 @@ internal sealed class FieldBox : TextField
     /// <summary>The field behind it.</summary>
     public FormField Field { get; }
 
-    /// <summary>Shows what stands in the field.</summary>
+    /// <summary>Shows what stands in the field, from its beginning until it has the cursor.</summary>
     public void Show()
     {
         if (Text == Field.Text)
@@ -32,7 +32,17 @@ internal sealed class FieldBox : TextField
         _isShowing = true;
         Text = Field.Text;
         InsertionPoint = Text.Length;
+        if (!HasFocus)
+            ShowBeginning();
         _isShowing = false;
+    }
+
+    /// <summary>The base puts the insertion point at the end of what it begins with.</summary>
+    public override void EndInit()
+    {
+        base.EndInit();
+        if (!HasFocus)
+            ShowBeginning();
     }
 
     protected override bool OnKeyDown(Key key)
@@ -52,11 +62,21 @@ internal sealed class FieldBox : TextField
         if (newHasFocus)
             SelectAll();
         else
+        {
             Finish();
+            ShowBeginning();
+        }
     }
 
     /// <summary>In a list, Up goes to the one before; for a date or a number, Up means more.</summary>
     private int Up => Field.Kind is FieldKind.Date or FieldKind.Figure ? 1 : -1;
+
+    /// <summary>Only the command scrolls back, and only from where there is something to scroll.</summary>
+    private void ShowBeginning()
+    {
+        InsertionPoint = Text.Length;
+        InvokeCommand(Command.LeftStart);
+    }
 
     private void Turn(int by)
     {

@@ -1,3 +1,4 @@
+using Ledger.Core.Journal.Entries;
 using Ledger.Terminal.Tables;
 using Terminal.Gui.Input;
 
@@ -53,6 +54,9 @@ internal sealed record Saving(bool IsDone, long Number, string Sentence)
 {
     /// <summary>What follows at once; null for nothing.</summary>
     public Step? Next { get; init; }
+
+    /// <summary>What was written; null when nothing was, or when it was there already.</summary>
+    public Entry? Entry { get; init; }
 
     /// <summary>Nothing was written.</summary>
     public static Saving Not(string why) => new(false, 0, why);

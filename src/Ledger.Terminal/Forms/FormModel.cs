@@ -68,12 +68,16 @@ internal abstract class FormModel(ILedger ledger) : Form
 
     private static Saving Outcome(PostOutcome outcome) => outcome switch
     {
-        Posted { Posting.Entry: Correction } posted => new(true, posted.Number, $"Entry {posted.Number}: {posted.Posting.Summary}."),
-        Posted posted => new(true, posted.Number, $"Entry {posted.Number}: {posted.Posting.Summary}. U takes it back."),
+        Posted posted => new(true, posted.Number, $"Entry {posted.Number}: {posted.Posting.Summary}.{Undo(posted.Posting.Entry)}")
+        {
+            Entry = posted.Posting.Entry,
+        },
         AlreadyPosted already => new(true, already.Number, $"It is in the journal already, as entry {already.Number}."),
         NotPosted refused => Saving.Not(Spoken.Of(refused.Refusal)),
         _ => Saving.Not("Nothing was written."),
     };
+
+    private static string Undo(Entry entry) => entry is Correction ? "" : " U takes it back.";
 
     private static FormField NewDate(ILedger ledger)
     {

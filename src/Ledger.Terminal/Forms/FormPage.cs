@@ -13,12 +13,13 @@ internal sealed class FormPage : Page
 
     private readonly Form _form;
     private readonly Action<Saving> _saved;
-    private readonly View _fields = new() { CanFocus = true, X = 1 };
+    private readonly FieldsPane _fields = new() { X = 1 };
     private readonly Label _hint = new() { X = 1, Width = Dim.Fill(1), Height = 1 };
     private readonly TextPane _outcome = new() { X = 1, Width = Dim.Fill(), Height = Dim.Fill(), MaySpread = false };
     private readonly List<(FormField Field, View Box)> _boxes = [];
     private int _rows;
     private bool _isEntered;
+    private bool _isBuilding;
     private FormField? _resting;
 
     public FormPage(Form form, Action<Saving> saved)
@@ -28,6 +29,7 @@ internal sealed class FormPage : Page
         _fields.Width = Dim.Fill();
         _fields.Height = Dim.Func(_ => Math.Min(_rows + 1, Math.Max(3, Viewport.Height - LeastBelow - 2)));
         _hint.Y = Pos.Bottom(_fields);
+        _hint.Height = Dim.Func(_ => _hint.Text.Length > Viewport.Width - 2 ? 2 : 1);
         var rule = new Rule { X = 1, Y = Pos.Bottom(_hint), Width = Dim.Fill(1), Height = 1 };
         _outcome.Y = Pos.Bottom(rule);
         Add(_fields, _hint, rule, _outcome);
@@ -91,6 +93,7 @@ internal sealed class FormPage : Page
 
     private void Build(FormField? focus)
     {
+        _isBuilding = true;
         foreach (var view in _fields.SubViews.ToList())
         {
             _fields.Remove(view);
@@ -103,12 +106,15 @@ internal sealed class FormPage : Page
         for (var row = 0; row < rows.Count; row++)
             AddRow(rows[row], row, labels);
         _rows = rows.Count;
-        _fields.Add(new PressBox(() => $"[ {_form.SaveLabel} ]", Save, Save)
+        var save = new PressBox(() => $"[ {_form.SaveLabel} ]", Save, Save)
         {
             X = labels, Y = _rows, Width = _form.SaveLabel.Length + 4, Height = 1, CanFocus = true,
-        });
-        _fields.SetContentSize(null);
+        };
+        save.HasFocusChanged += (_, e) => OnFocus("", _rows, e.NewValue);
+        _fields.Add(save);
+        _fields.Hold(_rows + 1);
         SetNeedsLayout();
+        _isBuilding = false;
         if (focus is not null)
             Focus(focus);
     }
@@ -136,21 +142,21 @@ internal sealed class FormPage : Page
             }
 
             (box.X, box.Y) = (column, row);
-            box.HasFocusChanged += (_, e) => OnFocus(field, box, e.NewValue);
+            box.HasFocusChanged += (_, e) => OnFocus(field.Hint, row, e.NewValue);
             _fields.Add(box);
             _boxes.Add((field, box));
             column += field.Width + 2;
         }
     }
 
-    private void OnFocus(FormField field, View box, bool hasFocus)
+    /// <summary>While the fields are built anew, the cursor falls from one that goes to the next, which is not to be scrolled to.</summary>
+    private void OnFocus(string hint, int row, bool hasFocus)
     {
-        if (!hasFocus)
+        if (!hasFocus || _isBuilding)
             return;
-        _hint.Text = field.Hint;
-        var top = _fields.Viewport.Y;
-        if (box.Frame.Y < top || box.Frame.Y >= top + _fields.Viewport.Height)
-            _fields.ScrollVertical(box.Frame.Y - top);
+        _hint.Text = hint;
+        SetNeedsLayout();
+        _fields.Reveal(row);
     }
 
     private void Edited(FormField field)

@@ -17,7 +17,7 @@ internal sealed class HolderForm : FormModel
         Format = new("Format", 12, FieldKind.Choice)
         {
             Choices = () => _formats.All.Where(format => format.Unit == Unit.Sheet).Select(format => format.Code),
-            Hint = $"The film it takes: {FormatTable.Accepted}, or one of your own.",
+            Hint = "The film it takes, such as 8x10, or a format of your own.",
         };
         var last = holdings.Film.Holders.LastOrDefault();
         Holder.Offer(last is null ? "H01" : NextName.After(last.Code, code => holdings.Film.Holder(code) is not null));

@@ -22,7 +22,7 @@ internal sealed class ItemUseFields
 
     public FormField Basis { get; } = new("basis", 12) { Hint = "Where that figure comes from: maker's, handbook, strict, own." };
 
-    public FormField Others { get; } = new("Or", 40) { Hint = "Other bases, read beside it: 1600 maker's; 2500 handbook." };
+    public FormField Others { get; } = new("other bases", 40) { Hint = "Read beside it: 1600 maker's; 2500 handbook." };
 
     public FormField Density { get; } = new("Density", 6, FieldKind.Figure) { Hint = "Grams per ml, so that a syrup can be weighed out." };
 
@@ -37,14 +37,14 @@ internal sealed class ItemUseFields
 
     public FormField Ceiling { get; } = new("ceiling %", 5, FieldKind.Figure)
     {
-        Hint = "How much replenisher a bath takes before it is mixed anew, in percent of its volume.",
+        Hint = "Percent of its volume in replenisher, after which a bath is mixed anew.",
     };
 
     public FormField StockOf { get; } = new("Mixed from", 14) { Hint = "The powder or concentrate that this stock solution is mixed from." };
 
     public FormField Weight { get; } = new("fixer weight", 6, FieldKind.Figure)
     {
-        Hint = "How heavily it loads a fixer: 1 for conventional grain, about 1.5 for a tabular one.",
+        Hint = "How heavily it loads a fixer: conventional grain 1, tabular about 1.5.",
     };
 
     /// <summary>Shows what is known.</summary>
@@ -93,7 +93,7 @@ internal sealed class ItemUseFields
         if (text.Split(' ', 2, StringSplitOptions.TrimEntries) is [var figure, { Length: > 0 } basis]
             && Figures.Parse(figure) is { } inches and > 0)
             return new(Area.FromSquareInches(inches), basis);
-        answers.Problem($"Or: \"{text}\" is not accepted; write square inches per litre and the basis, such as 1600 maker's");
+        answers.Problem($"other bases: \"{text}\" is not accepted; write square inches per litre and the basis, such as 1600 maker's");
         return null;
     }
 

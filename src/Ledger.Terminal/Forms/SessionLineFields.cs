@@ -16,7 +16,7 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films, Func<IE
         Hint = "Up and Down choose; a beginning is enough.",
     };
 
-    public FormField Sheets { get; } = new("sheets", 5, FieldKind.Figure) { Hint = "F3 adds four sheets." };
+    public FormField Sheets { get; } = new("sheets", 4, FieldKind.Figure) { Hint = "F3 adds four sheets." };
 
     public FormField Group { get; } = new("group", 4, FieldKind.Choice)
     {
@@ -24,12 +24,12 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films, Func<IE
         Hint = "The development group: N, N+1, N-1...",
     };
 
-    public FormField Developer { get; } = new("dev. ml", 7, FieldKind.Figure)
+    public FormField Developer { get; } = new("dev. ml", 6, FieldKind.Figure)
     {
-        Hint = "Concentrate for this batch, or weighed: 31.2g; empty on every line: what the process asks.",
+        Hint = "Concentrate, or weighed: 31.2g. Empty on every line: what the process asks.",
     };
 
-    public FormField Fate { get; } = new("became", 8, FieldKind.Choice)
+    public FormField Fate { get; } = new("became", 9, FieldKind.Choice)
     {
         Choices = () => Fates.Names,
         Hint = "What became of the sheets.",

@@ -21,7 +21,8 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
     public override string Name => "Costs, divided";
 
     /// <inheritdoc/>
-    public override string Title => $"Costs of {period.Name} by {CostSlices.Groupings[(int)Order[_grouping]]}";
+    public override string Title => $"Costs of {period.Name} by {CostSlices.Groupings[(int)Order[_grouping]]}"
+        + (formula == CostFormula.SpecificLot ? "" : $", costed by {formula.Name()}");
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>

@@ -15,7 +15,7 @@ internal sealed class FileModel(ILedger ledger, IUpkeep upkeep, string file) : T
     [
         new("Settings", "units, limits and habits of the whole ledger", () => new Into(new SettingsModel(ledger))),
         new("Check", "proves that balances, references, dates and costs agree", () => new Begin(new("Check", upkeep.Check))),
-        new("Back up", "a consistent copy in one file", () => new Fill(new BackUpForm(upkeep, Beside(file, $"-{Dates.Text(ledger.Today)}.db")))),
+        new("Back up", "a consistent copy in one file", () => new Fill(new BackUpForm(upkeep, Copy(file, Dates.Text(ledger.Today))))),
         new("Export", "every table as CSV", () => new Fill(new ExportForm(upkeep, Beside(file, $"-{Dates.Text(ledger.Today)}")))),
         new("Import", "entries from CSV", () => new Fill(new ImportForm(upkeep))),
         new("Calendar", "the days to be reminded of as iCalendar", () => new Fill(new CalendarForm(upkeep, Beside(file, ".ics")))),
@@ -71,6 +71,15 @@ internal sealed class FileModel(ILedger ledger, IUpkeep upkeep, string file) : T
     /// <summary>A path beside the ledger, named after it.</summary>
     private static string Beside(string file, string ending) =>
         Path.Combine(Path.GetDirectoryName(file) ?? "", Path.GetFileNameWithoutExtension(file) + ending);
+
+    /// <summary>The first name for today's copy that no file has: a copy is never written over another.</summary>
+    private static string Copy(string file, string day)
+    {
+        var free = Beside(file, $"-{day}.db");
+        for (var next = 2; Path.Exists(free); next++)
+            free = Beside(file, $"-{day}-{next}.db");
+        return free;
+    }
 
     private sealed record Job(string Name, string What, Func<Step> Begin);
 }

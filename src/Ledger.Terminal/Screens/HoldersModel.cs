@@ -48,7 +48,7 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
         ScreenKey.Letter('O', "Unload", "takes sheets out; puts a wrong label right", row =>
             new Fill(new UnloadForm(Ledger, row < 0 ? null : IdOf(row)))),
         ScreenKey.Letter('C', "Clean", "notes a cleaning", row => new Fill(new CleaningForm(Ledger, HolderAt(row)))),
-        ScreenKey.Letter('V', "Service", "takes a side out of service, or puts it back", row =>
+        ScreenKey.Letter('V', "Out/in", "takes a side out of service, or puts it back", row =>
             new Fill(new ServiceForm(Ledger, FirstSide(row)))),
         ScreenKey.Letter('H', "Holder", "registers a holder", _ => new Fill(new HolderForm(Ledger))),
         ScreenKey.Letter('K', "Keeper", "names a negative a keeper", _ => new Fill(new KeeperForm(Ledger, null))),

@@ -55,6 +55,12 @@ internal sealed class JournalModel : TableModel
     public override string IdOf(int row) => IdOf(_entries.Rows[row].Number);
 
     /// <inheritdoc/>
+    public override string IdOf(Saving saving) => IdOf(saving.Number);
+
+    /// <inheritdoc/>
+    protected override string RowName => "entry";
+
+    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var entry = _entries.Rows[row];

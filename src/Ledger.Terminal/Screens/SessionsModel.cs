@@ -1,8 +1,10 @@
 using System.Globalization;
 using Ledger.Core.Costing;
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
+using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Tables;
 
@@ -62,6 +64,9 @@ internal sealed class SessionsModel : TableModel
 
     /// <inheritdoc/>
     public override string IdOf(int row) => _sessions.Rows[row].Session;
+
+    /// <inheritdoc/>
+    public override string? IdOf(Saving saving) => (saving.Entry as SessionLog)?.Session;
 
     /// <inheritdoc/>
     public override string Cell(int row, int column)

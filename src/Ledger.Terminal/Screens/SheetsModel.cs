@@ -42,7 +42,7 @@ internal sealed class SheetsModel(ILedger ledger, string place) : TableModel(led
     [
         ScreenKey.Letter('E', "Expose", "notes an exposure", _ => new Fill(new ExposureForm(Ledger, place))),
         ScreenKey.Letter('O', "Unload", "takes sheets out", row => new Fill(new UnloadForm(Ledger, row < 0 ? place : IdOf(row)))),
-        ScreenKey.Letter('V', "Service", "takes the side out of service, or puts it back", row =>
+        ScreenKey.Letter('V', "Out/in", "takes the side out of service, or puts it back", row =>
             new Fill(new ServiceForm(Ledger, row < 0 ? null : IdOf(row)))),
     ];
 

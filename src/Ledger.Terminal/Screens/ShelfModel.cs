@@ -1,4 +1,5 @@
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Reordering;
@@ -51,7 +52,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
         ScreenKey.OnRow('O', "Open", "opens the next sealed box or bottle of it", row => new OpeningForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('C', "Count", "posts what is really there", row => new CountForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('F', "Decant", "fills its next bottle into smaller ones", row => new DecantingForm(Ledger, IdOf(row))),
-        ScreenKey.OnRow('M', "Stock", "mixes a stock solution of it", row => new StockSolutionForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('M', "Mix stock", "mixes a stock solution of it", row => new StockSolutionForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('D', "Discard", "throws some of it away", row => new DiscardForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('E', "Edit", "changes the settings of the selected item", row => new ItemForm(Ledger, IdOf(row))),
         ScreenKey.Letter('N', "New", "writes down a film, chemical or supply", _ => new Fill(new ItemForm(Ledger, null))),
@@ -69,6 +70,9 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override string IdOf(int row) => _items[row].Item.Code;
+
+    /// <inheritdoc/>
+    public override string? IdOf(Saving saving) => (saving.Entry as ItemDefinition)?.Item.Code;
 
     /// <inheritdoc/>
     public override string Cell(int row, int column)

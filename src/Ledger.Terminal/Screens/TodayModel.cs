@@ -43,6 +43,9 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
+    protected override string RowName => "notice";
+
+    /// <inheritdoc/>
     public override int Count => _notices.Count;
 
     /// <inheritdoc/>

@@ -23,7 +23,7 @@ internal sealed class HelpPage : Page
         [
             Block.Of(page.Heading, page.Purpose),
             .. own.Count == 0 ? Array.Empty<Block>() : [Block.Facts("Keys here", own)],
-            Block.Facts("Keys everywhere", everywhere.Select(key => (key.Name, (string?)key.Meaning))),
+            Block.Facts("Keys everywhere", everywhere.Where(key => own.All(here => here.Name != key.Name)).Select(key => (key.Name, (string?)key.Meaning))),
             Block.Of("In the dark", Reminder),
         ]);
     }

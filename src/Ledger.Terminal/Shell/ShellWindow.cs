@@ -160,6 +160,9 @@ internal sealed class ShellWindow : Runnable
             case OnPaper page:
                 _message.Say(page.Write(_paper));
                 break;
+            case null when Page is TablePage { Row: < 0 } table:
+                _message.Say(table.Model.NoRow);
+                break;
             case Say say:
                 _message.Say(say.Sentence);
                 break;
@@ -267,8 +270,8 @@ internal sealed class ShellWindow : Runnable
         if (saving.IsDone)
         {
             _common.LastSaved = saving.Number;
-            foreach (var journal in _screens.OfType<JournalModel>())
-                journal.SelectedId = JournalModel.IdOf(saving.Number);
+            foreach (var screen in _screens)
+                screen.SelectedId = screen.IdOf(saving) ?? screen.SelectedId;
             Back();
             Try(_desk.Refresh);
             Caption();

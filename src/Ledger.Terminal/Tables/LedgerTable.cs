@@ -1,3 +1,5 @@
+using System.Drawing;
+using Ledger.Terminal.Themes;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
 using Terminal.Gui.Text;
@@ -12,6 +14,7 @@ internal sealed class LedgerTable : TableView
     private const int RowsMeasured = 100;
     private readonly TableModel _model;
     private int _fitted;
+    private Size _seen;
 
     public LedgerTable(TableModel model)
     {
@@ -45,11 +48,23 @@ internal sealed class LedgerTable : TableView
         EnsureCursorIsVisible();
     }
 
+    /// <summary>Scrolls to the selected row.</summary>
+    public void Reveal()
+    {
+        if (Table is not null && Viewport.Height > 0)
+            EnsureCursorIsVisible();
+    }
+
     protected override void OnViewportChanged(DrawEventArgs e)
     {
         base.OnViewportChanged(e);
         if (Viewport.Width != _fitted)
             Fit();
+        if (Viewport.Size != _seen)
+        {
+            _seen = Viewport.Size;
+            Reveal();
+        }
     }
 
     private void Fit()
@@ -67,9 +82,17 @@ internal sealed class LedgerTable : TableView
             style.Alignment = columns[i].IsFigure ? Alignment.End : Alignment.Start;
         }
 
-        Style.HeaderScheme = new(GetAttributeForRole(VisualRole.HotNormal));
         Style.ExpandLastColumn = !columns[Array.FindLastIndex(widths, width => width > 0)].IsFigure;
         Update();
+    }
+
+    /// <summary>The headings are as strong as the theme has it; that is known only where the table is drawn, on its desk.</summary>
+    protected override bool OnDrawingContent(DrawContext? context)
+    {
+        var strong = GetAttributeForRole(VisualRole.HotNormal);
+        if (Style.HeaderScheme?.Normal != strong)
+            Style.HeaderScheme = Theme.Plain(strong);
+        return base.OnDrawingContent(context);
     }
 
     private int Widest(int column) =>

@@ -1,4 +1,5 @@
 using Ledger.Core.Journal;
+using Ledger.Terminal.Forms;
 using NodaTime;
 
 namespace Ledger.Terminal.Tables;
@@ -21,6 +22,9 @@ internal abstract class TableModel(ILedger ledger)
     /// <summary>What is said when there is no row.</summary>
     public abstract string Empty { get; }
 
+    /// <summary>What is said when a key has no row to do anything with.</summary>
+    public string NoRow => $"There is no {RowName} yet to do that with.";
+
     /// <summary>The columns, the most needed first.</summary>
     public abstract IReadOnlyList<TableColumn> Columns { get; }
 
@@ -36,6 +40,9 @@ internal abstract class TableModel(ILedger ledger)
     /// <summary>The row that is selected; -1 without rows.</summary>
     public int SelectedRow => Count == 0 ? -1 : Math.Max(0, RowOf(SelectedId));
 
+    /// <summary>What a row is called: as the first column, unless that does not name it.</summary>
+    protected virtual string RowName => Columns[0].Heading.ToLowerInvariant();
+
     /// <summary>The ledger.</summary>
     protected ILedger Ledger => ledger;
 
@@ -47,6 +54,9 @@ internal abstract class TableModel(ILedger ledger)
 
     /// <summary>What names a row.</summary>
     public abstract string IdOf(int row);
+
+    /// <summary>What names the row of what was just saved; null when it is none of this table.</summary>
+    public virtual string? IdOf(Saving saving) => null;
 
     /// <summary>A cell's text.</summary>
     public abstract string Cell(int row, int column);

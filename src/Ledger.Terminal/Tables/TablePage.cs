@@ -53,6 +53,8 @@ internal sealed class TablePage : Page
         Bind();
     }
 
+    public override void Resume() => _table.Reveal();
+
     /// <summary>Shows the model as it is now.</summary>
     public void Bind()
     {

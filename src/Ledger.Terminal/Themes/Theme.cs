@@ -23,6 +23,12 @@ public static class Theme
     /// <summary>All black in every theme, without colour too: a terminal's own ground may be light, and light fogs film.</summary>
     internal static Scheme Dark { get; } = new(new Attribute(new Color(ColorName16.Black), new Color(ColorName16.Black)));
 
+    /// <summary>One attribute in every role, so that the library derives no colours of its own.</summary>
+    internal static Scheme Plain(Attribute one) => new(one)
+    {
+        HotNormal = one, Focus = one, HotFocus = one, Active = one, HotActive = one, Highlight = one, Editable = one, ReadOnly = one, Disabled = one,
+    };
+
     private static Scheme Of(Color ink, Color ground, Color accent)
     {
         var normal = new Attribute(ink, ground);

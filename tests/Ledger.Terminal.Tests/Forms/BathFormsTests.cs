@@ -152,6 +152,22 @@ public sealed class BathFormsTests
     }
 
     [Fact]
+    public void A_good_bath_is_not_called_spent_and_why_it_goes_is_asked()
+    {
+        var ledger = Some.Ledger();
+        Assert.Equal("spent", new DiscardForm(ledger, "F4").Reason.Text);
+        var good = new DiscardForm(ledger, "F5");
+        Assert.Equal("", good.Reason.Text);
+        Assert.Equal(
+            ["Because: F5 is good until 2026-07-24; write why it is poured out"], Assert.IsType<Incomplete>(good.Judge()).Problems);
+
+        good.Reason.Type("specks");
+        var blocks = Assert.IsType<Ready>(good.Judge()).Blocks;
+        Assert.Contains(blocks, block => block.Lines(78).Any(line => line.Contains("F5 is good until 2026-07-24.", StringComparison.Ordinal)));
+        Assert.Contains(blocks, block => block.Lines(78).Any(line => line.Contains("in use -> poured out", StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public void Pouring_out_offers_the_jug_that_stands_there()
     {
         var ledger = Some.Ledger();

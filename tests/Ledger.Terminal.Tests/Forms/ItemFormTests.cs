@@ -57,7 +57,7 @@ public sealed class ItemFormTests
         Field(form, "Dilution").Type("1+31");
         Field(form, "Sq in/l").Type("2000");
         Field(form, "basis").Type("own");
-        Field(form, "Or").Type("1600 maker's; 2500 handbook");
+        Field(form, "other bases").Type("1600 maker's; 2500 handbook");
         Field(form, "Density").Type("1.25");
 
         var ready = Assert.IsType<Ready>(form.Judge());
@@ -72,7 +72,7 @@ public sealed class ItemFormTests
     }
 
     [Theory]
-    [InlineData("Or", "lots", "Or: \"lots\" is not accepted; write square inches per litre and the basis")]
+    [InlineData("other bases", "lots", "other bases: \"lots\" is not accepted; write square inches per litre and the basis")]
     [InlineData("Density", "9", "Density: 9 is not accepted; write grams per ml from 0.5 to 5")]
     [InlineData("Days sealed", "1.5", "Days sealed: \"1.5\" is not accepted; write a whole number")]
     [InlineData("Pack", "", "Pack: nothing is written yet")]

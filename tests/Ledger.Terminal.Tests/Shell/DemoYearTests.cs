@@ -1,6 +1,7 @@
 using Ledger.Core.Measures;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
+using Ledger.Terminal.Tables;
 using Ledger.Terminal.Tests.Fakes;
 using NodaTime;
 using NodaTime.Extensions;
@@ -65,6 +66,8 @@ public sealed class DemoYearTests : IDisposable
         Assert.StartsWith(" Costs of the last 12 months by first in first out ", screen.Type("f").Lines[0]);
         Assert.Matches("ortho25 .* 72.40", screen.Text);
         Assert.Contains("Everything adds up", screen.Text);
+        Assert.StartsWith(" Costs of the last 12 months by month, costed by first in first out ", screen.Type("b").Lines[0]);
+        screen.Press(Key.Esc);
         Assert.StartsWith(" Costs of the last 12 months by moving average ", screen.Type("f").Lines[0]);
         Assert.Contains("Everything adds up", screen.Text);
         Assert.StartsWith(" Costs of the last 12 months  ", screen.Type("f").Lines[0]);
@@ -107,6 +110,42 @@ public sealed class DemoYearTests : IDisposable
         Assert.Equal("S22", ledger.Sessions(ledger.Today, null, 1)[0].Session);
         Assert.Equal(before, ledger.HoldingsOn(ledger.Today).OnHand(ledger.HoldingsOn(ledger.Today).Item("pan100")!));
     }
+
+    [Fact]
+    public void A_session_that_was_just_saved_is_the_one_selected()
+    {
+        using var ledger = Demo();
+        using var screen = new Screen(ledger);
+
+        Assert.Contains("Session S22,", screen.Type("4").Text);
+        Assert.Contains("Session S23,", screen.Type("s").Press(Key.F2, Key.F8).Text);
+        Assert.Contains("Session S23,", screen.Type("14").Text);
+    }
+
+    [Theory]
+    [InlineData("2")]
+    [InlineData("8")]
+    [InlineData("7")]
+    public void The_selected_row_is_in_sight_after_coming_back(string digit)
+    {
+        using var ledger = Demo();
+        using var screen = new Screen(ledger);
+        screen.Type(digit).Press(Key.End);
+        var last = Assert.IsType<TablePage>(screen.Shell.Page).Model;
+        var text = last.Cell(last.Count - 1, 0);
+        Assert.Equal(last.Count - 1, last.SelectedRow);
+
+        Assert.Contains(Rows(screen), line => line.StartsWith($" {text} ", StringComparison.Ordinal));
+        screen.Type("1").Type(digit);
+        Assert.True(Rows(screen).Any(line => line.StartsWith($" {text} ", StringComparison.Ordinal)), screen.Text);
+        screen.Type("r").Press(Key.Esc);
+        Assert.True(Rows(screen).Any(line => line.StartsWith($" {text} ", StringComparison.Ordinal)), screen.Text);
+        screen.Press(Key.F1, Key.Esc);
+        Assert.True(Rows(screen).Any(line => line.StartsWith($" {text} ", StringComparison.Ordinal)), screen.Text);
+    }
+
+    private static IEnumerable<string> Rows(Screen screen) =>
+        screen.Lines.Skip(3).TakeWhile(line => !line.StartsWith(" ─", StringComparison.Ordinal));
 
     [Fact]
     public void What_a_second_process_posts_appears_at_the_next_look()

@@ -68,6 +68,44 @@ public sealed class ScreensTests
     }
 
     [Theory]
+    [InlineData('2', "ocfmde", "item")]
+    [InlineData('3', "dtna", "bath")]
+    [InlineData('4', "w", "session")]
+    [InlineData('6', "u", "entry")]
+    [InlineData('8', "onxta", "item")]
+    public void A_key_without_a_row_says_so(char digit, string keys, string row)
+    {
+        foreach (var key in keys)
+        {
+            using var screen = new Screen(Some.EmptyLedger());
+            Assert.True(screen.Type($"{digit}{key}").Text.Contains($"There is no {row} yet to do that with.", StringComparison.Ordinal), $"{digit} {key}");
+        }
+    }
+
+    [Fact]
+    public void The_plans_keys_say_so_too_without_a_plan()
+    {
+        foreach (var key in "cgw")
+        {
+            using var screen = new Screen(Some.EmptyLedger());
+            Assert.Contains("There is no plan yet to do that with.", screen.Type($"1p{key}").Text);
+        }
+    }
+
+    [Fact]
+    public void The_help_gives_a_key_that_the_screen_takes_one_meaning()
+    {
+        using var screen = new Screen(Some.Ledger(), 120, 60);
+
+        var help = screen.Type("5").Press(Key.F1).Text;
+        Assert.Contains("shows another period", help);
+        Assert.DoesNotContain("shows what is planned", help);
+        Assert.DoesNotContain("mixes a bath", help);
+        Assert.Contains("logs a session", help);
+        Assert.Contains("shows what is planned", screen.Press(Key.Esc).Type("2").Press(Key.F1).Text);
+    }
+
+    [Theory]
     [InlineData('1', "No ledger entries yet")]
     [InlineData('2', "No ledger entries yet")]
     [InlineData('3', "No bath is in use. Press B to mix one.")]

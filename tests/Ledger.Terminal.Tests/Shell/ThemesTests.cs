@@ -20,6 +20,16 @@ public sealed class ThemesTests
     }
 
     [Fact]
+    public void Without_colour_nothing_on_any_screen_form_or_help_has_a_colour()
+    {
+        using var screen = new Screen(Some.Ledger(), options: new(IsColourUnwanted: true));
+
+        foreach (var key in "123456789s")
+            Assert.All(screen.Type($"{key}").Colours, colour => Assert.Equal(Color.None, colour));
+        Assert.All(screen.Press(Key.F1).Colours, colour => Assert.Equal(Color.None, colour));
+    }
+
+    [Fact]
     public void A_named_theme_counts_for_more_than_NO_COLOR()
     {
         var scheme = Theme.For(new(Theme: "red", IsColourUnwanted: true));

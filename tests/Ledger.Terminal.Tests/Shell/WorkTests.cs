@@ -1,3 +1,4 @@
+using Ledger.Terminal.Forms;
 using Ledger.Terminal.Tests.Fakes;
 using Terminal.Gui.Input;
 
@@ -74,6 +75,26 @@ public sealed class WorkTests
 
         screen.Type("9").Press(Key.CursorDown, Key.CursorDown, Key.Enter, Key.F8);
         screen.Await("back up ledger-2026-03-15.db: all is well.");
+    }
+
+    [Fact]
+    public void A_copy_is_offered_under_a_name_that_is_free()
+    {
+        var folder = Directory.CreateTempSubdirectory("trayledger").FullName;
+        var file = Path.Combine(folder, "l.db");
+        File.WriteAllText(Path.Combine(folder, "l-2026-03-15.db"), "a copy");
+        using (var screen = new Screen(Some.Ledger(), options: new(File: file)))
+        {
+            screen.Type("9").Press(Key.CursorDown, Key.CursorDown, Key.Enter);
+            Assert.Equal(Path.Combine(folder, "l-2026-03-15-2.db"), Offered(screen));
+            File.WriteAllText(Offered(screen), "another");
+            screen.Press(Key.Esc, Key.Enter);
+            Assert.Equal(Path.Combine(folder, "l-2026-03-15-3.db"), Offered(screen));
+        }
+
+        Directory.Delete(folder, recursive: true);
+
+        static string Offered(Screen screen) => Assert.IsType<FormPage>(screen.Shell.Page).Form.First.Text;
     }
 
     [Fact]

@@ -32,7 +32,7 @@ internal static class ItemByKeys
         ("role", item.Role.Name()), ("Pack", Text(item.Pack.Value)), ("in", item.Unit.Name()), ("Dilution", item.Dilution?.Text ?? ""),
         ("least ml", Text(item.MinimumPer80SquareInches?.Millilitres)), ("Sq in/l", Text(item.Capacity?.PerLitre.SquareInches)),
         ("basis", item.Capacity?.Basis ?? ""),
-        ("Or", string.Join("; ", item.OtherCapacities.Select(other => $"{Text(other.PerLitre.SquareInches)} {other.Basis}"))),
+        ("other bases", string.Join("; ", item.OtherCapacities.Select(other => $"{Text(other.PerLitre.SquareInches)} {other.Basis}"))),
         ("Density", Text(item.Density?.GramsPerMillilitre)), ("not drawn", Text(item.DeadVolume?.Value)), ("indicator", item.Indicator ?? ""),
         ("Replenisher", Text(item.ReplenisherPer80SquareInches?.Millilitres)), ("ceiling %", Text(item.ReplenisherCeilingPercent)),
         ("Mixed from", item.StockOf ?? ""), .. Keeping(item.Keeping), ("Formula", item.Formula),

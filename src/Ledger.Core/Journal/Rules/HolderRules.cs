@@ -1,6 +1,7 @@
 using Ledger.Core.Film;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
+using NodaTime;
 
 namespace Ledger.Core.Journal.Rules;
 
@@ -25,6 +26,10 @@ internal static class HolderRules
         var holder = known is null ? New(code, format, names, draft) : Same(known, format, names);
         draft.Add(new HolderDefined(
             holder with { Notch = definition.Notch.Trim(), BoughtOn = definition.BoughtOn }, IsNew: known is null));
+        if (known is null)
+            draft.Show(holder.Code, "-", $"{format}, {string.Join(", ", holder.Sides.Select(side => side.Code))}");
+        Change(draft, $"{code} notch", known?.Notch ?? "", definition.Notch.Trim());
+        Change(draft, $"{code} bought", Day(known?.BoughtOn), Day(definition.BoughtOn));
         draft.Summary = $"holder {holder.Code}: {format}, sides {string.Join("/", names)}";
     }
 
@@ -33,7 +38,13 @@ internal static class HolderRules
         Require.That(cleaning.Holders.Count > 0, "name at least one holder");
         var holders = cleaning.Holders.Select(name => Holder(name, draft)).DistinctBy(holder => holder.Id).ToList();
         foreach (var holder in holders)
+        {
             draft.Add(new HolderCleaned(holder, cleaning.IsBagged));
+            draft.Show(
+                holder.Code, Cleaned(holder.CleanedOn, holder.IsBagged),
+                Cleaned(holder.CleanedOn > cleaning.Date ? holder.CleanedOn : cleaning.Date, cleaning.IsBagged));
+        }
+
         draft.Summary = $"cleaned {string.Join(", ", holders.Select(holder => holder.Code))}{(cleaning.IsBagged ? " and bagged" : "")}";
     }
 
@@ -53,6 +64,17 @@ internal static class HolderRules
         draft.Summary = $"{string.Join(", ", sides.Select(side => side.Code))} {(service.IsInService ? "back " : "")}"
             + $"{InService(service.IsInService)}: {reason}";
     }
+
+    private static void Change(Draft draft, string what, string before, string after)
+    {
+        if (before != after)
+            draft.Show(what, before.Length > 0 ? before : "-", after.Length > 0 ? after : "-");
+    }
+
+    private static string Day(LocalDate? date) => date is { } day ? Dates.Text(day) : "";
+
+    private static string Cleaned(LocalDate? on, bool isBagged) =>
+        on is { } day ? $"cleaned {Dates.Text(day)}{(isBagged ? ", bagged" : "")}" : "never cleaned";
 
     private static string InService(bool isInService) => isInService ? "in service" : "out of service";
 
