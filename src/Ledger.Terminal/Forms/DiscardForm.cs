@@ -76,8 +76,8 @@ internal sealed class DiscardForm : FormModel
         };
     }
 
-    protected override IReadOnlyList<Block> More(Entry entry) =>
-        entry is Discard discard && InUse(discard.What) is { } reading ? [Block.Of("Before you pour it out", $"  {Good(reading)}.")] : [];
+    protected override IReadOnlyList<Block> More(Posting posting) =>
+        posting.Entry is Discard discard && InUse(discard.What) is { } reading ? [Block.Of("Before you pour it out", $"  {Good(reading)}.")] : [];
 
     /// <summary>Why a bath that could be used is poured out, only the user knows.</summary>
     private string Because(Answers answers, string what)

@@ -74,7 +74,7 @@ internal sealed class PlanForm : FormModel
 
     public FormField Times { get; } = new("minutes", 16) { Hint = "In place of the process's: 11, or 11 N-1=9 N+1=14." };
 
-    public FormField Bath { get; } = new("bath", 8) { Hint = "The first of a pair, or one of each item: F9, ST2; empty for the only one that fits." };
+    public FormField Bath { get; } = new("bath", 8) { Hint = "The first of a pair, or one of each item: F9, ST2; empty for the only one." };
 
     public FormField Note { get; } = new("Note", 50);
 

@@ -32,7 +32,7 @@ internal sealed class SessionForm : FormModel
         Bath = new("Bath", 12, FieldKind.Choice)
         {
             Choices = () => Named is { } process ? Baths.Namings(process) : [],
-            Hint = "The bath the film went through, the first one of a pair; or one of each item: F9, ST2.",
+            Hint = "The film went through it: the first of a pair, or one of each item: F9, ST2.",
         };
         Session.Offer(_last is null ? "S01" : NextName.After(_last.Session));
         Process.Offer(_last?.Process ?? _holdings.Processes.FirstOrDefault()?.Name);

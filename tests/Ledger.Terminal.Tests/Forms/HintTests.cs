@@ -67,7 +67,7 @@ public sealed class HintTests
         yield return new LoadForm(ledger, null);
         yield return new OpeningForm(ledger, "pan100");
         yield return new OrderCancellationForm(ledger, "pan100");
-        yield return new OrderForm(ledger, ReorderReading.Of(ledger, holdings)[0]);
+        yield return new OrderForm(ledger, ReorderReading.Of(ledger, holdings), "pan100");
         yield return new OrderNewsForm(ledger, "pan100");
         yield return new OrderTermsForm(ledger, "pan100");
         yield return new PlanEndingForm(ledger, "plan");

@@ -72,7 +72,8 @@ public sealed class OrderFormTests : IDisposable
             receipt.Lines.Select(line => (line.Item.Text, line.Packs.Text, line.Price.Text, line.Order.Text)));
         var saving = receipt.Save();
         Assert.True(saving.IsDone, saving.Sentence);
-        Assert.Equal([false, false], Summer(_ledger).Lines.Select(line => line.IsOpen));
+        Assert.DoesNotContain(_ledger.HoldingsOn(_ledger.Today).Orders.Open, order => order.Code == "summer");
+        Assert.True(_ledger.Check(null, default).Ok);
     }
 
     [Fact]

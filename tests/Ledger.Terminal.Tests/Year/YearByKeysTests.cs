@@ -58,7 +58,9 @@ public sealed class YearByKeysTests(TypedYear year) : IClassFixture<TypedYear>
     {
         var costs = new CostReading(year.Typed.Costs(Begin, DemoYear.LastDay));
         Assert.True(costs.Reconciles);
-        Assert.Equal(new CostReading(year.Imported.Costs(Begin, DemoYear.LastDay)).Sheets, costs.Sheets);
+        Assert.Equal(
+            new CostReading(year.Imported.Costs(Begin, DemoYear.LastDay)).Sheets.Select(sheet => sheet with { Entry = 0 }),
+            costs.Sheets.Select(sheet => sheet with { Entry = 0 }));
         var film = costs.Of("pan100");
         Assert.Equal((99, 90, 31), (film.SheetsUsed, film.Negatives, film.Keepers));
         Assert.Equal(654.40m, film.Film.Amount);
