@@ -107,9 +107,13 @@ internal static class Ratios
         File.Delete(demo);
     }
 
+    /// <summary>The two are measured in turns, so that what else the machine does meets both alike.</summary>
     private static string Ratio(string what, Action slow, Action quick, int times, string aim)
     {
-        var (one, other) = (Median(() => Time(slow), times), Median(() => Time(quick), times));
+        WarmUp(slow);
+        WarmUp(quick);
+        var turns = Enumerable.Range(0, times).Select(_ => (Slow: Time(slow), Quick: Time(quick))).ToList();
+        var (one, other) = (Middle(turns.Select(turn => turn.Slow)), Middle(turns.Select(turn => turn.Quick)));
         return string.Create(
             CultureInfo.InvariantCulture, $"| {what} | {one / other:0.00} ({one.TotalMilliseconds:0.0} ms : {other.TotalMilliseconds:0.0} ms) | {aim} |");
     }
@@ -124,14 +128,24 @@ internal static class Ratios
         return Stopwatch.GetElapsedTime(start);
     }
 
-    /// <summary>The median of so many measurements after a second of warming up: the published binary never runs half-compiled code.</summary>
     private static TimeSpan Median(Func<TimeSpan> measure, int times)
+    {
+        WarmUp(() => measure());
+        return Middle(Enumerable.Range(0, times).Select(_ => measure()));
+    }
+
+    /// <summary>A second of it: the published binary never runs half-compiled code.</summary>
+    private static void WarmUp(Action work)
     {
         var start = Stopwatch.GetTimestamp();
         do
-            measure();
+            work();
         while (Stopwatch.GetElapsedTime(start) < TimeSpan.FromSeconds(1));
-        var all = Enumerable.Range(0, times).Select(_ => measure()).Order().ToList();
-        return all[times / 2];
+    }
+
+    private static TimeSpan Middle(IEnumerable<TimeSpan> times)
+    {
+        var all = times.Order().ToList();
+        return all[all.Count / 2];
     }
 }
