@@ -31,8 +31,8 @@ internal static class PrintRules
 
         foreach (var bath in Baths(fixer, draft))
             BathPass.Through(bath, area, weighted, draft);
-        draft.Summary =
-            $"print session {name}: {session.Lines.Sum(line => line.Sheets)} sheets, {session.Lines.Sum(line => line.Strips)} strips, "
+        var (sheets, strips) = (session.Lines.Sum(line => line.Sheets), session.Lines.Sum(line => line.Strips));
+        draft.Summary = $"print session {name}: {new Quantity(sheets, Unit.Sheet)}, {strips} {(strips == 1 ? "strip" : "strips")}, "
             + $"{area.ToText(draft.Style)}{(fixer is null ? "" : $" through {fixer.Code}")}";
     }
 
