@@ -75,7 +75,7 @@ internal sealed class BathForm : FormModel
         Hint = "What it stands in between sessions; empty for a full bottle.",
     };
 
-    public FormField Capacity { get; } = new("Capacity, sq in per litre", 8, FieldKind.Figure) { Hint = "Empty for the item's own." };
+    public FormField Capacity { get; } = new("Capacity, sq in/litre", 8, FieldKind.Figure) { Hint = "Empty for the item's own." };
 
     public FormField Basis { get; } = new("Basis", 12, FieldKind.Choice)
     {

@@ -127,7 +127,7 @@ internal sealed class FormPage : Page
             View box;
             if (field.Kind == FieldKind.Tick)
             {
-                column = labels;
+                column = Math.Max(column, labels);
                 box = new PressBox(() => $"[{(field.IsTicked ? "x" : " ")}] {field.Label}", () => Tick(field), Next)
                 {
                     Width = field.Label.Length + 4, Height = 1, CanFocus = true,

@@ -12,6 +12,16 @@ namespace Ledger.Terminal.Tests.Forms;
 public sealed class BathFormsTests
 {
     [Fact]
+    public void The_seconds_of_a_clearing_test_are_seen_beside_its_tick()
+    {
+        using var screen = new Screen(Some.Ledger());
+
+        screen.Type("3t").Type("58").Press(Key.Tab, Key.Space);
+
+        Assert.Matches(@"Cleared in, seconds 58 +\[x\] The bath is fresh", screen.Text);
+    }
+
+    [Fact]
     public void One_key_on_the_baths_screen_rotates_the_pair_and_shows_before_and_after()
     {
         var ledger = Some.Ledger();

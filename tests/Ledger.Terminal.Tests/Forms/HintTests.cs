@@ -31,8 +31,24 @@ public sealed class HintTests
         var hints = forms.SelectMany(form => Fields(form, []).Select(field => $"{form.GetType().Name}: {field.Hint}")).Distinct().ToList();
         Assert.True(hints.Count > 150, $"only {hints.Count} hints were found");
         Assert.Equal([], hints.Where(hint => hint.Length - hint.IndexOf(':', StringComparison.Ordinal) - 2 > Room));
+        Assert.Equal([], forms.SelectMany(TooWide));
         ledger.Dispose();
         Directory.Delete(folder, recursive: true);
+    }
+
+    /// <summary>The rows of a form that do not fit 80 columns, as they are laid out.</summary>
+    private static IEnumerable<string> TooWide(Form form)
+    {
+        var labels = form.Rows.Max(row => row[0].Kind == FieldKind.Tick ? 0 : row[0].Label.Length) + 1;
+        foreach (var row in form.Rows)
+        {
+            var column = 0;
+            foreach (var field in row)
+                column = field.Kind == FieldKind.Tick ? Math.Max(column, labels) + field.Label.Length + 6
+                    : column + (column == 0 ? labels : field.Label.Length + 1) + field.Width + 2;
+            if (column - 2 > 79)
+                yield return $"{form.GetType().Name}: {row[0].Label} ends at {column - 2}";
+        }
     }
 
     private static IEnumerable<Form> Everyone(LedgerFile ledger)

@@ -153,7 +153,7 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
     private void Type(BathMixing mixing) => typist.On("1b").Fill(
         ("Bath", mixing.Bath), ("Mixed from", mixing.Item), ("Made, ml", Text(mixing.WorkingVolume.Millilitres)),
         ("Dilution", mixing.Dilution?.Text ?? ""), ("Measured out", Text(mixing.Amount?.Value)), ("For", mixing.Material.Name()),
-        ("Second after", mixing.PairedWith ?? ""), ("Capacity, sq in per litre", Text(mixing.Capacity?.PerLitre.SquareInches)),
+        ("Second after", mixing.PairedWith ?? ""), ("Capacity, sq in/litre", Text(mixing.Capacity?.PerLitre.SquareInches)),
         ("Basis", mixing.Capacity?.Basis ?? ""), ("Note", mixing.Note));
 
     private void Type(Rotation rotation) => typist.On("3r").Fill(
