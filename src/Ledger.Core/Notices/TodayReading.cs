@@ -58,7 +58,7 @@ public static class TodayReading
             if (reading.IsBelowMinimum)
                 yield return new(
                     NoticeKind.BelowMinimum, reading.Usable.IsZero ? Severity.Act : Severity.Soon, item.Code,
-                    $"{item.Code}: {reading.Usable.ToText(holdings.Settings.Style)} left that is good",
+                    $"{item.Code}: {reading.Usable.ToText(holdings.Settings.Style)} of good stock left",
                     $"your minimum is {item.MinimumOnHand!.Value.ToText(holdings.Settings.Style)}",
                     order is not null ? BuyingNotices.Step(order)
                         : $"order {item.Name}{(item.LeadTimeDays is { } lead ? $"; it takes {Days(lead)}" : "")}", null);

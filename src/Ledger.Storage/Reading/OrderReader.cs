@@ -21,34 +21,45 @@ internal sealed class OrderReader(SqliteConnection connection)
             holdings.Orders.Put(terms);
     }
 
-    /// <summary>The lines of every order; the last word about each counts. A closed order falls out when it is put into the book.</summary>
-    private IEnumerable<LineRow> Lines(string asOf) => connection.Query<LineRow>(
+    /// <summary>The lines of every order, as it stands now. A closed order falls out when it is put into the book.</summary>
+    private IEnumerable<LineRow> Lines(string asOf)
+    {
+        var changes = Changes(asOf);
+        return connection.Query<LineRow>(
+            """
+            SELECT o.entry_id AS OrderId, o.code AS Code, e.date AS PlacedOn, o.supplier AS Supplier, o.prepaid AS Prepaid,
+                l.item_id AS ItemId, i.code AS Item, l.packs AS Packs, l.quantity AS Quantity, l.price AS Price,
+                l.expected_on AS ExpectedOn, l.back_ordered AS BackOrdered,
+                (SELECT coalesce(sum(d.quantity), 0) FROM order_delivery d CROSS JOIN standing_entry s ON s.id = d.entry_id
+                    WHERE d.order_id = l.order_id AND d.item_id = l.item_id AND s.date <= @asOf) AS Delivered
+            FROM purchase_order o CROSS JOIN standing_entry e ON e.id = o.entry_id JOIN order_line l ON l.order_id = o.entry_id
+                JOIN item i ON i.id = l.item_id
+            WHERE e.date <= @asOf ORDER BY o.entry_id, l.number
+            """,
+            new { asOf })
+            .Select(line => changes[(line.OrderId, line.ItemId)].Aggregate(line, Changed));
+    }
+
+    private ILookup<(long OrderId, long ItemId), ChangeRow> Changes(string asOf) => connection.Query<ChangeRow>(
         """
-        SELECT o.entry_id AS OrderId, o.code AS Code, e.date AS PlacedOn, o.supplier AS Supplier, o.prepaid AS Prepaid, i.code AS Item,
-            coalesce((SELECT c.packs FROM order_line_change c CROSS JOIN standing_entry s ON s.id = c.entry_id
-                WHERE c.order_id = l.order_id AND c.item_id = l.item_id AND s.date <= @asOf AND c.packs IS NOT NULL
-                ORDER BY c.entry_id DESC LIMIT 1), l.packs) AS Packs,
-            coalesce((SELECT c.quantity FROM order_line_change c CROSS JOIN standing_entry s ON s.id = c.entry_id
-                WHERE c.order_id = l.order_id AND c.item_id = l.item_id AND s.date <= @asOf AND c.quantity IS NOT NULL
-                ORDER BY c.entry_id DESC LIMIT 1), l.quantity) AS Quantity,
-            coalesce((SELECT c.price FROM order_line_change c CROSS JOIN standing_entry s ON s.id = c.entry_id
-                WHERE c.order_id = l.order_id AND c.item_id = l.item_id AND s.date <= @asOf AND c.price IS NOT NULL
-                ORDER BY c.entry_id DESC LIMIT 1), l.price) AS Price,
-            coalesce((SELECT c.expected_on FROM order_line_change c CROSS JOIN standing_entry s ON s.id = c.entry_id
-                WHERE c.order_id = l.order_id AND c.item_id = l.item_id AND s.date <= @asOf AND c.expected_on IS NOT NULL
-                ORDER BY c.entry_id DESC LIMIT 1), l.expected_on) AS ExpectedOn,
-            coalesce((SELECT c.back_ordered FROM order_line_change c CROSS JOIN standing_entry s ON s.id = c.entry_id
-                WHERE c.order_id = l.order_id AND c.item_id = l.item_id AND s.date <= @asOf AND c.back_ordered IS NOT NULL
-                ORDER BY c.entry_id DESC LIMIT 1), l.back_ordered) AS BackOrdered,
-            EXISTS (SELECT 1 FROM order_line_change c CROSS JOIN standing_entry s ON s.id = c.entry_id
-                WHERE c.order_id = l.order_id AND c.item_id = l.item_id AND s.date <= @asOf AND c.cancelled = 1) AS Cancelled,
-            (SELECT coalesce(sum(d.quantity), 0) FROM order_delivery d CROSS JOIN standing_entry s ON s.id = d.entry_id
-                WHERE d.order_id = l.order_id AND d.item_id = l.item_id AND s.date <= @asOf) AS Delivered
-        FROM purchase_order o CROSS JOIN standing_entry e ON e.id = o.entry_id JOIN order_line l ON l.order_id = o.entry_id JOIN item i ON i.id =
-            l.item_id
-        WHERE e.date <= @asOf ORDER BY o.entry_id, l.number
+        SELECT c.order_id AS OrderId, c.item_id AS ItemId, c.packs AS Packs, c.quantity AS Quantity, c.price AS Price,
+            c.expected_on AS ExpectedOn, c.back_ordered AS BackOrdered, c.cancelled AS Cancelled
+        FROM order_line_change c CROSS JOIN standing_entry s ON s.id = c.entry_id
+        WHERE s.date <= @asOf ORDER BY c.entry_id
         """,
-        new { asOf });
+        new { asOf })
+        .ToLookup(row => (row.OrderId, row.ItemId));
+
+    /// <summary>The last word about each figure counts; what a change does not name stays. A cancelled line stays cancelled.</summary>
+    private static LineRow Changed(LineRow line, ChangeRow change) => line with
+    {
+        Packs = change.Packs ?? line.Packs,
+        Quantity = change.Quantity ?? line.Quantity,
+        Price = change.Price ?? line.Price,
+        ExpectedOn = change.ExpectedOn ?? line.ExpectedOn,
+        BackOrdered = change.BackOrdered ?? line.BackOrdered,
+        IsCancelled = line.IsCancelled || change.Cancelled == 1,
+    };
 
     private IEnumerable<PriceRise> PriceRises(string asOf) => connection.Query<RiseRow>(
         """
@@ -79,7 +90,7 @@ internal sealed class OrderReader(SqliteConnection connection)
                 var item = holdings.Item(row.Item)!;
                 return new OrderLine(
                     item.Code, row.Packs, item.Of(row.Quantity), new(row.Price), Days.ReadOptional(row.ExpectedOn), row.BackOrdered == 1,
-                    item.Of(row.Delivered), row.Cancelled == 1);
+                    item.Of(row.Delivered), row.IsCancelled);
             }),
         ]);
 
@@ -88,8 +99,14 @@ internal sealed class OrderReader(SqliteConnection connection)
             $"the file holds \"{text}\" where a month and day belong; run `trayledger check`");
 
     internal sealed record LineRow(
-        long OrderId, string Code, string PlacedOn, string Supplier, long Prepaid, string Item, long Packs, long Quantity, long Price,
-        string? ExpectedOn, long BackOrdered, long Cancelled, long Delivered);
+        long OrderId, string Code, string PlacedOn, string Supplier, long Prepaid, long ItemId, string Item, long Packs, long Quantity,
+        long Price, string? ExpectedOn, long BackOrdered, long Delivered)
+    {
+        public bool IsCancelled { get; init; }
+    }
+
+    internal sealed record ChangeRow(
+        long OrderId, long ItemId, long? Packs, long? Quantity, long? Price, string? ExpectedOn, long? BackOrdered, long Cancelled);
 
     internal sealed record RiseRow(string Item, string StartsOn, int Thousandths);
 
