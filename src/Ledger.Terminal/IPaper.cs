@@ -14,7 +14,7 @@ public interface IPaper
     /// <summary>The label of a bottle or of a bath.</summary>
     string BottleLabel(string what);
 
-    /// <summary>The seal of a box of exposed sheets, by what its label says: pan100 N.</summary>
+    /// <summary>The seal of a box of exposed sheets, by what its label says: fen80 N.</summary>
     string BoxLabel(string box);
 
     /// <summary>The tally slip of a bath.</summary>

@@ -23,7 +23,7 @@ public class BathCommandTests
     public void Capacities_stand_side_by_side()
     {
         using var room = Darkroom.WithDemoYear();
-        room.Do("record", "item", "rapidfix", "--other-capacity", "1000 strict", "1600 maker's");
+        room.Do("record", "item", "tarnfix", "--other-capacity", "1000 strict", "1600 maker's");
         var bases = room.Run("show", "bath", "F4", "--json").Json.GetProperty("capacities").EnumerateArray().ToList();
         Assert.Equal(["handbook", "strict", "maker's"], bases.Select(basis => basis.GetProperty("basis").GetString()));
         Assert.Equal([1400m, 0, 800], bases.Select(basis => basis.GetProperty("remainingSqIn").GetDecimal()));
@@ -47,7 +47,7 @@ public class BathCommandTests
     public void A_session_too_large_for_a_pair_at_its_ceiling_is_told_to_mix_both_anew()
     {
         using var room = Darkroom.WithDemoYear();
-        string[] session = ["record", "session", "S23", "--process", "film", "--sheets", "18 pan100 N keeper 25ml", "--anyway", "--dry-run"];
+        string[] session = ["record", "session", "S23", "--process", "film", "--sheets", "18 fen80 N keeper 25ml", "--anyway", "--dry-run"];
         Assert.Contains("(handbook): pour out F4 and F5 and mix both anew first", room.Run(session).Error, StringComparison.Ordinal);
         room.Do("record", "setting", "rotation-ceiling", "4");
         Assert.Contains("(handbook): rotate the pair first", room.Run(session).Error, StringComparison.Ordinal);
@@ -73,7 +73,7 @@ public class BathCommandTests
     }
 
     [Theory]
-    [InlineData("record clearing-test F4 pan100 85", "that is 2 times the fresh time or more")]
+    [InlineData("record clearing-test F4 fen80 85", "that is 2 times the fresh time or more")]
     [InlineData("record observation F5 specks", "")]
     [InlineData("record silver-test F4 3.5", "")]
     [InlineData("record residual-test F4 silver faint --failed --session S22", "")]
@@ -97,7 +97,7 @@ public class BathCommandTests
         string[] prints = ["record", "print-session", "P11", "--sheets", "2 fibre final", "1 fibre strip 3 of 4", "--bath"];
         Assert.Equal(3, room.Run([.. prints, "P1"]).Status);
         Assert.Contains("is for film; paper never goes through it", room.Run([.. prints, "F4"]).Error, StringComparison.Ordinal);
-        room.Do("record", "bath", "P1", "rapidfix", "1.5l", "--material", "paper", "--capacity", "800", "--basis", "strict");
+        room.Do("record", "bath", "P1", "tarnfix", "1.5l", "--material", "paper", "--capacity", "800", "--basis", "strict");
         Assert.Contains("220 sq in through P1", room.Do([.. prints, "P1"]), StringComparison.Ordinal);
         Assert.True(room.Run("show", "costs", "--json").Json.GetProperty("reconciles").GetBoolean());
         var last = room.Run("show", "prints", "--json").Json.GetProperty("prints")[0];
@@ -141,15 +141,15 @@ public class BathCommandTests
         using var room = Darkroom.WithDemoYear();
         room.Do("record", "item", "sourbath", "--kind", "chemical", "--role", "stop", "--pack", "1l", "--dilution", "1+19");
         room.Do("record", "receipt", "sourbath", "1", "--price", "9");
-        room.Do("record", "receipt", "rapidfix", "1", "--price", "16");
-        room.Do("record", "process", "two", "--step", "stop sourbath reused", "--step", "fixer rapidfix reused");
-        foreach (var (bath, item) in new[] { ("ST1", "sourbath"), ("ST2", "sourbath"), ("F9", "rapidfix") })
+        room.Do("record", "receipt", "tarnfix", "1", "--price", "16");
+        room.Do("record", "process", "two", "--step", "stop sourbath reused", "--step", "fixer tarnfix reused");
+        foreach (var (bath, item) in new[] { ("ST1", "sourbath"), ("ST2", "sourbath"), ("F9", "tarnfix") })
             room.Do("record", "bath", bath, item, "500ml");
         string[] session = ["record", "session", "S23", "--process", "two", "--sheets", "4 practice practice"];
         var ran = room.Run([.. session, "--bath", "F9"]);
         Assert.Equal(3, ran.Status);
         Assert.Contains("say which bath the film went through: ST1 or ST2 of sourbath", ran.Error, StringComparison.Ordinal);
-        Assert.Contains("F4 or F9 of rapidfix, and ST1 or ST2 of sourbath", room.Run(session).Error.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("F4 or F9 of tarnfix, and ST1 or ST2 of sourbath", room.Run(session).Error.ReplaceLineEndings(" "), StringComparison.Ordinal);
 
         string[] plan = ["plan", "session", "--process", "two", "--sheets", "4 practice N", "--exit-code"];
         var open = room.Run([.. plan, "--bath", "F9"]);
@@ -173,7 +173,7 @@ public class BathCommandTests
         room.Do("record", "item", "seasoned", "--kind", "chemical", "--role", "developer", "--pack", "1l", "--dilution", "1+0",
             "--replenisher-per-80", "20ml", "--replenisher-ceiling", "50");
         room.Do("record", "receipt", "seasoned", "3", "--price", "20");
-        room.Do("record", "process", "deep", "--step", "developer seasoned reused", "--step", "fixer rapidfix reused");
+        room.Do("record", "process", "deep", "--step", "developer seasoned reused", "--step", "fixer tarnfix reused");
         room.Do("record", "bath", "D1", "seasoned", "1l");
         room.Do("record", "session", "S23", "--process", "deep", "--sheets", "4 practice practice", "--bath", "F4");
         Assert.Contains("bath D1: 80 ml of replenisher due", room.Do("show", "today"), StringComparison.Ordinal);

@@ -49,7 +49,7 @@ public class CostCommandsTests
         Assert.Equal(2, room.Run("show", "costs", "--formula", "dearest").Status);
     }
 
-    /// <summary>Of ortho25 the new film was taken before the expired: 4 sheets at 11.14, which first in, first out are 4 at 8.40.</summary>
+    /// <summary>Of ortho16 the new film was taken before the expired: 4 sheets at 11.14, which first in, first out are 4 at 8.40.</summary>
     [Fact]
     public void The_formula_of_the_settings_is_that_of_every_figure()
     {
@@ -62,7 +62,7 @@ public class CostCommandsTests
         Assert.True(room.Run("check", "--json").Json.GetProperty("ok").GetBoolean());
         Assert.Equal(3, room.Run("record", "setting", "cost-formula", "lifo").Status);
 
-        static JsonElement Ortho(Darkroom room) => room.Run("show", "costs", "--film", "ortho25", "--json").Json.GetProperty("films")[0].GetProperty("film");
+        static JsonElement Ortho(Darkroom room) => room.Run("show", "costs", "--film", "ortho16", "--json").Json.GetProperty("films")[0].GetProperty("film");
     }
 
     [Fact]
@@ -84,9 +84,9 @@ public class CostCommandsTests
     {
         using var room = Darkroom.WithDemoYear();
         var rise = room.Run("show", "costs", "--json").Json.GetProperty("priceRises")[0];
-        Assert.Equal("pan100", rise.GetProperty("item").GetString());
+        Assert.Equal("fen80", rise.GetProperty("item").GetString());
         Assert.Matches("^[0-9]+ packs? at the old price .*, and cost [0-9.]+ EUR less$", rise.GetProperty("because").GetString());
-        Assert.Contains("pan100 costs 6 % more from 2026-05-01", room.Do("show", "costs").ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("fen80 costs 6 % more from 2026-05-01", room.Do("show", "costs").ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -130,14 +130,14 @@ public class CostCommandsTests
         Assert.Contains(Csv(room, "price_history"), row => row["item"] == "water" && row["per_unit"] == "0.000320");
     }
 
-    /// <summary>The demo year's prices of pan100: 6.20 twice, then 6.77, 7.41, 7.73.</summary>
+    /// <summary>The demo year's prices of fen80: 6.20 twice, then 6.77, 7.41, 7.73.</summary>
     [Fact]
     public void Prices_go_up_over_the_demo_year()
     {
         using var room = Darkroom.WithDemoYear();
-        var prices = room.Run("show", "prices", "pan100", "--json").Json.GetProperty("prices").EnumerateArray().ToList();
+        var prices = room.Run("show", "prices", "fen80", "--json").Json.GetProperty("prices").EnumerateArray().ToList();
         Assert.Equal([6.20m, 6.20m, 6.77m, 7.41m, 7.73m], prices.Select(price => Amount(price.GetProperty("perUnit"))));
-        Assert.Contains("+9.5 %", room.Do("show", "prices", "pan100"), StringComparison.Ordinal);
+        Assert.Contains("+9.5 %", room.Do("show", "prices", "fen80"), StringComparison.Ordinal);
         Assert.Equal(3, room.Run("show", "prices", "nothing").Status);
     }
 
@@ -177,9 +177,9 @@ public class CostCommandsTests
     {
         using var room = Darkroom.WithDemoYear();
         var said = room.Do(
-            "record", "purchase", "inv-4711", "--shipping", "14.50", "--line", "2 pan100 at 186 expires 2028-01-31 batch CP-1 in freezer",
+            "record", "purchase", "inv-4711", "--shipping", "14.50", "--line", "2 fen80 at 186 expires 2028-01-31 batch CP-1 in freezer",
             "--line", "1 syrup at 42");
-        Assert.Contains("pan100/", said, StringComparison.Ordinal);
+        Assert.Contains("fen80/", said, StringComparison.Ordinal);
         Assert.Contains("syrup/", said, StringComparison.Ordinal);
         Assert.Contains("purchase inv-4711, 428.50", room.Do("show", "journal", "--last", "1"), StringComparison.Ordinal);
         Assert.True(room.Run("check", "--json").Json.GetProperty("ok").GetBoolean());

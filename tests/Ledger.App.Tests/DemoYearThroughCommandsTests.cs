@@ -19,7 +19,7 @@ public sealed class DemoYearThroughCommandsTests(TypedYear year) : IClassFixture
     [InlineData("jugs")]
     [InlineData("costs")]
     [InlineData("item", "syrup")]
-    [InlineData("item", "pan100")]
+    [InlineData("item", "fen80")]
     [InlineData("bath", "F4")]
     [InlineData("bath", "PF4")]
     public void What_is_typed_gives_the_same_as_what_is_imported(params string[] what)
@@ -33,7 +33,7 @@ public sealed class DemoYearThroughCommandsTests(TypedYear year) : IClassFixture
     public void The_years_totals_are_those_of_its_description()
     {
         var sessions = year.Room.Run("show", "sessions", "--json").Json.GetProperty("sessions").EnumerateArray().ToList();
-        var pan = year.Room.Run("show", "costs", "--film", "pan100", "--json").Json;
+        var pan = year.Room.Run("show", "costs", "--film", "fen80", "--json").Json;
 
         Assert.Equal(22, sessions.Count);
         Assert.Equal(9600, sessions.Sum(session => session.GetProperty("areaSqIn").GetDecimal()));

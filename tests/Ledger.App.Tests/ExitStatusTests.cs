@@ -13,20 +13,20 @@ public class ExitStatusTests
     [InlineData("show journal --last 0")]
     [InlineData("show costs --from 2026-02-01 --to 2026-01-01")]
     [InlineData("record receipt")]
-    [InlineData("record receipt pan100 two")]
-    [InlineData("record receipt pan100 1,5")]
-    [InlineData("record receipt pan100 1 --price 1.1234567")]
-    [InlineData("record receipt pan100 1 --expires 31/12/2026")]
+    [InlineData("record receipt fen80 two")]
+    [InlineData("record receipt fen80 1,5")]
+    [InlineData("record receipt fen80 1 --price 1.1234567")]
+    [InlineData("record receipt fen80 1 --expires 31/12/2026")]
     [InlineData("record session S23 --process film")]
     [InlineData("record session S23 --process film --sheets 4")]
     [InlineData("record session S23 --process film --sheets x")]
-    [InlineData("record bath F9 rapidfix 1.5l --dilution 1:31")]
-    [InlineData("record bath F9 rapidfix lots")]
-    [InlineData("record bath F9 rapidfix 1.5l --basis strict")]
-    [InlineData("record bath F9 rapidfix 1.5l --material glass")]
+    [InlineData("record bath F9 tarnfix 1.5l --dilution 1:39")]
+    [InlineData("record bath F9 tarnfix lots")]
+    [InlineData("record bath F9 tarnfix 1.5l --basis strict")]
+    [InlineData("record bath F9 tarnfix 1.5l --material glass")]
     [InlineData("record item new1")]
     [InlineData("record item new1 --kind film")]
-    [InlineData("record item pan100 --format 8by10")]
+    [InlineData("record item fen80 --format 8by10")]
     [InlineData("record count syrup 64 bottles --reason dregs")]
     [InlineData("record count syrup 64bottles --reason dregs")]
     [InlineData("record count syrup 64ml")]
@@ -47,13 +47,13 @@ public class ExitStatusTests
     [Theory]
     [InlineData("record correction last --reason wrong", "no entry has the reference \"last\"")]
     [InlineData("record receipt pan101 1", "there is no item \"pan101\"")]
-    [InlineData("record receipt pan100 -1", "packs must be more than 0")]
-    [InlineData("record receipt pan100 1 --price -5", "the price cannot be negative")]
-    [InlineData("record receipt pan100 1 --date 2026-03-16", "2026-03-16 is later than today, 2026-03-15")]
-    [InlineData("record receipt pan100 1 --date 1826-03-16", "too long ago")]
+    [InlineData("record receipt fen80 -1", "packs must be more than 0")]
+    [InlineData("record receipt fen80 1 --price -5", "the price cannot be negative")]
+    [InlineData("record receipt fen80 1 --date 2026-03-16", "2026-03-16 is later than today, 2026-03-15")]
+    [InlineData("record receipt fen80 1 --date 1826-03-16", "too long ago")]
     [InlineData("record opening syrup/5", "is open")]
-    [InlineData("record bath F1 rapidfix 1l", "there was a bath F1 already")]
-    [InlineData("record bath F9 rapidfix 1l --amount 200g", "kept in ml, not in g")]
+    [InlineData("record bath F1 tarnfix 1l", "there was a bath F1 already")]
+    [InlineData("record bath F9 tarnfix 1l --amount 200g", "kept in ml, not in g")]
     [InlineData("record discard F9 --reason spent", "F9")]
     [InlineData("record count syrup 64ml --reason counted", "there is nothing to post")]
     [InlineData("record correction 9999 --reason wrong", "there is no entry 9999")]
@@ -78,7 +78,7 @@ public class ExitStatusTests
     public void A_dilution_with_a_colon_is_asked_about()
     {
         using var room = Darkroom.WithDemoYear();
-        var ran = room.Run("record", "bath", "F9", "rapidfix", "1.5l", "--dilution", "1:4");
+        var ran = room.Run("record", "bath", "F9", "tarnfix", "1.5l", "--dilution", "1:4");
         Assert.Equal(2, ran.Status);
         Assert.Contains(
             "\"1:4\" is read two ways: write 1+4 if the second figure is the water, or 1+3", ran.Error, StringComparison.Ordinal);

@@ -10,12 +10,12 @@ public class HolderCommandTests
     {
         using var room = Darkroom.WithDemoYear();
         room.Do("record", "cleaning", "E05", "--bagged");
-        Assert.Matches(@"\n  E05-1 +empty +-> +pan100\n", room.Do("record", "load", "E05", "--from", "pan100"));
+        Assert.Matches(@"\n  E05-1 +empty +-> +fen80\n", room.Do("record", "load", "E05", "--from", "fen80"));
         room.Do("record", "exposure", "E05-1", "--group", "N-1", "--line", "mill at noon");
-        Assert.Matches(@"\n  pan100 N-1 +0 sheets +-> +1 sheet\n", room.Do("record", "unload", "E05-1"));
+        Assert.Matches(@"\n  fen80 N-1 +0 sheets +-> +1 sheet\n", room.Do("record", "unload", "E05-1"));
         var session = room.Run(
-            "record", "session", "S23", "--process", "film", "--sheets", "1 pan100 N-1 from exposed N-1", "1 pan100 dummy",
-            "1 pan100 N reject wrong way round from E01-1: turned");
+            "record", "session", "S23", "--process", "film", "--sheets", "1 fen80 N-1 from exposed N-1", "1 fen80 dummy",
+            "1 fen80 N reject wrong way round from E01-1: turned");
         Assert.Equal(0, session.Status);
         Assert.Contains("take off its paper label", session.Error, StringComparison.Ordinal);
 
@@ -34,11 +34,11 @@ public class HolderCommandTests
     public void What_cannot_be_is_refused_and_what_is_unlikely_is_asked_about()
     {
         using var room = Darkroom.WithDemoYear();
-        Refused(room, "E01-1 holds a sheet of pan100", "record", "load", "E01-1", "--from", "pan100");
+        Refused(room, "E01-1 holds a sheet of fen80", "record", "load", "E01-1", "--from", "fen80");
         Refused(room, "E05-1 is empty", "record", "unload", "E05-1");
         Refused(room, "E05-1 is empty", "record", "exposure", "E05-1");
-        Refused(room, "--anyway", "record", "load", "E05-1", "--from", "tab400");
-        Refused(room, "light leak along the hinge", "record", "load", "E07-2", "--from", "pan100");
+        Refused(room, "--anyway", "record", "load", "E05-1", "--from", "reed400");
+        Refused(room, "light leak along the hinge", "record", "load", "E07-2", "--from", "fen80");
         Refused(room, "double exposure", "record", "exposure", "E01-1");
         Assert.Equal(0, room.Run("record", "exposure", "E01-1", "--anyway").Status);
     }
@@ -56,11 +56,11 @@ public class HolderCommandTests
     {
         using var room = Darkroom.WithDemoYear();
         var text = room.Do("show", "holders");
-        Assert.Matches(@"E08 +8x10 +1 loaded pan100 85 d +2 loaded pan100 85 d", text);
+        Assert.Matches(@"E08 +8x10 +1 loaded fen80 85 d +2 loaded fen80 85 d", text);
         Assert.Matches(@"E08-1 +longer than 60 days", text);
         Assert.Matches(@"E07 +8x10 +1 empty +2 out", text);
         Assert.Matches(@"E07-2 +light leak along the hinge; spoiled 1 fogged", text);
-        Assert.Matches(@"E02 +8x10 +1 exposed pan100 N 4 d +2 exposed pan100 N-1 3 d", text);
+        Assert.Matches(@"E02 +8x10 +1 exposed fen80 N 4 d +2 exposed fen80 N-1 3 d", text);
         Assert.DoesNotMatch(@"exposed box", text);
         Assert.Equal(20, room.Run("show", "holders", "--json").Json.GetProperty("holders").GetArrayLength());
     }
@@ -69,10 +69,10 @@ public class HolderCommandTests
     public void A_box_out_of_the_freezer_says_when_it_may_be_opened()
     {
         using var room = Darkroom.WithDemoYear();
-        var moved = room.Run("record", "storage", "pan100/7", "--to", "shelf");
+        var moved = room.Run("record", "storage", "fen80/7", "--to", "shelf");
         Assert.Contains("open it on 2026-03-16 at the earliest", moved.Error, StringComparison.Ordinal);
-        room.Do("record", "speed", "pan100/7", "64");
-        var box = room.Run("show", "item", "pan100", "--json").Json.GetProperty("containers")[1];
+        room.Do("record", "speed", "fen80/7", "64");
+        var box = room.Run("show", "item", "fen80", "--json").Json.GetProperty("containers")[1];
         Assert.Equal(("shelf", "2026-03-16", 64), (
             box.GetProperty("storage").GetString(), box.GetProperty("opensFrom").GetString(), box.GetProperty("speed").GetInt32()));
     }

@@ -8,7 +8,7 @@ public class ImportTests
 {
     private static readonly int Year = DemoYear.Read(DemoYear.LastDay).Count;
 
-    private const string Items = "item,name,kind,format,pack\npan100,Corvane Pan 100,film,8x10,25\n";
+    private const string Items = "item,name,kind,format,pack\nfen80,Corvane Fen 80,film,8x10,25\n";
 
     [Fact]
     public void A_folder_is_imported_and_importing_it_again_adds_nothing()
@@ -37,9 +37,9 @@ public class ImportTests
         room.Do("import", "items", room.Write("items.csv", Items));
         var file = room.Write("purchases.csv", """
             date,item,packs,price,colour
-            2025-02-29,pan100,1,155,red
-            2025-03-01,pan100,-1,155,red
-            2025-03-01,pan100,1,155,red
+            2025-02-29,fen80,1,155,red
+            2025-03-01,fen80,-1,155,red
+            2025-03-01,fen80,1,155,red
             2025-03-01,pan101,1,1x5,red
             """);
         var ran = room.Run("import", "purchases", file);
@@ -57,7 +57,7 @@ public class ImportTests
     {
         using var room = new Darkroom();
         room.Do("import", "items", room.Write("items.csv", Items));
-        var file = room.Write("purchases.csv", "date,item,packs,price\n2025-03-01,pan100,1,155\n2026-03-16,pan100,1,155\n");
+        var file = room.Write("purchases.csv", "date,item,packs,price\n2025-03-01,fen80,1,155\n2026-03-16,fen80,1,155\n");
         var ran = room.Run("import", "purchases", file);
         Assert.Equal(3, ran.Status);
         Assert.Contains($"{file}, line 3: 2026-03-16 is later than today", ran.Error, StringComparison.Ordinal);

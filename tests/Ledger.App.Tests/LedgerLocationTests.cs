@@ -23,7 +23,7 @@ public class LedgerLocationTests
 
     [Theory]
     [InlineData("show today --exit-code")]
-    [InlineData("plan session --process film --sheets", "4 pan100 N")]
+    [InlineData("plan session --process film --sheets", "4 fen80 N")]
     [InlineData("print wall-card")]
     [InlineData("export out")]
     [InlineData("calendar -")]

@@ -8,7 +8,7 @@ public class PlainTextTests
     public static TheoryData<string> Commands =>
     [
         "show today", "show shelf", "show baths", "show sessions", "show costs", "show journal",
-        "show item syrup", "show item pan100", "show bath F4", "show holders", "show sheet E07-2",
+        "show item syrup", "show item fen80", "show bath F4", "show holders", "show sheet E07-2",
         "show forgotten", "record load --help", "record exposure --help", "record unload --help", "record holder --help",
         "record cleaning --help", "record service --help", "record storage --help", "record speed --help", "record keeper --help",
         "show bath F1", "--help", "show --help", "show costs --help", "record --help", "record item --help", "record session --help",

@@ -42,9 +42,9 @@ public sealed class PlanCommandTests : IDisposable
     }
 
     [Theory]
-    [InlineData("pan100 N", 3)]
-    [InlineData("pan100 until 2026-03-12", 5)]
-    [InlineData("tab400", null)]
+    [InlineData("fen80 N", 3)]
+    [InlineData("fen80 until 2026-03-12", 5)]
+    [InlineData("reed400", null)]
     public void Exposed_sheets_are_chosen_by_film_group_and_day(string what, int? sheets)
     {
         var ran = _room.Run("plan", "session", "--exposed", what, "--json");
@@ -57,11 +57,11 @@ public sealed class PlanCommandTests : IDisposable
     [Fact]
     public void A_kept_plan_of_exposed_sheets_is_logged_in_one_step_and_draws_no_film_from_the_shelf()
     {
-        var before = OnHand("pan100");
-        _room.Do("record", "plan", "sunday", "--on", "2026-03-22", "--process", "film", "--exposed", "pan100 N-1", "--minutes", "9");
-        Assert.Contains("2 pan100 N-1", _room.Do("show", "plans"), StringComparison.Ordinal);
+        var before = OnHand("fen80");
+        _room.Do("record", "plan", "sunday", "--on", "2026-03-22", "--process", "film", "--exposed", "fen80 N-1", "--minutes", "9");
+        Assert.Contains("2 fen80 N-1", _room.Do("show", "plans"), StringComparison.Ordinal);
         _room.Do("record", "session", "S23", "--from-plan", "sunday");
-        Assert.Equal(before, OnHand("pan100"));
+        Assert.Equal(before, OnHand("fen80"));
         Assert.DoesNotContain("sunday", _room.Do("show", "plans"), StringComparison.Ordinal);
         Assert.Equal(0, _room.Run("check").Status);
         var labels = _room.Do("print", "sleeve-labels", "S23");
@@ -76,7 +76,7 @@ public sealed class PlanCommandTests : IDisposable
     [Fact]
     public void The_screens_put_pages_into_a_folder_beside_the_ledger_as_html_and_as_text()
     {
-        _room.Do("record", "plan", "a/b", "--on", "2026-03-22", "--process", "film", "--sheets", "4 pan100 N");
+        _room.Do("record", "plan", "a/b", "--on", "2026-03-22", "--process", "film", "--sheets", "4 fen80 N");
         using var ledger = LedgerFile.Open(_room.Ledger, new(
             new FakeClock(_room.Today.At(new LocalTime(12, 0)).InUtc().ToInstant()), DateTimeZone.Utc, CalendarSystem.Iso));
         var paper = PaperFolder.Beside(ledger, _room.Ledger);

@@ -81,7 +81,7 @@ public class PromisedJsonTests
             "side:text name:text state:text outOfService:text? sheet:text? item:text? loadedOn:date? exposedOn:date? group:text? "
             + "days:number? isOverdue:flag isFlagged:flag"
         },
-        { "show item pan100", "places", "place:text kind:text quantity:quantity value:money" },
+        { "show item fen80", "places", "place:text kind:text quantity:quantity value:money" },
         {
             "show sheet E07-2", "",
             "sheet:text item:text batch:text box:text place:text film:money side:text loadedOn:date exposedOn:date group:text line:text "

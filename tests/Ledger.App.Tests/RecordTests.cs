@@ -5,7 +5,7 @@ namespace Ledger.App.Tests;
 
 public class RecordTests
 {
-    private static readonly string[] _pour = ["record", "session", "S23", "--process", "film", "--sheets", "4 pan100 N keeper 80ml"];
+    private static readonly string[] _pour = ["record", "session", "S23", "--process", "film", "--sheets", "4 fen80 N keeper 80ml"];
 
     /// <summary>The number of the first entry after the demo year's.</summary>
     private static readonly int _next = DemoYear.Read(DemoYear.LastDay).Count + 1;
@@ -15,11 +15,11 @@ public class RecordTests
     {
         using var room = Darkroom.WithDemoYear();
         var ran = room.Run(
-            "record", "session", "S23", "--process", "film", "--sheets", "3 pan100 N keeper 25ml", "1 pan100 N-1 reject: dust: a lot");
+            "record", "session", "S23", "--process", "film", "--sheets", "3 fen80 N keeper 25ml", "1 fen80 N-1 reject: dust: a lot");
         Assert.Equal(0, ran.Status);
-        Assert.StartsWith($"entry {_next}: session S23: 4 pan100, 320 sq in through F4\n", ran.Out, StringComparison.Ordinal);
+        Assert.StartsWith($"entry {_next}: session S23: 4 fen80, 320 sq in through F4\n", ran.Out, StringComparison.Ordinal);
         Assert.Matches(@"\n  syrup/5 +64 ml +-> +39 ml\n", ran.Out);
-        Assert.Matches(@"\n  pan100/6 +24 sheets +-> +20 sheets\n", ran.Out);
+        Assert.Matches(@"\n  fen80/6 +24 sheets +-> +20 sheets\n", ran.Out);
         Assert.Matches(@"\n  F4 +1600 sq in of 3000 sq in +-> +1920 sq in of 3000 sq in\n", ran.Out);
         Assert.Contains("bath F4 was good until", ran.Error, StringComparison.Ordinal);
 
@@ -38,7 +38,7 @@ public class RecordTests
     public void A_wrong_fixer_weight_is_reported_once(string weight)
     {
         using var room = Darkroom.WithDemoYear();
-        var ran = room.Run("record", "item", "pan100", "--fixer-weight", weight);
+        var ran = room.Run("record", "item", "fen80", "--fixer-weight", weight);
         Assert.Equal(2, ran.Status);
         Assert.Equal(
             $"--fixer-weight: {weight} is not a weight from 0.1 to 10 with at most three decimals\n"
@@ -51,11 +51,11 @@ public class RecordTests
     {
         using var room = Darkroom.WithDemoYear();
         var before = room.Do("show", "shelf", "--json");
-        var dry = room.Run(["record", "session", "S23", "--process", "film", "--sheets", "4 pan100 N", "--dry-run"]);
+        var dry = room.Run(["record", "session", "S23", "--process", "film", "--sheets", "4 fen80 N", "--dry-run"]);
         Assert.Equal(0, dry.Status);
         Assert.Contains("nothing was written", dry.Error, StringComparison.Ordinal);
         Assert.Equal(before, room.Do("show", "shelf", "--json"));
-        var real = room.Do("record", "session", "S23", "--process", "film", "--sheets", "4 pan100 N");
+        var real = room.Do("record", "session", "S23", "--process", "film", "--sheets", "4 fen80 N");
         Assert.Equal(dry.Out[dry.Out.IndexOf(':', StringComparison.Ordinal)..], real[real.IndexOf(':', StringComparison.Ordinal)..]);
     }
 
@@ -148,8 +148,8 @@ public class RecordTests
     public void Amounts_are_written_in_the_users_own_units()
     {
         using var room = Darkroom.WithDemoYear();
-        var mixed = room.Do("record", "bath", "X1", "rapidfix", "1.5l", "--amount", "0.3l", "--dry-run");
-        Assert.Contains("300 ml of rapidfix for 1500 ml", mixed, StringComparison.Ordinal);
+        var mixed = room.Do("record", "bath", "X1", "tarnfix", "1.5l", "--amount", "0.3l", "--dry-run");
+        Assert.Contains("300 ml of tarnfix for 1500 ml", mixed, StringComparison.Ordinal);
         room.Do("record", "setting", "liquids", "floz");
         Assert.Contains("0.85 fl oz", room.Do("record", "count", "syrup", "0.85floz", "--reason", "spilt"), StringComparison.Ordinal);
     }
@@ -158,11 +158,11 @@ public class RecordTests
     public void The_developer_may_be_said_batch_by_batch()
     {
         using var room = Darkroom.WithDemoYear();
-        string[] sheets = ["record", "session", "S23", "--process", "film", "--sheets", "4 pan100 N", "2 pan100 N-1"];
+        string[] sheets = ["record", "session", "S23", "--process", "film", "--sheets", "4 fen80 N", "2 fen80 N-1"];
         Assert.Matches(@"syrup/5 +64 ml +-> +14 ml", room.Do([.. sheets, "--developer", "25", "25", "--dry-run"]));
         Assert.Equal(2, room.Run([.. sheets, "--developer", "25", "25", "10"]).Status);
         Assert.Equal(2, room.Run([
-            "record", "session", "S23", "--process", "film", "--sheets", "4 pan100 25ml", "--developer", "25"]).Status);
+            "record", "session", "S23", "--process", "film", "--sheets", "4 fen80 25ml", "--developer", "25"]).Status);
     }
 
     [Fact]

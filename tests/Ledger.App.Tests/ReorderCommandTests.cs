@@ -10,16 +10,16 @@ public sealed class ReorderCommandTests
     public void What_is_reserved_and_on_order_is_the_same_on_the_shelf_the_reorder_page_and_the_item()
     {
         using var room = Darkroom.WithDemoYear();
-        room.Do("record", "plan", "north", "--trip", "--on", "2026-04-19", "--sheets", "40 pan100");
+        room.Do("record", "plan", "north", "--trip", "--on", "2026-04-19", "--sheets", "40 fen80");
         var (shelf, reorder) = (Items(room, "shelf"), Items(room, "reorder"));
-        Assert.Equal("56 sheet", Of(shelf["pan100"], "reserved")); // the demo year's trip takes 16; its session takes sheets that are exposed
+        Assert.Equal("56 sheet", Of(shelf["fen80"], "reserved")); // the demo year's trip takes 16; its session takes sheets that are exposed
         Assert.All(reorder, item =>
         {
             Assert.Equal(Of(item.Value, "reserved"), Of(shelf[item.Key], "reserved"));
             Assert.Equal(Of(item.Value, "incoming"), Of(shelf[item.Key], "incoming"));
         });
-        Assert.Equal("56 sheet", Of(room.Run("show", "item", "pan100", "--json").Json, "reserved"));
-        Assert.Contains("25 sheets on order, 56 sheets planned", room.Do("show", "item", "pan100"), StringComparison.Ordinal);
+        Assert.Equal("56 sheet", Of(room.Run("show", "item", "fen80", "--json").Json, "reserved"));
+        Assert.Contains("25 sheets on order, 56 sheets planned", room.Do("show", "item", "fen80"), StringComparison.Ordinal);
         Assert.Contains("on order", room.Do("show", "shelf"), StringComparison.Ordinal);
     }
 
@@ -28,9 +28,9 @@ public sealed class ReorderCommandTests
     {
         using var room = Darkroom.WithDemoYear();
         room.Do("record", "order", "cancel", "spring-film", "--reason", "too late");
-        room.Do("record", "item", "pan100", "--minimum-on-hand", "none");
-        room.Do("record", "plan", "north", "--trip", "--on", "2026-05-19", "--sheets", "60 pan100");
-        var film = Items(room, "reorder")["pan100"];
+        room.Do("record", "item", "fen80", "--minimum-on-hand", "none");
+        room.Do("record", "plan", "north", "--trip", "--on", "2026-05-19", "--sheets", "60 fen80");
+        var film = Items(room, "reorder")["fen80"];
         Assert.Equal("2026-04-28", film.GetProperty("orderBy").GetString()); // a delivery takes 14 days, and a week is kept
         Assert.Contains("76 sheets are set aside for 2 plans", film.GetProperty("basis").GetString(), StringComparison.Ordinal);
     }

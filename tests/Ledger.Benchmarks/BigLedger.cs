@@ -38,7 +38,7 @@ internal static class BigLedger
             }),
             new BathMixing
             {
-                Key = "bath", Date = FirstDay, Bath = "F1", Item = "rapidfix", WorkingVolume = Volume.FromMillilitres(1500),
+                Key = "bath", Date = FirstDay, Bath = "F1", Item = "tarnfix", WorkingVolume = Volume.FromMillilitres(1500),
             },
         ];
         var outcome = ledger.Import(entries, dryRun: false, null, default);
@@ -57,7 +57,7 @@ internal static class BigLedger
                 var date = Dates.Text(FirstDay.PlusDays(i / 20));
                 text.WriteLine(string.Create(
                     CultureInfo.InvariantCulture,
-                    $"B{i / 4},{date},film,pan100,1,N,{(i % 4 == 0 ? "25" : "")},F1,{(i % 4 == 3 ? "reject" : "negative")},line {i}"));
+                    $"B{i / 4},{date},film,fen80,1,N,{(i % 4 == 0 ? "25" : "")},F1,{(i % 4 == 3 ? "reject" : "negative")},line {i}"));
             }
         }
 
@@ -86,10 +86,10 @@ internal static class BigLedger
                 INSERT INTO bath_work (entry_id, place_id, is_first, area, weighted)
                     SELECT first.id + i, (SELECT place_id FROM bath), 1, 100, 100 FROM series, first;
                 INSERT INTO movement (entry_id, lot_id, from_place, to_place, quantity, value)
-                    SELECT first.id + i, box.lot_id, box.place_id, iif(box.code = 'pan100', 2, 4), 1, 0
-                    FROM series, first, box WHERE box.code IN ('pan100', 'syrup', 'citric-stop', 'gloves');
+                    SELECT first.id + i, box.lot_id, box.place_id, iif(box.code = 'fen80', 2, 4), 1, 0
+                    FROM series, first, box WHERE box.code IN ('fen80', 'syrup', 'citric-stop', 'gloves');
                 INSERT INTO session_sheets (entry_id, number, line, lot_id, sheets, area, cost, "group", fate, note)
-                    SELECT first.id + i, 1, 1, box.lot_id, 1, 100, 0, 'N', 'negative', '' FROM series, first, box WHERE box.code = 'pan100';
+                    SELECT first.id + i, 1, 1, box.lot_id, 1, 100, 0, 'N', 'negative', '' FROM series, first, box WHERE box.code = 'fen80';
                 COMMIT;
                 """;
             command.CommandTimeout = 0;
@@ -128,7 +128,7 @@ internal static class BigLedger
                     FROM month JOIN entry e ON e.key = 'bulk-bath-' || i, first_bath b;
                 INSERT INTO movement (entry_id, lot_id, from_place, to_place, quantity, value)
                     SELECT e.id, box.lot_id, box.place_id, 100000 + i, 300000, 4770000
-                    FROM month JOIN entry e ON e.key = 'bulk-bath-' || i, box WHERE box.code = 'rapidfix';
+                    FROM month JOIN entry e ON e.key = 'bulk-bath-' || i, box WHERE box.code = 'tarnfix';
                 INSERT INTO bath_end (place_id, entry_id, reason)
                     SELECT 100000 + i, e.id, 'spent' FROM month JOIN entry e ON e.key = 'bulk-end-' || i;
                 CREATE TEMP TABLE first AS SELECT max(id) AS id FROM entry;
@@ -142,10 +142,10 @@ internal static class BigLedger
                 INSERT INTO bath_work (entry_id, place_id, is_first, area, weighted)
                     SELECT entry_id, bath_id, 1, 100, 100 FROM session, first WHERE entry_id > first.id;
                 INSERT INTO movement (entry_id, lot_id, from_place, to_place, quantity, value)
-                    SELECT first.id + i, box.lot_id, box.place_id, iif(box.code = 'pan100', 2, 4), 1, iif(box.code = 'pan100', 7000000, 1000)
-                    FROM series, first, box WHERE box.code IN ('pan100', 'syrup', 'citric-stop', 'gloves');
+                    SELECT first.id + i, box.lot_id, box.place_id, iif(box.code = 'fen80', 2, 4), 1, iif(box.code = 'fen80', 7000000, 1000)
+                    FROM series, first, box WHERE box.code IN ('fen80', 'syrup', 'citric-stop', 'gloves');
                 INSERT INTO session_sheets (entry_id, number, line, lot_id, sheets, area, cost, "group", fate, note)
-                    SELECT first.id + i, 1, 1, box.lot_id, 1, 100, 7000000, 'N', 'negative', '' FROM series, first, box WHERE box.code = 'pan100';
+                    SELECT first.id + i, 1, 1, box.lot_id, 1, 100, 7000000, 'N', 'negative', '' FROM series, first, box WHERE box.code = 'fen80';
                 COMMIT;
                 """;
             command.CommandTimeout = 0;

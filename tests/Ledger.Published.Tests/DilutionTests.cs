@@ -23,7 +23,7 @@ public sealed class DilutionTests
         C-DIL-09 | 1+15     | fl oz | 32    | 2           | 30    | general dilution conversion chart: a quart
         C-DIL-11 | 1+4      | fl oz | 640   | 128         | 512   | general dilution conversion chart: five gallons
         - derived from total / (1 + n); printed by nobody seen
-        derived  | 1+31     | ml    | 1000  | 31.25       | 968.75 | worked-examples D3
+        derived  | 1+39     | ml    | 1000  | 25          | 975    | worked-examples D3
         derived  | 1+9      | ml    | 1000  | 100         | 900    | worked-examples D3
         derived  | 1+19     | ml    | 1000  | 50          | 950    | worked-examples D3
         derived  | 1+4      | ml    | 1000  | 200         | 800    | worked-examples D3

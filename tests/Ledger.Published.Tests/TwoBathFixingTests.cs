@@ -16,7 +16,7 @@ public sealed class TwoBathFixingTests
         // mix a new bath 2.
         var ledger = Pair();
         Clear(ledger, 30, isFresh: true);
-        ledger.Post("session line=pan100:4");
+        ledger.Post("session line=fen80:4");
         Clear(ledger, 59.9m);
         Assert.Null(new BathReading(ledger.Holdings.Bath("F1")!, Some.Today).EndedBy);
         Clear(ledger, 60);
@@ -112,6 +112,6 @@ public sealed class TwoBathFixingTests
 
     private static void Clear(InMemoryLedger ledger, decimal seconds, bool isFresh = false) => ledger.Post(new ClearingTest
     {
-        Key = Some.Key(), Date = Some.Today, Bath = "F1", Film = "pan100", Seconds = seconds, IsFresh = isFresh,
+        Key = Some.Key(), Date = Some.Today, Bath = "F1", Film = "fen80", Seconds = seconds, IsFresh = isFresh,
     });
 }

@@ -2,7 +2,7 @@ using Ledger.Core.Journal.Entries;
 
 namespace Ledger.App.Values;
 
-/// <summary>A line of an order as it is typed: "2 pan100 at 186", "1 syrup".</summary>
+/// <summary>A line of an order as it is typed: "2 fen80 at 186", "1 syrup".</summary>
 internal static class OrderPhrase
 {
     public const string Form = "PACKS ITEM [at PRICE]";

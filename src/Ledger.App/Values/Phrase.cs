@@ -43,7 +43,7 @@ internal sealed class Phrase
     /// <summary>A refusal about one of its words.</summary>
     public FormatException Refuse(string why) => new($"\"{_text}\": {why}");
 
-    /// <summary>A colon inside a word belongs to it (1:31); one at its end starts the note.</summary>
+    /// <summary>A colon inside a word belongs to it (1:39); one at its end starts the note.</summary>
     private static int NoteAt(string text)
     {
         for (var i = 0; i < text.Length; i++)

@@ -2,7 +2,7 @@ using Ledger.Core.Sessions;
 
 namespace Ledger.App.Values;
 
-/// <summary>Sheets to plan as they are typed: "4 pan100 N", "2 pan100 N-1 in E04: mill race", "3 pan100 from pan100 N".</summary>
+/// <summary>Sheets to plan as they are typed: "4 fen80 N", "2 fen80 N-1 in E04: mill race", "3 fen80 from fen80 N".</summary>
 internal static class PlanPhrase
 {
     public const string Form = "COUNT FILM [GROUP] [in HOLDER] [from WHERE] [: SUBJECT]";

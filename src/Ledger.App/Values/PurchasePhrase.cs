@@ -2,7 +2,7 @@ using Ledger.Core.Journal.Entries;
 
 namespace Ledger.App.Values;
 
-/// <summary>A line of a purchase as it is typed: "2 pan100 at 186 expires 2028-01-31 batch CP-3260 in freezer".</summary>
+/// <summary>A line of a purchase as it is typed: "2 fen80 at 186 expires 2028-01-31 batch CP-3260 in freezer".</summary>
 internal static class PurchasePhrase
 {
     public const string Form = "PACKS ITEM [at PRICE] [expires DATE] [batch NUMBER] [in STORAGE] [order ORDER]";

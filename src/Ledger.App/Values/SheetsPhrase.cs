@@ -5,7 +5,7 @@ using Ledger.Core.Sessions;
 
 namespace Ledger.App.Values;
 
-/// <summary>The sheets of a session as they are typed: "4 pan100 N", "1 pan100 N-1 reject: dust", "6 pan100 25ml from pan100/3".</summary>
+/// <summary>The sheets of a session as they are typed: "4 fen80 N", "1 fen80 N-1 reject: dust", "6 fen80 25ml from fen80/3".</summary>
 internal static class SheetsPhrase
 {
     public const string Form = "COUNT FILM [GROUP] [FATE [CAUSE]] [DEVELOPERml|g] [from BOX|SIDES|exposed GROUP] [: NOTE]";
@@ -43,7 +43,7 @@ internal static class SheetsPhrase
     };
 
     /// <summary>
-    /// A box has a stroke in its name (pan100/3), a side has none (E07-2); the box of exposed sheets is named by its group.
+    /// A box has a stroke in its name (fen80/3), a side has none (E07-2); the box of exposed sheets is named by its group.
     /// </summary>
     private static SessionLine From(string source, Phrase phrase, SessionLine line)
     {

@@ -6,7 +6,7 @@ using Ledger.Core.Stock;
 namespace Ledger.App.Values;
 
 /// <summary>
-/// A step of a process as it is typed: "developer syrup 1+49 in 1250ml for 11 per batch", "stop citric 30g in 1l for 1", "fixer rapidfix in
+/// A step of a process as it is typed: "developer syrup 1+49 in 1250ml for 11 per batch", "stop citric 30g in 1l for 1", "fixer tarnfix in
 /// 1.5l reused for 5", "water for 10", "other gloves 2 per session". The amount waits for its item, whose unit it takes.
 /// </summary>
 /// <param name="Step">The step without its amount.</param>

@@ -8,7 +8,7 @@ namespace Ledger.Core.Film;
 /// <param name="Group">The group.</param>
 public sealed record ExposedBox(PlaceId Place, string Item, string Group)
 {
-    /// <summary>What its label says: pan100 N+1.</summary>
+    /// <summary>What its label says: fen80 N+1.</summary>
     public string Code => CodeOf(Item, Group);
 
     /// <summary>What the label of a film and group says.</summary>

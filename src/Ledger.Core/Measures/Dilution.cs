@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Ledger.Core.Measures;
 
 /// <summary>
-/// How a working solution is made: "1+31" is one part of the source to 31 parts of water, "1+1+100" one part each of A and B to 100.
+/// How a working solution is made: "1+39" is one part of the source to 31 parts of water, "1+1+100" one part each of A and B to 100.
 /// "1+0" is the undiluted source. Always written with a plus: the colon is read two ways in the trade.
 /// </summary>
 public sealed record Dilution
@@ -21,21 +21,21 @@ public sealed record Dilution
         Text = text;
     }
 
-    /// <summary>The dilution as it is written, without blanks: "1+31".</summary>
+    /// <summary>The dilution as it is written, without blanks: "1+39".</summary>
     public string Text { get; }
 
     /// <summary>The undiluted source.</summary>
     public static Dilution Undiluted { get; } = Parse("1+0");
 
-    /// <summary>How many parts there are with the water: 2 for "1+31", 3 for "1+1+100".</summary>
+    /// <summary>How many parts there are with the water: 2 for "1+39", 3 for "1+1+100".</summary>
     public int PartCount => _parts.Length;
 
-    /// <summary>Reads "1+31"; the message of a failure says what is accepted.</summary>
+    /// <summary>Reads "1+39"; the message of a failure says what is accepted.</summary>
     /// <exception cref="FormatException">Not a dilution, or written with a colon.</exception>
     public static Dilution Parse(string text) =>
         TryParse(text, out var dilution, out var problem) ? dilution : throw new FormatException(problem);
 
-    /// <summary>Reads "1+31", or says in a sentence why not.</summary>
+    /// <summary>Reads "1+39", or says in a sentence why not.</summary>
     public static bool TryParse(
         string text,
         [System.Diagnostics.CodeAnalysis.NotNullWhen(true)] out Dilution? dilution,
@@ -59,7 +59,7 @@ public sealed record Dilution
 
         if (parts.Count < 2 || parts[0] <= 0 || parts.Any(part => part < 0))
         {
-            problem = $"\"{text}\" is not a dilution; write the parts with a plus, such as 1+31 (1+0 is undiluted)";
+            problem = $"\"{text}\" is not a dilution; write the parts with a plus, such as 1+39 (1+0 is undiluted)";
             return false;
         }
 
@@ -106,7 +106,7 @@ public sealed record Dilution
     /// <inheritdoc/>
     public override int GetHashCode() => StringComparer.Ordinal.GetHashCode(Text);
 
-    /// <summary>"1+31".</summary>
+    /// <summary>"1+39".</summary>
     public override string ToString() => Text;
 
     /// <summary>What the first so many parts take together.</summary>
@@ -117,7 +117,7 @@ public sealed record Dilution
     {
         foreach (var reading in Enum.GetValues<RatioReading>())
             if (!CanRead(ratio, reading))
-                return $"\"{ratio}\" is not a dilution; write the parts with a plus, such as 1+31";
+                return $"\"{ratio}\" is not a dilution; write the parts with a plus, such as 1+39";
         return $"\"{ratio}\" is read two ways: write {FromRatio(ratio, RatioReading.PartsOfWater)} if the second figure is the water, "
             + $"or {FromRatio(ratio, RatioReading.PartsInAll)} if it is all parts together";
     }

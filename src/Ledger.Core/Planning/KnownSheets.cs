@@ -38,7 +38,7 @@ public static class KnownSheets
             }),
     ];
 
-    /// <summary>The sheets that stand in what is named, such as "E07-1, #12" or "pan100 N"; a name that is not known stands for none.</summary>
+    /// <summary>The sheets that stand in what is named, such as "E07-1, #12" or "fen80 N"; a name that is not known stands for none.</summary>
     public static IReadOnlyList<Sheet> Find(string from, FilmRegister register) =>
         [.. Names(from).SelectMany(name => Named(name, register) ?? []).Distinct()];
 

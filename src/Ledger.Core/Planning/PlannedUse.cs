@@ -25,7 +25,7 @@ public sealed record PlannedUse(Item Item, Quantity Needed, Quantity Available, 
     public IEnumerable<(Container From, Quantity Quantity)> Sources => Draws.GroupBy(draw => draw.From.Code)
         .Select(draws => (draws.First().From, draws.Select(draw => draw.Quantity).Aggregate((sum, more) => sum + more)));
 
-    /// <summary>The same as people read it, the lot named: "pan100/4 8 sheets (batch 4711, good until 2026-06-01)".</summary>
+    /// <summary>The same as people read it, the lot named: "fen80/4 8 sheets (batch 4711, good until 2026-06-01)".</summary>
     public IEnumerable<string> SourceTexts(MeasureStyle style) => Sources.Select(source =>
     {
         var lot = new[]

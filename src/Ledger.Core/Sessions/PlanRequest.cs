@@ -29,7 +29,7 @@ public sealed record RequestedSheets
     public string Group { get; init; } = "";
 
     /// <summary>
-    /// Where known sheets are: holder sides (E07-1, E07-2), a box of exposed sheets (pan100 N), or sheets by number (#12); null for sheets that
+    /// Where known sheets are: holder sides (E07-1, E07-2), a box of exposed sheets (fen80 N), or sheets by number (#12); null for sheets that
     /// are only counted and come out of a box of unexposed film.
     /// </summary>
     public string? From { get; init; }

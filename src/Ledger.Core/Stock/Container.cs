@@ -6,7 +6,7 @@ namespace Ledger.Core.Stock;
 
 /// <summary>One box, envelope, bottle or packet, with its own dates. It holds a single lot.</summary>
 /// <param name="Place">Its number as a place.</param>
-/// <param name="Code">What is written on it: the item's code and a running number, such as pan100/3.</param>
+/// <param name="Code">What is written on it: the item's code and a running number, such as fen80/3.</param>
 /// <param name="Lot">The delivery it came with.</param>
 /// <param name="Size">What it held when it was full.</param>
 /// <param name="Held">What it holds now.</param>

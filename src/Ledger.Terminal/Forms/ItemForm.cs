@@ -77,7 +77,7 @@ internal sealed class ItemForm : FormModel
 
     public override FormField First => _known is null ? Code : Pack;
 
-    public FormField Code { get; } = new("Item", 16) { Hint = "The short code that forms, labels and files use, such as pan100." };
+    public FormField Code { get; } = new("Item", 16) { Hint = "The short code that forms, labels and files use, such as fen80." };
 
     public FormField Name { get; } = new("name", 36) { Hint = "As it stands on the box." };
 

@@ -19,7 +19,7 @@ internal sealed class PlanLineFields(Func<IEnumerable<string>> films)
 
     public FormField Subject { get; } = new("subject", 10) { Hint = "What is on them, if known: sheets of one subject go into different batches." };
 
-    public FormField From { get; } = new("from", 22) { Hint = "The very sheets: by number #12, #14, by side E07-1, or a box pan100 N." };
+    public FormField From { get; } = new("from", 22) { Hint = "The very sheets: by number #12, #14, by side E07-1, or a box fen80 N." };
 
     /// <summary>Whether the line says which sheets they are; their holders and subjects are known then.</summary>
     public bool IsKnown { get; private set; }

@@ -37,7 +37,7 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films, Func<IE
 
     public FormField From { get; } = new("from", 24)
     {
-        Choices = sources, Hint = "Sides E07-1,E07-2, an exposed box pan100 N, or #12; empty: only counted.",
+        Choices = sources, Hint = "Sides E07-1,E07-2, an exposed box fen80 N, or #12; empty: only counted.",
     };
 
     public FormField Cause { get; } = new("spoiled by", 16, FieldKind.Choice)

@@ -9,7 +9,7 @@ public sealed class NativeTests(PublishedBinary binary) : IClassFixture<Publishe
     public void EveryReadingOfTheDemoYearIsTheSameAsInTheTests()
     {
         var ledger = Demo();
-        foreach (var what in new[] { "today", "shelf", "baths", "sessions", "costs", "journal", "item pan100", "bath F4" })
+        foreach (var what in new[] { "today", "shelf", "baths", "sessions", "costs", "journal", "item fen80", "bath F4" })
         {
             var json = Do(["--file", ledger, "show", .. what.Split(' '), "--json"]);
             using var document = JsonDocument.Parse(json);
@@ -25,7 +25,7 @@ public sealed class NativeTests(PublishedBinary binary) : IClassFixture<Publishe
     public void AnEntryIsPostedCheckedExportedAndBackedUp()
     {
         var ledger = Demo();
-        Assert.Contains("pan100", Do("--file", ledger, "record", "count", "pan100", "60", "--reason", "miscounted"));
+        Assert.Contains("fen80", Do("--file", ledger, "record", "count", "fen80", "60", "--reason", "miscounted"));
         Do("--file", ledger, "check");
         Assert.Contains("BEGIN:VALARM", Do("--file", ledger, "calendar", "-"), StringComparison.Ordinal);
         Do("--file", ledger, "export", Path.Combine(binary.Folder, Guid.NewGuid().ToString("N")));

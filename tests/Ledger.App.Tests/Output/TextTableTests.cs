@@ -8,12 +8,12 @@ public class TextTableTests
     public void Figures_end_at_one_edge_and_the_last_column_continues_below()
     {
         var table = new TextTable(Column.Left("item"), Column.Right("on hand"), Column.Left("name"));
-        table.Add("pan100", "49 sheets", "a film with quite a long name");
+        table.Add("fen80", "49 sheets", "a film with quite a long name");
         table.Add("syrup", "64 ml", "developer");
         Assert.Equal(
             """
             item      on hand  name
-            pan100  49 sheets  a film with
+            fen80  49 sheets  a film with
                                quite a long
                                name
             syrup       64 ml  developer

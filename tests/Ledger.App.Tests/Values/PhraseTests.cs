@@ -10,11 +10,11 @@ namespace Ledger.App.Tests.Values;
 public class PhraseTests
 {
     [Theory]
-    [InlineData("4 pan100", 4, "pan100", "", Fate.Negative, null, null, "")]
-    [InlineData("4 pan100 N", 4, "pan100", "N", Fate.Negative, null, null, "")]
-    [InlineData("2 pan100 N-1 reject: dust", 2, "pan100", "N-1", Fate.Reject, null, null, "dust")]
-    [InlineData("6  tab400 Keeper 12.5ml from tab400/3", 6, "tab400", "", Fate.Keeper, 12500L, "tab400/3", "")]
-    [InlineData("4 ortho25 group test test 0.025l : at 1:2", 4, "ortho25", "test", Fate.Test, 25000L, null, "at 1:2")]
+    [InlineData("4 fen80", 4, "fen80", "", Fate.Negative, null, null, "")]
+    [InlineData("4 fen80 N", 4, "fen80", "N", Fate.Negative, null, null, "")]
+    [InlineData("2 fen80 N-1 reject: dust", 2, "fen80", "N-1", Fate.Reject, null, null, "dust")]
+    [InlineData("6  reed400 Keeper 12.5ml from reed400/3", 6, "reed400", "", Fate.Keeper, 12500L, "reed400/3", "")]
+    [InlineData("4 ortho16 group test test 0.025l : at 1:2", 4, "ortho16", "test", Fate.Test, 25000L, null, "at 1:2")]
     public void Sheets_are_read_word_by_word(
         string text, int sheets, string item, string group, Fate fate, long? developer, string? box, string note) =>
         Assert.Equal(
@@ -31,24 +31,24 @@ public class PhraseTests
         Assert.Equal(new Amount(1, Unit.Piece, 1), StepPhrase.Parse("other gloves 1 piece per session").Amount);
         Assert.Equal(Volume.FromMicrolitres(1_250_000), StepPhrase.Parse("developer syrup 1+49 in 1250 ml for 11").Step.WorkingVolume);
         Assert.Contains(
-            "\"pan100\" has no place here",
-            Assert.Throws<FormatException>(() => StepPhrase.Parse("other gloves 1 pan100")).Message, StringComparison.Ordinal);
+            "\"fen80\" has no place here",
+            Assert.Throws<FormatException>(() => StepPhrase.Parse("other gloves 1 fen80")).Message, StringComparison.Ordinal);
     }
 
     [Theory]
     [InlineData("", "how many sheets or rolls is missing")]
-    [InlineData("four pan100", "not a whole number")]
+    [InlineData("four fen80", "not a whole number")]
     [InlineData("4", "the film is missing")]
-    [InlineData("4 pan100 N N-1", "\"N-1\" is neither a fate")]
-    [InlineData("4 pan100 from", "the box or holder side after \"from\" is missing")]
-    [InlineData("4 pan100 25sheets", "not a volume")]
+    [InlineData("4 fen80 N N-1", "\"N-1\" is neither a fate")]
+    [InlineData("4 fen80 from", "the box or holder side after \"from\" is missing")]
+    [InlineData("4 fen80 25sheets", "not a volume")]
     public void Sheets_that_cannot_be_read_are_refused_in_a_sentence(string text, string why) =>
         Assert.Contains(why, Assert.Throws<FormatException>(() => SheetsPhrase.Parse(text)).Message, StringComparison.Ordinal);
 
     [Fact]
     public void A_developer_is_measured_or_weighed()
     {
-        var line = SheetsPhrase.Parse("4 pan100 N 31.25g");
+        var line = SheetsPhrase.Parse("4 fen80 N 31.25g");
         Assert.Equal((null, Quantity.Of(31.25m, Unit.Gram)), (line.Developer, line.DeveloperWeight));
     }
 
@@ -79,7 +79,7 @@ public class PhraseTests
     public void Plain_water_and_a_reused_bath_are_read()
     {
         Assert.Null(StepPhrase.Parse("water for 30").Step.Item);
-        Assert.Equal(StepUse.Reused, StepPhrase.Parse("fixer rapidfix reused for 5").Step.Use);
+        Assert.Equal(StepUse.Reused, StepPhrase.Parse("fixer tarnfix reused for 5").Step.Use);
     }
 
     [Theory]

@@ -12,9 +12,9 @@ public sealed class CostReadingTests
     public CostReadingTests()
     {
         var ledger = Shelves.WithBath();
-        ledger.Post("session session=S1 line=pan100:3 line=pan100:1:keeper");
-        ledger.Post("session session=S2 line=pan100:1:reject line=tab400:8");
-        ledger.Post("discard what=pan100 quantity=1sheet reason=fogged");
+        ledger.Post("session session=S1 line=fen80:3 line=fen80:1:keeper");
+        ledger.Post("session session=S2 line=fen80:1:reject line=reed400:8");
+        ledger.Post("discard what=fen80 quantity=1sheet reason=fogged");
         ledger.Post("count what=syrup found=1890ml");
         ledger.Post("bath bath=F2 ml=500");
         ledger.Post("discard what=F1");
@@ -22,7 +22,7 @@ public sealed class CostReadingTests
     }
 
     /// <summary>
-    /// Bought: 338.50 + 78 + 84 + 15.90 + 9 + 11. A sheet of pan100 is 6.77, of tab400 3.12. Syrup at 0.042: two batches in each
+    /// Bought: 338.50 + 78 + 84 + 15.90 + 9 + 11. A sheet of fen80 is 6.77, of reed400 3.12. Syrup at 0.042: two batches in each
     /// session, 100 ml in all, and 10 ml that the count found missing. Stop 30 g at 0.018 and gloves 0.22 for each session. F1: 300 ml of
     /// fixer, 4.77 for 3000 sq in; worked 320 + 80 + 160 × 1.5 = 640. Waste: the reject, the fogged sheet, the 10 ml, the rest of F1.
     /// </summary>
@@ -56,13 +56,13 @@ public sealed class CostReadingTests
     [Fact]
     public void Films_are_told_apart()
     {
-        Assert.Equal(["pan100", "tab400"], _reading.ByFilm.Select(film => film.Item));
-        var film = _reading.Of("PAN100");
+        Assert.Equal(["fen80", "reed400"], _reading.ByFilm.Select(film => film.Item));
+        var film = _reading.Of("FEN80");
         Assert.Equal((5L, 4L, 1L), (film.SheetsUsed, film.Negatives, film.Keepers));
         Assert.Equal(Money.Of(33.85m), film.Film);
         Assert.Equal(film.Total.Per(4), film.PerNegative);
         Assert.Equal(film.Total, film.PerKeeper);
-        Assert.Null(_reading.Of("tab400").PerKeeper);
+        Assert.Null(_reading.Of("reed400").PerKeeper);
         Assert.Null(_reading.Of("nothing").PerSheetUsed);
         Assert.Equal(
             _reading.Film + _reading.SpoiledFilm + _reading.Chemistry + _reading.Supplies, _reading.AllFilms.Total);
@@ -72,16 +72,16 @@ public sealed class CostReadingTests
     [Fact]
     public void Film_thrown_away_undeveloped_counts_as_used()
     {
-        var reading = new CostReading(_reading.Facts with { FilmThrownAway = [new("pan100", 1, Money.Of(6.77m))] });
-        Assert.Equal(6, reading.Of("pan100").SheetsUsed);
-        Assert.Equal(Money.Of(40.62m), reading.Of("pan100").Film);
+        var reading = new CostReading(_reading.Facts with { FilmThrownAway = [new("fen80", 1, Money.Of(6.77m))] });
+        Assert.Equal(6, reading.Of("fen80").SheetsUsed);
+        Assert.Equal(Money.Of(40.62m), reading.Of("fen80").Film);
     }
 
     [Fact]
     public void Practice_is_kept_out_of_what_a_negative_cost_unless_it_is_asked_for()
     {
         var ledger = Shelves.WithBath();
-        ledger.Post("session session=S1 line=pan100:3 line=pan100:1:practice");
+        ledger.Post("session session=S1 line=fen80:3 line=fen80:1:practice");
         var facts = Facts.Of(ledger);
         var (without, with) = (new CostReading(facts), new CostReading(facts, countsPractice: true));
         Assert.Equal((3L, 4L), (without.AllFilms.SheetsUsed, with.AllFilms.SheetsUsed));
@@ -92,7 +92,7 @@ public sealed class CostReadingTests
     }
 
     [Theory]
-    [InlineData(CostGrouping.Film, "pan100, tab400, other stock")]
+    [InlineData(CostGrouping.Film, "fen80, reed400, other stock")]
     [InlineData(CostGrouping.Session, "S1, S2, other stock")]
     [InlineData(CostGrouping.Month, "2026-03")]
     [InlineData(CostGrouping.Year, "2026")]
@@ -152,7 +152,7 @@ public sealed class CostReadingTests
     public void The_next_session_costs_the_lots_that_are_reached_for()
     {
         var ledger = Shelves.WithBath();
-        var preview = ledger.Preview(EntryText.Read("session session=S1 line=pan100:4"));
+        var preview = ledger.Preview(EntryText.Read("session session=S1 line=fen80:4"));
         var posting = Assert.IsType<Accepted>(preview).Posting;
         var cost = SessionEstimate.Of(posting, ledger.Holdings);
 
@@ -161,7 +161,7 @@ public sealed class CostReadingTests
             (27.08m, 1.05m, 0.54m, 0.5088m, 0.22m),
             (cost.Film.Amount, cost.Developer.Amount, cost.OtherChemistry.Amount, cost.Baths.Amount, cost.Supplies.Amount));
         Assert.Equal(4, cost.Sheets);
-        ledger.Post("session session=S1 line=pan100:4");
+        ledger.Post("session session=S1 line=fen80:4");
         Assert.Equal(new CostReading(Facts.Of(ledger)).AllFilms.Total, cost.Total);
     }
 

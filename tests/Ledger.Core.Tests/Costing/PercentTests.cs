@@ -40,5 +40,5 @@ public sealed class PercentTests
         Assert.Equal((decimal)percent, Price(later).PercentMoreThan(Price(earlier)));
 
     private static LotPrice Price(double cost) =>
-        new("pan100", new LocalDate(2026, 1, 1), new LotId(1), new(1, Unit.Sheet), Money.Of((decimal)cost), null);
+        new("fen80", new LocalDate(2026, 1, 1), new LotId(1), new(1, Unit.Sheet), Money.Of((decimal)cost), null);
 }

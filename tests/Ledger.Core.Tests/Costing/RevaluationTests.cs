@@ -65,9 +65,9 @@ public sealed class RevaluationTests
     {
         StockMove[] moves =
         [
-            Move(1, 1, "pan100", 1, 5, 50, Places.Supplier), Move(2, 2, "pan100", 1, -8, 90, Places.FiledNegatives),
-            Move(3, 3, "pan100", 1, 2, 20, Places.LostOrGained), Move(4, 4, "pan100", 1, 10, 110, Places.Supplier),
-            Move(5, 5, "pan100", 1, -9, 95, Places.FiledNegatives),
+            Move(1, 1, "fen80", 1, 5, 50, Places.Supplier), Move(2, 2, "fen80", 1, -8, 90, Places.FiledNegatives),
+            Move(3, 3, "fen80", 1, 2, 20, Places.LostOrGained), Move(4, 4, "fen80", 1, 10, 110, Places.Supplier),
+            Move(5, 5, "fen80", 1, -9, 95, Places.FiledNegatives),
         ];
         var reading = new Revaluation(moves, formula, Period);
         Assert.True(reading.Reconciles);
@@ -84,7 +84,7 @@ public sealed class RevaluationTests
             var isIn = kind == 0 || held < quantity;
             held += isIn ? quantity : -quantity;
             var other = isIn ? Places.Supplier : kind == 1 ? Bath : Places.ThrownAway;
-            moves.Add(Move(i, 1 + i / 2, "pan100", i, isIn ? quantity : -quantity, cents * 0.01m, other));
+            moves.Add(Move(i, 1 + i / 2, "fen80", i, isIn ? quantity : -quantity, cents * 0.01m, other));
         }
 
         foreach (var formula in new[] { CostFormula.FirstInFirstOut, CostFormula.MovingAverage })
@@ -93,10 +93,10 @@ public sealed class RevaluationTests
 
     private static IReadOnlyList<StockMove> OpenStax =>
     [
-        Move(1, 1, "pan100", 1, 150, 150 * 21, Places.Supplier), Move(2, 5, "pan100", 1, -120, 120 * 21, Places.FiledNegatives),
-        Move(3, 10, "pan100", 2, 225, 225 * 27, Places.Supplier),
-        Move(4, 15, "pan100", 1, -20, 20 * 21, Places.FiledNegatives), Move(4, 15, "pan100", 2, -160, 160 * 27, Places.FiledNegatives),
-        Move(5, 25, "pan100", 3, 210, 210 * 33, Places.Supplier),
+        Move(1, 1, "fen80", 1, 150, 150 * 21, Places.Supplier), Move(2, 5, "fen80", 1, -120, 120 * 21, Places.FiledNegatives),
+        Move(3, 10, "fen80", 2, 225, 225 * 27, Places.Supplier),
+        Move(4, 15, "fen80", 1, -20, 20 * 21, Places.FiledNegatives), Move(4, 15, "fen80", 2, -160, 160 * 27, Places.FiledNegatives),
+        Move(5, 25, "fen80", 3, 210, 210 * 33, Places.Supplier),
     ];
 
     private static StockMove Move(long entry, int day, string item, long lot, long change, decimal value, PlaceId other) =>

@@ -11,8 +11,8 @@ public sealed class SheetCostTests
     public void Each_sheet_takes_its_film_and_a_share_by_area()
     {
         var sheets = SheetCost.Of(Session(
-            new("pan100", 2, Area.Unit80 * 2, Money.Of(13.54m), Fate.Negative),
-            new("tab400", 4, Area.Unit80, Money.Of(6.20m), Fate.Keeper))).ToList();
+            new("fen80", 2, Area.Unit80 * 2, Money.Of(13.54m), Fate.Negative),
+            new("reed400", 4, Area.Unit80, Money.Of(6.20m), Fate.Keeper))).ToList();
         Assert.Equal(["S7-01", "S7-02", "S7-03", "S7-04", "S7-05", "S7-06"], sheets.Select(sheet => sheet.Sheet));
         Assert.Equal((6.77m, 0.35m, 0.10m), (sheets[0].Film.Amount, sheets[0].Developer.Amount, sheets[0].Supplies.Amount));
         Assert.Equal((1.55m, 0.0875m, 0.025m), (sheets[5].Film.Amount, sheets[5].Developer.Amount, sheets[5].Supplies.Amount));

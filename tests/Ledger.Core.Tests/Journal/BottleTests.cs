@@ -110,7 +110,7 @@ public sealed class BottleTests
     public void Cold_storage_adds_the_users_days_and_says_so()
     {
         var ledger = Shelves.Empty();
-        ledger.Post("receipt item=pan100 price=162 expires=2026-02-01 storage=freezer date=2026-01-10");
+        ledger.Post("receipt item=fen80 price=162 expires=2026-02-01 storage=freezer date=2026-01-10");
         ledger.Post("setting setting=freezer-days value=365");
         var good = Assert.Single(ledger.Holdings.Containers).GoodUntil(KeepingLimits.None)!;
         Assert.Equal((new NodaTime.LocalDate(2027, 2, 1), 365), (good.Date, good.ColdDays));

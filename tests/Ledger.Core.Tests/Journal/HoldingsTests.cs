@@ -10,10 +10,10 @@ public sealed class HoldingsTests
     public void Names_are_found_whatever_the_case_and_the_blanks()
     {
         _ledger.Post("bath bath=F1");
-        Assert.Equal("pan100", _ledger.Holdings.Item(" PAN100 ")?.Code);
+        Assert.Equal("fen80", _ledger.Holdings.Item(" FEN80 ")?.Code);
         Assert.Equal("pm", _ledger.Holdings.Process("PM")?.Name);
         Assert.Equal("F1", _ledger.Holdings.Bath("f1")?.Code);
-        Assert.Equal("pan100/1", _ledger.Holdings.Container("Pan100/1")?.Code);
+        Assert.Equal("fen80/1", _ledger.Holdings.Container("Fen80/1")?.Code);
         Assert.Null(_ledger.Holdings.Item("nothing"));
     }
 
@@ -55,7 +55,7 @@ public sealed class HoldingsTests
 
     [Fact]
     public void Items_stand_by_kind_and_then_by_code() => Assert.Equal(
-        ["pan100", "tab400", "fix", "stop", "syrup", "gloves"], _ledger.Holdings.Items.Select(item => item.Code));
+        ["fen80", "reed400", "fix", "stop", "syrup", "gloves"], _ledger.Holdings.Items.Select(item => item.Code));
 
     private static string Text(LocalDate date) => Core.Measures.Dates.Text(date);
 }

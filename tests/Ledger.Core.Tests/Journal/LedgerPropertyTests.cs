@@ -108,12 +108,12 @@ public sealed class LedgerPropertyTests
     {
         var ledger = Shelves.WithBath();
         for (var i = 0; i < days.Length; i++)
-            ledger.Post($"receipt item=tab400 packs=1 price={10 + i * 7.77m} date=2026-01-11");
-        var first = ledger.Holdings.LastContainerNumber("tab400") - days.Length + 1;
+            ledger.Post($"receipt item=reed400 packs=1 price={10 + i * 7.77m} date=2026-01-11");
+        var first = ledger.Holdings.LastContainerNumber("reed400") - days.Length + 1;
         for (var i = 0; i < days.Length; i++)
         {
             var date = new NodaTime.LocalDate(2026, 2, 1).PlusDays(days[i]);
-            ledger.Post($"session session=S{i} line=tab400:{sheets[i]}:(tab400/{first + i}) date={Dates.Text(date)}");
+            ledger.Post($"session session=S{i} line=reed400:{sheets[i]}:(reed400/{first + i}) date={Dates.Text(date)}");
         }
 
         var reading = new CostReading(Facts.Of(ledger));

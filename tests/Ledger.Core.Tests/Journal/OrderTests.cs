@@ -10,23 +10,23 @@ public sealed class OrderTests
     public void An_order_is_incoming_until_it_comes()
     {
         var ledger = Shelves.Stocked();
-        ledger.Post("order order=spring line=pan100:2:186 line=syrup:1 from=the_shop prepaid=yes expected=2026-04-01");
+        ledger.Post("order order=spring line=fen80:2:186 line=syrup:1 from=the_shop prepaid=yes expected=2026-04-01");
         var order = ledger.Holdings.Orders.Order("SPRING")!;
         Assert.Equal(("the shop", true, Some.Today), (order.Supplier, order.IsPrepaid, order.PlacedOn));
-        Assert.Equal(("50 sheets", "on order"), (Incoming(ledger, "pan100"), order.LineOf("pan100")!.State(Some.Today)));
-        Assert.Equal("50 sheets", ledger.Holdings.OnHand(ledger.Holdings.Item("pan100")!).ToString());
+        Assert.Equal(("50 sheets", "on order"), (Incoming(ledger, "fen80"), order.LineOf("fen80")!.State(Some.Today)));
+        Assert.Equal("50 sheets", ledger.Holdings.OnHand(ledger.Holdings.Item("fen80")!).ToString());
     }
 
     [Fact]
     public void Part_of_a_delivery_leaves_the_rest_open_and_the_last_part_closes_it()
     {
         var ledger = Shelves.Stocked();
-        ledger.Post("order line=pan100:2 date=2026-02-01 expected=2026-02-15");
-        var first = ledger.Post("receipt item=pan100 packs=1 order=a1");
-        Assert.Equal("25 sheets of pan100 are still to come of order A1", Assert.Single(first.Remarks));
-        Assert.Equal(("25 sheets", "part delivered, late"), (Incoming(ledger, "pan100"), Line(ledger).State(Some.Today)));
+        ledger.Post("order line=fen80:2 date=2026-02-01 expected=2026-02-15");
+        var first = ledger.Post("receipt item=fen80 packs=1 order=a1");
+        Assert.Equal("25 sheets of fen80 are still to come of order A1", Assert.Single(first.Remarks));
+        Assert.Equal(("25 sheets", "part delivered, late"), (Incoming(ledger, "fen80"), Line(ledger).State(Some.Today)));
         Assert.Equal(1, Line(ledger).OutstandingPacks);
-        ledger.Post("receipt item=pan100 packs=1 order=A1");
+        ledger.Post("receipt item=fen80 packs=1 order=A1");
         Assert.Empty(ledger.Holdings.Orders.Open);
     }
 
@@ -34,8 +34,8 @@ public sealed class OrderTests
     public void What_the_supplier_says_changes_the_lines_it_is_about()
     {
         var ledger = Shelves.Stocked();
-        ledger.Post("order line=pan100:2 line=syrup:1 date=2026-02-01 expected=2026-02-15");
-        ledger.Post("order-change item=pan100 expected=2026-04-20 back=yes");
+        ledger.Post("order line=fen80:2 line=syrup:1 date=2026-02-01 expected=2026-02-15");
+        ledger.Post("order-change item=fen80 expected=2026-04-20 back=yes");
         Assert.Equal("back-ordered", Line(ledger).State(Some.Today));
         Assert.Equal("late", ledger.Holdings.Orders.Order("A1")!.LineOf("syrup")!.State(Some.Today));
         ledger.Post("order-change back=no");
@@ -47,32 +47,32 @@ public sealed class OrderTests
     public void Packs_and_price_of_a_line_can_change_until_it_has_come()
     {
         var ledger = Shelves.Stocked();
-        ledger.Post("order line=pan100:2:186 line=syrup:1");
+        ledger.Post("order line=fen80:2:186 line=syrup:1");
         Assert.Equal(
-            "order A1 waits for pan100, syrup; say of which the packs or the price are new", ledger.Refuse("order-change packs=3").Sentence);
+            "order A1 waits for fen80, syrup; say of which the packs or the price are new", ledger.Refuse("order-change packs=3").Sentence);
         Assert.Equal(
-            "order A1: pan100 3 packs instead of 2, a pack costs 191.50 instead of 186.00",
-            ledger.Post("order-change item=pan100 packs=3 price=191.50").Summary);
-        Assert.Equal(("75 sheets", 3, Money.Of(191.50m)), (Incoming(ledger, "pan100"), Line(ledger).Packs, Line(ledger).Price));
-        var came = ledger.Post("receipt item=pan100 packs=2 order=A1");
-        Assert.Contains(new Effect("pan100 on order", "75 sheets", "25 sheets"), came.Effects);
+            "order A1: fen80 3 packs instead of 2, a pack costs 191.50 instead of 186.00",
+            ledger.Post("order-change item=fen80 packs=3 price=191.50").Summary);
+        Assert.Equal(("75 sheets", 3, Money.Of(191.50m)), (Incoming(ledger, "fen80"), Line(ledger).Packs, Line(ledger).Price));
+        var came = ledger.Post("receipt item=fen80 packs=2 order=A1");
+        Assert.Contains(new Effect("fen80 on order", "75 sheets", "25 sheets"), came.Effects);
         Assert.Equal(
-            "50 sheets of pan100 have come of order A1 already; to have no more of it, cancel the rest",
-            ledger.Refuse("order-change item=pan100 packs=2").Sentence);
+            "50 sheets of fen80 have come of order A1 already; to have no more of it, cancel the rest",
+            ledger.Refuse("order-change item=fen80 packs=2").Sentence);
         Assert.Equal(
-            [new("pan100 on order", "25 sheets", "50 sheets"), new("pan100 expected", "-", "2026-04-01")],
-            ledger.Post("order-change item=pan100 packs=4 expected=2026-04-01").Effects);
-        Assert.Equal(("50 sheets", "part delivered"), (Incoming(ledger, "pan100"), Line(ledger).State(Some.Today)));
+            [new("fen80 on order", "25 sheets", "50 sheets"), new("fen80 expected", "-", "2026-04-01")],
+            ledger.Post("order-change item=fen80 packs=4 expected=2026-04-01").Effects);
+        Assert.Equal(("50 sheets", "part delivered"), (Incoming(ledger, "fen80"), Line(ledger).State(Some.Today)));
     }
 
     [Fact]
     public void Cancelling_takes_back_what_has_not_come()
     {
         var ledger = Shelves.Stocked();
-        ledger.Post("order line=pan100:2 line=syrup:1 prepaid=yes");
-        var cancelled = ledger.Post("order-cancellation item=pan100");
+        ledger.Post("order line=fen80:2 line=syrup:1 prepaid=yes");
+        var cancelled = ledger.Post("order-cancellation item=fen80");
         Assert.Equal("order A1 was prepaid: see that the money comes back", Assert.Single(cancelled.Remarks));
-        Assert.Equal(("0 sheets", "1000 ml"), (Incoming(ledger, "pan100"), Incoming(ledger, "syrup")));
+        Assert.Equal(("0 sheets", "1000 ml"), (Incoming(ledger, "fen80"), Incoming(ledger, "syrup")));
         ledger.Post("order-cancellation");
         Assert.Empty(ledger.Holdings.Orders.Open);
     }
@@ -90,55 +90,55 @@ public sealed class OrderTests
     public void A_correction_of_a_delivery_opens_its_line_again()
     {
         var ledger = Shelves.Stocked();
-        ledger.Post("order line=pan100:1");
-        ledger.Post("receipt item=pan100 packs=1 order=A1");
+        ledger.Post("order line=fen80:1");
+        ledger.Post("receipt item=fen80 packs=1 order=A1");
         ledger.Post($"correction entry={ledger.Last}");
-        Assert.Equal("25 sheets", Incoming(ledger, "pan100"));
+        Assert.Equal("25 sheets", Incoming(ledger, "fen80"));
     }
 
     [Fact]
     public void A_correction_of_an_order_is_refused_while_something_rests_on_it()
     {
         var ledger = Shelves.Stocked();
-        ledger.Post("order line=pan100:2");
+        ledger.Post("order line=fen80:2");
         var placed = ledger.Last;
-        ledger.Post("receipt item=pan100 packs=1 order=A1");
+        ledger.Post("receipt item=fen80 packs=1 order=A1");
         Assert.Equal(RefusalKind.DependedOn, ledger.Refuse($"correction entry={placed}").Kind);
         ledger.Post($"correction entry={ledger.Last}");
         ledger.Post($"correction entry={placed}");
         Assert.Empty(ledger.Holdings.Orders.Open);
-        ledger.Post("order line=pan100:1"); // the name is free again
+        ledger.Post("order line=fen80:1"); // the name is free again
     }
 
     [Fact]
     public void A_receipt_without_its_order_is_told_of_it()
     {
         var ledger = Shelves.Stocked();
-        ledger.Post("order line=pan100:1");
+        ledger.Post("order line=fen80:1");
         Assert.Equal(
-            "order A1 waits for pan100; a receipt that names the order closes it", Assert.Single(ledger.Post("receipt item=pan100").Remarks));
+            "order A1 waits for fen80; a receipt that names the order closes it", Assert.Single(ledger.Post("receipt item=fen80").Remarks));
     }
 
     [Theory]
     [InlineData("order order=A2", "order A2 names no item")]
-    [InlineData("order order=A1 line=pan100:1", "there was an order A1 already; give the new one a name of its own")]
-    [InlineData("order order=A2 line=pan100:0", "the packs of pan100 must be from 1 to 10000, not 0")]
-    [InlineData("order order=A2 line=pan100:1 line=PAN100:2", "order A2 names an item twice; put its packs together")]
-    [InlineData("order order=A2 line=pan100:1 expected=2026-03-01", "pan100 cannot be expected before the order of 2026-03-15")]
+    [InlineData("order order=A1 line=fen80:1", "there was an order A1 already; give the new one a name of its own")]
+    [InlineData("order order=A2 line=fen80:0", "the packs of fen80 must be from 1 to 10000, not 0")]
+    [InlineData("order order=A2 line=fen80:1 line=FEN80:2", "order A2 names an item twice; put its packs together")]
+    [InlineData("order order=A2 line=fen80:1 expected=2026-03-01", "fen80 cannot be expected before the order of 2026-03-15")]
     [InlineData("order-change", "say what is new: the day it is expected, that it is back-ordered, how many packs, or the price of a pack")]
-    [InlineData("order-change packs=0", "the packs of pan100 must be from 1 to 10000, not 0")]
-    [InlineData("order-change price=-1", "the price of pan100 cannot be negative: -1.00")]
+    [InlineData("order-change packs=0", "the packs of fen80 must be from 1 to 10000, not 0")]
+    [InlineData("order-change price=-1", "the price of fen80 cannot be negative: -1.00")]
     [InlineData("order-change order=A9 back=yes", "no order \"A9\" is open; open: A1")]
-    [InlineData("order-change item=syrup back=yes", "order A1 waits for no syrup; still to come: pan100")]
+    [InlineData("order-change item=syrup back=yes", "order A1 waits for no syrup; still to come: fen80")]
     [InlineData("order-change expected=2026-01-01", "order A1 was placed on 2026-03-01; it cannot be expected before")]
-    [InlineData("receipt item=syrup order=A1", "order A1 waits for no syrup; still to come: pan100")]
-    [InlineData("receipt item=pan100 order=A1 date=2026-02-01", "order A1 was placed on 2026-03-01, after 2026-02-01")]
-    [InlineData("price-rise item=pan100 percent=0", "the rise of pan100 must be from 0.1 to 1000 percent in tenths, not 0")]
-    [InlineData("price-rise item=pan100 from=2026-03-15", "the new price must begin after 2026-03-15, not on 2026-03-15")]
+    [InlineData("receipt item=syrup order=A1", "order A1 waits for no syrup; still to come: fen80")]
+    [InlineData("receipt item=fen80 order=A1 date=2026-02-01", "order A1 was placed on 2026-03-01, after 2026-02-01")]
+    [InlineData("price-rise item=fen80 percent=0", "the rise of fen80 must be from 0.1 to 1000 percent in tenths, not 0")]
+    [InlineData("price-rise item=fen80 from=2026-03-15", "the new price must begin after 2026-03-15, not on 2026-03-15")]
     public void What_cannot_be_is_refused_with_a_sentence(string entry, string sentence)
     {
         var ledger = Shelves.Stocked();
-        ledger.Post("order line=pan100:1 date=2026-03-01");
+        ledger.Post("order line=fen80:1 date=2026-03-01");
         Assert.Equal(sentence, ledger.Refuse(entry).Sentence);
     }
 
@@ -150,12 +150,12 @@ public sealed class OrderTests
     [InlineData("02-29", "03-31", "2027-01-01", "2027-02-28", "2027-03-31", 366)]
     public void A_yearly_window_comes_round(string opens, string closes, string today, string chance, string last, int following)
     {
-        var terms = OrderTerms.None("pan100") with { WindowOpens = Dates.ParseAnnual(opens), WindowCloses = Dates.ParseAnnual(closes) };
+        var terms = OrderTerms.None("fen80") with { WindowOpens = Dates.ParseAnnual(opens), WindowCloses = Dates.ParseAnnual(closes) };
         var next = terms.NextChance(Dates.Parse(today)!.Value);
         Assert.Equal((chance, last, following), (Dates.Text(next), Dates.Text(terms.LastChance(next)!.Value), terms.DaysToFollowingWindow(next)));
     }
 
     private static string Incoming(InMemoryLedger ledger, string item) => ledger.Holdings.Orders.Incoming(ledger.Holdings.Item(item)!).ToString();
 
-    private static OrderLine Line(InMemoryLedger ledger) => ledger.Holdings.Orders.Order("A1")!.LineOf("pan100")!;
+    private static OrderLine Line(InMemoryLedger ledger) => ledger.Holdings.Orders.Order("A1")!.LineOf("fen80")!;
 }

@@ -10,7 +10,7 @@ public sealed class RotationTests
     public void One_step_pours_out_the_first_moves_up_the_second_and_mixes_a_new_one()
     {
         var ledger = Pair();
-        ledger.Post("session line=pan100:4");
+        ledger.Post("session line=fen80:4");
         var posting = ledger.Post(Rotate("F3"));
         Assert.Equal(["F2", "F3"], ledger.Holdings.Baths.Select(bath => bath.Code));
         var (first, second) = (ledger.Holdings.Bath("F2")!, ledger.Holdings.Bath("F3")!);
@@ -55,7 +55,7 @@ public sealed class RotationTests
         var before = ledger.Balances();
         ledger.Post(Rotate("F3"));
         var rotation = ledger.Last;
-        ledger.Post("session line=pan100:4");
+        ledger.Post("session line=fen80:4");
         Assert.Equal(RefusalKind.DependedOn, ledger.Refuse($"correction entry={rotation}").Kind);
         ledger.Post($"correction entry={ledger.Last}");
         ledger.Post($"correction entry={rotation}");

@@ -69,7 +69,7 @@ public sealed class SessionBathsTests
     [Fact]
     public void A_fixer_counts_film_by_its_weight_and_a_stop_by_its_area_in_a_plan_as_in_the_journal()
     {
-        var request = new PlanRequest { Process = "pm", Sheets = [new() { Film = "tab400", Count = 4, Group = "N" }], Bath = "F9, ST2" };
+        var request = new PlanRequest { Process = "pm", Sheets = [new() { Film = "reed400", Count = 4, Group = "N" }], Bath = "F9, ST2" };
         var plan = Assert.IsType<Planned>(SessionPlanning.Of(request, _ledger.Holdings, Some.Today)).Plan;
         Assert.Equal([120m, 80m], plan.Baths.Select(bath => bath.After.SquareInches));
         _ledger.Post(plan.ToLog("k", "S1", Some.Today));
@@ -111,9 +111,9 @@ public sealed class SessionBathsTests
 
     private static SessionLog Session(string? bath) => new()
     {
-        Key = Some.Key(), Date = Some.Today, Session = "S1", Process = "pm", Bath = bath, Lines = [new() { Item = "pan100", Sheets = 4, Group = "N" }],
+        Key = Some.Key(), Date = Some.Today, Session = "S1", Process = "pm", Bath = bath, Lines = [new() { Item = "fen80", Sheets = 4, Group = "N" }],
     };
 
     private SessionPlan Plan(string? bath) => Assert.IsType<Planned>(SessionPlanning.Of(
-        new() { Process = "pm", Sheets = [new() { Film = "pan100", Count = 4, Group = "N" }], Bath = bath }, _ledger.Holdings, Some.Today)).Plan;
+        new() { Process = "pm", Sheets = [new() { Film = "fen80", Count = 4, Group = "N" }], Bath = bath }, _ledger.Holdings, Some.Today)).Plan;
 }

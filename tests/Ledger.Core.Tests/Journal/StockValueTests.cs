@@ -25,5 +25,5 @@ public sealed class StockValueTests
     public void Nothing_is_worth_nothing() => Assert.Equal(Money.Zero, StockValue.Of([], CostFormula.MovingAverage));
 
     private static ItemMove Move(long lot, long change, decimal value) =>
-        new(1, Some.Today, "", "pan100/1", new LotId(lot), change, Money.Of(value));
+        new(1, Some.Today, "", "fen80/1", new LotId(lot), change, Money.Of(value));
 }

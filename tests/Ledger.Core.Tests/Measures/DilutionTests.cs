@@ -8,8 +8,8 @@ public sealed class DilutionTests
 {
     private const string Written = """
         text          | is
-        1+31          | 1+31
-        1 + 31        | 1+31
+        1+39          | 1+39
+        1 + 39        | 1+39
         1+0           | 1+0
         1.50+1        | 1.5+1
         1+1+100       | 1+1+100
@@ -25,12 +25,12 @@ public sealed class DilutionTests
     private const string Refused = """
         text         | because
         1:4          | "1:4" is read two ways: write 1+4 if the second figure is the water, or 1+3 if it is all parts together
-        1 : 31       | "1:31" is read two ways: write 1+31
+        1 : 39       | "1:39" is read two ways: write 1+39
         4:1          | "4:1" is not a dilution
         1:1:100      | "1:1:100" is not a dilution
         :            | ":" is not a dilution
                      | "" is not a dilution
-        31           | "31" is not a dilution; write the parts with a plus, such as 1+31 (1+0 is undiluted)
+        31           | "31" is not a dilution; write the parts with a plus, such as 1+39 (1+0 is undiluted)
         1+           | not a dilution
         +31          | not a dilution
         1++31        | not a dilution

@@ -30,7 +30,7 @@ public sealed class FilmNoticeTests
         _ledger.Post($"exposure sides=E01 group=N-1 date={Ago(days)}");
         _ledger.Post($"unload from=E01-2 date={Ago(days)}");
         Assert.Equal(isNoticed, Notices.Contains((NoticeKind.ExposedLong, "E01-1")));
-        Assert.Equal(isNoticed, Notices.Contains((NoticeKind.ExposedLong, "pan100 N-1")));
+        Assert.Equal(isNoticed, Notices.Contains((NoticeKind.ExposedLong, "fen80 N-1")));
     }
 
     [Fact]

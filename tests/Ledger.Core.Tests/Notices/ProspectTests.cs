@@ -9,7 +9,7 @@ public sealed class ProspectTests
     public void It_says_for_how_many_batches_the_developer_is_and_what_room_the_bath_has()
     {
         var ledger = Shelves.WithBath();
-        ledger.Post("session line=pan100:4");
+        ledger.Post("session line=fen80:4");
         var prospect = Assert.Single(Prospect.Of(ledger.Holdings));
         Assert.Equal(("pm", "syrup"), (prospect.Process, prospect.Developer));
         Assert.Equal(("1975 ml", 79L), (prospect.DeveloperLeft.ToString(), prospect.Batches));

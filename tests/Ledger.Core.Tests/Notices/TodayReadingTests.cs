@@ -30,7 +30,7 @@ public sealed class TodayReadingTests
         var ledger = Shelves.Stocked();
         ledger.Post($"bath date={row["mixed"]}");
         if (row.Count("worked") > 0)
-            ledger.Post($"session line=pan100:{row["worked"]}:300ml");
+            ledger.Post($"session line=fen80:{row["worked"]}:300ml");
         var notice = TodayReading.Of(ledger.Holdings).SingleOrDefault(notice => notice.Subject == "F1");
         Assert.Equal(row["kind"], notice?.Kind.ToString() ?? "");
         Assert.Equal(row["severity"], notice?.Severity.ToString() ?? "");
@@ -42,7 +42,7 @@ public sealed class TodayReadingTests
     public void A_spent_bath_says_what_it_had_left_and_the_step_that_settles_it()
     {
         _ledger.Post("bath date=2026-01-13");
-        _ledger.Post("session line=pan100:20:150ml");
+        _ledger.Post("session line=fen80:20:150ml");
         var notice = TodayReading.Of(_ledger.Holdings)[0];
         Assert.Equal(
             "61 days old, good until 2026-03-14 (life since mixing); 1400 sq in of 3000 sq in left (own)", notice.Because);
@@ -59,11 +59,11 @@ public sealed class TodayReadingTests
     /// <summary>A box or bottle with a printed date.</summary>
     private const string Containers = """
         item   | printed    | kind        | severity | text
-        pan100 | 2026-04-15 |             |          |
-        pan100 | 2026-04-14 | ExpiresSoon | Soon     | pan100/3 is good for 30 days more
-        pan100 | 2026-03-16 | ExpiresSoon | Soon     | pan100/3 is good for 1 day more
-        pan100 | 2026-03-15 | ExpiresSoon | Soon     | pan100/3 is good for 0 days more
-        pan100 | 2026-03-14 | Expired     | Soon     | pan100/3 is past its date by 1 day
+        fen80 | 2026-04-15 |             |          |
+        fen80 | 2026-04-14 | ExpiresSoon | Soon     | fen80/3 is good for 30 days more
+        fen80 | 2026-03-16 | ExpiresSoon | Soon     | fen80/3 is good for 1 day more
+        fen80 | 2026-03-15 | ExpiresSoon | Soon     | fen80/3 is good for 0 days more
+        fen80 | 2026-03-14 | Expired     | Soon     | fen80/3 is past its date by 1 day
         fix    | 2026-03-13 | Expired     | Act      | fix/2 is past its date by 2 days
         """;
 
@@ -95,17 +95,17 @@ public sealed class TodayReadingTests
     [Fact]
     public void The_most_pressing_stands_first()
     {
-        _ledger.Post("receipt item=pan100 expires=2026-03-20");
+        _ledger.Post("receipt item=fen80 expires=2026-03-20");
         _ledger.Post("receipt item=fix expires=2026-03-10");
         _ledger.Post("bath date=2026-01-13");
-        _ledger.Post("receipt item=tab400 expires=2026-03-18");
-        Assert.Equal(["F1", "fix/2", "tab400/2", "pan100/3"], TodayReading.Of(_ledger.Holdings).Select(notice => notice.Subject));
+        _ledger.Post("receipt item=reed400 expires=2026-03-18");
+        Assert.Equal(["F1", "fix/2", "reed400/2", "fen80/3"], TodayReading.Of(_ledger.Holdings).Select(notice => notice.Subject));
     }
 
     [Fact]
     public void How_early_is_the_users_setting()
     {
-        _ledger.Post("receipt item=pan100 expires=2026-03-20");
+        _ledger.Post("receipt item=fen80 expires=2026-03-20");
         Assert.Single(TodayReading.Of(_ledger.Holdings));
         _ledger.Post("setting setting=warn-days value=4");
         Assert.Empty(TodayReading.Of(_ledger.Holdings));

@@ -13,7 +13,7 @@ public sealed class CanItRunTests
         var plan = Plan(Shelves.WithBath(), 8);
         Assert.True(plan.CanRun);
         Assert.Empty(plan.Shortages);
-        Assert.Equal(["pan100", "syrup", "stop", "gloves"], plan.Uses.Select(use => use.Item.Code));
+        Assert.Equal(["fen80", "syrup", "stop", "gloves"], plan.Uses.Select(use => use.Item.Code));
         Assert.Equal("developer, stop, fixer", string.Join(", ", plan.Trays.Select(tray => tray.Name)));
         Assert.Equal("bath F1", plan.Trays[2].Parts[0].What);
         Assert.Equal((0, 640), (plan.Baths[0].Before.SquareInches, plan.Baths[0].After.SquareInches));
@@ -70,7 +70,7 @@ public sealed class CanItRunTests
         var request = new PlanRequest
         {
             Process = "pm", Times = GroupTimes.Read("11 N-1=9")!,
-            Sheets = [.. new[] { "N", "N-1", "N-2" }.Select(group => new RequestedSheets { Film = "pan100", Count = 4, Group = group })],
+            Sheets = [.. new[] { "N", "N-1", "N-2" }.Select(group => new RequestedSheets { Film = "fen80", Count = 4, Group = group })],
         };
         var plan = Assert.IsType<Planned>(SessionPlanning.Of(request, Shelves.WithBath().Holdings)).Plan;
         Assert.Equal(
@@ -84,7 +84,7 @@ public sealed class CanItRunTests
         var ledger = Shelves.WithBath();
         ledger.Post(Some.Definition(Some.Fixer with { Code = "stopbath", Name = "Stop", Role = ItemRole.Stop }));
         ledger.Post(Some.Process("two", [.. Some.Steps.Take(1), new() { Number = 2, Role = ItemRole.Stop, Item = "stopbath", Use = StepUse.Reused }, Some.Steps[2]]));
-        var request = new PlanRequest { Process = "two", Sheets = [new() { Film = "pan100", Count = 4 }] };
+        var request = new PlanRequest { Process = "two", Sheets = [new() { Film = "fen80", Count = 4 }] };
         var plan = Planned(ledger, request);
         Assert.Equal(["fix", "stopbath"], plan.Baths.Select(bath => bath.Item));
         Assert.Equal("no bath of stopbath is in use", plan.Baths[1].Word);
@@ -102,16 +102,16 @@ public sealed class CanItRunTests
     [Fact]
     public void A_bath_past_its_age_does_not_do()
     {
-        var plan = Planned(Shelves.WithBath(), new() { Process = "pm", Sheets = [new() { Film = "pan100", Count = 2 }] }, days: 40);
+        var plan = Planned(Shelves.WithBath(), new() { Process = "pm", Sheets = [new() { Film = "fen80", Count = 2 }] }, days: 40);
         Assert.Equal("F1 was good until 2026-04-02 (82 days old)", plan.Baths[0].Word);
     }
 
     [Theory]
-    [InlineData("none", "pan100", 4, RefusalKind.Unknown)]
+    [InlineData("none", "fen80", 4, RefusalKind.Unknown)]
     [InlineData("pm", "none", 4, RefusalKind.Unknown)]
     [InlineData("pm", "syrup", 4, RefusalKind.NotAccepted)]
-    [InlineData("pm", "pan100", 0, RefusalKind.NotAccepted)]
-    [InlineData("pm", "pan100", 1001, RefusalKind.NotAccepted)]
+    [InlineData("pm", "fen80", 0, RefusalKind.NotAccepted)]
+    [InlineData("pm", "fen80", 1001, RefusalKind.NotAccepted)]
     public void What_cannot_be_planned_is_refused(string process, string film, int count, RefusalKind kind) => Assert.Equal(
         kind,
         Assert.IsType<NotPlanned>(SessionPlanning.Of(
@@ -121,12 +121,12 @@ public sealed class CanItRunTests
     public void All_sheets_of_a_subject_in_one_batch_are_advised_against()
     {
         var plan = Planned(
-            Shelves.WithBath(), new() { Process = "pm", Sheets = [new() { Film = "pan100", Count = 2, Subject = "mill race" }, new() { Film = "pan100", Count = 2 }] });
+            Shelves.WithBath(), new() { Process = "pm", Sheets = [new() { Film = "fen80", Count = 2, Subject = "mill race" }, new() { Film = "fen80", Count = 2 }] });
         Assert.Contains(plan.Advice, sentence => sentence.StartsWith("both sheets of the subject mill race are in batch 1", StringComparison.Ordinal));
     }
 
     private static SessionPlan Plan(InMemoryLedger ledger, int sheets) =>
-        Planned(ledger, new() { Process = "pm", Sheets = [new() { Film = "pan100", Count = sheets, Group = "N" }] });
+        Planned(ledger, new() { Process = "pm", Sheets = [new() { Film = "fen80", Count = sheets, Group = "N" }] });
 
     private static SessionPlan Planned(InMemoryLedger ledger, PlanRequest request, int days = 0) =>
         Assert.IsType<Planned>(SessionPlanning.Of(request, ledger.Holdings, Some.Today.PlusDays(days))).Plan;

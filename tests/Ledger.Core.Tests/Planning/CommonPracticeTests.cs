@@ -83,11 +83,11 @@ public sealed class CommonPracticeTests
     }
 
     private static SessionPlan Plan(
-        int sheets, Action<InMemoryLedger>? change = null, string film = "pan100", int more = 0, string group = "N", string times = "11")
+        int sheets, Action<InMemoryLedger>? change = null, string film = "fen80", int more = 0, string group = "N", string times = "11")
     {
         var ledger = Shelves.WithBath();
         change?.Invoke(ledger);
-        film = film == "8x10" ? "pan100" : film;
+        film = film == "8x10" ? "fen80" : film;
         var request = new PlanRequest
         {
             Process = "pm",

@@ -48,17 +48,17 @@ public sealed class KnownSheetPromiseTests
     {
         var holdings = Exposed().Holdings;
         int Found(string? film, string? group, LocalDate? until) => KnownSheets.Exposed(holdings, film, group, until).Count();
-        Assert.Equal((14, 10, 4), (Found(null, null, null), Found("PAN100", null, null), Found("tab400", null, null)));
-        Assert.Equal((6, 4), (Found("pan100", "n", null), Found("pan100", "N-1", null)));
+        Assert.Equal((14, 10, 4), (Found(null, null, null), Found("FEN80", null, null), Found("reed400", null, null)));
+        Assert.Equal((6, 4), (Found("fen80", "n", null), Found("fen80", "N-1", null)));
         Assert.Equal((0, 6, 14), (Found(null, null, new(2026, 2, 9)), Found(null, null, new(2026, 2, 10)), Found(null, null, new(2026, 2, 20))));
-        Assert.Equal(["#1, #2, #3, #4, #5, #7", "#6, #8, #9, #10"], KnownSheets.Request(KnownSheets.Exposed(holdings, "pan100")).Select(line => line.From));
+        Assert.Equal(["#1, #2, #3, #4, #5, #7", "#6, #8, #9, #10"], KnownSheets.Request(KnownSheets.Exposed(holdings, "fen80")).Select(line => line.From));
     }
 
     [Fact]
     public void A_sheet_that_is_named_twice_or_has_gone_cannot_be_planned()
     {
         var ledger = Exposed();
-        RequestedSheets Line(string from) => new() { Film = "pan100", Count = 1, From = from };
+        RequestedSheets Line(string from) => new() { Film = "fen80", Count = 1, From = from };
         Assert.Contains("named twice", Refused(ledger, Line("#1"), Line("E01-1")), StringComparison.Ordinal);
         ledger.Post("develop from=#1");
         Assert.Contains("\"#1\" any more", Refused(ledger, Line("#1")), StringComparison.Ordinal);
@@ -71,7 +71,7 @@ public sealed class KnownSheetPromiseTests
         ledger.Post(new PlannedSession
         {
             Key = Some.Key(), Date = Some.Today, Plan = "sunday", On = Some.Today.PlusDays(7),
-            Request = new() { Process = "pm", Sheets = KnownSheets.Request(KnownSheets.Exposed(ledger.Holdings, "pan100", "N")) },
+            Request = new() { Process = "pm", Sheets = KnownSheets.Request(KnownSheets.Exposed(ledger.Holdings, "fen80", "N")) },
         });
         Assert.Equal(["syrup", "stop", "gloves"], PlannedDemand.Of(ledger.Holdings).Select(demand => demand.Item));
         ledger.Post("develop from=#1");
@@ -87,25 +87,25 @@ public sealed class KnownSheetPromiseTests
         Assert.IsType<Planned>(SessionPlanning.Of(new() { Process = "pm", Sheets = lines }, ledger.Holdings)).Plan;
 
     /// <summary>
-    /// Sixteen sheets in holders and boxes, fourteen of them exposed, from two lots of film that take turns: ten of pan100 for N and N-1, four
-    /// of tab400, two loaded and not exposed. Some were unloaded already.
+    /// Sixteen sheets in holders and boxes, fourteen of them exposed, from two lots of film that take turns: ten of fen80 for N and N-1, four
+    /// of reed400, two loaded and not exposed. Some were unloaded already.
     /// </summary>
     private static InMemoryLedger Exposed()
     {
         var ledger = Shelves.WithBath();
         foreach (var holder in new[] { "E01", "E02", "E03", "E04", "E05", "E06" })
             ledger.Post($"holder holder={holder} date=2026-01-11");
-        foreach (var holder in new[] { "F01", "F02" })
+        foreach (var holder in new[] { "Q01", "Q02" })
             ledger.Post($"holder holder={holder} format=4x5 date=2026-01-11");
         foreach (var (side, box) in new[]
         {
-            ("E01-1", "pan100/1"), ("E01-2", "pan100/2"), ("E02-1", "pan100/1"), ("E02-2", "pan100/2"), ("E03-1", "pan100/2"), ("E03-2", "pan100/1"),
-            ("E04-1", "pan100/2"), ("E04-2", "pan100/2"), ("E05-1", "pan100/1"), ("E05-2", "pan100/2"), ("E06", "pan100/1"), ("F01", "tab400"), ("F02", "tab400"),
+            ("E01-1", "fen80/1"), ("E01-2", "fen80/2"), ("E02-1", "fen80/1"), ("E02-2", "fen80/2"), ("E03-1", "fen80/2"), ("E03-2", "fen80/1"),
+            ("E04-1", "fen80/2"), ("E04-2", "fen80/2"), ("E05-1", "fen80/1"), ("E05-2", "fen80/2"), ("E06", "fen80/1"), ("Q01", "reed400"), ("Q02", "reed400"),
         })
             ledger.Post($"load sides={side} from={box} date=2026-02-01");
         ledger.Post("exposure sides=E01,E02-1,E02-2,E03-1,E04-1 group=N date=2026-02-10");
         ledger.Post("exposure sides=E03-2,E04-2,E05 group=N-1 date=2026-02-15");
-        ledger.Post("exposure sides=F01,F02 group=N date=2026-02-20");
+        ledger.Post("exposure sides=Q01,Q02 group=N date=2026-02-20");
         ledger.Post("unload from=E02,E03 date=2026-02-21");
         return ledger;
     }

@@ -9,7 +9,7 @@ namespace Ledger.Core.Tests.Planning;
 public sealed class PlanPromiseTests
 {
     private static readonly Gen<RequestedSheets> Line = Gen.Select(
-        Gen.OneOf("pan100", "tab400"), Gen.OneOf("N", "N+1", "N-1"), Gen.Int[1, 7], (film, group, count) =>
+        Gen.OneOf("fen80", "reed400"), Gen.OneOf("N", "N+1", "N-1"), Gen.Int[1, 7], (film, group, count) =>
             new RequestedSheets { Film = film, Group = group, Count = count });
 
     [Fact]
@@ -39,20 +39,20 @@ public sealed class PlanPromiseTests
     {
         var ledger = Mixed();
         var plan = Assert.IsType<Planned>(SessionPlanning.Of(
-            new() { Process = "pm", Sheets = [new() { Film = "pan100", Count = 4, Group = "N" }] }, ledger.Holdings)).Plan;
-        Assert.Equal("pan100/4", plan.Uses.Single(use => use.Item.Code == "pan100").Draws[0].From.Code);
-        Assert.Equal(25, plan.Uses.Single(use => use.Item.Code == "pan100").Expired.Base);
+            new() { Process = "pm", Sheets = [new() { Film = "fen80", Count = 4, Group = "N" }] }, ledger.Holdings)).Plan;
+        Assert.Equal("fen80/4", plan.Uses.Single(use => use.Item.Code == "fen80").Draws[0].From.Code);
+        Assert.Equal(25, plan.Uses.Single(use => use.Item.Code == "fen80").Expired.Base);
         ledger.Post(plan.ToLog(Some.Key(), "S1", Some.Today));
-        Assert.Equal([25, 25, 25, 21], ledger.Holdings.Containers.Where(box => box.Lot.Item == "pan100").Select(box => box.Held.Base));
+        Assert.Equal([25, 25, 25, 21], ledger.Holdings.Containers.Where(box => box.Lot.Item == "fen80").Select(box => box.Held.Base));
     }
 
     /// <summary>A shelf on which the order of buying is not the order of expiring.</summary>
     private static InMemoryLedger Mixed()
     {
         var ledger = Shelves.WithBath();
-        ledger.Post("receipt item=pan100 price=150 expires=2026-03-01 date=2026-02-01");
-        ledger.Post("receipt item=pan100 price=171.13 expires=2026-06-01 date=2026-02-02");
-        ledger.Post("receipt item=tab400 packs=1 price=79.99 expires=2026-04-01 date=2026-02-02");
+        ledger.Post("receipt item=fen80 price=150 expires=2026-03-01 date=2026-02-01");
+        ledger.Post("receipt item=fen80 price=171.13 expires=2026-06-01 date=2026-02-02");
+        ledger.Post("receipt item=reed400 packs=1 price=79.99 expires=2026-04-01 date=2026-02-02");
         ledger.Post("receipt item=syrup packs=1 price=44.07 expires=2026-05-01 date=2026-02-03");
         ledger.Post("receipt item=stop packs=1 price=9.50 expires=2026-05-01 date=2026-02-03");
         return ledger;

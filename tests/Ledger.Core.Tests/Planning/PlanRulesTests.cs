@@ -14,7 +14,7 @@ public sealed class PlanRulesTests
     {
         _ledger.Post(Plan("spring"));
         Assert.Equal(
-            ["pan100 8 sheets", "syrup 50 ml", "stop 30 g", "gloves 1 piece"],
+            ["fen80 8 sheets", "syrup 50 ml", "stop 30 g", "gloves 1 piece"],
             PlannedDemand.Of(_ledger.Holdings).Select(demand => $"{demand.Item} {demand.Quantity}"));
         Assert.All(PlannedDemand.Of(_ledger.Holdings), demand => Assert.Equal((new LocalDate(2026, 4, 2), "spring"), (demand.On, demand.Plan)));
     }
@@ -23,7 +23,7 @@ public sealed class PlanRulesTests
     public void A_trip_takes_film_only()
     {
         _ledger.Post(Plan("coast") with { IsTrip = true, Request = Plan("coast").Request with { Process = "" } });
-        Assert.Equal("pan100 8 sheets", string.Join(", ", PlannedDemand.Of(_ledger.Holdings).Select(demand => $"{demand.Item} {demand.Quantity}")));
+        Assert.Equal("fen80 8 sheets", string.Join(", ", PlannedDemand.Of(_ledger.Holdings).Select(demand => $"{demand.Item} {demand.Quantity}")));
     }
 
     [Fact]
@@ -68,7 +68,7 @@ public sealed class PlanRulesTests
         Assert.Equal(RefusalKind.NotAccepted, Refuse(Plan("x") with { Request = Plan("x").Request with { Sheets = [] } }).Kind);
         Assert.Equal(
             RefusalKind.Unknown,
-            Refuse(new SessionLog { Key = Some.Key(), Date = Some.Today, Session = "S9", Process = "pm", Plan = "none", Lines = [new() { Item = "pan100", Sheets = 1 }] }).Kind);
+            Refuse(new SessionLog { Key = Some.Key(), Date = Some.Today, Session = "S9", Process = "pm", Plan = "none", Lines = [new() { Item = "fen80", Sheets = 1 }] }).Kind);
     }
 
     [Fact]
@@ -78,7 +78,7 @@ public sealed class PlanRulesTests
         Assert.Equal("pm", _ledger.Holdings.Process("pm")!.VersionName);
         _ledger.Post(Some.Process(steps: Some.StepsIn(1000)));
         Assert.Equal("pm, version 2", _ledger.Holdings.Process("pm")!.VersionName);
-        var held = _ledger.Post("session line=pan100:2").Facts.OfType<SessionHeld>().Single();
+        var held = _ledger.Post("session line=fen80:2").Facts.OfType<SessionHeld>().Single();
         Assert.Equal(2, held.Process.Version);
     }
 
@@ -90,6 +90,6 @@ public sealed class PlanRulesTests
         Date = Some.Today,
         Plan = name,
         On = new(2026, 4, 2),
-        Request = new() { Process = "pm", Sheets = [new() { Film = "pan100", Count = 8, Group = "N" }] },
+        Request = new() { Process = "pm", Sheets = [new() { Film = "fen80", Count = 8, Group = "N" }] },
     };
 }

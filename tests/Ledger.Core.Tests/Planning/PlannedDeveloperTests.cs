@@ -28,7 +28,7 @@ public sealed class PlannedDeveloperTests
     private IEnumerable<decimal?> Over(params SessionLine[] lines) =>
         PlannedDeveloper.Over(lines, _plan).Select(line => line.Developer?.Millilitres);
 
-    private static SessionLine Line(string group, int sheets) => new() { Item = "pan100", Sheets = sheets, Group = group };
+    private static SessionLine Line(string group, int sheets) => new() { Item = "fen80", Sheets = sheets, Group = group };
 
     private static SessionPlan Plan(params string[] sheets)
     {
@@ -36,7 +36,7 @@ public sealed class PlannedDeveloperTests
         var request = new PlanRequest
         {
             Process = "pm",
-            Sheets = [.. sheets.Select(text => text.Split(' ')).Select(words => new RequestedSheets { Film = "pan100", Count = words[0][0] - '0', Group = words[1] })],
+            Sheets = [.. sheets.Select(text => text.Split(' ')).Select(words => new RequestedSheets { Film = "fen80", Count = words[0][0] - '0', Group = words[1] })],
         };
         return Assert.IsType<Planned>(SessionPlanning.Of(request, ledger.Holdings)).Plan;
     }

@@ -60,6 +60,6 @@ public sealed class ForecastTests
     }
 
     private static DemandSeries Series(string uses) => new(
-        "pan100", 7, Some.Today,
+        "fen80", 7, Some.Today,
         [.. uses.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(use => long.Parse(use, System.Globalization.CultureInfo.InvariantCulture))]);
 }

@@ -122,5 +122,5 @@ public sealed class LeadTimeDemandTests
 
     private static IEnumerable<long> Levels(LeadTimeDemand demand) => new[] { 0.1m, 0.5m, 0.8m, 0.9m, 0.95m, 0.99m, 0.999m }.Select(demand.Level);
 
-    private static DemandSeries Series(params long[] uses) => new("pan100", 7, new LocalDate(2026, 3, 15), uses);
+    private static DemandSeries Series(params long[] uses) => new("fen80", 7, new LocalDate(2026, 3, 15), uses);
 }

@@ -8,7 +8,7 @@ using NodaTime;
 namespace Ledger.Core.Tests.Reordering;
 
 /// <summary>A film of which 50 sheets came in two boxes, with a past of the test's own.</summary>
-internal static class Pan100
+internal static class Fen80
 {
     /// <summary>Forty weeks.</summary>
     public static readonly long[] FourEverySecondWeek = [.. Enumerable.Range(0, 40).Select(week => week % 2 == 1 ? 4L : 0)];
@@ -28,24 +28,24 @@ internal static class Pan100
         {
             LeadTimeDays = 14, ServiceLevel = 0.95m, MinimumOnHand = minimum is { } least ? Sheets(least) : null, Keeping = keeping ?? KeepingLimits.None,
         }));
-        ledger.Post($"receipt item=pan100 packs=2 price=162 date=2026-01-10{(expires is { } day ? $" expires={Dates.Text(day)}" : "")}");
+        ledger.Post($"receipt item=fen80 packs=2 price=162 date=2026-01-10{(expires is { } day ? $" expires={Dates.Text(day)}" : "")}");
         more(ledger);
         return ledger;
     }
 
     public static OrderTermsSetting Terms(OrderTerms terms) => new() { Key = Some.Key(), Date = Some.Today, Terms = terms };
 
-    public static KnownDemand Planned(int days, long sheets) => new("pan100", Some.Today.PlusDays(days), Sheets(sheets), days > 30 ? "north" : "soon");
+    public static KnownDemand Planned(int days, long sheets) => new("fen80", Some.Today.PlusDays(days), Sheets(sheets), days > 30 ? "north" : "soon");
 
     public static Quantity Sheets(long sheets) => new(sheets, Unit.Sheet);
 
-    /// <summary>A past of pan100 alone.</summary>
+    /// <summary>A past of fen80 alone.</summary>
     public sealed class Uses(long[] uses) : IDemandRecord
     {
-        public IReadOnlyList<DemandSeries> Demand(LocalDate asOf, int periodDays) => [new("pan100", periodDays, asOf, uses)];
+        public IReadOnlyList<DemandSeries> Demand(LocalDate asOf, int periodDays) => [new("fen80", periodDays, asOf, uses)];
 
         public IReadOnlyList<DeliveryTime> DeliveryTimes(LocalDate asOf) => [];
 
-        public IReadOnlyList<LastPrice> LastPrices(LocalDate asOf) => [new("pan100", Some.Earlier, Money.Of(162))];
+        public IReadOnlyList<LastPrice> LastPrices(LocalDate asOf) => [new("fen80", Some.Earlier, Money.Of(162))];
     }
 }

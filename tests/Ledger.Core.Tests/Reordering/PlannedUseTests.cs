@@ -1,7 +1,7 @@
 using Ledger.Core.Notices;
 using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
-using static Ledger.Core.Tests.Reordering.Pan100;
+using static Ledger.Core.Tests.Reordering.Fen80;
 
 namespace Ledger.Core.Tests.Reordering;
 
@@ -37,7 +37,7 @@ public sealed class PlannedUseTests
     {
         var reading = Read(
             FourEverySecondWeek,
-            ledger => ledger.Post(Terms(OrderTerms.None("pan100") with { WindowOpens = new(5, 1), WindowCloses = new(5, 31) })),
+            ledger => ledger.Post(Terms(OrderTerms.None("fen80") with { WindowOpens = new(5, 1), WindowCloses = new(5, 31) })),
             known: [Planned(150, 200)]);
         Assert.Equal(10, reading.Suggestion!.Packs); // 335 days use 90.9, the plan 165 more than usual, 8 are kept; 29.1 are left: 234.8
     }
@@ -50,9 +50,9 @@ public sealed class PlannedUseTests
     public void An_order_that_is_due_soon_is_called_for_although_another_is_on_its_way()
     {
         var ledger = Stocked(null, null, null, _ => { });
-        ledger.Post("order line=pan100:1 date=2026-02-01 expected=2026-02-20");
+        ledger.Post("order line=fen80:1 date=2026-02-01 expected=2026-02-20");
         var readings = ReorderReading.Of(ledger.Holdings, new Uses(FourEverySecondWeek), [Planned(35, 90)]);
         var due = Assert.Single(TodayReading.Of(ledger.Holdings, readings), notice => notice.Kind == NoticeKind.OrderDue);
-        Assert.Equal(("order pan100 by 2026-03-29", "order 2 packs of Corvane pan100; it takes 14 days"), (due.Text, due.Step));
+        Assert.Equal(("order fen80 by 2026-03-29", "order 2 packs of Corvane fen80; it takes 14 days"), (due.Text, due.Step));
     }
 }

@@ -3,7 +3,7 @@ using Ledger.Core.Notices;
 using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
 using NodaTime;
-using static Ledger.Core.Tests.Reordering.Pan100;
+using static Ledger.Core.Tests.Reordering.Fen80;
 
 namespace Ledger.Core.Tests.Reordering;
 
@@ -28,22 +28,22 @@ public sealed class ReorderReadingTests
     [Fact]
     public void Stock_down_to_the_reorder_point_is_ordered_now()
     {
-        var reading = Read(FourEverySecondWeek, ledger => ledger.Post("discard what=pan100 quantity=42sheet"));
+        var reading = Read(FourEverySecondWeek, ledger => ledger.Post("discard what=fen80 quantity=42sheet"));
         Assert.True(reading.IsDue);
         Assert.Equal((Some.Today, true), (reading.Suggestion!.OrderBy, reading.Suggestion.IsNow));
     }
 
     [Fact]
     public void One_sheet_above_the_reorder_point_is_not() =>
-        Assert.False(Read(FourEverySecondWeek, ledger => ledger.Post("discard what=pan100 quantity=41sheet")).IsDue);
+        Assert.False(Read(FourEverySecondWeek, ledger => ledger.Post("discard what=fen80 quantity=41sheet")).IsDue);
 
     [Fact]
     public void What_is_on_order_counts_as_incoming_and_not_as_stock()
     {
         var reading = Read(FourEverySecondWeek, ledger =>
         {
-            ledger.Post("discard what=pan100 quantity=45sheet");
-            ledger.Post("order line=pan100:1 expected=2026-04-01");
+            ledger.Post("discard what=fen80 quantity=45sheet");
+            ledger.Post("order line=fen80:1 expected=2026-04-01");
         });
         Assert.Equal(("5 sheets", "25 sheets", false), (reading.Available.ToString(), reading.Incoming.ToString(), reading.IsDue));
         Assert.Equal(Some.Today.PlusDays(111), reading.RunsOutOn); // the box comes on day 17, before 5 ÷ 1.9 weeks are over; 30 ÷ 1.9 × 7 = 110.5
@@ -54,8 +54,8 @@ public sealed class ReorderReadingTests
     {
         var reading = Read(FourEverySecondWeek, ledger =>
         {
-            ledger.Post("discard what=pan100 quantity=48sheet");
-            ledger.Post("order line=pan100:1 date=2026-02-01 expected=2026-02-20");
+            ledger.Post("discard what=fen80 quantity=48sheet");
+            ledger.Post("order line=fen80:1 date=2026-02-01 expected=2026-02-20");
         });
         Assert.Equal(Some.Today.PlusDays(14), reading.ExpectedOn(reading.Lines[0].Line));
         Assert.Equal(Some.Today.PlusDays(8), reading.RunsOutOn); // 2 ÷ 1.9 × 7 = 7.4
@@ -105,8 +105,8 @@ public sealed class ReorderReadingTests
         // Due at 8: up to 8 and a year's use of 98.8 is 98.8 more, four boxes.
         var reading = Read(FourEverySecondWeek, ledger =>
         {
-            ledger.Post("discard what=pan100 quantity=42sheet");
-            ledger.Post(Terms(OrderTerms.None("pan100") with { CoverDays = 364 }));
+            ledger.Post("discard what=fen80 quantity=42sheet");
+            ledger.Post(Terms(OrderTerms.None("fen80") with { CoverDays = 364 }));
         });
         Assert.Equal(4, reading.Suggestion!.Packs);
     }
@@ -117,8 +117,8 @@ public sealed class ReorderReadingTests
         // D 99.07 a year, an order 20, keeping 10 % of 6.48 a sheet: √(2 × 99.07 × 20 ÷ 0.648) = 78.2 sheets.
         var reading = Read(FourEverySecondWeek, ledger =>
         {
-            ledger.Post("discard what=pan100 quantity=42sheet");
-            ledger.Post(Terms(OrderTerms.None("pan100") with { OrderCost = Money.Of(20), HoldingThousandths = 100 }));
+            ledger.Post("discard what=fen80 quantity=42sheet");
+            ledger.Post(Terms(OrderTerms.None("fen80") with { OrderCost = Money.Of(20), HoldingThousandths = 100 }));
         });
         Assert.Equal(4, reading.Suggestion!.Packs);
     }
@@ -127,7 +127,7 @@ public sealed class ReorderReadingTests
     public void A_yearly_window_is_waited_for_and_lasts_until_the_next()
     {
         var reading = Read(FourEverySecondWeek, ledger =>
-            ledger.Post(Terms(OrderTerms.None("pan100") with { WindowOpens = new(5, 1), WindowCloses = new(5, 31) })));
+            ledger.Post(Terms(OrderTerms.None("fen80") with { WindowOpens = new(5, 1), WindowCloses = new(5, 31) })));
         Assert.Equal(new LocalDate(2026, 5, 1), reading.Suggestion!.OpensOn);
         Assert.Equal(new LocalDate(2026, 5, 31), reading.Suggestion.OrderBy); // it would be due in August, when nothing can be ordered
         Assert.Equal(3, reading.Suggestion.Packs); // 335 days to the next window use 90.9 and 8 are kept; 50 - 20.9 are left by then
@@ -138,15 +138,15 @@ public sealed class ReorderReadingTests
         FourEverySecondWeek,
         ledger =>
         {
-            ledger.Post("discard what=pan100 quantity=42sheet");
-            ledger.Post(Terms(OrderTerms.None("pan100") with { CoverDays = 364 }));
+            ledger.Post("discard what=fen80 quantity=42sheet");
+            ledger.Post(Terms(OrderTerms.None("fen80") with { CoverDays = 364 }));
         },
         keeping: new(SealedDays: 150)).Suggestion!.Packs);
 
     [Fact]
     public void A_price_rise_says_what_to_buy_before_and_what_is_saved()
     {
-        var reading = Read(FourEverySecondWeek, ledger => ledger.Post("price-rise item=pan100 from=2026-05-01 percent=6"));
+        var reading = Read(FourEverySecondWeek, ledger => ledger.Post("price-rise item=fen80 from=2026-05-01 percent=6"));
         Assert.Equal("6 %", reading.PriceRise!.PercentText);
         Assert.Equal(3, reading.Suggestion!.PacksBeforeRise); // 99.07 + 8 - (50 - 46 days' 12.5) = 69.6
         Assert.Equal(Money.Of(3 * 162 * 0.06m), reading.Suggestion.Saved);
@@ -156,19 +156,19 @@ public sealed class ReorderReadingTests
     public void Today_tells_orders_to_place_late_orders_and_price_rises()
     {
         var ledger = Stocked(null, null, null, _ => { });
-        ledger.Post("discard what=pan100 quantity=48sheet");
-        ledger.Post("order line=pan100:1 from=the_shop date=2026-02-01 expected=2026-02-20");
-        ledger.Post("price-rise item=pan100 from=2026-05-01 percent=6");
+        ledger.Post("discard what=fen80 quantity=48sheet");
+        ledger.Post("order line=fen80:1 from=the_shop date=2026-02-01 expected=2026-02-20");
+        ledger.Post("price-rise item=fen80 from=2026-05-01 percent=6");
         var readings = ReorderReading.Of(ledger.Holdings, new Uses(FourEverySecondWeek), []);
         var notices = TodayReading.Of(ledger.Holdings, readings);
         Assert.Contains(notices, notice => notice is { Kind: NoticeKind.OrderLate, By: { } by } && by == new LocalDate(2026, 2, 20)
-            && notice.Text == "order A1: 25 sheets of pan100 are 23 days late");
+            && notice.Text == "order A1: 25 sheets of fen80 are 23 days late");
         Assert.Contains(notices, notice => notice.Kind == NoticeKind.PriceRise && notice.By == new LocalDate(2026, 4, 30));
         Assert.DoesNotContain(notices, notice => notice.Kind == NoticeKind.OrderDue); // 2 + 25 on order are more than 8
         ledger.Post("order-cancellation reason=too_late");
         notices = TodayReading.Of(ledger.Holdings, ReorderReading.Of(ledger.Holdings, new Uses(FourEverySecondWeek), []));
         var due = Assert.Single(notices, notice => notice.Kind == NoticeKind.OrderDue);
-        Assert.Equal((Severity.Act, "order pan100 now", "order 1 pack of Corvane pan100 now; it takes 14 days"), (due.Severity, due.Text, due.Step));
+        Assert.Equal((Severity.Act, "order fen80 now", "order 1 pack of Corvane fen80 now; it takes 14 days"), (due.Severity, due.Text, due.Step));
     }
 
     [Fact]
@@ -182,11 +182,11 @@ public sealed class ReorderReadingTests
     public void Reminders_hold_every_day_to_come_once()
     {
         var ledger = Stocked(null, Some.Today.PlusDays(400), null, _ => { });
-        ledger.Post("order line=pan100:1 expected=2026-04-01");
-        ledger.Post("price-rise item=pan100 from=2026-05-01 percent=6");
+        ledger.Post("order line=fen80:1 expected=2026-04-01");
+        ledger.Post("price-rise item=fen80 from=2026-05-01 percent=6");
         var reminders = Reminders.Of(ledger.Holdings, ReorderReading.Of(ledger.Holdings, new Uses(FourEverySecondWeek), []));
         Assert.Equal(
-            ["delivery A1/pan100", "price-rise pan100", "order-by pan100", "good-until pan100/1", "good-until pan100/2"],
+            ["delivery A1/fen80", "price-rise fen80", "order-by fen80", "good-until fen80/1", "good-until fen80/2"],
             reminders.Select(reminder => $"{reminder.Kind.Name()} {reminder.Subject}"));
     }
 }

@@ -15,18 +15,18 @@ internal static class EntryGens
             $"session session=S{session} {lines}{(bath > 0 ? $" bath=F{bath}" : "")}{(book ? " book=yes" : "")}")),
         (2, Gen.Select(Gen.Int[1, 9], bath => $"discard what=F{bath}")),
         (1, Gen.Select(Container, container => $"discard what={container}")),
-        (1, Gen.Select(Gen.Int[1, 40], sheets => $"discard what=pan100 quantity={sheets}sheet")),
+        (1, Gen.Select(Gen.Int[1, 40], sheets => $"discard what=fen80 quantity={sheets}sheet")),
         (2, Gen.Select(Gen.Int[0, 2_500_000], microlitres => $"count what=syrup found={microlitres * 0.001m}ml")),
-        (2, Gen.Select(Gen.Int[0, 80], sheets => $"count what=pan100 found={sheets}sheet")),
+        (2, Gen.Select(Gen.Int[0, 80], sheets => $"count what=fen80 found={sheets}sheet")),
         (4, Gen.Select(Gen.Int[1, 60], number => $"correction entry={number}")));
 
     private static Gen<string> Item => Gen.OneOf(
-        Gen.Const("pan100"), Gen.Const("tab400"), Gen.Const("syrup"), Gen.Const("fix"), Gen.Const("stop"), Gen.Const("gloves"));
+        Gen.Const("fen80"), Gen.Const("reed400"), Gen.Const("syrup"), Gen.Const("fix"), Gen.Const("stop"), Gen.Const("gloves"));
 
     private static Gen<string> Container => Gen.Select(Item, Gen.Int[1, 5], (item, number) => $"{item}/{number}");
 
     private static Gen<string> Line => Gen.Select(
-        Gen.OneOf(Gen.Const("pan100"), Gen.Const("tab400")), Gen.Int[1, 14],
+        Gen.OneOf(Gen.Const("fen80"), Gen.Const("reed400")), Gen.Int[1, 14],
         Gen.OneOf(Gen.Const(""), Gen.Const(":reject"), Gen.Const(":keeper")),
         Gen.OneOf(Gen.Const(""), Gen.Const(":25ml"), Gen.Const(":31.337ml")),
         (item, sheets, fate, developer) => $"line={item}:{sheets}{fate}{developer}").Array[1, 3].Select(lines => string.Join(' ', lines));

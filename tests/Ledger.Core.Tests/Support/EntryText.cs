@@ -9,7 +9,7 @@ using NodaTime;
 namespace Ledger.Core.Tests.Support;
 
 /// <summary>
-/// Entries as one line of text, for tables: "receipt item=pan100 packs=2 price=162". An underscore stands for a blank. What is not said is
+/// Entries as one line of text, for tables: "receipt item=fen80 packs=2 price=162". An underscore stands for a blank. What is not said is
 /// valid; the date is that of <see cref="Some.Today"/>.
 /// </summary>
 internal static class EntryText
@@ -36,12 +36,12 @@ internal static class EntryText
             },
             "storage" => new StorageMove
             {
-                Key = key, Date = date, Note = note, Container = fields.Text("what") ?? "pan100/1", To = fields.Text("to") ?? "fridge",
+                Key = key, Date = date, Note = note, Container = fields.Text("what") ?? "fen80/1", To = fields.Text("to") ?? "fridge",
                 OpensFrom = fields.Date("from"),
             },
             "speed" => new SpeedRating
             {
-                Key = key, Date = date, Note = note, Container = fields.Text("what") ?? "pan100/1", Speed = (int)(fields.Number("speed") ?? 64),
+                Key = key, Date = date, Note = note, Container = fields.Text("what") ?? "fen80/1", Speed = (int)(fields.Number("speed") ?? 64),
             },
             "keeper" => new KeeperNaming { Key = key, Date = date, Note = note, Negative = fields.Text("negative") ?? "" },
             "receipt" => new Receipt
@@ -116,7 +116,7 @@ internal static class EntryText
             },
             "load" => new Load
             {
-                Key = key, Date = date, Sides = Words(fields, "sides"), From = fields.Text("from") ?? "pan100",
+                Key = key, Date = date, Sides = Words(fields, "sides"), From = fields.Text("from") ?? "fen80",
                 Anyway = fields.Text("anyway") is not null,
             },
             "exposure" => new ExposureNote
@@ -141,7 +141,7 @@ internal static class EntryText
                 [
                     new()
                     {
-                        Item = fields.Text("item") ?? "pan100", Sheets = (int)(fields.Number("sheets") ?? 1), From = fields.Text("from"),
+                        Item = fields.Text("item") ?? "fen80", Sheets = (int)(fields.Number("sheets") ?? 1), From = fields.Text("from"),
                         Fate = (Fate)Fates.Names.ToList().IndexOf(fields.Text("fate") ?? "negative"),
                         Cause = fields.Text("cause") is { } cause ? Core.Film.RejectCauses.Named(cause) : null,
                     },
@@ -162,8 +162,8 @@ internal static class EntryText
         var unit = Units.Named(fields.Text("unit") ?? "sheet")!.Value;
         return new()
         {
-            Code = fields.Text("code") ?? "ortho25",
-            Name = fields.Text("name") ?? "Mirrin Ortho 25",
+            Code = fields.Text("code") ?? "ortho16",
+            Name = fields.Text("name") ?? "Mirrin Ortho 16",
             Kind = (ItemKind)ItemNames.Kinds.ToList().IndexOf(fields.Text("kind") ?? "film"),
             Format = fields.Text("format") is { } format ? Format.Parse(format) : null,
             Unit = unit,

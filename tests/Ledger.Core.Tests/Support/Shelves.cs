@@ -7,18 +7,18 @@ internal static class Shelves
     public static InMemoryLedger Empty()
     {
         var ledger = new InMemoryLedger();
-        foreach (var item in new[] { Some.Film(), Some.Film("tab400", "4x5", 1500), Some.Syrup, Some.Fixer, Some.Stop, Some.Gloves })
+        foreach (var item in new[] { Some.Film(), Some.Film("reed400", "4x5", 1500), Some.Syrup, Some.Fixer, Some.Stop, Some.Gloves })
             ledger.Post(Some.Definition(item));
         ledger.Post(Some.Process());
         return ledger;
     }
 
-    /// <summary>Two boxes of pan100, a box of tab400, two bottles of syrup, one of fixer, stop and gloves; all from 10 January.</summary>
+    /// <summary>Two boxes of fen80, a box of reed400, two bottles of syrup, one of fixer, stop and gloves; all from 10 January.</summary>
     public static InMemoryLedger Stocked()
     {
         var ledger = Empty();
-        ledger.Post("receipt item=pan100 packs=2 price=162 shipping=14.50 date=2026-01-10");
-        ledger.Post("receipt item=tab400 price=78 date=2026-01-10");
+        ledger.Post("receipt item=fen80 packs=2 price=162 shipping=14.50 date=2026-01-10");
+        ledger.Post("receipt item=reed400 price=78 date=2026-01-10");
         ledger.Post("receipt item=syrup packs=2 price=42 date=2026-01-10");
         ledger.Post("receipt item=fix price=15.90 date=2026-01-10");
         ledger.Post("receipt item=stop price=9 date=2026-01-10");

@@ -19,7 +19,7 @@ internal static class Some
 
     public static string Key() => $"key-{Interlocked.Increment(ref _keys)}";
 
-    public static Item Film(string code = "pan100", string format = "8x10", int weight = 1000)
+    public static Item Film(string code = "fen80", string format = "8x10", int weight = 1000)
     {
         var size = Format.Parse(format);
         return new()
@@ -50,7 +50,7 @@ internal static class Some
     public static Item Fixer { get; } = new()
     {
         Code = "fix",
-        Name = "Pellan Rapid Fix",
+        Name = "Tarnbeck rapid fixer",
         Kind = ItemKind.Chemical,
         Role = ItemRole.Fixer,
         Unit = Unit.Millilitre,
@@ -63,7 +63,7 @@ internal static class Some
     public static Item Stop { get; } = new()
     {
         Code = "stop",
-        Name = "Pellan Citric Stop",
+        Name = "Tarnbeck citric stop",
         Kind = ItemKind.Chemical,
         Role = ItemRole.Stop,
         Unit = Unit.Gram,

@@ -15,10 +15,10 @@ public sealed partial class CalendarFileTests
 
     private static readonly Reminder[] _reminders =
     [
-        new(ReminderKind.GoodUntil, "pan100/3", new(2026, 11, 30), "pan100/3 is good until today", "Pan, 3 sheets; a, b\nc \\ d", 14),
+        new(ReminderKind.GoodUntil, "fen80/3", new(2026, 11, 30), "fen80/3 is good until today", "Pan, 3 sheets; a, b\nc \\ d", 14),
         new(ReminderKind.BathGoodUntil, "F4", new(2026, 3, 20), "Bath F4 is good until today", "mixed; since mixing", 5),
         new(ReminderKind.OrderBy, "syrup", new(2026, 3, 15), "Order 1 pack of syrup", new string('x', 160), 0),
-        new(ReminderKind.Delivery, "été/pan100", new(2026, 2, 28), string.Concat(Enumerable.Repeat("é", 40)), "order", 0),
+        new(ReminderKind.Delivery, "été/fen80", new(2026, 2, 28), string.Concat(Enumerable.Repeat("é", 40)), "order", 0),
     ];
 
     [Fact]
@@ -95,7 +95,7 @@ public sealed partial class CalendarFileTests
     [Fact]
     public void Identities_are_told_apart_and_plain()
     {
-        Assert.Equal("good-until.pan100%2F3@trayledger", CalendarFile.Uid(_reminders[0]));
+        Assert.Equal("good-until.fen80%2F3@trayledger", CalendarFile.Uid(_reminders[0]));
         Assert.All(_reminders, reminder => Assert.Matches("^[a-z-]+[.][A-Za-z0-9%._~-]+@trayledger$", CalendarFile.Uid(reminder)));
         Assert.Equal(
             Enum.GetValues<ReminderKind>().Length,

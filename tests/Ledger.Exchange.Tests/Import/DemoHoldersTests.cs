@@ -32,28 +32,28 @@ public sealed class DemoHoldersTests : IDisposable
     }
 
     [Fact]
-    public void The164SheetsOfPan100AreAllAccountedFor()
+    public void The164SheetsOfFen80AreAllAccountedFor()
     {
-        var places = _ledger.PlacesOf("pan100", DemoYear.LastDay);
+        var places = _ledger.PlacesOf("fen80", DemoYear.LastDay);
         long In(string kind) => places.Where(place => place.Kind == kind).Sum(place => place.Held.Base);
         Assert.Equal(-164, In("supplier"));
         Assert.Equal((90, 6, 3), (In("filed negatives"), In("rejects"), In("thrown away")));
         Assert.Equal((16, 49, 0), (In("holder side"), In("container"), In("exposed box")));
         Assert.Equal(0, places.Sum(place => place.Held.Base));
-        Assert.Equal([24, 25], _now.ContainersOf("pan100").Select(box => box.Held.Base));
+        Assert.Equal([24, 25], _now.ContainersOf("fen80").Select(box => box.Held.Base));
     }
 
     [Fact]
     public void NineSidesAreLoadedAndSevenExposed()
     {
-        var pan = _now.Film.Sheets.Where(sheet => sheet.Item == "pan100").ToList();
+        var pan = _now.Film.Sheets.Where(sheet => sheet.Item == "fen80").ToList();
         Assert.Equal(9, pan.Count(sheet => sheet.Exposure is null));
         Assert.Equal(
             [("N", 3), ("N+1", 2), ("N-1", 2)],
             pan.Where(sheet => sheet.Exposure is not null).GroupBy(sheet => sheet.Exposure!.Group).OrderBy(group => group.Key, StringComparer.Ordinal)
                 .Select(group => (group.Key, group.Count())));
         Assert.Equal(new(2025, 12, 20), pan.Min(sheet => sheet.LoadedOn));
-        Assert.Equal(["F01-1", "F01-2", "F02-1", "F02-2"], _now.Film.Sheets.Where(sheet => sheet.Item == "tab400").Select(sheet => sheet.SideCode));
+        Assert.Equal(["Q01-1", "Q01-2", "Q02-1", "Q02-2"], _now.Film.Sheets.Where(sheet => sheet.Item == "reed400").Select(sheet => sheet.SideCode));
     }
 
     [Fact]

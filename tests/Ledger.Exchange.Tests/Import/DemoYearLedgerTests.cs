@@ -52,13 +52,13 @@ public sealed class DemoYearLedgerTests : IDisposable
     public void TheFileProvesItself() => Assert.Empty(_ledger.Check(null, default).Problems);
 
     [Theory]
-    [InlineData("pan100", 49)]
-    [InlineData("tab400", 3)]
-    [InlineData("pan100-120", 2)]
-    [InlineData("ortho25", 11)]
+    [InlineData("fen80", 49)]
+    [InlineData("reed400", 3)]
+    [InlineData("fen80-120", 2)]
+    [InlineData("ortho16", 11)]
     [InlineData("practice", 94)]
     [InlineData("syrup", 64)]
-    [InlineData("rapidfix", 500)]
+    [InlineData("tarnfix", 500)]
     [InlineData("fibre-vc", 44)]
     [InlineData("paperfix", 1250)]
     [InlineData("citric-stop", 340)]
@@ -72,15 +72,15 @@ public sealed class DemoYearLedgerTests : IDisposable
     [Fact]
     public void OfTheOrthoFilm5SheetsAreExpiredAnd6AreNew()
     {
-        var ortho = new ShelfReading(Now.Item("ortho25")!, Now.ContainersOf("ortho25"), DemoYear.LastDay);
+        var ortho = new ShelfReading(Now.Item("ortho16")!, Now.ContainersOf("ortho16"), DemoYear.LastDay);
         Assert.Equal((5, 6), (ortho.Expired.Base, ortho.Usable.Base));
     }
 
     [Theory]
     [InlineData("syrup", true)]
-    [InlineData("tab400", true)]
-    [InlineData("pan100", false)]
-    [InlineData("rapidfix", false)]
+    [InlineData("reed400", true)]
+    [InlineData("fen80", false)]
+    [InlineData("tarnfix", false)]
     public void WhatIsLowIsBelowItsMinimum(string item, bool isLow) =>
         Assert.Equal(isLow, new ShelfReading(Now.Item(item)!, Now.ContainersOf(item), DemoYear.LastDay).IsBelowMinimum);
 
@@ -171,21 +171,21 @@ public sealed class DemoYearLedgerTests : IDisposable
         Assert.Equal(
             [
                 ("storage_moves:demo-out-of-the-freezer",
-                    "pan100/2 comes out of the cold: open it on 2025-05-23 at the earliest, or it sweats"),
-                ("sessions:S07", "ortho25/1 was good until 2024-08-31 (printed date)"),
+                    "fen80/2 comes out of the cold: open it on 2025-05-23 at the earliest, or it sweats"),
+                ("sessions:S07", "ortho16/1 was good until 2024-08-31 (printed date)"),
                 ("jugs:demo-jug-1-handover", Disposal),
                 ("sessions:S19", "bath F3 was good until 2026-01-02; it is 189 days old"),
                 ("rotations:#", "this is rotation 3 of 3: the next time both baths are mixed anew"),
                 ("rotations:#", "this is rotation 3 of 3: the next time both baths are mixed anew"),
-                ("purchases:demo-pan100-january-part-1", "25 sheets of pan100 are still to come of order spring-film"),
+                ("purchases:demo-fen80-january-part-1", "25 sheets of fen80 are still to come of order spring-film"),
             ],
             remarks);
     }
 
     [Fact]
-    public void Pan100Used99SheetsFor654_40()
+    public void Fen80Used99SheetsFor654_40()
     {
-        var film = new CostReading(_ledger.Costs(FirstDay, DemoYear.LastDay)).Of("pan100");
+        var film = new CostReading(_ledger.Costs(FirstDay, DemoYear.LastDay)).Of("fen80");
         Assert.Equal((99, 90, 31), (film.SheetsUsed, film.Negatives, film.Keepers));
         Assert.Equal(654.40m, film.Film.Amount);
     }
@@ -203,7 +203,7 @@ public sealed class DemoYearLedgerTests : IDisposable
 
     /// <summary>
     /// The demo year's own sums spread all that was drawn, 93.17, evenly over its 120 units of 80 sq in: 7.59 for each of 96 developed sheets
-    /// of pan100, 8.10 for each of 90 negatives, 23.51 for each of 31 keepers.
+    /// of fen80, 8.10 for each of 90 negatives, 23.51 for each of 31 keepers.
     /// </summary>
     [Fact]
     public void SpreadEvenlyTheDrawnChemistryGivesTheFiguresOfTheDemoYear()
@@ -213,8 +213,8 @@ public sealed class DemoYearLedgerTests : IDisposable
         var drawn = facts.Sessions.Sum(session => (session.Developer + session.OtherChemistry + session.Supplies).Amount)
             + FilmBaths(facts).Sum(bath => bath.Share.Value.Amount);
         var units = facts.Sessions.SelectMany(session => session.Lines).Sum(line => line.Area.SquareInches) / 80;
-        var developed = costs.Sheets.Count(sheet => sheet.Item == "pan100");
-        var pan = costs.Of("pan100").Film.Amount + drawn / units * developed;
+        var developed = costs.Sheets.Count(sheet => sheet.Item == "fen80");
+        var pan = costs.Of("fen80").Film.Amount + drawn / units * developed;
         Assert.Equal((120m, 96), (units, developed));
         Assert.Equal((7.59m, 8.10m, 23.51m), (Math.Round(pan / 96, 2), Math.Round(pan / 90, 2), Math.Round(pan / 31, 2)));
     }
@@ -233,13 +233,13 @@ public sealed class DemoYearLedgerTests : IDisposable
     /// <summary>The baths for paper belong to the prints, not to the negatives.</summary>
     private static IEnumerable<BathUse> FilmBaths(CostFacts facts) => facts.Baths.Where(bath => bath.Share.Bath.StartsWith('F'));
 
-    /// <summary>Pan100 was reached for first in, first out, so that both formulas agree; of ortho25 new film was taken before the old.</summary>
+    /// <summary>Fen80 was reached for first in, first out, so that both formulas agree; of ortho16 new film was taken before the old.</summary>
     [Fact]
-    public void FirstInFirstOutPan100CostsTheSame654_40()
+    public void FirstInFirstOutFen80CostsTheSame654_40()
     {
         var costs = new CostReading(_ledger.Costs(FirstDay, DemoYear.LastDay, CostFormula.FirstInFirstOut));
-        Assert.Equal(654.40m, costs.Of("pan100").Film.Amount);
-        Assert.Equal(67.20m, costs.Of("ortho25").Film.Amount);
+        Assert.Equal(654.40m, costs.Of("fen80").Film.Amount);
+        Assert.Equal(67.20m, costs.Of("ortho16").Film.Amount);
         Assert.True(costs.Reconciles);
     }
 

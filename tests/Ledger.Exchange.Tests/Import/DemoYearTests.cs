@@ -32,10 +32,10 @@ public class DemoYearTests
     }
 
     [Theory]
-    [InlineData("pan100", 164, 96, 3)]
-    [InlineData("tab400", 31, 24, 0)]
-    [InlineData("pan100-120", 8, 6, 0)]
-    [InlineData("ortho25", 19, 8, 0)]
+    [InlineData("fen80", 164, 96, 3)]
+    [InlineData("reed400", 31, 24, 0)]
+    [InlineData("fen80-120", 8, 6, 0)]
+    [InlineData("ortho16", 19, 8, 0)]
     [InlineData("practice", 100, 4, 2)]
     public void FilmIsReceivedDevelopedAndLost(string film, int received, int developed, int lost)
     {
@@ -46,18 +46,18 @@ public class DemoYearTests
     }
 
     [Fact]
-    public void Pan100Has6Rejects90GoodNegativesAnd31Keepers()
+    public void Fen80Has6Rejects90GoodNegativesAnd31Keepers()
     {
-        Assert.Equal(6, Lines("pan100").Where(line => line.Fate == Fate.Reject).Sum(line => line.Sheets));
-        Assert.Equal(90, Lines("pan100").Where(line => line.Fate.IsNegative()).Sum(line => line.Sheets));
-        Assert.Equal(31, Lines("pan100").Where(line => line.Fate == Fate.Keeper).Sum(line => line.Sheets));
+        Assert.Equal(6, Lines("fen80").Where(line => line.Fate == Fate.Reject).Sum(line => line.Sheets));
+        Assert.Equal(90, Lines("fen80").Where(line => line.Fate.IsNegative()).Sum(line => line.Sheets));
+        Assert.Equal(31, Lines("fen80").Where(line => line.Fate == Fate.Keeper).Sum(line => line.Sheets));
     }
 
     [Theory]
-    [InlineData("pan100", new[] { 6.20, 6.20, 6.77, 7.41, 7.73 })]
-    [InlineData("ortho25", new[] { 8.40, 11.14 })]
-    [InlineData("tab400", new[] { 1.55 })]
-    [InlineData("pan100-120", new[] { 7.20 })]
+    [InlineData("fen80", new[] { 6.20, 6.20, 6.77, 7.41, 7.73 })]
+    [InlineData("ortho16", new[] { 8.40, 11.14 })]
+    [InlineData("reed400", new[] { 1.55 })]
+    [InlineData("fen80-120", new[] { 7.20 })]
     [InlineData("practice", new[] { 0.55 })]
     public void EachDeliveryHasItsLandedCostPerSheet(string film, double[] perSheet) =>
         Assert.Equal(

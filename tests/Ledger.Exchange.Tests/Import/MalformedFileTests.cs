@@ -116,7 +116,7 @@ public class MalformedFileTests
     public void TheNothingThrownHoldsForAnyCells()
     {
         var cells = Gen.OneOf(
-            "", "2025-02-29", "9999-12-31", "-0001-01-01", "1:31", "1+31", "1+1+100", "-1", "1e9", "79228162514264337593543950335", "0.0000001",
+            "", "2025-02-29", "9999-12-31", "-0001-01-01", "1:39", "1+39", "1+1+100", "-1", "1e9", "79228162514264337593543950335", "0.0000001",
             "film", "ml", "8x10", "99999x99999in", "pan", "syrup", "1,5", "\"", "a\"b", "\r\n", "'=x", "30 g", "30g", "g", "5 pieces", "\u0001");
         Check.Sample(
             Gen.Select(Gen.OneOf([.. CsvImport.Kinds]), cells.Array[0, 60]),

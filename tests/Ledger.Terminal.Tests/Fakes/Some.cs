@@ -27,23 +27,23 @@ internal static class Some
         ledger.Did(new ProcessDefinition { Key = Key(), Date = Begin, Process = "tray", Steps = Steps });
         ledger.Did(new Receipt
         {
-            Key = Key(), Date = Begin, Item = "pan100", Packs = 2, Price = Money.Of(178), Currency = "EUR", Storage = "freezer",
+            Key = Key(), Date = Begin, Item = "fen80", Packs = 2, Price = Money.Of(178), Currency = "EUR", Storage = "freezer",
         });
         ledger.Did(new Receipt { Key = Key(), Date = Begin, Item = "syrup", Packs = 0.089m, Price = Money.Of(42) });
-        ledger.Did(new Receipt { Key = Key(), Date = Begin, Item = "rapidfix", Packs = 1, Price = Money.Of(15.90m) });
+        ledger.Did(new Receipt { Key = Key(), Date = Begin, Item = "tarnfix", Packs = 1, Price = Money.Of(15.90m) });
         ledger.Did(new BathMixing
         {
-            Key = Key(), Date = new(2025, 9, 14), Bath = "F4", Item = "rapidfix", WorkingVolume = Volume.FromMillilitres(1500),
+            Key = Key(), Date = new(2025, 9, 14), Bath = "F4", Item = "tarnfix", WorkingVolume = Volume.FromMillilitres(1500),
         });
         ledger.Did(new BathMixing
         {
-            Key = Key(), Date = new(2026, 1, 25), Bath = "F5", Item = "rapidfix", WorkingVolume = Volume.FromMillilitres(1500),
+            Key = Key(), Date = new(2026, 1, 25), Bath = "F5", Item = "tarnfix", WorkingVolume = Volume.FromMillilitres(1500),
             PairedWith = "F4",
         });
         ledger.Did(new SessionLog
         {
             Key = Key(), Date = new(2026, 3, 8), Session = "S22", Process = "tray",
-            Lines = [new() { Item = "pan100", Sheets = 4, Group = "N" }],
+            Lines = [new() { Item = "fen80", Sheets = 4, Group = "N" }],
         });
         return ledger;
     }
@@ -53,13 +53,13 @@ internal static class Some
     {
         var ledger = new FakeLedger(Today);
         ledger.Did(new ItemDefinition { Key = Key(), Date = Begin, Item = Film });
-        ledger.Did(new Receipt { Key = Key(), Date = Begin, Item = "pan100", Packs = 1, Price = Money.Of(178), Currency = "EUR" });
+        ledger.Did(new Receipt { Key = Key(), Date = Begin, Item = "fen80", Packs = 1, Price = Money.Of(178), Currency = "EUR" });
         return ledger;
     }
 
     private static Item Film { get; } = new()
     {
-        Code = "pan100", Name = "Corvane Pan 100", Kind = ItemKind.Film, Format = Format.Parse("8x10"), Unit = Unit.Sheet,
+        Code = "fen80", Name = "Corvane Fen 80", Kind = ItemKind.Film, Format = Format.Parse("8x10"), Unit = Unit.Sheet,
         Pack = new(25, Unit.Sheet),
     };
 
@@ -72,7 +72,7 @@ internal static class Some
 
     private static Item Fixer { get; } = new()
     {
-        Code = "rapidfix", Name = "Pellan Rapid Fix", Kind = ItemKind.Chemical, Role = ItemRole.Fixer, Unit = Unit.Millilitre,
+        Code = "tarnfix", Name = "Tarnbeck rapid fixer", Kind = ItemKind.Chemical, Role = ItemRole.Fixer, Unit = Unit.Millilitre,
         Pack = Quantity.Of(1000, Unit.Millilitre), Dilution = Dilution.Parse("1+4"),
         Capacity = new(Area.FromSquareInches(2000), "handbook"), Keeping = new(WorkingFullDays: 180),
     };
@@ -84,7 +84,7 @@ internal static class Some
             Number = 1, Role = ItemRole.Developer, Item = "syrup", Dilution = Dilution.Parse("1+49"),
             WorkingVolume = Volume.FromMillilitres(1250), Per = StepPer.Batch,
         },
-        new() { Number = 2, Role = ItemRole.Fixer, Item = "rapidfix", Use = StepUse.Reused },
+        new() { Number = 2, Role = ItemRole.Fixer, Item = "tarnfix", Use = StepUse.Reused },
     ];
 
     public static string Key() => $"k{Interlocked.Increment(ref _keys)}";

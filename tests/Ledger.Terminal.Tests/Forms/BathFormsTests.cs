@@ -45,8 +45,8 @@ public sealed class BathFormsTests
         form.Sheets.Type("1");
 
         var ready = Assert.IsType<Ready>(form.Judge());
-        Assert.Contains(ready.Posting.Remarks, remark => remark.Contains("fix pan100 for 80 s", StringComparison.Ordinal));
-        Assert.Contains(ready.Posting.Effects, effect => effect.What.StartsWith("pan100", StringComparison.Ordinal));
+        Assert.Contains(ready.Posting.Remarks, remark => remark.Contains("fix fen80 for 80 s", StringComparison.Ordinal));
+        Assert.Contains(ready.Posting.Effects, effect => effect.What.StartsWith("fen80", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -68,7 +68,7 @@ public sealed class BathFormsTests
     public void A_colour_and_a_control_strip_are_noted_at_the_bath_they_belong_to()
     {
         var ledger = Some.Ledger();
-        var fixer = ledger.HoldingsOn(Some.Today).Item("rapidfix")!;
+        var fixer = ledger.HoldingsOn(Some.Today).Item("tarnfix")!;
         ledger.Did(new ItemDefinition { Key = "indicator", Date = new(2026, 3, 1), Item = fixer with { Indicator = "purple" } });
         var look = new BathNoteForm(ledger, "F5");
         look.Kind.Type("indicator");
@@ -103,10 +103,10 @@ public sealed class BathFormsTests
         var ledger = Some.Ledger();
         ledger.Did(new BathMixing
         {
-            Key = "paper", Date = Some.Today, Bath = "PF1", Item = "rapidfix", Material = Core.Baths.BathMaterial.Paper, WorkingVolume = Volume.FromMillilitres(1000),
+            Key = "paper", Date = Some.Today, Bath = "PF1", Item = "tarnfix", Material = Core.Baths.BathMaterial.Paper, WorkingVolume = Volume.FromMillilitres(1000),
         });
         var form = new ClearingTestForm(ledger, "PF1");
-        Assert.Equal(("F4", "pan100"), (form.Bath.Text, form.Film.Text));
+        Assert.Equal(("F4", "fen80"), (form.Bath.Text, form.Film.Text));
         Assert.DoesNotContain("PF1", form.Bath.Choices());
     }
 
@@ -142,7 +142,7 @@ public sealed class BathFormsTests
     [Fact]
     public void Bottles_are_decanted_with_names_of_their_own()
     {
-        var form = new DecantingForm(Some.Ledger(), "rapidfix/1");
+        var form = new DecantingForm(Some.Ledger(), "tarnfix/1");
         form.Count.Type("2");
         form.Size.Type("100");
         form.Names.Type("left right");

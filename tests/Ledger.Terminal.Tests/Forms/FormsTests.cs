@@ -22,7 +22,7 @@ public sealed class FormsTests
         Assert.Contains("320 sq in of 3000 sq in -> 640 sq in of 3000 sq in", screen.Text);
 
         screen.Press(Key.F8);
-        Assert.Contains("Entry 11: session S23: 4 pan100, 320 sq in through F4.", screen.Text);
+        Assert.Contains("Entry 11: session S23: 4 fen80, 320 sq in through F4.", screen.Text);
 
         screen.Type("6");
         Assert.Contains("Entry 11: session", screen.Text);
@@ -54,7 +54,7 @@ public sealed class FormsTests
         form.Keys.Single(key => key.Key == Key.F2).Press(null);
 
         var line = Assert.Single(form.Lines);
-        Assert.Equal(("pan100", "4", "N", "25"), (line.Film.Text, line.Sheets.Text, line.Group.Text, line.Developer.Text));
+        Assert.Equal(("fen80", "4", "N", "25"), (line.Film.Text, line.Sheets.Text, line.Group.Text, line.Developer.Text));
         Assert.IsType<Ready>(form.Judge());
     }
 
@@ -65,13 +65,13 @@ public sealed class FormsTests
         Assert.Equal("F4", new SessionForm(ledger).Bath.Text);
         ledger.Did(new BathMixing
         {
-            Key = "bath F9", Date = Some.Today, Bath = "F9", Item = "rapidfix", WorkingVolume = Volume.FromMillilitres(500),
+            Key = "bath F9", Date = Some.Today, Bath = "F9", Item = "tarnfix", WorkingVolume = Volume.FromMillilitres(500),
         });
         var form = new SessionForm(ledger);
         form.Keys.Single(key => key.Key == Key.F3).Press(null);
         Assert.Equal("", form.Bath.Text);
         Assert.Contains(
-            "say which bath the film went through: F4 or F9 of rapidfix", Assert.IsType<Rejected>(form.Judge()).Refusal.Sentence);
+            "say which bath the film went through: F4 or F9 of tarnfix", Assert.IsType<Rejected>(form.Judge()).Refusal.Sentence);
         form.Bath.Turn(-1);
         Assert.Contains("through F9", Assert.IsType<Ready>(form.Judge()).Posting.Summary);
     }
@@ -96,10 +96,10 @@ public sealed class FormsTests
         form.Keys.Single(key => key.Key == Key.F3).Press(added);
 
         var ready = Assert.IsType<Ready>(form.Judge());
-        Assert.Contains("8 pan100", ready.Posting.Summary);
+        Assert.Contains("8 fen80", ready.Posting.Summary);
 
         form.Keys.Single(key => key.Key == Key.F5).Press(added);
-        Assert.Contains("4 pan100", Assert.IsType<Ready>(form.Judge()).Posting.Summary);
+        Assert.Contains("4 fen80", Assert.IsType<Ready>(form.Judge()).Posting.Summary);
     }
 
     [Fact]
@@ -155,10 +155,10 @@ public sealed class FormsTests
 
         screen.Type("2r");
 
-        Assert.Contains("pan100", screen.Text);
+        Assert.Contains("fen80", screen.Text);
         Assert.Contains("178.00", screen.Text);
         Assert.Contains("freezer", screen.Text);
-        Assert.Contains("pan100/3", screen.Text);
+        Assert.Contains("fen80/3", screen.Text);
         screen.Press(Key.F8);
         Assert.Contains("Entry 11: ", screen.Text);
     }
@@ -184,15 +184,15 @@ public sealed class FormsTests
     {
         var ledger = Some.Ledger();
 
-        Assert.IsType<Ready>(new OpeningForm(ledger, "pan100").Judge());
-        var count = new CountForm(ledger, "pan100/2");
+        Assert.IsType<Ready>(new OpeningForm(ledger, "fen80").Judge());
+        var count = new CountForm(ledger, "fen80/2");
         count.Found.Type("24");
         count.Reason.Type("miscounted");
         Assert.IsType<Ready>(count.Judge());
-        var discard = new DiscardForm(ledger, "pan100/1");
+        var discard = new DiscardForm(ledger, "fen80/1");
         discard.Amount.Type("1");
         var ready = Assert.IsType<Ready>(discard.Judge());
-        Assert.Equal(new Effect("pan100/1", "21 sheets", "20 sheets"), Assert.Single(ready.Posting.Effects));
+        Assert.Equal(new Effect("fen80/1", "21 sheets", "20 sheets"), Assert.Single(ready.Posting.Effects));
     }
 
     [Fact]

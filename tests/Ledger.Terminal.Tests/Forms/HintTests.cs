@@ -54,7 +54,7 @@ public sealed class HintTests
     private static IEnumerable<Form> Everyone(LedgerFile ledger)
     {
         var holdings = ledger.HoldingsOn(ledger.Today);
-        var box = holdings.ContainersOf("pan100").First().Code;
+        var box = holdings.ContainersOf("fen80").First().Code;
         var process = holdings.Processes.First();
         var upkeep = new FakeUpkeep();
         yield return new SettingForm(ledger, Setting.Named("warn-days")!);
@@ -66,7 +66,7 @@ public sealed class HintTests
         yield return new ClearingTestForm(ledger, "F4");
         yield return new CopyProcessForm(ledger, process);
         yield return new CorrectionForm(ledger, ledger.Journal(ledger.Today, null, 1)[0]);
-        yield return new CountForm(ledger, "pan100");
+        yield return new CountForm(ledger, "fen80");
         yield return new DecantingForm(ledger, "syrup");
         yield return new DiscardForm(ledger, "F4");
         yield return new DropStepForm(ledger, process, process.Steps[0]);
@@ -81,16 +81,16 @@ public sealed class HintTests
         yield return new JugHandoverForm(ledger, "J1");
         yield return new KeeperForm(ledger, null);
         yield return new LoadForm(ledger, null);
-        yield return new OpeningForm(ledger, "pan100");
-        yield return new OrderCancellationForm(ledger, "pan100");
-        yield return new OrderForm(ledger, ReorderReading.Of(ledger, holdings), "pan100");
-        yield return new OrderNewsForm(ledger, "pan100");
-        yield return new OrderTermsForm(ledger, "pan100");
+        yield return new OpeningForm(ledger, "fen80");
+        yield return new OrderCancellationForm(ledger, "fen80");
+        yield return new OrderForm(ledger, ReorderReading.Of(ledger, holdings), "fen80");
+        yield return new OrderNewsForm(ledger, "fen80");
+        yield return new OrderTermsForm(ledger, "fen80");
         yield return new PlanEndingForm(ledger, "plan");
         yield return new PlanForm(ledger);
-        yield return new PriceRiseForm(ledger, "pan100");
+        yield return new PriceRiseForm(ledger, "fen80");
         yield return new PrintForm(ledger);
-        yield return new ReceiptForm(ledger, "pan100");
+        yield return new ReceiptForm(ledger, "fen80");
         yield return new RotationForm(ledger, "F4");
         yield return new ServiceForm(ledger, null);
         yield return new SessionForm(ledger);

@@ -54,7 +54,7 @@ public sealed class ItemFormTests
     {
         var ledger = Some.Ledger();
         var form = new ItemForm(ledger, "syrup");
-        Field(form, "Dilution").Type("1+31");
+        Field(form, "Dilution").Type("1+39");
         Field(form, "Sq in/l").Type("2000");
         Field(form, "basis").Type("own");
         Field(form, "other bases").Type("1600 maker's; 2500 handbook");
@@ -62,7 +62,7 @@ public sealed class ItemFormTests
 
         var ready = Assert.IsType<Ready>(form.Judge());
         Assert.Contains("Dilution", Text(ready));
-        Assert.Contains("-> 1+31", Text(ready));
+        Assert.Contains("-> 1+39", Text(ready));
         Assert.Contains("not set -> 2000 sq in per litre (own)", Text(ready));
 
         Assert.True(form.Save().IsDone);

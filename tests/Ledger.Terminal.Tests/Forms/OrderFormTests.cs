@@ -37,7 +37,7 @@ public sealed class OrderFormTests : IDisposable
         screen.Type("8o").Press(Key.F4);
         new Typist(screen).Fill(
             ("Order", "summer"), ("Item", "syrup"), ("Packs", "3"), ("Price of a pack", "42.5"), ("Expected", "2026-04-10"), ("Back-ordered", "no"),
-            ("Item", "rapidfix"), ("Packs", "2"), ("Price of a pack", ""), ("Expected", ""), ("Back-ordered", "yes"),
+            ("Item", "tarnfix"), ("Packs", "2"), ("Price of a pack", ""), ("Expected", ""), ("Back-ordered", "yes"),
             ("From", "mail-order shop"), ("Prepaid", "yes"));
 
         using var other = Demo("other");
@@ -47,7 +47,7 @@ public sealed class OrderFormTests : IDisposable
             Lines =
             [
                 new() { Item = "syrup", Packs = 3, Price = Money.Of(42.5m), ExpectedOn = new(2026, 4, 10) },
-                new() { Item = "rapidfix", Packs = 2, IsBackOrdered = true },
+                new() { Item = "tarnfix", Packs = 2, IsBackOrdered = true },
             ],
         }));
         var (typed, same) = (Summer(_ledger), Summer(other));
@@ -63,12 +63,12 @@ public sealed class OrderFormTests : IDisposable
         Assert.IsType<Posted>(_ledger.Post(new OrderPlacement
         {
             Key = Some.Key(), Date = _ledger.Today, Order = "summer",
-            Lines = [new() { Item = "syrup", Packs = 3, Price = Money.Of(42.5m) }, new() { Item = "rapidfix", Packs = 2, Price = Money.Of(16) }],
+            Lines = [new() { Item = "syrup", Packs = 3, Price = Money.Of(42.5m) }, new() { Item = "tarnfix", Packs = 2, Price = Money.Of(16) }],
         }));
         var receipt = new ReceiptForm(_ledger, "syrup");
         receipt.Keys.Single(key => key.Key == Key.F4).Press(null);
         Assert.Equal(
-            [("syrup", "3", "42.50", "summer"), ("rapidfix", "2", "16.00", "summer")],
+            [("syrup", "3", "42.50", "summer"), ("tarnfix", "2", "16.00", "summer")],
             receipt.Lines.Select(line => (line.Item.Text, line.Packs.Text, line.Price.Text, line.Order.Text)));
         var saving = receipt.Save();
         Assert.True(saving.IsDone, saving.Sentence);
@@ -98,9 +98,9 @@ public sealed class OrderFormTests : IDisposable
     {
         var readings = ReorderReading.Of(_ledger, _ledger.HoldingsOn(_ledger.Today));
         var line = new OrderForm(_ledger, readings, "syrup").Lines[0];
-        var fixer = readings.Single(reading => reading.Item.Code == "rapidfix");
+        var fixer = readings.Single(reading => reading.Item.Code == "tarnfix");
         Assert.NotEqual(fixer.LastPrice!.Pack.Rounded(), line.Price.Text);
-        line.Item.Type("rapidfix");
+        line.Item.Type("tarnfix");
         line.Edited(line.Item);
         Assert.Equal(fixer.LastPrice.Pack.Rounded(), line.Price.Text);
     }

@@ -23,7 +23,7 @@ public sealed class HoldersTests : IDisposable
 
         var text = screen.Type("7").Text;
 
-        foreach (var cell in new[] { "E01 XX", "E04 X.", "E05 ..", "E07 .-~", "E08 L!L!", "E11 L.", "F02 LL", "F08 .." })
+        foreach (var cell in new[] { "E01 XX", "E04 X.", "E05 ..", "E07 .-~", "E08 L!L!", "E11 L.", "Q02 LL", "Q08 .." })
             Assert.Contains(cell, text);
         Assert.Contains("L loaded   X exposed", text);
         Assert.Contains("1 exposed N, 4 d  2 exposed N, 4 d", text);
@@ -39,18 +39,18 @@ public sealed class HoldersTests : IDisposable
         Assert.Contains(">E05", screen.Text);
 
         screen.Type("l");
-        Assert.Matches(@"E05-1 +empty -> pan100", screen.Text);
+        Assert.Matches(@"E05-1 +empty -> fen80", screen.Text);
         screen.Press(Key.F8);
-        Assert.Contains("loaded pan100 into E05-1, E05-2", screen.Text);
+        Assert.Contains("loaded fen80 into E05-1, E05-2", screen.Text);
 
         screen.Type("e").Press(Key.F3);
-        Assert.Matches(@"E05-2 +pan100 -> pan100, exposed N", screen.Text);
+        Assert.Matches(@"E05-2 +fen80 -> fen80, exposed N", screen.Text);
         screen.Press(Key.F8);
         Assert.Contains("exposed E05-1, E05-2 for N", screen.Text);
 
         screen.Type("o").Press(Key.F8);
         Assert.Contains("unloaded E05-1, E05-2: 2 sheets exposed", screen.Text);
-        Assert.Equal("pan100 N", Assert.Single(ledger.HoldingsOn(ledger.Today).Film.ExposedBoxes).Code);
+        Assert.Equal("fen80 N", Assert.Single(ledger.HoldingsOn(ledger.Today).Film.ExposedBoxes).Code);
 
         screen.Type("s").Press(Key.F7);
         Assert.Contains("is empty now: take off its paper", screen.Text);
@@ -67,7 +67,7 @@ public sealed class HoldersTests : IDisposable
         using var screen = new Screen(ledger);
 
         screen.Type("7").Type("l").Type("E01-1").Press(Key.F8);
-        Assert.Contains("E01-1 holds a sheet of pan100", screen.Text);
+        Assert.Contains("E01-1 holds a sheet of fen80", screen.Text);
         screen.Press(Key.Esc, Key.Esc);
 
         screen.Type("e").Type("E01-1");

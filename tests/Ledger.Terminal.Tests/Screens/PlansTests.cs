@@ -57,7 +57,7 @@ public sealed class PlansTests : IDisposable
         Assert.StartsWith(" Plan", screen.Lines[0]);
         screen.Press(Key.F8);
         var line = Assert.Single(_ledger.HoldingsOn(_ledger.Today).Plan("P1")!.Request.Sheets);
-        Assert.Equal(("pan100", "N", 3, string.Join(", ", group)), (line.Film, line.Group, line.Count, line.From));
+        Assert.Equal(("fen80", "N", 3, string.Join(", ", group)), (line.Film, line.Group, line.Count, line.From));
     }
 
     [Fact]
@@ -111,7 +111,7 @@ public sealed class PlansTests : IDisposable
         Assert.IsType<Posted>(_ledger.Post(new SessionLog
         {
             Key = "other", Date = _ledger.Today, Session = "S23", Process = "film", Bath = "F4",
-            Lines = [new() { Item = "pan100", Sheets = 1, From = sheet.Id.ToString() }],
+            Lines = [new() { Item = "fen80", Sheets = 1, From = sheet.Id.ToString() }],
         }));
         screen.Press(Key.Esc, Key.Esc).Type("p").Press(Key.Enter);
         Assert.StartsWith(" Plan ", screen.Lines[0]);
@@ -132,7 +132,7 @@ public sealed class PlansTests : IDisposable
         Assert.Contains("Select a box of exposed sheets", screen.Text);
         screen.Type("o").Press(Key.F8).Press(Key.End).Type("w");
         Assert.Equal(
-            ["mixing sheet of tarn", "sleeves of S22", "label of F4", "tally of F4", "wall card", "label of fibre-vc/1", "seal of pan100 N"], paper.Pages);
+            ["mixing sheet of tarn", "sleeves of S22", "label of F4", "tally of F4", "wall card", "label of fibre-vc/1", "seal of fen80 N"], paper.Pages);
     }
 
     [Fact]

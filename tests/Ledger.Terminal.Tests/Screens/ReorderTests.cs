@@ -50,12 +50,12 @@ public sealed class ReorderTests : IDisposable
     public void An_order_gets_other_packs_and_its_receipt_is_offered_them()
     {
         using var ledger = Demo();
-        var form = new OrderNewsForm(ledger, "pan100");
+        var form = new OrderNewsForm(ledger, "fen80");
         Assert.Equal("spring-film", form.Order.Text);
         form.Packs.Type("4");
         form.Price.Type("190");
         Assert.IsType<Posted>(ledger.Post(Assert.IsType<Ready>(form.Judge()).Entry));
-        var receipt = new ReceiptForm(ledger, "pan100").Lines[0];
+        var receipt = new ReceiptForm(ledger, "fen80").Lines[0];
         Assert.Equal(("spring-film", "3", "190.00"), (receipt.Order.Text, receipt.Packs.Text, receipt.Price.Text));
         receipt.Order.Type("");
         receipt.Edited(receipt.Order);

@@ -35,7 +35,7 @@ public sealed class ShelfKeysTests : IDisposable
     [Fact]
     public void A_box_comes_out_of_the_freezer_and_its_lot_has_a_speed()
     {
-        AtBoxesOf("pan100").Press(Key.CursorDown).Type("m");
+        AtBoxesOf("fen80").Press(Key.CursorDown).Type("m");
         Assert.Contains("open it on 2026-03-16 at the earliest", _screen.Text);
         _screen.Press(Key.F8);
         Assert.Matches(@"Kept in +shelf", _screen.Text);
@@ -51,9 +51,9 @@ public sealed class ShelfKeysTests : IDisposable
     [Fact]
     public void A_sealed_box_is_opened_into_its_envelopes()
     {
-        AtBoxesOf("pan100").Press(Key.CursorDown).Type("o").Press(Key.Tab, Key.Tab, Key.Tab).Type("5").Press(Key.F8);
+        AtBoxesOf("fen80").Press(Key.CursorDown).Type("o").Press(Key.Tab, Key.Tab, Key.Tab).Type("5").Press(Key.F8);
         Assert.Contains("5 envelopes of 5 sheets", _screen.Text);
-        Assert.Equal(5, Now.ContainersOf("pan100").Count(box => box.IsSealed && box.Size.Base == 5));
+        Assert.Equal(5, Now.ContainersOf("fen80").Count(box => box.IsSealed && box.Size.Base == 5));
     }
 
     [Fact]
@@ -114,8 +114,8 @@ public sealed class ShelfKeysTests : IDisposable
         _screen.Type("7n").Type("0").Press(Key.CursorUp, Key.CursorDown).Press(Key.Tab).Type("not there").Press(Key.Tab.WithShift, Key.Tab.WithShift)
             .Type("E01-1").Press(Key.F8);
         Assert.Contains("counted E01-1: 0 sheet", _screen.Text);
-        Assert.Equal(1, _ledger.PlacesOf("pan100", _ledger.Today).Single(place => place.Kind == "lost or gained").Held.Base);
-        Assert.Equal(0, _ledger.PlacesOf("pan100", _ledger.Today).Sum(place => place.Held.Base));
+        Assert.Equal(1, _ledger.PlacesOf("fen80", _ledger.Today).Single(place => place.Kind == "lost or gained").Held.Base);
+        Assert.Equal(0, _ledger.PlacesOf("fen80", _ledger.Today).Sum(place => place.Held.Base));
     }
 
     private Core.Journal.Holdings Now => _ledger.HoldingsOn(_ledger.Today);

@@ -14,7 +14,7 @@ namespace Ledger.Terminal.Tests.Shell;
 public sealed class DemoYearTests : IDisposable
 {
     private static readonly (char Digit, string Sign)[] Signs =
-        [('1', "F4"), ('2', "pan100"), ('3', "F5"), ('4', "S22"), ('5', "all film"), ('6', "2026-")];
+        [('1', "F4"), ('2', "fen80"), ('3', "F5"), ('4', "S22"), ('5', "all film"), ('6', "2026-")];
 
     private readonly string _folder = Directory.CreateTempSubdirectory("trayledger").FullName;
     private readonly ZonedClock _clock = new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc();
@@ -61,10 +61,10 @@ public sealed class DemoYearTests : IDisposable
         using var screen = new Screen(ledger, 120, 60);
 
         Assert.Contains("Another session like S22", screen.Type("5").Text);
-        Assert.Contains("pan100 costs 6 % more", screen.Text);
-        Assert.Matches("ortho25 .* 83.36", screen.Text);
+        Assert.Contains("fen80 costs 6 % more", screen.Text);
+        Assert.Matches("ortho16 .* 83.36", screen.Text);
         Assert.StartsWith(" Costs of the last 12 months by first in first out ", screen.Type("f").Lines[0]);
-        Assert.Matches("ortho25 .* 72.40", screen.Text);
+        Assert.Matches("ortho16 .* 72.40", screen.Text);
         Assert.Contains("Everything adds up", screen.Text);
         Assert.StartsWith(" Costs of the last 12 months by month, costed by first in first out ", screen.Type("b").Lines[0]);
         screen.Press(Key.Esc);
@@ -91,7 +91,7 @@ public sealed class DemoYearTests : IDisposable
         using var ledger = Demo();
         using var screen = new Screen(ledger, 120, 60);
 
-        Assert.Contains("A sheet of pan100, bought", screen.Type("2").Press(Key.CursorDown, Key.CursorDown).Text);
+        Assert.Contains("A sheet of fen80, bought", screen.Type("2").Press(Key.CursorDown, Key.CursorDown).Text);
         Assert.Matches("2026-03-06 #+ 7.73", screen.Text);
     }
 
@@ -100,7 +100,7 @@ public sealed class DemoYearTests : IDisposable
     {
         using var ledger = Demo();
         using var screen = new Screen(ledger);
-        var before = ledger.HoldingsOn(ledger.Today).OnHand(ledger.HoldingsOn(ledger.Today).Item("pan100")!);
+        var before = ledger.HoldingsOn(ledger.Today).OnHand(ledger.HoldingsOn(ledger.Today).Item("fen80")!);
 
         screen.Type("s").Press(Key.F2, Key.F8);
         Assert.Equal("S23", ledger.Sessions(ledger.Today, null, 1)[0].Session);
@@ -108,7 +108,7 @@ public sealed class DemoYearTests : IDisposable
 
         screen.Type("u").Press(Key.F8);
         Assert.Equal("S22", ledger.Sessions(ledger.Today, null, 1)[0].Session);
-        Assert.Equal(before, ledger.HoldingsOn(ledger.Today).OnHand(ledger.HoldingsOn(ledger.Today).Item("pan100")!));
+        Assert.Equal(before, ledger.HoldingsOn(ledger.Today).OnHand(ledger.HoldingsOn(ledger.Today).Item("fen80")!));
     }
 
     [Fact]

@@ -60,11 +60,11 @@ public sealed class ScreensTests
         using var screen = new Screen(Some.Ledger());
 
         screen.Type("2").Press(Key.CursorDown, Key.Enter);
-        Assert.StartsWith(" Shelf: rapidfix", screen.Lines[0]);
-        Assert.Contains("rapidfix/1", screen.Text);
+        Assert.StartsWith(" Shelf: tarnfix", screen.Lines[0]);
+        Assert.Contains("tarnfix/1", screen.Text);
 
         screen.Press(Key.Esc);
-        Assert.Contains("rapidfix: Pellan Rapid Fix", screen.Text);
+        Assert.Contains("tarnfix: Tarnbeck rapid fixer", screen.Text);
     }
 
     [Theory]
@@ -174,11 +174,11 @@ public sealed class ScreensTests
         screen.Type("6").Press(Key.CursorDown);
         var selected = screen.Lines.First(line => line.Contains("Entry 9: bath", StringComparison.Ordinal));
 
-        ledger.Did(Some.ADiscard("pan100", new(1, Core.Measures.Unit.Sheet)));
+        ledger.Did(Some.ADiscard("fen80", new(1, Core.Measures.Unit.Sheet)));
         ledger.Version++;
         screen.Shell.Poll();
 
-        Assert.Contains("threw away 1 sheet of pan100", screen.Text);
+        Assert.Contains("threw away 1 sheet of fen80", screen.Text);
         Assert.Contains(selected, screen.Text);
     }
 
@@ -241,11 +241,11 @@ public sealed class ScreensTests
     {
         using var screen = new Screen(Some.Ledger(), 80, 18);
         screen.Type("2");
-        Assert.Contains("pan100: Corvane Pan 100", screen.Text);
+        Assert.Contains("fen80: Corvane Fen 80", screen.Text);
 
         screen.Press(Key.Tab, Key.End);
 
-        Assert.DoesNotContain("pan100: Corvane Pan 100", screen.Text);
+        Assert.DoesNotContain("fen80: Corvane Fen 80", screen.Text);
         Assert.Contains("^", screen.Text);
     }
 }

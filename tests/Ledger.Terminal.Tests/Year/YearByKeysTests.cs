@@ -36,10 +36,10 @@ public sealed class YearByKeysTests(TypedYear year) : IClassFixture<TypedYear>
     }
 
     [Fact]
-    public void All_164_sheets_of_pan100_are_where_the_import_has_them()
+    public void All_164_sheets_of_fen80_are_where_the_import_has_them()
     {
-        var places = year.Typed.PlacesOf("pan100", DemoYear.LastDay);
-        Assert.Equal(year.Imported.PlacesOf("pan100", DemoYear.LastDay), places);
+        var places = year.Typed.PlacesOf("fen80", DemoYear.LastDay);
+        Assert.Equal(year.Imported.PlacesOf("fen80", DemoYear.LastDay), places);
         Assert.Equal(-164, places.Single(place => place.Kind == "supplier").Held.Base);
         Assert.Equal(0, places.Sum(place => place.Held.Base));
     }
@@ -61,7 +61,7 @@ public sealed class YearByKeysTests(TypedYear year) : IClassFixture<TypedYear>
         Assert.Equal(
             new CostReading(year.Imported.Costs(Begin, DemoYear.LastDay)).Sheets.Select(sheet => sheet with { Entry = 0 }),
             costs.Sheets.Select(sheet => sheet with { Entry = 0 }));
-        var film = costs.Of("pan100");
+        var film = costs.Of("fen80");
         Assert.Equal((99, 90, 31), (film.SheetsUsed, film.Negatives, film.Keepers));
         Assert.Equal(654.40m, film.Film.Amount);
     }

@@ -23,8 +23,8 @@ internal sealed class PlanSession : ShowCommand<SessionPlan>
             On paper: trayledger print mixing-sheet, with the same options
             Afterwards: trayledger record session S23 --from-plan NAME
             Example: trayledger plan session --process tray --minutes "11 N-1=9"
-                       --sheets "4 pan100 N: mill race" "2 pan100 N-1 in E04"
-            Example: trayledger plan session --exposed "pan100 N" "pan100 N-1"
+                       --sheets "4 fen80 N: mill race" "2 fen80 N-1 in E04"
+            Example: trayledger plan session --exposed "fen80 N" "fen80 N-1"
             """)
     {
         for (var i = 0; i < _plan.All.Count; i++)

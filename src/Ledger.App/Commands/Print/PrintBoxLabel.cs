@@ -23,7 +23,7 @@ internal sealed class PrintBoxLabel : PrintCommand
 
     public PrintBoxLabel(Workbench bench)
         : base(bench, "box-label", "Seals for boxes of exposed film: open in total darkness only.", """
-            Example: trayledger print box-label pan100 N+1 --copies 2
+            Example: trayledger print box-label fen80 N+1 --copies 2
             """)
     {
         Arguments.Add(_film);

@@ -48,7 +48,7 @@ internal sealed class RecordBath : RecordCommand
 
     public RecordBath(Workbench bench)
         : base(bench, "bath", "A working solution is mixed that will be used again: fixer, stop, wash aid.", """
-            Example: trayledger record bath F4 rapidfix 1.5l --dilution 1+4 --paired-with F3
+            Example: trayledger record bath F4 tarnfix 1.5l --dilution 1+4 --paired-with F3
             """)
     {
         Arguments.Add(_bath);

@@ -12,7 +12,7 @@ namespace Ledger.App.Commands.Record;
 internal sealed class RecordItem : RecordCommand
 {
     private readonly Argument<string> _code = Typed.Argument(
-        "item", Text.NotEmpty, "the short code that commands and labels use, such as pan100");
+        "item", Text.NotEmpty, "the short code that commands and labels use, such as fen80");
     private readonly Option<string?> _name = Typed.Option<string?>("--name", "TEXT", Text.NotEmpty, "the full name; otherwise the code");
     private readonly Option<ItemKind?> _kind = Typed.Option(
         "--kind", "KIND", Text.OneOf<ItemKind>(ItemNames.Kinds, "kind"), $"{string.Join(", ", ItemNames.Kinds)}; a new item needs it");

@@ -11,7 +11,7 @@ internal sealed class RecordOpening : RecordCommand
 {
     private readonly Argument<string> _container = Typed.Argument(
         "container", Text.NotEmpty,
-        "what is written on it, such as pan100/3; or an item's code, for the sealed one that is reached for first");
+        "what is written on it, such as fen80/3; or an item's code, for the sealed one that is reached for first");
 
     private readonly Option<string?> _batch = new("--batch") { HelpName = "TEXT", Description = "with an item: the batch it must be of" };
 
@@ -21,7 +21,7 @@ internal sealed class RecordOpening : RecordCommand
     public RecordOpening(Workbench bench)
         : base(bench, "opening", "A sealed box or bottle is opened; its life since opening begins.", """
             Drawing from a sealed box or bottle opens it by itself.
-            Example: trayledger record opening pan100/3
+            Example: trayledger record opening fen80/3
             """)
     {
         Arguments.Add(_container);

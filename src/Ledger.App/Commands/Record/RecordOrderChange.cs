@@ -25,7 +25,7 @@ internal sealed class RecordOrderChange : RecordCommand
         : base(bench, "change", "An order is changed before it comes: another day, a back-order, other packs or price.", """
             Of an order of several items, --item says which; packs and price need it.
             Example: trayledger record order change spring --expected 2026-04-24
-            Example: trayledger record order change spring --item pan100 --packs 3 --price 191
+            Example: trayledger record order change spring --item fen80 --packs 3 --price 191
             """)
     {
         Arguments.Add(_order);

@@ -39,7 +39,7 @@ internal sealed class RecordOrderPlacement : RecordCommand
 
     public RecordOrderPlacement(Workbench bench)
         : base(bench, "place", "Packs of one or several items are ordered; they count as incoming until a receipt names the order.", """
-            Example: trayledger record order place spring "2 pan100 at 186" "1 syrup"
+            Example: trayledger record order place spring "2 fen80 at 186" "1 syrup"
                        --supplier "mail-order shop" --expected 2026-04-10
             """)
     {

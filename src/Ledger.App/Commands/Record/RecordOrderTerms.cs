@@ -28,7 +28,7 @@ internal sealed class RecordOrderTerms : RecordCommand
         : base(bench, "order-terms", "How an item is ordered: a yearly window, how long an order lasts, what it costs.", """
             With --order-cost and --keeping-percent the quantity is the one at which both
             cost the least together. What is not said stays as it was; "none" takes it away.
-            Example: trayledger record order-terms ortho25 --window 09-15..10-15
+            Example: trayledger record order-terms ortho16 --window 09-15..10-15
             """)
     {
         Arguments.Add(_item);

@@ -33,9 +33,9 @@ internal sealed class RecordPlan : RecordCommand
             A plan under a name that is open already takes that one's place. It ends with
             `record session S23 --from-plan NAME`, or with `record plan-ending NAME`.
             Example: trayledger record plan spring --on 2026-04-12 --process tray
-                       --sheets "8 pan100 N" "4 pan100 N-1"
+                       --sheets "8 fen80 N" "4 fen80 N-1"
             Example: trayledger record plan sunday --on 2026-03-22 --process tray
-                       --exposed "pan100 until 2026-03-01"
+                       --exposed "fen80 until 2026-03-01"
             """)
     {
         Arguments.Add(_plan);

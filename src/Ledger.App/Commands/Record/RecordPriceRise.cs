@@ -16,7 +16,7 @@ internal sealed class RecordPriceRise : RecordCommand
 
     public RecordPriceRise(Workbench bench)
         : base(bench, "price-rise", "An item will cost more; until then Today says how many packs it pays to buy before.", """
-            Example: trayledger record price-rise pan100 6 --from 2026-05-01
+            Example: trayledger record price-rise fen80 6 --from 2026-05-01
             """)
     {
         Arguments.Add(_item);

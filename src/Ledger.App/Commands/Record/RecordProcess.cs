@@ -21,7 +21,7 @@ internal sealed class RecordProcess : RecordCommand
             Example: trayledger record process tray
                        --step "developer syrup 1+49 in 1250ml for 11 per batch"
                        --step "stop citric 30g in 1l for 1"
-                       --step "fixer rapidfix in 1.5l reused for 5" --step "water for 30"
+                       --step "fixer tarnfix in 1.5l reused for 5" --step "water for 30"
             """)
     {
         Arguments.Add(_process);

@@ -28,7 +28,7 @@ internal sealed class RecordPurchase : RecordCommand
             The discount, the shipping, duty and tax are shared over the lines by their
             value; the lines add up to what was paid, to the last millionth.
             Example: trayledger record purchase inv-4711 --shipping 14.50
-                       --line "2 pan100 at 186 in freezer" "1 syrup at 42"
+                       --line "2 fen80 at 186 in freezer" "1 syrup at 42"
             """)
     {
         Arguments.Add(_name);

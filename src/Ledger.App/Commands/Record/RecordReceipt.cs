@@ -43,9 +43,9 @@ internal sealed class RecordReceipt : RecordCommand
 
     public RecordReceipt(Workbench bench)
         : base(bench, "receipt", "A delivery of packs of one item; also the stock that a ledger starts with.", """
-            Examples: trayledger record receipt pan100 2 --price 186 --shipping 14.50
+            Examples: trayledger record receipt fen80 2 --price 186 --shipping 14.50
                         --expires 2028-11-30
-                      trayledger record receipt pan100 --order spring-film
+                      trayledger record receipt fen80 --order spring-film
             """)
     {
         Arguments.Add(_item);

@@ -44,7 +44,7 @@ internal sealed class RecordSession : RecordCommand
             under-fixed. Known sheets are drawn "from E07-2", "from E01-1,E01-2", "from #12"
             or "from exposed N-1".
             Example: trayledger record session S23 --process tray
-                       --sheets "3 pan100 N keeper 25ml" "1 pan100 N reject: dust"
+                       --sheets "3 fen80 N keeper 25ml" "1 fen80 N reject: dust"
             Example: trayledger record session S24 --from-plan spring
             Sheets that take the place of a plan's lines keep its batches and amounts,
             unless one of them says its developer.

@@ -9,12 +9,12 @@ namespace Ledger.App.Commands.Record;
 /// <summary>record speed: the user's own speed of a lot.</summary>
 internal sealed class RecordSpeed : RecordCommand
 {
-    private readonly Argument<string> _container = Typed.Argument("container", Text.NotEmpty, "a box of the lot, such as pan100/3");
+    private readonly Argument<string> _container = Typed.Argument("container", Text.NotEmpty, "a box of the lot, such as fen80/3");
     private readonly Argument<int?> _speed = Typed.Argument("speed", Text.Whole, "the speed at which you expose it, such as 64");
 
     public RecordSpeed(Workbench bench)
         : base(bench, "speed", "The speed at which you expose a lot of film.", """
-            Example: trayledger record speed pan100/3 64
+            Example: trayledger record speed fen80/3 64
             """)
     {
         Arguments.Add(_container);

@@ -10,7 +10,7 @@ namespace Ledger.App.Commands.Record;
 /// <summary>record storage: a box moves between freezer, fridge and shelf.</summary>
 internal sealed class RecordStorage : RecordCommand
 {
-    private readonly Argument<string> _container = Typed.Argument("container", Text.NotEmpty, "the box or bottle, such as pan100/3");
+    private readonly Argument<string> _container = Typed.Argument("container", Text.NotEmpty, "the box or bottle, such as fen80/3");
     private readonly Option<string> _to = Typed.Option<string>("--to", "PLACE", Text.NotEmpty,
         "where it is kept now: freezer, fridge, shelf");
     private readonly Option<LocalDate?> _opensFrom = Typed.Option(
@@ -19,7 +19,7 @@ internal sealed class RecordStorage : RecordCommand
     public RecordStorage(Workbench bench)
         : base(bench, "storage", "A box or bottle is kept somewhere else: freezer, fridge, shelf.", """
             Film that comes out of the cold warms up before its box is opened, or it sweats.
-            Example: trayledger record storage pan100/3 --to shelf
+            Example: trayledger record storage fen80/3 --to shelf
             """)
     {
         Arguments.Add(_container);

@@ -9,7 +9,7 @@ namespace Ledger.App.Commands.Record;
 /// <summary>record unload: sheets leave their holders.</summary>
 internal sealed class RecordUnload : RecordCommand
 {
-    private readonly Names _from = new("from", "holder sides such as E07-2, sheets such as #12, or a box of exposed sheets: \"pan100 N\"");
+    private readonly Names _from = new("from", "holder sides such as E07-2, sheets such as #12, or a box of exposed sheets: \"fen80 N\"");
     private readonly Option<string?> _group = new("--group")
     {
         HelpName = "GROUP",
@@ -23,7 +23,7 @@ internal sealed class RecordUnload : RecordCommand
         : base(bench, "unload", "Sheets leave their holders: exposed ones for the box of their group, the others back to their box.", """
             A box of exposed sheets with a wrong label is put right in the same way.
             Example: trayledger record unload E01 E02-1
-                     trayledger record unload "pan100 N" --group N+1
+                     trayledger record unload "fen80 N" --group N+1
             """)
     {
         Arguments.Add(_from);

@@ -68,7 +68,7 @@ public sealed record SessionLine
     public string? Container { get; init; }
 
     /// <summary>
-    /// Where known sheets come from instead: holder sides (E07-1, E07-2), a box of exposed sheets (pan100 N), or sheets by number (#12);
+    /// Where known sheets come from instead: holder sides (E07-1, E07-2), a box of exposed sheets (fen80 N), or sheets by number (#12);
     /// null for sheets that are only counted.
     /// </summary>
     public string? From { get; init; }

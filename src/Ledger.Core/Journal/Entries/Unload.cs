@@ -6,7 +6,7 @@ namespace Ledger.Core.Journal.Entries;
 /// </summary>
 public sealed record Unload : Entry
 {
-    /// <summary>The sides, such as E07-2, or sheets such as #12, or a box of exposed sheets such as "pan100 N".</summary>
+    /// <summary>The sides, such as E07-2, or sheets such as #12, or a box of exposed sheets such as "fen80 N".</summary>
     public required IReadOnlyList<string> From { get; init; }
 
     /// <summary>Another group than the exposure notes say; empty for the one they say.</summary>

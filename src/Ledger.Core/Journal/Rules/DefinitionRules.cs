@@ -148,7 +148,7 @@ internal static class DefinitionRules
         CheckPer(step, where);
         Require.That(
             step.Role != ItemRole.Developer || step.Amount is not null || step.Dilution is not null || item.Dilution is not null,
-            $"{where} develops and needs a dilution, such as 1+31");
+            $"{where} develops and needs a dilution, such as 1+39");
     }
 
     /// <summary>What an amount is counted for must mean something: nothing that a user says is passed over in silence.</summary>

@@ -10,7 +10,7 @@ internal sealed class SpeedsFile() : RowFileKind("speeds", ["date", "container",
     {
         Key = keys.Of(row),
         Date = row.Date("date"),
-        Container = row.Needed("container", "accepted is the code of a box of the lot, such as pan100/3"),
+        Container = row.Needed("container", "accepted is the code of a box of the lot, such as fen80/3"),
         Speed = row.Needed("speed", row.Whole("speed")),
         Note = row.Text("note"),
     };

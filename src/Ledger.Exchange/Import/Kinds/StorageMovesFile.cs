@@ -10,7 +10,7 @@ internal sealed class StorageMovesFile() : RowFileKind("storage_moves", ["date",
     {
         Key = keys.Of(row),
         Date = row.Date("date"),
-        Container = row.Needed("container", "accepted is the code of a container, such as pan100/3"),
+        Container = row.Needed("container", "accepted is the code of a container, such as fen80/3"),
         To = row.Needed("to", "accepted is a place such as freezer, fridge or shelf"),
         OpensFrom = row.DateOrNull("open_from"),
         Note = row.Text("note"),

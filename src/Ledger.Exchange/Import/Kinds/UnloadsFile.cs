@@ -11,7 +11,7 @@ internal sealed class UnloadsFile() : RowFileKind("unloads", ["date", "from"], [
         Key = keys.Of(row),
         Date = row.Date("date"),
         From = row.Names(
-            "from", "accepted are holder sides such as E07-2, sheets such as #12, or boxes such as pan100 N, divided by commas"),
+            "from", "accepted are holder sides such as E07-2, sheets such as #12, or boxes such as fen80 N, divided by commas"),
         Group = row.Text("group"),
         To = row.TextOrNull("to"),
         Note = row.Text("note"),

@@ -6,16 +6,16 @@ public sealed class CorrectionTests
 {
     /// <summary>Each entry, posted and reversed again, leaves every place as it was.</summary>
     [Theory]
-    [InlineData("receipt item=pan100 packs=2 price=99.99")]
-    [InlineData("receipt item=pan100 packs=1.2 price=0.01")]
-    [InlineData("opening what=pan100/1")]
+    [InlineData("receipt item=fen80 packs=2 price=99.99")]
+    [InlineData("receipt item=fen80 packs=1.2 price=0.01")]
+    [InlineData("opening what=fen80/1")]
     [InlineData("bath bath=F2 ml=3500")]
     [InlineData("bath bath=F2 ml=3550 book=yes")]
-    [InlineData("session line=pan100:7 line=tab400:3:reject")]
-    [InlineData("session line=pan100:25:2500ml book=yes")]
+    [InlineData("session line=fen80:7 line=reed400:3:reject")]
+    [InlineData("session line=fen80:25:2500ml book=yes")]
     [InlineData("discard what=F1")]
-    [InlineData("discard what=pan100/2")]
-    [InlineData("discard what=pan100 quantity=30sheet")]
+    [InlineData("discard what=fen80/2")]
+    [InlineData("discard what=fen80 quantity=30sheet")]
     [InlineData("count what=syrup found=1989ml")]
     [InlineData("count what=syrup found=2011ml")]
     [InlineData("count what=syrup found=0ml")]
@@ -38,7 +38,7 @@ public sealed class CorrectionTests
     public void It_stands_on_the_day_of_what_it_reverses()
     {
         var ledger = Shelves.WithBath();
-        ledger.Post("session line=pan100:4 date=2026-02-10");
+        ledger.Post("session line=fen80:4 date=2026-02-10");
         Assert.Equal(new(2026, 2, 10), ledger.Post($"correction entry={ledger.Last} date=2026-03-15").Entry.Date);
     }
 
@@ -46,7 +46,7 @@ public sealed class CorrectionTests
     public void The_entry_is_named_by_its_number_or_by_its_reference()
     {
         var ledger = Shelves.WithBath();
-        ledger.Post("session line=pan100:4 key=sessions:S1 date=2026-02-10");
+        ledger.Post("session line=fen80:4 key=sessions:S1 date=2026-02-10");
         var (number, before) = (ledger.Last, Shelves.WithBath().Balances());
         var correction = Assert.IsType<Ledger.Core.Journal.Entries.Correction>(ledger.Post("correction reference=sessions:S1").Entry);
         Assert.Equal((number, new(2026, 2, 10)), (correction.Reverses, correction.Date));
@@ -59,18 +59,18 @@ public sealed class CorrectionTests
     public void Its_effects_show_what_comes_back()
     {
         var ledger = Shelves.WithBath();
-        ledger.Post("session line=pan100:4");
-        Assert.Contains(new Effect("pan100/1", "21 sheets", "25 sheets"), ledger.Post($"correction entry={ledger.Last}").Effects);
+        ledger.Post("session line=fen80:4");
+        Assert.Contains(new Effect("fen80/1", "21 sheets", "25 sheets"), ledger.Post($"correction entry={ledger.Last}").Effects);
     }
 
     [Fact]
     public void A_reversed_session_gives_its_name_free_and_takes_its_work_from_the_bath()
     {
         var ledger = Shelves.WithBath();
-        ledger.Post("session line=pan100:4");
+        ledger.Post("session line=fen80:4");
         ledger.Post($"correction entry={ledger.Last}");
         Assert.Equal(0m, ledger.Holdings.Bath("F1")!.Worked.SquareInches);
-        ledger.Post("session line=pan100:3");
+        ledger.Post("session line=fen80:3");
         Assert.Equal(240m, ledger.Holdings.Bath("F1")!.Worked.SquareInches);
     }
 
@@ -79,14 +79,14 @@ public sealed class CorrectionTests
     {
         var ledger = Shelves.Stocked();
         ledger.Post("bath");
-        ledger.Post("session line=pan100:4");
+        ledger.Post("session line=fen80:4");
         var session = ledger.Last;
         Assert.Equal(RefusalKind.DependedOn, ledger.Refuse($"correction entry={session - 1}").Kind);
         Assert.Equal(RefusalKind.DependedOn, ledger.Refuse("correction entry=8").Kind);
         ledger.Post($"correction entry={session}");
         ledger.Post($"correction entry={session - 1}");
         ledger.Post("correction entry=8");
-        Assert.Empty(ledger.Holdings.ContainersOf("pan100"));
+        Assert.Empty(ledger.Holdings.ContainersOf("fen80"));
         Assert.Empty(ledger.Holdings.Baths);
     }
 
@@ -96,10 +96,10 @@ public sealed class CorrectionTests
         // Three sheets for 10.00, one found at 3.333333, three of the four thrown away at 9.999999: the last one stands at 3.333334. To
         // take the found one back would leave a millionth in a box that is gone.
         var ledger = Shelves.Empty();
-        ledger.Post("receipt item=pan100 packs=0.12 price=83.333333");
-        ledger.Post("count what=pan100 found=4sheet");
+        ledger.Post("receipt item=fen80 packs=0.12 price=83.333333");
+        ledger.Post("count what=fen80 found=4sheet");
         var count = ledger.Last;
-        ledger.Post("discard what=pan100 quantity=3sheet");
+        ledger.Post("discard what=fen80 quantity=3sheet");
         Assert.Equal(RefusalKind.DependedOn, ledger.Refuse($"correction entry={count}").Kind);
     }
 
@@ -107,8 +107,8 @@ public sealed class CorrectionTests
     public void It_never_leaves_sheets_in_a_box_that_never_came()
     {
         var ledger = Shelves.Stocked();
-        ledger.Post("discard what=pan100 quantity=3sheet");
-        ledger.Post("count what=pan100/1 found=27sheet");
+        ledger.Post("discard what=fen80 quantity=3sheet");
+        ledger.Post("count what=fen80/1 found=27sheet");
         Assert.Equal(RefusalKind.DependedOn, ledger.Refuse("correction entry=8").Kind);
     }
 

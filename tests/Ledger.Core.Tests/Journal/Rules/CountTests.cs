@@ -31,8 +31,8 @@ public sealed class CountTests
     [Fact]
     public void An_item_is_counted_over_all_its_containers()
     {
-        Assert.Equal("counted pan100: 48 sheets, -2 sheets, dregs", _ledger.Post("count what=pan100 found=48sheet").Summary);
-        Assert.Equal("counted pan100: 50 sheets, +2 sheets, dregs", _ledger.Post("count what=pan100 found=50sheet").Summary);
+        Assert.Equal("counted fen80: 48 sheets, -2 sheets, dregs", _ledger.Post("count what=fen80 found=48sheet").Summary);
+        Assert.Equal("counted fen80: 50 sheets, +2 sheets, dregs", _ledger.Post("count what=fen80 found=50sheet").Summary);
         Assert.Equal(50, _ledger.Holdings.OnHand(Some.Film()).Base);
         Assert.Equal(_ledger.Balances(), _ledger.Held());
     }
@@ -40,8 +40,8 @@ public sealed class CountTests
     [Fact]
     public void Everything_can_be_gone()
     {
-        _ledger.Post("count what=pan100 found=0sheet");
-        Assert.Empty(_ledger.Holdings.ContainersOf("pan100"));
+        _ledger.Post("count what=fen80 found=0sheet");
+        Assert.Empty(_ledger.Holdings.ContainersOf("fen80"));
         Assert.Equal(_ledger.Balances(), _ledger.Held());
     }
 }

@@ -61,7 +61,7 @@ public sealed class DefinitionTests
         Assert.Equal("step 0 of process pm must have a number from 1 on", Refusal([stop with { Number = 0 }]));
         Assert.Equal("the minutes of step 2 of process pm must be from 0 to 10000", Refusal([stop with { Minutes = -1 }]));
         _ledger.Post(Some.Definition(Some.Syrup with { Dilution = null }));
-        Assert.Equal("step 1 of process pm develops and needs a dilution, such as 1+31", Refusal([developer]));
+        Assert.Equal("step 1 of process pm develops and needs a dilution, such as 1+39", Refusal([developer]));
     }
 
     [Fact]

@@ -21,18 +21,18 @@ public sealed class DiscardTests
     [Fact]
     public void A_container_is_thrown_away_with_all_that_is_in_it()
     {
-        var posting = _ledger.Post("discard what=pan100/2 reason=fogged");
-        Assert.Equal("threw away 25 sheets of pan100/2: fogged", posting.Summary);
+        var posting = _ledger.Post("discard what=fen80/2 reason=fogged");
+        Assert.Equal("threw away 25 sheets of fen80/2: fogged", posting.Summary);
         Assert.Equal(Places.ThrownAway, posting.Movements.Single().To);
-        Assert.Null(_ledger.Holdings.Container("pan100/2"));
+        Assert.Null(_ledger.Holdings.Container("fen80/2"));
     }
 
     [Fact]
     public void A_part_of_an_item_is_thrown_away_from_where_it_is_reached_for()
     {
-        var posting = _ledger.Post("discard what=pan100 quantity=1sheet reason=cut_up");
-        Assert.Equal([new Effect("pan100/1", "25 sheets", "24 sheets")], posting.Effects);
-        Assert.False(_ledger.Holdings.Container("pan100/1")!.IsSealed);
+        var posting = _ledger.Post("discard what=fen80 quantity=1sheet reason=cut_up");
+        Assert.Equal([new Effect("fen80/1", "25 sheets", "24 sheets")], posting.Effects);
+        Assert.False(_ledger.Holdings.Container("fen80/1")!.IsSealed);
     }
 
     [Fact]

@@ -65,11 +65,11 @@ public sealed class FormatDefinitionTests
     public void Another_area_counts_from_then_on_and_the_past_keeps_its_own()
     {
         var ledger = Shelves.WithBath();
-        ledger.Post("session session=S1 line=pan100:4:25ml");
+        ledger.Post("session session=S1 line=fen80:4:25ml");
         Assert.Equal(320m, ledger.Holdings.Bath("F1")!.Worked.SquareInches);
         var posting = ledger.Post("format code=8x10 area=75_sqin");
         Assert.Equal(("a sheet of 8x10", "80 sq in", "75 sq in"), (posting.Effects[0].What, posting.Effects[0].Before, posting.Effects[0].After));
-        ledger.Post("session session=S2 line=pan100:4:25ml");
+        ledger.Post("session session=S2 line=fen80:4:25ml");
         Assert.Equal(620m, ledger.Holdings.Bath("F1")!.Worked.SquareInches);
     }
 
@@ -89,7 +89,7 @@ public sealed class FormatDefinitionTests
         ledger.Post("format code=postcard area=20.5_sqin date=2026-01-13");
         Assert.Equal(20.5m, ledger.Holdings.Item("card")!.Format!.Area.SquareInches);
         ledger.Post("load sides=P01-1 from=card");
-        var refused = Assert.IsType<Refused>(ledger.Preview(EntryText.Read("load sides=P01-2 from=pan100")));
-        Assert.Contains("pan100 is 8x10, and P01 takes postcard", refused.Refusal.Sentence, StringComparison.Ordinal);
+        var refused = Assert.IsType<Refused>(ledger.Preview(EntryText.Read("load sides=P01-2 from=fen80")));
+        Assert.Contains("fen80 is 8x10, and P01 takes postcard", refused.Refusal.Sentence, StringComparison.Ordinal);
     }
 }

@@ -8,7 +8,7 @@ namespace Ledger.Core.Tests.Journal.Rules;
 /// </summary>
 public sealed class HolderRefusalTests
 {
-    /// <summary>E01 has an exposed sheet (N) and an empty side, E02 a loaded one and one out of service; one sheet waits in "pan100 N-1".</summary>
+    /// <summary>E01 has an exposed sheet (N) and an empty side, E02 a loaded one and one out of service; one sheet waits in "fen80 N-1".</summary>
     private const string Given = """
         holder holder=E01 date=2026-01-11
         holder holder=E02 date=2026-01-11
@@ -34,15 +34,15 @@ public sealed class HolderRefusalTests
         load sides=E09 from=nothing date=2026-03-16        | InFuture     | 2026-03-16 is later than today
         load sides=E09 from=nothing                        | Unknown      | there is no container "nothing" that holds anything
         load sides=E09 from=syrup                          | NotAccepted  | syrup is not sheet film and cannot be loaded
-        load from=tab400                                   | NotAccepted  | name at least one side
-        load sides=E09 from=tab400                         | Unknown      | there is no holder side "E09"; known holders: E01, E02, E03
-        load sides=E01-2,E01 from=tab400                   | NotAccepted  | E01-2 is named twice
-        load sides=E01 from=tab400                         | Occupied     | E01-1 holds a sheet of pan100 since 2026-02-02, exposed
-        load sides=E02 from=tab400                         | Occupied     | E02-1 holds a sheet of pan100 since 2026-02-02; unload
-        load sides=E03-1 from=tab400 date=2026-02-03       | NotAccepted  | E03-1 was used on 2026-02-04, after 2026-02-03
-        load sides=E02-2 from=tab400                       | Doubtful     | tab400 is 4x5, and E02 takes 8x10; E02-2 is out of service
+        load from=reed400                                   | NotAccepted  | name at least one side
+        load sides=E09 from=reed400                         | Unknown      | there is no holder side "E09"; known holders: E01, E02, E03
+        load sides=E01-2,E01 from=reed400                   | NotAccepted  | E01-2 is named twice
+        load sides=E01 from=reed400                         | Occupied     | E01-1 holds a sheet of fen80 since 2026-02-02, exposed
+        load sides=E02 from=reed400                         | Occupied     | E02-1 holds a sheet of fen80 since 2026-02-02; unload
+        load sides=E03-1 from=reed400 date=2026-02-03       | NotAccepted  | E03-1 was used on 2026-02-04, after 2026-02-03
+        load sides=E02-2 from=reed400                       | Doubtful     | reed400 is 4x5, and E02 takes 8x10; E02-2 is out of service
         load sides=E02-2                                   | Doubtful     | E02-2 is out of service: leaks; if it is so, record it with --anyway
-        load sides=E02-2 from=tab400 anyway=yes            | -            |
+        load sides=E02-2 from=reed400 anyway=yes            | -            |
         load sides=E01-2,E03                               | -            |
         - an exposure
         exposure sides=E09-1                               | Unknown      | there is no holder side "E09-1"
@@ -56,21 +56,21 @@ public sealed class HolderRefusalTests
         unload                                             | NotAccepted  | name at least one side
         unload from=E09-1                                  | Unknown      | there is no holder side or box of exposed sheets "E09-1"
         unload from=E01-2                                  | Empty        | E01-2 is empty
-        unload from=pan100_N                               | Unknown      | there is no holder side or box of exposed sheets "pan100 N"
+        unload from=fen80_N                               | Unknown      | there is no holder side or box of exposed sheets "fen80 N"
         unload from=E01-1,E01-1                            | NotAccepted  | a sheet is named twice
-        unload from=E01-1 to=pan100/1                      | NotAccepted  | an exposed sheet never goes back to unexposed film
+        unload from=E01-1 to=fen80/1                      | NotAccepted  | an exposed sheet never goes back to unexposed film
         unload from=E02-1 group=N                          | NotAccepted  | E02-1 was not exposed and has no group
-        unload from=E02-1 to=tab400/1                      | NotAccepted  | tab400/1 holds another delivery
+        unload from=E02-1 to=reed400/1                      | NotAccepted  | reed400/1 holds another delivery
         unload from=E01-1 date=2026-02-02                  | NotAccepted  | the sheet in E01-1 came there or was exposed on 2026-02-03
-        unload from=pan100_N-1 group=N-1                   | NotAccepted  | the sheet is in the box of exposed sheets "pan100 N-1" already
-        unload from=pan100_N-1 group=N                     | -            |
+        unload from=fen80_N-1 group=N-1                   | NotAccepted  | the sheet is in the box of exposed sheets "fen80 N-1" already
+        unload from=fen80_N-1 group=N                     | -            |
         unload from=E01,E02                                | -            |
         - sheets for a session
         develop from=nowhere                               | Unknown      | there is no holder side or box of exposed sheets "nowhere"
         develop from=E01-2                                 | Empty        | E01-2 is empty
         develop from=E01-1,E02-1                           | NotAccepted  | names 2 sheets, and the line says 1
-        develop from=E01-1 item=tab400                     | NotAccepted  | E01-1 holds pan100, not tab400
-        develop from=pan100_N-1 sheets=2                   | MoreThanHeld | pan100 N-1 holds 1 sheet of pan100, and 2 are wanted
+        develop from=E01-1 item=reed400                     | NotAccepted  | E01-1 holds fen80, not reed400
+        develop from=fen80_N-1 sheets=2                   | MoreThanHeld | fen80 N-1 holds 1 sheet of fen80, and 2 are wanted
         develop from=E02-1                                 | Doubtful     | the sheet in E02-1 has no exposure on record
         develop from=E02-1 anyway=yes                      | -            |
         develop from=E03-1                                 | -            |
@@ -84,23 +84,23 @@ public sealed class HolderRefusalTests
         - a count of exposed sheets and holders
         count what=nowhere found=0sheet                    | Unknown      | there is no container "nowhere" that holds anything
         count what=E01-2 found=0sheet                      | Empty        | E01-2 is empty
-        count what=pan100_N-1 found=1ml                    | NotAccepted  | pan100 N-1 holds sheets, not ml
-        count what=pan100_N-1 found=1sheet                 | NotAccepted  | holds 1 sheet in the book too; there is nothing to post
-        count what=pan100_N-1 found=2sheet                 | NotAccepted  | record the loading or unloading of the others
+        count what=fen80_N-1 found=1ml                    | NotAccepted  | fen80 N-1 holds sheets, not ml
+        count what=fen80_N-1 found=1sheet                 | NotAccepted  | holds 1 sheet in the book too; there is nothing to post
+        count what=fen80_N-1 found=2sheet                 | NotAccepted  | record the loading or unloading of the others
         count what=E01-1 found=0sheet date=2026-02-02      | NotAccepted  | the sheet in E01-1 came there or was exposed on 2026-02-03
         count what=E01-1 found=0sheet                      | -            |
-        count what=pan100_N-1 found=0sheet                 | -            |
+        count what=fen80_N-1 found=0sheet                 | -            |
         - a move out of the cold, a speed, large boxes
-        storage what=pan100/99 to=                         | Unknown      | there is no container "pan100/99" that holds anything
+        storage what=fen80/99 to=                         | Unknown      | there is no container "fen80/99" that holds anything
         storage to= from=2026-01-01                        | NotAccepted  | the storage needs a name
         storage to=fridge from=2026-01-01                  | NotAccepted  | the first day of opening cannot be before the day of the move
         storage to=fridge                                  | -            |
         speed what=syrup/1 speed=0                         | NotAccepted  | syrup is no film and has no speed
         speed speed=0                                      | NotAccepted  | the speed must be from 1 to 100000
         speed speed=64                                     | -            |
-        opening what=pan100/2 envelopes=7                  | NotAccepted  | do not lie in 7 envelopes of the same size
+        opening what=fen80/2 envelopes=7                  | NotAccepted  | do not lie in 7 envelopes of the same size
         opening what=syrup envelopes=4                     | NotAccepted  | holds no film, and so no envelopes
-        opening what=pan100/2 envelopes=5                  | -            |
+        opening what=fen80/2 envelopes=5                  | -            |
         """;
 
     [Fact]

@@ -19,10 +19,10 @@ public sealed class OpeningTests
     [Fact]
     public void An_items_name_opens_the_sealed_container_that_is_reached_for_first()
     {
-        _ledger.Post("receipt item=pan100 batch=B2 date=2026-02-01");
-        Assert.Equal("opened pan100/1", _ledger.Post("opening what=pan100").Summary);
-        Assert.Equal("opened pan100/3", _ledger.Post("opening what=pan100 batch=b2").Summary);
-        Assert.Equal("opened pan100/2", _ledger.Post("opening what=pan100").Summary);
+        _ledger.Post("receipt item=fen80 batch=B2 date=2026-02-01");
+        Assert.Equal("opened fen80/1", _ledger.Post("opening what=fen80").Summary);
+        Assert.Equal("opened fen80/3", _ledger.Post("opening what=fen80 batch=b2").Summary);
+        Assert.Equal("opened fen80/2", _ledger.Post("opening what=fen80").Summary);
     }
 
     [Fact]
@@ -42,7 +42,7 @@ public sealed class OpeningTests
 
     [Fact]
     public void A_container_that_is_thrown_away_whole_was_never_opened() => Assert.Empty(
-        _ledger.Post("discard what=pan100/1").Facts.OfType<ContainerOpened>());
+        _ledger.Post("discard what=fen80/1").Facts.OfType<ContainerOpened>());
 
     [Fact]
     public void An_opening_recorded_late_does_not_make_a_container_fresher()

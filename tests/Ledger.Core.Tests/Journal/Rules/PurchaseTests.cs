@@ -13,48 +13,48 @@ public sealed class PurchaseTests
     public void What_was_paid_for_all_lines_is_shared_by_their_value()
     {
         var posting = _ledger.Post(Purchase(
-            "inv-1", shipping: 10, duty: 0, discount: 30, ("pan100", 2, 150), ("syrup", 1, 60), ("pan100", 1, 240)));
+            "inv-1", shipping: 10, duty: 0, discount: 30, ("fen80", 2, 150), ("syrup", 1, 60), ("fen80", 1, 240)));
         Assert.Equal(
-            "purchase inv-1, 580.00: 2 packs of pan100, 50 sheets for 290.00; 1 pack of syrup, 1000 ml for 58.00; "
-            + "1 pack of pan100, 25 sheets for 232.00", posting.Summary);
+            "purchase inv-1, 580.00: 2 packs of fen80, 50 sheets for 290.00; 1 pack of syrup, 1000 ml for 58.00; "
+            + "1 pack of fen80, 25 sheets for 232.00", posting.Summary);
         Assert.Equal(3, posting.Facts.OfType<LotReceived>().Count());
         Assert.Equal(
-            ["pan100/1", "pan100/2", "pan100/3", "syrup/1"],
+            ["fen80/1", "fen80/2", "fen80/3", "syrup/1"],
             _ledger.Holdings.Containers.Select(box => box.Code).Order(StringComparer.Ordinal));
-        Assert.Equal(Money.Of(145), _ledger.Holdings.Container("pan100/1")!.Value);
-        Assert.Equal(Money.Of(232), _ledger.Holdings.Container("pan100/3")!.Value);
+        Assert.Equal(Money.Of(145), _ledger.Holdings.Container("fen80/1")!.Value);
+        Assert.Equal(Money.Of(232), _ledger.Holdings.Container("fen80/3")!.Value);
     }
 
     [Fact]
     public void Another_currency_is_changed_once_and_nothing_of_it_is_lost()
     {
         _ledger.Post("receipt item=gloves price=11 currency=EUR");
-        var purchase = Purchase("inv-2", 10, 0, 0, ("pan100", 1, 100), ("syrup", 1, 100), ("stop", 1, 100));
+        var purchase = Purchase("inv-2", 10, 0, 0, ("fen80", 1, 100), ("syrup", 1, 100), ("stop", 1, 100));
         var posting = _ledger.Post(purchase with { Currency = "USD", Rate = 0.919191m });
         Assert.Equal(Money.Of(310).At(0.919191m).Millionths, posting.Movements.Sum(movement => movement.Value.Millionths));
     }
 
     [Theory]
-    [InlineData("EUR", "the price of pan100, 99.999, is finer than EUR is counted, which has 2 decimals")]
-    [InlineData("JPY", "the price of pan100, 99.999, is finer than JPY is counted, which has no decimals")]
+    [InlineData("EUR", "the price of fen80, 99.999, is finer than EUR is counted, which has 2 decimals")]
+    [InlineData("JPY", "the price of fen80, 99.999, is finer than JPY is counted, which has no decimals")]
     [InlineData("KWD", null)]
     [InlineData("XQQ", null)]
     public void Nobody_is_billed_a_part_of_the_smallest_coin(string currency, string? refusal)
     {
-        var decision = _ledger.Preview(Purchase("inv-3", 0, 0, 0, ("pan100", 1, 99.999m)) with { Currency = currency });
+        var decision = _ledger.Preview(Purchase("inv-3", 0, 0, 0, ("fen80", 1, 99.999m)) with { Currency = currency });
         Assert.Equal(refusal, (decision as Refused)?.Refusal.Sentence);
     }
 
     [Theory]
-    [InlineData("receipt item=pan100 price=99.999 currency=EUR", "the price, 99.999, is finer than EUR is counted, which has 2 decimals")]
-    [InlineData("receipt item=pan100 price=99 duty=0.5 currency=JPY", "the duty, 0.5, is finer than JPY is counted, which has no decimals")]
+    [InlineData("receipt item=fen80 price=99.999 currency=EUR", "the price, 99.999, is finer than EUR is counted, which has 2 decimals")]
+    [InlineData("receipt item=fen80 price=99 duty=0.5 currency=JPY", "the duty, 0.5, is finer than JPY is counted, which has no decimals")]
     public void Nor_for_a_single_delivery(string entry, string refusal) => Assert.Equal(refusal, _ledger.Refuse(entry).Sentence);
 
     [Fact]
     public void A_purchase_is_taken_back_whole()
     {
         var before = _ledger.Held();
-        _ledger.Post(Purchase("inv-4", 1, 2, 3, ("pan100", 2, 150), ("syrup", 1, 60)));
+        _ledger.Post(Purchase("inv-4", 1, 2, 3, ("fen80", 2, 150), ("syrup", 1, 60)));
         _ledger.Post($"correction entry={_ledger.Last}");
         Assert.Equal(before, _ledger.Held());
     }
@@ -63,9 +63,9 @@ public sealed class PurchaseTests
     public void A_purchase_without_lines_or_with_more_discount_than_goods_is_refused()
     {
         Refuses("a purchase has from 1 to", Purchase("inv-5", 0, 0, 0));
-        Refuses("the discount, 101.00, is more than the 100.00", Purchase("inv-5", 20, 0, 101, ("pan100", 1, 100)));
+        Refuses("the discount, 101.00, is more than the 100.00", Purchase("inv-5", 20, 0, 101, ("fen80", 1, 100)));
         Refuses("there is no item \"nothing\"", Purchase("inv-5", 0, 0, 0, ("nothing", 1, 100)));
-        Refuses("the packs of pan100 must be more than 0", Purchase("inv-5", 0, 0, 0, ("pan100", -1, 100)));
+        Refuses("the packs of fen80 must be more than 0", Purchase("inv-5", 0, 0, 0, ("fen80", -1, 100)));
     }
 
     /// <summary>
@@ -80,7 +80,7 @@ public sealed class PurchaseTests
         {
             var ledger = Shelves.Empty();
             ledger.Post("receipt item=gloves price=11 currency=EUR");
-            var items = new[] { "pan100", "syrup", "stop", "gloves" };
+            var items = new[] { "fen80", "syrup", "stop", "gloves" };
             var purchase = Purchase(
                 "inv", shipping * 0.01m, duty * 0.01m, 0,
                 [.. lines.Select(line => (items[line.Item1], (decimal)line.Item2, line.Item3 * 0.01m))]);

@@ -15,8 +15,8 @@ public sealed class RefusalTests
         bath bath=P1 material=paper ml=400 date=2026-02-01
         bath bath=F0 date=2026-01-20
         discard what=F0 date=2026-01-31
-        session session=S1 line=pan100:4 bath=F1 date=2026-02-10
-        opening what=tab400/1 date=2026-02-11
+        session session=S1 line=fen80:4 bath=F1 date=2026-02-10
+        opening what=reed400/1 date=2026-02-11
         discard what=stop/1 reason=wet date=2026-02-12
         correction entry=21
         """;
@@ -31,21 +31,21 @@ public sealed class RefusalTests
         item code=                                           | NotAccepted   | an item needs a name
         item code=pan/100 name=                              | NotAccepted   | item pan/100 needs a name
         item code=pan/100                                    | NotAccepted   | the item code "pan/100" may hold letters, digits
-        item pack=10piece                                    | NotAccepted   | ortho25 is kept in sheets, not in pieces
-        item pack=0sheet                                     | NotAccepted   | the pack of ortho25 must be more than nothing
-        item                                                 | NotAccepted   | ortho25 is film and needs a format
-        item format=120                                      | NotAccepted   | ortho25 in 120 is counted in rolls, not sheets
-        item kind=supply format=8x10                         | NotAccepted   | ortho25 is no film, so it has no format
-        item format=8x10 weight=0                            | NotAccepted   | the fixer weight of ortho25 must be from 0.1 to 10
-        item format=8x10 capacity=0                          | NotAccepted   | the capacity of ortho25 must be more than nothing
-        item format=8x10 capacity=2000                       | NotAccepted   | the capacity of ortho25 needs its basis
-        item format=8x10 service=1                           | NotAccepted   | the service level of ortho25 must be between 0 and 1
-        item format=8x10 lead=-1                             | NotAccepted   | the lead time of ortho25 must be from 0 to 3650 days
-        item format=8x10 minimum=5ml                         | NotAccepted   | ortho25 is kept in sheets, not in ml
-        item format=8x10 minimum=-5sheet                     | NotAccepted   | the minimum of ortho25 cannot be negative
-        item format=8x10 opened=0                            | NotAccepted   | a keeping limit of ortho25 must be from 1 to 36500
-        item format=8x10 tray=36501                          | NotAccepted   | a keeping limit of ortho25 must be from 1 to 36500
-        item code=PAN100 format=4x5                          | NotAccepted   | give the changed product a code of its own
+        item pack=10piece                                    | NotAccepted   | ortho16 is kept in sheets, not in pieces
+        item pack=0sheet                                     | NotAccepted   | the pack of ortho16 must be more than nothing
+        item                                                 | NotAccepted   | ortho16 is film and needs a format
+        item format=120                                      | NotAccepted   | ortho16 in 120 is counted in rolls, not sheets
+        item kind=supply format=8x10                         | NotAccepted   | ortho16 is no film, so it has no format
+        item format=8x10 weight=0                            | NotAccepted   | the fixer weight of ortho16 must be from 0.1 to 10
+        item format=8x10 capacity=0                          | NotAccepted   | the capacity of ortho16 must be more than nothing
+        item format=8x10 capacity=2000                       | NotAccepted   | the capacity of ortho16 needs its basis
+        item format=8x10 service=1                           | NotAccepted   | the service level of ortho16 must be between 0 and 1
+        item format=8x10 lead=-1                             | NotAccepted   | the lead time of ortho16 must be from 0 to 3650 days
+        item format=8x10 minimum=5ml                         | NotAccepted   | ortho16 is kept in sheets, not in ml
+        item format=8x10 minimum=-5sheet                     | NotAccepted   | the minimum of ortho16 cannot be negative
+        item format=8x10 opened=0                            | NotAccepted   | a keeping limit of ortho16 must be from 1 to 36500
+        item format=8x10 tray=36501                          | NotAccepted   | a keeping limit of ortho16 must be from 1 to 36500
+        item code=FEN80 format=4x5                          | NotAccepted   | give the changed product a code of its own
         item format=8x10                                     | -             |
         - a setting
         setting setting=colour value=red                     | Unknown       | there is no setting "colour"; known: currency, liquids
@@ -53,28 +53,28 @@ public sealed class RefusalTests
         setting setting=warn-days value=366                  | NotAccepted   | not "366"
         setting setting=warn-days value=365                  | -             |
         - a receipt
-        receipt item=nothing packs=0 price=-1                | Unknown       | there is no item "nothing"; known: pan100, tab400
-        receipt item=pan100 packs=0 price=-1                 | NotAccepted   | the packs must be more than 0 and at most 10000, not 0
-        receipt item=pan100 packs=10001 price=-1             | NotAccepted   | not 10001
-        receipt item=pan100 packs=0.5 price=-1               | NotAccepted   | 0.5 packs of 25 sheets are no whole number of sheets
-        receipt item=pan100 expires=2201-01-01 price=-1      | NotAccepted   | the printed date must lie between 1900 and 2200
-        receipt item=pan100 price=-1                         | NotAccepted   | the price cannot be negative: -1.00
-        receipt item=pan100 discount=-1                      | NotAccepted   | the discount cannot be negative
-        receipt item=pan100 shipping=-1                      | NotAccepted   | the shipping cannot be negative
-        receipt item=pan100 duty=-1                          | NotAccepted   | the duty cannot be negative
-        receipt item=pan100 price=10 rate=0                  | NotAccepted   | the rate must be more than 0
-        receipt item=pan100 price=10 discount=11             | NotAccepted   | the cost after the discount cannot be negative: -1.00
-        receipt item=pan100 price=9000000000000 packs=2      | NotAccepted   | a figure is too large to be kept exactly
-        receipt item=pan100 price=10 currency=euro           | NotAccepted   | "euro" is no currency code
-        receipt item=pan100 price=10                         | -             |
+        receipt item=nothing packs=0 price=-1                | Unknown       | there is no item "nothing"; known: fen80, reed400
+        receipt item=fen80 packs=0 price=-1                 | NotAccepted   | the packs must be more than 0 and at most 10000, not 0
+        receipt item=fen80 packs=10001 price=-1             | NotAccepted   | not 10001
+        receipt item=fen80 packs=0.5 price=-1               | NotAccepted   | 0.5 packs of 25 sheets are no whole number of sheets
+        receipt item=fen80 expires=2201-01-01 price=-1      | NotAccepted   | the printed date must lie between 1900 and 2200
+        receipt item=fen80 price=-1                         | NotAccepted   | the price cannot be negative: -1.00
+        receipt item=fen80 discount=-1                      | NotAccepted   | the discount cannot be negative
+        receipt item=fen80 shipping=-1                      | NotAccepted   | the shipping cannot be negative
+        receipt item=fen80 duty=-1                          | NotAccepted   | the duty cannot be negative
+        receipt item=fen80 price=10 rate=0                  | NotAccepted   | the rate must be more than 0
+        receipt item=fen80 price=10 discount=11             | NotAccepted   | the cost after the discount cannot be negative: -1.00
+        receipt item=fen80 price=9000000000000 packs=2      | NotAccepted   | a figure is too large to be kept exactly
+        receipt item=fen80 price=10 currency=euro           | NotAccepted   | "euro" is no currency code
+        receipt item=fen80 price=10                         | -             |
         - an opening
-        opening what=pan100/9                                | Unknown       | there is no container "pan100/9"
-        opening what=pan100/2 date=2026-01-09                | NotAccepted   | pan100/2 came on 2026-01-10, after 2026-01-09
-        opening what=pan100 batch=X1                         | Unknown       | there is no sealed container of pan100 of batch X1
-        opening what=tab400                                  | Unknown       | there is no sealed container of tab400 on 2026-03-15
-        opening what=tab400/1                                | AlreadyThere  | tab400/1 is open since 2026-02-11; open another
-        opening what=pan100/1                                | AlreadyThere  | pan100/1 is open since 2026-02-10
-        opening what=pan100/2                                | -             |
+        opening what=fen80/9                                | Unknown       | there is no container "fen80/9"
+        opening what=fen80/2 date=2026-01-09                | NotAccepted   | fen80/2 came on 2026-01-10, after 2026-01-09
+        opening what=fen80 batch=X1                         | Unknown       | there is no sealed container of fen80 of batch X1
+        opening what=reed400                                  | Unknown       | there is no sealed container of reed400 on 2026-03-15
+        opening what=reed400/1                                | AlreadyThere  | reed400/1 is open since 2026-02-11; open another
+        opening what=fen80/1                                | AlreadyThere  | fen80/1 is open since 2026-02-10
+        opening what=fen80/2                                | -             |
         - a bath
         bath bath= item=nothing                              | NotAccepted   | a bath needs a name
         bath bath=f1 item=nothing                            | AlreadyThere  | there was a bath f1 already
@@ -104,38 +104,38 @@ public sealed class RefusalTests
         session session=S2                                   | NotAccepted   | a session needs at least one line of sheets
         session session=S2 line=nothing:0                    | Unknown       | there is no item "nothing"
         session session=S2 line=stop:0                       | NotAccepted   | stop is no film and cannot be developed
-        session session=S2 line=pan100:0                     | NotAccepted   | the sheets of pan100 must be from 1 to 1000, not 0
-        session session=S2 line=pan100:1001                  | NotAccepted   | must be from 1 to 1000, not 1001
-        session session=S2 line=pan100:60 bath=F9            | Unknown       | there is no bath "F9" in use
-        session session=S2 line=pan100:60 bath=P1            | WrongMaterial | bath P1 is for paper; film never goes through it
-        session session=S2 line=pan100:60 bath=F2            | NotAccepted   | bath F2 stands second; name the first one of the pair, F1
-        session session=S2 line=pan100:60 date=2026-01-31    | NotAccepted   | process pm needs a bath of fix; none is in use
-        session session=S2 line=pan100:60:3000ml             | MoreThanHeld  | syrup holds 1975 ml
-        session session=S2 line=pan100:60                    | MoreThanHeld  | pan100 holds 46 sheets on 2026-03-15, and 60 sheets
-        session session=S2 line=pan100:60 book=yes           | MoreThanHeld  | record the delivery or a count first
-        session session=S2 line=pan100:26:(pan100/2)         | MoreThanHeld  | pan100/2 holds 25 sheets
-        session session=S2 line=pan100:4:(tab400/1)          | NotAccepted   | tab400/1 holds tab400, not pan100
-        session session=S2 line=pan100:40 line=pan100:7      | MoreThanHeld  | pan100 holds 6 sheets
-        session session=S2 line=pan100:40 line=pan100:6      | -             |
+        session session=S2 line=fen80:0                     | NotAccepted   | the sheets of fen80 must be from 1 to 1000, not 0
+        session session=S2 line=fen80:1001                  | NotAccepted   | must be from 1 to 1000, not 1001
+        session session=S2 line=fen80:60 bath=F9            | Unknown       | there is no bath "F9" in use
+        session session=S2 line=fen80:60 bath=P1            | WrongMaterial | bath P1 is for paper; film never goes through it
+        session session=S2 line=fen80:60 bath=F2            | NotAccepted   | bath F2 stands second; name the first one of the pair, F1
+        session session=S2 line=fen80:60 date=2026-01-31    | NotAccepted   | process pm needs a bath of fix; none is in use
+        session session=S2 line=fen80:60:3000ml             | MoreThanHeld  | syrup holds 1975 ml
+        session session=S2 line=fen80:60                    | MoreThanHeld  | fen80 holds 46 sheets on 2026-03-15, and 60 sheets
+        session session=S2 line=fen80:60 book=yes           | MoreThanHeld  | record the delivery or a count first
+        session session=S2 line=fen80:26:(fen80/2)         | MoreThanHeld  | fen80/2 holds 25 sheets
+        session session=S2 line=fen80:4:(reed400/1)          | NotAccepted   | reed400/1 holds reed400, not fen80
+        session session=S2 line=fen80:40 line=fen80:7      | MoreThanHeld  | fen80 holds 6 sheets
+        session session=S2 line=fen80:40 line=fen80:6      | -             |
         - a discard
         discard what=nothing reason=_                        | NotAccepted   | a reason is needed
         discard what=nothing                                 | Unknown       | there is no container "nothing"
         discard what=F1 quantity=100ml                       | NotAccepted   | F1 is a bath and is poured out whole
         discard what=F1 date=2026-01-31                      | NotAccepted   | bath F1 was mixed on 2026-02-01, after 2026-01-31
-        discard what=pan100                                  | NotAccepted   | say how much of pan100 is thrown away
-        discard what=pan100 quantity=2ml                     | NotAccepted   | pan100 is kept in sheets, not in ml
-        discard what=pan100 quantity=0sheet                  | NotAccepted   | the quantity of pan100 must be more than nothing
-        discard what=pan100 quantity=47sheet                 | MoreThanHeld  | pan100 holds 46 sheets
-        discard what=pan100/2 quantity=26sheet               | MoreThanHeld  | pan100/2 holds 25 sheets
-        discard what=pan100 quantity=46sheet                 | -             |
+        discard what=fen80                                  | NotAccepted   | say how much of fen80 is thrown away
+        discard what=fen80 quantity=2ml                     | NotAccepted   | fen80 is kept in sheets, not in ml
+        discard what=fen80 quantity=0sheet                  | NotAccepted   | the quantity of fen80 must be more than nothing
+        discard what=fen80 quantity=47sheet                 | MoreThanHeld  | fen80 holds 46 sheets
+        discard what=fen80/2 quantity=26sheet               | MoreThanHeld  | fen80/2 holds 25 sheets
+        discard what=fen80 quantity=46sheet                 | -             |
         - a count
         count what=nothing found=1sheet reason=_             | NotAccepted   | a reason is needed
         count what=nothing found=-1sheet                     | NotAccepted   | a count cannot be negative
         count what=nothing found=1sheet                      | Unknown       | there is no container "nothing"
-        count what=pan100 found=5ml                          | NotAccepted   | pan100 is kept in sheets, not in ml
-        count what=pan100 found=46sheet                      | NotAccepted   | pan100 holds 46 sheets in the book too
+        count what=fen80 found=5ml                          | NotAccepted   | fen80 is kept in sheets, not in ml
+        count what=fen80 found=46sheet                      | NotAccepted   | fen80 holds 46 sheets in the book too
         count what=fix found=5ml date=2026-01-09             | NotAccepted   | no container of fix holds anything; record a receipt
-        count what=pan100 found=47sheet                      | -             |
+        count what=fen80 found=47sheet                      | -             |
         - a correction
         correction entry=99 reason=_                         | NotAccepted   | a reason is needed
         correction entry=99                                  | Unknown       | there is no entry 99
@@ -144,7 +144,7 @@ public sealed class RefusalTests
         correction entry=1                                   | NotAccepted   | entry 1 defines an item; define it anew instead
         correction entry=7                                   | NotAccepted   | entry 7 defines a process
         correction entry=14                                  | DependedOn    | been used since; correct entry 19 first
-        correction entry=8                                   | DependedOn    | pan100/1 has been used since; correct the later entries first
+        correction entry=8                                   | DependedOn    | fen80/1 has been used since; correct the later entries first
         correction entry=17                                  | DependedOn    | what it brought has been used since
         correction entry=20                                  | -             |
         correction entry=19                                  | -             |

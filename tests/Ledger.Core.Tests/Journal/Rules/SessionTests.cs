@@ -12,12 +12,12 @@ public sealed class SessionTests
     [Fact]
     public void One_pass_draws_sheets_developer_stop_and_supplies_and_works_the_bath()
     {
-        var posting = _ledger.Post("session line=pan100:4");
-        Assert.Equal("session S1: 4 pan100, 320 sq in through F1", posting.Summary);
+        var posting = _ledger.Post("session line=fen80:4");
+        Assert.Equal("session S1: 4 fen80, 320 sq in through F1", posting.Summary);
         Assert.Equal(
             """
             syrup/1: 1000 ml -> 975 ml
-            pan100/1: 25 sheets -> 21 sheets
+            fen80/1: 25 sheets -> 21 sheets
             stop/1: 500 g -> 470 g
             gloves/1: 50 pieces -> 49 pieces
             F1: 0 sq in of 3000 sq in -> 320 sq in of 3000 sq in
@@ -34,7 +34,7 @@ public sealed class SessionTests
         var weighed = new Ledger.Core.Journal.Entries.SessionLog
         {
             Key = Some.Key(), Date = Some.Today, Session = "S1", Process = "pm",
-            Lines = [new() { Item = "pan100", Sheets = 4, DeveloperWeight = Quantity.Of(31.25m, Unit.Gram) }],
+            Lines = [new() { Item = "fen80", Sheets = 4, DeveloperWeight = Quantity.Of(31.25m, Unit.Gram) }],
         };
         Assert.Contains("has no density", Assert.IsType<Refused>(_ledger.Preview(weighed)).Refusal.Sentence, StringComparison.Ordinal);
         _ledger.Post(Some.Definition(Some.Syrup with { Density = Density.Of(1.25m) }));
@@ -46,8 +46,8 @@ public sealed class SessionTests
     }
 
     [Theory]
-    [InlineData("line=pan100:4", "")]
-    [InlineData("line=pan100:5", "batch 1 has 5 sheets of pan100; your limit is 4 (setting batch-sheets)")]
+    [InlineData("line=fen80:4", "")]
+    [InlineData("line=fen80:5", "batch 1 has 5 sheets of fen80; your limit is 4 (setting batch-sheets)")]
     public void A_batch_of_more_sheets_than_the_users_limit_is_remarked_on(string lines, string remark) => Assert.Equal(
         remark, string.Join('|', _ledger.Post($"session {lines}").Remarks.Where(text => text.StartsWith("batch", StringComparison.Ordinal))));
 
@@ -59,9 +59,9 @@ public sealed class SessionTests
             Key = Some.Key(), Date = Some.Today, Session = "S1", Process = "pm",
             Lines =
             [
-                new() { Item = "pan100", Sheets = 2, Group = "N", Developer = Volume.FromMillilitres(25) },
-                new() { Item = "pan100", Sheets = 2, Group = "N-1" },
-                new() { Item = "pan100", Sheets = 2, Group = "N-1", Developer = Volume.FromMillilitres(25) },
+                new() { Item = "fen80", Sheets = 2, Group = "N", Developer = Volume.FromMillilitres(25) },
+                new() { Item = "fen80", Sheets = 2, Group = "N-1" },
+                new() { Item = "fen80", Sheets = 2, Group = "N-1", Developer = Volume.FromMillilitres(25) },
             ],
         })).Posting;
         Assert.Equal(["batch 1 mixes the groups N and N-1"], posting.Remarks);
@@ -71,7 +71,7 @@ public sealed class SessionTests
     public void A_negative_is_filed_and_a_spoiled_sheet_is_not()
     {
         var posting = _ledger.Post(
-            "session line=pan100:2:keeper line=pan100:1 line=pan100:1:reject line=pan100:1:test line=pan100:1:practice");
+            "session line=fen80:2:keeper line=fen80:1 line=fen80:1:reject line=fen80:1:test line=fen80:1:practice");
         Assert.Equal(3, Sheets(posting, Places.FiledNegatives));
         Assert.Equal(3, Sheets(posting, Places.Rejects));
         Assert.Equal(
@@ -82,7 +82,7 @@ public sealed class SessionTests
     [Fact]
     public void Tabular_film_weighs_more_on_the_bath()
     {
-        _ledger.Post("session line=tab400:8 line=pan100:1");
+        _ledger.Post("session line=reed400:8 line=fen80:1");
         var bath = _ledger.Holdings.Bath("F1")!;
         Assert.Equal((240m, 320m), (bath.Worked.SquareInches, bath.WorkedWeighted.SquareInches));
     }
@@ -90,12 +90,12 @@ public sealed class SessionTests
     /// <summary>What the process's developer takes: syrup 1+49 in 1250 ml, at least 6 ml per 80 sq in.</summary>
     private const string Developer = """
         lines                                | syrup ml | remark
-        line=pan100:4                        | 25       |
-        line=pan100:4 line=pan100:2          | 50       |
-        line=pan100:4:30ml line=pan100:2     | 30       | 30 ml of syrup for 480 sq in; at least 36 ml are asked for
-        line=pan100:4:20ml                   | 20       | 20 ml of syrup for 320 sq in; at least 24 ml are asked for
-        line=pan100:6                        | 36       |
-        line=tab400:24                       | 36       |
+        line=fen80:4                        | 25       |
+        line=fen80:4 line=fen80:2          | 50       |
+        line=fen80:4:30ml line=fen80:2     | 30       | 30 ml of syrup for 480 sq in; at least 36 ml are asked for
+        line=fen80:4:20ml                   | 20       | 20 ml of syrup for 320 sq in; at least 24 ml are asked for
+        line=fen80:6                        | 36       |
+        line=reed400:24                       | 36       |
         """;
 
     [Fact]
@@ -112,37 +112,37 @@ public sealed class SessionTests
     public void A_second_bath_takes_the_work_too_but_only_the_first_counts_it()
     {
         _ledger.Post("bath bath=F2 after=F1 date=2026-02-01");
-        var posting = _ledger.Post("session line=pan100:4");
+        var posting = _ledger.Post("session line=fen80:4");
         Assert.Equal([true, false], posting.Facts.OfType<BathWorked>().Select(worked => worked.IsFirst));
         Assert.Equal([320m, 0m], _ledger.Holdings.Baths.Select(bath => bath.Worked.SquareInches));
 
         _ledger.Post("discard what=F1");
-        _ledger.Post("session session=S2 line=pan100:1");
+        _ledger.Post("session session=S2 line=fen80:1");
         Assert.Equal([80m], _ledger.Holdings.Baths.Select(bath => bath.Worked.SquareInches));
     }
 
     [Fact]
     public void A_bath_that_would_be_overrun_or_is_too_old_is_remarked_but_not_refused()
     {
-        _ledger.Post("session line=pan100:37:1ml date=2026-02-02");
-        var posting = _ledger.Post("session session=S2 line=pan100:1:30ml");
+        _ledger.Post("session line=fen80:37:1ml date=2026-02-02");
+        var posting = _ledger.Post("session session=S2 line=fen80:1:30ml");
         Assert.Equal(["bath F1 would be at 3040 sq in of 3000 sq in (own): mix a new one first"], posting.Remarks);
 
         var old = new InMemoryLedger(new(2026, 6, 1));
         foreach (var known in Shelves.WithBath().All)
             old.Post(known.Entry);
         Assert.Equal(
-            ["bath F1 was good until 2026-04-02; it is 120 days old"], old.Post("session line=pan100:1:30ml date=2026-06-01").Remarks);
+            ["bath F1 was good until 2026-04-02; it is 120 days old"], old.Post("session line=fen80:1:30ml date=2026-06-01").Remarks);
     }
 
     [Fact]
     public void A_line_draws_from_several_boxes_the_open_one_first()
     {
-        _ledger.Post("opening what=pan100/2");
-        var posting = _ledger.Post("session line=pan100:30");
+        _ledger.Post("opening what=fen80/2");
+        var posting = _ledger.Post("session line=fen80:30");
         Assert.Equal([25L, 5L], posting.Facts.OfType<SheetsDeveloped>().Select(sheets => sheets.Sheets));
-        Assert.Null(_ledger.Holdings.Container("pan100/2"));
-        Assert.Equal("20 sheets", _ledger.Holdings.Container("pan100/1")!.Held.ToString());
+        Assert.Null(_ledger.Holdings.Container("fen80/2"));
+        Assert.Equal("20 sheets", _ledger.Holdings.Container("fen80/1")!.Held.ToString());
         Assert.Equal(Money.Of(203.10m), posting.Facts.OfType<SheetsDeveloped>().Aggregate(Money.Zero, (sum, sheets) => sum + sheets.Cost));
     }
 
@@ -151,7 +151,7 @@ public sealed class SessionTests
     {
         _ledger.Post("receipt item=stop date=2026-01-11");
         _ledger.Post(Some.Process("twice", [.. Some.Steps.Take(1), Stop(2, 600), Stop(3, 400), Some.Steps[2] with { Number = 4 }]));
-        Assert.Equal("stop/2: 500 g -> 0 g", Effect(_ledger.Post("session process=twice line=pan100:1"), "stop/2"));
+        Assert.Equal("stop/2: 500 g -> 0 g", Effect(_ledger.Post("session process=twice line=fen80:1"), "stop/2"));
         Assert.Null(_ledger.Holdings.Container("stop/1"));
         Assert.Equal(_ledger.Balances(), _ledger.Held());
     }
@@ -160,8 +160,8 @@ public sealed class SessionTests
     public void A_difference_can_be_booked_twice_on_the_same_bottle()
     {
         _ledger.Post(Some.Process("twice", [.. Some.Steps.Take(1), Stop(2, 600), Stop(3, 400), Some.Steps[2] with { Number = 4 }]));
-        Assert.Equal(RefusalKind.MoreThanHeld, _ledger.Refuse("session process=twice line=pan100:1").Kind);
-        var posting = _ledger.Post("session process=twice line=pan100:1 book=yes");
+        Assert.Equal(RefusalKind.MoreThanHeld, _ledger.Refuse("session process=twice line=fen80:1").Kind);
+        var posting = _ledger.Post("session process=twice line=fen80:1 book=yes");
         Assert.Equal(500_000, posting.Movements.Where(movement => movement.From == Places.LostOrGained).Sum(movement => movement.Quantity));
         Assert.Equal(_ledger.Balances(), _ledger.Held());
     }
@@ -175,7 +175,7 @@ public sealed class SessionTests
     {
         var stop = Stop(2, 30) with { Per = per, WorkingVolume = Volume.FromMillilitres(1250) };
         _ledger.Post(Some.Process("stops", [Some.Steps[0], stop, Some.Steps[2]]));
-        _ledger.Post("session process=stops line=pan100:4 line=pan100:2");
+        _ledger.Post("session process=stops line=fen80:4 line=fen80:2");
         Assert.Equal(500 - grams, _ledger.Holdings.OnHand(Some.Stop).Value);
     }
 
@@ -189,14 +189,14 @@ public sealed class SessionTests
         var developer = Some.Steps[0] with { Per = per, Dilution = null, Amount = Quantity.Of(millilitres, Unit.Millilitre) };
         _ledger.Post(Some.Process("amounts", [developer, Some.Steps[2]]));
         var before = _ledger.Holdings.OnHand(Some.Syrup).Value;
-        _ledger.Post("session process=amounts line=pan100:4 line=pan100:2");
+        _ledger.Post("session process=amounts line=fen80:4 line=fen80:2");
         Assert.Equal(used, before - _ledger.Holdings.OnHand(Some.Syrup).Value);
     }
 
     [Theory]
-    [InlineData("line=tab400:4 line=tab400:2", StepPer.Session, 60)]
-    [InlineData("line=tab400:4 line=pan100:2", StepPer.Session, 150)]
-    [InlineData("line=tab400:4 line=pan100:2", StepPer.Batch, 210)]
+    [InlineData("line=reed400:4 line=reed400:2", StepPer.Session, 60)]
+    [InlineData("line=reed400:4 line=fen80:2", StepPer.Session, 150)]
+    [InlineData("line=reed400:4 line=fen80:2", StepPer.Batch, 210)]
     public void A_tray_holds_the_volume_of_the_format_in_it(string lines, StepPer per, decimal used)
     {
         _ledger.Post(Some.Process("small", [Some.Steps[0], Some.Steps[2] with
@@ -213,11 +213,11 @@ public sealed class SessionTests
     public void A_process_without_developer_or_bath_needs_neither()
     {
         _ledger.Post(Some.Process("water", [new() { Number = 1, Role = ItemRole.Water }]));
-        var posting = _ledger.Post("session process=water line=pan100:1:practice");
+        var posting = _ledger.Post("session process=water line=fen80:1:practice");
         Assert.Empty(posting.Facts.OfType<BathWorked>());
-        Assert.Equal("session S1: 1 pan100, 80 sq in", posting.Summary);
+        Assert.Equal("session S1: 1 fen80, 80 sq in", posting.Summary);
         Assert.Contains(
-            "has no developer, so none can be used", _ledger.Refuse("session session=S2 process=water line=pan100:1:5ml").Sentence,
+            "has no developer, so none can be used", _ledger.Refuse("session session=S2 process=water line=fen80:1:5ml").Sentence,
             StringComparison.Ordinal);
     }
 
@@ -225,16 +225,16 @@ public sealed class SessionTests
     public void With_two_baths_that_fit_the_session_says_which()
     {
         _ledger.Post("bath bath=F9 ml=1000 date=2026-02-01");
-        Assert.Equal("say which bath the film went through: F1 or F9 of fix", _ledger.Refuse("session line=pan100:1").Sentence);
-        Assert.EndsWith("through F9", _ledger.Post("session line=pan100:1 bath=f9").Summary, StringComparison.Ordinal);
+        Assert.Equal("say which bath the film went through: F1 or F9 of fix", _ledger.Refuse("session line=fen80:1").Sentence);
+        Assert.EndsWith("through F9", _ledger.Post("session line=fen80:1 bath=f9").Summary, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Film_past_its_printed_date_is_remarked()
     {
-        _ledger.Post("receipt item=pan100 expires=2026-03-14 date=2026-01-10");
+        _ledger.Post("receipt item=fen80 expires=2026-03-14 date=2026-01-10");
         Assert.Equal(
-            ["pan100/3 was good until 2026-03-14 (printed date)"], _ledger.Post("session line=pan100:1:(pan100/3)").Remarks);
+            ["fen80/3 was good until 2026-03-14 (printed date)"], _ledger.Post("session line=fen80:1:(fen80/3)").Remarks);
     }
 
     private static ProcessStep Stop(int number, decimal grams) =>
