@@ -225,7 +225,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         try
         {
             var written = new PostingWriter(_connection).Write(posting, _clock.GetCurrentInstant());
-            if (posting.Entry is Correction)
+            if (posting.Entry is Undo)
                 _current = null;
             else
                 holdings.Apply(posting);

@@ -217,7 +217,7 @@ public class BathCommandTests
     public void A_residue_is_held_against_the_limit_of_the_user()
     {
         using var room = Darkroom.WithDemoYear();
-        room.Do("record", "setting", "residual-fixer-limit", "0.014");
+        room.Do("record", "setting", "residual-hypo-limit", "0.014");
         room.Do("record", "residual-test", "F4", "fixer", "0.014 g/m2", "--session", "S22");
         room.Do("record", "residual-test", "F4", "fixer", "14.1 mg/m2", "--session", "S22");
         room.Do("record", "residual-test", "F4", "fixer", "0.010 g/m2 but stained", "--failed");

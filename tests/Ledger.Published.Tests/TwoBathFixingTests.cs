@@ -91,7 +91,7 @@ public sealed class TwoBathFixingTests
     public void Fixer_left_in_film_is_held_against_the_archival_limit(string result, bool passes)
     {
         var ledger = Pair();
-        ledger.Post("setting setting=residual-fixer-limit value=0.014");
+        ledger.Post("setting setting=residual-hypo-limit value=0.014");
         ledger.Post(new ResidualCheck
         {
             Key = Some.Key(), Date = Some.Today, Bath = "F1", LookedFor = "fixer", Result = result, HasPassed = true,

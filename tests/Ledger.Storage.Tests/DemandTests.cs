@@ -51,7 +51,7 @@ public sealed class DemandTests : IDisposable
         _file.Accept(new Discard { Key = Some.Key(), Date = Some.Day(3, 1), What = "pan", Quantity = new(3, Unit.Sheet), Reason = "fogged" });
         _file.Accept(new StockCount { Key = Some.Key(), Date = Some.Day(3, 1), What = "syrup", Found = Quantity.Of(900, Unit.Millilitre), Reason = "dregs" });
         var wrong = _file.Accept(Some.Session());
-        _file.Accept(new Correction { Key = Some.Key(), Date = Some.Day(3, 1), Reverses = wrong.Number, Reason = "mistaken" });
+        _file.Accept(new Undo { Key = Some.Key(), Date = Some.Day(3, 1), Undoes = wrong.Number, Reason = "mistaken" });
         Assert.All(new[] { "pan", "syrup", "gloves" }, item => Assert.Equal(0, Demand(item, Some.Day(3, 1)).Uses.Sum()));
     }
 
@@ -72,7 +72,7 @@ public sealed class DemandTests : IDisposable
         _file.Accept(Some.Receipt("pan", 1, 186) with { Date = Some.Day(5, 22) });
         Assert.Equal([new("pan", Some.Day(4, 1), 10), new("pan", Some.Day(4, 1), 50)], _file.Ledger.DeliveryTimes(Some.Day(12, 1)));
         Assert.Equal([new("pan", Some.Day(4, 1), 10)], _file.Ledger.DeliveryTimes(Some.Day(5, 20)));
-        _file.Accept(new Correction { Key = Some.Key(), Date = Some.Day(6, 1), Reverses = first.Number, Reason = "mistaken" });
+        _file.Accept(new Undo { Key = Some.Key(), Date = Some.Day(6, 1), Undoes = first.Number, Reason = "mistaken" });
         Assert.Equal([new("pan", Some.Day(4, 1), 50)], _file.Ledger.DeliveryTimes(Some.Day(12, 1)));
     }
 

@@ -89,7 +89,7 @@ public sealed class OrderTests : IDisposable
     {
         var placed = _file.Accept(Order("spring", ("pan", 1, 186)));
         _file.Accept(Some.Receipt("pan", 1, 186, month: 5) with { Order = "spring" });
-        Assert.Equal(RefusalKind.DependedOn, _file.Refuse(Correction(placed.Number)).Kind);
+        Assert.Equal(RefusalKind.DependedOn, _file.Refuse(Undo(placed.Number)).Kind);
         Assert.Equal(RefusalKind.AlreadyThere, _file.Refuse(Order("Spring", ("pan", 1, 186))).Kind);
     }
 
@@ -135,9 +135,9 @@ public sealed class OrderTests : IDisposable
 
     private Order? OrderNow(string code) => Now.Orders.Order(code);
 
-    private void Reverse(long entry) => _file.Accept(Correction(entry));
+    private void Reverse(long entry) => _file.Accept(Undo(entry));
 
-    private static Correction Correction(long entry) => new() { Key = Some.Key(), Date = Some.Day(6, 1), Reverses = entry, Reason = "mistaken" };
+    private static Correction Correction(long entry) => new() { Key = Some.Key(), Date = Some.Day(6, 1), Undoes = entry, Reason = "mistaken" };
 
     private static OrderPlacement Order(string order, params (string Item, int Packs, decimal Price)[] lines) => new()
     {

@@ -14,7 +14,7 @@ internal static class Spoken
     public static string[] Of(Entry entry) =>
     [
         "record", entry.Kind.Replace(' ', '-'), .. Words(entry),
-        .. entry is Correction ? [] : Option("--date", Dates.Text(entry.Date)),
+        .. entry is Undo ? [] : Option("--date", Dates.Text(entry.Date)),
         .. Option("--note", entry.Note), .. Option("--reference", entry.Key),
     ];
 
@@ -51,10 +51,10 @@ internal static class Spoken
             [format.Code, .. Option("--area", $"{Number(format.Area.SquareInches)} sqin"), .. Flag("--roll", format.Unit == Unit.Roll)],
         StorageMove move =>
             [move.Container, .. Option("--to", move.To), .. Option("--open-from", move.OpensFrom is { } day ? Dates.Text(day) : null)],
-        SpeedRating rating => [rating.Container, Number(rating.Speed)],
+        ExposureIndexSetting rating => [rating.Container, Number(rating.Speed)],
         Load load => [.. load.Sides, .. Option("--from", load.From), .. Flag("--anyway", load.Anyway)],
         ExposureNote exposure => [
-            .. exposure.Sides, .. Option("--group", exposure.Group), .. Option("--line", exposure.Line), .. Flag("--anyway", exposure.Anyway)],
+            .. exposure.Sides, .. Option("--group", exposure.Group), .. Option("--line", exposure.Subject), .. Flag("--anyway", exposure.Anyway)],
         Unload unload => [.. unload.From, .. Option("--group", unload.Group), .. Option("--to", unload.To)],
         Cleaning cleaning => [.. cleaning.Holders, .. Flag("--bagged", cleaning.IsBagged)],
         SideService service => [.. service.Sides, .. Option("--reason", service.Reason), .. Flag("--back", service.IsInService)],
@@ -64,7 +64,7 @@ internal static class Spoken
         PlannedSession plan => Plan(plan),
         PrintSession prints => [
             prints.Session, .. prints.Lines.SelectMany(line => Option("--sheets", Line(line))), .. Option("--bath", prints.Bath)],
-        Correction correction => [correction.Reference ?? Number(correction.Reverses), .. Option("--reason", correction.Reason)],
+        Correction correction => [correction.Reference ?? Number(correction.Undoes), .. Option("--reason", correction.Reason)],
         _ => throw new ArgumentException($"nobody says a {entry.Kind}", nameof(entry)),
     };
 
@@ -74,7 +74,7 @@ internal static class Spoken
         .. Option("--format", item.Format?.Code), .. Option("--unit", item.Unit.Name()), .. Option("--pack", Number(item.Pack.Value)),
         .. Option("--dilution", item.Dilution?.Text), .. Option("--capacity", Number(item.Capacity?.PerLitre.SquareInches)),
         .. Option("--basis", item.Capacity?.Basis), .. Option("--minimum-per-80", Number(item.MinimumPer80SquareInches?.Millilitres)),
-        .. Option("--fixer-weight", Number(item.FixerWeightThousandths / 1000m)),
+        .. Option("--fixer-weight", Number(item.FixerFactorThousandths / 1000m)),
         .. Option("--sealed-days", Number(item.Keeping.SealedDays)),
         .. Option("--opened-full-days", Number(item.Keeping.OpenedFullDays)),
         .. Option("--opened-part-days", Number(item.Keeping.OpenedPartDays)),

@@ -86,7 +86,7 @@ public sealed class TodayReadingTests
         _ledger.Post("discard what=gloves/1");
         Assert.Equal(
             [
-                (Severity.Act, "gloves: 0 pieces of good stock left", "your minimum is 5 pieces", "order Pair of gloves"),
+                (Severity.Now, "gloves: 0 pieces of good stock left", "your minimum is 5 pieces", "order Pair of gloves"),
                 (Severity.Soon, "syrup: 2000 ml of good stock left", "your minimum is 2001 ml", "order Brackwater Syrup; it takes 21 days"),
             ],
             TodayReading.Of(_ledger.Holdings).Select(notice => (notice.Severity, notice.Text, notice.Because, notice.Step)));

@@ -39,7 +39,7 @@ internal static class EntryText
                 Key = key, Date = date, Note = note, Container = fields.Text("what") ?? "fen80/1", To = fields.Text("to") ?? "fridge",
                 OpensFrom = fields.Date("from"),
             },
-            "speed" => new SpeedRating
+            "speed" => new ExposureIndexSetting
             {
                 Key = key, Date = date, Note = note, Container = fields.Text("what") ?? "fen80/1", Speed = (int)(fields.Number("speed") ?? 64),
             },
@@ -104,9 +104,9 @@ internal static class EntryText
                 Key = key, Date = date, Note = note, What = fields.Text("what")!, Found = fields.Quantity("found")!.Value,
                 Reason = fields.Text("reason") ?? "dregs",
             },
-            "correction" => new Correction
+            "correction" => new Undo
             {
-                Key = key, Date = date, Note = note, Reverses = (long)(fields.Number("entry") ?? 0), Reference = fields.Text("reference"),
+                Key = key, Date = date, Note = note, Undoes = (long)(fields.Number("entry") ?? 0), Reference = fields.Text("reference"),
                 Reason = fields.Text("reason") ?? "mistaken",
             },
             "holder" => new HolderDefinition
@@ -168,7 +168,7 @@ internal static class EntryText
             Format = fields.Text("format") is { } format ? Format.Parse(format) : null,
             Unit = unit,
             Pack = fields.Quantity("pack") ?? Core.Measures.Quantity.Of(10, unit),
-            FixerWeightThousandths = (int)(1000 * (fields.Number("weight") ?? 1)),
+            FixerFactorThousandths = (int)(1000 * (fields.Number("weight") ?? 1)),
             Capacity = fields.Number("capacity") is { } area ? new(Area.FromSquareInches(area), fields.Text("basis") ?? "") : null,
             ServiceLevel = fields.Number("service"),
             LeadTimeDays = (int?)fields.Number("lead"),

@@ -36,7 +36,7 @@ public class BathFileTests
     [Fact]
     public void ACorrectionNamesItsEntryByReference()
     {
-        var correction = Csv.One<Correction>("corrections", "date,reverses,reason\n2025-05-12,sessions:S1,wrong bath\n");
+        var correction = Csv.One<Undo>("corrections", "date,reverses,reason\n2025-05-12,sessions:S1,wrong bath\n");
         Assert.Equal((Day, "sessions:S1", "wrong bath"), (correction.Date, correction.Reference, correction.Reason));
         Assert.Equal("reverses", Csv.Problem("corrections", "date,reverses,reason\n2025-05-12,,wrong bath\n").Column);
         Assert.Equal("reason", Csv.Problem("corrections", "date,reverses,reason\n2025-05-12,sessions:S1,\n").Column);

@@ -63,7 +63,7 @@ public sealed class DemoHoldersTests : IDisposable
         Assert.Equal("light leak along the hinge", side.OutOfService);
         Assert.Equal([new SideFault(RejectCause.Fogged, 1)], side.Faults);
         var story = _ledger.Story("E07-2", DemoYear.LastDay)!;
-        Assert.Equal((Fate.Reject, "S16", "the weir in fog"), (story.Development!.Fate, story.Development.Session, story.Exposure!.Line));
+        Assert.Equal((Fate.Reject, "S16", "the weir in fog"), (story.Development!.Fate, story.Development.Session, story.Exposure!.Subject));
     }
 
     [Fact]

@@ -46,7 +46,7 @@ public class KindTests
                 Dilution = Dilution.Parse("1+4"),
                 Capacity = new(Area.FromSquareInches(2000), "handbook"),
                 MinimumPer80SquareInches = Volume.FromMillilitres(6.25m),
-                FixerWeightThousandths = 1500,
+                FixerFactorThousandths = 1500,
                 Keeping = new KeepingLimits(1, 2, 3, 4, 5, 6),
                 LeadTimeDays = 7,
                 ServiceLevel = 0.95m,
@@ -62,7 +62,7 @@ public class KindTests
     public void FilmMayLeaveItsUnitToItsFormat()
     {
         var item = Csv.One<ItemDefinition>("items", "item,name,kind,format,pack\nroll,A roll,Film,120,5\n").Item;
-        Assert.Equal((Unit.Roll, Quantity.Of(5, Unit.Roll), 1000), (item.Unit, item.Pack, item.FixerWeightThousandths));
+        Assert.Equal((Unit.Roll, Quantity.Of(5, Unit.Roll), 1000), (item.Unit, item.Pack, item.FixerFactorThousandths));
     }
 
     [Fact]

@@ -190,10 +190,10 @@ public sealed class BathStoryTests : IDisposable
         var mixing = _file.Ledger.Journal(_file.Ledger.Today, null, 50).Single(entry => entry.Summary.StartsWith("mixed bath D1", StringComparison.Ordinal));
         Assert.Equal(RefusalKind.DependedOn, _file.Refuse(Correct(mixing.Number)).Kind);
 
-        var back = _file.Accept(new Correction { Key = Some.Key(), Date = _file.Ledger.Today, Reference = "colour", Reason = "it was yellow" });
-        Assert.Equal(colour.Number, Assert.IsType<Correction>(back.Posting.Entry).Reverses);
+        var back = _file.Accept(new Undo { Key = Some.Key(), Date = _file.Ledger.Today, Reference = "colour", Reason = "it was yellow" });
+        Assert.Equal(colour.Number, Assert.IsType<Undo>(back.Posting.Entry).Undoes);
         Assert.Empty(Now.Bath("F1")!.Observations);
-        Assert.Equal(RefusalKind.AlreadyThere, _file.Refuse(new Correction { Key = Some.Key(), Date = _file.Ledger.Today, Reference = "colour", Reason = "again" }).Kind);
+        Assert.Equal(RefusalKind.AlreadyThere, _file.Refuse(new Undo { Key = Some.Key(), Date = _file.Ledger.Today, Reference = "colour", Reason = "again" }).Kind);
         Assert.Empty(_file.Ledger.Check(null, default).Problems);
     }
 
@@ -260,5 +260,5 @@ public sealed class BathStoryTests : IDisposable
         Key = Some.Key(), Date = Some.Day(month, 10), Bath = "F1", Film = "pan", Seconds = seconds, IsFresh = isFresh, Sheets = sheets,
     };
 
-    private Correction Correct(long number) => new() { Key = Some.Key(), Date = _file.Ledger.Today, Reverses = number, Reason = "mistaken" };
+    private Correction Correct(long number) => new() { Key = Some.Key(), Date = _file.Ledger.Today, Undoes = number, Reason = "mistaken" };
 }

@@ -56,7 +56,7 @@ public sealed class PaperAndProcessTests : IDisposable
     [Fact]
     public void PaperThatLoadsAFixerLessCountsByItsWeight()
     {
-        _file.Accept(Some.Define(Some.Film("rc") with { Name = "RC paper", Role = ItemRole.ResinCoatedPaper, FixerWeightThousandths = 500 }));
+        _file.Accept(Some.Define(Some.Film("rc") with { Name = "RC paper", Role = ItemRole.ResinCoatedPaper, FixerFactorThousandths = 500 }));
         _file.Accept(Some.Receipt("rc", 1, 50m));
         _file.Accept(Some.Bath("P1") with { Material = BathMaterial.Paper });
         _file.Accept(Prints() with { Lines = [new() { Item = "rc", Sheets = 2 }, new() { Item = "fibre", Sheets = 1 }] });

@@ -50,7 +50,7 @@ public sealed class ReconcilingTests : IDisposable
         var bought = _file.Accept(Some.Receipt("syrup", 1, 43.21m, month: 5));
         EveryMonthReconciles(_file.Ledger);
         foreach (var posted in new[] { mistaken, bought })
-            _file.Accept(new Correction { Key = Some.Key(), Date = Some.Day(6, 1), Reverses = posted.Number, Reason = "mistaken" });
+            _file.Accept(new Undo { Key = Some.Key(), Date = Some.Day(6, 1), Undoes = posted.Number, Reason = "mistaken" });
         EveryMonthReconciles(_file.Ledger);
         var after = Year(2025);
         Assert.Equal(
@@ -88,7 +88,7 @@ public sealed class ReconcilingTests : IDisposable
             _file.Ledger.Prices(_file.Ledger.Today).Where(price => price.Currency == "USD").Select(price => price.Item));
         _file.Reopen();
         _file.Accept(Some.Session("S01", 4, month: 4));
-        _file.Accept(new Correction { Key = Some.Key(), Date = Some.Day(6, 1), Reverses = purchase.Number, Reason = "sent back" });
+        _file.Accept(new Undo { Key = Some.Key(), Date = Some.Day(6, 1), Undoes = purchase.Number, Reason = "sent back" });
         EveryMonthReconciles(_file.Ledger);
         Assert.DoesNotContain(_file.Ledger.Prices(_file.Ledger.Today), price => price.Currency == "USD");
     }
@@ -197,7 +197,7 @@ public sealed class ReconcilingTests : IDisposable
                 Key = key, Date = date, What = "syrup", Found = Quantity.Of(step.Amount * 97.3m, Unit.Millilitre), Reason = "dregs",
             },
             4 => new Discard { Key = key, Date = date, What = "F1", Reason = "spent" },
-            5 => new Correction { Key = key, Date = date, Reverses = 6 + step.Amount + index / 2, Reason = "mistaken" },
+            5 => new Undo { Key = key, Date = date, Undoes = 6 + step.Amount + index / 2, Reason = "mistaken" },
             _ => Some.Session($"S{index}", step.Amount, (Fate)(step.Day % 5)) with { Key = key, Date = date },
         };
     }

@@ -74,7 +74,7 @@ public sealed class ModelTests
                 Some.Session($"S{index}", step.Amount, Fate.Negative, bath) with { Key = key, Date = date },
                 step.Amount > 0 && naive.Session(bath, "pan", step.Amount, 80 * Area.PerSquareInch, "syrup", 25_000, "gloves")),
             _ => (
-                new Correction { Key = key, Date = date, Reverses = Definitions + 1 + step.Amount, Reason = "mistake" },
+                new Undo { Key = key, Date = date, Undoes = Definitions + 1 + step.Amount, Reason = "mistake" },
                 step.Amount >= 0 && naive.Correct(step.Amount)),
         };
     }

@@ -18,7 +18,7 @@ public static class Some
     public static Item Film(string code = "pan", int weight = 1000) => new()
     {
         Code = code, Name = "Pan film", Kind = ItemKind.Film, Format = Format.Parse("8x10"), Unit = Unit.Sheet, Pack = new(25, Unit.Sheet),
-        FixerWeightThousandths = weight,
+        FixerFactorThousandths = weight,
     };
 
     public static Item Syrup() => new()

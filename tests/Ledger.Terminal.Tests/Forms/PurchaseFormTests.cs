@@ -63,7 +63,7 @@ public sealed class PurchaseFormTests
     [Fact]
     public void One_line_is_a_receipt_and_shows_its_cost_too()
     {
-        var form = new ReceiptForm(_ledger, "fen80");
+        var form = new DeliveryForm(_ledger, "fen80");
         form.Shipping.Type("4.5");
         var ready = Assert.IsType<Ready>(form.Judge());
         Assert.IsType<Receipt>(ready.Entry);
@@ -95,7 +95,7 @@ public sealed class PurchaseFormTests
     {
         using var screen = new Screen(_ledger);
         screen.Type("2r").Press(Key.F4).Type("syrup").Press(Key.F4).Type("tarnfix");
-        var form = Assert.IsType<ReceiptForm>(Assert.IsType<FormPage>(screen.Shell.Page).Form);
+        var form = Assert.IsType<DeliveryForm>(Assert.IsType<FormPage>(screen.Shell.Page).Form);
         Assert.Equal(["fen80", "syrup", "tarnfix"], form.Lines.Select(line => line.Item.Text));
 
         Go(screen, "Item", 1).Press(Key.F5);

@@ -82,6 +82,6 @@ public sealed class ProcessesTests
     {
         using var screen = new Screen(_ledger);
         screen.Type("p").Type("p").Type("n").Type("paper").Press(Key.Tab, Key.Tab).Type("soak").Press(Key.F8);
-        Assert.Equal(ItemRole.Soak, Assert.Single(_ledger.HoldingsOn(Some.Today).Process("paper")!.Steps).Role);
+        Assert.Equal(ItemRole.Presoak, Assert.Single(_ledger.HoldingsOn(Some.Today).Process("paper")!.Steps).Role);
     }
 }

@@ -37,7 +37,7 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
             case Receipt receipt: Type(receipt); break;
             case Opening opening: Type(opening); break;
             case StorageMove move: Type(move); break;
-            case SpeedRating rating: Type(rating); break;
+            case ExposureIndexSetting rating: Type(rating); break;
             case Decanting decanting: Type(decanting); break;
             case StockCount count:
                 typist.On("2c").Fill(("What", count.What), ("Really there", Text(count.Found.Value)), ("Because", count.Reason), ("Note", count.Note));
@@ -82,7 +82,7 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
                     ("Item", rise.Item), ("Percent more", Text(rise.Percent)), ("From", Dates.Text(rise.From)), ("Note", rise.Note));
                 break;
             case PlannedSession plan: Type(plan); break;
-            case Correction correction: Type(correction); break;
+            case Undo correction: Type(correction); break;
             default: throw new InvalidOperationException($"no keys are known for a {entry.Kind}");
         }
     }
@@ -120,7 +120,7 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
         typist.Press(Key.Esc);
     }
 
-    private void Type(SpeedRating rating)
+    private void Type(ExposureIndexSetting rating)
     {
         Boxes(rating.Container);
         typist.On("i").Fill(("Box", rating.Container), ("Exposed at", $"{rating.Speed}"), ("Note", rating.Note));
@@ -195,7 +195,7 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
         typist.Press(Key.Esc);
     }
 
-    private void Type(Correction correction)
+    private void Type(Undo correction)
     {
         typist.On("6").Press(Key.Home);
         for (var back = LastNumber - _numbers[correction.Reference!]; back > 0; back--)

@@ -99,7 +99,7 @@ public sealed class YearByKeysTests(TypedYear year) : IClassFixture<TypedYear>
         return film.Holders.SelectMany(holder => holder.Sides.Select(side =>
         {
             var reading = film.Read(side, DemoYear.LastDay);
-            return (side.Code, reading.StateName, reading.Sheet?.Item, reading.Sheet?.Exposure?.Group, reading.Sheet?.Exposure?.Line, holder.CleanedOn,
+            return (side.Code, reading.StateName, reading.Sheet?.Item, reading.Sheet?.Exposure?.Group, reading.Sheet?.Exposure?.Subject, holder.CleanedOn,
                 holder.IsBagged);
         }));
     }

@@ -108,7 +108,7 @@ internal static class CostPartsJson
             json.WriteStartObject();
             json.WriteString("item", rise.Subject);
             json.WriteString("text", rise.Text);
-            json.WriteString("because", rise.Because);
+            json.WriteString("reason", rise.Because);
             json.WriteDate("by", rise.By);
             json.WriteEndObject();
         }

@@ -75,7 +75,7 @@ internal sealed class ShowHolders(Workbench bench)
         if (side.Side.Faults.Count > 0)
             yield return $"spoiled {string.Join(", ", side.Side.Faults.Select(fault => $"{fault.Sheets} {fault.Cause.Name()}"))}";
         if (side.Sheet?.Exposure is { Line.Length: > 0 } exposure)
-            yield return exposure.Line;
+            yield return exposure.Subject;
     }
 
     private static void WriteBoxes(FilmRegister film, View view, TextWriter output)

@@ -49,7 +49,7 @@ public sealed class CorrectionTests
         ledger.Post("session line=fen80:4 key=sessions:S1 date=2026-02-10");
         var (number, before) = (ledger.Last, Shelves.WithBath().Balances());
         var correction = Assert.IsType<Ledger.Core.Journal.Entries.Correction>(ledger.Post("correction reference=sessions:S1").Entry);
-        Assert.Equal((number, new(2026, 2, 10)), (correction.Reverses, correction.Date));
+        Assert.Equal((number, new(2026, 2, 10)), (correction.Undoes, correction.Date));
         Assert.Equal(before, ledger.Balances());
         Assert.Equal(RefusalKind.AlreadyThere, ledger.Refuse("correction reference=sessions:S1").Kind);
         Assert.Equal(RefusalKind.Unknown, ledger.Refuse("correction reference=sessions:S2").Kind);

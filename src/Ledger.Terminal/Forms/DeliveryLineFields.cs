@@ -5,15 +5,15 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Terminal.Forms;
 
-/// <summary>One line of a receipt on the form: packs of one item, what a pack costs, what is printed on them.</summary>
-internal sealed class ReceiptLineFields : ILineFields
+/// <summary>One line of a delivery on the form: packs of one item, what a pack costs, what is printed on them.</summary>
+internal sealed class DeliveryLineFields : ILineFields
 {
     private readonly Holdings _holdings;
 
     /// <summary>Opens a line.</summary>
     /// <param name="ledger">The ledger.</param>
     /// <param name="item">The item that is offered; null for none.</param>
-    public ReceiptLineFields(ILedger ledger, string? item)
+    public DeliveryLineFields(ILedger ledger, string? item)
     {
         _holdings = ledger.HoldingsOn(ledger.Today);
         Item = new("Item", 16, FieldKind.Choice)
@@ -69,12 +69,12 @@ internal sealed class ReceiptLineFields : ILineFields
         OfferOrdered();
     }
 
-    /// <summary>The line as a purchase takes it.</summary>
-    public PurchaseLine Read(Answers answers) => new()
+    /// <summary>The line as a delivery takes it.</summary>
+    public DeliveryLine Read(Answers answers) => new()
     {
         Item = answers.Needed(Item),
         Packs = answers.Figure(Packs),
-        Price = answers.Money(Price),
+        Price = Price.IsEmpty ? null : answers.Money(Price),
         Batch = Batch.Text,
         ExpiresOn = answers.OptionalDate(Expires),
         Storage = Storage.Text,
