@@ -102,7 +102,7 @@ public sealed class TwoBathFixingTests
     private static InMemoryLedger Pair(string more = "")
     {
         var ledger = Shelves.Stocked();
-        ledger.Post("receipt item=fix packs=3 price=15.90 date=2026-01-10");
+        ledger.Post("delivery item=fix packs=3 price=15.90 date=2026-01-10");
         ledger.Post($"bath bath=F1 {more}");
         ledger.Post($"bath bath=F2 after=F1 {more}");
         return ledger;

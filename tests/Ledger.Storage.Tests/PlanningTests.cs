@@ -92,7 +92,7 @@ public sealed class PlanningTests : IDisposable
         Assert.Equal(new TrayPractice(BatchLimit.Read("3 4x5=6")!, 40, 6, 155, Volume.FromMillilitres(0.5m)), Now.Settings.Tray);
     }
 
-    private Correction Undo(long number) => new() { Key = Some.Key(), Date = _file.Ledger.Today, Undoes = number, Reason = "mistaken" };
+    private Undo Undo(long number) => new() { Key = Some.Key(), Date = _file.Ledger.Today, Number = number, Reason = "mistaken" };
 
     private PlannedSession Plan(string name) => new()
     {

@@ -24,7 +24,7 @@ internal sealed class PostingWriter(SqliteConnection connection)
             new
             {
                 entry.Key, entry.Kind, Date = Dates.Text(entry.Date), RecordedAt = Stamp.Format(recordedAt), posting.Summary, entry.Note,
-                Undoes = (entry as Core.Journal.Entries.Correction)?.Undoes,
+                Undoes = (entry as Core.Journal.Entries.Undo)?.Number,
             });
         var facts = new FactWriter(connection, number);
         foreach (var fact in posting.Facts)

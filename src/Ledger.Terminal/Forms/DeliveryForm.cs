@@ -18,7 +18,6 @@ internal sealed class DeliveryForm : FormModel
         _holdings = ledger.HoldingsOn(ledger.Today);
         _lines = new(NextLine);
         _lines.Add(new(ledger, item));
-        Shipping = new("Shipping share", 10, FieldKind.Figure) { LabelNow = () => _lines.AreSeveral ? "Shipping" : null };
     }
 
     public override string Title => "Delivery";
@@ -50,7 +49,7 @@ internal sealed class DeliveryForm : FormModel
 
     public FormField Discount { get; } = new("Discount on all", 10, FieldKind.Figure);
 
-    public FormField Shipping { get; }
+    public FormField Shipping { get; } = new("Shipping", 10, FieldKind.Figure);
 
     public FormField Duty { get; } = new("Duty and tax", 10, FieldKind.Figure);
 

@@ -35,7 +35,7 @@ internal sealed class DeliveryLineFields : ILineFields
 
     public FormField Batch { get; } = new("Batch", 12) { Hint = "The maker's batch or emulsion number, as printed." };
 
-    public FormField Expires { get; } = new("Printed date", 10, FieldKind.Date) { Hint = "The date printed on the packs; empty for none." };
+    public FormField Expires { get; } = new("Expiry date", 10, FieldKind.Date) { Hint = "The expiry date printed on the packs; empty for none." };
 
     public FormField Storage { get; } = new("Kept in", 10, FieldKind.Choice) { Choices = () => ["freezer", "fridge", "shelf"] };
 

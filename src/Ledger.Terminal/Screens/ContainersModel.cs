@@ -27,7 +27,7 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
     ];
 
     /// <inheritdoc/>
-    public override string Empty => $"Nothing is left of {item}. Press R to record a receipt.";
+    public override string Empty => $"Nothing is left of {item}. Press R to record a delivery.";
 
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
@@ -42,7 +42,7 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenKey> Keys =>
     [
-        ScreenKey.Letter('R', "Receipt", "records a delivery", _ => new Fill(new DeliveryForm(Ledger, item))),
+        ScreenKey.Letter('R', "Delivery", "records a delivery", _ => new Fill(new DeliveryForm(Ledger, item))),
         ScreenKey.OnRow('O', "Open", "opens the selected one", row => new OpeningForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('C', "Count", "posts what is really in it", row => new CountForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('F', "Decant", "fills it into smaller bottles", row => new DecantingForm(Ledger, IdOf(row))),

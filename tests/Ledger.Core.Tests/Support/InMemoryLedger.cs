@@ -79,7 +79,7 @@ internal sealed class InMemoryLedger(LocalDate today) : IPast
         var (posting, reversedBy) = (_written[(int)number - 1].Posting, _written[(int)number - 1].UndoneBy);
         return new(
             number, posting.Entry.Key, posting.Entry.Kind, posting.Entry.Date, default, posting.Summary, posting.Entry.Note,
-            (posting.Entry as Undo)?.Undoes, reversedBy);
+            (posting.Entry as Undo)?.Number, reversedBy);
     }
 
     public JournalEntry? Find(string key) => Find(_written.FindIndex(written => written.Posting.Entry.Key == key) + 1);
@@ -122,9 +122,9 @@ internal sealed class InMemoryLedger(LocalDate today) : IPast
     private Posting Write(Posting posting)
     {
         _written.Add(new(posting));
-        if (posting.Entry is Undo correction)
+        if (posting.Entry is Undo undo)
         {
-            _written[(int)correction.Undoes - 1].UndoneBy = Last;
+            _written[(int)undo.Number - 1].UndoneBy = Last;
             ReadAnew();
         }
         else
@@ -149,6 +149,6 @@ internal sealed class InMemoryLedger(LocalDate today) : IPast
 
         public long? UndoneBy { get; set; }
 
-        public bool Stands => UndoneBy is null && posting.Entry is not Correction;
+        public bool Stands => UndoneBy is null && posting.Entry is not Undo;
     }
 }

@@ -18,7 +18,7 @@ public class BathFileTests
             date,bath,kind,found,passed,session
             2025-05-12,F1,sight,yellow,,
             2025-05-12,F1,silver,6.5,,
-            2025-05-12,F1,residual fixer,0.012 g/m2,yes,S1
+            2025-05-12,F1,residual hypo,0.012 g/m2,yes,S1
             2025-05-12,F1,container,open tray,,
             2025-05-12,S1,indicator,purple,,
             2025-05-12,D1,control strip,speed -0.12,no,
@@ -38,7 +38,7 @@ public class BathFileTests
     {
         var correction = Csv.One<Undo>("corrections", "date,reverses,reason\n2025-05-12,sessions:S1,wrong bath\n");
         Assert.Equal((Day, "sessions:S1", "wrong bath"), (correction.Date, correction.Reference, correction.Reason));
-        Assert.Equal("reverses", Csv.Problem("corrections", "date,reverses,reason\n2025-05-12,,wrong bath\n").Column);
+        Assert.Equal("undoes", Csv.Problem("corrections", "date,reverses,reason\n2025-05-12,,wrong bath\n").Column);
         Assert.Equal("reason", Csv.Problem("corrections", "date,reverses,reason\n2025-05-12,sessions:S1,\n").Column);
     }
 

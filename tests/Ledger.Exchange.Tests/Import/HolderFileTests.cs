@@ -46,7 +46,7 @@ public class HolderFileTests
     public void ASessionNamesKnownSheetsAndWhatSpoiledThem()
     {
         var session = Csv.One<SessionLog>(
-            "sessions", "session,date,process,item,sheets,fate,from,cause\nS1,2025-05-12,film,pan,1,reject,E07-2,wrong way round\n");
+            "sessions", "session,date,process,item,sheets,fate,from,cause\nS1,2025-05-12,film,pan,1,reject,E07-2,loaded backwards\n");
         Assert.Equal(("E07-2", RejectCause.LoadedBackwards), (session.Lines[0].From, session.Lines[0].Cause));
         Assert.StartsWith(
             "accepted is one of dust",
@@ -82,8 +82,8 @@ public class HolderFileTests
             ("pan/3", "shelf", new LocalDate(2025, 5, 12), new LocalDate(2025, 5, 14), "slowly"),
             (move.Container, move.To, move.Date, move.OpensFrom, move.Note));
         var rating = Csv.One<ExposureIndexSetting>("speeds", "date;container;speed\n2025-05-12;pan/3;64\n");
-        Assert.Equal(("pan/3", 64), (rating.Container, rating.Speed));
-        Assert.Equal("speed", Csv.Problem("speeds", "date,container,speed\n2025-05-12,pan/3,fast\n").Column);
+        Assert.Equal(("pan/3", 64), (rating.Container, rating.ExposureIndex));
+        Assert.Equal("exposure_index", Csv.Problem("exposure_indexes", "date,container,exposure_index\n2025-05-12,pan/3,fast\n").Column);
     }
 
     [Fact]

@@ -51,7 +51,7 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
         if (Preview(entry) is not Accepted { Posting: var posting })
             return new NotPosted(((Refused)Preview(entry)).Refusal);
         var number = _posted.Count + 1;
-        var reverses = (posting.Entry as Undo)?.Undoes;
+        var reverses = (posting.Entry as Undo)?.Number;
         if (reverses is { } reversed)
             _posted[At(reversed)] = _posted[At(reversed)] with { Entry = _posted[At(reversed)].Entry with { UndoneBy = number } };
         var written = new JournalEntry(

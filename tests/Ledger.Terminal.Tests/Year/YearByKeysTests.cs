@@ -91,7 +91,7 @@ public sealed class YearByKeysTests(TypedYear year) : IClassFixture<TypedYear>
             .Select(entry => (entry.Date, entry.Kind, Regex.Replace(entry.Summary, "entry [0-9]+", "entry"), entry.Note)).Reverse();
 
     private static (string, Quantity, Money, LocalDate?, string, int?) Fact(Core.Stock.Container container) =>
-        (container.Code, container.Held, container.Value, container.OpenedOn, container.Storage, container.Lot.Speed);
+        (container.Code, container.Held, container.Value, container.OpenedOn, container.Storage, container.Lot.ExposureIndex);
 
     private static IEnumerable<(string, string, string?, string?, string?, LocalDate?, bool)> Sides(LedgerFile ledger)
     {

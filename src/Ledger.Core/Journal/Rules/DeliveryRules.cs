@@ -46,10 +46,10 @@ internal static class DeliveryRules
         foreach (var line in delivery.Lines)
         {
             RequirePacks(line.Packs, $"the packs of {line.Item}");
-            Require.NotNegative(line.Price ?? Money.Zero, $"the price of {line.Item}");
             Require.That(
                 line.ExpiresOn is null or { Year: >= 1900 and <= 2200 },
                 $"the expiry date of {line.Item} must lie between 1900 and 2200");
+            Require.NotNegative(line.Price ?? Money.Zero, $"the price of {line.Item}");
         }
 
         DeliveryCurrency.RequireRate(delivery.Rate);
