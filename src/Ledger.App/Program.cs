@@ -36,6 +36,12 @@ internal static class Program
     internal static int Run(IReadOnlyList<string> args, Surroundings around)
     {
         var bench = new Workbench(around with { Out = new ShownText(around.Out), Error = new ShownText(around.Error) });
+        return Invocation.Run(Commands(bench), args, bench);
+    }
+
+    /// <summary>The whole tree of commands.</summary>
+    internal static RootCommand Commands(Workbench bench)
+    {
         var theme = TerminalStart.ThemeOption();
         var root = new RootCommand(Purpose)
         {
@@ -54,8 +60,8 @@ internal static class Program
             new CompletionCommand(bench),
             new ManualCommand(bench, Details),
         };
-        Help.AddTo(root, Details, around.Width);
+        Help.AddTo(root, Details, bench.Around.Width);
         root.SetAction(parse => TerminalStart.Open(bench, bench.PathIn(parse), parse.GetValue(theme)));
-        return Invocation.Run(root, args, bench);
+        return root;
     }
 }
