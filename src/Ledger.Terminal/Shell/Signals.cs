@@ -15,16 +15,15 @@ internal sealed class Signals : IDisposable
     /// <summary>How long the screens may take to end by themselves.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
 
-    private readonly IApplication _app;
-    private readonly ShellWindow _shell;
     private readonly TerminalModes _modes;
     private readonly List<PosixSignalRegistration> _watched = [];
+    private (IApplication App, ShellWindow Shell)? _screens;
     private Timer? _atLast;
 
-    /// <summary>Watches from now on.</summary>
-    public Signals(IApplication app, ShellWindow shell, TerminalModes modes)
+    /// <summary>Watches from now on: before the library touches the terminal, so that there is no moment without it.</summary>
+    public Signals(TerminalModes modes)
     {
-        (_app, _shell, _modes) = (app, shell, modes);
+        _modes = modes;
         foreach (var (signal, number) in new[]
             { (PosixSignal.SIGTERM, 15), (PosixSignal.SIGHUP, 1), (PosixSignal.SIGINT, 2), (PosixSignal.SIGQUIT, 3) })
             Watch(signal, came => End(came, number));
@@ -32,6 +31,12 @@ internal sealed class Signals : IDisposable
             return;
         Watch(PosixSignal.SIGTSTP, Stop);
         Watch(PosixSignal.SIGCONT, Continue);
+    }
+
+    /// <summary>The screens that are to end and to be drawn again.</summary>
+    public void Guard(IApplication app, ShellWindow shell)
+    {
+        _screens = (app, shell);
 
         // The library would stop the process without leaving its screen.
         foreach (var key in app.Keyboard.KeyBindings.GetAllFromCommands(Command.Suspend).ToList())
@@ -45,7 +50,6 @@ internal sealed class Signals : IDisposable
     /// <inheritdoc/>
     public void Dispose()
     {
-        _shell.KeyDownNotHandled -= StopByKey;
         foreach (var watched in _watched)
             watched.Dispose();
         _atLast?.Dispose();
@@ -57,20 +61,21 @@ internal sealed class Signals : IDisposable
     private void End(PosixSignalContext came, int number)
     {
         came.Cancel = true;
-        if (Status != 0)
+        var isSecond = Status != 0;
+        Status = SignalBase + number;
+        if (isSecond || _screens is not { } screens)
         {
             EndNow();
             return;
         }
 
-        Status = SignalBase + number;
         _atLast = new(_ => EndNow(), null, Patience, System.Threading.Timeout.InfiniteTimeSpan);
-        _app.Invoke(() => _app.RequestStop(_shell));
+        screens.App.Invoke(() => screens.App.RequestStop(screens.Shell));
     }
 
     private void EndNow()
     {
-        _modes.Leave();
+        _modes.Leave(isSure: false);
         Environment.Exit(Status);
     }
 
@@ -85,11 +90,13 @@ internal sealed class Signals : IDisposable
 
     private void Continue(PosixSignalContext came)
     {
+        if (_screens is not { } screens)
+            return;
         _modes.Enter();
-        _app.Invoke(() =>
+        screens.App.Invoke(() =>
         {
-            _app.Driver?.ClearContents();
-            _app.LayoutAndDraw(true);
+            screens.App.Driver?.ClearContents();
+            screens.App.LayoutAndDraw(true);
         });
     }
 

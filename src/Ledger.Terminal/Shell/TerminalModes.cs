@@ -31,11 +31,12 @@ internal sealed partial class TerminalModes : IDisposable
     public void Entered() => _isEntered = _isKnown && GetMode(Input, ref _screens[0]) == 0;
 
     /// <summary>Gives the terminal back as it was.</summary>
-    public void Leave()
+    /// <param name="isSure">Whether it is known that the screens have it; otherwise they may be about to take it, or to give it back.</param>
+    public void Leave(bool isSure = true)
     {
         lock (_turn)
         {
-            if (!_isEntered)
+            if (!_isKnown || (isSure && !_isEntered))
                 return;
             _isEntered = false;
             Send(LeaveCodes);
