@@ -32,7 +32,7 @@ public sealed class SheetStoryTests : IDisposable
         _file.Accept(Load(Some.Day(3, 2), "E01", "E02-1"));
         Assert.Equal(47, Now.OnHand(Now.Item("pan")!).Base);
         Assert.Equal((SideState.Loaded, SideState.Empty), (State("E02-1"), State("E02-2")));
-        _file.Accept(Expose(Some.Day(3, 3), "N", "E01") with { Line = "mill at noon" });
+        _file.Accept(Expose(Some.Day(3, 3), "N", "E01") with { Subject = "mill at noon" });
         _file.Accept(Expose(Some.Day(3, 4), "N-1", "E02-1"));
         Assert.Equal(SideState.Exposed, State("E01-2"));
         _file.Accept(Unload(Some.Day(3, 5), "E01", "E02-1"));
@@ -56,7 +56,7 @@ public sealed class SheetStoryTests : IDisposable
     public void TheSheetsOfASessionAreReadInTheOrderOfTheTraysWithTheirNumbers()
     {
         _file.Accept(Load(Some.Day(3, 2), "E01", "E02-1"));
-        _file.Accept(Expose(Some.Day(3, 3), "N", "E01", "E02-1") with { Line = "mill at noon" });
+        _file.Accept(Expose(Some.Day(3, 3), "N", "E01", "E02-1") with { Subject = "mill at noon" });
         _file.Accept(Develop(Some.Day(3, 6), "S01", From("E02-1", fate: Fate.Reject), From("E01-2"), From("E01-1")));
         var sheets = _file.Ledger.SheetsOf("s01", _file.Ledger.Today);
         Assert.Equal(
