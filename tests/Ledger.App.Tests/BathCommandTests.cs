@@ -218,9 +218,9 @@ public class BathCommandTests
     {
         using var room = Darkroom.WithDemoYear();
         room.Do("record", "setting", "residual-hypo-limit", "0.014");
-        room.Do("record", "residual-test", "F4", "fixer", "0.014 g/m2", "--session", "S22");
-        room.Do("record", "residual-test", "F4", "fixer", "14.1 mg/m2", "--session", "S22");
-        room.Do("record", "residual-test", "F4", "fixer", "0.010 g/m2 but stained", "--failed");
+        room.Do("record", "residual-test", "F4", "hypo", "0.014 g/m2", "--session", "S22");
+        room.Do("record", "residual-test", "F4", "hypo", "14.1 mg/m2", "--session", "S22");
+        room.Do("record", "residual-test", "F4", "hypo", "0.010 g/m2 but stained", "--failed");
         room.Do("record", "residual-test", "F5", "silver", "stain", "--failed");
         Assert.Equal([true, false, false], room.Run("show", "bath", "F4", "--json").Json.GetProperty("residualTests").EnumerateArray()
             .Select(test => test.GetProperty("hasPassed").GetBoolean()));

@@ -94,7 +94,7 @@ public sealed class TwoBathFixingTests
         ledger.Post("setting setting=residual-hypo-limit value=0.014");
         ledger.Post(new ResidualCheck
         {
-            Key = Some.Key(), Date = Some.Today, Bath = "F1", LookedFor = "fixer", Result = result, HasPassed = true,
+            Key = Some.Key(), Date = Some.Today, Bath = "F1", LookedFor = "hypo", Result = result, HasPassed = true,
         });
         Assert.Equal(passes, ledger.Holdings.Bath("F1")!.ResidualTests.Single().HasPassed);
     }

@@ -122,7 +122,8 @@ internal sealed class FilmWriter(SqliteConnection connection, long entry)
         new { entry, Place = stored.Container.Value, stored.Storage, OpensFrom = stored.OpensFrom is { } day ? Dates.Text(day) : null });
 
     private void Write(ExposureIndexSet rated) => connection.Execute(
-        "INSERT INTO lot_exposure_index (entry_id, lot_id, exposure_index) VALUES (@entry, @Lot, @ExposureIndex)", new { entry, Lot = rated.Lot.Value, rated.ExposureIndex });
+        "INSERT INTO lot_exposure_index (entry_id, lot_id, exposure_index) VALUES (@entry, @Lot, @ExposureIndex)",
+        new { entry, Lot = rated.Lot.Value, rated.ExposureIndex });
 
     private void WriteSheet(SheetId sheet, LotId lot, PlaceId box, PlaceId? side, Money cost) => connection.Execute(
         "INSERT INTO sheet (id, entry_id, lot_id, box_id, side_id, cost) VALUES (@Sheet, @entry, @Lot, @Box, @Side, @Cost)",

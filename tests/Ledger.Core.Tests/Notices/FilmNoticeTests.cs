@@ -51,7 +51,7 @@ public sealed class FilmNoticeTests
     [Fact]
     public void What_is_not_the_holders_fault_does_not_flag_it_and_the_limit_is_the_users()
     {
-        Spoil("S1", "double exposure");
+        Spoil("S1", "double_exposure");
         Spoil("S2", "uneven");
         Spoil("S3", "scratch");
         Assert.DoesNotContain((NoticeKind.SideFaulty, "E01-1"), Notices);

@@ -26,7 +26,7 @@ public class BathFileTests
         var entries = Csv.Read("observations", text).Entries.Select(entry => entry.Entry).ToList();
         Assert.Equal(("yellow", true), (((BathObservation)entries[0]).Sign, ((BathObservation)entries[0]).EndsUse));
         Assert.Equal(6.5m, ((SilverTest)entries[1]).GramsPerLitre);
-        Assert.Equal(("fixer", true, "S1"), (((ResidualCheck)entries[2]).LookedFor, ((ResidualCheck)entries[2]).HasPassed, ((ResidualCheck)entries[2]).Session));
+        Assert.Equal(("hypo", true, "S1"), (((ResidualCheck)entries[2]).LookedFor, ((ResidualCheck)entries[2]).HasPassed, ((ResidualCheck)entries[2]).Session));
         Assert.Equal(WorkingContainer.OpenTray, ((BathStorage)entries[3]).Container);
         Assert.Equal("purple", ((IndicatorReading)entries[4]).Colour);
         Assert.Equal(("speed -0.12", false), (((ControlStripTest)entries[5]).Result, ((ControlStripTest)entries[5]).IsWithinLimits));

@@ -25,7 +25,11 @@ internal static class Some
         foreach (var item in new[] { Film, Developer, Fixer })
             ledger.Did(new ItemDefinition { Key = Key(), Date = Begin, Item = item });
         ledger.Did(new ProcessDefinition { Key = Key(), Date = Begin, Process = "tray", Steps = Steps });
-        ledger.Did(new Delivery { Key = Key(), Date = Begin, Currency = "EUR", Lines = [new() { Item = "fen80", Packs = 2, Price = Money.Of(178), Storage = "freezer" }] });
+        ledger.Did(new Delivery
+        {
+            Key = Key(), Date = Begin, Currency = "EUR",
+            Lines = [new() { Item = "fen80", Packs = 2, Price = Money.Of(178), Storage = "freezer" }],
+        });
         ledger.Did(new Delivery { Key = Key(), Date = Begin, Lines = [new() { Item = "syrup", Packs = 0.089m, Price = Money.Of(42) }] });
         ledger.Did(new Delivery { Key = Key(), Date = Begin, Lines = [new() { Item = "tarnfix", Packs = 1, Price = Money.Of(15.90m) }] });
         ledger.Did(new BathMixing

@@ -53,7 +53,7 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
                 break;
             case ExposureNote note:
                 typist.On("7e").Fill(
-                    ("Group", note.Group), ("Anyway", YesOrNo(note.Anyway)), ("Sides", string.Join(' ', note.Sides)), ("Line", note.Line),
+                    ("Group", note.Group), ("Anyway", YesOrNo(note.Anyway)), ("Sides", string.Join(' ', note.Sides)), ("Subject", note.Subject),
                     ("Note", note.Note));
                 break;
             case Unload unload:

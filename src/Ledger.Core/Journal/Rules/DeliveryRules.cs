@@ -45,7 +45,7 @@ internal static class DeliveryRules
         Require.NotNegative(delivery.Duty, "the duty");
         foreach (var line in delivery.Lines)
         {
-            RequirePacks(line.Packs, $"the packs of {line.Item}");
+            RequirePacks(line.Packs, $"the packs of {draft.Item(line.Item).Code}");
             Require.That(
                 line.ExpiresOn is null or { Year: >= 1900 and <= 2200 },
                 $"the expiry date of {line.Item} must lie between 1900 and 2200");

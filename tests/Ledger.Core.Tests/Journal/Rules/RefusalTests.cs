@@ -54,16 +54,16 @@ public sealed class RefusalTests
         setting setting=warn-days value=365                  | -             |
         - a receipt
         delivery item=nothing packs=0 price=-1                | Unknown       | there is no item "nothing"; known: fen80, reed400
-        delivery item=fen80 packs=0 price=-1                 | NotAccepted   | the packs must be more than 0 and at most 10000, not 0
+        delivery item=fen80 packs=0 price=-1                 | NotAccepted   | the packs of fen80 must be more than 0 and at most 10000, not 0
         delivery item=fen80 packs=10001 price=-1             | NotAccepted   | not 10001
-        delivery item=fen80 packs=0.5 price=-1               | NotAccepted   | 0.5 packs of 25 sheets are no whole number of sheets
+        delivery item=fen80 packs=0.5 price=1                | NotAccepted   | 0.5 packs of 25 sheets are no whole number of sheets
         delivery item=fen80 expires=2201-01-01 price=-1      | NotAccepted   | the expiry date of fen80 must lie between 1900 and 2200
-        delivery item=fen80 price=-1                         | NotAccepted   | the price cannot be negative: -1.00
+        delivery item=fen80 price=-1                         | NotAccepted   | the price of fen80 cannot be negative: -1.00
         delivery item=fen80 discount=-1                      | NotAccepted   | the discount cannot be negative
         delivery item=fen80 shipping=-1                      | NotAccepted   | the shipping cannot be negative
         delivery item=fen80 duty=-1                          | NotAccepted   | the duty cannot be negative
         delivery item=fen80 price=10 rate=0                  | NotAccepted   | the rate must be more than 0
-        delivery item=fen80 price=10 discount=11             | NotAccepted   | the cost after the discount cannot be negative: -1.00
+        delivery item=fen80 price=10 discount=11             | NotAccepted   | the discount, 11.00, is more than the 10.00 that the goods cost
         delivery item=fen80 price=9000000000000 packs=2      | NotAccepted   | a figure is too large to be kept exactly
         delivery item=fen80 price=10 currency=euro           | NotAccepted   | "euro" is no currency code
         delivery item=fen80 price=10                         | -             |
@@ -139,12 +139,12 @@ public sealed class RefusalTests
         - a correction
         undo entry=99 reason=_                         | NotAccepted   | a reason is needed
         undo entry=99                                  | Unknown       | there is no entry 99
-        undo entry=22                                  | NotAccepted   | entry 22 is a correction itself
+        undo entry=22                                  | NotAccepted   | entry 22 is an undo itself
         undo entry=21                                  | AlreadyThere  | entry 21 was taken back by entry 22 already
         undo entry=1                                   | NotAccepted   | entry 1 defines an item; define it anew instead
         undo entry=7                                   | NotAccepted   | entry 7 defines a process
-        undo entry=14                                  | DependedOn    | been used since; correct entry 19 first
-        undo entry=8                                   | DependedOn    | fen80/1 has been used since; correct the later entries first
+        undo entry=14                                  | DependedOn    | been used since; take back entry 19 first
+        undo entry=8                                   | DependedOn    | fen80/1 has been used since; take back the later entries first
         undo entry=17                                  | DependedOn    | what it brought has been used since
         undo entry=20                                  | -             |
         undo entry=19                                  | -             |
