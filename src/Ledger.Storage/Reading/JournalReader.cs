@@ -16,7 +16,7 @@ internal sealed class JournalReader(SqliteConnection connection) : IPast
         .. connection.Query<EntryRow>(
             """
             SELECT e.id AS Number, e.key AS Key, e.kind AS Kind, e.date AS Date, e.recorded_at AS RecordedAt, e.summary AS Summary,
-                e.note AS Note, e.reverses AS Undoes, (SELECT c.id FROM entry c WHERE c.reverses = e.id) AS UndoneBy
+                e.note AS Note, e.undoes AS Undoes, (SELECT c.id FROM entry c WHERE c.undoes = e.id) AS UndoneBy
             FROM entry e WHERE e.id < @before AND e.date <= @asOf ORDER BY e.id DESC LIMIT @atMost
             """,
             new { before = before ?? long.MaxValue, asOf = Dates.Text(asOf), atMost }).Select(ToEntry),
@@ -27,7 +27,7 @@ internal sealed class JournalReader(SqliteConnection connection) : IPast
         var row = connection.QueryFirstOrDefault<EntryRow>(
             """
             SELECT e.id AS Number, e.key AS Key, e.kind AS Kind, e.date AS Date, e.recorded_at AS RecordedAt, e.summary AS Summary,
-                e.note AS Note, e.reverses AS Undoes, (SELECT c.id FROM entry c WHERE c.reverses = e.id) AS UndoneBy
+                e.note AS Note, e.undoes AS Undoes, (SELECT c.id FROM entry c WHERE c.undoes = e.id) AS UndoneBy
             FROM entry e WHERE e.id = @number
             """,
             new { number });
