@@ -169,7 +169,7 @@ public sealed class BathFormsTests
         var good = new DiscardForm(ledger, "F5");
         Assert.Equal("", good.Reason.Text);
         Assert.Equal(
-            ["Because: F5 is good until 2026-07-24; write why it is poured out"], Assert.IsType<Incomplete>(good.Judge()).Problems);
+            ["Reason: F5 is good until 2026-07-24; write why it is poured out"], Assert.IsType<Incomplete>(good.Judge()).Problems);
 
         good.Reason.Type("specks");
         var blocks = Assert.IsType<Ready>(good.Judge()).Blocks;
