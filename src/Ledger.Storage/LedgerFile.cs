@@ -177,8 +177,8 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         BackUp(copy);
         Write(transaction =>
         {
-            Mender.Mend(_connection);
-            transaction.Commit();
+            if (Mender.TryMend(_connection))
+                transaction.Commit();
             return true;
         });
         _holdings.Forget();

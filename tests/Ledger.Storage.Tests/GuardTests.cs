@@ -98,7 +98,7 @@ public sealed class GuardTests : IDisposable
 
     [Theory]
     [InlineData("CREATE TABLE mine (x)", "the table mine is not of a ledger")]
-    [InlineData("ALTER TABLE lot ADD COLUMN mine", "the table lot was changed")]
+    [InlineData("ALTER TABLE lot ADD COLUMN mine TEXT", "the table lot was changed")]
     [InlineData("UPDATE lot SET price = price + 1 WHERE id = 1", "lot 1 of pan cost 325.000000, its price, discount, shipping and duty give 325.000002")]
     [InlineData("UPDATE lot SET packs = '3' WHERE id = 1", "lot 1 of pan cost 325.000000, its price, discount, shipping and duty give 487.500000")]
     [InlineData("UPDATE place SET code = 'pan/9' WHERE id = 100", "container pan/9 is kept as number 1 of pan, its lot is of pan")]

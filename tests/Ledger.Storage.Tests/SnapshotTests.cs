@@ -123,7 +123,7 @@ public sealed class SnapshotTests : IDisposable
             _file.Ledger.Read(() =>
             {
                 var entries = Rows("entry");
-                Assert.Equal(Rows("session"), Rows("session_sheets"));
+                Assert.Equal(Rows("session"), _file.Ledger.Rows("session_sheets").Select(row => row[0]).Distinct().Count());
                 Assert.Equal(entries, Rows("entry"));
                 Assert.Equal(entries, _file.Ledger.Journal(_file.Ledger.Today, null, int.MaxValue).Count);
                 return true;

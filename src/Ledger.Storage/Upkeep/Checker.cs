@@ -64,13 +64,13 @@ internal sealed class Checker(Snapshot snapshot)
 
     private IEnumerable<Problem> Balances() => snapshot.Connection.Query<BalanceProblem>(
         $"""
-        SELECT p.id AS Id, p.kind AS Kind, p.code AS Place, i.code AS Item, i.unit AS Unit, sum(t.held) AS Held, sum(t.given) AS Given,
-            sum(t.held_value) AS HeldValue, sum(t.given_value) AS GivenValue
+        SELECT p.id AS Id, p.kind AS Kind, p.code AS Place, i.code AS Item, i.unit AS Unit, sum(t.q) AS Held, sum(t.mq) AS Given,
+            sum(t.v) AS HeldValue, sum(t.mv) AS GivenValue
         FROM (
-            SELECT place_id, lot_id, quantity AS held, value AS held_value, 0 AS given, 0 AS given_value FROM balance
+            SELECT place_id, lot_id, quantity AS q, value AS v, 0 AS mq, 0 AS mv FROM balance
             UNION ALL SELECT place_id, lot_id, 0, 0, quantity, value FROM ({Derived.Balances})) t
         JOIN place p ON p.id = t.place_id JOIN lot l ON l.id = t.lot_id JOIN item i ON i.id = l.item_id
-        GROUP BY t.place_id, t.lot_id HAVING Held <> Given OR HeldValue <> GivenValue
+        GROUP BY t.place_id, t.lot_id HAVING sum(t.q) <> sum(t.mq) OR sum(t.v) <> sum(t.mv)
         """)
         .Select(row => new Problem(row.Sentence, IsMendable: true));
 
@@ -80,17 +80,17 @@ internal sealed class Checker(Snapshot snapshot)
             coalesce(d.weighted, 0) AS GivenWeighted
         FROM bath b JOIN place p ON p.id = b.place_id LEFT JOIN bath_total t ON t.place_id = b.place_id
         LEFT JOIN ({Derived.BathTotals}) d ON d.place_id = b.place_id
-        WHERE Area <> GivenArea OR Weighted <> GivenWeighted
+        WHERE coalesce(t.area, 0) <> coalesce(d.area, 0) OR coalesce(t.weighted, 0) <> coalesce(d.weighted, 0)
         """)
         .Select(row => new Problem(row.Sentence, IsMendable: true));
 
     private IEnumerable<Problem> StockMonths() => snapshot.Connection.Query<MonthProblem>(
         $"""
-        SELECT month AS Month, sum(held) AS Held, sum(given) AS Given
+        SELECT t.month AS Month, sum(t.kept) AS Held, sum(t.moved) AS Given
         FROM (
-            SELECT month, change AS held, 0 AS given FROM stock_month
-            UNION ALL SELECT month, 0, change FROM ({Derived.StockMonths}))
-        GROUP BY month HAVING Held <> Given ORDER BY month
+            SELECT month, change AS kept, 0 AS moved FROM stock_month
+            UNION ALL SELECT month, 0, change FROM ({Derived.StockMonths})) t
+        GROUP BY t.month HAVING sum(t.kept) <> sum(t.moved) ORDER BY t.month
         """)
         .Select(row => new Problem(
             $"the stock's value is kept as changed by {new Money(row.Held)} in {row.Month}, its movements give {new Money(row.Given)}",

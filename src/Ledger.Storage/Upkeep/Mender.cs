@@ -6,6 +6,8 @@ namespace Ledger.Storage.Upkeep;
 /// <summary>Derives again what follows from what was recorded, inside a transaction of the caller. What was recorded is never touched.</summary>
 internal static class Mender
 {
+    private const int Constraint = 19;
+
     private static readonly (string Table, string Columns, string Rows)[] Tables =
     [
         ("balance", "place_id, lot_id, quantity, value", Derived.Balances),
@@ -13,13 +15,23 @@ internal static class Mender
         ("stock_month", "month, change", Derived.StockMonths),
     ];
 
-    public static void Mend(SqliteConnection connection)
+    /// <summary>Derives it; false when what was recorded gives what cannot be, and all is to be left as it was.</summary>
+    public static bool TryMend(SqliteConnection connection)
     {
-        SchemaCheck.Mend(connection);
-        foreach (var (table, columns, rows) in Tables)
+        try
         {
-            connection.Run($"DELETE FROM {table}");
-            connection.Run($"INSERT INTO {table} ({columns}) {rows}");
+            SchemaCheck.Mend(connection);
+            foreach (var (table, columns, rows) in Tables)
+            {
+                connection.Run($"DELETE FROM {table}");
+                connection.Run($"INSERT INTO {table} ({columns}) {rows}");
+            }
+
+            return true;
+        }
+        catch (SqliteException trouble) when (trouble.SqliteErrorCode == Constraint)
+        {
+            return false;
         }
     }
 }
