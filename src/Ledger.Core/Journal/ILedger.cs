@@ -19,8 +19,9 @@ public interface ILedger : IFilmRecords, ICostRecords
     long Version { get; }
 
     /// <summary>
-    /// Runs a reading that consists of several questions, and answers all of them from one state of the ledger, whatever others write
-    /// meanwhile. Each command and each refresh of a screen is one reading. An entry posted inside it is seen by what is asked after it.
+    /// Runs a reading that consists of several questions, and answers all of them from one state of the ledger, whatever
+    /// others write meanwhile. Each command and each refresh of a screen is one reading. An entry posted inside it is seen
+    /// by what is asked after it.
     /// </summary>
     T Read<T>(Func<T> reading) => reading();
 

@@ -18,7 +18,8 @@ internal static class Schema
     public static IReadOnlyDictionary<string, SchemaPart> Of(SqliteConnection connection)
     {
         using var command = connection.CreateCommand();
-        command.CommandText = $"SELECT type, name, tbl_name, sql FROM sqlite_schema WHERE sql IS NOT NULL AND {IsTheLedgers} ORDER BY name";
+        command.CommandText =
+            $"SELECT type, name, tbl_name, sql FROM sqlite_schema WHERE sql IS NOT NULL AND {IsTheLedgers} ORDER BY name";
         using var reader = command.ExecuteReader();
         var parts = new SortedDictionary<string, SchemaPart>(StringComparer.Ordinal);
         while (reader.Read())

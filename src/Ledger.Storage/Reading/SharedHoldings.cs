@@ -4,8 +4,8 @@ using NodaTime;
 namespace Ledger.Storage.Reading;
 
 /// <summary>
-/// What the ledger holds, read once for each day and state of the file. A posting changes the holdings that the next one is decided on;
-/// those that were lent to a reading are the reader's and are never changed.
+/// What the ledger holds, read once for each day and state of the file. A posting changes the holdings that the next one
+/// is decided on; those that were lent to a reading are the reader's and are never changed.
 /// </summary>
 internal sealed class SharedHoldings
 {
@@ -38,10 +38,14 @@ internal sealed class SharedHoldings
         _lent.Clear();
     }
 
-    /// <summary>Follows a posting that was written. A correction brings back what is no longer held here, so after it they are read from the file.</summary>
+    /// <summary>
+    /// Follows a posting that was written. A correction brings back what is no longer held here, so after it they are read
+    /// from the file.
+    /// </summary>
     public void Follow(Posting posting, LocalDate today, Snapshot inside)
     {
-        var holdings = posting.Entry is Core.Journal.Entries.Correction || _lent.Contains(today) ? null : _byDay.GetValueOrDefault(today);
+        var isToBeRead = posting.Entry is Core.Journal.Entries.Correction || _lent.Contains(today);
+        var holdings = isToBeRead ? null : _byDay.GetValueOrDefault(today);
         Forget();
         if (holdings is null)
             return;

@@ -19,10 +19,12 @@ internal sealed class Checker(Snapshot snapshot)
 
     public CheckReport Run(LocalDate today, IProgress<double>? progress, CancellationToken cancel)
     {
-        Func<IEnumerable<Problem>>[] derived = [Database, () => SchemaCheck.Problems(snapshot.Connection), Balances, BathTotals, StockMonths];
+        Func<IEnumerable<Problem>>[] derived =
+            [Database, () => SchemaCheck.Problems(snapshot.Connection), Balances, BathTotals, StockMonths];
         Func<IEnumerable<string>>[] recorded =
         [
-            References, NeverBelowNothing, NothingBeforeItCame, LotCosts, LotPrices, Containers, SessionSheets, SheetMovements, ProcessVersions,
+            References, NeverBelowNothing, NothingBeforeItCame, LotCosts, LotPrices, Containers, SessionSheets, SheetMovements,
+            ProcessVersions,
         ];
         Func<IEnumerable<string>>[] following = [FilmPlaces, OneSheetASide, KnownSheets, () => Costs(today)];
         var problems = new List<Problem>();
@@ -33,12 +35,14 @@ internal sealed class Checker(Snapshot snapshot)
             Check(following.Select(Recorded));
         progress?.Report(1);
         return new(
-            Count("SELECT count(*) FROM entry"), Count("SELECT count(*) FROM movement"), [.. problems.Select(problem => problem.Sentence)])
+            Count("SELECT count(*) FROM entry"), Count("SELECT count(*) FROM movement"),
+            [.. problems.Select(problem => problem.Sentence)])
         {
             Mendable = [.. problems.Where(problem => problem.IsMendable).Select(problem => problem.Sentence)],
         };
 
-        static Func<IEnumerable<Problem>> Recorded(Func<IEnumerable<string>> check) => () => check().Select(sentence => new Problem(sentence));
+        static Func<IEnumerable<Problem>> Recorded(Func<IEnumerable<string>> check) =>
+            () => check().Select(sentence => new Problem(sentence));
 
         void Check(IEnumerable<Func<IEnumerable<Problem>>> checks)
         {

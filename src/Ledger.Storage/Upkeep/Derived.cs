@@ -1,8 +1,8 @@
 namespace Ledger.Storage.Upkeep;
 
 /// <summary>
-/// What the file keeps although it follows from what was recorded, so that reading it does not grow with the history. Triggers keep it while
-/// entries are written; here it is derived from the beginning, to check and to mend.
+/// What the file keeps although it follows from what was recorded, so that reading it does not grow with the history.
+/// Triggers keep it while entries are written; here it is derived from the beginning, to check and to mend.
 /// </summary>
 internal static class Derived
 {
@@ -25,7 +25,8 @@ internal static class Derived
     public const string StockMonths = """
         SELECT substr(e.date, 1, 7) AS month, sum(
             iif(t.id >= 100 AND t.kind <> 'bath', m.value, 0) - iif(f.id >= 100 AND f.kind <> 'bath', m.value, 0)) AS change
-        FROM movement m JOIN entry e ON e.id = m.entry_id JOIN place f ON f.id = m.from_place JOIN place t ON t.id = m.to_place
+        FROM movement m JOIN entry e ON e.id = m.entry_id
+        JOIN place f ON f.id = m.from_place JOIN place t ON t.id = m.to_place
         WHERE m.value > 0 GROUP BY 1
         """;
 }

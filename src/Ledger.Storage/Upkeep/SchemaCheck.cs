@@ -14,11 +14,12 @@ internal static class SchemaCheck
             if (!there.TryGetValue(part.Name, out var found))
                 yield return new($"{Name(part)} is missing", part.IsMadeAgain);
             else if (!part.Means(found))
-                yield return new($"{Name(part)} was changed: it is not as this version makes it", part.IsMadeAgain && found.IsMadeAgain);
+                yield return new(
+                    $"{Name(part)} was changed: it is not as this version makes it", part.IsMadeAgain && found.IsMadeAgain);
         foreach (var part in there.Values.Where(part => !expected.ContainsKey(part.Name)))
             yield return new(
-                part.IsMadeAgain ? $"{Name(part)} is not of a ledger: another program put it there"
-                    : $"{Name(part)} is not of a ledger: another program put it there. What it holds is kept; move it to a file of its own",
+                $"{Name(part)} is not of a ledger: another program put it there"
+                    + (part.IsMadeAgain ? "" : "; move what it holds to a file of its own"),
                 part.IsMadeAgain);
     }
 
@@ -32,7 +33,8 @@ internal static class SchemaCheck
         there = Schema.Of(connection);
 
         // Views first: triggers and indexes may need them, and they need nothing but tables.
-        foreach (var part in expected.Values.Where(part => part.IsMadeAgain && !there.ContainsKey(part.Name)).OrderBy(part => part.Type != "view"))
+        var missing = expected.Values.Where(part => part.IsMadeAgain && !there.ContainsKey(part.Name));
+        foreach (var part in missing.OrderBy(part => part.Type != "view"))
             connection.Run(part.Sql);
     }
 
