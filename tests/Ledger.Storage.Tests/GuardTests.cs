@@ -101,7 +101,7 @@ public sealed class GuardTests : IDisposable
     [InlineData("ALTER TABLE lot ADD COLUMN mine TEXT", "the table lot was changed")]
     [InlineData("UPDATE lot SET price = price + 1 WHERE id = 1", "lot 1 of pan cost 325.000000, its price, discount, shipping and duty give 325.000002")]
     [InlineData("UPDATE lot SET packs = '3' WHERE id = 1", "lot 1 of pan cost 325.000000, its price, discount, shipping and duty give 487.500000")]
-    [InlineData("UPDATE place SET code = 'pan/9' WHERE id = 100", "container pan/9 is kept as number 1 of pan, its lot is of pan")]
+    [InlineData("UPDATE container SET item_id = 2 WHERE place_id = 100", "container pan/1 is kept as syrup, its lot is of pan")]
     [InlineData("UPDATE process_step SET minutes = '9' WHERE number = 2", "the steps of process tray are not those of its version 1")]
     public void WhatWasRecordedIsNamedAndNotMended(string sql, string problem)
     {

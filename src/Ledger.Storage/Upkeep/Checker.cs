@@ -144,12 +144,12 @@ internal sealed class Checker(Snapshot snapshot)
         .Select(row => $"lot {row.Lot} of {row.Item} cost {new Money(row.Cost)}, its price, discount, shipping and duty give "
             + $"{row.Landed?.ToString() ?? "no cost"}");
 
-    /// <summary>A container holds its lot's item, is named after it, and no two have the same name.</summary>
+    /// <summary>A container holds its lot's item.</summary>
     private IEnumerable<string> Containers() => snapshot.Connection.Query<string>(
         """
-        SELECT format('container %s is kept as number %d of %s, its lot is of %s', p.code, c.number, ci.code, li.code)
+        SELECT format('container %s is kept as %s, its lot is of %s', p.code, ci.code, li.code)
         FROM container c JOIN place p ON p.id = c.place_id JOIN lot l ON l.id = c.lot_id JOIN item ci ON ci.id = c.item_id
-        JOIN item li ON li.id = l.item_id WHERE c.item_id <> l.item_id OR p.code <> ci.code || '/' || c.number
+        JOIN item li ON li.id = l.item_id WHERE c.item_id <> l.item_id
         """);
 
     /// <summary>What sheets were moved is what the movements of the same entry moved: as many, and from and to the same places.</summary>
