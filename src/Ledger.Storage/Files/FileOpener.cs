@@ -42,6 +42,7 @@ internal static class FileOpener
             ForeignKeys = true, Pooling = false, DefaultTimeout = WaitSeconds,
         }.ToString());
         connection.Open();
+        Guards.Pass(connection);
         return connection;
     }
 
