@@ -1,4 +1,5 @@
 using System.Globalization;
+using Ledger.Storage.Files;
 using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Upkeep;
@@ -16,6 +17,7 @@ internal sealed class Tables(SqliteConnection connection)
             var names = new List<string>();
             while (reader.Read())
                 names.Add(reader.GetString(0));
+            names.RemoveAll(name => !OwnTables.Names.Contains(name));
             return names;
         }
     }

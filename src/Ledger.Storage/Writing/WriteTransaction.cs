@@ -1,3 +1,4 @@
+using Ledger.Storage.Files;
 using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Writing;
@@ -21,6 +22,7 @@ internal sealed class WriteTransaction : IDisposable
     {
         Run("COMMIT");
         _isOpen = false;
+        Checkpoint.AsFarAsReadersAllow(_connection);
     }
 
     /// <summary>Rolls back unless it was committed. A full disk may have rolled it back already.</summary>
