@@ -49,8 +49,7 @@ public class OlderVersionTests
 
     private static IEnumerable<string> Command(string name) =>
     [
-        "show", .. name.Split('-', 2), "--json",
-        .. name is "costs" ? ["--from", "2025-04-01", "--to", "2026-03-31"] : new[] { "--as-of", "2026-03-15" },
+        "show", .. name.Split('-', 2), "--json", "--as-of", "2026-03-15",
         .. name is "journal" or "sessions" or "prints" ? ["--last", "200"] : Array.Empty<string>(),
     ];
 

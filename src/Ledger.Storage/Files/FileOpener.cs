@@ -102,8 +102,13 @@ internal static class FileOpener
     }
 
     /// <summary>Whether the file's own permission bits say that it is not to be written to.</summary>
-    public static bool IsReadOnly(string path) => new FileInfo(File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path) is
-        { Exists: true, IsReadOnly: true };
+    public static bool IsReadOnly(string path)
+    {
+        FileSystemInfo file = new FileInfo(path);
+        if (file.LinkTarget is not null)
+            file = file.ResolveLinkTarget(returnFinalTarget: true) ?? file;
+        return file is FileInfo { Exists: true, IsReadOnly: true };
+    }
 
     /// <summary>A connection that may write; null where the file, its folder or its disk may only be read.</summary>
     private static SqliteConnection? Writable(string path)
