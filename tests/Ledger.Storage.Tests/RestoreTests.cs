@@ -29,9 +29,9 @@ public sealed class RestoreTests : IDisposable
         Assert.Equal(0, Sessions(_file.Ledger));
         _file.Accept(Some.Session("S02"));
         _file.Reopen();
-        Assert.Equal(["S02"], _file.Ledger.Sessions(_file.Ledger.Today, null, 10).Select(session => session.Name));
+        Assert.Equal(["S02"], _file.Ledger.Sessions(_file.Ledger.Today, null, 10).Select(session => session.Session));
         using var before = LedgerFile.Open(old, _file.Clock);
-        Assert.Equal(["S01"], before.Sessions(before.Today, null, 10).Select(session => session.Name));
+        Assert.Equal(["S01"], before.Sessions(before.Today, null, 10).Select(session => session.Session));
     }
 
     [Fact]
