@@ -87,7 +87,7 @@ public sealed class MigrationTests : IDisposable
                 },
                 CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default)));
             Assert.Single(copies, copy => copy is not null);
-            Assert.Single(Directory.EnumerateFiles(_file.Folder, $"round{round}.db.*"));
+            Assert.Single(Directory.EnumerateFiles(_file.Folder, $"round{round}.db.2*"));
         }
     }
 
