@@ -60,12 +60,16 @@ public sealed class PlainCopyTests : IDisposable
     }
 
     [Fact]
-    public void ABackupThatIsOpenedAsALedgerGetsItsLog()
+    public void ABackupThatIsUsedAsALedgerGetsItsLogWithTheFirstEntry()
     {
         var copy = Path.Combine(_file.Folder, "copy.db");
         _file.Ledger.BackUp(copy);
         Assert.Equal(1, File.ReadAllBytes(copy)[18]); // SQLite's file format: 1 without a log that is written ahead, 2 with one
-        LedgerFile.Open(copy, _file.Clock).Dispose();
+        var before = File.ReadAllBytes(copy);
+        Assert.Equal(0, SessionsIn(copy));
+        Assert.Equal(before, File.ReadAllBytes(copy));
+        using (var ledger = LedgerFile.Open(copy, _file.Clock))
+            ledger.Post(Some.Session());
         Assert.Equal(2, File.ReadAllBytes(copy)[18]);
     }
 

@@ -81,7 +81,10 @@ internal static class FileOpener
         _ => throw new LedgerFileException($"{path} is an SQLite file of another program, not a ledger; name another file with --file"),
     };
 
-    /// <summary>Sets write-ahead logging, which lets a screen read while a command writes; the file keeps it. Later, if it is in use now.</summary>
+    /// <summary>
+    /// Sets write-ahead logging, which lets a screen read while a command writes; the file keeps it. Before each writing, since a backup that was
+    /// copied over by hand has none, and not when it is only read. Later, if the file is in use now.
+    /// </summary>
     public static void LogAhead(SqliteConnection connection)
     {
         try
@@ -121,8 +124,7 @@ internal static class FileOpener
             connection = Connect(path);
             if (SQLitePCL.raw.sqlite3_db_readonly(connection.Handle!, "main") == 0)
             {
-                if (RequireOwner(connection, path))
-                    LogAhead(connection);
+                RequireOwner(connection, path);
                 return connection;
             }
 
@@ -144,8 +146,10 @@ internal static class FileOpener
     private static string? BringUpToDate(SqliteConnection connection, string path, Instant now, Migrations migrations)
     {
         var isLedger = RequireOwner(connection, path);
+        if (migrations.Missing(connection, path).Count == 0)
+            return null;
         LogAhead(connection);
-        return migrations.Missing(connection, path).Count == 0 ? null : migrations.Apply(connection, path, now, isLedger ? Keep : null);
+        return migrations.Apply(connection, path, now, isLedger ? Keep : null);
 
         string Keep()
         {

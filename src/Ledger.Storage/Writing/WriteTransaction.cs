@@ -15,6 +15,7 @@ internal sealed class WriteTransaction : IDisposable
     public WriteTransaction(SqliteConnection connection)
     {
         _connection = connection;
+        FileOpener.LogAhead(connection);
         Run("BEGIN IMMEDIATE");
     }
 
