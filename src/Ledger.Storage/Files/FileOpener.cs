@@ -148,8 +148,11 @@ internal static class FileOpener
         var isLedger = RequireOwner(connection, path);
         if (migrations.Missing(connection, path).Count == 0)
             return null;
+        connection.DefaultTimeout = Migrations.LongestWaitSeconds;
         LogAhead(connection);
-        return migrations.Apply(connection, path, now, isLedger ? Keep : null);
+        var copied = migrations.Apply(connection, path, now, isLedger ? Keep : null);
+        connection.DefaultTimeout = WaitSeconds;
+        return copied;
 
         string Keep()
         {

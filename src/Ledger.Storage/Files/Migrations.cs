@@ -11,7 +11,8 @@ namespace Ledger.Storage.Files;
 /// <param name="scripts">The scripts in their order.</param>
 internal sealed class Migrations(IReadOnlyList<MigrationScript> scripts)
 {
-    private const int LongestWaitSeconds = 60;
+    /// <summary>How long a process waits for another one that is migrating.</summary>
+    public const int LongestWaitSeconds = 60;
 
     /// <summary>As the first versions made it, so that they say of a newer file that it is newer.</summary>
     private const string Journal =
@@ -54,7 +55,7 @@ internal sealed class Migrations(IReadOnlyList<MigrationScript> scripts)
         connection.Run("PRAGMA foreign_keys = OFF");
         try
         {
-            BeginAlone(connection);
+            connection.Run("BEGIN IMMEDIATE");
             return ApplyInside(connection, path, now, keep);
         }
         finally
@@ -90,14 +91,6 @@ internal sealed class Migrations(IReadOnlyList<MigrationScript> scripts)
                 File.Delete(copy);
             throw;
         }
-    }
-
-    private static void BeginAlone(SqliteConnection connection)
-    {
-        using var command = connection.CreateCommand();
-        command.CommandText = "BEGIN IMMEDIATE";
-        command.CommandTimeout = LongestWaitSeconds;
-        command.ExecuteNonQuery();
     }
 
     private static void Run(MigrationScript script, SqliteConnection connection, string path, Instant now)
