@@ -204,7 +204,7 @@ public class FileCommandTests
         using var room = new Darkroom();
         room.Do("record", "item", "pan", "--kind", "film", "--format", "8x10", "--pack", "25sheet");
         Assert.Contains(": 1 entry, 0 movements; ", room.Do("check"), StringComparison.Ordinal);
-        room.Do("record", "receipt", "pan", "1");
+        room.Do("record", "delivery", "pan", "1");
         Assert.Contains(": 2 entries, 1 movement; ", room.Do("check"), StringComparison.Ordinal);
     }
 

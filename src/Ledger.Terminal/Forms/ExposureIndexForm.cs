@@ -6,11 +6,11 @@ using Ledger.Core.Stock;
 namespace Ledger.Terminal.Forms;
 
 /// <summary>The speed at which the user exposes a lot of film.</summary>
-internal sealed class SpeedForm : FormModel
+internal sealed class ExposureIndexForm : FormModel
 {
     private readonly Holdings _holdings;
 
-    public SpeedForm(ILedger ledger, string container)
+    public ExposureIndexForm(ILedger ledger, string container)
         : base(ledger)
     {
         _holdings = ledger.HoldingsOn(ledger.Today);
@@ -19,30 +19,30 @@ internal sealed class SpeedForm : FormModel
             Choices = () => _holdings.Containers.Where(IsFilm).Select(box => box.Code), Hint = "A box of the lot; all boxes of its delivery follow.",
         };
         Container.Offer(container);
-        Speed.Offer(_holdings.Container(container)?.Lot.Speed?.ToString(CultureInfo.InvariantCulture));
-        Rows = [[Date, Container], [Speed], [Note]];
+        ExposureIndex.Offer(_holdings.Container(container)?.Lot.ExposureIndex?.ToString(CultureInfo.InvariantCulture));
+        Rows = [[Date, Container], [ExposureIndex], [Note]];
     }
 
-    public override string Title => "Speed";
+    public override string Title => "Exposure index";
 
-    public override IReadOnlyList<string> Purpose => ["The speed at which you expose a lot of film: your own figure, from your own tests."];
+    public override IReadOnlyList<string> Purpose => ["The exposure index at which you expose a lot of film: your own figure, from your own tests."];
 
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows { get; }
 
-    public override FormField First => Speed;
+    public override FormField First => ExposureIndex;
 
     public FormField Container { get; }
 
-    public FormField Speed { get; } = new("Exposed at", 6, FieldKind.Figure) { Hint = "Such as 64." };
+    public FormField ExposureIndex { get; } = new("Exposed at", 6, FieldKind.Figure) { Hint = "Such as 64." };
 
     public FormField Note { get; } = new("Note", 50);
 
-    protected override Entry Read(Answers answers) => new SpeedRating
+    protected override Entry Read(Answers answers) => new ExposureIndexSetting
     {
         Key = EntryKey,
         Date = answers.Date(Date),
         Container = answers.Needed(Container),
-        Speed = answers.Whole(Speed),
+        ExposureIndex = answers.Whole(ExposureIndex),
         Note = Note.Text,
     };
 

@@ -3,12 +3,12 @@ using Ledger.Core.Journal.Entries;
 
 namespace Ledger.Terminal.Forms;
 
-/// <summary>An entry is taken back: a correction reverses it and names it, and both stay in the journal.</summary>
-internal sealed class CorrectionForm : FormModel
+/// <summary>An entry is taken back: an undo names it, and both stay in the journal.</summary>
+internal sealed class UndoForm : FormModel
 {
     private readonly JournalEntry _entry;
 
-    public CorrectionForm(ILedger ledger, JournalEntry entry)
+    public UndoForm(ILedger ledger, JournalEntry entry)
         : base(ledger)
     {
         _entry = entry;
@@ -20,21 +20,21 @@ internal sealed class CorrectionForm : FormModel
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "A correction reverses the entry on the entry's own day, with a reason. Nothing is deleted: both stay in the journal.",
+        "An undo takes the entry back on the entry's own day, with a reason. Nothing is deleted: both stay in the journal.",
         "What came after it may depend on it; then the later entries are taken back first.",
     ];
 
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows { get; }
 
-    public FormField Reason { get; } = new("Because", 30) { Hint = "Enter twice takes it back." };
+    public FormField Reason { get; } = new("Reason", 30) { Hint = "Enter twice takes it back." };
 
     public FormField Note { get; } = new("Note", 50);
 
-    protected override Entry Read(Answers answers) => new Correction
+    protected override Entry Read(Answers answers) => new Undo
     {
         Key = EntryKey,
         Date = Ledger.Today,
-        Reverses = _entry.Number,
+        Number = _entry.Number,
         Reason = answers.Needed(Reason),
         Note = Note.Text,
     };

@@ -6,29 +6,27 @@ using Ledger.Terminal.Tables;
 
 namespace Ledger.Terminal.Forms;
 
-/// <summary>A delivery: what came, how many packs, what they cost, what is printed on them. Several lines make it a purchase.</summary>
-internal sealed class ReceiptForm : FormModel
+/// <summary>A delivery: what came, how many packs, what they cost, what is printed on them; one line or more.</summary>
+internal sealed class DeliveryForm : FormModel
 {
     private readonly Holdings _holdings;
-    private readonly FormLines<ReceiptLineFields> _lines;
+    private readonly FormLines<DeliveryLineFields> _lines;
 
-    public ReceiptForm(ILedger ledger, string? item)
+    public DeliveryForm(ILedger ledger, string? item)
         : base(ledger)
     {
         _holdings = ledger.HoldingsOn(ledger.Today);
         _lines = new(NextLine);
         _lines.Add(new(ledger, item));
-        Shipping = new("Shipping share", 10, FieldKind.Figure) { LabelNow = () => _lines.AreSeveral ? "Shipping" : null };
-        Purchase.Offer(Dates.Text(ledger.Today));
     }
 
-    public override string Title => "Receipt";
+    public override string Title => "Delivery";
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "A delivery of packs of one item. Every pack becomes a box, bottle or packet of its own with its own dates.",
+        "What arrived in one go. Every pack becomes a box, bottle or packet of its own with its own dates.",
         "Price less discount, with its share of shipping, duty and tax, is carried to every sheet and millilitre.",
-        "Several items that were paid together are lines of one purchase: F4 adds one. The discount, the shipping, duty and tax of the "
+        "Several items that were paid together are lines of one delivery: F4 adds one. The discount, the shipping, duty and tax of the "
         + "whole delivery stand once and are shared by the value of the lines, which add up to what was paid, to the last millionth.",
     ];
 
@@ -36,22 +34,22 @@ internal sealed class ReceiptForm : FormModel
         ?
         [
             [Date, only.Item, only.Packs], [only.Price, Discount], [Shipping, Duty], [Currency, Rate],
-            [only.Batch, only.Expires, only.Storage], [only.Order], [Note],
+            [only.Batch, only.Expires, only.Storage], [only.Order], [Reference], [Note],
         ]
-        : [[Date, Purchase], [Discount, Shipping, Duty], [Currency, Rate], .. _lines.Rows, [Note]];
+        : [[Date, Reference], [Discount, Shipping, Duty], [Currency, Rate], .. _lines.Rows, [Note]];
 
     public override IReadOnlyList<FormKey> Keys => _lines.Keys;
 
     public override FormField First => _lines.All[0].First;
 
     /// <summary>The lines.</summary>
-    public IReadOnlyList<ReceiptLineFields> Lines => _lines.All;
+    public IReadOnlyList<DeliveryLineFields> Lines => _lines.All;
 
-    public FormField Purchase { get; } = new("Purchase", 24) { Hint = "Its name, such as the invoice's number." };
+    public FormField Reference { get; } = new("Reference", 24) { Hint = "The invoice's number, or a name of your own; empty for none." };
 
     public FormField Discount { get; } = new("Discount on all", 10, FieldKind.Figure);
 
-    public FormField Shipping { get; }
+    public FormField Shipping { get; } = new("Shipping", 10, FieldKind.Figure);
 
     public FormField Duty { get; } = new("Duty and tax", 10, FieldKind.Figure);
 
@@ -66,53 +64,28 @@ internal sealed class ReceiptForm : FormModel
 
     public override void Edited(FormField field) => _lines.Of(field)?.Edited(field);
 
-    protected override Entry Read(Answers answers)
+    protected override Entry Read(Answers answers) => new Delivery
     {
-        var lines = _lines.Read(answers, (line, own) => line.Read(own));
-        return lines is [var only] ? OfOne(only, answers) : OfSeveral(lines, answers);
-    }
+        Key = Answers.Optional(Reference) ?? EntryKey,
+        Reference = Answers.Optional(Reference) ?? "",
+        Date = answers.Date(Date),
+        Lines = _lines.Read(answers, (line, own) => line.Read(own)),
+        Discount = answers.Money(Discount),
+        Shipping = answers.Money(Shipping),
+        Duty = answers.Money(Duty),
+        Currency = Answers.Optional(Currency)?.ToUpperInvariant(),
+        Rate = answers.OptionalFigure(Rate),
+        Note = Note.Text,
+    };
 
     protected override IReadOnlyList<Block> More(Posting posting) => LandedBlocks.Of(posting, _holdings.Settings);
 
-    private Receipt OfOne(PurchaseLine line, Answers answers) => new()
-    {
-        Key = EntryKey,
-        Date = answers.Date(Date),
-        Item = line.Item,
-        Packs = line.Packs,
-        Price = line.Price,
-        Discount = answers.Money(Discount),
-        Shipping = answers.Money(Shipping),
-        Duty = answers.Money(Duty),
-        Currency = Answers.Optional(Currency)?.ToUpperInvariant(),
-        Rate = answers.OptionalFigure(Rate),
-        Batch = line.Batch,
-        ExpiresOn = line.ExpiresOn,
-        Storage = line.Storage,
-        Order = line.Order,
-        Note = Note.Text,
-    };
-
-    private Purchase OfSeveral(IReadOnlyList<PurchaseLine> lines, Answers answers) => new()
-    {
-        Key = EntryKey,
-        Date = answers.Date(Date),
-        Name = answers.Needed(Purchase),
-        Lines = lines,
-        Discount = answers.Money(Discount),
-        Shipping = answers.Money(Shipping),
-        Duty = answers.Money(Duty),
-        Currency = Answers.Optional(Currency)?.ToUpperInvariant(),
-        Rate = answers.OptionalFigure(Rate),
-        Note = Note.Text,
-    };
-
     /// <summary>When the line before names an order, what else is still to come of it.</summary>
-    private ReceiptLineFields NextLine()
+    private DeliveryLineFields NextLine()
     {
         var order = _holdings.Orders.Order(_lines.All[^1].Order.Text);
         var next = order?.Lines.FirstOrDefault(line => line.IsOpen && !_lines.Have(line.Item));
-        var added = new ReceiptLineFields(Ledger, next?.Item);
+        var added = new DeliveryLineFields(Ledger, next?.Item);
         if (next is not null)
             added.OfferOrder(order!.Code);
         return added;

@@ -2,8 +2,8 @@ using Ledger.Core.Measures;
 
 namespace Ledger.Core.Journal.Rules;
 
-/// <summary>The currency of a purchase: the first one names the ledger's; a later one in another needs the day's rate.</summary>
-internal static class PurchaseCurrency
+/// <summary>The currency of a delivery: the first one names the ledger's; a later one in another needs the day's rate.</summary>
+internal static class DeliveryCurrency
 {
     public static void RequireRate(decimal? rate) =>
         Require.That(rate is null or (> 0 and < 1_000_000), "the rate must be more than 0 and less than a million");
@@ -23,11 +23,11 @@ internal static class PurchaseCurrency
             draft.Add(new SettingChanged("currency", currency, named!));
         }
         else if (currency == settings.Currency)
-            Require.That(rate is null or 1, $"the ledger is kept in {currency}, so a purchase in {currency} needs no rate");
+            Require.That(rate is null or 1, $"the ledger is kept in {currency}, so a delivery in {currency} needs no rate");
         else
             Require.That(
                 rate is not null,
-                $"the ledger is kept in {settings.Currency}; a purchase in {currency} needs the rate, "
+                $"the ledger is kept in {settings.Currency}; a delivery in {currency} needs the rate, "
                 + $"the {settings.Currency} for one {currency}");
     }
 

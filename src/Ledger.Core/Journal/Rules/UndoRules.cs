@@ -4,34 +4,34 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Rules;
 
-/// <summary>A correction takes back all that an entry moved, on that entry's own day.</summary>
-internal static class CorrectionRules
+/// <summary>An undo takes back all that an entry moved, on that entry's own day.</summary>
+internal static class UndoRules
 {
     private static readonly string[] Redefined = ["item", "format", "process", "setting", "holder"];
 
-    public static void Post(Correction correction, Draft draft)
+    public static void Post(Undo undo, Draft draft)
     {
-        var reason = Require.Reason(correction.Reason);
-        var original = Original(correction, draft.Past);
+        var reason = Require.Reason(undo.Reason);
+        var original = Original(undo, draft.Past);
         Require.That(
-            original.Reverses is null, $"entry {original.Number} is a correction itself; record what really happened as a new entry");
-        if (original.ReversedBy is { } by)
-            throw new RefusedException(RefusalKind.AlreadyThere, $"entry {original.Number} was reversed by entry {by} already");
+            original.Undoes is null, $"entry {original.Number} is an undo itself; record what really happened as a new entry");
+        if (original.UndoneBy is { } by)
+            throw new RefusedException(RefusalKind.AlreadyThere, $"entry {original.Number} was taken back by entry {by} already");
         Require.That(
             !Redefined.Contains(original.Kind),
             $"entry {original.Number} defines {(original.Kind == "item" ? "an" : "a")} {original.Kind}; define it anew instead");
         if (draft.Past.FirstUseOfBathMixedBy(original.Number) is { } use)
             throw new RefusedException(
-                RefusalKind.DependedOn, $"what entry {original.Number} began has been used since; correct entry {use} first");
+                RefusalKind.DependedOn, $"what entry {original.Number} began has been used since; take back entry {use} first");
 
         if (draft.Past.FirstUseOfOrderPlacedBy(original.Number) is { } later)
             throw new RefusedException(
                 RefusalKind.DependedOn,
-                $"the order that entry {original.Number} placed was changed or delivered since; correct entry {later} first");
+                $"the order that entry {original.Number} placed was changed or delivered since; take back entry {later} first");
 
         if (draft.Past.NextAboutSheetsOf(original.Number) is { } next)
             throw new RefusedException(
-                RefusalKind.DependedOn, $"entry {next} is about a sheet of entry {original.Number}; correct entry {next} first");
+                RefusalKind.DependedOn, $"entry {next} is about a sheet of entry {original.Number}; take back entry {next} first");
 
         draft.Reverse(original);
         var back = draft.Past.MovementsOf(original.Number).Select(movement => movement.Reversed()).Reverse().ToList();
@@ -39,14 +39,14 @@ internal static class CorrectionRules
             Settle(place, back, original, draft);
         foreach (var movement in back)
             draft.Add(movement);
-        draft.Summary = $"reversed entry {original.Number} ({original.Summary}): {reason}";
+        draft.Summary = $"took back entry {original.Number} ({original.Summary}): {reason}";
     }
 
-    private static JournalEntry Original(Correction correction, IPast past) => correction.Reference is { } reference
+    private static JournalEntry Original(Undo undo, IPast past) => undo.Reference is { } reference
         ? past.Find(reference) ?? throw new RefusedException(
             RefusalKind.Unknown, $"no entry has the reference \"{reference}\"; `show journal --json` lists them")
-        : past.Find(correction.Reverses) ?? throw new RefusedException(
-            RefusalKind.Unknown, $"there is no entry {correction.Reverses}; `show journal` lists them");
+        : past.Find(undo.Number) ?? throw new RefusedException(
+            RefusalKind.Unknown, $"there is no entry {undo.Number}; `show journal` lists them");
 
     /// <summary>
     /// What a place holds after all of it: an entry that booked a difference brought and drew at once. Nothing may be missing then, nor
@@ -77,5 +77,5 @@ internal static class CorrectionRules
     private static int Sign(Movement movement, PlaceId place) => movement.To == place ? 1 : movement.From == place ? -1 : 0;
 
     private static RefusedException DependedOn(string what, JournalEntry original) => new(
-        RefusalKind.DependedOn, $"{what} has been used since; correct the later entries first, then entry {original.Number}");
+        RefusalKind.DependedOn, $"{what} has been used since; take back the later entries first, then entry {original.Number}");
 }

@@ -5,17 +5,17 @@ using Ledger.Core.Measures;
 
 namespace Ledger.Core.Tests.Journal.Rules;
 
-public sealed class PurchaseTests
+public sealed class DeliveryTests
 {
     private readonly InMemoryLedger _ledger = Shelves.Empty();
 
     [Fact]
     public void What_was_paid_for_all_lines_is_shared_by_their_value()
     {
-        var posting = _ledger.Post(Purchase(
+        var posting = _ledger.Post(Delivery(
             "inv-1", shipping: 10, duty: 0, discount: 30, ("fen80", 2, 150), ("syrup", 1, 60), ("fen80", 1, 240)));
         Assert.Equal(
-            "purchase inv-1, 580.00: 2 packs of fen80, 50 sheets for 290.00; 1 pack of syrup, 1000 ml for 58.00; "
+            "delivery inv-1, 580.00: 2 packs of fen80, 50 sheets for 290.00; 1 pack of syrup, 1000 ml for 58.00; "
             + "1 pack of fen80, 25 sheets for 232.00", posting.Summary);
         Assert.Equal(3, posting.Facts.OfType<LotReceived>().Count());
         Assert.Equal(
@@ -28,9 +28,9 @@ public sealed class PurchaseTests
     [Fact]
     public void Another_currency_is_changed_once_and_nothing_of_it_is_lost()
     {
-        _ledger.Post("receipt item=gloves price=11 currency=EUR");
-        var purchase = Purchase("inv-2", 10, 0, 0, ("fen80", 1, 100), ("syrup", 1, 100), ("stop", 1, 100));
-        var posting = _ledger.Post(purchase with { Currency = "USD", Rate = 0.919191m });
+        _ledger.Post("delivery item=gloves price=11 currency=EUR");
+        var delivery = Delivery("inv-2", 10, 0, 0, ("fen80", 1, 100), ("syrup", 1, 100), ("stop", 1, 100));
+        var posting = _ledger.Post(delivery with { Currency = "USD", Rate = 0.919191m });
         Assert.Equal(Money.Of(310).At(0.919191m).Millionths, posting.Movements.Sum(movement => movement.Value.Millionths));
     }
 
@@ -41,31 +41,31 @@ public sealed class PurchaseTests
     [InlineData("XQQ", null)]
     public void Nobody_is_billed_a_part_of_the_smallest_coin(string currency, string? refusal)
     {
-        var decision = _ledger.Preview(Purchase("inv-3", 0, 0, 0, ("fen80", 1, 99.999m)) with { Currency = currency });
+        var decision = _ledger.Preview(Delivery("inv-3", 0, 0, 0, ("fen80", 1, 99.999m)) with { Currency = currency });
         Assert.Equal(refusal, (decision as Refused)?.Refusal.Sentence);
     }
 
     [Theory]
-    [InlineData("receipt item=fen80 price=99.999 currency=EUR", "the price, 99.999, is finer than EUR is counted, which has 2 decimals")]
-    [InlineData("receipt item=fen80 price=99 duty=0.5 currency=JPY", "the duty, 0.5, is finer than JPY is counted, which has no decimals")]
+    [InlineData("delivery item=fen80 price=99.999 currency=EUR", "the price of fen80, 99.999, is finer than EUR is counted, which has 2 decimals")]
+    [InlineData("delivery item=fen80 price=99 duty=0.5 currency=JPY", "the duty, 0.5, is finer than JPY is counted, which has no decimals")]
     public void Nor_for_a_single_delivery(string entry, string refusal) => Assert.Equal(refusal, _ledger.Refuse(entry).Sentence);
 
     [Fact]
-    public void A_purchase_is_taken_back_whole()
+    public void A_delivery_is_taken_back_whole()
     {
         var before = _ledger.Held();
-        _ledger.Post(Purchase("inv-4", 1, 2, 3, ("fen80", 2, 150), ("syrup", 1, 60)));
-        _ledger.Post($"correction entry={_ledger.Last}");
+        _ledger.Post(Delivery("inv-4", 1, 2, 3, ("fen80", 2, 150), ("syrup", 1, 60)));
+        _ledger.Post($"undo entry={_ledger.Last}");
         Assert.Equal(before, _ledger.Held());
     }
 
     [Fact]
-    public void A_purchase_without_lines_or_with_more_discount_than_goods_is_refused()
+    public void A_delivery_without_lines_or_with_more_discount_than_goods_is_refused()
     {
-        Refuses("a purchase has from 1 to", Purchase("inv-5", 0, 0, 0));
-        Refuses("the discount, 101.00, is more than the 100.00", Purchase("inv-5", 20, 0, 101, ("fen80", 1, 100)));
-        Refuses("there is no item \"nothing\"", Purchase("inv-5", 0, 0, 0, ("nothing", 1, 100)));
-        Refuses("the packs of fen80 must be more than 0", Purchase("inv-5", 0, 0, 0, ("fen80", -1, 100)));
+        Refuses("a delivery has from 1 to", Delivery("inv-5", 0, 0, 0));
+        Refuses("the discount, 101.00, is more than the 100.00", Delivery("inv-5", 20, 0, 101, ("fen80", 1, 100)));
+        Refuses("there is no item \"nothing\"", Delivery("inv-5", 0, 0, 0, ("nothing", 1, 100)));
+        Refuses("the packs of fen80 must be more than 0", Delivery("inv-5", 0, 0, 0, ("fen80", -1, 100)));
     }
 
     /// <summary>
@@ -79,15 +79,16 @@ public sealed class PurchaseTests
         .Sample((lines, shipping, duty, rate) =>
         {
             var ledger = Shelves.Empty();
-            ledger.Post("receipt item=gloves price=11 currency=EUR");
+            ledger.Post("delivery item=gloves price=11 currency=EUR");
             var items = new[] { "fen80", "syrup", "stop", "gloves" };
-            var purchase = Purchase(
+            var delivery = Delivery(
                 "inv", shipping * 0.01m, duty * 0.01m, 0,
                 [.. lines.Select(line => (items[line.Item1], (decimal)line.Item2, line.Item3 * 0.01m))]);
-            var posting = ledger.Post(purchase with { Currency = "USD", Rate = rate * 0.000001m });
+            var posting = ledger.Post(delivery with { Currency = "USD", Rate = rate * 0.000001m });
             var paid = lines.Sum(line => line.Item2 * line.Item3 * 0.01m) + (shipping + duty) * 0.01m;
             Assert.Equal(Money.Of(paid).At(rate * 0.000001m).Millionths, posting.Movements.Sum(movement => movement.Value.Millionths));
-            var shared = purchase.Shared;
+            var shared = new Core.Costing.SharedCost(
+                [.. delivery.Lines.Select(line => (line.Price!.Value, line.Packs))], delivery.Discount, delivery.Shipping, delivery.Duty, 1);
             Assert.Equal(shipping * 0.01m, shared.Lines.Sum(line => line.Shipping.Amount));
             Assert.All(shared.Lines.Where(_ => shared.Value != Money.Zero), line =>
             {
@@ -96,14 +97,14 @@ public sealed class PurchaseTests
             });
         }, iter: 300);
 
-    private void Refuses(string beginning, Purchase purchase) => Assert.StartsWith(
-        beginning, Assert.IsType<Refused>(_ledger.Preview(purchase)).Refusal.Sentence, StringComparison.Ordinal);
+    private void Refuses(string beginning, Delivery delivery) => Assert.StartsWith(
+        beginning, Assert.IsType<Refused>(_ledger.Preview(delivery)).Refusal.Sentence, StringComparison.Ordinal);
 
-    private static Purchase Purchase(
+    private static Delivery Delivery(
         string name, decimal shipping, decimal duty, decimal discount, params (string Item, decimal Packs, decimal Price)[] lines) => new()
     {
-        Key = Some.Key(), Date = Some.Today, Name = name,
+        Key = Some.Key(), Date = Some.Today, Reference = name,
         Shipping = Money.Of(shipping), Duty = Money.Of(duty), Discount = Money.Of(discount),
-        Lines = [.. lines.Select(line => new PurchaseLine { Item = line.Item, Packs = line.Packs, Price = Money.Of(line.Price) })],
+        Lines = [.. lines.Select(line => new DeliveryLine { Item = line.Item, Packs = line.Packs, Price = Money.Of(line.Price) })],
     };
 }

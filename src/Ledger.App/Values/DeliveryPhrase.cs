@@ -2,15 +2,15 @@ using Ledger.Core.Journal.Entries;
 
 namespace Ledger.App.Values;
 
-/// <summary>A line of a purchase as it is typed: "2 fen80 at 186 expires 2028-01-31 batch CP-3260 in freezer".</summary>
-internal static class PurchasePhrase
+/// <summary>A line of a delivery as it is typed: "2 fen80 at 186 expires 2028-01-31 batch CP-3260 in freezer".</summary>
+internal static class DeliveryPhrase
 {
     public const string Form = "PACKS ITEM [at PRICE] [expires DATE] [batch NUMBER] [in STORAGE] [order ORDER]";
 
-    public static PurchaseLine Parse(string text)
+    public static DeliveryLine Parse(string text)
     {
         var phrase = new Phrase(text);
-        var line = new PurchaseLine { Packs = Text.Number(phrase.Take("how many packs"))!.Value, Item = phrase.Take("the item") };
+        var line = new DeliveryLine { Packs = Text.Number(phrase.Take("how many packs"))!.Value, Item = phrase.Take("the item") };
         while (phrase.TryTake(out var word))
             line = word.ToLowerInvariant() switch
             {

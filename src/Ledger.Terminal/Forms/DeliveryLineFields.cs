@@ -5,15 +5,15 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Terminal.Forms;
 
-/// <summary>One line of a receipt on the form: packs of one item, what a pack costs, what is printed on them.</summary>
-internal sealed class ReceiptLineFields : ILineFields
+/// <summary>One line of a delivery on the form: packs of one item, what a pack costs, what is printed on them.</summary>
+internal sealed class DeliveryLineFields : ILineFields
 {
     private readonly Holdings _holdings;
 
     /// <summary>Opens a line.</summary>
     /// <param name="ledger">The ledger.</param>
     /// <param name="item">The item that is offered; null for none.</param>
-    public ReceiptLineFields(ILedger ledger, string? item)
+    public DeliveryLineFields(ILedger ledger, string? item)
     {
         _holdings = ledger.HoldingsOn(ledger.Today);
         Item = new("Item", 16, FieldKind.Choice)
@@ -35,7 +35,7 @@ internal sealed class ReceiptLineFields : ILineFields
 
     public FormField Batch { get; } = new("Batch", 12) { Hint = "The maker's batch or emulsion number, as printed." };
 
-    public FormField Expires { get; } = new("Printed date", 10, FieldKind.Date) { Hint = "The date printed on the packs; empty for none." };
+    public FormField Expires { get; } = new("Expiry date", 10, FieldKind.Date) { Hint = "The expiry date printed on the packs; empty for none." };
 
     public FormField Storage { get; } = new("Kept in", 10, FieldKind.Choice) { Choices = () => ["freezer", "fridge", "shelf"] };
 
@@ -69,12 +69,12 @@ internal sealed class ReceiptLineFields : ILineFields
         OfferOrdered();
     }
 
-    /// <summary>The line as a purchase takes it.</summary>
-    public PurchaseLine Read(Answers answers) => new()
+    /// <summary>The line as a delivery takes it.</summary>
+    public DeliveryLine Read(Answers answers) => new()
     {
         Item = answers.Needed(Item),
         Packs = answers.Figure(Packs),
-        Price = answers.Money(Price),
+        Price = Price.IsEmpty ? null : answers.Money(Price),
         Batch = Batch.Text,
         ExpiresOn = answers.OptionalDate(Expires),
         Storage = Storage.Text,
