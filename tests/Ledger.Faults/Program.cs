@@ -1,22 +1,26 @@
-using Ledger.Faults.Scenarios;
+using System.Diagnostics;
 using Ledger.Faults.Verdicts;
 
 namespace Ledger.Faults;
 
-/// <summary>The long run: everything is tried, and the table of the map is written. Names of scenarios as arguments try these only.</summary>
+/// <summary>
+/// The long run: everything is tried, and the table of the map is written. A number as the first argument tries so many times less;
+/// further arguments name the lines of the table that are wanted.
+/// </summary>
 internal static class Program
 {
-    private const int FaultsEach = 1200;
-    private const int MomentsEach = 100;
-
-    public static int Main(string[] names)
+    public static int Main(string[] arguments)
     {
+        var isScaled = arguments.Length > 0 && int.TryParse(arguments[0], out _);
+        var less = isScaled ? int.Parse(arguments[0], System.Globalization.CultureInfo.InvariantCulture) : 1;
+        var names = arguments.Skip(isScaled ? 1 : 0).ToList();
         var outcomes = new List<Outcome>();
-        foreach (var scenario in AllScenarios.Here().Where(scenario => names.Length == 0 || names.Contains(scenario.Name)))
+        foreach (var part in Run.Long(less).Where(part => names.Count == 0 || names.Exists(name => part.Name.StartsWith(name, StringComparison.Ordinal))))
         {
-            var watch = System.Diagnostics.Stopwatch.StartNew();
-            outcomes.Add(Trial.Of(scenario, FaultsEach, MomentsEach));
-            Console.Error.WriteLine($"{scenario.Name}: {outcomes[^1].Tried} tried, {outcomes[^1].Flaws.Count} flaws, {watch.Elapsed.TotalSeconds:0} s");
+            var watch = Stopwatch.StartNew();
+            var found = part.Try();
+            outcomes.AddRange(found);
+            Console.Error.WriteLine($"{part.Name}: {found.Sum(one => one.Tried)} tried, {found.Sum(one => one.Flaws.Count)} flaws, {watch.Elapsed.TotalSeconds:0} s");
         }
 
         OutcomeTable.Write(outcomes, Console.Out);

@@ -46,7 +46,7 @@ public sealed class Room : IDisposable
     }
 
     /// <summary>Runs the program on the ledger here.</summary>
-    public Ran Run(params string[] arguments) => Executables.Run(PublishedBinary.FilePath, ["--file", Ledger, .. arguments]);
+    public Ran Run(params string[] arguments) => Executables.Run(NativeBinary.FilePath, ["--file", Ledger, .. arguments]);
 
     /// <summary>Runs the program and expects it to succeed.</summary>
     /// <exception cref="InvalidOperationException">It did not.</exception>
@@ -57,7 +57,7 @@ public sealed class Room : IDisposable
     public Ran RunWith(Fault? fault, IEnumerable<string> arguments)
     {
         File.Delete(Log);
-        var ran = Executables.Run(PublishedBinary.FilePath, ["--file", Ledger, .. arguments], variables: Faulty(fault));
+        var ran = Executables.Run(NativeBinary.FilePath, ["--file", Ledger, .. arguments], variables: Faulty(fault));
         return ran with { Calls = Calls };
     }
 

@@ -1,3 +1,5 @@
+using Ledger.Faults.Running;
+
 namespace Ledger.Faults.Scenarios;
 
 /// <summary>Everything that is tried with kills and faults.</summary>
@@ -13,6 +15,8 @@ public static class AllScenarios
         yield return new Posting(
             "record a session", 1, "entry 168", _ => ["record", "session", "S90", "--process", "film", "--sheets", "2 fen80 N"]);
         yield return new Posting("import", 12, "12 entries", room => ["import", "purchases", room.Path("purchases.csv")]);
+        if (Tmux.IsHere)
+            yield return new OnTheScreens();
         yield return new BackingUp();
         yield return new Restoring(hasLog: false);
         yield return new Restoring(hasLog: true);

@@ -11,7 +11,7 @@ internal static class OlderLedger
     public static void OfRelease(string path)
     {
         using var packed = File.OpenRead(
-            Path.Combine(PublishedBinary.Root, "tests", "Ledger.Storage.Tests", "Fixtures", "0.2.0-demo.db.gz"));
+            Path.Combine(NativeBinary.Root, "tests", "Ledger.Storage.Tests", "Fixtures", "0.2.0-demo.db.gz"));
         using var unpacked = new GZipStream(packed, CompressionMode.Decompress);
         using var file = File.Create(path);
         unpacked.CopyTo(file);
@@ -27,7 +27,7 @@ internal static class OlderLedger
             CREATE TABLE [SchemaVersions] (SchemaVersionID INTEGER CONSTRAINT 'PK_SchemaVersions_SchemaVersionID' PRIMARY KEY AUTOINCREMENT NOT NULL,
                 ScriptName TEXT NOT NULL, Applied DATETIME NOT NULL)
             """);
-        foreach (var script in Directory.EnumerateFiles(Path.Combine(PublishedBinary.Root, "migrations"), "*.sql").Order().Take(scripts))
+        foreach (var script in Directory.EnumerateFiles(Path.Combine(NativeBinary.Root, "migrations"), "*.sql").Order().Take(scripts))
         {
             Execute(connection, File.ReadAllText(script));
             Execute(connection, $"INSERT INTO SchemaVersions (ScriptName, Applied) VALUES ('migrations/{Path.GetFileName(script)}', '2026-01-01')");

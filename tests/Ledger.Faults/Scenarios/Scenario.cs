@@ -1,3 +1,4 @@
+using Ledger.Faults.Injection;
 using Ledger.Faults.Running;
 using Ledger.Faults.Verdicts;
 
@@ -12,6 +13,12 @@ public abstract class Scenario(string name)
 
     /// <summary>The command and its arguments.</summary>
     public abstract IReadOnlyList<string> Command(Room room);
+
+    /// <summary>Does it, with a fault on the way or without.</summary>
+    public virtual Ran Run(Room room, Fault? fault) => room.RunWith(fault, Command(room));
+
+    /// <summary>Whether something is to go wrong at a call of that kind: "write ledger.db-wal".</summary>
+    public virtual bool IsOfInterest(string call) => true;
 
     /// <summary>Puts into the room what stands there before; called once, the room is copied for each try.</summary>
     public abstract void Prepare(Room room);

@@ -17,7 +17,7 @@ public static class Trial
         using var template = new Room();
         scenario.Prepare(template);
         var outcome = new Outcome(scenario.Name);
-        var plan = FaultPlan.Of(Calls(scenario, template, out var lasted), lasted, most, moments, new Random(seed));
+        var plan = FaultPlan.Of(Calls(scenario, template, out var lasted), scenario.IsOfInterest, lasted, most, moments, new Random(seed));
         Parallel.ForEach(
             plan, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount },
             fault => outcome.Add(Try(scenario, template, fault)));
@@ -27,7 +27,7 @@ public static class Trial
     private static IReadOnlyList<string> Calls(Scenario scenario, Room template, out TimeSpan lasted)
     {
         using var room = template.Copy();
-        var ran = room.RunWith(null, scenario.Command(room));
+        var ran = scenario.Run(room, null);
         if (ran.Status != 0)
             throw new InvalidOperationException($"{scenario.Name} ends with {ran.Status} without a fault: {ran.Errors}");
         scenario.Learn(room);
@@ -38,7 +38,7 @@ public static class Trial
     private static List<Flaw> Try(Scenario scenario, Room template, Fault fault)
     {
         using var room = template.Copy();
-        var ran = room.RunWith(fault, scenario.Command(room));
+        var ran = scenario.Run(room, fault);
         var flaws = new List<Flaw>();
         if (ran.Hung || ran.IsUnexplained)
             flaws.Add(new(FlawKind.Unexplained, ran.Hung ? "it did not end" : $"it ended with {ran.Status}: {ran.Errors}"));

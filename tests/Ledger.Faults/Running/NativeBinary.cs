@@ -1,7 +1,7 @@
 namespace Ledger.Faults.Running;
 
 /// <summary>The native binary, published as a user would publish it.</summary>
-public static class PublishedBinary
+public static class NativeBinary
 {
     private static readonly Lazy<string> _path = new(Publish);
 
