@@ -15,7 +15,7 @@ internal static class Program
         var less = isScaled ? int.Parse(arguments[0], System.Globalization.CultureInfo.InvariantCulture) : 1;
         var names = arguments.Skip(isScaled ? 1 : 0).ToList();
         var outcomes = new List<Outcome>();
-        foreach (var part in Run.Long(less).Where(part => names.Count == 0 || names.Exists(name => part.Name.StartsWith(name, StringComparison.Ordinal))))
+        foreach (var part in Runs.All(less).Where(part => names.Count == 0 || names.Exists(name => part.Name.StartsWith(name, StringComparison.Ordinal))))
         {
             var watch = Stopwatch.StartNew();
             var found = part.Try();

@@ -5,7 +5,7 @@
  *   FAULTS_ROOT   the folder; calls on files elsewhere are not counted
  *   FAULTS_LOG    a file that takes a line "name<TAB>path" for each counted call, or only for the one that was struck
  *   FAULTS_KIND   kill: the program is gone before the call        torn: half of a write is done (any other call whole), then it is gone
- *                 eio: the call fails                              full: it and every later call that needs room fails with ENOSPC
+ *                 eio: the call fails                              full: it and every later one on a file that needs room has ENOSPC
  *                 half: a write writes  half of what it was given  moment: the program is gone after FAULTS_AT microseconds
  *   FAULTS_AT     at which call, from 1
  *
@@ -106,14 +106,13 @@ static enum verdict count(const char *name, const char *path, enum needs needs)
 {
     if (!is_counted(path))
         return GO_ON;
-    if (strcmp(path, output) == 0)
-        path = "the output";
-    else if (strcmp(path, errors) == 0)
-        path = "the messages";
+    int is_file = strncmp(path, root, root_length) == 0;
+    if (!is_file)
+        path = strcmp(path, output) == 0 ? "the output" : "the messages";
     long now = ++calls;
     if (kind == NONE)
         note(name, path);
-    if (kind == NONE || kind == MOMENT || (kind == FULL ? now < at || needs == NO_ROOM : now != at))
+    if (kind == NONE || kind == MOMENT || (now != at && !(kind == FULL && now > at && needs == ROOM && is_file)))
         return GO_ON;
     note(name, path);
     switch (kind) {

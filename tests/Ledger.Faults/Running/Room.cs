@@ -46,7 +46,10 @@ public sealed class Room : IDisposable
     }
 
     /// <summary>Runs the program on the ledger here.</summary>
-    public Ran Run(params string[] arguments) => Executables.Run(NativeBinary.FilePath, ["--file", Ledger, .. arguments]);
+    public Ran Run(params string[] arguments) => RunOn(Ledger, arguments);
+
+    /// <summary>Runs the program on another file.</summary>
+    public static Ran RunOn(string ledger, params string[] arguments) => Executables.Run(NativeBinary.FilePath, ["--file", ledger, .. arguments]);
 
     /// <summary>Runs the program and expects it to succeed.</summary>
     /// <exception cref="InvalidOperationException">It did not.</exception>

@@ -15,7 +15,7 @@ public sealed class BackingUp() : Scenario("backup")
     public override void Prepare(Room room)
     {
         room.Do("demo", "--into", room.Ledger, "--no-ui");
-        _entries = Proof.Of(room).Entries;
+        _entries = Proof.EntriesIn(room);
     }
 
     /// <inheritdoc/>

@@ -20,7 +20,7 @@ public sealed class Migration(string name, Action<string> make) : Scenario(name)
     /// <inheritdoc/>
     public override void Learn(Room done)
     {
-        _entries = Proof.Of(done).Entries;
+        _entries = Proof.EntriesIn(done);
         _shelf = done.Do("show", "shelf", "--json").Output;
     }
 

@@ -1,6 +1,5 @@
 using Ledger.Faults.Injection;
 using Ledger.Faults.Running;
-using Ledger.Faults.Verdicts;
 
 namespace Ledger.Faults.Scenarios;
 

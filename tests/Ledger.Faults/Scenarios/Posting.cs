@@ -19,7 +19,7 @@ public class Posting(string name, int entries, string acknowledgement, Func<Room
     public override void Prepare(Room room)
     {
         room.Do("demo", "--into", room.Ledger, "--no-ui");
-        _before = Proof.Of(room).Entries;
+        _before = Proof.EntriesIn(room);
         File.WriteAllLines(room.Path("purchases.csv"),
         [
             "date,item,packs,price,reference",

@@ -22,13 +22,13 @@ public sealed class Restoring(bool hasLog) : Scenario(hasLog ? "restore over a l
     {
         room.Do("demo", "--into", room.Ledger, "--no-ui");
         room.Do("backup", room.Path("copy.db"));
-        _restored = Proof.Of(room).Entries;
+        _restored = Proof.EntriesIn(room);
         for (var i = 0; i < 3; i++)
             room.Do("record", "count", "fen80", $"{50 + i}", "--reason", "counted again");
         if (hasLog)
             LeaveInLog(room);
         using var copy = room.Copy();
-        _old = Proof.Of(copy).Entries;
+        _old = Proof.EntriesIn(copy);
     }
 
     /// <inheritdoc/>

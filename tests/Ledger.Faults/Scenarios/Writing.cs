@@ -19,7 +19,7 @@ public sealed class Writing(string name, Func<Room, IReadOnlyList<string>> comma
     public override void Prepare(Room room)
     {
         room.Do("demo", "--into", room.Ledger, "--no-ui");
-        _entries = Proof.Of(room).Entries;
+        _entries = Proof.EntriesIn(room);
         if (older is var (file, text))
             File.WriteAllText(room.Path(file), text);
     }
@@ -36,7 +36,7 @@ public sealed class Writing(string name, Func<Room, IReadOnlyList<string>> comma
         foreach (var (file, whole) in _whole)
         {
             var text = File.Exists(room.Path(file)) ? Content(room, file) : null;
-            var isOld = text == (older?.Name == file ? older.Value.Text : null);
+            var isOld = text == (older?.Name == file ? Alike(older.Value.Text) : null);
             if (text != whole && !isOld)
                 yield return new(FlawKind.HalfDone, $"{file} is neither whole nor what it was ({text?.Length ?? 0} characters of {whole.Length})");
             else if (isOld && IsAcknowledged(ran))
@@ -54,5 +54,7 @@ public sealed class Writing(string name, Func<Room, IReadOnlyList<string>> comma
 
     /// <summary>The text with its digits made alike, since some files hold the second at which they were written.</summary>
     private static string Content(Room room, string file) =>
-        string.Concat(File.ReadAllText(room.Path(file)).Select(c => char.IsAsciiDigit(c) ? '0' : c));
+        Alike(File.ReadAllText(room.Path(file)));
+
+    private static string Alike(string text) => string.Concat(text.Select(c => char.IsAsciiDigit(c) ? '0' : c));
 }

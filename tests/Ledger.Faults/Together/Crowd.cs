@@ -17,7 +17,7 @@ public static class Crowd
     {
         using var room = new Room();
         room.Do("demo", "--into", room.Ledger, "--no-ui");
-        var before = Proof.Of(room).Entries;
+        var before = Proof.EntriesIn(room);
         var acknowledged = 0;
         (Outcome Outcome, int Times, Func<Room, int, IEnumerable<Flaw>> Do)[] tasks =
         [

@@ -12,13 +12,18 @@ internal sealed record Proof(string? Trouble, long Entries)
     /// <summary>Whether nothing is wrong.</summary>
     public bool IsWhole => Trouble is null;
 
+    /// <summary>The entries of a ledger that must be whole, since nothing happened to it yet.</summary>
+    /// <exception cref="InvalidOperationException">It is not.</exception>
+    public static long EntriesIn(Room room) =>
+        Of(room) is { IsWhole: true } proof ? proof.Entries : throw new InvalidOperationException(Of(room).Trouble);
+
     /// <summary>Proves the ledger of a room, or another file there.</summary>
     public static Proof Of(Room room, string? file = null)
     {
         var path = file ?? room.Ledger;
         if (!File.Exists(path))
             return new($"there is no {Path.GetFileName(path)}", 0);
-        var check = room.Run("--file", path, "check", "--json");
+        var check = Room.RunOn(path, "check", "--json");
         if (check.Status != 0)
             return new($"check ends with {check.Status}: {First(check.Errors + check.Output)}", 0);
         using var report = JsonDocument.Parse(check.Output);

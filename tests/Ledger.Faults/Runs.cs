@@ -6,11 +6,11 @@ using Ledger.Faults.Verdicts;
 namespace Ledger.Faults;
 
 /// <summary>How often what is tried.</summary>
-public static class Run
+public static class Runs
 {
     /// <summary>The run for the map's table.</summary>
     /// <param name="less">By how much each number is divided.</param>
-    public static IEnumerable<(string Name, Func<IReadOnlyList<Outcome>> Try)> Long(int less = 1) =>
+    public static IEnumerable<(string Name, Func<IReadOnlyList<Outcome>> Try)> All(int less = 1) =>
     [
         .. AllScenarios.Here().Select(scenario => (scenario.Name, (Func<IReadOnlyList<Outcome>>)(() =>
             [scenario is OnTheScreens ? Trial.Of(scenario, 100 / less, 10 / less) : Trial.Of(scenario, 800 / less, 200 / less)]))),
@@ -21,7 +21,7 @@ public static class Run
     ];
 
     /// <summary>The run that every test run can afford: each scenario, spread evenly over its calls.</summary>
-    public static IReadOnlyList<Outcome> Short() =>
+    public static IReadOnlyList<Outcome> OfEveryTestRun() =>
     [
         .. AllScenarios.Here().Where(scenario => scenario is not OnTheScreens).Select(scenario => Trial.Of(scenario, 12, 1)),
         AllAtOnce.FirstUse(2), AllAtOnce.Migration(2),
