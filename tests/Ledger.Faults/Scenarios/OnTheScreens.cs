@@ -20,6 +20,21 @@ public sealed class OnTheScreens() : Posting("record on the screens", 1, Recorde
     /// <inheritdoc/>
     public override Ran Run(Room room, Fault? fault)
     {
+        try
+        {
+            return Type(room, fault);
+        }
+        catch (TimeoutException trouble)
+        {
+            return new(-1, trouble.Message, "", TimeSpan.Zero, room.Calls);
+        }
+    }
+
+    /// <inheritdoc/>
+    public override void RunNext(Room room) => room.Run("show", "today");
+
+    private static Ran Type(Room room, Fault? fault)
+    {
         var variables = string.Join(' ', room.Faulty(fault).Select(variable => $"{variable.Key}={variable.Value}"));
         using var terminal = new Tmux($"env {variables} {NativeBinary.FilePath} --file {room.Ledger}");
         var watch = System.Diagnostics.Stopwatch.StartNew();
@@ -30,9 +45,11 @@ public sealed class OnTheScreens() : Posting("record on the screens", 1, Recorde
                 break;
             terminal.Press(key);
             // A fault shows a sentence in place of what was expected; the next key is pressed all the same.
-            seen = fault is { Kills: false } && key == "F8" ? Settled(terminal) : terminal.Await(then, Ended);
+            seen = fault is { Kills: false } && key == "F8" ? Settled(terminal) : terminal.Await(then, Ended, "same key again");
         }
 
+        if (terminal.Await(Ended, "same key again").Contains("same key again", StringComparison.Ordinal))
+            terminal.Press("C-q");
         var screen = terminal.Await(Ended);
         return new(StatusIn(screen), seen + screen, "recorded", watch.Elapsed, room.Calls);
     }

@@ -41,7 +41,7 @@ public static class Trial
         var ran = scenario.Run(room, fault);
         var flaws = new List<Flaw>();
         if (ran.Hung || ran.IsUnexplained)
-            flaws.Add(new(FlawKind.Unexplained, ran.Hung ? "it did not end" : $"it ended with {ran.Status}: {ran.Errors}"));
+            flaws.Add(new(FlawKind.Unexplained, ran.Hung ? $"it did not end: {ran.Output}" : $"it ended with {ran.Status}: {ran.Errors}"));
         flaws.AddRange(scenario.Judge(room, ran));
         if (Strays(scenario, template, room).Any())
         {
