@@ -12,11 +12,11 @@ public class TextTableTests
         table.Add("syrup", "64 ml", "developer");
         Assert.Equal(
             """
-            item      on hand  name
+            item     on hand  name
             fen80  49 sheets  a film with
-                               quite a long
-                               name
-            syrup       64 ml  developer
+                              quite a long
+                              name
+            syrup      64 ml  developer
 
             """.ReplaceLineEndings("\n"),
             Written(table, 35));

@@ -54,9 +54,6 @@ public sealed class OnTheScreens() : Posting("record on the screens", 1, Recorde
         return new(StatusIn(screen), seen + screen, "recorded", watch.Elapsed, room.Calls);
     }
 
-    /// <inheritdoc/>
-    public override void RunNext(Room room) => room.Run("show", "today");
-
     private static string Settled(Tmux terminal)
     {
         Thread.Sleep(1000);

@@ -98,9 +98,9 @@ public sealed class HoldersTests : IDisposable
         screen.Type("7").Type("v").Press(Key.Tab).Type("light leak").Press(Key.F8);
         Assert.Equal("light leak", ledger.HoldingsOn(ledger.Today).Film.Side("E01-1")!.OutOfService);
         Assert.Contains("1 out, exposed N, 4 d", screen.Text);
-        Assert.Contains("F09  - -> 4x5, F09-1, F09-2", screen.Type("h").Text);
+        Assert.Contains("Q09  - -> 4x5, Q09-1, Q09-2", screen.Type("h").Text);
         screen.Press(Key.F8);
-        Assert.NotNull(ledger.HoldingsOn(ledger.Today).Film.Holder("F09"));
+        Assert.NotNull(ledger.HoldingsOn(ledger.Today).Film.Holder("Q09"));
         Assert.Matches(@"E01 +cleaned 20\d\d-\d\d-\d\d(, bagged)? -> cleaned 2026-", screen.Type("c").Text);
         screen.Press(Key.F8);
         Assert.Equal(ledger.Today, ledger.HoldingsOn(ledger.Today).Film.Holder("E01")!.CleanedOn);

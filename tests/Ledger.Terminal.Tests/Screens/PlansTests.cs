@@ -132,7 +132,7 @@ public sealed class PlansTests : IDisposable
         Assert.Contains("Select a box of exposed sheets", screen.Text);
         screen.Type("o").Press(Key.F8).Press(Key.End).Type("w");
         Assert.Equal(
-            ["mixing sheet of tarn", "sleeves of S22", "label of F4", "tally of F4", "wall card", "label of fibre-vc/1", "seal of fen80 N"], paper.Pages);
+            ["mixing sheet of tarn", "sleeves of S22", "label of F4", "tally of F4", "wall card", "label of fen80/6", "seal of fen80 N"], paper.Pages);
     }
 
     [Fact]

@@ -59,7 +59,7 @@ public sealed class ScreensTests
     {
         using var screen = new Screen(Some.Ledger());
 
-        screen.Type("2").Press(Key.CursorDown, Key.Enter);
+        screen.Type("2").Press(Key.CursorDown, Key.CursorDown, Key.Enter);
         Assert.StartsWith(" Shelf: tarnfix", screen.Lines[0]);
         Assert.Contains("tarnfix/1", screen.Text);
 
