@@ -81,7 +81,7 @@ public sealed partial record Setting
     [
         Whole("rotation-ceiling", "How often a pair of baths may be rotated before both are mixed anew.", "a whole number", 0, 20,
             settings => settings.RotationCeiling, (settings, ceiling) => settings with { RotationCeiling = ceiling }),
-        Thousandths("exhausted-multiple", "At how many times the fresh clearing time a bath is exhausted.", "times the fresh clearing time", 1100, 5000,
+        Thousandths("exhausted-multiple", "At how many times the fresh clearing time a bath is spent.", "times the fresh clearing time", 1100, 5000,
             settings => settings.SpentMultipleThousandths, (settings, times) => settings with { SpentMultipleThousandths = times }),
         Thousandths("fixing-multiple", "How many times its clearing time film is fixed.", "times the clearing time", 1000, 5000,
             settings => settings.FixingMultipleThousandths, (settings, times) => settings with { FixingMultipleThousandths = times }),
