@@ -24,6 +24,41 @@ public class FileCommandTests
         Assert.Empty(Directory.EnumerateFiles(folder, "*.part"));
     }
 
+    [Fact]
+    public void A_check_names_what_was_changed_and_mends_what_follows_from_what_was_recorded()
+    {
+        using var room = Darkroom.WithDemoYear();
+        Assert.Equal("", room.Run("check", "--mend").Error);
+        Change(room, """
+            DROP TRIGGER guard_balance_update;
+            UPDATE balance SET quantity = quantity + 1
+            WHERE place_id = (SELECT min(c.place_id) FROM container c JOIN item i ON i.id = c.item_id JOIN balance b USING (place_id) WHERE i.kind = 'film')
+            """);
+        var ran = room.Run("check");
+        Assert.Equal(4, ran.Status);
+        Assert.Contains("the guard guard_balance_update, which keeps other programs from changing", ran.Out, StringComparison.Ordinal);
+        Assert.Matches("(?m)^container .*/.* holds [0-9]+ sheets?, its movements give [0-9]+ sheets?$", ran.Out);
+        Assert.Contains("trayledger check --mend", ran.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("--restore", ran.Error, StringComparison.Ordinal);
+        Assert.Equal(2, room.Run("check", "--json").Json.GetProperty("mendable").GetArrayLength());
+
+        ran = room.Run("check", "--mend");
+        Assert.Equal(0, ran.Status);
+        Assert.Equal(2, ran.Out.Split('\n').Count(line => line.StartsWith("put right: ", StringComparison.Ordinal)));
+        var copy = ran.Error.TrimEnd().Split(' ')[^1];
+        Assert.Equal(4, room.RunAnywhere("--file", copy, "check").Status);
+        Assert.Contains("nothing is wrong", room.Do("check"), StringComparison.Ordinal);
+    }
+
+    private static void Change(Darkroom room, string sql)
+    {
+        using var connection = new Microsoft.Data.Sqlite.SqliteConnection($"Data Source={room.Ledger};Pooling=False");
+        connection.Open();
+        using var command = connection.CreateCommand();
+        command.CommandText = sql;
+        command.ExecuteNonQuery();
+    }
+
     [Theory]
     [InlineData("calendar", "ledger.db", "--replace")]
     [InlineData("calendar", "ledger.db")]

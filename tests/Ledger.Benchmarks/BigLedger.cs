@@ -73,6 +73,7 @@ internal static class BigLedger
         using (var connection = new SqliteConnection($"Data Source={path};Pooling=False"))
         {
             connection.Open();
+            connection.CreateFunction("only_trayledger_writes_here", () => 1L); // the guards of the tables ask for it
             using var command = connection.CreateCommand();
             command.CommandText = $"""
                 BEGIN IMMEDIATE;
@@ -110,6 +111,7 @@ internal static class BigLedger
         using (var connection = new SqliteConnection($"Data Source={path};Pooling=False"))
         {
             connection.Open();
+            connection.CreateFunction("only_trayledger_writes_here", () => 1L); // the guards of the tables ask for it
             using var command = connection.CreateCommand();
             command.CommandText = $"""
                 BEGIN IMMEDIATE;
@@ -181,6 +183,7 @@ internal static class BigLedger
         using (var connection = new SqliteConnection($"Data Source={path};Pooling=False"))
         {
             connection.Open();
+            connection.CreateFunction("only_trayledger_writes_here", () => 1L); // the guards of the tables ask for it
             using var command = connection.CreateCommand();
             command.CommandText = $"""
                 BEGIN IMMEDIATE;

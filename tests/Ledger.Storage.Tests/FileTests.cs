@@ -100,34 +100,6 @@ public sealed class FileTests : IDisposable
         Assert.Equal(42, _file.Ledger.HoldingsOn(_file.Ledger.Today).OnHand(Some.Film()).Base);
     }
 
-    [Theory]
-    [InlineData("UPDATE entry SET note = 'x'")]
-    [InlineData("DELETE FROM entry")]
-    [InlineData("UPDATE movement SET quantity = 1")]
-    [InlineData("DELETE FROM movement")]
-    [InlineData("UPDATE lot SET cost = 0")]
-    [InlineData("UPDATE session_sheets SET cost = 0")]
-    [InlineData("DELETE FROM bath_work")]
-    [InlineData("UPDATE balance SET quantity = -1 WHERE place_id >= 100")]
-    [InlineData("INSERT INTO movement (entry_id, lot_id, from_place, to_place, quantity, value) VALUES (1, 1, 100, 4, 1000000, 0)")]
-    [InlineData("INSERT INTO movement (entry_id, lot_id, from_place, to_place, quantity, value) VALUES (1, 1, 1, 100, 1.5, 0)")]
-    [InlineData("INSERT INTO entry (key, kind, date, recorded_at, summary, note) VALUES ('k', 'x', '2025-02-29', '', '', '')")]
-    public void AnotherProgramCannotBreakIt(string sql)
-    {
-        Some.Stock(_file);
-        _file.Accept(Some.Session());
-        Assert.Throws<SqliteException>(() => Sql(_file.FilePath, sql));
-        Assert.True(_file.Ledger.Check(null, default).Ok);
-    }
-
-    [Fact]
-    public void TheCheckFindsABalanceThatWasTamperedWith()
-    {
-        Some.Stock(_file);
-        Sql(_file.FilePath, "UPDATE balance SET quantity = quantity + 1 WHERE place_id = 100");
-        Assert.Contains(_file.Ledger.Check(null, default).Problems, problem => problem.Contains("pan/1"));
-    }
-
     [Fact]
     public void ABackupHoldsEverythingAndIsRestoredBesideTheOldFile()
     {

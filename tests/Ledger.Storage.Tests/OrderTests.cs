@@ -108,29 +108,6 @@ public sealed class OrderTests : IDisposable
         Assert.Equal(OrderTerms.None("pan") with { CoverDays = 30 }, Now.Orders.Terms("pan"));
     }
 
-    [Theory]
-    [InlineData("purchase_order")]
-    [InlineData("order_line")]
-    [InlineData("order_line_change")]
-    [InlineData("order_delivery")]
-    [InlineData("price_rise")]
-    [InlineData("order_terms")]
-    public void What_happened_is_never_changed_or_deleted(string table)
-    {
-        _file.Accept(Order("spring", ("pan", 2, 186)));
-        _file.Accept(new OrderChange { Key = Some.Key(), Date = Some.Day(4, 2), Order = "spring", ExpectedOn = Some.Day(9, 1) });
-        _file.Accept(Some.Receipt("pan", 1, 186, month: 5) with { Order = "spring" });
-        _file.Accept(new PriceRiseNotice { Key = Some.Key(), Date = Some.Day(4, 1), Item = "pan", From = Some.Day(6, 1), Percent = 6 });
-        _file.Accept(new OrderTermsSetting { Key = Some.Key(), Date = Some.Day(4, 2), Terms = OrderTerms.None("pan") with { CoverDays = 30 } });
-        using var command = _file.Ledger.Connection.CreateCommand();
-        command.CommandText = $"DELETE FROM {table}";
-        Assert.Contains("never", Assert.ThrowsAny<Microsoft.Data.Sqlite.SqliteException>(() => command.ExecuteNonQuery()).Message, StringComparison.Ordinal);
-        command.CommandText = $"SELECT name FROM pragma_table_info('{table}') WHERE pk = 0 LIMIT 1";
-        var column = (string)command.ExecuteScalar()!;
-        command.CommandText = $"UPDATE {table} SET {column} = {column}";
-        Assert.Contains("never", Assert.ThrowsAny<Microsoft.Data.Sqlite.SqliteException>(() => command.ExecuteNonQuery()).Message, StringComparison.Ordinal);
-    }
-
     private Holdings Now => _file.Ledger.HoldingsOn(_file.Ledger.Today);
 
     private Order? OrderNow(string code) => Now.Orders.Order(code);

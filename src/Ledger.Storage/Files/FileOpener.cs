@@ -42,6 +42,7 @@ internal static class FileOpener
             ForeignKeys = true, Pooling = false, DefaultTimeout = WaitSeconds,
         }.ToString());
         connection.Open();
+        Guards.Pass(connection);
         return connection;
     }
 
@@ -65,7 +66,7 @@ internal static class FileOpener
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
-            throw new LedgerFileException($"the folder of {path} cannot be made: {trouble.Message}", trouble);
+            throw new LedgerFileException($"the folder of {path} cannot be made: {FileTrouble.Reason(trouble)}", trouble);
         }
 
         if (Directory.Exists(path))

@@ -26,6 +26,8 @@ internal static class Migrations
     /// <summary>Applies what is missing, each script whole or not at all.</summary>
     public static void Apply(string path)
     {
+        using var guarded = FileOpener.Connect(path);
+        Guards.Drop(guarded);
         // Foreign keys are checked once at the end, so that a migration may rebuild a table.
         var connectionString = new SqliteConnectionStringBuilder { DataSource = path, ForeignKeys = false, Pooling = false }.ToString();
         var result = DeployChanges.To.SqliteDatabase(connectionString)
@@ -35,6 +37,7 @@ internal static class Migrations
             .LogToNowhere()
             .Build()
             .PerformUpgrade();
+        Guards.Create(guarded);
         if (!result.Successful)
             throw new LedgerFileException(
                 $"{path} could not be brought up to date ({result.ErrorScript?.Name}: {result.Error.Message}); it is as it was before", result.Error);

@@ -1,16 +1,17 @@
 using System.Globalization;
+using Ledger.Storage.Reading;
 using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Upkeep;
 
 /// <summary>Reads every table as text, row by row, for the export.</summary>
-internal sealed class Tables(SqliteConnection connection)
+internal sealed class Tables(Snapshot snapshot)
 {
     public IReadOnlyList<string> Names
     {
         get
         {
-            using var command = connection.CreateCommand();
+            using var command = snapshot.Connection.CreateCommand();
             command.CommandText = "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite%' AND name <> 'SchemaVersions' ORDER BY name";
             using var reader = command.ExecuteReader();
             var names = new List<string>();
@@ -38,7 +39,7 @@ internal sealed class Tables(SqliteConnection connection)
     {
         if (!Names.Contains(table))
             throw new ArgumentException($"there is no table {table}", nameof(table));
-        var command = connection.CreateCommand();
+        var command = snapshot.Connection.CreateCommand();
         command.CommandText = $"SELECT * FROM \"{table}\"";
         return command.ExecuteReader();
     }

@@ -12,12 +12,12 @@ namespace Ledger.Terminal.Finder;
 internal sealed class FinderBox : View
 {
     private const int Broadest = 100;
-    private readonly Findings _findings;
+    private readonly Func<string, IReadOnlyList<Finding>> _find;
     private readonly FoundList _list = new() { Y = 1, Width = Dim.Fill(), Height = Dim.Fill() };
 
-    public FinderBox(Findings findings, Action<Finding> take)
+    public FinderBox(Func<string, IReadOnlyList<Finding>> find, Action<Finding> take)
     {
-        _findings = findings;
+        _find = find;
         CanFocus = true;
         Title = "Type a few letters of what is to be done, or a name";
         BorderStyle = LineStyle.Single;
@@ -30,9 +30,9 @@ internal sealed class FinderBox : View
             if (_list.Selected is { } chosen)
                 take(chosen);
         }) { Width = Dim.Fill() };
-        typed.ValueChanged += (_, _) => _list.Show(_findings.For(typed.Text));
+        typed.ValueChanged += (_, _) => _list.Show(_find(typed.Text));
         Add(typed, _list);
-        _list.Show(_findings.For(""));
+        _list.Show(_find(""));
     }
 
     /// <summary>What is typed; the arrows move in the list below.</summary>

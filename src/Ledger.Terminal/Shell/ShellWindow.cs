@@ -56,8 +56,11 @@ internal sealed class ShellWindow : Runnable
         Height = Dim.Fill();
         SetScheme(Theme.For(options));
         Add(_title, _steadyKeys, _desk, _message, _pageKeys, _screenKeys);
-        _seen = (ledger.Version, ledger.Today);
-        Show(_screens[0]);
+        ledger.Read(() =>
+        {
+            _seen = (ledger.Version, ledger.Today);
+            Show(_screens[0]);
+        });
     }
 
     /// <summary>The page on top.</summary>
@@ -100,16 +103,21 @@ internal sealed class ShellWindow : Runnable
         return isTaken || base.OnKeyDown(key);
     }
 
-    /// <summary>What goes wrong with the file is said on the message line; the screen stays as it was.</summary>
-    private void Try(Action act)
+    /// <summary>
+    /// Whatever is read in answer to one key or one look is one state of the ledger. What goes wrong with the file is said on the message
+    /// line; the screen stays as it was.
+    /// </summary>
+    private bool Try(Action act)
     {
         try
         {
-            act();
+            _ledger.Read(act);
+            return true;
         }
         catch (LedgerUnavailableException trouble)
         {
             _message.Say(Words.Sentence(trouble.Message));
+            return false;
         }
     }
 
@@ -141,7 +149,7 @@ internal sealed class ShellWindow : Runnable
         ? Page.Actions.FirstOrDefault(own => own.Key?.Equals(key) == true)
         : Page.Actions.Concat(_common.Work).Concat(_common.Screens).FirstOrDefault(own => own.Key?.Equals(key.NoShift) == true);
 
-    private void Follow(Step? step) => Try(() =>
+    private void Follow(Step? step) => _ = Try(() =>
     {
         switch (step)
         {
@@ -290,12 +298,14 @@ internal sealed class ShellWindow : Runnable
     {
         if (Page is HelpPage)
             return;
-        _finder = new(new Findings(_ledger, Page, _screens, _common), Take);
+        var findings = new Findings(_ledger, Page, _screens, _common);
+        IReadOnlyList<Finding> found = [];
+        _finder = new(typed => Try(() => found = findings.For(typed)) ? found : [], Take);
         Add(_finder);
         _finder.SetFocus();
     }
 
-    private void Take(Finding chosen) => Try(() =>
+    private void Take(Finding chosen) => _ = Try(() =>
     {
         CloseFinder();
         foreach (var step in chosen.Steps())

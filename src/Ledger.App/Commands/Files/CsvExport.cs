@@ -8,10 +8,15 @@ namespace Ledger.App.Commands.Files;
 /// <summary>Writes every table of a ledger as a CSV file, and the readings of its costs.</summary>
 internal static class CsvExport
 {
-    /// <summary>Writes the files; returns how many. They appear under their names only when all of them are whole.</summary>
+    /// <summary>
+    /// Writes the files, all of them from one state of the ledger; returns how many. They appear under their names only when all are whole.
+    /// </summary>
     /// <exception cref="RefusedByCommandException">A file is there already and may not be replaced, or is the ledger.</exception>
     /// <exception cref="OperationCanceledException">It was stopped; no file was written or replaced.</exception>
-    public static int Write(LedgerFile ledger, string folder, bool isReplacing, IProgress<double> progress, CancellationToken cancel)
+    public static int Write(LedgerFile ledger, string folder, bool isReplacing, IProgress<double> progress, CancellationToken cancel) =>
+        ledger.Read(() => WriteOneState(ledger, folder, isReplacing, progress, cancel));
+
+    private static int WriteOneState(LedgerFile ledger, string folder, bool isReplacing, IProgress<double> progress, CancellationToken cancel)
     {
         var tables = ledger.Tables.Select(table => new ExportedTable(table, ledger.Columns(table), ledger.Rows(table))).Concat(CostTables.Of(ledger));
         var files = tables.Select(table => (Table: table, Path: Path.Combine(folder, $"{table.Name}.csv"))).ToList();

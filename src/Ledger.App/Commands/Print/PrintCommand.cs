@@ -31,7 +31,7 @@ internal abstract class PrintCommand : ExplainedCommand
     private int Run(ParseResult parse)
     {
         using var ledger = _bench.OpenToRead(parse);
-        var page = Page(parse, ledger, ledger.HoldingsOn(ledger.Today));
+        var page = ledger.Read(() => Page(parse, ledger, ledger.HoldingsOn(ledger.Today)));
         switch (parse.GetValue(_html))
         {
             case null: PlainPage.Write(page, _bench.Around.Out); break;
@@ -48,6 +48,7 @@ internal abstract class PrintCommand : ExplainedCommand
         if (!replace && File.Exists(path))
             throw new RefusedByCommandException($"{path} exists already; name another file, or say --replace");
         PageFile.WriteHtml(page, ledger, path);
-        _bench.Around.Out.WriteLine($"{page.Title}: {path}");
+        _bench.Written = $"{page.Title}: {path}";
+        _bench.Around.Out.WriteLine(_bench.Written);
     }
 }

@@ -31,7 +31,7 @@ internal static class DefinitionRules
             item = item with { Id = known.Id, Code = known.Code };
         }
         else
-            item = item with { Id = new(draft.Holdings.Items.Select(other => other.Id.Value).DefaultIfEmpty().Max() + 1) };
+            item = item with { Id = new(draft.Holdings.LastItem + 1) };
 
         draft.Add(new ItemDefined(item));
         draft.Summary = $"item {item.Code}: {item.Name}";
