@@ -123,11 +123,11 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         Read(snapshot => new MoveReader(snapshot).MovesOf(item, asOf, atMost));
 
     /// <inheritdoc/>
-    public Bath? Bath(string code, LocalDate asOf) => Read(snapshot => new BathReader(snapshot).Named(code, asOf, Now(snapshot)));
+    public Bath? Bath(string code, LocalDate asOf) => Read(snapshot => new BathTableReader(snapshot).Named(code, asOf, Now(snapshot)));
 
     /// <inheritdoc/>
     public IReadOnlyList<BathWorkRecord> WorkOf(string bath, LocalDate asOf, int atMost) =>
-        Read(snapshot => new BathReader(snapshot).WorkOf(bath, asOf, atMost));
+        Read(snapshot => new BathTableReader(snapshot).WorkOf(bath, asOf, atMost));
 
     /// <inheritdoc/>
     public IReadOnlyList<WasteJug> JugsOn(LocalDate asOf) => Read(snapshot => new JugReader(snapshot).All(asOf));

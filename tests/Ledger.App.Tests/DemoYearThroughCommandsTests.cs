@@ -73,7 +73,7 @@ public sealed class TypedYear : IDisposable
     public TypedYear()
     {
         foreach (var entry in DemoYear.Read(Room.Today))
-            Room.Do(Spoken.Of(entry));
+            Room.Do(TypedCommand.Of(entry));
     }
 
     internal Darkroom Room { get; } = new();

@@ -19,6 +19,6 @@ public sealed record BasisReading(Capacity Capacity, Volume Volume, Area Worked)
     public decimal UsedPercent => Total.Hundredths == 0 ? 100 : 100m * Worked.Hundredths / Total.Hundredths;
 
     /// <summary>How many whole sheets or rolls of a format it can still take, never rounded up.</summary>
-    public long RemainingSheets(Format format, int weightThousandths = 1000) =>
-        Remaining.Hundredths / format.Area.Weighted(weightThousandths).Hundredths;
+    public long RemainingSheets(Format format, int factorThousandths = 1000) =>
+        Remaining.Hundredths / format.Area.Weighted(factorThousandths).Hundredths;
 }

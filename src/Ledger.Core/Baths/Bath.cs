@@ -63,7 +63,7 @@ public sealed record Bath
     public LocalDate? FilledOn { get; init; }
 
     /// <summary>When and why it was poured out; null while it is in use.</summary>
-    public PouredOut? PouredOut { get; init; }
+    public BathDiscard? Discarded { get; init; }
 
     /// <summary>What it stood in since which day, in the order of days; none for a full closed bottle.</summary>
     public IReadOnlyList<Standing> Standings { get; init; } = [];
@@ -108,7 +108,7 @@ public sealed record Bath
 /// <summary>A bath was poured out.</summary>
 /// <param name="On">The day.</param>
 /// <param name="Reason">Why, in the user's words.</param>
-public sealed record PouredOut(LocalDate On, string Reason);
+public sealed record BathDiscard(LocalDate On, string Reason);
 
 /// <summary>So much of a lot in a bath.</summary>
 /// <param name="Lot">The lot.</param>

@@ -46,7 +46,7 @@ public sealed record BathReading
     public BathEnd? EndedBy => Ends is [var first, ..] ? first.By : null;
 
     /// <summary>The line through its clearing tests.</summary>
-    public ClearingTrend Clearing => new(Bath.ClearingTests, Bath.WorkingVolume, Bath.Limits.SpentMultipleThousandths);
+    public ClearingTrend Clearing => new(Bath.ClearingTests, Bath.WorkingVolume, Bath.Limits.ExhaustedMultipleThousandths);
 
     /// <summary>How long to fix the film of the last clearing test, in seconds; null without a test.</summary>
     public decimal? FixingSeconds => Bath.ClearingTests is [.., var last]
@@ -56,7 +56,7 @@ public sealed record BathReading
     /// <summary>
     /// What will end it first if it goes on taking work as it has since it was mixed; null when it has ended or nothing can be said.
     /// </summary>
-    public EndReached? ComesFirst => IsSpent ? null : Expected().OrderBy(end => end.On).ThenBy(end => end.By).FirstOrDefault();
+    public EndReached? ComesFirst => IsUnusable ? null : Expected().OrderBy(end => end.On).ThenBy(end => end.By).FirstOrDefault();
 
     /// <summary>Its capacity on every basis: the one that counts first, then the item's others.</summary>
     public IReadOnlyList<BasisReading> Bases =>
@@ -69,21 +69,21 @@ public sealed record BathReading
     public ReplenishmentReading? Replenishment => Bath.ReplenisherPer80SquareInches is { } rate ? new(Bath, rate) : null;
 
     /// <summary>Whether it must not be used again.</summary>
-    public bool IsSpent => EndedBy is not null;
+    public bool IsUnusable => EndedBy is not null;
 
     /// <summary>Whether it works, or how it came to its end.</summary>
-    public BathState State => Bath.PouredOut is not null ? BathState.Discarded
+    public BathState State => Bath.Discarded is not null ? BathState.Discarded
         : EndedBy switch { null => BathState.InUse, BathEnd.Age => BathState.Expired, _ => BathState.Exhausted };
 
     /// <summary>
     /// How many whole sheets or rolls of a format it can still take, never rounded up; none when it is spent, null without a capacity.
     /// </summary>
     /// <param name="format">The format.</param>
-    /// <param name="weightThousandths">The film's fixer factor, in thousandths.</param>
-    public long? RemainingSheets(Format format, int weightThousandths = 1000) =>
+    /// <param name="factorThousandths">The film's fixer factor, in thousandths.</param>
+    public long? RemainingSheets(Format format, int factorThousandths = 1000) =>
         Remaining is not { } left ? null
-        : IsSpent ? 0
-        : left.Hundredths / format.Area.Weighted(weightThousandths).Hundredths;
+        : IsUnusable ? 0
+        : left.Hundredths / format.Area.Weighted(factorThousandths).Hundredths;
 
     /// <summary>Whether so much more weighted area fits into its capacity; a bath without a capacity never refuses.</summary>
     public bool Fits(Area weighted) => Bath.TotalCapacity is not { } capacity || Bath.WorkedWeighted + weighted <= capacity;
@@ -96,7 +96,7 @@ public sealed record BathReading
             yield return new(BathEnd.Replenisher, day, "it has had as much replenisher as it may take");
         if (GoodUntil is { } limit && limit.IsPast(_today))
             yield return new(BathEnd.Age, limit.Date.PlusDays(1), $"{limit.Rule.Name()} over");
-        if (Bath.ClearingTests.FirstOrDefault(test => test.IsSpentAt(Bath.Limits.SpentMultipleThousandths)) is { } test)
+        if (Bath.ClearingTests.FirstOrDefault(test => test.IsExhaustedAt(Bath.Limits.ExhaustedMultipleThousandths)) is { } test)
             yield return new(
                 BathEnd.Test, test.Date, $"{test.Film} cleared in {test.Seconds:0.#} s, {test.Ratio:0.00} times the fresh time");
         if (Bath.SilverReadings.FirstOrDefault(silver => silver.MilligramsPerLitre >= Bath.Limits.SilverMilligramsPerLitre) is { } reading)
@@ -130,5 +130,5 @@ public sealed record BathReading
 /// <summary>An end of a bath, come or to come.</summary>
 /// <param name="By">What ends it.</param>
 /// <param name="On">The first day on which it has ended.</param>
-/// <param name="Because">The figure or rule behind it.</param>
-public sealed record EndReached(BathEnd By, LocalDate On, string Because);
+/// <param name="Reason">The figure or rule behind it.</param>
+public sealed record EndReached(BathEnd By, LocalDate On, string Reason);

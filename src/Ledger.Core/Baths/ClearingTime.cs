@@ -22,7 +22,7 @@ public sealed record ClearingTime(LocalDate Date, string Film, int Tenths, bool 
     public decimal? Ratio => FreshTenths is > 0 ? (decimal)Tenths / FreshTenths : null;
 
     /// <summary>Whether it took so many times the fresh time, or longer.</summary>
-    public bool IsSpentAt(int multipleThousandths) => FreshTenths is { } fresh && Tenths * 1000L >= (long)fresh * multipleThousandths;
+    public bool IsExhaustedAt(int multipleThousandths) => FreshTenths is { } fresh && Tenths * 1000L >= (long)fresh * multipleThousandths;
 
     /// <summary>How long to fix this film, in tenths of a second, rounded up.</summary>
     public long FixingTenths(int multipleThousandths) => Share.UpTo(Tenths, multipleThousandths, 1000);

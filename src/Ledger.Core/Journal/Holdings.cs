@@ -21,7 +21,7 @@ public sealed class Holdings
     private readonly Dictionary<string, PlaceId> _containersByCode = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<PlaceId, Bath> _baths = [];
     private readonly Dictionary<string, PlaceId> _bathsByCode = new(StringComparer.OrdinalIgnoreCase);
-    private readonly Dictionary<string, KeptPlan> _plans = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, OpenPlan> _plans = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, long> _lastContainerNumber = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<(ItemId Item, string Formula), KeepingLimits> _formulas = [];
     private readonly Dictionary<string, WasteJug> _jugs = new(StringComparer.OrdinalIgnoreCase);
@@ -83,10 +83,10 @@ public sealed class Holdings
     public WasteJug? Jug(string code) => _jugs.GetValueOrDefault(code.Trim());
 
     /// <summary>The plans that are open, the next one first.</summary>
-    public IEnumerable<KeptPlan> Plans => _plans.Values.OrderBy(plan => plan.On).ThenBy(plan => plan.Name, StringComparer.OrdinalIgnoreCase);
+    public IEnumerable<OpenPlan> Plans => _plans.Values.OrderBy(plan => plan.On).ThenBy(plan => plan.Name, StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The open plan of that name, or null.</summary>
-    public KeptPlan? Plan(string name) => _plans.GetValueOrDefault(name.Trim());
+    public OpenPlan? Plan(string name) => _plans.GetValueOrDefault(name.Trim());
 
     /// <summary>The formats that there is film in, or paper, the smallest first.</summary>
     public IReadOnlyList<Format> FormatsOf(BathMaterial material) =>
@@ -183,7 +183,7 @@ public sealed class Holdings
     public void Put(Process process) => _processes[process.Name] = process;
 
     /// <summary>Puts a plan in, or in place of the open one that had its name.</summary>
-    public void Put(KeptPlan plan) => _plans[plan.Name] = plan;
+    public void Put(OpenPlan plan) => _plans[plan.Name] = plan;
 
     /// <summary>Puts a bath in, or in place of what was known of it.</summary>
     public void Put(Bath bath)
@@ -323,7 +323,7 @@ public sealed class Holdings
         _baths.Values.Any(other => bath.Code.Equals(other.PairedWith, StringComparison.OrdinalIgnoreCase));
 
     private BathLimits LimitsOf(Bath bath, bool isFirst) => new(
-        _settings.SpentMultipleThousandths,
+        _settings.ExhaustedMultipleThousandths,
         _settings.FixingMultipleThousandths,
         bath.Material == BathMaterial.Film ? _settings.SilverLimitFilm
             : isFirst ? _settings.SilverLimitPaperFirst ?? _settings.SilverLimitPaper

@@ -68,7 +68,7 @@ public sealed record BathEnded(PlaceId Place, string Code, string Reason) : Post
 
 /// <summary>A session or trip is planned from now on, in place of an open plan of the same name.</summary>
 /// <param name="Plan">The plan.</param>
-public sealed record PlanMade(KeptPlan Plan) : PostedFact;
+public sealed record PlanMade(OpenPlan Plan) : PostedFact;
 
 /// <summary>A plan is no longer open.</summary>
 /// <param name="Plan">Its name.</param>

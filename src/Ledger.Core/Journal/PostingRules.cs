@@ -59,7 +59,7 @@ public static class PostingRules
             case Load load: LoadRules.Post(load, draft); break;
             case ExposureNote exposure: ExposureRules.Post(exposure, draft); break;
             case Unload unload: UnloadRules.Post(unload, draft); break;
-            case KeeperNaming keeper: KeeperRules.Post(keeper, draft); break;
+            case KeeperNaming keeper: KeeperNamingRules.Post(keeper, draft); break;
             case StorageMove move: StorageRules.Post(move, draft); break;
             case ExposureIndexSetting rating: StorageRules.Post(rating, draft); break;
             case PrintSession prints: PrintRules.Post(prints, draft); break;

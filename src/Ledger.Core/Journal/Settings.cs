@@ -16,7 +16,7 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
     public TrayPractice Tray { get; init; } = TrayPractice.Common;
 
     /// <summary>A bath is spent when clearing takes this many times the fresh time, in thousandths (NAVEDTRA 14209: twice).</summary>
-    public int SpentMultipleThousandths { get; init; } = 2000;
+    public int ExhaustedMultipleThousandths { get; init; } = 2000;
 
     /// <summary>Film is fixed for this many times its clearing time, in thousandths (NAVEDTRA 14209: twice).</summary>
     public int FixingMultipleThousandths { get; init; } = 2000;

@@ -11,7 +11,7 @@ public sealed record GoodUntil(LocalDate Date, KeepingRule Rule)
     public int ColdDays { get; init; }
 
     /// <summary>The rule in words, with what cold storage adds: it is never left out in silence.</summary>
-    public string Because => ColdDays == 0 ? Rule.Name() : $"{Rule.Name()}, {ColdDays} days added for cold storage";
+    public string Reason => ColdDays == 0 ? Rule.Name() : $"{Rule.Name()}, {ColdDays} days added for cold storage";
 
     /// <summary>Whether it is past its last good day.</summary>
     public bool IsPast(LocalDate today) => today > Date;

@@ -29,7 +29,7 @@ public enum KeepingRule
 }
 
 /// <summary>The rules' names in the trade's words.</summary>
-public static class KeepingRules
+public static class KeepingRuleNames
 {
     /// <summary>"expiry date", "since opening", …</summary>
     public static string Name(this KeepingRule rule) => rule switch

@@ -60,8 +60,8 @@ public readonly record struct Area : IComparable<Area>
     }
 
     /// <summary>The area with a film's weight on a fixer, rounded up so that a load is never understated.</summary>
-    /// <param name="weightThousandths">1000 for conventional film, 1500 for a film that loads a fixer one and a half times.</param>
-    public Area Weighted(int weightThousandths) => new(Share.UpTo(Hundredths, weightThousandths, 1000));
+    /// <param name="factorThousandths">1000 for conventional film, 1500 for a film that loads a fixer one and a half times.</param>
+    public Area Weighted(int factorThousandths) => new(Share.UpTo(Hundredths, factorThousandths, 1000));
 
     /// <summary>The sum.</summary>
     public static Area operator +(Area left, Area right) => new(left.Hundredths + right.Hundredths);

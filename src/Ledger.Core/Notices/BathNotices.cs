@@ -20,7 +20,7 @@ internal static class BathNotices
         {
             yield return new(
                 end == BathEnd.Age ? NoticeKind.BathExpired : NoticeKind.BathExhausted,
-                Severity.Now, code, $"bath {code} has ended by {end.Name()}", Because(reading, style),
+                Severity.Now, code, $"bath {code} has ended by {end.Name()}", Reason(reading, style),
                 Step(reading.Bath, holdings), end == BathEnd.Age ? reading.GoodUntil!.Date : null);
             yield break;
         }
@@ -34,7 +34,7 @@ internal static class BathNotices
     }
 
     private static Notice Ending(BathReading reading, string text, GoodUntil? good, Holdings holdings) => new(
-        NoticeKind.BathEnding, Severity.Soon, reading.Bath.Code, text, Because(reading, holdings.Settings.Style),
+        NoticeKind.BathEnding, Severity.Soon, reading.Bath.Code, text, Reason(reading, holdings.Settings.Style),
         Step(reading.Bath, holdings), good?.Date);
 
     private static IEnumerable<Notice> Replenished(BathReading reading, MeasureStyle style)
@@ -63,9 +63,9 @@ internal static class BathNotices
     }
 
     /// <summary>What has ended a bath, or will: its age beside the area it has left, since either may come first.</summary>
-    private static string Because(BathReading reading, MeasureStyle style)
+    private static string Reason(BathReading reading, MeasureStyle style)
     {
-        var ends = string.Concat(reading.Ends.Where(end => end.By is not (BathEnd.Age or BathEnd.Area)).Select(end => $"{end.Because}; "));
+        var ends = string.Concat(reading.Ends.Where(end => end.By is not (BathEnd.Age or BathEnd.Area)).Select(end => $"{end.Reason}; "));
         var added = reading.Replenishment is { } replenished && reading.EndedBy == BathEnd.Replenisher
             ? $"{replenished.Added.ToText(style)} added of at most {replenished.Ceiling.ToText(style)}; " : "";
         var age = ends + added + (reading.GoodUntil is { } good

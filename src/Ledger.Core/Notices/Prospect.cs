@@ -28,7 +28,7 @@ public sealed record Prospect(string Process, string? Developer, Quantity? Devel
             var reading = bath is null ? null : new BathReading(bath, holdings.AsOf);
             yield return new(
                 process.Name, developer?.Code, left, BatchesFrom(step, developer, left), bath?.Code,
-                reading is { IsSpent: true } ? Area.Zero : reading?.Remaining);
+                reading is { IsUnusable: true } ? Area.Zero : reading?.Remaining);
         }
     }
 

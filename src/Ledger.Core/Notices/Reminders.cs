@@ -33,7 +33,7 @@ public static class Reminders
                     yield return new(
                         ReminderKind.GoodUntil, reading.Container.Code, good.Date, $"{reading.Container.Code} is good until today",
                         $"{item.Name}, {reading.Container.Held.ToText(holdings.Settings.Style)} left on {Dates.Text(holdings.AsOf)}; "
-                        + good.Because, 14);
+                        + good.Reason, 14);
     }
 
     private static IEnumerable<Reminder> Baths(Holdings holdings)

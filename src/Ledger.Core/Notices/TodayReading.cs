@@ -40,7 +40,7 @@ public static class TodayReading
             if (days > holdings.Settings.WarnDays)
                 continue;
             var held = container.Held.ToText(holdings.Settings.Style);
-            var because = $"{held} left; {good.Because}, {Dates.Text(good.Date)}";
+            var because = $"{held} left; {good.Reason}, {Dates.Text(good.Date)}";
             yield return days < 0
                 ? new(NoticeKind.Expired, item.Kind == ItemKind.Chemical ? Severity.Now : Severity.Soon, container.Code,
                     $"{container.Code} is past its date by {Days(-days)}", because, "discard it, or use it for tests only", good.Date)

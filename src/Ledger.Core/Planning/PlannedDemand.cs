@@ -19,14 +19,14 @@ public sealed record PlannedDemand(string Item, LocalDate On, Quantity Quantity,
         [.. holdings.Plans.SelectMany(plan => plan.IsTrip ? Trip(plan, holdings) : Session(plan, holdings))];
 
     /// <summary>The film alone; sheets that are in holders or boxes of exposed sheets have left their box already.</summary>
-    private static IEnumerable<PlannedDemand> Trip(Sessions.KeptPlan plan, Holdings holdings) => plan.Request.Sheets
+    private static IEnumerable<PlannedDemand> Trip(Sessions.OpenPlan plan, Holdings holdings) => plan.Request.Sheets
         .Where(line => line.From is not { Length: > 0 })
         .GroupBy(line => line.Film, StringComparer.OrdinalIgnoreCase)
         .Where(lines => holdings.Item(lines.Key) is not null)
         .Select(lines => new PlannedDemand(
             holdings.Item(lines.Key)!.Code, plan.On, holdings.Item(lines.Key)!.Of(lines.Sum(line => (long)line.Count)), plan.Name));
 
-    private static IEnumerable<PlannedDemand> Session(Sessions.KeptPlan plan, Holdings holdings) =>
+    private static IEnumerable<PlannedDemand> Session(Sessions.OpenPlan plan, Holdings holdings) =>
         SessionPlanning.Of(plan.Request, holdings, plan.On) is Planned planned
             ? planned.Plan.Uses.Select(use => new PlannedDemand(use.Item.Code, plan.On, use.Needed, plan.Name))
             : Trip(plan, holdings);

@@ -23,7 +23,7 @@ public static class CostReport
             $"Costs, {Dates.Text(costs.Facts.From)} to {Dates.Text(costs.Facts.To)}{(currency.Length == 0 ? "" : $", {currency}")}",
             [
                 .. Headline(costs),
-                new Words($"By {formula.Name()}: {formula.Basis()}."),
+                new Paragraph($"By {formula.Name()}: {formula.Basis()}."),
                 .. PerNegative(costs, currency),
                 .. WhereItWent(costs, currency),
                 .. ByFilm(costs),
@@ -38,17 +38,17 @@ public static class CostReport
         var all = costs.AllFilms;
         if (all.SheetsUsed == 0)
         {
-            yield return new Words("No film was used.");
+            yield return new Paragraph("No film was used.");
             yield break;
         }
 
-        yield return new Figures(
+        yield return new LargeFigures(
         [
             Each(all.PerNegative, "a negative", all.Negatives), Each(all.PerSheetUsed, "a sheet used", all.SheetsUsed),
             Each(all.PerKeeper, "a keeper", all.Keepers),
         ]);
         if (costs is { CountsPractice: false, Practice: { SheetsUsed: > 0 } practice })
-            yield return new Words($"{practice.SheetsUsed} for practice, {practice.Total.Rounded()}, are left out of these figures.");
+            yield return new Paragraph($"{practice.SheetsUsed} for practice, {practice.Total.Rounded()}, are left out of these figures.");
 
         static Figure Each(Money? cost, string label, long count) => new(cost?.Rounded() ?? "-", label, $"of {Scaled.ToText(count, 0)}");
     }
@@ -64,7 +64,7 @@ public static class CostReport
             yield break;
         yield return new Heading($"What a negative cost, by {name}");
         if (CostChange.Latest(slices) is { } change)
-            yield return new Words(change.Sentence);
+            yield return new Paragraph(change.Sentence);
         yield return new ColumnChart(
             In("a negative", currency), NegativeParts.Names,
             [
@@ -98,7 +98,7 @@ public static class CostReport
                 .. parts.Where(part => part.Part != Money.Zero).Select(part => new ShareBar(
                     part.Name, part.Part.Amount, $"{part.Part.Rounded()}, {Scaled.ToText(part.Part.PercentOf(costs.Used, 1) ?? 0, 1)} %")),
             ]);
-        yield return new Words($"{costs.Used.Rounded()} were used. The waste: {costs.WasteText}.");
+        yield return new Paragraph($"{costs.Used.Rounded()} were used. The waste: {costs.WasteText}.");
     }
 
     private static IEnumerable<PageBlock> ByFilm(CostReading costs)
@@ -134,7 +134,7 @@ public static class CostReport
                 .. costs.Prints == Money.Zero ? Array.Empty<IReadOnlyList<string>>() : [["+ prints", costs.Prints.ToString()]],
                 ["+ waste", costs.Waste.ToString()], ["+ on hand now", costs.OnHand.ToString()], ["+ still in baths", costs.StillInBaths.ToString()],
             ]) { FiguresFrom = 1 };
-        yield return new Words(costs.Reconciles
+        yield return new Paragraph(costs.Reconciles
             ? $"Both sides are {costs.Spent}: it reconciles to the last millionth."
             : "It does not reconcile: run `trayledger check`.");
     }

@@ -55,9 +55,9 @@ public static class HtmlPage
         switch (block)
         {
             case Heading heading: output.WriteLine($"<h2>{PrintedText.Html(heading.Text)}</h2>"); break;
-            case Words words: output.WriteLine($"<p>{PrintedText.Html(words.Text)}</p>"); break;
+            case Paragraph words: output.WriteLine($"<p>{PrintedText.Html(words.Text)}</p>"); break;
             case Points points: List(points.AreCautions ? "cautions" : "points", points.Items, output); break;
-            case Figures figures: Write(figures, output); break;
+            case LargeFigures figures: Write(figures, output); break;
             case Grid grid: Write(grid, output); break;
             case Ticks ticks: List("ticks", ticks.Items, output); break;
             case PencilBoxes boxes: Write(boxes, output); break;
@@ -78,7 +78,7 @@ public static class HtmlPage
         output.WriteLine("</ul>");
     }
 
-    private static void Write(Figures figures, TextWriter output)
+    private static void Write(LargeFigures figures, TextWriter output)
     {
         output.WriteLine("<div class=\"figures\">");
         foreach (var figure in figures.Items)

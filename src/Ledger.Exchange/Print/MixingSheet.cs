@@ -15,11 +15,11 @@ public static class MixingSheet
     public static PrintedPage Of(SessionPlan plan, string name, MeasureStyle style) => new(
         $"Mixing sheet{(name.Length > 0 ? $": {name}" : "")}, {Dates.Text(plan.Day)}",
         [
-            new Words($"{plan.Process.VersionName}: {Films(plan)}, {plan.Area.ToText(style)} in {Count(plan.Batches.Count, "batch", "batches")}"),
+            new Paragraph($"{plan.Process.VersionName}: {Films(plan)}, {plan.Area.ToText(style)} in {Count(plan.Batches.Count, "batch", "batches")}"),
             .. Before(plan, style),
             .. plan.Trays.SelectMany(tray => Tray(tray, plan, style)),
             new Heading("Batches"),
-            new Words("The sheets go in and come out in the order in which they stand. The lowest sheet of the stack moves to the top."),
+            new Paragraph("The sheets go in and come out in the order in which they stand. The lowest sheet of the stack moves to the top."),
             .. plan.Batches.SelectMany(batch => Batch(batch, style)),
             .. Supplies(plan, style),
             new Blanks(["temperature", "began", "ended", "remarks"]),
@@ -51,11 +51,11 @@ public static class MixingSheet
         };
         yield return new Heading(string.Join(", ", facts.Where(fact => fact.Length > 0).Prepend($"{tray.Number}. {tray.Name}")));
         if (tray.Role == ItemRole.Developer && plan.Batches.DistinctBy(batch => (batch.Developer?.Measured, batch.Developer?.Need.WorkingVolume)).Count() > 1)
-            yield return new Words("Each batch has its own figures below.");
+            yield return new Paragraph("Each batch has its own figures below.");
         else if (tray.Parts.Count > 0)
-            yield return new Figures([.. tray.Parts.Select(part => Part(part, style))]);
+            yield return new LargeFigures([.. tray.Parts.Select(part => Part(part, style))]);
         if (tray.Note.Length > 0)
-            yield return new Words(tray.Note);
+            yield return new Paragraph(tray.Note);
     }
 
     private static Figure Part(TrayPart part, MeasureStyle style) => new(
@@ -82,7 +82,7 @@ public static class MixingSheet
         if (batch.ShuffleEverySeconds is { } seconds)
             figures.Add(new($"{Scaled.ToText(seconds, 1)} s", batch.InTray == 1 ? "move the sheet" : "move a sheet"));
         if (figures.Count > 0)
-            yield return new Figures(figures);
+            yield return new LargeFigures(figures);
         yield return new Ticks([.. batch.Sheets.Select(Sheet), .. batch.HasDummy ? ["a dummy: a rejected sheet beside the lone one"] : Array.Empty<string>()]);
     }
 

@@ -23,9 +23,9 @@ public static class PlainPage
     private static IEnumerable<string> Lines(PageBlock block) => block switch
     {
         Heading heading => [.. Wrap(heading.Text, ""), new string('-', Math.Min(PrintedText.Plain(heading.Text).Length, Width))],
-        Words words => Wrap(words.Text, ""),
+        Paragraph words => Wrap(words.Text, ""),
         Points points => points.Items.SelectMany(item => Wrap(item, points.AreCautions ? "! " : "- ")),
-        Figures figures => Figured(figures),
+        LargeFigures figures => Figured(figures),
         Grid grid => Aligned(grid),
         Ticks ticks => ticks.Items.SelectMany(item => Wrap(item, "[ ] ")),
         PencilBoxes boxes => Boxes(boxes.Count),
@@ -37,7 +37,7 @@ public static class PlainPage
         _ => throw new ArgumentException($"no line shows a {block.GetType().Name}", nameof(block)),
     };
 
-    private static IEnumerable<string> Figured(Figures figures)
+    private static IEnumerable<string> Figured(LargeFigures figures)
     {
         var width = figures.Items.Max(figure => PrintedText.Plain(figure.Value).Length);
         return figures.Items.SelectMany(figure =>

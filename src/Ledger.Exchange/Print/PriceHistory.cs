@@ -15,7 +15,7 @@ internal static class PriceHistory
         if (items.Count == 0)
             yield break;
         yield return new Heading("Prices on the shelf");
-        yield return new Words("What each delivery cost with its share of shipping, duty and tax, less discount.");
+        yield return new Paragraph("What each delivery cost with its share of shipping, duty and tax, less discount.");
         foreach (var item in items.Where(item => item.Select(price => price.PerUnit).Distinct().Count() > 1))
             yield return Chart(item.Key, [.. item], to, settings.Currency);
         yield return new Grid(

@@ -16,7 +16,7 @@ public sealed record Heading(string Text) : PageBlock;
 
 /// <summary>A sentence or two.</summary>
 /// <param name="Text">The sentences.</param>
-public sealed record Words(string Text) : PageBlock;
+public sealed record Paragraph(string Text) : PageBlock;
 
 /// <summary>Sentences one below the other.</summary>
 /// <param name="Items">The sentences.</param>
@@ -25,7 +25,7 @@ public sealed record Points(IReadOnlyList<string> Items, bool AreCautions = fals
 
 /// <summary>Figures large enough to be read in red light at arm's length: 26 points.</summary>
 /// <param name="Items">The figures.</param>
-public sealed record Figures(IReadOnlyList<Figure> Items) : PageBlock;
+public sealed record LargeFigures(IReadOnlyList<Figure> Items) : PageBlock;
 
 /// <summary>A figure with what it is of.</summary>
 /// <param name="Value">The figure: 25 ml.</param>

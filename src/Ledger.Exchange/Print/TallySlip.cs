@@ -20,9 +20,9 @@ public static class TallySlip
         return new(
             $"Tally of bath {bath.Code}",
             [
-                new Words($"{bath.Role.Name()} for {bath.Material.Name()}, {bath.WorkingVolume.ToText(style)} of {bath.Item} {bath.Dilution}, "
+                new Paragraph($"{bath.Role.Name()} for {bath.Material.Name()}, {bath.WorkingVolume.ToText(style)} of {bath.Item} {bath.Dilution}, "
                     + $"mixed {Dates.Text(bath.MixedOn)}"),
-                new Words(reading.GoodUntil is { } good ? $"Good until {Dates.Text(good.Date)} at the latest." : "No limit of age is set."),
+                new Paragraph(reading.GoodUntil is { } good ? $"Good until {Dates.Text(good.Date)} at the latest." : "No limit of age is set."),
                 .. Room(reading, style),
                 new Heading("What a sheet counts"),
                 new Grid(
@@ -42,23 +42,23 @@ public static class TallySlip
     {
         if (reading.EndedBy is { } end)
         {
-            yield return new Words($"It has ended by {end.Name()}: do not use it again.");
+            yield return new Paragraph($"It has ended by {end.Name()}: do not use it again.");
             yield break;
         }
 
         if (reading.Remaining is not { } left)
         {
-            yield return new Words("No capacity is set; a box is a sheet of 8x10, or 80 square inches.");
+            yield return new Paragraph("No capacity is set; a box is a sheet of 8x10, or 80 square inches.");
             yield return new PencilBoxes(40);
             yield break;
         }
 
         var whole = left.Hundredths / Area.Unit80.Hundredths;
-        yield return new Words(
+        yield return new Paragraph(
             $"{reading.Bath.WorkedWeighted.ToText(style)} of {reading.Bath.TotalCapacity!.Value.ToText(style)} are used "
             + $"({reading.Bath.Capacity!.Basis}); {left.ToText(style)} are left. A box is a sheet of 8x10, or 80 square inches:");
         yield return new PencilBoxes((int)Math.Min(MostBoxes, whole));
         if (whole > MostBoxes)
-            yield return new Words($"{whole - MostBoxes} more boxes have no room on this slip.");
+            yield return new Paragraph($"{whole - MostBoxes} more boxes have no room on this slip.");
     }
 }

@@ -20,7 +20,7 @@ public static class WallCard
                 new Grid(
                     ["format", "sq in", "cm²", "in sheets of 8x10", "to one 8x10"],
                     [.. formats.Select(Row)]),
-                new Words("A roll of 120 or 135-36 counts as one 8x10 by convention."),
+                new Paragraph("A roll of 120 or 135-36 counts as one 8x10 by convention."),
                 new Heading("Baths in use"),
                 .. Baths(holdings, style),
                 new Heading("In the tray"),
@@ -43,7 +43,7 @@ public static class WallCard
     {
         if (!holdings.Baths.Any())
         {
-            yield return new Words("No bath is in use.");
+            yield return new Paragraph("No bath is in use.");
             yield break;
         }
 
@@ -69,7 +69,7 @@ public static class WallCard
 
     private static IReadOnlyList<string> Tray(TrayPractice tray) =>
     [
-        $"At most {tray.Limit.Sheets} sheets of 8x10 in a batch; the stack passes once in {tray.PassSeconds} s.",
+        $"At most {tray.Limit.Sheets} sheets of 8x10 in a batch; the stack passes once in {tray.FullShuffleSeconds} s.",
         .. Shown.Select(format => $"{Scaled.ToText(tray.LeastIn(format).Litres, 2)} l of solution for {format} "
             + $"stand {Scaled.ToText(tray.DepthTenths / 10m, 1)} mm deep."),
     ];

@@ -20,7 +20,7 @@ internal sealed class HoldingsReader(Snapshot snapshot)
         foreach (var container in Containers(asOf, balances, holdings))
             holdings.Put(container);
         new HalfEmptyReader(snapshot).ReadInto(holdings);
-        foreach (var bath in new BathReader(snapshot).InUse(asOf, balances, holdings))
+        foreach (var bath in new BathTableReader(snapshot).InUse(asOf, balances, holdings))
             holdings.Put(bath);
         new PlanReader(snapshot).ReadInto(holdings);
         new FilmReader(snapshot).ReadInto(holdings, balances);

@@ -32,7 +32,7 @@ internal sealed class PlanReader(Snapshot snapshot)
             holdings.Put(ToPlan(row, sheets[row.Entry]));
     }
 
-    private static KeptPlan ToPlan(PlanRow row, IEnumerable<SheetsRow> sheets) => new(
+    private static OpenPlan ToPlan(PlanRow row, IEnumerable<SheetsRow> sheets) => new(
         row.Name, Days.Read(row.On), row.IsTrip == 1,
         new()
         {

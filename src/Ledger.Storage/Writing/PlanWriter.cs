@@ -9,7 +9,7 @@ namespace Ledger.Storage.Writing;
 /// <summary>Writes plans and their ends.</summary>
 internal sealed class PlanWriter(SqliteConnection connection, long entry)
 {
-    public void Write(KeptPlan plan)
+    public void Write(OpenPlan plan)
     {
         var request = plan.Request;
         connection.Execute(

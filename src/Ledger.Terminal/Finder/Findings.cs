@@ -48,13 +48,13 @@ internal sealed class Findings
         foreach (var digit in common.Screens)
             yield return new(digit.Label, "", digit.Name, digit.Meaning, () => [digit.Press(-1)]);
         foreach (var other in others)
-            yield return new(other.Name, "", "", Words.Sentence(other.Purpose[0]), () => [new Into(other)]);
+            yield return new(other.Name, "", "", ScreenText.Sentence(other.Purpose[0]), () => [new TableStep(other)]);
         foreach (var screen in screens.Where(screen => screen != shown))
             foreach (var action in screen.Actions)
-                yield return On(screen, action, new Go(screen.Name, null));
+                yield return On(screen, action, new ScreenStep(screen.Name, null));
         foreach (var other in others.Where(other => other.Name != shown?.Name))
             foreach (var action in other.Actions)
-                yield return On(other, action, new Into(other));
+                yield return On(other, action, new TableStep(other));
     }
 
     private Finding Here(ScreenAction action, string place) =>
@@ -79,26 +79,26 @@ internal sealed class Findings
     {
         var holdings = _ledger.HoldingsOn(_ledger.Today);
         foreach (var item in holdings.Items)
-            yield return Named(item.Code, "Shelf", $"{item.Kind.Name()}: {item.Name}", new Go("Shelf", item.Code));
+            yield return Named(item.Code, "Shelf", $"{item.Kind.Name()}: {item.Name}", new ScreenStep("Shelf", item.Code));
         foreach (var bath in holdings.Baths)
-            yield return Named(bath.Code, "Baths", $"bath of {bath.Item}", new Go("Baths", bath.Code));
+            yield return Named(bath.Code, "Baths", $"bath of {bath.Item}", new ScreenStep("Baths", bath.Code));
         foreach (var holder in holdings.Film.Holders)
-            yield return Named(holder.Code, "Holders", $"holder {holder.Format.Code}", new Go("Holders", holder.Code));
+            yield return Named(holder.Code, "Holders", $"holder {holder.Format.Code}", new ScreenStep("Holders", holder.Code));
         foreach (var box in holdings.Film.ExposedBoxes)
-            yield return Named(box.Code, "Holders", "box of exposed sheets", new Go("Holders", box.Code));
+            yield return Named(box.Code, "Holders", "box of exposed sheets", new ScreenStep("Holders", box.Code));
         foreach (var container in holdings.Containers)
             yield return Named(
                 container.Code, $"Shelf: {container.Lot.Item}", "box or bottle",
-                new Into(new ContainersModel(_ledger, container.Lot.Item) { SelectedId = container.Code }));
+                new TableStep(new ContainersModel(_ledger, container.Lot.Item) { SelectedId = container.Code }));
         foreach (var jug in holdings.Jugs)
-            yield return Named(jug.Code, "Waste jugs", $"jug for {jug.Contents}", new Into(new JugsModel(_ledger) { SelectedId = jug.Code }));
+            yield return Named(jug.Code, "Waste jugs", $"jug for {jug.Contents}", new TableStep(new JugsModel(_ledger) { SelectedId = jug.Code }));
         foreach (var plan in holdings.Plans)
-            yield return Named(plan.Name, "Plan", $"plan for {Dates.Text(plan.On)}", new Into(new PlansModel(_ledger) { SelectedId = plan.Name }));
+            yield return Named(plan.Name, "Plan", $"plan for {Dates.Text(plan.On)}", new TableStep(new PlansModel(_ledger) { SelectedId = plan.Name }));
         foreach (var process in holdings.Processes)
-            yield return Named(process.Name, "Processes", "process", new Into(new ProcessStepsModel(_ledger, process.Name)));
+            yield return Named(process.Name, "Processes", "process", new TableStep(new ProcessStepsModel(_ledger, process.Name)));
         foreach (var session in _ledger.Sessions(_ledger.Today, null, SessionsRead))
             yield return Named(
-                session.Session, "Sessions", $"session of {Dates.Text(session.Date)}", new Go("Sessions", session.Session));
+                session.Session, "Sessions", $"session of {Dates.Text(session.Date)}", new ScreenStep("Sessions", session.Session));
     }
 
     /// <summary>A sheet or a negative, by its whole name: among those of its session, or in its holder or box.</summary>
@@ -110,9 +110,9 @@ internal sealed class Findings
         if (story.Development is { } developed)
             yield return Named(
                 words, $"Session {developed.Session}", $"sheet {id} of {story.Item}",
-                new Into(new SessionSheetsModel(_ledger, developed.Session) { SelectedId = id }));
+                new TableStep(new SessionSheetsModel(_ledger, developed.Session) { SelectedId = id }));
         else if (story.Side is { } side)
-            yield return Named(words, "Holders", $"sheet {id} of {story.Item}, {story.Place}", new Into(new SheetsModel(_ledger, Holder(side, story.Id)) { SelectedId = side }));
+            yield return Named(words, "Holders", $"sheet {id} of {story.Item}, {story.Place}", new TableStep(new SheetsModel(_ledger, Holder(side, story.Id)) { SelectedId = side }));
     }
 
     private string Holder(string side, SheetId id)

@@ -55,7 +55,7 @@ internal sealed class Answers
     {
         if (field.IsEmpty)
             return null;
-        return Figures.Parse(field.Text) is { } figure && figure == decimal.Truncate(figure) && figure is >= int.MinValue and <= int.MaxValue
+        return TypedNumber.Parse(field.Text) is { } figure && figure == decimal.Truncate(figure) && figure is >= int.MinValue and <= int.MaxValue
             ? (int)figure
             : Wrong<int>(field, "a whole number");
     }
@@ -68,7 +68,7 @@ internal sealed class Answers
     {
         if (field.IsEmpty)
             return null;
-        if (Figures.Parse(field.Text) is not { } figure)
+        if (TypedNumber.Parse(field.Text) is not { } figure)
             return Wrong<decimal>(field, "a number such as 31.25");
         return figure;
     }

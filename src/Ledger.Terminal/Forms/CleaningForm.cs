@@ -32,7 +32,7 @@ internal sealed class CleaningForm : FormModel
 
     public FormField Holders { get; }
 
-    public FormField Bagged { get; } = YesNo.Field("Bagged", "Yes when they went into bags.");
+    public FormField Bagged { get; } = YesNoField.Field("Bagged", "Yes when they went into bags.");
 
     public FormField Note { get; } = new("Note", 50);
 

@@ -70,7 +70,7 @@ internal sealed class DiscardForm : FormModel
             Date = answers.Date(Date),
             What = what,
             Quantity = answers.Quantity(Amount, UnitOf(_holdings, what)),
-            Reason = Because(answers, what),
+            Reason = WrittenReason(answers, what),
             Jug = Answers.Optional(Jug),
             Note = Note.Text,
         };
@@ -80,7 +80,7 @@ internal sealed class DiscardForm : FormModel
         posting.Entry is Discard discard && InUse(discard.What) is { } reading ? [Block.Of("Before you pour it out", $"  {Good(reading)}.")] : [];
 
     /// <summary>Why a bath that could be used is poured out, only the user knows.</summary>
-    private string Because(Answers answers, string what)
+    private string WrittenReason(Answers answers, string what)
     {
         if (!Reason.IsEmpty || InUse(what) is not { } reading)
             return answers.Needed(Reason);
@@ -89,7 +89,7 @@ internal sealed class DiscardForm : FormModel
     }
 
     private BathReading? InUse(string what) =>
-        _holdings.Bath(what) is { } bath && new BathReading(bath, _holdings.AsOf) is { IsSpent: false } reading ? reading : null;
+        _holdings.Bath(what) is { } bath && new BathReading(bath, _holdings.AsOf) is { IsUnusable: false } reading ? reading : null;
 
     private static string Good(BathReading reading) => reading.GoodUntil is { } good
         ? $"{reading.Bath.Code} is good until {Dates.Text(good.Date)}"

@@ -25,7 +25,7 @@ internal sealed class ExportForm : WorkForm
 
     public FormField Folder { get; } = new("Folder", 60) { Hint = "It is made if it is not there." };
 
-    public FormField Replace { get; } = YesNo.Field("Replace", "Whether the files of an earlier export there are replaced.");
+    public FormField Replace { get; } = YesNoField.Field("Replace", "Whether the files of an earlier export there are replaced.");
 
     protected override string Promise => $"Every table is written into {Folder.Text.Trim()}.";
 

@@ -45,7 +45,7 @@ internal sealed class ExposureForm : FormModel
 
     public FormField Subject { get; } = new("Subject", 50) { Hint = "The picture: what, light, lens." };
 
-    public FormField Anyway { get; } = YesNo.Anyway();
+    public FormField Anyway { get; } = YesNoField.Anyway();
 
     public FormField Note { get; } = new("Note", 50);
 

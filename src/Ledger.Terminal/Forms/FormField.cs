@@ -59,7 +59,7 @@ internal sealed class FormField(string label, int width, FieldKind kind = FieldK
         }
         else if (kind == FieldKind.Figure)
         {
-            if (Figures.Parse(Text) is { } figure && figure + by >= 0)
+            if (TypedNumber.Parse(Text) is { } figure && figure + by >= 0)
                 Type(Scaled.ToText(figure + by, 6));
         }
         else

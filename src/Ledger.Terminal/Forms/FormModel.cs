@@ -30,14 +30,14 @@ internal abstract class FormModel(ILedger ledger) : Form
             return Judge() switch
             {
                 Ready ready => Outcome(ledger.Post(ready.Entry)),
-                Rejected rejected => Saving.Not(Spoken.Of(rejected.Refusal)),
-                Incomplete incomplete => Saving.Not(Words.Sentence(incomplete.Problems[0])),
+                Rejected rejected => Saving.Not(RefusalText.Of(rejected.Refusal)),
+                Incomplete incomplete => Saving.Not(ScreenText.Sentence(incomplete.Problems[0])),
                 _ => Saving.Not("Nothing was written."),
             };
         }
         catch (LedgerUnavailableException trouble)
         {
-            return Saving.Not(Words.Sentence(trouble.Message));
+            return Saving.Not(ScreenText.Sentence(trouble.Message));
         }
     }
 
@@ -75,7 +75,7 @@ internal abstract class FormModel(ILedger ledger) : Form
             Entry = posted.Posting.Entry,
         },
         AlreadyPosted already => new(true, already.Number, $"It is in the journal already, as entry {already.Number}."),
-        NotPosted refused => Saving.Not(Spoken.Of(refused.Refusal)),
+        NotPosted refused => Saving.Not(RefusalText.Of(refused.Refusal)),
         _ => Saving.Not("Nothing was written."),
     };
 

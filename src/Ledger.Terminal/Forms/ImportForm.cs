@@ -34,7 +34,7 @@ internal sealed class ImportForm : WorkForm
 
     public FormField Kind { get; }
 
-    public FormField OnlyTry { get; } = YesNo.Field("Only try", "Yes shows what would happen and writes nothing.");
+    public FormField OnlyTry { get; } = YesNoField.Field("Only try", "Yes shows what would happen and writes nothing.");
 
     public override void Edited(FormField field)
     {

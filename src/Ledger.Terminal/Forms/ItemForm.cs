@@ -69,7 +69,7 @@ internal sealed class ItemForm : FormModel
 
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows => KindNow switch
     {
-        ItemKind.Film => [[Code, Name], [Kind, Format, Role], [Pack, _use.Weight], [_keeping.Sealed], .. _order.Rows, [Formula], [Cautions]],
+        ItemKind.Film => [[Code, Name], [Kind, Format, Role], [Pack, _use.FixerFactor], [_keeping.Sealed], .. _order.Rows, [Formula], [Cautions]],
         ItemKind.Chemical =>
             [[Code, Name], [Kind, Role], [Pack, Unit], .. _use.Rows, .. _keeping.Rows, .. _order.Rows, [Formula], [Cautions]],
         _ => [[Code, Name], [Kind], [Pack], .. _order.Rows, [Cautions]],

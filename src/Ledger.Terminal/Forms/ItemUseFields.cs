@@ -42,7 +42,7 @@ internal sealed class ItemUseFields
 
     public FormField StockOf { get; } = new("Mixed from", 14) { Hint = "The powder or concentrate that this stock solution is mixed from." };
 
-    public FormField Weight { get; } = new("fixer factor", 6, FieldKind.Figure)
+    public FormField FixerFactor { get; } = new("fixer factor", 6, FieldKind.Figure)
     {
         Hint = "How heavily it loads a fixer: conventional grain 1, tabular about 1.5.",
     };
@@ -61,7 +61,7 @@ internal sealed class ItemUseFields
         Indicator.Offer(item.Indicator);
         Ceiling.Offer(item.ReplenisherCeilingPercent?.ToString(CultureInfo.InvariantCulture));
         StockOf.Offer(item.StockOf);
-        Weight.Offer(Scaled.InUnits(item.FixerFactorThousandths, 1000));
+        FixerFactor.Offer(Scaled.InUnits(item.FixerFactorThousandths, 1000));
     }
 
     /// <summary>The item with what was written; the fields of another kind count for nothing.</summary>
@@ -91,7 +91,7 @@ internal sealed class ItemUseFields
     private static Capacity? OtherBasis(string text, Answers answers)
     {
         if (text.Split(' ', 2, StringSplitOptions.TrimEntries) is [var figure, { Length: > 0 } basis]
-            && Figures.Parse(figure) is { } inches and > 0)
+            && TypedNumber.Parse(figure) is { } inches and > 0)
             return new(Area.FromSquareInches(inches), basis);
         answers.Problem($"other bases: \"{text}\" is not accepted; write square inches per litre and the basis, such as 1600 maker's");
         return null;
@@ -109,11 +109,11 @@ internal sealed class ItemUseFields
 
     private int Thousandths(Answers answers)
     {
-        if (answers.OptionalFigure(Weight) is not { } figure)
+        if (answers.OptionalFigure(FixerFactor) is not { } figure)
             return 1000;
         if (figure is > 0 and <= 10 && Scaled.ToBase(figure, 1000) is { } thousandths)
             return (int)thousandths;
-        answers.Problem($"fixer factor: {Weight.Text.Trim()} is not accepted; write one from 0.1 to 10 with at most three decimals");
+        answers.Problem($"fixer factor: {FixerFactor.Text.Trim()} is not accepted; write one from 0.1 to 10 with at most three decimals");
         return 1000;
     }
 

@@ -52,7 +52,7 @@ internal sealed class LoadForm : FormModel
 
     public FormField From { get; }
 
-    public FormField Anyway { get; } = YesNo.Anyway();
+    public FormField Anyway { get; } = YesNoField.Anyway();
 
     public FormField Note { get; } = new("Note", 50);
 

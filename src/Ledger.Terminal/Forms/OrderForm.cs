@@ -48,7 +48,7 @@ internal sealed class OrderForm : FormModel
 
     public FormField Order { get; } = new("Order", 24) { Hint = "A name of your own; the receipt names it." };
 
-    public FormField Prepaid { get; } = YesNo.Field("Prepaid", "Yes when it is paid already.");
+    public FormField Prepaid { get; } = YesNoField.Field("Prepaid", "Yes when it is paid already.");
 
     public FormField Supplier { get; } = new("From", 30);
 

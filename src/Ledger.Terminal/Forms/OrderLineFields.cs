@@ -34,7 +34,7 @@ internal sealed class OrderLineFields : ILineFields
         Hint = "The day it is expected; empty for the item's delivery time.",
     };
 
-    public FormField BackOrdered { get; } = YesNo.Field("Back-ordered", "Yes when the supplier has none now and sends it later.");
+    public FormField BackOrdered { get; } = YesNoField.Field("Back-ordered", "Yes when the supplier has none now and sends it later.");
 
     public IReadOnlyList<IReadOnlyList<FormField>> Rows => [[Item, Packs, Price], [Expected, BackOrdered]];
 

@@ -24,7 +24,7 @@ internal sealed class PlanForm : FormModel
         : this(ledger) => TakeOver(sheets);
 
     /// <summary>Opens the form for a plan that is planned anew; for a new one without it.</summary>
-    public PlanForm(ILedger ledger, KeptPlan? plan = null)
+    public PlanForm(ILedger ledger, OpenPlan? plan = null)
         : base(ledger)
     {
         _holdings = ledger.HoldingsOn(ledger.Today);

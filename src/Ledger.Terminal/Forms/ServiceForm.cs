@@ -31,7 +31,7 @@ internal sealed class ServiceForm : FormModel
 
     public FormField Sides { get; }
 
-    public FormField Back { get; } = YesNo.Field("Back in service", "Yes when it is repaired.");
+    public FormField Back { get; } = YesNoField.Field("Back in service", "Yes when it is repaired.");
 
     public FormField Reason { get; } = new("Reason", 30, FieldKind.Choice)
     {

@@ -16,11 +16,11 @@ internal sealed class SessionForm : FormModel
     private readonly Holdings _holdings;
     private readonly SessionRecord? _last;
     private readonly List<SessionLineFields> _lines = [];
-    private KeptPlan? _plan;
+    private OpenPlan? _plan;
     private IReadOnlyList<string> _drawFirst = [];
 
     /// <summary>Opens the form with a plan in it: what differed is changed, and it is saved.</summary>
-    public SessionForm(ILedger ledger, KeptPlan plan)
+    public SessionForm(ILedger ledger, OpenPlan plan)
         : this(ledger) => TakeOver(plan);
 
     public SessionForm(ILedger ledger)
@@ -75,7 +75,7 @@ internal sealed class SessionForm : FormModel
 
     public FormField Note { get; } = new("Note", 50);
 
-    public FormField Anyway { get; } = YesNo.Anyway();
+    public FormField Anyway { get; } = YesNoField.Anyway();
 
     public override FormField Difference { get; } = new("Book the difference", 4, FieldKind.Tick)
     {
@@ -152,7 +152,7 @@ internal sealed class SessionForm : FormModel
     }
 
     /// <summary>A line for each batch of a plan, with what it asks for, from the containers that it suggests.</summary>
-    private void TakeOver(KeptPlan plan)
+    private void TakeOver(OpenPlan plan)
     {
         if (SessionPlanning.Of(plan.Request, _holdings) is not Planned { Plan: var worked })
             return;

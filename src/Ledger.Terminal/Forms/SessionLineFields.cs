@@ -84,7 +84,7 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films, Func<IE
     };
 
     /// <summary>Whether it stands for two sheets at least.</summary>
-    public bool CanSplit => Figures.Parse(Sheets.Text) >= 2;
+    public bool CanSplit => TypedNumber.Parse(Sheets.Text) >= 2;
 
     private bool IsWeighed => Developer.Text.Trim().EndsWith('g');
 
@@ -92,7 +92,7 @@ internal sealed class SessionLineFields(Func<IEnumerable<string>> films, Func<IE
     public void SplitTo(SessionLineFields apart)
     {
         var names = From.Text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
-        var isByName = IsKnown && names.Length > 1 && names.Length == Figures.Parse(Sheets.Text);
+        var isByName = IsKnown && names.Length > 1 && names.Length == TypedNumber.Parse(Sheets.Text);
         apart.Film.Offer(Film.Text);
         apart.Group.Offer(Group.Text);
         apart.Sheets.Type("1");

@@ -19,7 +19,7 @@ internal sealed class SettingForm : FormModel
     {
         _setting = setting;
         _before = setting.Text(ledger.HoldingsOn(ledger.Today).Settings);
-        Value = new(setting.Name, 60) { Hint = $"{Words.Capital(setting.Accepted)}." };
+        Value = new(setting.Name, 60) { Hint = $"{ScreenText.Capital(setting.Accepted)}." };
         Value.Offer(_before);
     }
 

@@ -26,7 +26,7 @@ internal sealed record Rejected(Refusal Refusal) : Verdict
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Blocks =>
     [
-        Block.Of("This cannot be saved", Spoken.Of(Refusal)),
+        Block.Of("This cannot be saved", RefusalText.Of(Refusal)),
     ];
 }
 

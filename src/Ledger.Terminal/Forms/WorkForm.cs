@@ -22,8 +22,8 @@ internal abstract class WorkForm : Form
     /// <inheritdoc/>
     public override Saving Save() => Judge() switch
     {
-        Startable ready => new(true, 0, "") { Next = new Begin(ready.Work) },
-        Incomplete incomplete => Saving.Not(Screens.Words.Sentence(incomplete.Problems[0])),
+        Startable ready => new(true, 0, "") { Next = new WorkStep(ready.Work) },
+        Incomplete incomplete => Saving.Not(Screens.ScreenText.Sentence(incomplete.Problems[0])),
         _ => Saving.Not("Nothing was begun."),
     };
 

@@ -24,9 +24,9 @@ internal static class BathEndBlocks
     }
 
     private static Block Ends(BathReading reading) => Block.Of("What ends it", [
-        .. reading.Ends.Select(end => $"Ended {Dates.Text(end.On)} by {end.By.Name()}: {end.Because}."),
+        .. reading.Ends.Select(end => $"Ended {Dates.Text(end.On)} by {end.By.Name()}: {end.Reason}."),
         .. reading.ComesFirst is { } next
-            ? [$"First to come, at the use so far: {next.By.Name()}, about {Dates.Text(next.On)} ({next.Because})."]
+            ? [$"First to come, at the use so far: {next.By.Name()}, about {Dates.Text(next.On)} ({next.Reason})."]
             : Array.Empty<string>(),
     ]);
 
@@ -55,7 +55,7 @@ internal static class BathEndBlocks
             .. TestChart.Of(
                 trend.Points, trend.Limit, trend.Line is { } line ? line.At : null,
                 Math.Max(trend.ReachedAt ?? 0, (double)(reading.Bath.Capacity?.PerLitre.SquareInches ?? 0)), width),
-            .. Paragraph.Of(Words.Sentence(trend.Text), width),
+            .. Paragraph.Of(ScreenText.Sentence(trend.Text), width),
             .. reading.FixingSeconds is { } seconds
                 ? Paragraph.Of($"By the last test, fix for {Scaled.ToText(seconds, 1)} s at least.", width)
                 : [],

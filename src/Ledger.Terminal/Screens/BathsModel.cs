@@ -49,17 +49,17 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
         ScreenAction.OnRow(KeyTable.Discard, "pours the selected bath out", row => new DiscardForm(Ledger, IdOf(row))),
         ScreenAction.Of(
             KeyTable.Bath, "mixes the bath that follows the selected one",
-            row => new Fill(new BathForm(Ledger, row < 0 ? null : IdOf(row)))),
+            row => new FormStep(new BathForm(Ledger, row < 0 ? null : IdOf(row)))),
         .. HasPair
             ? [ScreenAction.Rare(
                 "Rotate pair", "rotates a pair: the first bath out, the second up, a new one mixed",
-                row => new Fill(new RotationForm(Ledger, row < 0 ? null : IdOf(row))))]
+                row => new FormStep(new RotationForm(Ledger, row < 0 ? null : IdOf(row))))]
             : Array.Empty<ScreenAction>(),
         ScreenAction.OnRow(
             KeyTable.Test, "records how long a strip of film took to clear", row => new ClearingTestForm(Ledger, IdOf(row))),
         ScreenAction.RareOnRow("Note", "records what was seen or measured at it", row => new BathNoteForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Add, "adds fresh solution or replenisher", row => new TopUpForm(Ledger, IdOf(row))),
-        ScreenAction.Of(KeyTable.Paper, "writes its label, its tally slip or the wall card", row => new Into(new PaperModel(Ledger, Papers(row)))),
+        ScreenAction.Of(KeyTable.Paper, "writes its label, its tally slip or the wall card", row => new TableStep(new PaperModel(Ledger, Papers(row)))),
     ];
 
     /// <inheritdoc/>
@@ -82,7 +82,7 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
             1 => BathBlocks.State(reading, Shown),
             2 => reading.UsedPercent is { } used ? Gauge.Of(100 - used) : "not limited",
             3 => reading.Remaining?.ToText(Shown.Settings.Style) ?? "",
-            4 => Words.Count(reading.AgeDays, "day"),
+            4 => ScreenText.Count(reading.AgeDays, "day"),
             5 => reading.GoodUntil is { } good ? Dates.Text(good.Date) : "",
             _ => reading.Bath.Item,
         };

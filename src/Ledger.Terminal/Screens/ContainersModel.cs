@@ -42,7 +42,7 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.Of(KeyTable.Receive, "records a delivery", _ => new Fill(new DeliveryForm(Ledger, item))),
+        ScreenAction.Of(KeyTable.Receive, "records a delivery", _ => new FormStep(new DeliveryForm(Ledger, item))),
         ScreenAction.OnRow(KeyTable.Open, "opens the selected one", row => new OpeningForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Count, "posts what is really in it", row => new CountForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Decant, "fills it into smaller bottles", row => new DecantingForm(Ledger, IdOf(row))),

@@ -112,15 +112,15 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
         [
             .. BarChart.Of(bars, width),
             .. Paragraph.Of(
-                $"{Words.Count(slice.PerSheet.SheetsUsed, "sheet")} used for {Words.Count(slice.PerSheet.Negatives, "good negative")}.", width),
+                $"{ScreenText.Count(slice.PerSheet.SheetsUsed, "sheet")} used for {ScreenText.Count(slice.PerSheet.Negatives, "good negative")}.", width),
             .. change is null ? [] : Paragraph.Of(change.Sentence, width),
         ]);
     }
 
-    private Redrawn Turn()
+    private RedrawStep Turn()
     {
         _grouping = (_grouping + 1) % Order.Length;
         Refresh();
-        return new Redrawn();
+        return new RedrawStep();
     }
 }

@@ -62,7 +62,7 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
         [
             ScreenAction.Of(KeyTable.View, $"shows another period: {Periods}", _ => Turn()),
             ScreenAction.Of(
-                KeyTable.Group, "shows the period by month, session, year or film", _ => new Into(new CostPartsModel(Ledger, Period, Formula))),
+                KeyTable.Group, "shows the period by month, session, year or film", _ => new TableStep(new CostPartsModel(Ledger, Period, Formula))),
             ScreenAction.Rare(
                 "Cost formula", "costs what was used by the lot it was taken from, first in first out, or the moving average", _ => Change()),
         ];
@@ -106,18 +106,18 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
 
     private string Periods => string.Join(", ", CostPeriod.On(Today).Select(period => period.Name));
 
-    private Redrawn Turn()
+    private RedrawStep Turn()
     {
         _period = (_period + 1) % CostPeriod.On(Today).Count;
         Refresh();
-        return new Redrawn();
+        return new RedrawStep();
     }
 
-    private Redrawn Change()
+    private RedrawStep Change()
     {
         _chosen = (CostFormula)(((int)Formula + 1) % CostFormulas.Names.Count);
         Refresh();
-        return new Redrawn();
+        return new RedrawStep();
     }
 
     /// <summary>A month is held against the months before it, and a rate of use is of a year, whatever the period.</summary>
@@ -147,8 +147,8 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
             .. BarChart.Of(parts, width),
             "",
             .. Paragraph.Of(
-                $"{Words.Count(film.SheetsUsed, "sheet")} used, {Words.Count(film.Negatives, "good negative")}, "
-                + $"{Words.Count(film.Keepers, "keeper")}; {film.SheetsUsed - film.Negatives} without a negative.", width),
+                $"{ScreenText.Count(film.SheetsUsed, "sheet")} used, {ScreenText.Count(film.Negatives, "good negative")}, "
+                + $"{ScreenText.Count(film.Keepers, "keeper")}; {film.SheetsUsed - film.Negatives} without a negative.", width),
         ]);
     }
 

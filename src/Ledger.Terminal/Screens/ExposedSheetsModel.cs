@@ -56,7 +56,7 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
             return null;
         if (!_picked.Remove(_sheets[row].Id))
             _picked.Add(_sheets[row].Id);
-        return new Redrawn();
+        return new RedrawStep();
     }
 
     /// <inheritdoc/>
@@ -93,7 +93,7 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
         return
         [
             Block.Of(
-                lines.Count == 0 ? "None is picked yet" : $"{Words.Count(_picked.Count, "sheet")} {(_picked.Count == 1 ? "is" : "are")} picked",
+                lines.Count == 0 ? "None is picked yet" : $"{ScreenText.Count(_picked.Count, "sheet")} {(_picked.Count == 1 ? "is" : "are")} picked",
                 lines.Select(line => $"  {line.Count} {line.Film} {line.Group}: {line.From}")),
             .. row < 0 ? [] : new[] { Where(_sheets[row]) },
         ];
@@ -108,7 +108,7 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
         ("Subject", sheet.Exposure.Subject),
     ]);
 
-    private Redrawn? Pick(int row, Func<Sheet, Sheet, bool> belongs)
+    private RedrawStep? Pick(int row, Func<Sheet, Sheet, bool> belongs)
     {
         if (row < 0)
             return null;
@@ -116,7 +116,7 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
         return new();
     }
 
-    private Redrawn? All(int row)
+    private RedrawStep? All(int row)
     {
         if (_picked.Count < _sheets.Count)
             return Pick(row, (_, _) => true);
@@ -125,6 +125,6 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
     }
 
     private Step Plan() => _picked.Count == 0
-        ? new Say("No sheet is picked yet: Enter picks the selected one, * all of them.")
-        : new Fill(new PlanForm(Ledger, KnownSheets.Request(Picked)));
+        ? new MessageStep("No sheet is picked yet: Enter picks the selected one, * all of them.")
+        : new FormStep(new PlanForm(Ledger, KnownSheets.Request(Picked)));
 }

@@ -13,12 +13,12 @@ internal sealed class FileModel(ILedger ledger, IUpkeep upkeep, string file) : T
 {
     private readonly IReadOnlyList<Job> _jobs =
     [
-        new("Settings", "units, limits and habits of the whole ledger", () => new Into(new SettingsModel(ledger))),
-        new("Check", "proves that balances, references, dates and costs agree", () => new Begin(new("Check", upkeep.Check))),
-        new("Back up", "a consistent copy in one file", () => new Fill(new BackUpForm(upkeep, Copy(file, Dates.Text(ledger.Today))))),
-        new("Export", "every table as CSV", () => new Fill(new ExportForm(upkeep, Beside(file, $"-{Dates.Text(ledger.Today)}")))),
-        new("Import", "entries from CSV", () => new Fill(new ImportForm(upkeep))),
-        new("Calendar", "the days to be reminded of as iCalendar", () => new Fill(new CalendarForm(upkeep, Beside(file, ".ics")))),
+        new("Settings", "units, limits and habits of the whole ledger", () => new TableStep(new SettingsModel(ledger))),
+        new("Check", "proves that balances, references, dates and costs agree", () => new WorkStep(new("Check", upkeep.Check))),
+        new("Back up", "a consistent copy in one file", () => new FormStep(new BackUpForm(upkeep, Copy(file, Dates.Text(ledger.Today))))),
+        new("Export", "every table as CSV", () => new FormStep(new ExportForm(upkeep, Beside(file, $"-{Dates.Text(ledger.Today)}")))),
+        new("Import", "entries from CSV", () => new FormStep(new ImportForm(upkeep))),
+        new("Calendar", "the days to be reminded of as iCalendar", () => new FormStep(new CalendarForm(upkeep, Beside(file, ".ics")))),
     ];
 
     /// <inheritdoc/>

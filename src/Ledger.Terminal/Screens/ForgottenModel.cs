@@ -19,7 +19,7 @@ internal sealed class ForgottenModel(ILedger ledger) : TableModel(ledger)
     public override string Name => "Forgotten";
 
     /// <inheritdoc/>
-    public override string Title => $"Not touched for {Words.Count(Months, "month")}";
+    public override string Title => $"Not touched for {ScreenText.Count(Months, "month")}";
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
@@ -29,7 +29,7 @@ internal sealed class ForgottenModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
-    public override string Empty => $"Nothing lies untouched for {Words.Count(Months, "month")}. Minus looks at fewer.";
+    public override string Empty => $"Nothing lies untouched for {ScreenText.Count(Months, "month")}. Minus looks at fewer.";
 
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
@@ -83,14 +83,14 @@ internal sealed class ForgottenModel(ILedger ledger) : TableModel(ledger)
         var days = Period.DaysBetween(touched, Today);
         return
         [
-            Block.Of($"Not touched for {Words.Count(days, "day")}", $"It came on {Dates.Text(container.Lot.ReceivedOn)}."),
+            Block.Of($"Not touched for {ScreenText.Count(days, "day")}", $"It came on {Dates.Text(container.Lot.ReceivedOn)}."),
             ShelfBlocks.Facts(new ContainerReading(container, container.GoodUntil(_holdings.Item(container.Lot.Item)!.Keeping), Today), _holdings),
         ];
     }
 
     private int Months => _months ?? _holdings.Settings.Film.ForgottenMonths;
 
-    private Redrawn Look(int months)
+    private RedrawStep Look(int months)
     {
         _months = Math.Clamp(months, 0, 120);
         Refresh();

@@ -43,27 +43,27 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.Of(KeyTable.Load, "loads sheets into sides", row => new Fill(new LoadForm(Ledger, HolderAt(row)))),
-        ScreenAction.Of(KeyTable.Expose, "notes an exposure", row => new Fill(new ExposureForm(Ledger, HolderAt(row)))),
+        ScreenAction.Of(KeyTable.Load, "loads sheets into sides", row => new FormStep(new LoadForm(Ledger, HolderAt(row)))),
+        ScreenAction.Of(KeyTable.Expose, "notes an exposure", row => new FormStep(new ExposureForm(Ledger, HolderAt(row)))),
         ScreenAction.Of(KeyTable.Move, "unloads: takes sheets out into a box; puts a wrong label right", row =>
-            new Fill(new UnloadForm(Ledger, row < 0 ? null : IdOf(row)))),
-        ScreenAction.Rare("Clean", "notes a cleaning", row => new Fill(new CleaningForm(Ledger, HolderAt(row)))),
+            new FormStep(new UnloadForm(Ledger, row < 0 ? null : IdOf(row)))),
+        ScreenAction.Rare("Clean", "notes a cleaning", row => new FormStep(new CleaningForm(Ledger, HolderAt(row)))),
         ScreenAction.Rare("Service", "takes a side out of service, or puts it back", row =>
-            new Fill(new ServiceForm(Ledger, FirstSide(row)))),
-        ScreenAction.Of(KeyTable.New, "registers a holder", _ => new Fill(new HolderForm(Ledger))),
-        ScreenAction.Of(KeyTable.Keeper, "names a negative a keeper", _ => new Fill(new KeeperForm(Ledger, null))),
-        ScreenAction.Of(KeyTable.Count, "posts how many sheets are really there", row => new Fill(new CountForm(Ledger, Place(row)))),
-        ScreenAction.Of(KeyTable.Discard, "throws sheets away", row => new Fill(new DiscardForm(Ledger, Place(row)))),
+            new FormStep(new ServiceForm(Ledger, FirstSide(row)))),
+        ScreenAction.Of(KeyTable.New, "registers a holder", _ => new FormStep(new HolderForm(Ledger))),
+        ScreenAction.Of(KeyTable.Keeper, "names a negative a keeper", _ => new FormStep(new KeeperForm(Ledger, null))),
+        ScreenAction.Of(KeyTable.Count, "posts how many sheets are really there", row => new FormStep(new CountForm(Ledger, Place(row)))),
+        ScreenAction.Of(KeyTable.Discard, "throws sheets away", row => new FormStep(new DiscardForm(Ledger, Place(row)))),
         ScreenAction.Of(KeyTable.Paper, "writes the label of the selected box of exposed sheets", row => row >= _holders.Count
-            ? new OnPaper(paper => paper.BoxLabel(IdOf(row)))
-            : new Say("Select a box of exposed sheets, below the holders: its label is written for paper.")),
+            ? new PaperStep(paper => paper.BoxLabel(IdOf(row)))
+            : new MessageStep("Select a box of exposed sheets, below the holders: its label is written for paper.")),
     ];
 
     /// <inheritdoc/>
     public override string? OpenLabel => "Sheets";
 
     /// <inheritdoc/>
-    public override Step? Open(int row) => new Into(new SheetsModel(Ledger, IdOf(row)));
+    public override Step? Open(int row) => new TableStep(new SheetsModel(Ledger, IdOf(row)));
 
     /// <inheritdoc/>
     public override void Refresh()
@@ -115,7 +115,7 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
     {
         0 => box.Code,
         1 => _holdings.Item(box.Item)?.Format?.Code ?? "",
-        2 => Words.Count(_holdings.Film.At(box.Place).Count(), "exposed sheet"),
+        2 => ScreenText.Count(_holdings.Film.At(box.Place).Count(), "exposed sheet"),
         _ => "",
     };
 }

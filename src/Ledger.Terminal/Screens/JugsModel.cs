@@ -43,7 +43,7 @@ internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.Of(KeyTable.New, "begins a jug", _ => new Fill(new JugStartForm(Ledger))),
+        ScreenAction.Of(KeyTable.New, "begins a jug", _ => new FormStep(new JugStartForm(Ledger))),
         ScreenAction.OnRow(KeyTable.Add, "pours used solution into the selected jug", row => new JugFillingForm(Ledger, IdOf(row))),
         ScreenAction.RareOnRow("Hand over", "hands the selected jug over", row => new JugHandoverForm(Ledger, IdOf(row))),
     ];

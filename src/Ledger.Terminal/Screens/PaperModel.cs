@@ -41,7 +41,7 @@ internal sealed class PaperModel(ILedger ledger, IEnumerable<(string Name, strin
     public override string Cell(int row, int column) => column == 0 ? _papers[row].Name : _papers[row].What;
 
     /// <inheritdoc/>
-    public override Step? Open(int row) => row < 0 ? null : new OnPaper(_papers[row].Write);
+    public override Step? Open(int row) => row < 0 ? null : new PaperStep(_papers[row].Write);
 
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => [];

@@ -19,7 +19,7 @@ internal sealed class PlanBlocks(Settings settings)
         [
             CanRun(planned.Plan), Batches(planned.Plan), Trays(planned.Plan), Uses(planned.Plan), Costs(planned.Plan.Cost), Cautions(planned.Plan),
         ],
-        NotPlanned not => [Block.Of("This cannot be planned", Words.Sentence(not.Refusal.Sentence))],
+        NotPlanned not => [Block.Of("This cannot be planned", ScreenText.Sentence(not.Refusal.Sentence))],
         _ => [],
     };
 

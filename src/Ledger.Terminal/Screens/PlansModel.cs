@@ -13,7 +13,7 @@ namespace Ledger.Terminal.Screens;
 internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
 {
     private Holdings _holdings = new(ledger.Today);
-    private List<KeptPlan> _plans = [];
+    private List<OpenPlan> _plans = [];
 
     /// <inheritdoc/>
     public override string Name => "Plan";
@@ -42,10 +42,10 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.Of(KeyTable.New, "plans a session or a trip", _ => new Fill(new PlanForm(Ledger))),
-        ScreenAction.Of(KeyTable.Amend, "plans the selected one anew", row => row < 0 ? null : new Fill(new PlanForm(Ledger, _plans[row]))),
+        ScreenAction.Of(KeyTable.New, "plans a session or a trip", _ => new FormStep(new PlanForm(Ledger))),
+        ScreenAction.Of(KeyTable.Amend, "plans the selected one anew", row => row < 0 ? null : new FormStep(new PlanForm(Ledger, _plans[row]))),
         ScreenAction.Rare("Give plan up", "ends the selected plan without a session",
-            row => row < 0 ? null : new Fill(new PlanEndingForm(Ledger, _plans[row].Name))),
+            row => row < 0 ? null : new FormStep(new PlanEndingForm(Ledger, _plans[row].Name))),
         ScreenAction.Paper("the mixing sheet of the selected plan", row => paper => paper.MixingSheet(IdOf(row))),
     ];
 
@@ -78,15 +78,15 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override Step? Open(int row) => row < 0 ? null
-        : _plans[row].IsTrip ? new Say($"{_plans[row].Name} is a trip: G ends it when it is over, and a session of its own develops the film.")
+        : _plans[row].IsTrip ? new MessageStep($"{_plans[row].Name} is a trip: G ends it when it is over, and a session of its own develops the film.")
         : SessionPlanning.Of(_plans[row].Request, _holdings, Today) is NotPlanned not
-            ? new Say($"{Words.Sentence(not.Refusal.Sentence)} C changes the plan.")
-            : new Fill(new SessionForm(Ledger, _plans[row]));
+            ? new MessageStep($"{ScreenText.Sentence(not.Refusal.Sentence)} C changes the plan.")
+            : new FormStep(new SessionForm(Ledger, _plans[row]));
 
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] : [Facts(_plans[row]), .. Outlook(_plans[row])];
 
-    private Block Facts(KeptPlan plan) => Block.Facts($"{plan.Name}, {Words.Away(NodaTime.Period.DaysBetween(Today, plan.On))}", [
+    private Block Facts(OpenPlan plan) => Block.Facts($"{plan.Name}, {ScreenText.Away(NodaTime.Period.DaysBetween(Today, plan.On))}", [
         ("For", $"{Dates.Text(plan.On)}, {(plan.IsTrip ? "a trip" : plan.Request.Process)}"),
         ("Times", plan.Request.Times.Text),
         ("Note", plan.Note),
@@ -94,7 +94,7 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
     ]);
 
     /// <summary>A trip takes film and no chemistry; a session whose day is past is judged as of today.</summary>
-    private IReadOnlyList<Block> Outlook(KeptPlan plan) => plan.IsTrip
+    private IReadOnlyList<Block> Outlook(OpenPlan plan) => plan.IsTrip
         ? [Block.Of("It takes along", PlannedDemand.Of(_holdings).Where(known => known.Plan == plan.Name)
             .Select(known => $"  {known.Quantity.ToText(_holdings.Settings.Style)} of {known.Item}"))]
         : new PlanBlocks(_holdings.Settings).Of(SessionPlanning.Of(plan.Request, _holdings, plan.On > Today ? plan.On : Today));

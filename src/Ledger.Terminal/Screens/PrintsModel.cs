@@ -42,7 +42,7 @@ internal sealed class PrintsModel : TableModel
 
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
-        [ScreenAction.Of(KeyTable.New, "records a session of printing", _ => new Fill(new PrintForm(Ledger)))];
+        [ScreenAction.Of(KeyTable.New, "records a session of printing", _ => new FormStep(new PrintForm(Ledger)))];
 
     /// <inheritdoc/>
     public override void Refresh()
@@ -88,7 +88,7 @@ internal sealed class PrintsModel : TableModel
 
     private static string Line(PrintedPaper line)
     {
-        var strips = line.Strips == 0 ? "" : line.Sheets == 0 ? " of a sheet cut before" : $" from {Words.Count(line.Sheets, "sheet")}";
+        var strips = line.Strips == 0 ? "" : line.Sheets == 0 ? " of a sheet cut before" : $" from {ScreenText.Count(line.Sheets, "sheet")}";
         var note = line.Note.Length > 0 ? $": {line.Note}" : "";
         return $"{Pieces(line)} {line.Item} {line.Purpose.Name()}{strips}{note}";
     }

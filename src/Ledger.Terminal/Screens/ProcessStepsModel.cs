@@ -43,9 +43,9 @@ internal sealed class ProcessStepsModel(ILedger ledger, string process) : TableM
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.Of(KeyTable.New, "adds a step after the selected one", row => new Fill(new StepForm(Ledger, process, null, row + 2))),
+        ScreenAction.Of(KeyTable.New, "adds a step after the selected one", row => new FormStep(new StepForm(Ledger, process, null, row + 2))),
         ScreenAction.Rare("Take step away", "takes the selected step away", row => row < 0 || _process is not { Steps.Count: > 1 } known ? null
-            : new Fill(new DropStepForm(Ledger, known, known.Steps[row]))),
+            : new FormStep(new DropStepForm(Ledger, known, known.Steps[row]))),
     ];
 
     /// <inheritdoc/>
@@ -75,7 +75,7 @@ internal sealed class ProcessStepsModel(ILedger ledger, string process) : TableM
     }
 
     /// <inheritdoc/>
-    public override Step? Open(int row) => row < 0 ? null : new Fill(new StepForm(Ledger, process, _process!.Steps[row]));
+    public override Step? Open(int row) => row < 0 ? null : new FormStep(new StepForm(Ledger, process, _process!.Steps[row]));
 
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :

@@ -37,7 +37,7 @@ internal sealed class ProcessesModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.Of(KeyTable.New, "writes down the first step of a new process", _ => new Fill(new StepForm(Ledger, null, null))),
+        ScreenAction.Of(KeyTable.New, "writes down the first step of a new process", _ => new FormStep(new StepForm(Ledger, null, null))),
         ScreenAction.RareOnRow("Copy process", "copies the selected process under another name", row => new CopyProcessForm(Ledger, _processes[row])),
     ];
 
@@ -64,7 +64,7 @@ internal sealed class ProcessesModel(ILedger ledger) : TableModel(ledger)
     }
 
     /// <inheritdoc/>
-    public override Step? Open(int row) => row < 0 ? null : new Into(new ProcessStepsModel(Ledger, _processes[row].Name));
+    public override Step? Open(int row) => row < 0 ? null : new TableStep(new ProcessStepsModel(Ledger, _processes[row].Name));
 
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :

@@ -31,7 +31,7 @@ internal static class ReorderBlocks
             ("Safety part", reading.SafetyStock?.ToText(style)),
             ("Textbook", reading.NormalReorderPoint is { } point ? $"{point.ToText(style)} by the normal distribution" : null),
             ("Delivery", Delivery(reading)),
-            ("Runs out", reading.RunsOutOn is { } day ? $"{Dates.Text(day)}, {Words.Away(Period.DaysBetween(reading.Today, day))}" : null),
+            ("Runs out", reading.RunsOutOn is { } day ? $"{Dates.Text(day)}, {ScreenText.Away(Period.DaysBetween(reading.Today, day))}" : null),
             ("Price", reading.PriceRise is { } rise ? $"{rise.PercentText} more from {Dates.Text(rise.From)}{Before(reading)}" : null),
         ]);
     }
@@ -63,21 +63,21 @@ internal static class ReorderBlocks
     private static string Advice(ReorderReading reading) => reading.Suggestion switch
     {
         null => "nothing to order",
-        { OpensOn: { } opens } waiting => $"order {Words.Count(waiting.Packs, "pack")} when the window opens on {Dates.Text(opens)}",
-        { IsNow: true } now => $"order {Words.Count(now.Packs, "pack")} now",
-        var later => $"order {Words.Count(later.Packs, "pack")} by {Dates.Text(later.OrderBy)}",
+        { OpensOn: { } opens } waiting => $"order {ScreenText.Count(waiting.Packs, "pack")} when the window opens on {Dates.Text(opens)}",
+        { IsNow: true } now => $"order {ScreenText.Count(now.Packs, "pack")} now",
+        var later => $"order {ScreenText.Count(later.Packs, "pack")} by {Dates.Text(later.OrderBy)}",
     };
 
     /// <summary>The delivery time that is reckoned with, beside what was entered and what was seen.</summary>
     private static string Delivery(ReorderReading reading)
     {
         var (lead, seen) = (reading.LeadTime, reading.LeadTime.Observed);
-        var range = seen.Count == 0 ? "" : seen.Min() == seen.Max() ? Words.Count(seen.Min(), "day") : $"{seen.Min()} to {seen.Max()} days";
+        var range = seen.Count == 0 ? "" : seen.Min() == seen.Max() ? ScreenText.Count(seen.Min(), "day") : $"{seen.Min()} to {seen.Max()} days";
         return lead.Source switch
         {
-            LeadTimeSource.Observed => $"{Words.Count(lead.Days, "day")}, the mean of {seen.Count} deliveries that took {range}"
-                + (reading.Item.LeadTimeDays is { } entered ? $"; entered: {Words.Count(entered, "day")}" : ""),
-            _ => $"{Words.Count(lead.Days, "day")}, {(lead.Source == LeadTimeSource.Entered ? "as entered" : "assumed")}"
+            LeadTimeSource.Observed => $"{ScreenText.Count(lead.Days, "day")}, the mean of {seen.Count} deliveries that took {range}"
+                + (reading.Item.LeadTimeDays is { } entered ? $"; entered: {ScreenText.Count(entered, "day")}" : ""),
+            _ => $"{ScreenText.Count(lead.Days, "day")}, {(lead.Source == LeadTimeSource.Entered ? "as entered" : "assumed")}"
                 + (seen.Count == 0 ? "" : $"; seen: {range}{(seen.Count == 1 ? "" : $" in {seen.Count} deliveries")}"),
         };
     }
@@ -86,7 +86,7 @@ internal static class ReorderBlocks
         reading.MonthsOfCover is { } months ? $", {Scaled.ToText(months, 1)} months at the usual rate" : "";
 
     private static string Before(ReorderReading reading) => reading.Suggestion is { PacksBeforeRise: > 0 and var packs }
-        ? $"; {Words.Count(packs, "pack")} before that carry you through the year after" : "";
+        ? $"; {ScreenText.Count(packs, "pack")} before that carry you through the year after" : "";
 
     /// <summary>What was there so many weeks ago: what is there now, less what came and plus what went since.</summary>
     private static decimal? On(ReorderReading reading, IReadOnlyList<ItemMove> moves, int weeksAgo)

@@ -93,5 +93,5 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
     public override string? OpenLabel => "Boxes";
 
     /// <inheritdoc/>
-    public override Step? Open(int row) => new Into(new ContainersModel(Ledger, IdOf(row)));
+    public override Step? Open(int row) => new TableStep(new ContainersModel(Ledger, IdOf(row)));
 }

@@ -50,7 +50,7 @@ internal sealed class SessionsModel : TableModel
     public override string? OpenLabel => "Sheets";
 
     /// <inheritdoc/>
-    public override Step? Open(int row) => row < 0 ? null : new Into(new SessionSheetsModel(Ledger, IdOf(row)));
+    public override Step? Open(int row) => row < 0 ? null : new TableStep(new SessionSheetsModel(Ledger, IdOf(row)));
 
     /// <inheritdoc/>
     public override void Refresh()

@@ -48,7 +48,7 @@ internal sealed class SettingsModel(ILedger ledger) : TableModel(ledger)
     };
 
     /// <inheritdoc/>
-    public override Step? Open(int row) => row < 0 ? null : new Fill(new SettingForm(Ledger, Setting.All[row]));
+    public override Step? Open(int row) => row < 0 ? null : new FormStep(new SettingForm(Ledger, Setting.All[row]));
 
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :

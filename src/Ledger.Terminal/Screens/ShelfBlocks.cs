@@ -36,7 +36,7 @@ internal static class ShelfBlocks
 
     /// <summary>The settings of an item, as the facts of a block.</summary>
     public static IEnumerable<(string Label, string? Text)> Settings(Item item, MeasureStyle style) =>
-        ItemFacts.Of(item, style).Select(fact => (Words.Capital(fact.Label), (string?)fact.Text));
+        ItemFacts.Of(item, style).Select(fact => (ScreenText.Capital(fact.Label), (string?)fact.Text));
 
     /// <summary>One container, with its dates and where it came from.</summary>
     public static Block Facts(ContainerReading reading, Holdings holdings)

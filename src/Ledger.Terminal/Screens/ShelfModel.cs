@@ -55,7 +55,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
         ScreenAction.RareOnRow("Mix stock solution", "mixes a stock solution of it", row => new StockSolutionForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Discard, "throws some of it away", row => new DiscardForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Amend, "changes the settings of the selected item", row => new ItemForm(Ledger, IdOf(row))),
-        ScreenAction.Of(KeyTable.New, "writes down a film, chemical or supply", _ => new Fill(new ItemForm(Ledger, null))),
+        ScreenAction.Of(KeyTable.New, "writes down a film, chemical or supply", _ => new FormStep(new ItemForm(Ledger, null))),
     ];
 
     /// <inheritdoc/>
@@ -99,7 +99,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     public override string? OpenLabel => "Boxes";
 
     /// <inheritdoc/>
-    public override Step? Open(int row) => new Into(new ContainersModel(Ledger, IdOf(row)));
+    public override Step? Open(int row) => new TableStep(new ContainersModel(Ledger, IdOf(row)));
 
     private static GoodUntil? Earliest(ShelfReading reading) =>
         reading.Containers.Select(container => container.GoodUntil).OfType<GoodUntil>().MinBy(good => good.Date);

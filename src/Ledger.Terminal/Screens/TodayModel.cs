@@ -78,15 +78,15 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     {
         var about = _notices[row].About;
         if (_holdings.Bath(about) is not null)
-            return new Go("Baths", about);
+            return new ScreenStep("Baths", about);
         if (_holdings.Container(about) is { } container)
-            return new Into(new ContainersModel(Ledger, container.Lot.Item) { SelectedId = about });
+            return new TableStep(new ContainersModel(Ledger, container.Lot.Item) { SelectedId = about });
         if (_holdings.Jug(about) is not null)
-            return new Into(new JugsModel(Ledger) { SelectedId = about });
-        return _holdings.Item(about) is not null ? new Go("Shelf", about) : new Say(Words.Sentence(_notices[row].Step));
+            return new TableStep(new JugsModel(Ledger) { SelectedId = about });
+        return _holdings.Item(about) is not null ? new ScreenStep("Shelf", about) : new MessageStep(ScreenText.Sentence(_notices[row].Step));
     }
 
-    private Block About(Notice notice) => Block.Facts(Words.Sentence(notice.Text), [
+    private Block About(Notice notice) => Block.Facts(ScreenText.Sentence(notice.Text), [
         ("Reason", notice.Reason),
         ("Do", notice.Step),
         .. Picture(notice.About),

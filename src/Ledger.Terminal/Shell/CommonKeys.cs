@@ -18,10 +18,10 @@ internal sealed class CommonKeys
         _ledger = ledger;
         Work =
         [
-            ScreenAction.Of(KeyTable.Session, "logs a session", _ => new Fill(new SessionForm(ledger))),
-            ScreenAction.Of(KeyTable.Bath, "mixes a bath", _ => new Fill(new BathForm(ledger, null))),
-            ScreenAction.Of(KeyTable.Receive, "records a delivery", _ => new Fill(new DeliveryForm(ledger, null))),
-            ScreenAction.Of(KeyTable.Plan, "shows what is planned", _ => new Into(new PlansModel(ledger))),
+            ScreenAction.Of(KeyTable.Session, "logs a session", _ => new FormStep(new SessionForm(ledger))),
+            ScreenAction.Of(KeyTable.Bath, "mixes a bath", _ => new FormStep(new BathForm(ledger, null))),
+            ScreenAction.Of(KeyTable.Receive, "records a delivery", _ => new FormStep(new DeliveryForm(ledger, null))),
+            ScreenAction.Of(KeyTable.Plan, "shows what is planned", _ => new TableStep(new PlansModel(ledger))),
             ScreenAction.Of(KeyTable.Undo, "takes back the last entry; in the journal, the selected one", _ => TakeBack()),
         ];
         Screens = [.. screens.Select((screen, i) => Digit(i + 1, screen.Name))];
@@ -78,7 +78,7 @@ internal sealed class CommonKeys
     {
         var latest = _ledger.Journal(_ledger.Today, LastSaved + 1, LookBack);
         return latest.FirstOrDefault(entry => entry is { Undoes: null, UndoneBy: null }) is { } entry
-            ? new Fill(new UndoForm(_ledger, entry))
-            : new Say("There is no entry to take back.");
+            ? new FormStep(new UndoForm(_ledger, entry))
+            : new MessageStep("There is no entry to take back.");
     }
 }

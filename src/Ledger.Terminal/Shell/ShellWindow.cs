@@ -116,7 +116,7 @@ internal sealed class ShellWindow : Runnable
         }
         catch (LedgerUnavailableException trouble)
         {
-            _message.Say(Words.Sentence(trouble.Message));
+            _message.Say(ScreenText.Sentence(trouble.Message));
             return false;
         }
     }
@@ -153,31 +153,31 @@ internal sealed class ShellWindow : Runnable
     {
         switch (step)
         {
-            case Fill fill:
+            case FormStep fill:
                 Open(fill.Form);
                 break;
-            case Into into:
+            case TableStep into:
                 into.Table.Refresh();
                 Lay(new TablePage(into.Table, Follow));
                 break;
-            case Go go when _screens.FirstOrDefault(screen => screen.Name == go.Screen) is { } screen:
+            case ScreenStep go when _screens.FirstOrDefault(screen => screen.Name == go.Screen) is { } screen:
                 screen.SelectedId = go.Id ?? screen.SelectedId;
                 Show(screen);
                 break;
-            case Begin begin:
+            case WorkStep begin:
                 Watch(new(begin.Work));
                 break;
-            case Redrawn when Page is TablePage table:
+            case RedrawStep when Page is TablePage table:
                 table.Bind();
                 Caption();
                 break;
-            case OnPaper page:
+            case PaperStep page:
                 _message.Say(page.Write(_paper));
                 break;
             case null when Page is TablePage { Row: < 0 } table:
                 _message.Say(table.Model.NoRow);
                 break;
-            case Say say:
+            case MessageStep say:
                 _message.Say(say.Sentence);
                 break;
         }

@@ -32,12 +32,12 @@ internal sealed record ScreenAction(Key? Key, string Name, string Label, string 
 
     /// <summary>Puts a page about the selected row on paper.</summary>
     public static ScreenAction Paper(string what, Func<int, Func<IPaper, string>> page) => Of(
-        KeyTable.Paper, $"writes {what} for paper and says where", row => row < 0 ? null : new OnPaper(page(row)));
+        KeyTable.Paper, $"writes {what} for paper and says where", row => row < 0 ? null : new PaperStep(page(row)));
 
     /// <summary>The digit of a main screen.</summary>
-    public static ScreenAction Screen(char digit, string screen) => Letter(digit, screen, $"goes to {screen}", _ => new Go(screen, null));
+    public static ScreenAction Screen(char digit, string screen) => Letter(digit, screen, $"goes to {screen}", _ => new ScreenStep(screen, null));
 
-    private static Func<int, Step?> ForRow(Func<int, Form> form) => row => row < 0 ? null : new Fill(form(row));
+    private static Func<int, Step?> ForRow(Func<int, Form> form) => row => row < 0 ? null : new FormStep(form(row));
 
     private static ScreenAction Letter(char letter, string label, string meaning, Func<int, Step?> press) =>
         new(new Key(char.ToLowerInvariant(letter)), letter.ToString(), label, meaning, press);

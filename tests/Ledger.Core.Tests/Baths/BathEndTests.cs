@@ -23,7 +23,7 @@ public sealed class BathEndTests
         var reading = new BathReading(bath, Mixed.PlusDays(50));
         Assert.Equal([BathEnd.Test, BathEnd.Sight, BathEnd.Age, BathEnd.Area], reading.Ends.Select(end => end.By));
         Assert.Equal(BathEnd.Test, reading.EndedBy);
-        Assert.Equal("specks", reading.Ends[1].Because);
+        Assert.Equal("specks", reading.Ends[1].Reason);
     }
 
     [Fact]

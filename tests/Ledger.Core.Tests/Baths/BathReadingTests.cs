@@ -30,7 +30,7 @@ public sealed class BathReadingTests
         Assert.Equal(row.Count("8x10 left"), reading.RemainingSheets(Format.Parse("8x10")));
         Assert.Equal(row.Count("4x5 left at 1.5"), reading.RemainingSheets(Format.Parse("4x5"), 1500));
         Assert.Equal(row["ended by"], reading.EndedBy?.ToString() ?? "");
-        Assert.Equal(reading.EndedBy is not null, reading.IsSpent);
+        Assert.Equal(reading.EndedBy is not null, reading.IsUnusable);
     });
 
     [Fact]
@@ -53,7 +53,7 @@ public sealed class BathReadingTests
             var area = format.Area.Weighted(weight);
             Assert.True(area * sheets <= reading.Remaining!.Value);
             Assert.True(reading.Fits((format.Area * sheets).Weighted(weight)) || sheets == 0);
-            Assert.True(reading.IsSpent || area * (sheets + 1) > reading.Remaining.Value);
+            Assert.True(reading.IsUnusable || area * (sheets + 1) > reading.Remaining.Value);
         });
 
     [Fact]

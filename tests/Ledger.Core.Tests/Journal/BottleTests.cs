@@ -114,7 +114,7 @@ public sealed class BottleTests
         ledger.Post("setting setting=freezer-days value=365");
         var good = Assert.Single(ledger.Holdings.Containers).GoodUntil(KeepingLimits.None)!;
         Assert.Equal((new NodaTime.LocalDate(2027, 2, 1), 365), (good.Date, good.ColdDays));
-        Assert.Contains("365 days added for cold storage", good.Because, StringComparison.Ordinal);
+        Assert.Contains("365 days added for cold storage", good.Reason, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -201,8 +201,8 @@ public sealed class BathStoryTests : IDisposable
     public void ABathThatWasPouredOutKnowsWhenAndWhy()
     {
         _file.Accept(Pour(null));
-        Assert.Equal(new PouredOut(Some.Day(5, 1), "spent"), _file.Ledger.Bath("F1", _file.Ledger.Today)!.PouredOut);
-        Assert.Null(_file.Ledger.Bath("F1", Some.Day(4, 30))!.PouredOut);
+        Assert.Equal(new BathDiscard(Some.Day(5, 1), "spent"), _file.Ledger.Bath("F1", _file.Ledger.Today)!.Discarded);
+        Assert.Null(_file.Ledger.Bath("F1", Some.Day(4, 30))!.Discarded);
     }
 
     [Fact]

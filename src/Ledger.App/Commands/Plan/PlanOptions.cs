@@ -64,7 +64,7 @@ internal sealed class PlanOptions
     }
 
     /// <summary>The open plan of that name; null when none was named.</summary>
-    public static KeptPlan? Kept(string? name, Holdings holdings) => name is null ? null
+    public static OpenPlan? Kept(string? name, Holdings holdings) => name is null ? null
         : holdings.Plan(name) ?? throw new RefusedByCommandException(
             $"there is no plan \"{name.Trim()}\" that is still open; `show plans` lists them");
 

@@ -8,23 +8,23 @@ namespace Ledger.App.Commands.Record;
 /// <summary>What only some items have: a density, a dead volume, a replenisher, an indicator, a powder behind it, other capacities.</summary>
 internal sealed class HandlingOptions
 {
-    private readonly Option<Said<Density?>> _density = Said<Density?>.Option(
+    private readonly Option<OptionValue<Density?>> _density = OptionValue<Density?>.Option(
         "--density", "G/ML", Density, "grams per millilitre, so that a syrup can be weighed out");
 
-    private readonly Option<Said<Amount>> _dead = Said<Amount>.Option(
+    private readonly Option<OptionValue<Amount>> _dead = OptionValue<Amount>.Option(
         "--dead-volume", "AMOUNT", Amount.Parse, "what stays in each bottle because it cannot be drawn");
 
-    private readonly Option<Said<Volume?>> _replenisher = Said<Volume?>.Option(
+    private readonly Option<OptionValue<Volume?>> _replenisher = OptionValue<Volume?>.Option(
         "--replenisher-per-80", "ML", Text.Volume, "replenisher for each 80 square inches of film");
 
-    private readonly Option<Said<int?>> _ceiling = Said<int?>.Option(
+    private readonly Option<OptionValue<int?>> _ceiling = OptionValue<int?>.Option(
         "--replenisher-ceiling", "PERCENT", Text.Whole,
         "how much replenisher a bath may take before it is mixed anew, in per cent of its volume; otherwise 100");
 
-    private readonly Option<Said<string>> _indicator = Said<string>.Option(
+    private readonly Option<OptionValue<string>> _indicator = OptionValue<string>.Option(
         "--indicator", "COLOUR", Text.NotEmpty, "the colour at which its indicator says that a bath of it is spent, such as purple");
 
-    private readonly Option<Said<string>> _stockOf = Said<string>.Option(
+    private readonly Option<OptionValue<string>> _stockOf = OptionValue<string>.Option(
         "--stock-of", "ITEM", Text.NotEmpty, "the powder or concentrate that this stock solution is mixed from");
 
     private readonly Option<Capacity[]> _capacities = Typed.Options(
@@ -35,7 +35,7 @@ internal sealed class HandlingOptions
     public Item Read(ParseResult parse, Item item) => item with
     {
         Density = parse.GetValue(_density).Or(item.Density),
-        DeadVolume = parse.GetValue(_dead) is { IsSaid: true } dead ? dead.Value?.For(item) : item.DeadVolume,
+        DeadVolume = parse.GetValue(_dead) is { IsGiven: true } dead ? dead.Value?.For(item) : item.DeadVolume,
         ReplenisherPer80SquareInches = parse.GetValue(_replenisher).Or(item.ReplenisherPer80SquareInches),
         ReplenisherCeilingPercent = parse.GetValue(_ceiling).Or(item.ReplenisherCeilingPercent),
         Indicator = parse.GetValue(_indicator).Or(item.Indicator),

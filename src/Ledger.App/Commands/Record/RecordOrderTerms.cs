@@ -13,15 +13,15 @@ namespace Ledger.App.Commands.Record;
 internal sealed class RecordOrderTerms : RecordCommand
 {
     private readonly Argument<string> _item = Typed.Argument("item", Text.NotEmpty, "the item's code");
-    private readonly Option<Said<int?>> _cover = Said<int?>.Option("--cover-days", "DAYS", Text.Whole,
+    private readonly Option<OptionValue<int?>> _cover = OptionValue<int?>.Option("--cover-days", "DAYS", Text.Whole,
         "for how many days an order should last");
-    private readonly Option<Said<Window>> _window = Said<Window>.Option(
+    private readonly Option<OptionValue<Window>> _window = OptionValue<Window>.Option(
         "--window", "MM-DD..MM-DD", Window.Parse, "the days of the year on which it can be ordered at all");
 
-    private readonly Option<Said<Money?>> _orderCost = Said<Money?>.Option(
+    private readonly Option<OptionValue<Money?>> _orderCost = OptionValue<Money?>.Option(
         "--order-cost", "AMOUNT", Text.Money, "what an order costs, however large: shipping, the trip to the shop");
 
-    private readonly Option<Said<decimal?>> _holding = Said<decimal?>.Option(
+    private readonly Option<OptionValue<decimal?>> _holding = OptionValue<decimal?>.Option(
         "--keeping-percent", "PERCENT", Text.Number, "what a year's keeping costs, in percent of the price");
 
     public RecordOrderTerms(Workbench bench)

@@ -92,7 +92,7 @@ internal sealed class RecordSession : RecordCommand
     }
 
     /// <summary>The plan that was carried out, with the baths that were named instead.</summary>
-    private SessionPlan Planned(KeptPlan kept, ParseResult parse, EntryFrame frame, Holdings holdings)
+    private SessionPlan Planned(OpenPlan kept, ParseResult parse, EntryFrame frame, Holdings holdings)
     {
         var baths = new SessionBaths(holdings, frame.Date).Instead(parse.GetValue(_bath), kept.Request.Bath);
         return SessionPlanning.Of(kept.Request with { Bath = baths }, holdings, frame.Date) switch

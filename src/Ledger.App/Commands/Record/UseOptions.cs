@@ -8,9 +8,9 @@ namespace Ledger.App.Commands.Record;
 /// <summary>How an item is used: its dilution, what a bath of it can take, and how heavily a film loads a fixer.</summary>
 internal sealed class UseOptions
 {
-    private readonly Option<Said<Dilution>> _dilution = Said<Dilution>.Option(
+    private readonly Option<OptionValue<Dilution>> _dilution = OptionValue<Dilution>.Option(
         "--dilution", "1+N", Dilution.Parse, "how it is usually diluted");
-    private readonly Option<Said<Area?>> _capacity = Said<Area?>.Option(
+    private readonly Option<OptionValue<Area?>> _capacity = OptionValue<Area?>.Option(
         "--capacity", "SQIN", Text.SquareInches, "what a litre of its working solution can take, in square inches of film");
 
     private readonly Option<string?> _basis = new("--basis")
@@ -18,14 +18,14 @@ internal sealed class UseOptions
         HelpName = "TEXT",
         Description = "where that capacity comes from: maker's, handbook, strict, own",
     };
-    private readonly Option<Said<Volume?>> _minimum = Said<Volume?>.Option(
+    private readonly Option<OptionValue<Volume?>> _minimum = OptionValue<Volume?>.Option(
         "--minimum-per-80", "ML", Text.Volume, "the least concentrate for each 80 square inches of film, whatever the dilution");
 
-    private readonly Option<int?> _weight = Typed.Option<int?>(
+    private readonly Option<int?> _fixerFactor = Typed.Option<int?>(
         "--fixer-factor", "NUMBER", text => Thousandths(Text.Number(text)!.Value),
         "how heavily a film loads a fixer: 1 for conventional grain, about 1.5 for a tabular one");
 
-    public IEnumerable<Option> All => [_dilution, _capacity, _basis, _minimum, _weight];
+    public IEnumerable<Option> All => [_dilution, _capacity, _basis, _minimum, _fixerFactor];
 
     public Item Read(ParseResult parse, Item item) => item with
     {
@@ -34,7 +34,7 @@ internal sealed class UseOptions
             ? new(perLitre, parse.GetValue(_basis) ?? item.Capacity?.Basis ?? "")
             : null,
         MinimumPer80SquareInches = parse.GetValue(_minimum).Or(item.MinimumPer80SquareInches),
-        FixerFactorThousandths = parse.GetValue(_weight) ?? item.FixerFactorThousandths,
+        FixerFactorThousandths = parse.GetValue(_fixerFactor) ?? item.FixerFactorThousandths,
     };
 
     private static int Thousandths(decimal weight) => weight is >= 0.1m and <= 10 && Scaled.ToBase(weight, 1000) is { } thousandths

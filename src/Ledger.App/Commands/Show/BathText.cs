@@ -17,19 +17,19 @@ internal static class BathText
     {
         var bath = reading.Bath;
         var what = $"{bath.Role.Name()} for {bath.Material.Name()}";
-        var isInUse = bath.PouredOut is null;
+        var isInUse = bath.Discarded is null;
         output.WriteProse(
             $"{bath.Code}: {what}, {bath.WorkingVolume.ToText(view.Style)} of {bath.Item} {bath.Dilution}"
-            + (bath.PouredOut is { } gone ? $", poured out {Dates.Text(gone.On)}: {gone.Reason}" : Pair(bath, view)),
+            + (bath.Discarded is { } gone ? $", poured out {Dates.Text(gone.On)}: {gone.Reason}" : Pair(bath, view)),
             view.Width);
         var lines = new TextTable(Column.Left(""), Column.Left(""));
         lines.Add("  taken", Taken(reading, view));
         lines.Add("  left", Left(reading, isInUse, view));
         lines.Add("  age", Age(reading));
         foreach (var end in reading.Ends)
-            lines.Add("  ended", $"by {end.By.Name()} on {Dates.Text(end.On)}, {end.Because}{(isInUse ? ": do not use it again" : "")}");
+            lines.Add("  ended", $"by {end.By.Name()} on {Dates.Text(end.On)}, {end.Reason}{(isInUse ? ": do not use it again" : "")}");
         if (isInUse && reading.ComesFirst is { } next)
-            lines.Add("  first end", $"by {next.By.Name()}, about {Dates.Text(next.On)} at the use so far ({next.Because})");
+            lines.Add("  first end", $"by {next.By.Name()}, about {Dates.Text(next.On)} at the use so far ({next.Reason})");
         lines.WriteTo(output, view.Width);
     }
 
@@ -56,7 +56,7 @@ internal static class BathText
             + $"{Scaled.ToText(reading.UsedPercent ?? 0, 1)} % used; "
             + $"capacity {capacity.PerLitre.ToText(view.Style)} per litre ({capacity.Basis})"
             + (reading.Bath.Indicator is { } spent ? $"; or until its indicator is {spent}" : "")
-            + (reading.IsSpent || !isInUse ? "" : $"; room for {sheets}");
+            + (reading.IsUnusable || !isInUse ? "" : $"; room for {sheets}");
     }
 
     private static string Age(BathReading reading)

@@ -20,7 +20,7 @@ internal static class ContainerText
             container.Held.ToText(view.Style),
             container.OpenedOn is { } opened ? Dates.Text(opened) : "sealed",
             reading.GoodUntil is { } good ? Dates.Text(good.Date) : "-",
-            (reading.GoodUntil?.Because ?? "no limit set") + (reading.IsPast ? ", past" : ""));
+            (reading.GoodUntil?.Reason ?? "no limit set") + (reading.IsPast ? ", past" : ""));
     }
 
     public static void Write(Utf8JsonWriter json, ShelfReading shelf, View view)

@@ -28,7 +28,7 @@ internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList
         var bath = view.Ledger.Bath(code, view.AsOf) ?? throw new RefusedByCommandException(
             $"there was no bath \"{code}\" up to {Dates.Text(view.AsOf)}; "
                 + $"{Known.Names(view.Holdings.Baths.Select(known => known.Code), "in use")}");
-        return (new(bath, bath.PouredOut?.On ?? view.AsOf), view.Ledger.WorkOf(bath.Code, view.AsOf, _last.In(parse)));
+        return (new(bath, bath.Discarded?.On ?? view.AsOf), view.Ledger.WorkOf(bath.Code, view.AsOf, _last.In(parse)));
     }
 
     protected override void WriteText((BathReading Reading, IReadOnlyList<BathWorkRecord> Work) shown, View view, TextWriter output)
@@ -52,9 +52,9 @@ internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList
     {
         json.WriteDate("asOf", view.AsOf);
         BathJson.Write(json, shown.Reading, view);
-        json.WriteBoolean("inUse", shown.Reading.Bath.PouredOut is null);
-        json.WriteDate("discardedOn", shown.Reading.Bath.PouredOut?.On);
-        json.WriteString("discardReason", shown.Reading.Bath.PouredOut?.Reason);
+        json.WriteBoolean("inUse", shown.Reading.Bath.Discarded is null);
+        json.WriteDate("discardedOn", shown.Reading.Bath.Discarded?.On);
+        json.WriteString("discardReason", shown.Reading.Bath.Discarded?.Reason);
         json.WriteStartArray("work");
         foreach (var done in shown.Work)
         {

@@ -10,11 +10,11 @@ namespace Ledger.App.Commands.Show;
 
 /// <summary>show plans: the sessions and trips that are planned, and what they will use.</summary>
 internal sealed class ShowPlans(Workbench bench)
-    : ShowCommand<IReadOnlyList<KeptPlan>>(bench, "plans", "The sessions and trips that are planned, the next one first, and what each will use.")
+    : ShowCommand<IReadOnlyList<OpenPlan>>(bench, "plans", "The sessions and trips that are planned, the next one first, and what each will use.")
 {
-    protected override IReadOnlyList<KeptPlan> Read(View view, ParseResult parse) => [.. view.Holdings.Plans];
+    protected override IReadOnlyList<OpenPlan> Read(View view, ParseResult parse) => [.. view.Holdings.Plans];
 
-    protected override void WriteText(IReadOnlyList<KeptPlan> plans, View view, TextWriter output)
+    protected override void WriteText(IReadOnlyList<OpenPlan> plans, View view, TextWriter output)
     {
         if (plans.Count == 0)
             output.WriteLine("Nothing is planned: keep a plan with `trayledger record plan`.");
@@ -29,7 +29,7 @@ internal sealed class ShowPlans(Workbench bench)
         table.WriteTo(output, view.Width);
     }
 
-    protected override void WriteJson(IReadOnlyList<KeptPlan> plans, View view, Utf8JsonWriter json)
+    protected override void WriteJson(IReadOnlyList<OpenPlan> plans, View view, Utf8JsonWriter json)
     {
         var demand = PlannedDemand.Of(view.Holdings).ToLookup(known => known.Plan);
         json.WriteDate("asOf", view.AsOf);
@@ -53,7 +53,7 @@ internal sealed class ShowPlans(Workbench bench)
         json.WriteEndArray();
     }
 
-    private static void WriteSheets(KeptPlan plan, Utf8JsonWriter json)
+    private static void WriteSheets(OpenPlan plan, Utf8JsonWriter json)
     {
         json.WriteStartArray("sheets");
         foreach (var line in plan.Request.Sheets)

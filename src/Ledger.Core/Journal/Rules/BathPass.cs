@@ -24,7 +24,7 @@ internal static class BathPass
         if (bath.ControlStrips is [.., { IsWithinLimits: false } strip])
             draft.Remark($"the last control strip in {bath.Code}, {Dates.Text(strip.Date)}, was out of limits: {strip.Result}");
         foreach (var end in reading.Ends.Where(end => end.By is BathEnd.Test or BathEnd.Sight))
-            draft.Remark($"bath {bath.Code} ended on {Dates.Text(end.On)} by {end.By.Name()}: {end.Because}");
+            draft.Remark($"bath {bath.Code} ended on {Dates.Text(end.On)} by {end.By.Name()}: {end.Reason}");
         if (reading.Replenishment is { } replenished)
             draft.Remark(
                 $"replenisher due in {bath.Code} after this: "

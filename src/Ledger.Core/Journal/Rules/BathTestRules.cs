@@ -136,9 +136,9 @@ internal static class BathTestRules
         if (cleared.IsFresh && bath.WorkedWeighted > Area.Zero)
             draft.Remark(
                 $"bath {bath.Code} has taken {bath.WorkedWeighted.ToText(draft.Style)} already; a fresh time is measured before that");
-        if (!cleared.IsFresh && cleared.IsSpentAt(bath.Limits.SpentMultipleThousandths))
+        if (!cleared.IsFresh && cleared.IsExhaustedAt(bath.Limits.ExhaustedMultipleThousandths))
             draft.Remark(
-                $"that is {Scaled.InUnits(bath.Limits.SpentMultipleThousandths, 1000)} times the fresh time or more: "
+                $"that is {Scaled.InUnits(bath.Limits.ExhaustedMultipleThousandths, 1000)} times the fresh time or more: "
                 + $"bath {bath.Code} is spent");
         draft.Remark(
             $"fix {cleared.Film} for {cleared.FixingTenths(bath.Limits.FixingMultipleThousandths) / 10m:0.#} s at least, "

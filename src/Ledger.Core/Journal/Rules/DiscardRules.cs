@@ -28,7 +28,7 @@ internal static class DiscardRules
     private static void PourOut(Bath bath, Discard discard, string reason, Draft draft)
     {
         Require.That(discard.Quantity is null, $"{bath.Code} is a bath and is poured out whole");
-        PouringOut.Of(bath, reason, discard.Jug, draft);
+        BathDiscarding.Of(bath, reason, discard.Jug, draft);
         draft.Summary = $"poured out bath {bath.Code}: {reason}";
     }
 

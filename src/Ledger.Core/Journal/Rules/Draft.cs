@@ -97,7 +97,7 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
     }
 
     /// <summary>An undo stands on the day of what it takes back, and knows its number.</summary>
-    public void Reverse(JournalEntry original) => Entry = (Undo)Entry with { Date = original.Date, Number = original.Number };
+    public void TakeBack(JournalEntry original) => Entry = (Undo)Entry with { Date = original.Date, Number = original.Number };
 
     /// <summary>The item's containers on the entry's date, as they stand after the draws so far.</summary>
     public IEnumerable<Container> ContainersOf(Item item) =>
@@ -166,7 +166,7 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
         }
 
         if (container.GoodUntil(Item(container.Lot.Item).Keeping) is { } good && good.IsPast(Date) && to != Places.Discarded)
-            Remark($"{container.Code} was good until {Dates.Text(good.Date)} ({Keeping.KeepingRules.Name(good.Rule)})");
+            Remark($"{container.Code} was good until {Dates.Text(good.Date)} ({Keeping.KeepingRuleNames.Name(good.Rule)})");
         Touch(container.Less(draw.Quantity, draw.Cost));
     }
 

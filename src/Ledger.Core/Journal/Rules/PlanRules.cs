@@ -24,7 +24,7 @@ internal static class PlanRules
             throw RefusedException.Unknown($"process \"{process}\"", draft.Holdings.Processes.Select(known => known.Name));
         if (draft.Holdings.Plan(name) is { } before)
             draft.Remark($"it takes the place of the plan {before.Name} for {Dates.Text(before.On)}");
-        var plan = new KeptPlan(name, planned.On, planned.IsTrip, planned.Request with { Process = process }, planned.Date, planned.Note);
+        var plan = new OpenPlan(name, planned.On, planned.IsTrip, planned.Request with { Process = process }, planned.Date, planned.Note);
         draft.Add(new PlanMade(plan));
         draft.Summary = $"planned {(planned.IsTrip ? "trip" : "session")} {name} for {Dates.Text(plan.On)}: {SheetsOf(plan)}";
     }
@@ -58,12 +58,12 @@ internal static class PlanRules
             Require.That(text.Length <= 200 && !text.Any(char.IsControl), "a group, subject or holder has at most 200 characters that can be printed");
     }
 
-    private static KeptPlan Plan(string name, Draft draft) => draft.Holdings.Plan(name) ?? throw new RefusedException(
+    private static OpenPlan Plan(string name, Draft draft) => draft.Holdings.Plan(name) ?? throw new RefusedException(
         RefusalKind.Unknown,
         $"there is no plan \"{name.Trim()}\" that is still open; "
         + (draft.Holdings.Plans.Any() ? $"open: {string.Join(", ", draft.Holdings.Plans.Select(plan => plan.Name).Take(12))}" : "none is"));
 
-    private static string SheetsOf(KeptPlan plan) => string.Join(
+    private static string SheetsOf(OpenPlan plan) => string.Join(
         ", ", plan.Request.Sheets.GroupBy(line => line.Film, StringComparer.OrdinalIgnoreCase)
             .Select(group => $"{group.Sum(line => line.Count)} {group.Key}"));
 }

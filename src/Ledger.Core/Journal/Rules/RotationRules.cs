@@ -19,7 +19,7 @@ internal static class RotationRules
             $"the pair was rotated {Times(done)} and the ceiling is {ceiling}: {PairCeiling.MixAnew(second)} "
             + "(the setting rotation-ceiling is yours)");
 
-        PouringOut.Of(first, Require.Reason(rotation.Reason), rotation.Jug, draft);
+        BathDiscarding.Of(first, Require.Reason(rotation.Reason), rotation.Jug, draft);
         draft.Show(second.Code, "second", $"first, mixed {Measures.Dates.Text(second.MixedOn)}");
         BathRules.Post(
             new BathMixing

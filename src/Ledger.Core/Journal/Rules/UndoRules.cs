@@ -33,7 +33,7 @@ internal static class UndoRules
             throw new RefusedException(
                 RefusalKind.DependedOn, $"entry {next} is about a sheet of entry {original.Number}; take back entry {next} first");
 
-        draft.Reverse(original);
+        draft.TakeBack(original);
         var back = draft.Past.MovementsOf(original.Number).Select(movement => movement.Reversed()).Reverse().ToList();
         foreach (var place in back.SelectMany(movement => new[] { movement.From, movement.To }).Distinct().Where(place => place.IsOnHand))
             Settle(place, back, original, draft);

@@ -14,7 +14,7 @@ internal sealed class ClearingTestsFile() : RowFileKind(
         Bath = row.Needed("bath", "accepted is the name of a bath"),
         Film = row.Needed("film", "accepted is the code of a film"),
         Seconds = row.Needed("seconds", row.Number("seconds")),
-        IsFresh = row.Choice("fresh", YesNo.Names) == 1,
+        IsFresh = row.Choice("fresh", YesNoColumn.Names) == 1,
         Sheets = row.Whole("sheets") ?? 0,
     };
 }

@@ -23,7 +23,7 @@ internal sealed class ObservationsFile() : RowFileKind(
         {
             0 => new BathObservation
             {
-                Key = key, Date = date, Bath = bath, Sign = found, EndsUse = row.Choice("passed", YesNo.Names) == 0,
+                Key = key, Date = date, Bath = bath, Sign = found, EndsUse = row.Choice("passed", YesNoColumn.Names) == 0,
             },
             1 => new SilverTest { Key = key, Date = date, Bath = bath, GramsPerLitre = row.Needed("found", row.Number("found")) },
             2 => Residual("silver"),
@@ -36,14 +36,14 @@ internal sealed class ObservationsFile() : RowFileKind(
             _ => new ControlStripTest
             {
                 Key = key, Date = date, Bath = bath, Result = found,
-                IsWithinLimits = row.Choice("passed", YesNo.Names, mayBeEmpty: false) == 1,
+                IsWithinLimits = row.Choice("passed", YesNoColumn.Names, mayBeEmpty: false) == 1,
             },
         };
 
         ResidualCheck Residual(string what) => new()
         {
             Key = key, Date = date, Bath = bath, LookedFor = what, Result = found,
-            HasPassed = row.Choice("passed", YesNo.Names, mayBeEmpty: false) == 1,
+            HasPassed = row.Choice("passed", YesNoColumn.Names, mayBeEmpty: false) == 1,
             Session = row.TextOrNull("session"),
         };
     }

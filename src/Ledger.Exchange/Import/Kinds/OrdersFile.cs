@@ -12,8 +12,6 @@ internal sealed class OrdersFile() : FileKind(
     ["order", "date", "item", "packs"],
     ["price", "expected", "back_ordered", "supplier", "prepaid", "note"])
 {
-    private static readonly string[] NoOrYes = ["no", "yes"];
-
     public override IEnumerable<SourcedEntry> Entries(IEnumerable<Row> rows, ImportTerms terms)
     {
         foreach (var order in RowGroup.By("order", rows))
@@ -24,7 +22,7 @@ internal sealed class OrdersFile() : FileKind(
                 Order = order.Name,
                 Date = order.Saying("date").Date("date"),
                 Supplier = order.Saying("supplier").Text("supplier"),
-                IsPrepaid = order.Saying("prepaid").Choice("prepaid", NoOrYes) == 1,
+                IsPrepaid = order.Saying("prepaid").Choice("prepaid", YesNoColumn.Names) == 1,
                 Note = order.Saying("note").Text("note"),
                 Lines = [.. order.Rows.Select(Line)],
             };
@@ -39,6 +37,6 @@ internal sealed class OrdersFile() : FileKind(
         Packs = row.Needed("packs", row.Whole("packs")),
         Price = row.Money("price"),
         ExpectedOn = row.DateOrNull("expected"),
-        IsBackOrdered = row.Choice("back_ordered", NoOrYes) == 1,
+        IsBackOrdered = row.Choice("back_ordered", YesNoColumn.Names) == 1,
     };
 }

@@ -6,14 +6,14 @@ using NodaTime;
 namespace Ledger.Terminal.Screens;
 
 /// <summary>Figures and dates in the words of the screens.</summary>
-internal static class Words
+internal static class ScreenText
 {
     /// <summary>"7.60 EUR".</summary>
     public static string Text(this Money money, Settings settings) => $"{money.Rounded()} {settings.Currency}".TrimEnd();
 
     /// <summary>"2026-03-13 (life since mixing), 2 days ago".</summary>
     public static string? Text(this GoodUntil? good, LocalDate today) =>
-        good is null ? null : $"{Dates.Text(good.Date)} ({good.Because}), {Away(good.DaysLeft(today))}";
+        good is null ? null : $"{Dates.Text(good.Date)} ({good.Reason}), {Away(good.DaysLeft(today))}";
 
     /// <summary>"in 5 days", "today", "2 days ago".</summary>
     public static string Away(int days) => days switch

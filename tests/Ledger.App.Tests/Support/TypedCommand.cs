@@ -9,7 +9,7 @@ using Ledger.Core.Stock;
 namespace Ledger.App.Tests.Support;
 
 /// <summary>An entry as somebody would type it on the command line.</summary>
-internal static class Spoken
+internal static class TypedCommand
 {
     public static string[] Of(Entry entry) =>
     [

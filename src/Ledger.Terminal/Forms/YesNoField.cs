@@ -1,7 +1,7 @@
 namespace Ledger.Terminal.Forms;
 
 /// <summary>A field that is answered with yes or no.</summary>
-internal static class YesNo
+internal static class YesNoField
 {
     /// <summary>The field; no until the user says yes.</summary>
     public static FormField Field(string label, string hint)

@@ -5,7 +5,7 @@ using Ledger.Core.Stock;
 namespace Ledger.Core.Journal.Rules;
 
 /// <summary>A bath goes: what is in it is written off, and its volume goes into a jug when one is named.</summary>
-internal static class PouringOut
+internal static class BathDiscarding
 {
     public static void Of(Bath bath, string reason, string? jug, Draft draft)
     {

@@ -5,7 +5,7 @@ using Ledger.Core.Sessions;
 namespace Ledger.Core.Journal.Rules;
 
 /// <summary>A negative is named a keeper, often long after its session.</summary>
-internal static class KeeperRules
+internal static class KeeperNamingRules
 {
     public static void Post(KeeperNaming keeper, Draft draft)
     {

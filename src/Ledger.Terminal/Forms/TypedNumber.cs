@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Ledger.Terminal.Forms;
 
 /// <summary>Numbers as they are typed, in the invariant culture.</summary>
-internal static class Figures
+internal static class TypedNumber
 {
     private const NumberStyles Style = NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign;
 

@@ -7,7 +7,7 @@ using NodaTime;
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads baths with the work they have taken and what is in them.</summary>
-internal sealed class BathReader(Snapshot snapshot)
+internal sealed class BathTableReader(Snapshot snapshot)
 {
     /// <summary>A bath's work as of a day is all of it less what came later, so that an old bath costs no more to read than a new one.</summary>
     private const string Baths =
@@ -56,12 +56,12 @@ internal sealed class BathReader(Snapshot snapshot)
             new { row.PlaceId, asOf = Dates.Text(asOf) });
         var bath = ToBath(row, contents.Select(content => (content.LotId, content.Quantity, content.Value)), holdings) with
         {
-            PouredOut = PouredOut(row.PlaceId, asOf),
+            Discarded = Discarded(row.PlaceId, asOf),
         };
         return holdings.WithSettings(new BathLogReader(snapshot).With([bath], asOf)[0]);
     }
 
-    private PouredOut? PouredOut(long place, LocalDate asOf)
+    private BathDiscard? Discarded(long place, LocalDate asOf)
     {
         var row = snapshot.Connection.QueryFirstOrDefault<EndRow>(
             """
