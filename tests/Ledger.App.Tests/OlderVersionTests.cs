@@ -127,7 +127,7 @@ public class OlderVersionTests
             foreach (var (old, now) in _files)
                 if (value.StartsWith(old, StringComparison.Ordinal))
                     return now + value[old.Length..];
-        return _values.GetValueOrDefault((name, value), value).Replace("printed date", "expiry date", StringComparison.Ordinal);
+        return name == "purpose" ? value : _values.GetValueOrDefault((name, value), value).Replace("printed date", "expiry date", StringComparison.Ordinal);
     }
 
     private static void Unpack(string path)

@@ -87,16 +87,16 @@ public class RecordTests
     public void The_same_reference_adds_nothing_the_second_time()
     {
         using var room = Darkroom.WithDemoYear();
-        string[] receipt = ["record", "delivery", "syrup", "1", "--price", "44", "--reference", "shop-4711"];
-        room.Do(receipt);
-        var again = room.Run(receipt);
+        string[] delivery = ["record", "delivery", "syrup", "1", "--price", "44", "--reference", "shop-4711"];
+        room.Do(delivery);
+        var again = room.Run(delivery);
         Assert.Equal((0, ""), (again.Status, again.Out));
         Assert.Contains($"entry {_next} stands in the journal under this reference already", again.Error, StringComparison.Ordinal);
         Assert.Equal(_next, room.Run("check", "--json").Json.GetProperty("entries").GetInt32());
     }
 
     [Fact]
-    public void A_correction_takes_back_what_it_names()
+    public void An_undo_takes_back_what_it_names()
     {
         using var room = Darkroom.WithDemoYear();
         var before = room.Do("show", "shelf", "--json");

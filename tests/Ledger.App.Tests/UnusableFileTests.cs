@@ -6,7 +6,7 @@ namespace Ledger.App.Tests;
 /// <summary>A file that cannot be used ends every command with 4 and a sentence about that file.</summary>
 public class UnusableFileTests
 {
-    private static readonly string[] _receipt = ["record", "delivery", "syrup", "1", "--price", "44"];
+    private static readonly string[] _delivery = ["record", "delivery", "syrup", "1", "--price", "44"];
 
     [Fact]
     public void A_file_that_is_no_database()
@@ -14,7 +14,7 @@ public class UnusableFileTests
         using var room = new Darkroom();
         room.Write("ledger.db", string.Concat(Enumerable.Repeat("a letter to a friend\n", 200)));
         AssertUnusable(room, "show", "today");
-        AssertUnusable(room, _receipt);
+        AssertUnusable(room, _delivery);
     }
 
     [Fact]
@@ -52,7 +52,7 @@ public class UnusableFileTests
         using var command = other.CreateCommand();
         command.CommandText = "BEGIN IMMEDIATE";
         command.ExecuteNonQuery();
-        Assert.Contains("locked by another program", AssertUnusable(room, _receipt), StringComparison.Ordinal);
+        Assert.Contains("locked by another program", AssertUnusable(room, _delivery), StringComparison.Ordinal);
         Assert.Equal(0, room.Run("show", "today").Status);
     }
 
@@ -61,7 +61,7 @@ public class UnusableFileTests
     {
         using var room = Darkroom.WithDemoYear();
         File.SetAttributes(room.Ledger, FileAttributes.ReadOnly);
-        AssertUnusable(room, _receipt);
+        AssertUnusable(room, _delivery);
         AssertUnusable(room, "import", "items", room.Write("items.csv", "item,name,kind,format,pack\nnew1,New film,film,8x10,25\n"));
     }
 

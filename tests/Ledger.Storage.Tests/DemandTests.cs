@@ -64,7 +64,7 @@ public sealed class DemandTests : IDisposable
     }
 
     [Fact]
-    public void Delivery_times_are_those_of_the_receipts_that_name_an_order()
+    public void Delivery_times_are_those_of_the_deliveries_that_name_an_order()
     {
         _file.Accept(new OrderPlacement { Key = Some.Key(), Date = Some.Day(4, 1), Order = "A", Lines = [new() { Item = "pan", Packs = 2 }] });
         var first = _file.Accept(Some.Delivery("pan", 1, 186, order: "A") with { Date = Some.Day(4, 11) });

@@ -37,7 +37,7 @@ public sealed class OrderTests : IDisposable
     }
 
     [Fact]
-    public void Other_packs_and_another_price_are_read_back_and_a_correction_undoes_them()
+    public void Other_packs_and_another_price_are_read_back_and_an_undo_takes_back_them()
     {
         _file.Accept(Order("spring", ("pan", 2, 186)));
         var changed = _file.Accept(new OrderChange { Key = Some.Key(), Date = Some.Day(4, 2), Order = "spring", Packs = 3, Price = Money.Of(191.50m) });
@@ -68,7 +68,7 @@ public sealed class OrderTests : IDisposable
     }
 
     [Fact]
-    public void Corrections_undo_changes_cancellations_and_deliveries()
+    public void Undos_take_back_changes_cancellations_and_deliveries()
     {
         _file.Accept(Order("spring", ("pan", 2, 186)));
         var changed = _file.Accept(new OrderChange { Key = Some.Key(), Date = Some.Day(4, 2), Order = "spring", ExpectedOn = Some.Day(9, 1) });

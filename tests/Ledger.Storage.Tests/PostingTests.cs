@@ -52,7 +52,7 @@ public sealed class PostingTests : IDisposable
     }
 
     [Fact]
-    public void ACorrectionBringsEverythingBackOnTheDayOfWhatItReverses()
+    public void AnUndoBringsEverythingBackOnTheDayOfWhatItReverses()
     {
         Some.Stock(_file);
         var session = _file.Accept(Some.Session());

@@ -11,8 +11,8 @@ namespace Ledger.Core.Costing;
 /// <param name="OnHandBefore">The value of all containers when the period began.</param>
 /// <param name="Bought">What was bought in it.</param>
 /// <param name="OnHandAfter">The value of all containers when it ended.</param>
-/// <param name="ThrownAway">What was thrown away unused in it.</param>
-/// <param name="FilmThrownAway">Sheets of film thrown away undeveloped in it, by item.</param>
+/// <param name="Discarded">What was thrown away unused in it.</param>
+/// <param name="FilmDiscarded">Sheets of film thrown away undeveloped in it, by item.</param>
 /// <param name="Lost">What counts found missing, less what they found in excess.</param>
 /// <param name="Baths">Every bath that was in use on a day of the period.</param>
 /// <param name="Sessions">The sessions in order.</param>
@@ -22,8 +22,8 @@ public sealed record CostFacts(
     Money OnHandBefore,
     Money Bought,
     Money OnHandAfter,
-    Money ThrownAway,
-    IReadOnlyList<FilmLoss> FilmThrownAway,
+    Money Discarded,
+    IReadOnlyList<FilmLoss> FilmDiscarded,
     Money Lost,
     IReadOnlyList<BathUse> Baths,
     IReadOnlyList<SessionUse> Sessions)

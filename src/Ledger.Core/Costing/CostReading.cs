@@ -26,7 +26,7 @@ public sealed class CostReading
         Supplies = Sum(facts.Sessions.Select(session => session.Supplies));
         Prints = Sum(facts.Prints.Select(print => print.Total));
         NeverUsedInBaths = Sum(facts.Baths.Select(bath => bath.NeverUsed));
-        Waste = SpoiledFilm + facts.ThrownAway + facts.Lost + NeverUsedInBaths;
+        Waste = SpoiledFilm + facts.Discarded + facts.Lost + NeverUsedInBaths;
         StillInBaths = Sum(facts.Baths.Where(bath => !bath.HasEnded).Select(bath => bath.Share.LeftAfter(bath.WorkedAfter)));
     }
 
@@ -68,7 +68,7 @@ public sealed class CostReading
 
     /// <summary>What <see cref="Waste"/> is made of, in words.</summary>
     public string WasteText =>
-        $"spoiled film {SpoiledFilm.Rounded()}, thrown away {Facts.ThrownAway.Rounded()}, lost {Facts.Lost.Rounded()}, "
+        $"spoiled film {SpoiledFilm.Rounded()}, discarded {Facts.Discarded.Rounded()}, lost {Facts.Lost.Rounded()}, "
         + $"poured out unused with baths {NeverUsedInBaths.Rounded()}";
 
     /// <summary>The value of the containers at the end.</summary>
@@ -94,7 +94,7 @@ public sealed class CostReading
 
     /// <summary>The same by film, and the wasted sheets with it.</summary>
     public IEnumerable<FilmCost> ByFilm => Counted.Select(sheet => sheet.Item)
-        .Concat(Facts.FilmThrownAway.Select(loss => loss.Item))
+        .Concat(Facts.FilmDiscarded.Select(loss => loss.Item))
         .Distinct(StringComparer.OrdinalIgnoreCase)
         .Order(StringComparer.OrdinalIgnoreCase)
         .Select(Of);
@@ -103,10 +103,10 @@ public sealed class CostReading
     public FilmCost Of(string item) => FilmCost.Of(
         item,
         Counted.Where(sheet => sheet.Item.Equals(item, StringComparison.OrdinalIgnoreCase)),
-        Facts.FilmThrownAway.Where(loss => loss.Item.Equals(item, StringComparison.OrdinalIgnoreCase)));
+        Facts.FilmDiscarded.Where(loss => loss.Item.Equals(item, StringComparison.OrdinalIgnoreCase)));
 
     /// <summary>All films together, with their chemistry and supplies.</summary>
-    public FilmCost AllFilms => FilmCost.Of("", Counted, Facts.FilmThrownAway);
+    public FilmCost AllFilms => FilmCost.Of("", Counted, Facts.FilmDiscarded);
 
     internal bool Counts(SheetCost sheet) => CountsPractice || sheet.Fate != Fate.Practice;
 

@@ -33,9 +33,9 @@ public sealed class Recosting
         {
             OnHandBefore = Sum(_stock.Items, item => item.Before),
             OnHandAfter = Sum(_stock.Items, item => item.OnHand),
-            ThrownAway = Sum(thrown, loss => loss.Cost),
+            Discarded = Sum(thrown, loss => loss.Cost),
             Lost = Sum(lost, loss => loss.Cost),
-            FilmThrownAway = FilmLoss.Of([.. lost, .. thrown]),
+            FilmDiscarded = FilmLoss.Of([.. lost, .. thrown]),
             Losses = [.. lost, .. thrown],
             Baths = [.. facts.Baths.Select(bath => bath with { Share = Recost(bath.Share) })],
             Sessions = [.. facts.Sessions.Select(Recost)],

@@ -3,17 +3,17 @@ using Ledger.Core.Measures;
 namespace Ledger.Core.Costing;
 
 /// <summary>
-/// What the lines of one purchase cost on the shelf. What was paid for all of them together is shared by their value with the largest
-/// remainder; the sum is changed into the ledger's currency once and shared the same way, so that the lines add up to the purchase.
+/// What the lines of one delivery cost on the shelf. What was paid for all of them together is shared by their value with the largest
+/// remainder; the sum is changed into the ledger's currency once and shared the same way, so that the lines add up to the delivery.
 /// </summary>
 public sealed class SharedCost
 {
-    /// <summary>Shares the costs of a purchase.</summary>
+    /// <summary>Shares the costs of a delivery.</summary>
     /// <param name="lines">The price of a pack and the packs of each line.</param>
     /// <param name="discount">Taken off for all lines; at most what they are worth.</param>
     /// <param name="shipping">The shipping.</param>
     /// <param name="duty">Duty and tax.</param>
-    /// <param name="rate">What one unit of the purchase's currency is worth in the ledger's.</param>
+    /// <param name="rate">What one unit of the delivery's currency is worth in the ledger's.</param>
     public SharedCost(IReadOnlyList<(Money Price, decimal Packs)> lines, Money discount, Money shipping, Money duty, decimal rate)
     {
         long[] values = [.. lines.Select(line => line.Price.At(line.Packs).Millionths)];
@@ -30,10 +30,10 @@ public sealed class SharedCost
         Costs = [.. Share.Split(Total.Millionths, [.. Lines.Select(line => line.Paid.Millionths)]).Select(cost => new Money(cost))];
     }
 
-    /// <summary>What the goods are worth before anything is taken off or added, in the purchase's currency.</summary>
+    /// <summary>What the goods are worth before anything is taken off or added, in the delivery's currency.</summary>
     public Money Value { get; }
 
-    /// <summary>Each line with its shares, in the purchase's currency.</summary>
+    /// <summary>Each line with its shares, in the delivery's currency.</summary>
     public IReadOnlyList<LandedCost> Lines { get; }
 
     /// <summary>What each line cost on the shelf, in the ledger's currency.</summary>

@@ -217,7 +217,7 @@ public sealed class Holdings
     public void SetLastContainerNumber(string item, long number) => _lastContainerNumber[item] = number;
 
     /// <summary>
-    /// Brings the holdings up to date with a posting. A correction is not applied this way: it brings back what is no longer held here,
+    /// Brings the holdings up to date with a posting. An undo is not applied this way: it brings back what is no longer held here,
     /// so the holdings are read anew after it.
     /// </summary>
     public void Apply(Posting posting)

@@ -33,7 +33,7 @@ public sealed class OrderBook
         .Select(found => (found.Order, found.Line!));
 
     /// <summary>What is on order of an item.</summary>
-    public Quantity Incoming(Item item) => item.Of(LinesOf(item.Code).Sum(found => found.Line.Outstanding.Base));
+    public Quantity OnOrder(Item item) => item.Of(LinesOf(item.Code).Sum(found => found.Line.Outstanding.Base));
 
     /// <summary>Puts an order in, or in place of what was known of it; one of which nothing is to come is taken out.</summary>
     public void Put(Order order)

@@ -6,7 +6,7 @@ using Ledger.Core.Sessions;
 namespace Ledger.Core.Journal;
 
 /// <summary>The settings of a whole ledger; <see cref="Setting.All"/> names them one by one.</summary>
-/// <param name="Currency">The ledger's currency (ISO 4217); empty until the first receipt or setting names it.</param>
+/// <param name="Currency">The ledger's currency (ISO 4217); empty until the first delivery or setting names it.</param>
 /// <param name="Style">The units the user reads.</param>
 /// <param name="WarnDays">How many days before an end a notice appears.</param>
 /// <param name="RotationCeiling">How often a pair of baths may be rotated before both are mixed anew.</param>

@@ -38,7 +38,7 @@ internal static class BuyingNotices
             if (reading.Suggestion is not { } suggestion
                 || Period.DaysBetween(holdings.AsOf, suggestion.OrderBy) > holdings.Settings.WarnDays)
                 continue;
-            if (reading.Item.MinimumOnHand is { } minimum && reading.Available < minimum)
+            if (reading.Item.MinimumOnHand is { } minimum && reading.Usable < minimum)
                 continue;
             yield return new(
                 NoticeKind.OrderDue, RunsOutFirst(reading) ? Severity.Now : Severity.Soon, reading.Item.Code,

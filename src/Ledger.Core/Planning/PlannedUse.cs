@@ -7,16 +7,16 @@ namespace Ledger.Core.Planning;
 /// <summary>So much of one item that a session uses up, and where it is drawn from.</summary>
 /// <param name="Item">The item.</param>
 /// <param name="Needed">What is needed of it.</param>
-/// <param name="Available">What there is of it that is still good on the day.</param>
+/// <param name="Usable">What there is of it that is still good on the day.</param>
 /// <param name="Expired">What there is of it that is not.</param>
 /// <param name="Draws">The containers it is drawn from, first expired first out.</param>
-public sealed record PlannedUse(Item Item, Quantity Needed, Quantity Available, Quantity Expired, IReadOnlyList<Draw> Draws)
+public sealed record PlannedUse(Item Item, Quantity Needed, Quantity Usable, Quantity Expired, IReadOnlyList<Draw> Draws)
 {
     /// <summary>What it costs, as far as it is there.</summary>
     public Money Cost => new(Draws.Sum(draw => draw.Cost.Millionths));
 
     /// <summary>What is missing.</summary>
-    public Quantity Missing => Available < Needed ? Needed - Available : Item.Of(0);
+    public Quantity Missing => Usable < Needed ? Needed - Usable : Item.Of(0);
 
     /// <summary>Whether all of it is there.</summary>
     public bool IsEnough => Missing.IsZero;

@@ -7,7 +7,7 @@ namespace Ledger.Core.Planning;
 internal sealed class Shortages(SessionPlanDraft draft)
 {
     public IReadOnlyList<Shortage> Of(IEnumerable<PlannedUse> uses, IEnumerable<BathOutlook> baths) =>
-        [.. uses.Concat(ToMix(baths)).Where(use => !use.IsEnough).Select(use => new Shortage(use.Item, use.Needed, use.Available, Cure(use)))];
+        [.. uses.Concat(ToMix(baths)).Where(use => !use.IsEnough).Select(use => new Shortage(use.Item, use.Needed, use.Usable, Cure(use)))];
 
     /// <summary>What the baths that must be mixed first would take. At a pair's ceiling the first one's figure is for both.</summary>
     private IEnumerable<PlannedUse> ToMix(IEnumerable<BathOutlook> baths) => baths
@@ -30,10 +30,10 @@ internal sealed class Shortages(SessionPlanDraft draft)
     private string? Fewer(PlannedUse use)
     {
         if (use.Item.Kind == ItemKind.Film)
-            return use.Available.IsZero ? null : $"develop {use.Available.ToText(draft.Style)} of {use.Item.Code}";
+            return use.Usable.IsZero ? null : $"develop {use.Usable.ToText(draft.Style)} of {use.Item.Code}";
         if (use.Item.Role != ItemRole.Developer)
             return null;
-        var (left, batches) = (use.Available.Base, 0);
+        var (left, batches) = (use.Usable.Base, 0);
         foreach (var batch in draft.Batches)
         {
             if ((left -= batch.Developer?.Measured.Microlitres ?? 0) < 0)

@@ -17,7 +17,7 @@ public sealed record KnownDemand(string Item, LocalDate Date, Quantity Quantity,
         PlannedDemand.Of(holdings).Select(planned => new KnownDemand(planned.Item, planned.On, planned.Quantity, planned.Plan));
 
     /// <summary>What all open plans together will use of each item.</summary>
-    public static IReadOnlyDictionary<string, Quantity> Reserved(Holdings holdings) => OfPlans(holdings)
+    public static IReadOnlyDictionary<string, Quantity> Planned(Holdings holdings) => OfPlans(holdings)
         .GroupBy(one => one.Item)
         .ToDictionary(
             item => item.Key, item => item.Aggregate(holdings.Item(item.Key)!.Of(0), (sum, one) => sum + one.Quantity),

@@ -61,12 +61,12 @@ internal static class ReorderBasis
         var plans = reading.Known.Select(one => one.Plan).Distinct().ToList();
         var what = plans.Count == 1 ? $"for {first.Plan} on {Dates.Text(first.Date)}"
             : $"for {plans.Count} plans from {Dates.Text(first.Date)} to {Dates.Text(reading.Known[^1].Date)}";
-        return $"{reading.Reserved.ToText(reading.Style)} {(reading.Reserved.Base == 1 ? "is" : "are")} set aside {what}";
+        return $"{reading.Planned.ToText(reading.Style)} {(reading.Planned.Base == 1 ? "is" : "are")} set aside {what}";
     }
 
     private static string? Left(ReorderReading reading)
     {
-        var late = reading.OnHand - reading.Expired - reading.Dead - reading.Available;
+        var late = reading.OnHand - reading.Expired - reading.Dead - reading.Usable;
         string?[] parts =
         [
             reading.Expired.IsZero ? null : $"{reading.Expired.ToText(reading.Style)} past the date",

@@ -30,10 +30,10 @@ public sealed class ReorderReading
         Expired = shelf.Expired;
         Dead = shelf.Dead;
         Known = [.. known.OrderBy(one => one.Date)];
-        Available = item.Of(UsableStock.Of(shelf, _perDay, Known));
+        Usable = item.Of(UsableStock.Of(shelf, _perDay, Known));
         Lines = [.. holdings.Orders.LinesOf(item.Code)];
-        Incoming = holdings.Orders.Incoming(item);
-        Reserved = item.Of(Known.Sum(one => one.Quantity.Base));
+        OnOrder = holdings.Orders.OnOrder(item);
+        Planned = item.Of(Known.Sum(one => one.Quantity.Base));
         PriceRise = holdings.Orders.PriceRises.FirstOrDefault(rise => rise.Item.Equals(item.Code, StringComparison.OrdinalIgnoreCase)
             && rise.From > today);
         LastPrice = past.Price;
@@ -41,7 +41,7 @@ public sealed class ReorderReading
         if (Forecast is not null)
             Reckon(Forecast);
         ReorderPoint = item.Of(Math.Max(Reckoned?.Base ?? 0, item.MinimumOnHand?.Base ?? 0));
-        Path = new(today, Available.Base, _perDay, Lines.Select(found => (ExpectedOn(found.Line), found.Line.Outstanding.Base)),
+        Path = new(today, Usable.Base, _perDay, Lines.Select(found => (ExpectedOn(found.Line), found.Line.Outstanding.Base)),
             Known.Select(one => (one.Date, one.Quantity.Base)), ahead: LeadTime.Days + History.PeriodDays);
         RunsOutOn = Path.RunsOutOn();
         Suggestion = OrderSuggestion.Of(this);
@@ -109,19 +109,19 @@ public sealed class ReorderReading
     public Quantity Dead { get; }
 
     /// <summary>What is there and can be used before its date.</summary>
-    public Quantity Available { get; }
+    public Quantity Usable { get; }
 
     /// <summary>
     /// For how many months what can be used lasts at the usual rate, to a tenth, rounded down; null when no use is expected. A mean month
     /// has 30.4375 days.
     /// </summary>
-    public decimal? MonthsOfCover => _perDay > 0 ? (decimal)Math.Floor(Math.Min(Available.Base / (_perDay * 30.4375) * 10, 1e6)) / 10 : null;
+    public decimal? MonthsOfCover => _perDay > 0 ? (decimal)Math.Floor(Math.Min(Usable.Base / (_perDay * 30.4375) * 10, 1e6)) / 10 : null;
 
     /// <summary>What is on order.</summary>
-    public Quantity Incoming { get; }
+    public Quantity OnOrder { get; }
 
     /// <summary>What all open plans will use.</summary>
-    public Quantity Reserved { get; }
+    public Quantity Planned { get; }
 
     /// <summary>What is planned.</summary>
     public IReadOnlyList<KnownDemand> Known { get; }

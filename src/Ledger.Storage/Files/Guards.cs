@@ -40,7 +40,7 @@ internal static class Guards
                     CREATE TRIGGER "{Prefix}{table}_{act.ToLowerInvariant()}"
                     BEFORE {act} ON "{table}" WHEN {Function}() IS NOT 1
                     BEGIN
-                        SELECT RAISE(ABORT, 'only trayledger changes {table}; to change what was recorded, record a correction');
+                        SELECT RAISE(ABORT, 'only trayledger changes {table}; to change what was recorded, record an undo');
                     END
                     """);
     }

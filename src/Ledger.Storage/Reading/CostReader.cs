@@ -5,10 +5,10 @@ using NodaTime;
 
 namespace Ledger.Storage.Reading;
 
-/// <summary>Reads what the journal knows of a period's costs. A correction stands on the day of what it reverses: both cancel.</summary>
+/// <summary>Reads what the journal knows of a period's costs. An undo stands on the day of what it takes back: both cancel.</summary>
 internal sealed class CostReader(Snapshot snapshot)
 {
-    private const long Supplier = 1, LostOrGained = 5, ThrownAway = 6;
+    private const long Supplier = 1, LostOrGained = 5, Discarded = 6;
 
     public CostFacts Read(LocalDate from, LocalDate to)
     {
@@ -28,7 +28,7 @@ internal sealed class CostReader(Snapshot snapshot)
             OnHandAfter(from.PlusDays(-1)),
             Money.Zero - Net(Supplier, outside),
             OnHandAfter(to),
-            Net(ThrownAway, outside),
+            Net(Discarded, outside),
             FilmLoss.Of(losses),
             Net(LostOrGained, outside),
             [.. baths.Values.Select(row => ToUse(row, added))],

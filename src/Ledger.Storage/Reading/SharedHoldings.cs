@@ -39,7 +39,7 @@ internal sealed class SharedHoldings
     }
 
     /// <summary>
-    /// Follows a posting that was written. A correction brings back what is no longer held here, so after it they are read
+    /// Follows a posting that was written. An undo brings back what is no longer held here, so after it they are read
     /// from the file.
     /// </summary>
     public void Follow(Posting posting, LocalDate today, Snapshot inside)

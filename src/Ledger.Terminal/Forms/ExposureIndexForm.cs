@@ -5,7 +5,7 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Terminal.Forms;
 
-/// <summary>The speed at which the user exposes a lot of film.</summary>
+/// <summary>The exposure index at which the user exposes a lot of film.</summary>
 internal sealed class ExposureIndexForm : FormModel
 {
     private readonly Holdings _holdings;

@@ -16,7 +16,7 @@ internal sealed class OrderCancellationForm : FormModel
 
     public override string Title => "Cancel an order";
 
-    public override IReadOnlyList<string> Purpose => ["What has not come is cancelled and no longer incoming. What came stays."];
+    public override IReadOnlyList<string> Purpose => ["What has not come is cancelled and no longer on order. What came stays."];
 
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows { get; }
 

@@ -27,7 +27,7 @@ internal sealed class OrderForm : FormModel
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "Packs are ordered. They count as incoming, not as stock, until a receipt names the order.",
+        "Packs are ordered. They are on order, not stock, until a delivery names the order.",
         "Without a day they are expected after the item's delivery time.",
         "One order may hold several items: F4 adds a line, first for what else should be ordered now.",
     ];
@@ -46,7 +46,7 @@ internal sealed class OrderForm : FormModel
     /// <summary>The lines.</summary>
     public IReadOnlyList<OrderLineFields> Lines => _lines.All;
 
-    public FormField Order { get; } = new("Order", 24) { Hint = "A name of your own; the receipt names it." };
+    public FormField Order { get; } = new("Order", 24) { Hint = "A name of your own; the delivery names it." };
 
     public FormField Prepaid { get; } = YesNoField.Field("Prepaid", "Yes when it is paid already.");
 

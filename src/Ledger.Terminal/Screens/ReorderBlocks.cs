@@ -23,10 +23,10 @@ internal static class ReorderBlocks
         var style = holdings.Settings.Style;
         return Block.Facts($"{reading.Item.Code}: {Advice(reading)}", [
             ("Reason", reading.Basis),
-            ("Can use", reading.Available.ToText(style) + Cover(reading)),
+            ("Can use", reading.Usable.ToText(style) + Cover(reading)),
             ("Enough for", Prospect.BatchesOf(reading.Item, holdings)),
-            ("On order", reading.Incoming.IsZero ? null : reading.Incoming.ToText(style)),
-            ("Planned", reading.Reserved.IsZero ? null : reading.Reserved.ToText(style)),
+            ("On order", reading.OnOrder.IsZero ? null : reading.OnOrder.ToText(style)),
+            ("Planned", reading.Planned.IsZero ? null : reading.Planned.ToText(style)),
             ("Order at", reading.ReorderPoint.ToText(style)),
             ("Safety part", reading.SafetyStock?.ToText(style)),
             ("Textbook", reading.NormalReorderPoint is { } point ? $"{point.ToText(style)} by the normal distribution" : null),

@@ -22,7 +22,7 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
     [
         "What to order, when and how many packs, and why: your own use, the time a delivery takes, and how safe you want to be.",
         "The chart shows the stock so far (#) and as expected (o), the level at which to order (a dashed line), and deliveries (^).",
-        "What is on order counts as incoming until a receipt names its order; it is not stock before that.",
+        "What is on order is not stock until a delivery names its order.",
     ];
 
     /// <inheritdoc/>
@@ -73,9 +73,9 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
         return column switch
         {
             0 => reading.Item.Code,
-            1 => reading.Available.ToText(style),
+            1 => reading.Usable.ToText(style),
             2 => reading.Suggestion is not { } order ? "" : order.IsNow ? "!! now" : Dates.Text(order.OrderBy),
-            3 => reading.Incoming.IsZero ? "" : reading.Incoming.ToText(style),
+            3 => reading.OnOrder.IsZero ? "" : reading.OnOrder.ToText(style),
             4 => reading.ReorderPoint.IsZero ? "" : reading.ReorderPoint.ToText(style),
             _ => reading.RunsOutOn is { } day ? Dates.Text(day) : "",
         };

@@ -16,17 +16,17 @@ internal static class ShelfBlocks
 
     /// <summary>What there is of an item, box by box, and the item's settings.</summary>
     /// <param name="reading">The stock.</param>
-    /// <param name="reserved">What the open plans will use of it; null when they use none.</param>
+    /// <param name="planned">What the open plans will use of it; null when they use none.</param>
     /// <param name="holdings">What the ledger holds.</param>
-    public static Block Facts(ShelfReading reading, Quantity? reserved, Holdings holdings)
+    public static Block Facts(ShelfReading reading, Quantity? planned, Holdings holdings)
     {
         var (item, style) = (reading.Item, holdings.Settings.Style);
         return Block.Facts($"{item.Code}: {item.Name}", [
             ("On hand", reading.Expired.IsZero
                 ? reading.OnHand.ToText(style)
                 : $"{reading.OnHand.ToText(style)}, of it {reading.Expired.ToText(style)} past the date"),
-            ("On order", holdings.Orders.Incoming(item) is { IsZero: false } incoming ? incoming.ToText(style) : null),
-            ("Planned", reserved is { } planned ? $"{planned.ToText(style)} in all open plans" : null),
+            ("On order", holdings.Orders.OnOrder(item) is { IsZero: false } onOrder ? onOrder.ToText(style) : null),
+            ("Planned", planned is { } amount ? $"{amount.ToText(style)} in all open plans" : null),
             ("Minimum", item.MinimumOnHand is { } minimum ? Minimum(reading.Usable, minimum, style) : null),
             .. reading.Containers.Select(container => (container.Container.Code, (string?)Line(container, style))),
             ("Value", reading.Value.Text(holdings.Settings)),

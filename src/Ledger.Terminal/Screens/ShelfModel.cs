@@ -18,7 +18,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
 
     private Holdings _holdings = new(ledger.Today);
     private IReadOnlyList<ShelfReading> _items = [];
-    private IReadOnlyDictionary<string, Quantity> _reserved = new Dictionary<string, Quantity>();
+    private IReadOnlyDictionary<string, Quantity> _planned = new Dictionary<string, Quantity>();
 
     /// <inheritdoc/>
     public override string Name => "Shelf";
@@ -63,7 +63,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     {
         _holdings = Ledger.HoldingsOn(Today);
         _items = [.. _holdings.Items.Select(item => new ShelfReading(item, _holdings.ContainersOf(item.Code), Today))];
-        _reserved = KnownDemand.Reserved(_holdings);
+        _planned = KnownDemand.Planned(_holdings);
     }
 
     /// <inheritdoc/>
@@ -90,7 +90,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
     [
-        ShelfBlocks.Facts(_items[row], _reserved.TryGetValue(IdOf(row), out var reserved) ? reserved : null, _holdings),
+        ShelfBlocks.Facts(_items[row], _planned.TryGetValue(IdOf(row), out var planned) ? planned : null, _holdings),
         .. PriceBlocks.Of(Ledger.PricesOf(IdOf(row), Today)),
         ShelfBlocks.History(Ledger.MovesOf(IdOf(row), Today, MovesRead), _items[row].Item, _holdings),
     ];

@@ -72,7 +72,7 @@ public sealed class CostReadingTests
     [Fact]
     public void Film_thrown_away_undeveloped_counts_as_used()
     {
-        var reading = new CostReading(_reading.Facts with { FilmThrownAway = [new("fen80", 1, Money.Of(6.77m))] });
+        var reading = new CostReading(_reading.Facts with { FilmDiscarded = [new("fen80", 1, Money.Of(6.77m))] });
         Assert.Equal(6, reading.Of("fen80").SheetsUsed);
         Assert.Equal(Money.Of(40.62m), reading.Of("fen80").Film);
     }

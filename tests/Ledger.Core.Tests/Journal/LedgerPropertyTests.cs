@@ -39,7 +39,7 @@ public sealed class LedgerPropertyTests
     });
 
     [Fact]
-    public void An_entry_and_its_correction_change_no_balance() => Entries.Sample(entries =>
+    public void An_entry_and_its_undo_change_no_balance() => Entries.Sample(entries =>
     {
         var ledger = Shelves.WithBath();
         foreach (var entry in entries)

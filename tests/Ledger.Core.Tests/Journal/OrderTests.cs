@@ -13,7 +13,7 @@ public sealed class OrderTests
         ledger.Post("order order=spring line=fen80:2:186 line=syrup:1 from=the_shop prepaid=yes expected=2026-04-01");
         var order = ledger.Holdings.Orders.Order("SPRING")!;
         Assert.Equal(("the shop", true, Some.Today), (order.Supplier, order.IsPrepaid, order.PlacedOn));
-        Assert.Equal(("50 sheets", "on order"), (Incoming(ledger, "fen80"), order.LineOf("fen80")!.State(Some.Today)));
+        Assert.Equal(("50 sheets", "on order"), (OnOrder(ledger, "fen80"), order.LineOf("fen80")!.State(Some.Today)));
         Assert.Equal("50 sheets", ledger.Holdings.OnHand(ledger.Holdings.Item("fen80")!).ToString());
     }
 
@@ -24,7 +24,7 @@ public sealed class OrderTests
         ledger.Post("order line=fen80:2 date=2026-02-01 expected=2026-02-15");
         var first = ledger.Post("delivery item=fen80 packs=1 order=a1");
         Assert.Equal("25 sheets of fen80 are still to come of order A1", Assert.Single(first.Remarks));
-        Assert.Equal(("25 sheets", "part delivered, late"), (Incoming(ledger, "fen80"), Line(ledger).State(Some.Today)));
+        Assert.Equal(("25 sheets", "part delivered, late"), (OnOrder(ledger, "fen80"), Line(ledger).State(Some.Today)));
         Assert.Equal(1, Line(ledger).OutstandingPacks);
         ledger.Post("delivery item=fen80 packs=1 order=A1");
         Assert.Empty(ledger.Holdings.Orders.Open);
@@ -53,7 +53,7 @@ public sealed class OrderTests
         Assert.Equal(
             "order A1: fen80 3 packs instead of 2, a pack costs 191.50 instead of 186.00",
             ledger.Post("order-change item=fen80 packs=3 price=191.50").Summary);
-        Assert.Equal(("75 sheets", 3, Money.Of(191.50m)), (Incoming(ledger, "fen80"), Line(ledger).Packs, Line(ledger).Price));
+        Assert.Equal(("75 sheets", 3, Money.Of(191.50m)), (OnOrder(ledger, "fen80"), Line(ledger).Packs, Line(ledger).Price));
         var came = ledger.Post("delivery item=fen80 packs=2 order=A1");
         Assert.Contains(new Effect("fen80 on order", "75 sheets", "25 sheets"), came.Effects);
         Assert.Equal(
@@ -62,7 +62,7 @@ public sealed class OrderTests
         Assert.Equal(
             [new("fen80 on order", "25 sheets", "50 sheets"), new("fen80 expected", "-", "2026-04-01")],
             ledger.Post("order-change item=fen80 packs=4 expected=2026-04-01").Effects);
-        Assert.Equal(("50 sheets", "part delivered"), (Incoming(ledger, "fen80"), Line(ledger).State(Some.Today)));
+        Assert.Equal(("50 sheets", "part delivered"), (OnOrder(ledger, "fen80"), Line(ledger).State(Some.Today)));
     }
 
     [Fact]
@@ -72,7 +72,7 @@ public sealed class OrderTests
         ledger.Post("order line=fen80:2 line=syrup:1 prepaid=yes");
         var cancelled = ledger.Post("order-cancellation item=fen80");
         Assert.Equal("order A1 was prepaid: see that the money comes back", Assert.Single(cancelled.Remarks));
-        Assert.Equal(("0 sheets", "1000 ml"), (Incoming(ledger, "fen80"), Incoming(ledger, "syrup")));
+        Assert.Equal(("0 sheets", "1000 ml"), (OnOrder(ledger, "fen80"), OnOrder(ledger, "syrup")));
         ledger.Post("order-cancellation");
         Assert.Empty(ledger.Holdings.Orders.Open);
     }
@@ -87,17 +87,17 @@ public sealed class OrderTests
     }
 
     [Fact]
-    public void A_correction_of_a_delivery_opens_its_line_again()
+    public void An_undo_of_a_delivery_opens_its_line_again()
     {
         var ledger = Shelves.Stocked();
         ledger.Post("order line=fen80:1");
         ledger.Post("delivery item=fen80 packs=1 order=A1");
         ledger.Post($"undo entry={ledger.Last}");
-        Assert.Equal("25 sheets", Incoming(ledger, "fen80"));
+        Assert.Equal("25 sheets", OnOrder(ledger, "fen80"));
     }
 
     [Fact]
-    public void A_correction_of_an_order_is_refused_while_something_rests_on_it()
+    public void An_undo_of_an_order_is_refused_while_something_rests_on_it()
     {
         var ledger = Shelves.Stocked();
         ledger.Post("order line=fen80:2");
@@ -155,7 +155,7 @@ public sealed class OrderTests
         Assert.Equal((chance, last, following), (Dates.Text(next), Dates.Text(terms.LastChance(next)!.Value), terms.DaysToFollowingWindow(next)));
     }
 
-    private static string Incoming(InMemoryLedger ledger, string item) => ledger.Holdings.Orders.Incoming(ledger.Holdings.Item(item)!).ToString();
+    private static string OnOrder(InMemoryLedger ledger, string item) => ledger.Holdings.Orders.OnOrder(ledger.Holdings.Item(item)!).ToString();
 
     private static OrderLine Line(InMemoryLedger ledger) => ledger.Holdings.Orders.Order("A1")!.LineOf("fen80")!;
 }

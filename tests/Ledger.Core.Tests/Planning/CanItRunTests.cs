@@ -26,7 +26,7 @@ public sealed class CanItRunTests
         ledger.Post("count what=syrup found=60ml reason=dregs");
         var plan = Plan(ledger, 12);
         var shortage = Assert.Single(plan.Shortages);
-        Assert.Equal(("75 ml", "60 ml", "15 ml"), (shortage.Needed.ToString(), shortage.Available.ToString(), shortage.Missing.ToString()));
+        Assert.Equal(("75 ml", "60 ml", "15 ml"), (shortage.Needed.ToString(), shortage.Usable.ToString(), shortage.Missing.ToString()));
         Assert.Equal("it is enough for the first 2 batches (8 sheets); get 1 pack of 1000 ml", shortage.Cure);
         Assert.False(plan.Cost.IsComplete);
     }

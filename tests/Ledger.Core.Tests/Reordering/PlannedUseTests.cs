@@ -12,7 +12,7 @@ public sealed class PlannedUseTests
     public void What_is_planned_is_set_aside()
     {
         var reading = Read(FourEverySecondWeek, known: [Planned(10, 44), Planned(60, 6)]);
-        Assert.Equal(("50 sheets", "6 sheets", true), (reading.Reserved.ToString(), reading.Position.ToString(), reading.IsDue));
+        Assert.Equal(("50 sheets", "6 sheets", true), (reading.Planned.ToString(), reading.Position.ToString(), reading.IsDue));
         Assert.Equal(Some.Today.PlusDays(33), reading.RunsOutOn); // 44 on day 10, and 6 ÷ 1.9 weeks more
         Assert.Contains("; 50 sheets are set aside for 2 plans from 2026-03-25 to 2026-05-14", reading.Basis, StringComparison.Ordinal);
     }
@@ -44,7 +44,7 @@ public sealed class PlannedUseTests
 
     [Fact]
     public void Stock_that_a_plan_uses_before_it_expires_counts() =>
-        Assert.Equal("30 sheets", Read(FourEverySecondWeek, expires: Some.Today.PlusDays(27), known: [Planned(20, 30), Planned(40, 10)]).Available.ToString());
+        Assert.Equal("30 sheets", Read(FourEverySecondWeek, expires: Some.Today.PlusDays(27), known: [Planned(20, 30), Planned(40, 10)]).Usable.ToString());
 
     [Fact]
     public void An_order_that_is_due_soon_is_called_for_although_another_is_on_its_way()

@@ -14,7 +14,7 @@ public sealed class ReorderReadingTests
     public void Enough_stock_is_ordered_later_and_says_when_it_runs_out()
     {
         var reading = Read(FourEverySecondWeek);
-        Assert.Equal("50 sheets", reading.Available.ToString());
+        Assert.Equal("50 sheets", reading.Usable.ToString());
         Assert.Equal(("8 sheets", false), (reading.ReorderPoint.ToString(), reading.IsDue));
         Assert.Equal(DemandPattern.Intermittent, reading.Pattern);
         Assert.Equal(1.9m, reading.PerWeek); // (4 ÷ 2) × 0.95
@@ -45,7 +45,7 @@ public sealed class ReorderReadingTests
             ledger.Post("discard what=fen80 quantity=45sheet");
             ledger.Post("order line=fen80:1 expected=2026-04-01");
         });
-        Assert.Equal(("5 sheets", "25 sheets", false), (reading.Available.ToString(), reading.Incoming.ToString(), reading.IsDue));
+        Assert.Equal(("5 sheets", "25 sheets", false), (reading.Usable.ToString(), reading.OnOrder.ToString(), reading.IsDue));
         Assert.Equal(Some.Today.PlusDays(111), reading.RunsOutOn); // the box comes on day 17, before 5 ÷ 1.9 weeks are over; 30 ÷ 1.9 × 7 = 110.5
     }
 
@@ -66,13 +66,13 @@ public sealed class ReorderReadingTests
     {
         // Good for 27 more days: 28 days with today, 28 ÷ 7 × 1.9 = 7.6 sheets.
         var reading = Read(FourEverySecondWeek, expires: Some.Today.PlusDays(27));
-        Assert.Equal("7 sheets", reading.Available.ToString());
+        Assert.Equal("7 sheets", reading.Usable.ToString());
         Assert.Contains("not counted: 43 sheets that will be past the date before its turn comes", reading.Basis, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Stock_past_its_date_does_not_count() =>
-        Assert.Equal("0 sheets", Read(FourEverySecondWeek, expires: Some.Today.PlusDays(-1)).Available.ToString());
+        Assert.Equal("0 sheets", Read(FourEverySecondWeek, expires: Some.Today.PlusDays(-1)).Usable.ToString());
 
     [Fact]
     public void Too_little_history_says_so_and_takes_the_minimum()

@@ -22,7 +22,7 @@ internal sealed class InMemoryLedger(LocalDate today) : IPast
 
     public IReadOnlyList<Posting> All => [.. _written.Select(written => written.Posting)];
 
-    /// <summary>The postings that were not reversed and are no corrections.</summary>
+    /// <summary>The postings that were not reversed and are no undos.</summary>
     public IEnumerable<Posting> Standing => _written.Where(written => written.Stands).Select(written => written.Posting);
 
     public Decision Preview(Entry entry) => PostingRules.Decide(entry, Holdings, this, today);
@@ -132,7 +132,7 @@ internal sealed class InMemoryLedger(LocalDate today) : IPast
         return posting;
     }
 
-    /// <summary>A correction brings back what is no longer held, so the holdings are made again from what stands.</summary>
+    /// <summary>An undo brings back what is no longer held, so the holdings are made again from what stands.</summary>
     private void ReadAnew()
     {
         var before = Holdings;

@@ -53,7 +53,7 @@ public sealed class BathStoryTests : IDisposable
     }
 
     [Fact]
-    public void WhatIsSeenEndsTheBathAndACorrectionBringsItBack()
+    public void WhatIsSeenEndsTheBathAndAnUndoBringsItBack()
     {
         var seen = _file.Accept(new BathObservation { Key = Some.Key(), Date = Some.Day(3, 1), Bath = "F1", Sign = "yellow" });
         Assert.Equal(BathEnd.Sight, new BathReading(Now.Bath("F1")!, Some.Day(3, 2)).EndedBy);

@@ -42,7 +42,7 @@ public sealed class ReconcilingTests : IDisposable
     }
 
     [Fact]
-    public void ACorrectionLeavesNoTrace()
+    public void AnUndoLeavesNoTrace()
     {
         _file.Accept(Some.Session("S01", 4, month: 3));
         var before = Year(2025);
@@ -122,7 +122,7 @@ public sealed class ReconcilingTests : IDisposable
         _file.Accept(Some.Session("S01", 60, month: 3));
         _file.Accept(new Discard { Key = Some.Key(), Date = Some.Day(5, 5), What = "pan", Quantity = new(5, Unit.Sheet), Reason = "fogged" });
         var costs = new CostReading(_file.Ledger.Costs(Some.Day(1, 1), Some.Day(12, 31), formula));
-        Assert.Equal((film, thrownAway), (costs.Film.Amount, costs.Facts.ThrownAway.Amount));
+        Assert.Equal((film, thrownAway), (costs.Film.Amount, costs.Facts.Discarded.Amount));
         Assert.Equal(film + thrownAway, costs.Of("pan").Film.Amount);
         Assert.Equal(525m - film - thrownAway, costs.OnHand.Amount - new CostReading(_file.Ledger.Costs(
             Some.Day(1, 1), Some.Day(12, 31))).OnHand.Amount + 80m);

@@ -9,7 +9,7 @@ using static Ledger.Storage.Tests.Support.Holders;
 
 namespace Ledger.Storage.Tests.Film;
 
-/// <summary>Any sequence of loads, exposures, unloads, sessions, counts and corrections keeps every sheet in one place, and the total.</summary>
+/// <summary>Any sequence of loads, exposures, unloads, sessions, counts and undos keeps every sheet in one place, and the total.</summary>
 public sealed class PlacesOfSheetsTests
 {
     private const long Received = 50;

@@ -88,7 +88,7 @@ public sealed class SheetStoryTests : IDisposable
     }
 
     [Fact]
-    public void NegativeNumbersAreNeverGivenTwiceEvenAfterACorrection()
+    public void NegativeNumbersAreNeverGivenTwiceEvenAfterAnUndo()
     {
         var first = _file.Accept(Some.Session(sheets: 2));
         _file.Accept(new Undo { Key = Some.Key(), Date = _file.Ledger.Today, Number = first.Number, Reason = "wrong day" });
@@ -140,7 +140,7 @@ public sealed class SheetStoryTests : IDisposable
     }
 
     [Fact]
-    public void ACorrectionTakesASheetBackOnlyWhenNothingLaterDependsOnIt()
+    public void AnUndoTakesASheetBackOnlyWhenNothingLaterDependsOnIt()
     {
         var load = _file.Accept(Load(Some.Day(3, 2), "E01-1"));
         var exposure = _file.Accept(Expose(Some.Day(3, 3), "N", "E01-1"));

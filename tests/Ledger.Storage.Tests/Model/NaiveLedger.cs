@@ -91,7 +91,7 @@ internal sealed class NaiveLedger
 
     public bool Correct(int index)
     {
-        if (index >= _done.Count || _done[index] is { IsReversed: true } or { IsCorrection: true } || UsedBath(index))
+        if (index >= _done.Count || _done[index] is { IsReversed: true } or { IsUndo: true } || UsedBath(index))
             return false;
         var done = _done[index];
         if (done.Mixed is { } mixed && _baths[mixed].Ended)
@@ -108,7 +108,7 @@ internal sealed class NaiveLedger
             _baths[worked.Bath] = _baths[worked.Bath] with { Area = _baths[worked.Bath].Area - worked.Area };
         Undo(done);
         done.IsReversed = true;
-        return Accept(new() { IsCorrection = true });
+        return Accept(new() { IsUndo = true });
     }
 
     private bool UsedBath(int index) =>
@@ -182,6 +182,6 @@ internal sealed class NaiveLedger
 
         public bool IsReversed { get; set; }
 
-        public bool IsCorrection { get; set; }
+        public bool IsUndo { get; set; }
     }
 }

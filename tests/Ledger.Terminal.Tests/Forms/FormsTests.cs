@@ -149,7 +149,7 @@ public sealed class FormsTests
     }
 
     [Fact]
-    public void A_receipt_offers_the_last_price_and_the_place_it_was_kept()
+    public void A_delivery_offers_the_last_price_and_the_place_it_was_kept()
     {
         using var screen = new Screen(Some.Ledger());
 

@@ -65,12 +65,12 @@ public sealed class OrderFormTests : IDisposable
             Key = Some.Key(), Date = _ledger.Today, Order = "summer",
             Lines = [new() { Item = "syrup", Packs = 3, Price = Money.Of(42.5m) }, new() { Item = "tarnfix", Packs = 2, Price = Money.Of(16) }],
         }));
-        var receipt = new DeliveryForm(_ledger, "syrup");
-        receipt.Keys.Single(key => key.Key == Key.F4).Press(null);
+        var delivery = new DeliveryForm(_ledger, "syrup");
+        delivery.Keys.Single(key => key.Key == Key.F4).Press(null);
         Assert.Equal(
             [("syrup", "3", "42.50", "summer"), ("tarnfix", "2", "16.00", "summer")],
-            receipt.Lines.Select(line => (line.Item.Text, line.Packs.Text, line.Price.Text, line.Order.Text)));
-        var saving = receipt.Save();
+            delivery.Lines.Select(line => (line.Item.Text, line.Packs.Text, line.Price.Text, line.Order.Text)));
+        var saving = delivery.Save();
         Assert.True(saving.IsDone, saving.Sentence);
         Assert.DoesNotContain(_ledger.HoldingsOn(_ledger.Today).Orders.Open, order => order.Code == "summer");
         Assert.True(_ledger.Check(null, default).Ok);

@@ -47,7 +47,7 @@ public sealed class ReorderTests : IDisposable
     }
 
     [Fact]
-    public void An_order_gets_other_packs_and_its_receipt_is_offered_them()
+    public void An_order_gets_other_packs_and_its_delivery_is_offered_them()
     {
         using var ledger = Demo();
         var form = new OrderNewsForm(ledger, "fen80");
@@ -55,11 +55,11 @@ public sealed class ReorderTests : IDisposable
         form.Packs.Type("4");
         form.Price.Type("190");
         Assert.IsType<Posted>(ledger.Post(Assert.IsType<Ready>(form.Judge()).Entry));
-        var receipt = new DeliveryForm(ledger, "fen80").Lines[0];
-        Assert.Equal(("spring-film", "3", "190.00"), (receipt.Order.Text, receipt.Packs.Text, receipt.Price.Text));
-        receipt.Order.Type("");
-        receipt.Edited(receipt.Order);
-        Assert.Equal("1", receipt.Packs.Text);
+        var delivery = new DeliveryForm(ledger, "fen80").Lines[0];
+        Assert.Equal(("spring-film", "3", "190.00"), (delivery.Order.Text, delivery.Packs.Text, delivery.Price.Text));
+        delivery.Order.Type("");
+        delivery.Edited(delivery.Order);
+        Assert.Equal("1", delivery.Packs.Text);
     }
 
     [Fact]

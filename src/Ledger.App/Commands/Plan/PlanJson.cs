@@ -97,7 +97,7 @@ internal sealed class PlanJson(View view)
     {
         json.WriteString("item", use.Item.Code);
         json.WriteQuantity("needed", use.Needed);
-        json.WriteQuantity("usable", use.Available);
+        json.WriteQuantity("usable", use.Usable);
         json.WriteQuantity("expired", use.Expired);
         Array(json, "from", use.Sources, source =>
         {
@@ -114,7 +114,7 @@ internal sealed class PlanJson(View view)
     {
         json.WriteString("item", shortage.Item.Code);
         json.WriteQuantity("needed", shortage.Needed);
-        json.WriteQuantity("usable", shortage.Available);
+        json.WriteQuantity("usable", shortage.Usable);
         json.WriteQuantity("missing", shortage.Missing);
         json.WriteString("cure", shortage.Cure);
     }

@@ -86,7 +86,7 @@ internal sealed class PlanText(SessionPlan plan, View view)
                 Add(table, shortage);
             else
                 table.Add(
-                    use.Item.Code, use.Needed.ToText(view.Style), use.Available.ToText(view.Style), "",
+                    use.Item.Code, use.Needed.ToText(view.Style), use.Usable.ToText(view.Style), "",
                     string.Join(", ", use.SourceTexts(view.Style)));
         foreach (var shortage in shortages.Values)
             Add(table, shortage);
@@ -94,7 +94,7 @@ internal sealed class PlanText(SessionPlan plan, View view)
     }
 
     private void Add(TextTable table, Shortage shortage) => table.Add(
-        shortage.Item.Code, shortage.Needed.ToText(view.Style), shortage.Available.ToText(view.Style),
+        shortage.Item.Code, shortage.Needed.ToText(view.Style), shortage.Usable.ToText(view.Style),
         $"{shortage.Missing.ToText(view.Style)} short", shortage.Cure);
 
     private void WriteBaths(TextWriter output)

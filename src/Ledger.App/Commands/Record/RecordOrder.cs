@@ -7,7 +7,7 @@ namespace Ledger.App.Commands.Record;
 internal sealed class RecordOrder : Command
 {
     public RecordOrder(Workbench bench)
-        : base("order", "An order is placed, changed before it comes, or cancelled; a receipt with --order closes it.")
+        : base("order", "An order is placed, changed before it comes, or cancelled; a delivery with --order closes it.")
     {
         Subcommands.Add(new RecordOrderPlacement(bench));
         Subcommands.Add(new RecordOrderChange(bench));

@@ -38,7 +38,7 @@ internal sealed class RecordOrderPlacement : RecordCommand
     private readonly Option<bool> _prepaid = new("--prepaid") { Description = "it is paid already" };
 
     public RecordOrderPlacement(Workbench bench)
-        : base(bench, "place", "Packs of one or several items are ordered; they count as incoming until a receipt names the order.", """
+        : base(bench, "place", "Packs of one or several items are ordered; they are on order until a delivery names the order.", """
             Example: trayledger record order place spring "2 fen80 at 186" "1 syrup"
                        --supplier "mail-order shop" --expected 2026-04-10
             """)

@@ -17,8 +17,8 @@ internal static class ItemJson
         json.WriteQuantity("usable", shelf.Usable);
         json.WriteQuantity("expired", shelf.Expired);
         var ahead = new StockAhead(view);
-        json.WriteQuantity("onOrder", ahead.Incoming(shelf.Item));
-        json.WriteQuantity("planned", ahead.Reserved(shelf.Item));
+        json.WriteQuantity("onOrder", ahead.OnOrder(shelf.Item));
+        json.WriteQuantity("planned", ahead.Planned(shelf.Item));
         json.WriteMoney("value", shelf.Value, view.Currency);
         json.WriteStartArray("values");
         foreach (var (formula, value) in shown.Values)

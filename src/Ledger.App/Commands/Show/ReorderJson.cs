@@ -36,10 +36,10 @@ internal static class ReorderJson
         json.WriteQuantity("reorderPoint", reading.ReorderPoint);
         json.WriteQuantity("normalReorderPoint", reading.NormalReorderPoint);
         json.WriteQuantity("onHand", reading.OnHand);
-        json.WriteQuantity("usable", reading.Available);
+        json.WriteQuantity("usable", reading.Usable);
         json.WriteFigure("monthsOfCover", reading.MonthsOfCover);
-        json.WriteQuantity("onOrder", reading.Incoming);
-        json.WriteQuantity("planned", reading.Reserved);
+        json.WriteQuantity("onOrder", reading.OnOrder);
+        json.WriteQuantity("planned", reading.Planned);
         json.WriteDate("runsOutOn", reading.RunsOutOn);
         json.WriteBoolean("orderNow", reading.Suggestion is { IsNow: true });
         json.WriteDate("orderBy", reading.Suggestion?.OrderBy);

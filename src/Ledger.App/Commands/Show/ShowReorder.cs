@@ -29,7 +29,7 @@ internal sealed class ShowReorder(Workbench bench)
     {
         if (readings.Count == 0)
         {
-            output.WriteLine("There is no item yet: record one and its receipt, or import them.");
+            output.WriteLine("There is no item yet: record one and its delivery, or import them.");
             return;
         }
 
@@ -38,8 +38,8 @@ internal sealed class ShowReorder(Workbench bench)
             Column.Left("runs out"), Column.Left("order"));
         foreach (var reading in readings)
             table.Add(
-                reading.Item.Code, reading.Available.ToText(view.Style), NoneAsDash(reading.Incoming, view),
-                    NoneAsDash(reading.Reserved, view),
+                reading.Item.Code, reading.Usable.ToText(view.Style), NoneAsDash(reading.OnOrder, view),
+                    NoneAsDash(reading.Planned, view),
                 NoneAsDash(reading.ReorderPoint, view), reading.RunsOutOn is { } day ? Dates.Text(day) : "-", Order(reading));
         table.WriteTo(output, view.Width);
         foreach (var reading in readings)
@@ -70,7 +70,7 @@ internal sealed class ShowReorder(Workbench bench)
     };
 
     private static string Cover(ReorderReading reading, View view) => reading.MonthsOfCover is not { } months ? ""
-        : $" {reading.Available.ToText(view.Style)} last {(Scaled.ToText(months, 1) is "1" ? "1 month" : $"{Scaled.ToText(months, 1)} months")} at this rate"
+        : $" {reading.Usable.ToText(view.Style)} last {(Scaled.ToText(months, 1) is "1" ? "1 month" : $"{Scaled.ToText(months, 1)} months")} at this rate"
             + $"{(Prospect.BatchesOf(reading.Item, view.Holdings) is { Length: > 0 } batches ? $", and are enough for {batches}" : "")}.";
 
     private static string Packs(long packs) => packs == 1 ? "1 pack" : $"{packs} packs";

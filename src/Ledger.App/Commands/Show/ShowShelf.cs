@@ -21,7 +21,7 @@ internal sealed class ShowShelf(Workbench bench)
     {
         if (shelf.Count == 0)
         {
-            output.WriteLine("The shelf is empty: record an item and its receipt, or import them.");
+            output.WriteLine("The shelf is empty: record an item and its delivery, or import them.");
             return;
         }
 
@@ -67,8 +67,8 @@ internal sealed class ShowShelf(Workbench bench)
             json.WriteQuantity("onHand", reading.OnHand);
             json.WriteQuantity("usable", reading.Usable);
             json.WriteQuantity("expired", reading.Expired);
-            json.WriteQuantity("onOrder", ahead.Incoming(reading.Item));
-            json.WriteQuantity("planned", ahead.Reserved(reading.Item));
+            json.WriteQuantity("onOrder", ahead.OnOrder(reading.Item));
+            json.WriteQuantity("planned", ahead.Planned(reading.Item));
             json.WriteMoney("value", reading.Value, view.Currency);
             json.WriteBoolean("belowMinimum", reading.IsBelowMinimum);
             ContainerText.Write(json, reading, view);

@@ -3,10 +3,10 @@ using NodaTime;
 
 namespace Ledger.Core.Journal.Entries;
 
-/// <summary>Packs of one or several items are ordered. What is on order counts as incoming, not as stock.</summary>
+/// <summary>Packs of one or several items are ordered. What is on order is not stock yet.</summary>
 public sealed record OrderPlacement : Entry
 {
-    /// <summary>The order's name; a receipt names it when it comes.</summary>
+    /// <summary>The order's name; a delivery names it when it comes.</summary>
     public required string Order { get; init; }
 
     /// <summary>What is ordered, each item once.</summary>

@@ -82,13 +82,13 @@ internal static class BathTestRules
         var colour = Require.Name(look.Colour, "the colour");
         Require.That(
             bath.Indicator is not null, $"no indicator is set for {bath.Item}: `record item {bath.Item} --indicator COLOUR` says when it is spent");
-        var isSpent = colour.Equals(bath.Indicator, StringComparison.OrdinalIgnoreCase);
-        draft.Add(new BathObserved(bath.Place, $"its indicator is {colour}", isSpent));
-        if (isSpent)
+        var isExhausted = colour.Equals(bath.Indicator, StringComparison.OrdinalIgnoreCase);
+        draft.Add(new BathObserved(bath.Place, $"its indicator is {colour}", isExhausted));
+        if (isExhausted)
             draft.Show(bath.Code, "in use", "ended by sight");
         else
             draft.Remark($"bath {bath.Code} is used on; it is spent when its indicator is {bath.Indicator}");
-        draft.Summary = $"bath {bath.Code}: its indicator is {colour}{(isSpent ? "; not to be used any more" : "")}";
+        draft.Summary = $"bath {bath.Code}: its indicator is {colour}{(isExhausted ? "; not to be used any more" : "")}";
     }
 
     public static void Post(ControlStripTest strip, Draft draft)

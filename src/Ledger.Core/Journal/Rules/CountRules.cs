@@ -31,7 +31,7 @@ internal static class CountRules
             draft.Take(item, item.Of(-difference.Base), ContainerName(item, count), Places.LostOrGained, booksDifference: false);
         else
         {
-            Require.That(containers.Count > 0, $"no container of {item.Code} holds anything; record a receipt instead");
+            Require.That(containers.Count > 0, $"no container of {item.Code} holds anything; record a delivery instead");
             draft.Find(containers[0], difference);
         }
 

@@ -19,7 +19,7 @@ internal static class OrderRules
         Require.That(
             lines.Select(line => line.Item).Distinct().Count() == lines.Count, $"order {code} names an item twice; put its packs together");
         foreach (var line in lines)
-            ShowIncoming(line.Item, line.Ordered, draft);
+            ShowOnOrder(line.Item, line.Ordered, draft);
         draft.Add(new OrderPlaced(new(code, draft.Date, placement.Supplier.Trim(), placement.IsPrepaid, lines)));
         draft.Summary = $"order {code}: {string.Join(", ", lines.Select(Text))}"
             + $"{(placement.Supplier.Trim() is { Length: > 0 } from ? $" from {from}" : "")}{(placement.IsPrepaid ? ", prepaid" : "")}";
@@ -60,7 +60,7 @@ internal static class OrderRules
         var lines = Named(cancellation.Item, order).ToList();
         foreach (var line in lines)
         {
-            ShowIncoming(line.Item, line.Outstanding with { Base = -line.Outstanding.Base }, draft);
+            ShowOnOrder(line.Item, line.Outstanding with { Base = -line.Outstanding.Base }, draft);
             draft.Add(new OrderLineChanged(order.Code, line.Item, null, null, IsCancelled: true));
         }
 
@@ -127,7 +127,7 @@ internal static class OrderRules
 
         var order = Open(named, draft);
         var line = Named(item.Code, order).Single();
-        ShowIncoming(line.Item, line.Outstanding with { Base = -Math.Min(quantity.Base, line.Outstanding.Base) }, draft);
+        ShowOnOrder(line.Item, line.Outstanding with { Base = -Math.Min(quantity.Base, line.Outstanding.Base) }, draft);
         draft.Add(new OrderDelivered(order.Code, line.Item, quantity));
         if (quantity > line.Outstanding)
             draft.Remark($"order {order.Code} waited for {line.Outstanding.ToText(draft.Style)} of {item.Code} only");
@@ -153,7 +153,7 @@ internal static class OrderRules
     {
         Quantity? ordered = change.Packs is { } packs ? Reordered(line, packs, order) : null;
         if (ordered is { } now)
-            ShowIncoming(line.Item, now - line.Ordered, draft);
+            ShowOnOrder(line.Item, now - line.Ordered, draft);
         if (change.ExpectedOn is { } day)
             draft.Show($"{line.Item} expected", line.ExpectedOn is { } before ? Dates.Text(before) : "-", Dates.Text(day));
         draft.Add(new OrderLineChanged(order.Code, line.Item, change.ExpectedOn, change.IsBackOrdered, IsCancelled: false)
@@ -163,9 +163,9 @@ internal static class OrderRules
         });
     }
 
-    private static void ShowIncoming(string item, Quantity change, Draft draft)
+    private static void ShowOnOrder(string item, Quantity change, Draft draft)
     {
-        var before = draft.Holdings.Orders.Incoming(draft.Item(item));
+        var before = draft.Holdings.Orders.OnOrder(draft.Item(item));
         draft.Show($"{item} on order", before.ToText(draft.Style), (before + change).ToText(draft.Style));
     }
 

@@ -8,7 +8,7 @@ namespace Ledger.Core.Tests.Journal.Rules;
 /// </summary>
 public sealed class RefusalTests
 {
-    /// <summary>On 15 March. Entries 1 to 7 define items and the process pm; 8 to 13 are receipts; then:</summary>
+    /// <summary>On 15 March. Entries 1 to 7 define items and the process pm; 8 to 13 are deliveries; then:</summary>
     private const string Given = """
         bath bath=F1 date=2026-02-01
         bath bath=F2 after=F1 date=2026-02-01
@@ -52,7 +52,7 @@ public sealed class RefusalTests
         setting setting=warn-days value=soon                 | NotAccepted   | warn-days accepts a whole number of days, 0 to 365
         setting setting=warn-days value=366                  | NotAccepted   | not "366"
         setting setting=warn-days value=365                  | -             |
-        - a receipt
+        - a delivery
         delivery item=nothing packs=0 price=-1                | Unknown       | there is no item "nothing"; known: fen80, reed400
         delivery item=fen80 packs=0 price=-1                 | NotAccepted   | the packs of fen80 must be more than 0 and at most 10000, not 0
         delivery item=fen80 packs=10001 price=-1             | NotAccepted   | not 10001
@@ -134,9 +134,9 @@ public sealed class RefusalTests
         count what=nothing found=1sheet                      | Unknown       | there is no container "nothing"
         count what=fen80 found=5ml                          | NotAccepted   | fen80 is kept in sheets, not in ml
         count what=fen80 found=46sheet                      | NotAccepted   | fen80 holds 46 sheets in the book too
-        count what=fix found=5ml date=2026-01-09             | NotAccepted   | no container of fix holds anything; record a receipt
+        count what=fix found=5ml date=2026-01-09             | NotAccepted   | no container of fix holds anything; record a delivery
         count what=fen80 found=47sheet                      | -             |
-        - a correction
+        - an undo
         undo entry=99 reason=_                         | NotAccepted   | a reason is needed
         undo entry=99                                  | Unknown       | there is no entry 99
         undo entry=22                                  | NotAccepted   | entry 22 is an undo itself

@@ -4,7 +4,7 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Core.Tests.Journal.Rules;
 
-public sealed class ReceiptTests
+public sealed class SingleDeliveryTests
 {
     private readonly InMemoryLedger _ledger = Shelves.Empty();
 
@@ -58,7 +58,7 @@ public sealed class ReceiptTests
     }
 
     [Fact]
-    public void The_first_receipt_names_the_currency_and_others_need_a_rate()
+    public void The_first_delivery_names_the_currency_and_others_need_a_rate()
     {
         Assert.StartsWith(
             "the ledger has no currency yet", _ledger.Refuse("delivery item=fen80 currency=USD rate=0.9").Sentence,
