@@ -1,6 +1,5 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
 using Ledger.Terminal.Screens;
 using Ledger.Terminal.Tables;
 

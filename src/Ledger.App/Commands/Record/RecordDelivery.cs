@@ -81,7 +81,7 @@ internal sealed class RecordDelivery : RecordCommand
         Rate = parse.GetValue(_rate),
     };
 
-    private IReadOnlyList<DeliveryLine> Lines(ParseResult parse, Holdings holdings)
+    private DeliveryLine[] Lines(ParseResult parse, Holdings holdings)
     {
         if (parse.GetValue(_lines) is not { Length: > 0 } lines)
             return [Single(parse, holdings)];
