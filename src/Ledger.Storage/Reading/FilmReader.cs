@@ -146,20 +146,22 @@ internal sealed class FilmReader(SqliteConnection connection)
             new { asOf }).GroupBy(row => row.LotId).ToDictionary(group => group.Key, group => (int)group.Last().Speed);
         var stored = connection.Query<StoredRow>(
             """
-            SELECT m.place_id AS PlaceId, m.storage AS Storage, m.opens_from AS OpensFrom
+            SELECT m.place_id AS PlaceId, e.date AS Date, m.storage AS Storage, m.opens_from AS OpensFrom
             FROM json_each(@places) held JOIN storage_move m ON m.place_id = held.value CROSS JOIN standing_entry e ON e.id = m.entry_id
             WHERE e.date <= @asOf ORDER BY e.date, e.id
             """,
             new { asOf, places = Json.Array(holdings.Containers.Select(container => container.Place.Value)) })
-            .GroupBy(row => row.PlaceId).ToDictionary(group => group.Key, group => group.Last());
+            .ToLookup(row => row.PlaceId);
         foreach (var container in holdings.Containers.ToList())
         {
-            var move = stored.GetValueOrDefault(container.Place.Value);
+            var moves = stored[container.Place.Value].ToList();
             int? speed = speeds.TryGetValue(container.Lot.Id.Value, out var known) ? known : null;
-            if (move is not null || speed is not null)
+            if (moves.Count > 0 || speed is not null)
                 holdings.Put(container with
                 {
-                    StoredIn = move?.Storage, OpensFrom = Days.ReadOptional(move?.OpensFrom), Lot = container.Lot with { Speed = speed },
+                    Moves = [.. moves.Select(move => new StoragePlace(Days.Read(move.Date), move.Storage))],
+                    OpensFrom = Days.ReadOptional(moves.LastOrDefault()?.OpensFrom),
+                    Lot = container.Lot with { Speed = speed },
                 });
         }
     }
@@ -184,5 +186,5 @@ internal sealed class FilmReader(SqliteConnection connection)
 
     internal sealed record SpeedRow(long LotId, long Speed);
 
-    internal sealed record StoredRow(long PlaceId, string Storage, string? OpensFrom);
+    internal sealed record StoredRow(long PlaceId, string Date, string Storage, string? OpensFrom);
 }

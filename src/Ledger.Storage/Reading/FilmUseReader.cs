@@ -15,7 +15,8 @@ internal sealed class FilmUseReader(SqliteConnection connection)
         var keepers = Keepers(period);
         return connection.Query<LineRow>(
             """
-            SELECT s.entry_id AS Number, i.code AS Item, s.lot_id AS Lot, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost, s.fate AS Fate, i.fixer_weight AS Factor,
+            SELECT s.entry_id AS Number, i.code AS Item, s.lot_id AS Lot, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost, s.fate AS Fate,
+                i.fixer_weight AS Factor,
                 sum(s.sheets) OVER (PARTITION BY s.entry_id ORDER BY s.number) AS Last
             FROM standing_entry e CROSS JOIN session_sheets s ON s.entry_id = e.id CROSS JOIN lot l ON l.id = s.lot_id
                 CROSS JOIN item i ON i.id = l.item_id

@@ -161,18 +161,22 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
         if (!isOpen && !(isWhole && to == Places.ThrownAway))
         {
             Add(new ContainerOpened(container.Place));
-            RemarkOnCold(container);
             container = container with { OpenedOn = Date };
         }
 
+        if (to != Places.ThrownAway)
+            RemarkOnCold(container);
         if (container.GoodUntil(Item(container.Lot.Item).Keeping) is { } good && good.IsPast(Date) && to != Places.ThrownAway)
             Remark($"{container.Code} was good until {Dates.Text(good.Date)} ({Keeping.KeepingRules.Name(good.Rule)})");
         Touch(container.Less(draw.Quantity, draw.Cost));
     }
 
-    /// <summary>A box that comes out of the cold and is opened too soon sweats.</summary>
+    /// <summary>A box that is opened in the cold, or too soon after it, sweats; an open one that is still kept there does so each time.</summary>
     public void RemarkOnCold(Container container)
     {
+        if (Item(container.Lot.Item).Kind == ItemKind.Film && Keeping.ColdPlaces.Of(container.Storage) == Keeping.Coldness.Freezer)
+            Remark($"{container.Code} is kept in the {container.Storage}: let it warm up closed before it is opened, or it sweats, and film "
+                + "that has sweated is lost. If it has been taken out, enter where it is kept now");
         if (container.OpensFrom is { } warm && Date < warm)
             Remark($"{container.Code} came out of the cold and should not be opened before {Dates.Text(warm)}");
     }
