@@ -161,17 +161,16 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
         if (!isOpen && !(isWhole && to == Places.ThrownAway))
         {
             Add(new ContainerOpened(container.Place));
+            RemarkOnCold(container);
             container = container with { OpenedOn = Date };
         }
 
-        if (to != Places.ThrownAway)
-            RemarkOnCold(container);
         if (container.GoodUntil(Item(container.Lot.Item).Keeping) is { } good && good.IsPast(Date) && to != Places.ThrownAway)
             Remark($"{container.Code} was good until {Dates.Text(good.Date)} ({Keeping.KeepingRules.Name(good.Rule)})");
         Touch(container.Less(draw.Quantity, draw.Cost));
     }
 
-    /// <summary>A box that is opened in the cold, or too soon after it, sweats; an open one that is still kept there does so each time.</summary>
+    /// <summary>A box that is opened straight from the freezer, or too soon after the cold, sweats.</summary>
     public void RemarkOnCold(Container container)
     {
         if (Item(container.Lot.Item).Kind == ItemKind.Film && Keeping.ColdPlaces.Of(container.Storage) == Keeping.Coldness.Freezer)
