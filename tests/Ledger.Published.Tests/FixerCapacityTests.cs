@@ -1,7 +1,6 @@
 using Ledger.Core.Baths;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
-using Ledger.Published.Tests.Support;
 using NodaTime;
 
 namespace Ledger.Published.Tests;
