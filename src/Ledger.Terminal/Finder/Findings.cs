@@ -112,7 +112,8 @@ internal sealed class Findings
                 words, $"Session {developed.Session}", $"sheet {id} of {story.Item}",
                 new TableStep(new SessionSheetsModel(_ledger, developed.Session) { SelectedId = id }));
         else if (story.Side is { } side)
-            yield return Named(words, "Holders", $"sheet {id} of {story.Item}, {story.Place}",
+            yield return Named(
+                words, "Holders", $"sheet {id} of {story.Item}, {story.Place}",
                 new TableStep(new SheetsModel(_ledger, Holder(side, story.Id)) { SelectedId = side }));
     }
 
