@@ -12,6 +12,17 @@ public sealed class FileTests : IDisposable
     public void Dispose() => _file.Dispose();
 
     [Fact]
+    public void AValueThatCannotBeReadIsTheFilesFaultAndTheCheckNamesIt()
+    {
+        Some.Stock(_file);
+        _file.Run("PRAGMA ignore_check_constraints = ON; UPDATE item SET unit = 'no unit' WHERE code = 'pan'");
+        var trouble = Assert.Throws<LedgerFileException>(() => _file.Ledger.HoldingsOn(_file.Ledger.Today));
+        Assert.Contains("holds a value that cannot be read", trouble.Message, StringComparison.Ordinal);
+        Assert.NotNull(trouble.InnerException);
+        Assert.Contains(_file.Ledger.Check(null, default).Problems, problem => problem.Contains("item", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void AFileThatIsNoDatabaseIsRefusedInASentence()
     {
         var path = Path.Combine(_file.Folder, "letter.db");
