@@ -28,7 +28,7 @@ internal sealed class Checker(Snapshot snapshot)
             References, NeverBelowNothing, NothingBeforeItCame, LotCosts, LotPrices, Containers, SessionSheets, SheetMovements,
             ProcessVersions,
         ];
-        Func<IEnumerable<string>>[] following = [FilmPlaces, OneSheetASide, KnownSheets, () => Costs(today)];
+        Func<IEnumerable<string>>[] following = [() => Holdings(today), FilmPlaces, OneSheetASide, KnownSheets, () => Costs(today)];
         var problems = new List<Problem>();
         var (done, all) = (0, derived.Length + recorded.Length + following.Length);
         Check(derived);
@@ -243,6 +243,13 @@ internal sealed class Checker(Snapshot snapshot)
         FROM place p WHERE p.kind IN ('holder side', 'exposed box') AND Held <> Known
         """)
         .Select(row => $"{row.Place} holds {row.Held} sheets, and {row.Known} are known to be there");
+
+    /// <summary>What every command begins with: that each value of the shelf, the baths, the holders and the settings can be read.</summary>
+    private IEnumerable<string> Holdings(LocalDate today)
+    {
+        new HoldingsReader(snapshot).Read(today);
+        return [];
+    }
 
     /// <summary>
     /// Every year for itself and all of them together, by every cost formula: opening + bought = used + waste + on hand, and no year opens
