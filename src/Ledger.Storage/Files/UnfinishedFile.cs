@@ -10,6 +10,7 @@ internal sealed class UnfinishedFile : IDisposable
 {
     private const string Beginning = ".trayledger-", Ending = ".part";
     private const int DigitsOfName = 32, MostTries = 20;
+    private static readonly string[] Beside = ["-wal", "-shm", "-journal"];
     private static readonly int HeldByAnother = OperatingSystem.IsLinux() ? 11 : 35; // EWOULDBLOCK
     private static readonly SearchValues<char> Digits = SearchValues.Create("0123456789abcdef");
 
@@ -71,7 +72,11 @@ internal sealed class UnfinishedFile : IDisposable
     public void Dispose()
     {
         if (!_isGone)
+        {
+            DeleteBeside(Path);
             File.Delete(Path);
+        }
+
         _isGone = true;
         _hold.Dispose();
     }
@@ -83,11 +88,19 @@ internal sealed class UnfinishedFile : IDisposable
             && !name[Beginning.Length..^Ending.Length].ContainsAnyExcept(Digits) && new FileInfo(path).LinkTarget is null;
     }
 
+    /// <summary>What SQLite leaves beside a database that it could not close. Before the file itself, so that nothing is left of which nobody knows.</summary>
+    private static void DeleteBeside(string path)
+    {
+        foreach (var ending in Beside)
+            File.Delete(path + ending);
+    }
+
     private static void DeleteUnlessHeld(string path)
     {
         try
         {
-            new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose).Dispose();
+            using var alone = new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
+            DeleteBeside(path);
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
