@@ -1,4 +1,3 @@
-using System.Globalization;
 using Ledger.Core.Baths;
 using Ledger.Core.Costing;
 using Ledger.Core.Journal;
@@ -56,13 +55,13 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     }
 
     /// <inheritdoc/>
-    public T Read<T>(Func<T> reading) => Read(_ => reading());
+    public T Read<T>(Func<T> reading) => Hold(_ => reading());
 
     /// <inheritdoc/>
     public Holdings HoldingsOn(LocalDate asOf) => Read(snapshot => _holdings.Lend(asOf, snapshot));
 
     /// <inheritdoc/>
-    public Decision Preview(Entry entry) => Read(snapshot => PostingRules.Decide(entry, Now(snapshot), new JournalReader(snapshot), Today));
+    public Decision Preview(Entry entry) => Hold(snapshot => PostingRules.Decide(entry, Now(snapshot), new JournalReader(snapshot), Today));
 
     /// <inheritdoc/>
     public PostOutcome Post(Entry entry) => Write(transaction =>
@@ -173,8 +172,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         var before = Check(null, cancel);
         if (before.Mendable.Count == 0)
             return new(null, [], before);
-        var copy = $"{Path}.{_clock.GetCurrentInstant().ToDateTimeUtc().ToString("yyyyMMdd-HHmmss", CultureInfo.InvariantCulture)}.backup";
-        BackUp(copy);
+        var copy = Guard(() => Upkeep.Backup.Keep(_connection, Path, _clock.GetCurrentInstant(), "backup").Path);
         Write(transaction =>
         {
             if (Mender.TryMend(_connection))
@@ -246,10 +244,13 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     }
 
     /// <summary>What the ledger holds now, to decide on.</summary>
-    private Holdings Now(Snapshot snapshot) => _holdings.On(Today, snapshot);
+    private Holdings Now(Snapshot snapshot) => Trouble.GuardValues(Path, () => _holdings.On(Today, snapshot));
 
-    /// <summary>Reads from the state that is held, or from one of its own.</summary>
-    private T Read<T>(Func<Snapshot, T> reading) => Guard(() =>
+    /// <summary>Reads what the file holds; a value in it that cannot be read is the file's fault.</summary>
+    private T Read<T>(Func<Snapshot, T> reading) => Hold(snapshot => Trouble.GuardValues(Path, () => reading(snapshot)));
+
+    /// <summary>Does something with the state that is held, or with one of its own.</summary>
+    private T Hold<T>(Func<Snapshot, T> reading) => Guard(() =>
     {
         if (_held is { } held)
             return reading(held);
