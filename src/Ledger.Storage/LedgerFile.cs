@@ -193,25 +193,14 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         var full = System.IO.Path.GetFullPath(target);
         if (File.Exists(full))
             throw new LedgerFileException($"{full} exists already; name a new file for the backup");
-        Trouble.Guard(full, () =>
-        {
-            try
-            {
-                Upkeep.Backup.Copy(_connection, full);
-                return true;
-            }
-            catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
-            {
-                throw new LedgerFileException($"{full} cannot be written: {FileTrouble.Reason(trouble)}", trouble);
-            }
-        });
+        Upkeep.Backup.Copy(_connection, full, Path);
     }
 
-    /// <summary>Puts a backup in the ledger's place. The file that stood there is kept beside it.</summary>
-    /// <returns>Where the old file is now; empty when there was none.</returns>
-    /// <exception cref="LedgerFileException">The backup is no ledger, or the old file is in use.</exception>
+    /// <summary>Writes what a backup holds into the ledger, once the backup is proved. A copy of what stood there is kept beside it.</summary>
+    /// <returns>Where that copy is; empty when nothing stood there.</returns>
+    /// <exception cref="LedgerFileException">The backup is not in order, or the ledger cannot be written to; it is as it was.</exception>
     public static string Restore(string backup, string ledger, ZonedClock clock) =>
-        Upkeep.Restore.Run(System.IO.Path.GetFullPath(backup), System.IO.Path.GetFullPath(ledger), clock.GetCurrentInstant());
+        Upkeep.Restore.Run(System.IO.Path.GetFullPath(backup), System.IO.Path.GetFullPath(ledger), clock.GetCurrentDate(), clock.GetCurrentInstant());
 
     /// <summary>The columns of a table.</summary>
     public IReadOnlyList<string> Columns(string table) => Read(snapshot => new Tables(snapshot).Columns(table));

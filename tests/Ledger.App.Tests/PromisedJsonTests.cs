@@ -12,11 +12,11 @@ public class PromisedJsonTests
     public static TheoryData<string, string, string> Documents => new()
     {
         { "show today", "", "asOf:date" },
-        { "show today", "notices", "kind:text severity:text subject:text text:text because:text by:date?" },
+        { "show today", "notices", "kind:text severity:text about:text text:text reason:text by:date?" },
         { "show shelf", "", "asOf:date" },
         {
             "show shelf", "items",
-            "item:text name:text kind:text onHand:quantity usable:quantity expired:quantity incoming:quantity reserved:quantity value:money"
+            "item:text name:text kind:text onHand:quantity usable:quantity expired:quantity onOrder:quantity planned:quantity value:money"
         },
         {
             "show shelf", "items/containers",
@@ -26,7 +26,7 @@ public class PromisedJsonTests
             "show baths", "baths",
             "bath:text role:text material:text workingVolume:quantity dilution:text mixedOn:date areaSqIn:number weightedAreaSqIn:number "
             + "throughputSqInPerLitre:number capacitySqInPerLitre:number? capacityBasis:text? usedPercent:number? remainingSqIn:number? "
-            + "remainingSheets:counts ageDays:number goodUntil:date? endsBy:text? isSpent:flag pairedWith:text? rotations:number"
+            + "remainingSheets:counts ageDays:number goodUntil:date? endsBy:text? state:text pairedWith:text? rotations:number"
         },
         {
             "show costs", "",
@@ -45,14 +45,14 @@ public class PromisedJsonTests
         { "show prints", "prints/lines", "item:text sheets:number strips:number areaSqIn:number cost:money purpose:text note:text" },
         { "show jugs", "jugs", "jug:text contents:text size:quantity held:quantity startedOn:date handedOverOn:date? handedTo:text" },
         { "show jugs", "jugs/fills", "date:date volume:quantity what:text material:text?" },
-        { "show bath F4", "ends", "by:text on:date because:text" },
+        { "show bath F4", "ends", "by:text on:date reason:text" },
         { "show bath F4", "clearingTests", "date:date film:text seconds:number freshSeconds:number? ratio:number? isFresh:flag" },
         { "show bath PF4", "capacities", "basis:text sqInPerLitre:number usedPercent:number remainingSqIn:number remainingSheets:counts" },
         { "show reorder", "", "asOf:date" },
         {
             "show reorder", "items",
             "item:text pattern:text? method:text demandPerWeek:quantity? leadTimeDays:number serviceLevel:number leadTimeDemand:quantity? "
-            + "safetyStock:quantity? reorderPoint:quantity available:quantity incoming:quantity reserved:quantity runsOutOn:date? orderBy:date? "
+            + "safetyStock:quantity? reorderPoint:quantity usable:quantity onOrder:quantity planned:quantity runsOutOn:date? orderBy:date? "
             + "orderPacks:number basis:text orderNow:flag monthsOfCover:number?"
         },
         { "show reorder", "orders", "order:text placedOn:date supplier:text isPrepaid:flag" },
@@ -64,7 +64,7 @@ public class PromisedJsonTests
         { "show sessions", "sessions/lines", "item:text sheets:number cost:money group:text fate:text note:text" },
         {
             "show journal", "entries",
-            "entry:number reference:text kind:text date:date recordedAt:text summary:text reverses:number? reversedBy:number?"
+            "entry:number reference:text kind:text date:date recordedAt:text summary:text undoes:number? undoneBy:number?"
         },
         {
             "show item syrup", "",
@@ -72,7 +72,7 @@ public class PromisedJsonTests
         },
         { "show item syrup", "values", "formula:text value:money" },
         { "show item syrup", "moves", "entry:number date:date container:text lot:number change:quantity value:money" },
-        { "show bath F1", "", "bath:text role:text isSpent:flag inUse:flag indicator:text? standsIn:text fixingSeconds:number?" },
+        { "show bath F1", "", "bath:text role:text state:text inUse:flag indicator:text? standsIn:text fixingSeconds:number?" },
         { "show bath F4", "work", "entry:number date:date isFirst:flag areaSqIn:number weightedAreaSqIn:number" },
         { "show holders", "", "asOf:date slideConvention:text" },
         { "show holders", "holders", "holder:text format:text notch:text boughtOn:date? cleanedOn:date? isBagged:flag" },
@@ -84,7 +84,7 @@ public class PromisedJsonTests
         { "show item fen80", "places", "place:text kind:text quantity:quantity value:money" },
         {
             "show sheet E07-2", "",
-            "sheet:text item:text batch:text box:text place:text film:money side:text loadedOn:date exposedOn:date group:text line:text "
+            "sheet:text item:text batch:text box:text place:text film:money side:text loadedOn:date exposedOn:date group:text subject:text "
             + "session:text developedOn:date fate:text cause:text negative:text? total:money"
         },
         { "show forgotten", "containers", "container:text item:text quantity:quantity lastTouched:date" },

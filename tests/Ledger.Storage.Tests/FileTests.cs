@@ -81,7 +81,7 @@ public sealed class FileTests : IDisposable
         var refusal = Assert.Throws<LedgerFileException>(() =>
         {
             for (var i = 0; i < 1000; i++)
-                _file.Ledger.Post(Some.Receipt("pan", 25) with { Note = new('x', 9000) });
+                _file.Ledger.Post(Some.Delivery("pan", 25) with { Note = new('x', 9000) });
         });
         Assert.Contains("full", refusal.Message);
         Assert.True(_file.Ledger.Check(null, default).Ok);
@@ -120,7 +120,7 @@ public sealed class FileTests : IDisposable
     [Fact]
     public void AnImportIsWrittenWholeOrNotAtAll()
     {
-        Entry[] entries = [Some.Define(Some.Film()), Some.Receipt("pan"), Some.Receipt("none"), Some.Receipt("pan", -1)];
+        Entry[] entries = [Some.Define(Some.Film()), Some.Delivery("pan"), Some.Delivery("none"), Some.Delivery("pan", -1)];
         var outcome = _file.Ledger.Import(entries, dryRun: false, null, default);
         Assert.Equal([2, 3], outcome.Refused.Select(refused => refused.Index));
         Assert.Empty(_file.Ledger.Journal(_file.Ledger.Today, null, 10));
@@ -135,7 +135,7 @@ public sealed class FileTests : IDisposable
         {
             if (i == 50)
                 cancel.Cancel();
-            return (Entry)Some.Receipt("pan");
+            return (Entry)Some.Delivery("pan");
         });
         Assert.Throws<OperationCanceledException>(() => _file.Ledger.Import(more, dryRun: false, null, cancel.Token));
         Assert.Equal(25, _file.Ledger.HoldingsOn(_file.Ledger.Today).OnHand(Some.Film()).Base);

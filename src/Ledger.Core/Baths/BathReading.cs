@@ -71,11 +71,15 @@ public sealed record BathReading
     /// <summary>Whether it must not be used again.</summary>
     public bool IsSpent => EndedBy is not null;
 
+    /// <summary>Whether it works, or how it came to its end.</summary>
+    public BathState State => Bath.PouredOut is not null ? BathState.Discarded
+        : EndedBy switch { null => BathState.InUse, BathEnd.Age => BathState.Expired, _ => BathState.Exhausted };
+
     /// <summary>
     /// How many whole sheets or rolls of a format it can still take, never rounded up; none when it is spent, null without a capacity.
     /// </summary>
     /// <param name="format">The format.</param>
-    /// <param name="weightThousandths">The film's weight on the fixer, in thousandths.</param>
+    /// <param name="weightThousandths">The film's fixer factor, in thousandths.</param>
     public long? RemainingSheets(Format format, int weightThousandths = 1000) =>
         Remaining is not { } left ? null
         : IsSpent ? 0

@@ -1,4 +1,5 @@
 using Microsoft.Data.Sqlite;
+using NodaTime;
 
 namespace Ledger.Storage.Files;
 
@@ -8,7 +9,6 @@ internal static class Schema
     /// <summary>What of sqlite_schema is neither SQLite's own nor the list of migrations that were applied.</summary>
     public const string IsTheLedgers = "name NOT LIKE 'sqlite\\_%' ESCAPE '\\' AND name <> 'SchemaVersions'";
 
-    private const string Scripts = "migrations/";
     private static readonly Lazy<IReadOnlyDictionary<string, SchemaPart>> Fresh = new(Make);
 
     /// <summary>What a ledger of this version consists of, by name: read from an empty one in memory.</summary>
@@ -29,17 +29,8 @@ internal static class Schema
 
     private static IReadOnlyDictionary<string, SchemaPart> Make()
     {
-        using var connection = new SqliteConnection("Data Source=:memory:");
-        connection.Open();
-        var assembly = typeof(Schema).Assembly;
-        foreach (var script in assembly.GetManifestResourceNames()
-            .Where(name => name.StartsWith(Scripts, StringComparison.Ordinal)).Order(StringComparer.Ordinal))
-        {
-            using var text = new StreamReader(assembly.GetManifestResourceStream(script)!);
-            connection.Run(text.ReadToEnd());
-        }
-
-        Guards.Create(connection);
+        using var connection = FileOpener.Connect(":memory:");
+        Migrations.OfThisVersion.Apply(connection, "a new ledger", Instant.MinValue, keep: null);
         return Of(connection);
     }
 }

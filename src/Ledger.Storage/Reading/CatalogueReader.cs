@@ -38,7 +38,7 @@ internal sealed class CatalogueReader(Snapshot snapshot)
         """
         SELECT i.id AS Id, i.code AS Code, i.name AS Name, i.kind AS Kind, i.role AS Role, i.format AS Format, i.unit AS Unit, i.pack AS Pack,
             i.dilution AS Dilution, i.capacity_per_litre AS CapacityPerLitre, i.capacity_basis AS CapacityBasis,
-            i.minimum_per_80 AS MinimumPer80, i.fixer_weight AS FixerWeight, i.sealed_days AS SealedDays,
+            i.minimum_per_80 AS MinimumPer80, i.fixer_factor AS FixerFactor, i.sealed_days AS SealedDays,
             i.opened_full_days AS OpenedFullDays, i.opened_part_days AS OpenedPartDays, i.working_full_days AS WorkingFullDays,
             i.working_part_days AS WorkingPartDays, i.tray_hours AS TrayHours, i.lead_time_days AS LeadTimeDays,
             i.service_level AS ServiceLevel, i.minimum_on_hand AS MinimumOnHand, i.formula AS Formula, i.cautions AS Cautions,
@@ -75,7 +75,7 @@ internal sealed class CatalogueReader(Snapshot snapshot)
             Dilution = row.Dilution is null ? null : Dilution.Parse(row.Dilution),
             Capacity = ToCapacity(row.CapacityPerLitre, row.CapacityBasis),
             MinimumPer80SquareInches = row.MinimumPer80 is { } least ? Volume.FromMicrolitres(least) : null,
-            FixerWeightThousandths = row.FixerWeight,
+            FixerFactorThousandths = row.FixerFactor,
             Keeping = new(row.SealedDays, row.OpenedFullDays, row.OpenedPartDays, row.WorkingFullDays, row.WorkingPartDays, row.TrayHours),
             LeadTimeDays = row.LeadTimeDays,
             ServiceLevel = row.ServiceLevel is null ? null : decimal.Parse(row.ServiceLevel, CultureInfo.InvariantCulture),
@@ -126,7 +126,7 @@ internal sealed class CatalogueReader(Snapshot snapshot)
 
     internal sealed record ItemRow(
         long Id, string Code, string Name, string Kind, string Role, string? Format, string Unit, long Pack, string? Dilution,
-        long? CapacityPerLitre, string? CapacityBasis, long? MinimumPer80, int FixerWeight, int? SealedDays, int? OpenedFullDays,
+        long? CapacityPerLitre, string? CapacityBasis, long? MinimumPer80, int FixerFactor, int? SealedDays, int? OpenedFullDays,
         int? OpenedPartDays, int? WorkingFullDays, int? WorkingPartDays, int? TrayHours, int? LeadTimeDays, string? ServiceLevel,
         long? MinimumOnHand, string Formula, string Cautions, long? LastContainer);
 

@@ -127,22 +127,22 @@ internal sealed class FilmReader(Snapshot snapshot)
     /// <summary>The note that holds for each sheet: the last one.</summary>
     private Dictionary<long, Exposure> Exposures(IEnumerable<long> sheets, string asOf) => snapshot.Connection.Query<ExposureRow>(
         """
-        SELECT x.sheet_id AS SheetId, x.date AS Date, x."group" AS "Group", x.line AS Line
+        SELECT x.sheet_id AS SheetId, x.date AS Date, x."group" AS "Group", x.subject AS Subject
         FROM json_each(@sheets) wanted JOIN exposure x ON x.sheet_id = wanted.value CROSS JOIN standing_entry e ON e.id = x.entry_id
         WHERE e.date <= @asOf ORDER BY e.date, e.id
         """,
         new { sheets = Json.Array(sheets), asOf })
         .GroupBy(row => row.SheetId)
-        .ToDictionary(group => group.Key, group => new Exposure(Days.Read(group.Last().Date), group.Last().Group, group.Last().Line));
+        .ToDictionary(group => group.Key, group => new Exposure(Days.Read(group.Last().Date), group.Last().Group, group.Last().Subject));
 
     private void ReadStorage(Holdings holdings, string asOf)
     {
-        var speeds = snapshot.Connection.Query<SpeedRow>(
+        var indexes = snapshot.Connection.Query<ExposureIndexRow>(
             """
-            SELECT s.lot_id AS LotId, s.speed AS Speed FROM lot_speed s CROSS JOIN standing_entry e ON e.id = s.entry_id
+            SELECT s.lot_id AS LotId, s.exposure_index AS ExposureIndex FROM lot_exposure_index s CROSS JOIN standing_entry e ON e.id = s.entry_id
             WHERE e.date <= @asOf ORDER BY e.date, e.id
             """,
-            new { asOf }).GroupBy(row => row.LotId).ToDictionary(group => group.Key, group => (int)group.Last().Speed);
+            new { asOf }).GroupBy(row => row.LotId).ToDictionary(group => group.Key, group => (int)group.Last().ExposureIndex);
         var stored = snapshot.Connection.Query<StoredRow>(
             """
             SELECT m.place_id AS PlaceId, m.storage AS Storage, m.opens_from AS OpensFrom
@@ -154,11 +154,11 @@ internal sealed class FilmReader(Snapshot snapshot)
         foreach (var container in holdings.Containers.ToList())
         {
             var move = stored.GetValueOrDefault(container.Place.Value);
-            int? speed = speeds.TryGetValue(container.Lot.Id.Value, out var known) ? known : null;
-            if (move is not null || speed is not null)
+            int? index = indexes.TryGetValue(container.Lot.Id.Value, out var known) ? known : null;
+            if (move is not null || index is not null)
                 holdings.Put(container with
                 {
-                    StoredIn = move?.Storage, OpensFrom = Days.ReadOptional(move?.OpensFrom), Lot = container.Lot with { Speed = speed },
+                    StoredIn = move?.Storage, OpensFrom = Days.ReadOptional(move?.OpensFrom), Lot = container.Lot with { ExposureIndex = index },
                 });
         }
     }
@@ -179,9 +179,9 @@ internal sealed class FilmReader(Snapshot snapshot)
     internal sealed record LotRow(
         long Id, string Item, string ReceivedOn, long Quantity, long Cost, string Batch, string? ExpiresOn, string Storage);
 
-    internal sealed record ExposureRow(long SheetId, string Date, string Group, string Line);
+    internal sealed record ExposureRow(long SheetId, string Date, string Group, string Subject);
 
-    internal sealed record SpeedRow(long LotId, long Speed);
+    internal sealed record ExposureIndexRow(long LotId, long ExposureIndex);
 
     internal sealed record StoredRow(long PlaceId, string Storage, string? OpensFrom);
 }

@@ -15,7 +15,7 @@ internal sealed class JournalReader(Snapshot snapshot) : IPast
         .. snapshot.Connection.Query<EntryRow>(
             """
             SELECT e.id AS Number, e.key AS Key, e.kind AS Kind, e.date AS Date, e.recorded_at AS RecordedAt, e.summary AS Summary,
-                e.note AS Note, e.reverses AS Reverses, (SELECT c.id FROM entry c WHERE c.reverses = e.id) AS ReversedBy
+                e.note AS Note, e.undoes AS Undoes, (SELECT c.id FROM entry c WHERE c.undoes = e.id) AS UndoneBy
             FROM entry e WHERE e.id < @before AND e.date <= @asOf ORDER BY e.id DESC LIMIT @atMost
             """,
             new { before = before ?? long.MaxValue, asOf = Dates.Text(asOf), atMost }).Select(ToEntry),
@@ -26,7 +26,7 @@ internal sealed class JournalReader(Snapshot snapshot) : IPast
         var row = snapshot.Connection.QueryFirstOrDefault<EntryRow>(
             """
             SELECT e.id AS Number, e.key AS Key, e.kind AS Kind, e.date AS Date, e.recorded_at AS RecordedAt, e.summary AS Summary,
-                e.note AS Note, e.reverses AS Reverses, (SELECT c.id FROM entry c WHERE c.reverses = e.id) AS ReversedBy
+                e.note AS Note, e.undoes AS Undoes, (SELECT c.id FROM entry c WHERE c.undoes = e.id) AS UndoneBy
             FROM entry e WHERE e.id = @number
             """,
             new { number });
@@ -127,10 +127,10 @@ internal sealed class JournalReader(Snapshot snapshot) : IPast
 
     private static JournalEntry ToEntry(EntryRow row) => new(
         row.Number, row.Key, row.Kind, Days.Read(row.Date), InstantPattern.ExtendedIso.Parse(row.RecordedAt).Value, row.Summary, row.Note,
-        row.Reverses, row.ReversedBy);
+        row.Undoes, row.UndoneBy);
 
     internal sealed record EntryRow(
-        long Number, string Key, string Kind, string Date, string RecordedAt, string Summary, string Note, long? Reverses, long? ReversedBy);
+        long Number, string Key, string Kind, string Date, string RecordedAt, string Summary, string Note, long? Undoes, long? UndoneBy);
 
     internal sealed record DevelopedRow(long Sheet, string? Negative, string Date, string Fate);
 

@@ -44,7 +44,7 @@ internal sealed class SharedHoldings
     /// </summary>
     public void Follow(Posting posting, LocalDate today, Snapshot inside)
     {
-        var isToBeRead = posting.Entry is Core.Journal.Entries.Correction || _lent.Contains(today);
+        var isToBeRead = posting.Entry is Core.Journal.Entries.Undo || _lent.Contains(today);
         var holdings = isToBeRead ? null : _byDay.GetValueOrDefault(today);
         Forget();
         if (holdings is null)

@@ -51,7 +51,7 @@ internal sealed class StoryReader(Snapshot snapshot)
             SELECT f.sheet_id AS Sheet, f.position AS Position, i.code AS Item, f.batch AS Batch, f.cause AS Cause, f.negative AS Negative,
                 side.code AS Side, iif(EXISTS (SELECT 1 FROM keeper k JOIN standing_entry ke ON ke.id = k.entry_id
                     WHERE k.sheet_id = f.sheet_id AND ke.date <= @day), 'keeper', f.fate) AS Fate,
-                (SELECT x.line FROM exposure x JOIN standing_entry xe ON xe.id = x.entry_id
+                (SELECT x.subject FROM exposure x JOIN standing_entry xe ON xe.id = x.entry_id
                     WHERE x.sheet_id = f.sheet_id AND xe.date <= @day ORDER BY xe.date DESC, xe.id DESC LIMIT 1) AS Subject
             FROM session n CROSS JOIN standing_entry e ON e.id = n.entry_id CROSS JOIN sheet_fate f ON f.entry_id = n.entry_id
             CROSS JOIN sheet s ON s.id = f.sheet_id CROSS JOIN lot l ON l.id = s.lot_id CROSS JOIN item i ON i.id = l.item_id
@@ -84,12 +84,12 @@ internal sealed class StoryReader(Snapshot snapshot)
     {
         var row = snapshot.Connection.QueryFirstOrDefault<FilmReader.ExposureRow>(
             """
-            SELECT x.sheet_id AS SheetId, x.date AS Date, x."group" AS "Group", x.line AS Line
+            SELECT x.sheet_id AS SheetId, x.date AS Date, x."group" AS "Group", x.subject AS Subject
             FROM exposure x JOIN standing_entry e ON e.id = x.entry_id
             WHERE x.sheet_id = @id AND e.date <= @day ORDER BY e.date DESC, e.id DESC LIMIT 1
             """,
             new { id, day });
-        return row is null ? null : new(Days.Read(row.Date), row.Group, row.Line);
+        return row is null ? null : new(Days.Read(row.Date), row.Group, row.Subject);
     }
 
     private IReadOnlyList<SheetStep> Steps(long id, string day) =>

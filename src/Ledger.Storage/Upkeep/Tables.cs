@@ -1,4 +1,5 @@
 using System.Globalization;
+using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
 using Microsoft.Data.Sqlite;
 
@@ -7,19 +8,14 @@ namespace Ledger.Storage.Upkeep;
 /// <summary>Reads every table as text, row by row, for the export.</summary>
 internal sealed class Tables(Snapshot snapshot)
 {
-    public IReadOnlyList<string> Names
-    {
-        get
-        {
-            using var command = snapshot.Connection.CreateCommand();
-            command.CommandText = "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite%' AND name <> 'SchemaVersions' ORDER BY name";
-            using var reader = command.ExecuteReader();
-            var names = new List<string>();
-            while (reader.Read())
-                names.Add(reader.GetString(0));
-            return names;
-        }
-    }
+    /// <summary>
+    /// The ledger's own tables, in the order of their names. Another program may have put others into the file; they are no part of it.
+    /// </summary>
+    public IReadOnlyList<string> Names =>
+    [
+        .. Schema.Of(snapshot.Connection).Values
+            .Where(part => part.Type == "table" && Schema.Expected.ContainsKey(part.Name)).Select(part => part.Name),
+    ];
 
     public IReadOnlyList<string> Columns(string table)
     {

@@ -16,6 +16,7 @@ internal sealed class WriteTransaction : IDisposable
     public WriteTransaction(SqliteConnection connection)
     {
         _connection = connection;
+        FileOpener.LogAhead(connection);
         _connection.Run("BEGIN IMMEDIATE");
         Inside = new(connection);
     }
@@ -28,6 +29,7 @@ internal sealed class WriteTransaction : IDisposable
     {
         _connection.Run("COMMIT");
         _isOpen = false;
+        Checkpoint.AsFarAsReadersAllow(_connection);
     }
 
     /// <summary>Rolls back unless it was committed. A full disk may have rolled it back already.</summary>

@@ -31,7 +31,7 @@ internal sealed class ClearingTestForm : FormModel
     public override IReadOnlyList<string> Purpose =>
     [
         "How long an undeveloped strip of film takes to clear, in room light. The first test of a film in a fresh bath is its baseline.",
-        "At so many times the fresh time the bath is spent: the setting spent-multiple. Three tests or more foretell when.",
+        "At so many times the fresh time the bath is spent: the setting exhausted-multiple. Three tests or more foretell when.",
     ];
 
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows { get; }

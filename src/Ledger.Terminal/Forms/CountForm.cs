@@ -38,7 +38,7 @@ internal sealed class CountForm : FormModel
 
     public FormField Found { get; } = new("Really there", 10, FieldKind.Figure) { Hint = "In the item's unit." };
 
-    public FormField Reason { get; } = new("Because", 20, FieldKind.Choice)
+    public FormField Reason { get; } = new("Reason", 20, FieldKind.Choice)
     {
         Choices = () => ["dregs", "spill", "evaporation", "miscounted", "not recorded"],
         Hint = "Up and Down offer the usual reasons.",

@@ -79,7 +79,7 @@ internal abstract class FormModel(ILedger ledger) : Form
         _ => Saving.Not("Nothing was written."),
     };
 
-    private static string Undo(Entry entry) => entry is Correction ? "" : " U takes it back.";
+    private static string Undo(Entry entry) => entry is Undo ? "" : " U takes it back.";
 
     private static FormField NewDate(ILedger ledger)
     {

@@ -27,7 +27,7 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
     ];
 
     /// <inheritdoc/>
-    public override string Empty => $"Nothing is left of {item}. Press R to record a receipt.";
+    public override string Empty => $"Nothing is left of {item}. Press R to record a delivery.";
 
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
@@ -42,14 +42,14 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.Of(KeyTable.Receive, "records a delivery", _ => new Fill(new ReceiptForm(Ledger, item))),
+        ScreenAction.Of(KeyTable.Receive, "records a delivery", _ => new Fill(new DeliveryForm(Ledger, item))),
         ScreenAction.OnRow(KeyTable.Open, "opens the selected one", row => new OpeningForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Count, "posts what is really in it", row => new CountForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Decant, "fills it into smaller bottles", row => new DecantingForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Discard, "throws it away, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Move, "keeps it somewhere else: freezer, fridge, shelf", row => new StorageForm(Ledger, IdOf(row))),
         .. _reading?.Item.Kind == ItemKind.Film
-            ? [ScreenAction.OnRow(KeyTable.Index, "the speed at which you expose its lot", row => new SpeedForm(Ledger, IdOf(row)))]
+            ? [ScreenAction.OnRow(KeyTable.Index, "sets the exposure index of its lot", row => new ExposureIndexForm(Ledger, IdOf(row)))]
             : Array.Empty<ScreenAction>(),
         ScreenAction.Paper("its label", row => paper => paper.BottleLabel(IdOf(row))),
     ];

@@ -42,7 +42,7 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.OnRow(KeyTable.New, "places an order for the selected item", row => new OrderForm(Ledger, _readings, IdOf(row))),
-        ScreenAction.OnRow(KeyTable.Receive, "records a delivery of the selected item", row => new ReceiptForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Receive, "records a delivery of the selected item", row => new DeliveryForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Amend, "records what is new of an order: its day, packs, price", row =>
             new OrderNewsForm(Ledger, IdOf(row))),
         ScreenAction.RareOnRow("Cancel order", "cancels what has not come", row => new OrderCancellationForm(Ledger, IdOf(row))),

@@ -48,7 +48,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.OnRow(KeyTable.Receive, "records a delivery of the selected item", row => new ReceiptForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Receive, "records a delivery of the selected item", row => new DeliveryForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Open, "opens the next sealed box or bottle of it", row => new OpeningForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Count, "posts what is really there", row => new CountForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Decant, "fills its next bottle into smaller ones", row => new DecantingForm(Ledger, IdOf(row))),

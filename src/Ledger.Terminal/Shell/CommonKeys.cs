@@ -20,7 +20,7 @@ internal sealed class CommonKeys
         [
             ScreenAction.Of(KeyTable.Session, "logs a session", _ => new Fill(new SessionForm(ledger))),
             ScreenAction.Of(KeyTable.Bath, "mixes a bath", _ => new Fill(new BathForm(ledger, null))),
-            ScreenAction.Of(KeyTable.Receive, "records a delivery", _ => new Fill(new ReceiptForm(ledger, null))),
+            ScreenAction.Of(KeyTable.Receive, "records a delivery", _ => new Fill(new DeliveryForm(ledger, null))),
             ScreenAction.Of(KeyTable.Plan, "shows what is planned", _ => new Into(new PlansModel(ledger))),
             ScreenAction.Of(KeyTable.Undo, "takes back the last entry; in the journal, the selected one", _ => TakeBack()),
         ];
@@ -77,8 +77,8 @@ internal sealed class CommonKeys
     private Step TakeBack()
     {
         var latest = _ledger.Journal(_ledger.Today, LastSaved + 1, LookBack);
-        return latest.FirstOrDefault(entry => entry is { Reverses: null, ReversedBy: null }) is { } entry
-            ? new Fill(new CorrectionForm(_ledger, entry))
+        return latest.FirstOrDefault(entry => entry is { Undoes: null, UndoneBy: null }) is { } entry
+            ? new Fill(new UndoForm(_ledger, entry))
             : new Say("There is no entry to take back.");
     }
 }

@@ -17,11 +17,11 @@ public class CellTests
     public void ADateThatIsNoneIsTold(string date) =>
         Assert.Equal(
             $"line 2, date: found \"{date}\"; accepted is a date that exists, written as 2026-03-15",
-            Csv.Problem("purchases", $"date,item,packs\n{date},pan,1\n").ToString());
+            Csv.Problem("deliveries", $"date,item,packs\n{date},pan,1\n").ToString());
 
     [Fact]
     public void A29thOfFebruaryOfALeapYearIsOne() =>
-        Assert.Equal(new(2028, 2, 29), Csv.One<Receipt>("purchases", "date,item,packs,expires\n2025-05-12,pan,1,2028-02-29\n").ExpiresOn);
+        Assert.Equal(new(2028, 2, 29), Csv.One<Delivery>("deliveries", "date,item,packs,expires\n2025-05-12,pan,1,2028-02-29\n").Lines[0].ExpiresOn);
 
     [Theory]
     [InlineData("-1")]
@@ -35,10 +35,10 @@ public class CellTests
     public void ANumberThatIsNoneIsTold(string packs) =>
         Assert.Equal(
             new RowProblem(2, "packs", packs, "accepted is a number from 0 to 1000000000 with a decimal point, such as 12.5"),
-            Csv.Problem("purchases", $"date;item;packs\n2025-05-12;pan;{packs}\n"));
+            Csv.Problem("deliveries", $"date;item;packs\n2025-05-12;pan;{packs}\n"));
 
     [Theory]
-    [InlineData("purchases", "date;item;packs;price\n2025-05-12;pan;1;0.0000001\n", "accepted are at most six decimals")]
+    [InlineData("deliveries", "date;item;packs;price\n2025-05-12;pan;1;0.0000001\n", "accepted are at most six decimals")]
     [InlineData("counts", "date;item;found;reason\n2025-05-12;pan;1.5;miscounted\n", "accepted is a whole number of sheets")]
     [InlineData("counts", "date;item;found;reason\n2025-05-12;syrup/1;1.0005;dregs\n", "accepted are ml with at most three decimals")]
     [InlineData("baths", "date;bath;item;working_ml\n2025-05-12;F1;syrup;1500.0005\n", "accepted are millilitres with at most three decimals")]
@@ -46,7 +46,7 @@ public class CellTests
     [InlineData("sessions", "session;date;process;item;sheets\nS1;2025-05-12;film;pan;-4\n", "accepted is a whole number from 0 to 1000000000")]
     [InlineData("sessions", "session;date;process;item;sheets;fate\nS1;2025-05-12;film;pan;4;lost\n", "accepted is one of negative, keeper, reject, test, practice, dummy")]
     [InlineData("processes", "process;step;role;amount\nfilm;1;stop;30 kg\n", "accepted is a number with its unit, such as 30 g; the units are ml, g, sheet, roll, piece")]
-    [InlineData("processes", "process;step;role\nfilm;1;soup\n", "accepted is one of other, developer, stop, fixer, wash aid, wetting agent, toner, water, rc paper, fibre paper, soak, wash, last rinse")]
+    [InlineData("processes", "process;step;role\nfilm;1;soup\n", "accepted is one of other, developer, stop, fixer, wash aid, wetting agent, toner, water, rc paper, fibre paper, presoak, wash, final rinse")]
     [InlineData("items", "item;name;kind;pack\npan;Pan;film;25\n", "accepted is one of ml, g, sheet, roll, piece")]
     [InlineData("items", "item;name;kind;pack;format\npan;Pan;film;25;8 by 10\n", "accepted is a format such as 4x5, 8x10, 13x18cm, 120, 135-36, 7x17in or 100x125mm, or one that formats.csv defines")]
     [InlineData("items", "item;name;kind;unit;pack;capacity_basis\nfix;Fix;chemical;ml;1000;strict\n", "accepted is a basis only where capacity_sq_in_per_litre gives the figure")]
@@ -63,7 +63,7 @@ public class CellTests
     [Fact]
     public void ALongCellIsShownShort()
     {
-        var problem = Csv.Problem("purchases", $"date,item,packs\n2025-05-12,pan,\"{new string('9', 5000)}\n1\"\n");
+        var problem = Csv.Problem("deliveries", $"date,item,packs\n2025-05-12,pan,\"{new string('9', 5000)}\n1\"\n");
         Assert.Equal(new string('9', 60) + "…", problem.Found);
     }
 
@@ -90,8 +90,8 @@ public class CellTests
         try
         {
             CultureInfo.CurrentCulture = culture;
-            Assert.Equal(162.5m, Csv.One<Receipt>("purchases", "date;item;packs;price\n2025-05-12;pan;1;162.5\n").Price.Amount);
-            Assert.Equal("1,5", Csv.Problem("purchases", "date;item;packs;price\n2025-05-12;pan;1;1,5\n").Found);
+            Assert.Equal(162.5m, Csv.One<Delivery>("deliveries", "date;item;packs;price\n2025-05-12;pan;1;162.5\n").Lines[0].Price?.Amount);
+            Assert.Equal("1,5", Csv.Problem("deliveries", "date;item;packs;price\n2025-05-12;pan;1;1,5\n").Found);
         }
         finally
         {

@@ -26,29 +26,32 @@ internal static class CsvExport
             throw new RefusedByCommandException($"{there} exists already; name another folder, or say that it is to be replaced");
 
         Directory.CreateDirectory(folder);
+        var written = new List<NewFile>();
         try
         {
-            for (var i = 0; i < files.Count; i++)
+            foreach (var (table, path) in files)
             {
-                Write(files[i].Table, WholeFile.Unfinished(files[i].Path), cancel);
-                progress.Report((i + 1.0) / files.Count);
+                var file = new NewFile(path, ledger.Path);
+                written.Add(file);
+                Write(table, file.Open(), cancel);
+                progress.Report(written.Count / (double)files.Count);
             }
 
-            foreach (var (_, path) in files)
-                File.Move(WholeFile.Unfinished(path), path, overwrite: true);
+            foreach (var file in written)
+                file.Finish(isReplacing);
         }
         finally
         {
-            foreach (var (_, path) in files)
-                File.Delete(WholeFile.Unfinished(path));
+            foreach (var file in written)
+                file.Dispose();
         }
 
         return files.Count;
     }
 
-    private static void Write(ExportedTable table, string path, CancellationToken cancel)
+    private static void Write(ExportedTable table, Stream file, CancellationToken cancel)
     {
-        using var text = new StreamWriter(path, append: false, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
+        using var text = new StreamWriter(file, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
         CsvTable.Write(text, table.Columns, table.Rows.TakeWhile(_ => !cancel.IsCancellationRequested));
         cancel.ThrowIfCancellationRequested();
     }

@@ -21,7 +21,7 @@ internal sealed class RecordClearingTest : RecordCommand
 
     public RecordClearingTest(Workbench bench)
         : base(bench, "clearing-test", "A strip of film is timed until it clears in a fixer.", """
-            The setting spent-multiple says at how many times the fresh time a bath is
+            The setting exhausted-multiple says at how many times the fresh time a bath is
             spent, and fixing-multiple for how many times the clearing time to fix.
             Example: trayledger record clearing-test F4 fen80 55
             """)

@@ -103,7 +103,7 @@ internal static class DefinitionRules
         else
             Require.That(item.Format is null, $"{item.Code} is no film, so it has no format");
 
-        Require.That(item.FixerWeightThousandths is >= 100 and <= 10_000, $"the fixer weight of {item.Code} must be from 0.1 to 10");
+        Require.That(item.FixerFactorThousandths is >= 100 and <= 10_000, $"the fixer factor of {item.Code} must be from 0.1 to 10");
         Require.That(item.Capacity is null or { PerLitre.Hundredths: > 0 }, $"the capacity of {item.Code} must be more than nothing");
         Require.That(
             item.Capacity is null || !string.IsNullOrWhiteSpace(item.Capacity.Basis),

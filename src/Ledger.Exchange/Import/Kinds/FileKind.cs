@@ -18,10 +18,10 @@ internal abstract class FileKind(string name, string[] needed, string[] optional
         new HoldersFile(),
         new OrdersFile(),
         new OrderChangesFile(),
-        new PurchasesFile(),
+        new DeliveriesFile(),
         new StorageMovesFile(),
         new OpeningsFile(),
-        new SpeedsFile(),
+        new ExposureIndexesFile(),
         new CleaningsFile(),
         new LoadsFile(),
         new ExposuresFile(),
@@ -42,7 +42,7 @@ internal abstract class FileKind(string name, string[] needed, string[] optional
         new KeepersFile(),
         new PriceRisesFile(),
         new PlansFile(),
-        new CorrectionsFile(),
+        new UndoneFile(),
     ];
 
     public string Name => name;
