@@ -13,6 +13,7 @@ internal static class Ratios
         ["costs"] = _ => CostRatio(),
         ["reorder"] = _ => ReorderRatio(),
         ["import"] = _ => ImportRatio(),
+        ["screens"] = binary => ScreenKeys.Ratios(Path.GetFullPath(binary)),
         ["native"] = binary => NativeRatios(Path.GetFullPath(binary)),
     };
 
