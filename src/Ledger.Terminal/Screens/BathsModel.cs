@@ -56,7 +56,7 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
                 row => new Fill(new RotationForm(Ledger, row < 0 ? null : IdOf(row))))]
             : Array.Empty<ScreenKey>(),
         ScreenKey.OnRow(
-            'T', "Test", "records how long a strip of film took to clear", row => new ClearingTestForm(Ledger, IdOf(row))),
+            'T', "Test", "records how long a strip of film took to clear", row => new KindForm(Ledger, "clearing-test", ("bath", IdOf(row)))),
         ScreenKey.OnRow('N', "Note", "records what was seen or measured at it", row => new BathNoteForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('A', "Top up", "adds fresh solution or replenisher", row => new TopUpForm(Ledger, IdOf(row))),
         ScreenKey.Letter('P', "Prints", "shows the sessions of printing, and records one", _ => new Into(new PrintsModel(Ledger))),

@@ -44,7 +44,7 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
     [
         ScreenKey.Letter('R', "Receipt", "records a delivery", _ => new Fill(new ReceiptForm(Ledger, item))),
         ScreenKey.OnRow('O', "Open", "opens the selected one", row => new OpeningForm(Ledger, IdOf(row))),
-        ScreenKey.OnRow('C', "Count", "posts what is really in it", row => new CountForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('C', "Count", "posts what is really in it", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
         ScreenKey.OnRow('F', "Decant", "fills it into smaller bottles", row => new DecantingForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('D', "Discard", "throws it away, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('M', "Move", "keeps it somewhere else: freezer, fridge, shelf", row => new StorageForm(Ledger, IdOf(row))),

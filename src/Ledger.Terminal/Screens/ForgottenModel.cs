@@ -45,7 +45,7 @@ internal sealed class ForgottenModel(ILedger ledger) : TableModel(ledger)
     [
         ScreenKey.Letter('+', "More months", "looks at what is forgotten for a month longer", _ => Look(Months + 1)),
         ScreenKey.Letter('-', "Fewer", "looks at what is forgotten for a month less", _ => Look(Months - 1)),
-        ScreenKey.OnRow('C', "Count", "posts what is really in it", row => new CountForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('C', "Count", "posts what is really in it", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
         ScreenKey.OnRow('M', "Move", "keeps it somewhere else", row => new StorageForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('D', "Discard", "throws it away, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
     ];

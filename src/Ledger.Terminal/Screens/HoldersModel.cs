@@ -52,7 +52,7 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
             new Fill(new ServiceForm(Ledger, FirstSide(row)))),
         ScreenKey.Letter('H', "Holder", "registers a holder", _ => new Fill(new HolderForm(Ledger))),
         ScreenKey.Letter('K', "Keeper", "names a negative a keeper", _ => new Fill(new KeeperForm(Ledger, null))),
-        ScreenKey.Letter('N', "Count", "posts how many sheets are really there", row => new Fill(new CountForm(Ledger, Place(row)))),
+        ScreenKey.Letter('N', "Count", "posts how many sheets are really there", row => new Fill(new KindForm(Ledger, "count", ("item", Place(row))))),
         ScreenKey.Letter('D', "Discard", "throws sheets away", row => new Fill(new DiscardForm(Ledger, Place(row)))),
         ScreenKey.Letter('W', "On paper", "writes the label of the selected box of exposed sheets", row => row >= _holders.Count
             ? new OnPaper(paper => paper.BoxLabel(IdOf(row)))

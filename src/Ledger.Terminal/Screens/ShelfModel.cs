@@ -50,7 +50,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     [
         ScreenKey.OnRow('R', "Receipt", "records a delivery of the selected item", row => new ReceiptForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('O', "Open", "opens the next sealed box or bottle of it", row => new OpeningForm(Ledger, IdOf(row))),
-        ScreenKey.OnRow('C', "Count", "posts what is really there", row => new CountForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('C', "Count", "posts what is really there", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
         ScreenKey.OnRow('F', "Decant", "fills its next bottle into smaller ones", row => new DecantingForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('M', "Mix stock", "mixes a stock solution of it", row => new StockSolutionForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('D', "Discard", "throws some of it away", row => new DiscardForm(Ledger, IdOf(row))),

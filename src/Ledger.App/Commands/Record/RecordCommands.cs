@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Ledger.App.Wiring;
+using Ledger.Core.Journal.Kinds;
 
 namespace Ledger.App.Commands.Record;
 
@@ -20,7 +21,7 @@ internal sealed class RecordCommands : Command
         Subcommands.Add(new RecordUnload(bench));
         Subcommands.Add(new RecordRotation(bench));
         Subcommands.Add(new RecordTopUp(bench));
-        Subcommands.Add(new RecordClearingTest(bench));
+        Subcommands.Add(new RecordKind(bench, EntryKinds.Named("clearing-test")!));
         Subcommands.Add(new RecordObservation(bench));
         Subcommands.Add(new RecordIndicator(bench));
         Subcommands.Add(new RecordSilverTest(bench));
@@ -36,7 +37,7 @@ internal sealed class RecordCommands : Command
         Subcommands.Add(new RecordJugStart(bench));
         Subcommands.Add(new RecordJugFilling(bench));
         Subcommands.Add(new RecordJugHandover(bench));
-        Subcommands.Add(new RecordCount(bench));
+        Subcommands.Add(new RecordKind(bench, EntryKinds.Named("count")!));
         Subcommands.Add(new RecordOrder(bench));
         Subcommands.Add(new RecordPriceRise(bench));
         Subcommands.Add(new RecordOrderTerms(bench));

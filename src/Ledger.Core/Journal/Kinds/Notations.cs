@@ -32,14 +32,14 @@ public static class Notations
     public static Notation<IReadOnlyList<string>> Names(string placeholder) => new(
         (text, _, _) => text.Split([',', ';', .. Blanks], StringSplitOptions.RemoveEmptyEntries) is { Length: > 0 } names
             ? names : Parsed.Not<IReadOnlyList<string>>("one name at least"),
-        (names, _) => string.Join(" ", names)) { Placeholder = placeholder };
+        (names, _) => string.Join(" ", names)) { Placeholder = placeholder, Divider = " " };
 
     /// <summary>Several names that may hold blanks, with commas or semicolons between them.</summary>
     public static Notation<IReadOnlyList<string>> LongNames(string placeholder) => new(
         (text, _, _) =>
             text.Split([',', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries) is { Length: > 0 } names
                 ? names : Parsed.Not<IReadOnlyList<string>>("one name at least"),
-        (names, _) => string.Join(", ", names)) { Placeholder = placeholder };
+        (names, _) => string.Join(", ", names)) { Placeholder = placeholder, Divider = ", " };
 
     /// <summary>A day.</summary>
     public static Notation<LocalDate> Date { get; } = new(
