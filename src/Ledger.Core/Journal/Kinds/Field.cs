@@ -10,8 +10,8 @@ public abstract class Field(string name, Notation notation)
     /// <summary>The name as a column of CSV has it: fixer_factor.</summary>
     public string Name => name;
 
-    /// <summary>The name as an option of a command: --fixer-factor.</summary>
-    public string Option => $"--{name.Replace('_', '-')}";
+    /// <summary>The name as an option of a command: --fixer-factor; the column's own unless said, which names its unit too (added_ml).</summary>
+    public string Option { get; init; } = $"--{name.Replace('_', '-')}";
 
     /// <summary>The name as JSON has it: fixerFactor.</summary>
     public string JsonName { get; } = Camel(name);
@@ -33,6 +33,9 @@ public abstract class Field(string name, Notation notation)
 
     /// <summary>The word that introduces it in a line of words ("from fen80/3"); null where its position or its shape tells.</summary>
     public string? Keyword { get; init; }
+
+    /// <summary>Whether that word may be left out, because what is written there tells: "N" for "group N", "250ml" for "of 250ml".</summary>
+    public bool MayLackKeyword { get; init; }
 
     /// <summary>How many columns a form gives it.</summary>
     public int Width { get; init; } = 20;

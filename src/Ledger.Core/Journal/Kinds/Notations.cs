@@ -1,4 +1,5 @@
 using Ledger.Core.Measures;
+using Ledger.Core.Stock;
 using NodaTime;
 
 namespace Ledger.Core.Journal.Kinds;
@@ -110,9 +111,26 @@ public static class Notations
     /// <summary>An area in square inches.</summary>
     public static Notation<Area> SquareInches { get; } = new(
         (text, _, _) => Numbers.Read(text, out var refusal) is { } inches
-            ? inches is > 0 and < 10_000_000 ? Area.FromSquareInches(inches) : Parsed.Not<Area>("square inches, more than 0 and less than 10000000")
+            ? inches is > 0 and < 10_000_000 ? Measures.Area.FromSquareInches(inches) : Parsed.Not<Area>("square inches, more than 0 and less than 10000000")
             : Parsed.Not<Area>(refusal),
         (area, _) => Scaled.ToText(area.SquareInches, 6)) { Placeholder = "SQIN", Shape = Shape.Number };
+
+    /// <summary>A quantity of an item in its own unit: grams of a liquid are turned into its volume, and back, where its density is known.</summary>
+    /// <param name="item">The item; null where it is not known.</param>
+    /// <param name="plain">The unit of a bare number where there is no item.</param>
+    public static Notation<Quantity> AmountOf(Func<FieldValues, ReadingTerms, Item?> item, Unit plain)
+    {
+        var amount = Amount((read, terms) => item(read, terms)?.Unit ?? plain);
+        return new(
+            (text, read, terms) => amount.Read(text, read, terms) is { IsRead: true } found
+                ? item(read, terms)?.Converted(found.Value) ?? found.Value : amount.Read(text, read, terms),
+            (quantity, terms) => amount.Write(quantity, terms)) { Placeholder = amount.Placeholder, Shape = amount.Shape };
+    }
+
+    /// <summary>An area that may name its unit: 80 sqin, 516.13 cm2; a bare number is square inches.</summary>
+    public static Notation<Area> Area { get; } = new(
+        (text, _, _) => Measures.Area.Read(text) is { } area ? area : Parsed.Not<Area>("an area such as 80 sqin or 516.13 cm2"),
+        (area, _) => $"{Scaled.ToText(area.SquareInches, 6)} sqin") { Placeholder = "AREA" };
 
     /// <summary>A dilution: "1+39".</summary>
     public static Notation<Dilution> Dilution { get; } = new(
