@@ -4,6 +4,7 @@ using Ledger.App.Commands.Plan;
 using Ledger.App.Commands.Print;
 using Ledger.App.Commands.Record;
 using Ledger.App.Commands.Show;
+using Ledger.App.Output;
 using Ledger.App.Wiring;
 
 namespace Ledger.App;
@@ -19,15 +20,28 @@ internal static class Program
 
         Exit status: 0 done; 1 a fault of the program; 2 the command line is wrong;
         3 refused, and nothing was written; 4 a file cannot be used (not there, locked,
-        damaged, made by a newer version); 10 something must be done now or soon, where
-        `show today --exit-code` asked for it; 130 stopped by Ctrl+C.
+        damaged, made by a newer version) or the output cannot be written; 10 something
+        must be done now or soon, where `show today --exit-code` asked for it; 130 stopped
+        by Ctrl+C, 129 or 143 by another signal; 141 whoever read the output has left.
+        A fault is explained in full where the variable TRAYLEDGER_TRACE is 1.
         """;
 
-    public static int Main(string[] args) => Run(args, ThisProcess.Surroundings());
+    public static int Main(string[] args)
+    {
+        ThisProcess.HoldDescriptors();
+        ThisProcess.ExplainFaults();
+        return Run(args, ThisProcess.Surroundings());
+    }
 
     internal static int Run(IReadOnlyList<string> args, Surroundings around)
     {
-        var bench = new Workbench(around);
+        var bench = new Workbench(around with { Out = new ShownText(around.Out), Error = new ShownText(around.Error) });
+        return Invocation.Run(Commands(bench), args, bench);
+    }
+
+    /// <summary>The whole tree of commands.</summary>
+    internal static RootCommand Commands(Workbench bench)
+    {
         var theme = TerminalStart.ThemeOption();
         var root = new RootCommand(Purpose)
         {
@@ -46,8 +60,8 @@ internal static class Program
             new CompletionCommand(bench),
             new ManualCommand(bench, Details),
         };
-        Help.AddTo(root, Details, around.Width);
+        Help.AddTo(root, Details, bench.Around.Width);
         root.SetAction(parse => TerminalStart.Open(bench, bench.PathIn(parse), parse.GetValue(theme)));
-        return Invocation.Run(root, args, around);
+        return root;
     }
 }

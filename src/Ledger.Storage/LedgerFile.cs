@@ -182,7 +182,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
             }
             catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
             {
-                throw new LedgerFileException($"{full} cannot be written: {trouble.Message}", trouble);
+                throw new LedgerFileException($"{full} cannot be written: {FileTrouble.Reason(trouble)}", trouble);
             }
         });
     }

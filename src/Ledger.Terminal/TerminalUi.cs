@@ -12,7 +12,7 @@ public static class TerminalUi
     /// <summary>Whether there is a terminal to read keys from and to draw on; without one <see cref="Run"/> would wait for ever.</summary>
     public static bool HasTerminal => Driver.IsAttachedToTerminal(out _, out _);
 
-    /// <summary>Runs until the user quits; returns the exit status.</summary>
+    /// <summary>Runs until the user quits or a signal ends it; returns the exit status, 128 and the signal's number for the latter.</summary>
     /// <param name="ledger">The ledger.</param>
     /// <param name="upkeep">Work on its file.</param>
     /// <param name="paper">What puts pages on paper.</param>
@@ -26,10 +26,24 @@ public static class TerminalUi
 
         // The native binary does not do this at its start, as the library would, so that no command waits for it.
         TuiConfigurationBuilder.Shared.ApplyToStaticFacades();
+        // The runtime's console puts back at the exit whatever line mode it met at its own first use: that must be the user's, not the screens'.
+        _ = Console.WindowWidth;
+        using var modes = new TerminalModes();
+        using var signals = new Signals(modes);
         using var app = Application.Create();
         app.Init();
+        modes.Entered();
         using var shell = new ShellWindow(ledger, upkeep, paper, options);
-        app.Run(shell);
-        return 0;
+        signals.Guard(app, shell);
+        try
+        {
+            app.Run(shell);
+        }
+        catch (IOException) when (signals.Status != 0)
+        {
+            // The terminal left before the screens did.
+        }
+
+        return signals.Status;
     }
 }

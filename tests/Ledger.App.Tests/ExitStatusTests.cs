@@ -97,7 +97,7 @@ public class ExitStatusTests
         using var room = new Darkroom();
         var help = room.Do("--help");
         var told = help[help.IndexOf("Exit status:", StringComparison.Ordinal)..];
-        foreach (var status in new[] { 0, 1, 2, 3, 4, 10, 130 })
+        foreach (var status in new[] { 0, 1, 2, 3, 4, 10, 130, 141 })
             Assert.Matches($@"[:;]\s+{status} ", told);
     }
 
@@ -128,7 +128,11 @@ public class ExitStatusTests
         using var room = new Darkroom { Screens = new BrokenScreens() };
         var ran = room.Run();
         Assert.Equal(1, ran.Status);
-        Assert.Contains("fault of the program", ran.Error, StringComparison.Ordinal);
+        Assert.Equal(
+            "this is a fault of the program (InvalidOperationException); nothing was recorded. With TRAYLEDGER_TRACE=1 it tells where it happened\n",
+            ran.Error);
+        room.Variables["TRAYLEDGER_TRACE"] = "1";
+        Assert.Contains("   at ", room.Run().Error, StringComparison.Ordinal);
     }
 
     private sealed class BrokenScreens : Wiring.IScreens

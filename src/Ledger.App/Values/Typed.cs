@@ -25,6 +25,9 @@ internal static class Typed
     {
         HelpName = name.ToUpperInvariant(),
         Description = description,
+
+        // The library takes a value that may be null for one that may be left out.
+        Arity = ArgumentArity.ExactlyOne,
         CustomParser = result => Read(result, name, read),
     };
 

@@ -21,6 +21,12 @@ internal static class ExitStatus
     /// <summary>Something needs the user: only where they asked to be told so.</summary>
     public const int NeedsTheUser = 10;
 
-    /// <summary>Stopped by the user: 128 + the number of the interrupt signal, as shells count it.</summary>
+    /// <summary>Stopped by the user with Ctrl+C: 128 + the number of the interrupt signal, as shells count it.</summary>
     public const int Interrupted = 130;
+
+    /// <summary>Whoever read the output has left: 128 + the number of the signal for that, as shells count it.</summary>
+    public const int ReaderLeft = 141;
+
+    /// <summary>Stopped by a signal, as shells count it.</summary>
+    public static int StoppedBy(int signal) => 128 + signal;
 }

@@ -65,13 +65,15 @@ internal sealed class FileUpkeep(string path, ZonedClock clock) : IUpkeep
             using var ledger = LedgerFile.Open(path, clock);
             return work(ledger);
         }
-        catch (Exception trouble) when (trouble is RefusedByCommandException or LedgerFileException or IOException or UnauthorizedAccessException)
+        catch (Exception trouble)
         {
-            return new(false, [$"{trouble.Message}."]);
-        }
-        catch (OperationCanceledException)
-        {
-            return new(false, ["Stopped; nothing is half done."]);
+            return new(false, [trouble switch
+            {
+                OperationCanceledException => "Stopped; nothing is half done.",
+                RefusedByCommandException or LedgerFileException => $"{trouble.Message}.",
+                IOException or UnauthorizedAccessException => $"{FileTrouble.Sentence(trouble)}.",
+                _ => $"{Trouble.Fault(trouble, "`trayledger check` tells how the file stands", isTraced: false)}.",
+            }]);
         }
     }
 }

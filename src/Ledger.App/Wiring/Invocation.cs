@@ -1,31 +1,57 @@
 using System.CommandLine;
 using System.CommandLine.Invocation;
 using System.CommandLine.Parsing;
-using Ledger.Storage;
 
 namespace Ledger.App.Wiring;
 
 /// <summary>Runs a command line and turns every way in which it can end into its exit status and a sentence.</summary>
 internal static class Invocation
 {
-    public static int Run(RootCommand root, IReadOnlyList<string> args, Surroundings around)
+    public static int Run(RootCommand root, IReadOnlyList<string> args, Workbench bench)
     {
-        try
+        var around = bench.Around;
+        var isLost = false;
+        var status = Guarded(() =>
         {
             // A value that starts with an at-sign is the user's text, not the name of a file with more of the command line.
             var parse = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
             return parse.Action is ParseErrorAction ? Explain(parse, around) : Invoke(parse, around.Out, around.Error);
-        }
-        catch (Exception exception)
-        {
-            var (status, sentence) = Meaning(exception);
-            around.Error.WriteLine(sentence);
-            return status;
-        }
-        finally
+        });
+        var flushed = isLost ? status : Guarded(() =>
         {
             around.Out.Flush();
-            around.Error.Flush();
+            return ExitStatus.Done;
+        });
+        Told(around.Error.Flush);
+        return flushed == ExitStatus.Done ? status : flushed;
+
+        int Guarded(Func<int> work)
+        {
+            try
+            {
+                return work();
+            }
+            catch (Exception exception)
+            {
+                isLost = exception is OutputLostException;
+                var (ended, sentence) = Trouble.Of(exception, bench);
+                if (sentence.Length > 0)
+                    Told(() => around.Error.WriteLine(sentence));
+                return ended;
+            }
+        }
+    }
+
+    /// <summary>Messages that cannot be written are lost; the exit status still tells how it ended.</summary>
+    private static void Told(Action say)
+    {
+        try
+        {
+            say();
+        }
+        catch (IOException)
+        {
+            // Nobody is left who could be told.
         }
     }
 
@@ -47,14 +73,4 @@ internal static class Invocation
             names.Push(result.Command.Name);
         return string.Join(' ', names.Prepend("trayledger"));
     }
-
-    private static (int Status, string Sentence) Meaning(Exception exception) => exception switch
-    {
-        FormatException wrong => (ExitStatus.WrongCommandLine, wrong.Message),
-        RefusedByCommandException refused => (ExitStatus.Refused, refused.Message),
-        LedgerFileException unusable => (ExitStatus.UnusableFile, unusable.Message),
-        IOException or UnauthorizedAccessException => (ExitStatus.UnusableFile, exception.Message),
-        OperationCanceledException => (ExitStatus.Interrupted, "stopped; nothing of it was written"),
-        _ => (ExitStatus.Fault, $"this is a fault of the program, and nothing of this command was written: {exception}"),
-    };
 }

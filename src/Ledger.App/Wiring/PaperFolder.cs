@@ -4,6 +4,7 @@ using Ledger.Core.Journal;
 using Ledger.Core.Planning;
 using Ledger.Core.Stock;
 using Ledger.Exchange.Print;
+using Ledger.Storage;
 using Ledger.Terminal;
 using Pages = Ledger.Exchange.Print;
 
@@ -92,7 +93,7 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
         }
         catch (Exception trouble) when (trouble is RefusedByCommandException or IOException or UnauthorizedAccessException)
         {
-            return $"{page.Title} could not be written: {trouble.Message}";
+            return $"{page.Title} could not be written: {FileTrouble.Reason(trouble)}";
         }
     }
 }

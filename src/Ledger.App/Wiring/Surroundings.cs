@@ -29,6 +29,9 @@ internal sealed record Surroundings
     /// <summary>From its first use on, an interrupt cancels the work in hand instead of killing the program.</summary>
     public Func<CancellationToken> Interrupts { get; init; } = () => CancellationToken.None;
 
+    /// <summary>The number of the signal that came; the interrupt's own where none is known.</summary>
+    public Func<int> Signal { get; init; } = () => 2;
+
     /// <summary>The terminal screens; null where there is no terminal.</summary>
     public Func<IScreens?> Screens { get; init; } = () => null;
 }

@@ -1,42 +1,84 @@
+using System.Runtime.InteropServices;
 using System.Text;
+using Microsoft.Win32.SafeHandles;
 using NodaTime;
 using NodaTime.Extensions;
 
 namespace Ledger.App.Wiring;
 
-/// <summary>The surroundings of the running process: the only place that touches its console.</summary>
+/// <summary>The surroundings of the running process: the only place that touches its streams and signals.</summary>
 internal static class ThisProcess
 {
+    private const int NarrowestTerminal = 80;
+
+    private static readonly List<PosixSignalRegistration> _watched = [];
+    private static int _signal = 2;
+
+    /// <summary>Before any file is opened: streams that were closed keep their places.</summary>
+    public static void HoldDescriptors() => Descriptors.Hold();
+
+    /// <summary>Whatever nobody has caught, on any thread, ends with a sentence, not with the runtime's own report.</summary>
+    public static void ExplainFaults() => AppDomain.CurrentDomain.UnhandledException += (_, fault) =>
+    {
+        try
+        {
+            using var error = Writer(ErrorStream());
+            error.WriteLine(Trouble.Fault((Exception)fault.ExceptionObject, "what was confirmed is recorded", IsTraced));
+        }
+        catch (IOException)
+        {
+            // Nobody is left who could be told.
+        }
+
+        Environment.Exit(ExitStatus.Fault);
+    };
+
     public static Surroundings Surroundings()
     {
         if (OperatingSystem.IsWindows() && !Console.IsOutputRedirected)
             Console.OutputEncoding = Encoding.UTF8;
         return new()
         {
-            Out = Writer(Console.OpenStandardOutput()),
-            Error = Writer(Console.OpenStandardError()),
-            In = Console.OpenStandardInput,
+            Out = Writer(OutputStream()),
+            Error = Writer(ErrorStream()),
+            In = Input,
             Clock = SystemClock.Instance.InTzdbSystemDefaultZone(),
             Variable = Environment.GetEnvironmentVariable,
-            Width = Console.IsOutputRedirected ? 80 : Math.Max(80, Console.WindowWidth),
+            Width = Math.Max(NarrowestTerminal, Columns()),
             IsWatched = !Console.IsErrorRedirected,
             Interrupts = Interrupts,
+            Signal = () => _signal,
             Screens = TerminalScreens.IfAttached,
         };
     }
 
+    private static bool IsTraced => Trouble.IsTraced(Environment.GetEnvironmentVariable);
+
+    private static Stream OutputStream() => OperatingSystem.IsWindows() ? Console.OpenStandardOutput() : new StandardStream(1, "the output");
+
+    private static Stream ErrorStream() => OperatingSystem.IsWindows() ? Console.OpenStandardError() : new StandardStream(2, "the messages");
+
+    /// <summary>The console library would put a terminal into a mode of its own before it reads from it.</summary>
+    private static Stream Input() => OperatingSystem.IsWindows()
+        ? Console.OpenStandardInput()
+        : new FileStream(new SafeFileHandle(0, ownsHandle: false), FileAccess.Read);
+
+    private static int Columns() => OperatingSystem.IsWindows() && !Console.IsOutputRedirected ? Console.WindowWidth : Descriptors.Columns();
+
     private static StreamWriter Writer(Stream stream) =>
         new(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)) { AutoFlush = false };
 
-    /// <summary>The first interrupt cancels the work in hand; a second one ends the program.</summary>
+    /// <summary>The first signal cancels the work in hand; a second one ends the program.</summary>
     private static CancellationToken Interrupts()
     {
         var source = new CancellationTokenSource();
-        Console.CancelKeyPress += (_, pressed) =>
-        {
-            pressed.Cancel = !source.IsCancellationRequested;
-            source.Cancel();
-        };
+        foreach (var (signal, number) in new[] { (PosixSignal.SIGINT, 2), (PosixSignal.SIGTERM, 15), (PosixSignal.SIGHUP, 1) })
+            _watched.Add(PosixSignalRegistration.Create(signal, came =>
+            {
+                came.Cancel = !source.IsCancellationRequested;
+                _signal = number;
+                source.Cancel();
+            }));
         return source.Token;
     }
 }

@@ -11,6 +11,11 @@ internal sealed class Workbench(Surroundings around)
     /// <summary>The streams, the clock, the terminal.</summary>
     public Surroundings Around => around;
 
+    /// <summary>
+    /// What the command has written for good so far, as a sentence: said when something goes wrong after that. Null while it has written nothing.
+    /// </summary>
+    public string? Written { get; set; }
+
     /// <summary>--file, which every command accepts.</summary>
     public Option<string?> File { get; } = FileOption();
 

@@ -21,9 +21,10 @@ public static class PostingRules
     {
         try
         {
-            var draft = new Draft(entry, holdings, past);
-            CheckFrame(entry, today);
-            Post(entry, draft);
+            var kept = EntryTexts.Checked(entry);
+            var draft = new Draft(kept, holdings, past);
+            CheckFrame(kept, today);
+            Post(kept, draft);
             return new Accepted(draft.ToPosting());
         }
         catch (RefusedException refused)

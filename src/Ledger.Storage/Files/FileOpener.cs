@@ -65,7 +65,7 @@ internal static class FileOpener
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
-            throw new LedgerFileException($"the folder of {path} cannot be made: {trouble.Message}", trouble);
+            throw new LedgerFileException($"the folder of {path} cannot be made: {FileTrouble.Reason(trouble)}", trouble);
         }
 
         if (Directory.Exists(path))

@@ -13,11 +13,11 @@ internal static class Trouble
             Busy or Locked => $"{path} is locked by another program that is writing to it; wait for it to finish and try again",
             ReadOnly or Perm => $"{path} cannot be written to; nothing was changed. Check the rights of the file and of its folder",
             Full => $"the disk of {path} is full; nothing was changed. Make room and try again",
-            InputOutput => $"{path} could not be read or written ({trouble.Message}); nothing was changed. Check the disk",
+            InputOutput => $"{path} could not be read or written; nothing was changed. Check the disk",
             Corrupt => $"{path} is damaged; restore a backup with `trayledger backup --restore FILE`",
             NotADatabase => $"{path} is no ledger: it is not an SQLite file. Name another file with --file",
             CannotOpen => $"{path} cannot be opened; check that its folder exists and that you may write there",
-            _ => $"{path} cannot be used: {trouble.Message}",
+            _ => $"{path} cannot be used: SQLite refuses it with its error {trouble.SqliteExtendedErrorCode}",
         },
         trouble);
 

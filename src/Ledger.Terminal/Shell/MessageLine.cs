@@ -1,3 +1,4 @@
+using Ledger.Core.Measures;
 using Ledger.Terminal.Pictures;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.ViewBase;
@@ -18,7 +19,7 @@ internal sealed class MessageLine : View
     /// <summary>Says something else.</summary>
     public void Say(string sentence)
     {
-        Sentence = sentence;
+        Sentence = UserText.Shown(sentence);
         SuperView?.SetNeedsLayout();
         SetNeedsDraw();
     }

@@ -1,3 +1,4 @@
+using Ledger.Core.Measures;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.ViewBase;
 
@@ -13,7 +14,7 @@ internal sealed class TitleLine : View
     /// <summary>Changes what it says.</summary>
     public void Say(string left, string day, string file)
     {
-        (_left, _day, _file) = (left, day, file);
+        (_left, _day, _file) = (UserText.Shown(left), day, UserText.Shown(file));
         SetNeedsDraw();
     }
 

@@ -1,3 +1,4 @@
+using Ledger.Core.Measures;
 using Terminal.Gui.Views;
 
 namespace Ledger.Terminal.Tables;
@@ -12,5 +13,5 @@ internal sealed class ModelTable(TableModel model) : ITableSource
 
     public int Rows => model.Count;
 
-    public object this[int row, int col] => model.Cell(row, col);
+    public object this[int row, int col] => UserText.Shown(model.Cell(row, col));
 }

@@ -1,3 +1,4 @@
+using Ledger.Core.Measures;
 using Ledger.Terminal.Pictures;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Drivers;
@@ -81,7 +82,7 @@ internal sealed class TextPane : View
             foreach (var (text, isHeading) in _rows[_top + line])
             {
                 SetAttributeForRole(isHeading ? VisualRole.HotNormal : VisualRole.Normal);
-                AddStr(column, line, text);
+                AddStr(column, line, UserText.Shown(text));
                 column += ColumnWidth() + Gutter;
             }
         }

@@ -3,7 +3,7 @@ using System.Text.Json;
 namespace Ledger.App.Tests.Native;
 
 /// <summary>What works in the tests must work in the one native binary too: nothing there may need reflection.</summary>
-public sealed class NativeTests(PublishedBinary binary) : IClassFixture<PublishedBinary>
+public sealed partial class NativeTests(PublishedBinary binary) : IClassFixture<PublishedBinary>
 {
     [Fact]
     public void EveryReadingOfTheDemoYearIsTheSameAsInTheTests()

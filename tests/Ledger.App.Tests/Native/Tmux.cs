@@ -11,6 +11,9 @@ public sealed class Tmux : IDisposable
     public Tmux(string commandLine) =>
         Do("new-session", "-d", "-x", "80", "-y", "24", $"{commandLine}; echo ended with $?; sleep 600");
 
+    /// <summary>What tmux knows of the terminal, such as #{alternate_on}.</summary>
+    public string Known(string format) => Do("display-message", "-p", format).Trim();
+
     public string Screen => Do("capture-pane", "-p");
 
     public void Press(string key) => Do("send-keys", key);

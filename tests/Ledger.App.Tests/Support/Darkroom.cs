@@ -30,6 +30,9 @@ internal sealed class Darkroom : IDisposable
 
     public CancellationToken Interrupt { get; set; }
 
+    /// <summary>Takes the results in place of what a run gives back; for outputs that cannot be written.</summary>
+    public TextWriter? Output { get; set; }
+
     public Dictionary<string, string> Variables { get; } = [];
 
     /// <summary>A darkroom whose ledger holds the demo year.</summary>
@@ -74,7 +77,7 @@ internal sealed class Darkroom : IDisposable
         using var error = new StringWriter { NewLine = "\n" };
         var status = Program.Run(args, new()
         {
-            Out = output,
+            Out = Output ?? output,
             Error = error,
             In = () => new MemoryStream(Input),
             Clock = Clock,

@@ -33,7 +33,8 @@ internal sealed class BackUpCommand : ExplainedCommand
         using var ledger = _bench.OpenToRead(parse);
         WholeFile.RequireOther(ledger.Path, copy);
         ledger.BackUp(copy);
-        _bench.Around.Out.WriteLine($"{ledger.Path} is backed up to {copy}");
+        _bench.Written = $"{ledger.Path} is backed up to {copy}";
+        _bench.Around.Out.WriteLine(_bench.Written);
         return ExitStatus.Done;
     }
 
@@ -43,7 +44,8 @@ internal sealed class BackUpCommand : ExplainedCommand
         var path = _bench.PathIn(parse);
         Directory.CreateDirectory(Path.GetDirectoryName(path)!);
         var old = LedgerFile.Restore(copy, path, _bench.Around.Clock);
-        _bench.Around.Out.WriteLine($"{copy} is the ledger {path} now");
+        _bench.Written = $"{copy} is the ledger {path} now";
+        _bench.Around.Out.WriteLine(_bench.Written);
         if (old.Length > 0)
             _bench.Around.Out.WriteLine($"what stood there is kept as {old}");
         return ExitStatus.Done;

@@ -32,8 +32,10 @@ internal sealed class CalendarCommand : ExplainedCommand
         using var ledger = _bench.OpenToRead(parse);
         var now = _bench.Around.Clock.GetCurrentInstant();
         if (parse.GetRequiredValue(_file) is not "-" and var path)
-            _bench.Around.Out.WriteLine(CalendarWriting.Write(
-                ledger, Path.GetFullPath(path), now, parse.GetValue(_replace), ", or say --replace"));
+        {
+            _bench.Written = CalendarWriting.Write(ledger, Path.GetFullPath(path), now, parse.GetValue(_replace), ", or say --replace");
+            _bench.Around.Out.WriteLine(_bench.Written);
+        }
         else
             _bench.Around.Out.Write(CalendarFile.Text(CalendarWriting.Days(ledger), now));
         return ExitStatus.Done;

@@ -69,7 +69,7 @@ internal static class CsvSources
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
-            throw new LedgerFileException($"{path} cannot be read: {trouble.Message}", trouble);
+            throw new LedgerFileException($"{path} cannot be read: {FileTrouble.Reason(trouble)}", trouble);
         }
     }
 }

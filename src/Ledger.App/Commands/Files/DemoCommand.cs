@@ -55,6 +55,7 @@ internal sealed class DemoCommand : ExplainedCommand
         var entries = DemoYear.Read(ledger.Today);
         using var progress = new ProgressLine(_bench.Around, "recorded");
         var outcome = ledger.Import(entries, dryRun: false, new Counting(progress, entries.Count), _bench.Around.Interrupts());
+        _bench.Written = outcome.Refused.Count == 0 ? $"the demo year stands in {path}" : null;
         progress.Clear();
         if (outcome.Refused.Count > 0)
             throw new InvalidOperationException($"the demo year was refused: {outcome.Refused[0].Refusal.Sentence}");

@@ -31,8 +31,9 @@ internal sealed class ExportCommand : ExplainedCommand
         var folder = Path.GetFullPath(parse.GetRequiredValue(_folder));
         using var progress = new ProgressLine(_bench.Around, "exported");
         var tables = CsvExport.Write(ledger, folder, parse.GetValue(_replace), progress, _bench.Around.Interrupts());
+        _bench.Written = $"{tables} tables exported to {folder}";
         progress.Clear();
-        _bench.Around.Out.WriteLine($"{tables} tables exported to {folder}");
+        _bench.Around.Out.WriteLine(_bench.Written);
         return ExitStatus.Done;
     }
 }

@@ -45,6 +45,8 @@ internal sealed class ImportCommand : ExplainedCommand
         using var progress = new ProgressLine(_bench.Around, "recorded");
         var isDry = parse.GetValue(_dryRun);
         var posted = CsvPosting.Post(batch, ledger, isDry, progress, _bench.Around.Interrupts());
+        if (posted.IsDone && !isDry)
+            _bench.Written = posted.Result;
         progress.Clear();
         foreach (var problem in posted.Problems)
             _bench.Say(problem);

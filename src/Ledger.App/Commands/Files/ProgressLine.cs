@@ -14,7 +14,8 @@ internal sealed class ProgressLine(Surroundings around, string what) : IProgress
         if (!around.IsWatched || step == _shown)
             return;
         _shown = step;
-        around.Error.Write($"\r{what}: {step * 100 / Steps} %");
+        around.Error.Write('\r');
+        around.Error.Write($"{what}: {step * 100 / Steps} %");
         around.Error.Flush();
     }
 
@@ -22,7 +23,12 @@ internal sealed class ProgressLine(Surroundings around, string what) : IProgress
     public void Clear()
     {
         if (_shown >= 0)
-            around.Error.Write($"\r{new string(' ', what.Length + 8)}\r");
+        {
+            around.Error.Write('\r');
+            around.Error.Write(new string(' ', what.Length + 8));
+            around.Error.Write('\r');
+        }
+
         _shown = -1;
     }
 

@@ -48,6 +48,7 @@ internal abstract class PrintCommand : ExplainedCommand
         if (!replace && File.Exists(path))
             throw new RefusedByCommandException($"{path} exists already; name another file, or say --replace");
         PageFile.WriteHtml(page, ledger, path);
-        _bench.Around.Out.WriteLine($"{page.Title}: {path}");
+        _bench.Written = $"{page.Title}: {path}";
+        _bench.Around.Out.WriteLine(_bench.Written);
     }
 }

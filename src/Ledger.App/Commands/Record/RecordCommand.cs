@@ -84,6 +84,7 @@ internal abstract class RecordCommand : ExplainedCommand
         switch (ledger.Post(entry))
         {
             case Posted posted:
+                _bench.Written = $"entry {posted.Number} is recorded";
                 PostingText.Write($"entry {posted.Number}", posted.Posting, _bench.Around);
                 return ExitStatus.Done;
             case AlreadyPosted already:

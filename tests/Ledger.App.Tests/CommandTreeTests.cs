@@ -1,0 +1,58 @@
+using System.CommandLine;
+using Ledger.App.Tests.Support;
+using Ledger.App.Wiring;
+
+namespace Ledger.App.Tests;
+
+/// <summary>Every command of the tree, with values left out, cut short or senseless: always a sentence, never a report of the runtime's.</summary>
+public class CommandTreeTests
+{
+    /// <summary>Commands whose values are names of files that they would write.</summary>
+    private static readonly string[] _writers = ["export", "calendar", "backup", "demo"];
+
+    public static TheoryData<string> Commands => [.. Leaves(Root(), "").Select(leaf => leaf.Path)];
+
+    [Theory]
+    [MemberData(nameof(Commands))]
+    public void Whatever_is_typed_ends_with_a_sentence(string path)
+    {
+        using var room = Darkroom.WithDemoYear();
+        var command = Leaves(Root(), "").Single(leaf => leaf.Path == path).Command;
+        var names = path.Split(' ');
+        var arguments = command.Arguments.Count + 1;
+        string[] values = _writers.Contains(names[0]) ? ["", room.PathOf("junk")] : ["", "F4", "fen80", "99999999999999999999", "12", room.PathOf("junk")];
+        foreach (var value in values)
+        {
+            for (var given = 0; given <= arguments; given++)
+                Proved(room, [.. names, .. Enumerable.Repeat(value, given)]);
+            foreach (var option in command.Options)
+                Proved(room, [.. names, .. Enumerable.Repeat(value, arguments - 1), option.Name, value]);
+        }
+
+        foreach (var option in command.Options)
+            Proved(room, [.. names, option.Name]);
+    }
+
+    private static void Proved(Darkroom room, string[] line)
+    {
+        var ran = room.Run(line);
+        Assert.True(
+            ran.Status is 0 or 2 or 3 or 4 && !ran.Error.Contains("   at ", StringComparison.Ordinal)
+                && !ran.Error.Contains("fault of", StringComparison.Ordinal),
+            $"{string.Join(' ', line.Select(word => $"'{word}'"))} ended with {ran.Status}: {ran.Error}");
+        Assert.True(ran.Status == 0 || ran.Error.Length > 0, $"{string.Join(' ', line)} ended with {ran.Status} and said nothing");
+    }
+
+    private static RootCommand Root()
+    {
+        using var room = new Darkroom();
+        return Program.Commands(new Workbench(new()
+        {
+            Out = TextWriter.Null, Error = TextWriter.Null, In = () => Stream.Null, Clock = room.Clock, Variable = _ => null,
+        }));
+    }
+
+    private static IEnumerable<(string Path, Command Command)> Leaves(Command command, string path) => command.Subcommands.Count == 0
+        ? [(path, command)]
+        : command.Subcommands.SelectMany(sub => Leaves(sub, path.Length == 0 ? sub.Name : $"{path} {sub.Name}"));
+}
