@@ -255,7 +255,7 @@ internal static class ItemDefinitionKind
         foreach (var part in text.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
         {
             if (part.Split(' ', 2, StringSplitOptions.TrimEntries) is not [var figure, { Length: > 0 and <= 200 } basis]
-                || Numbers.Read(figure, out _) is not (> 0 and < 10_000_000 and var perLitre))
+                || Numbers.Read(figure, out _) is not (>= 0.0001m and < 10_000_000 and var perLitre))
                 return null;
             capacities.Add(new(Area.FromSquareInches(perLitre), basis));
         }
