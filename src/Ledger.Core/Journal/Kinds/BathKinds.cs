@@ -11,20 +11,23 @@ internal static class BathKind
 {
     private static readonly Field<string> Bath = new("bath", Notations.Name("BATH"))
     {
-        Help = "a name of its own, never used before, such as F3", Example = "F3", IsNeeded = true, IsArgument = true, Width = 10,
+        Help = "a name of its own, never used before, such as F3", Example = "F3", IsNeeded = true, IsArgument = true,
+        Width = 10,
         Offer = (_, holdings) => holdings.Baths.LastOrDefault() is { } last ? Say.Next(last.Code, name => holdings.Bath(name) is not null) : null,
     };
 
     private static readonly Field<string> Item = new("item", Notations.Known("ITEM"))
     {
-        Label = "Mixed from", Help = "the item it is mixed from", Example = "tarnfix", IsNeeded = true, IsArgument = true, Width = 16,
+        Label = "Mixed from", Help = "the item it is mixed from", Example = "tarnfix", IsNeeded = true,
+        IsArgument = true, Width = 16,
         Choices = (_, holdings) => Mixable(holdings).Select(item => item.Code),
         Offer = (_, holdings) => holdings.Baths.LastOrDefault()?.Item ?? Mixable(holdings).FirstOrDefault(item => item.Role == ItemRole.Fixer)?.Code,
     };
 
     private static readonly Field<Volume> WorkingVolume = new("working_ml", Notations.Volume)
     {
-        Label = "Made, ml", Option = "--volume", Help = "how much working solution is made, such as 1500ml or 1.5l", Example = "1500", IsNeeded = true,
+        Label = "Made, ml", Option = "--volume", Help = "how much working solution is made, such as 1500ml or 1.5l",
+        Example = "1500", IsNeeded = true,
         IsArgument = true, Width = 8,
         Offer = (read, holdings) => Like(read, holdings) is { } like ? $"{Scaled.ToText(like.WorkingVolume.Millilitres, 3)} ml" : null,
     };
@@ -40,19 +43,24 @@ internal static class BathKind
 
     private static readonly Field<BathMaterial> Material = new("material", Words.Materials)
     {
-        Label = "For", Help = "what will pass through it, film or paper, which never share a bath; otherwise film", Example = "film", Width = 6,
-        Choices = (_, _) => Words.Materials.Words, Offer = (read, holdings) => (Like(read, holdings)?.Material ?? BathMaterial.Film).Name(),
+        Label = "For", Help = "what will pass through it, film or paper, which never share a bath; otherwise film",
+        Example = "film", Width = 6,
+        Choices = (_, _) => Words.Materials.Words,
+        Offer = (read, holdings) => (Like(read, holdings)?.Material ?? BathMaterial.Film).Name(),
     };
 
     private static readonly Field<string> PairedWith = new("paired_with", Notations.Known("BATH"))
     {
-        Label = "Second after", Help = "two-bath fixing: the first bath of the pair; nothing when it stands alone or is itself the first", Example = "", Width = 10,
+        Label = "Second after",
+        Help = "two-bath fixing: the first bath of the pair; nothing when it stands alone or is itself the first",
+        Example = "", Width = 10,
         Choices = (_, holdings) => holdings.WorkingBaths.Where(bath => holdings.SecondAfter(bath) is null).Select(bath => bath.Code),
     };
 
     private static readonly Field<WorkingContainer> StandsIn = new("stands_in", Words.Containers)
     {
-        Label = "Kept in", Help = "what it stands in between sessions; otherwise a full bottle", Example = "full bottle", Width = 16,
+        Label = "Kept in", Help = "what it stands in between sessions; otherwise a full bottle",
+        Example = "full bottle", Width = 16,
         Choices = (_, _) => Words.Containers.Words,
     };
 
@@ -71,18 +79,24 @@ internal static class BathKind
         Example = "F4 tarnfix 1.5l --dilution 1+4 --paired-with F3",
         Bound =
         [
-            new(Bath, entry => entry.Bath), new(Item, entry => entry.Item), new(WorkingVolume, entry => entry.WorkingVolume),
+            new(Bath, entry => entry.Bath), new(Item, entry => entry.Item),
+            new(WorkingVolume, entry => entry.WorkingVolume),
             new(Dilution, entry => entry.Dilution), new(Amount, entry => entry.Amount),
             new(Material, entry => entry.Material == BathMaterial.Film ? null : entry.Material),
-            new(SharedFields.Capacity, entry => entry.Capacity?.PerLitre), new(SharedFields.Basis, entry => Say.Text(entry.Capacity?.Basis)),
-            new(PairedWith, entry => entry.PairedWith), new(StandsIn, entry => entry.StandsIn == WorkingContainer.FullBottle ? null : entry.StandsIn),
-            new(SharedFields.Bottle, entry => entry.Container), new(SharedFields.BookDifference, entry => Say.Yes(entry.BooksDifference)),
+            new(SharedFields.Capacity, entry => entry.Capacity?.PerLitre),
+            new(SharedFields.Basis, entry => Say.Text(entry.Capacity?.Basis)),
+            new(PairedWith, entry => entry.PairedWith),
+            new(StandsIn, entry => entry.StandsIn == WorkingContainer.FullBottle ? null : entry.StandsIn),
+            new(SharedFields.Bottle, entry => entry.Container),
+            new(SharedFields.BookDifference, entry => Say.Yes(entry.BooksDifference)),
         ],
         With = values => new()
         {
             Key = values.Key, Date = values.Date, Note = values.Note, Bath = values.Of(Bath), Item = values.Of(Item),
-            WorkingVolume = values.Of(WorkingVolume), Dilution = values.Find(Dilution), Amount = values.Maybe(Amount), Material = values.Of(Material),
-            Capacity = SharedFields.CapacityOf(values), PairedWith = values.Find(PairedWith), StandsIn = values.Of(StandsIn),
+            WorkingVolume = values.Of(WorkingVolume), Dilution = values.Find(Dilution), Amount = values.Maybe(Amount),
+            Material = values.Of(Material),
+            Capacity = SharedFields.CapacityOf(values), PairedWith = values.Find(PairedWith),
+            StandsIn = values.Of(StandsIn),
             Container = values.Find(SharedFields.Bottle), BooksDifference = values.Of(SharedFields.BookDifference),
         },
     };
@@ -102,27 +116,31 @@ internal static class RotationKind
 
     private static readonly Field<string> NewBath = new("new_bath", Notations.Name("BATH"))
     {
-        Help = "a name of its own for the bath that is mixed, never used before, such as F6", Example = "F6", IsNeeded = true, IsArgument = true, Width = 10,
+        Help = "a name of its own for the bath that is mixed, never used before, such as F6", Example = "F6",
+        IsNeeded = true, IsArgument = true, Width = 10,
         Offer = (_, holdings) => Pairs(holdings).FirstOrDefault() is { } first && holdings.SecondAfter(first) is { } second
             ? Say.Next(second.Code, name => holdings.Bath(name) is not null) : null,
     };
 
     private static readonly Field<string> Bath = new("bath", Notations.Known("BATH"))
     {
-        Label = "Pair of", Help = "either bath of the pair; not needed while there is only one pair", Example = "F4", Width = 10,
+        Label = "Pair of", Help = "either bath of the pair; not needed while there is only one pair", Example = "F4",
+        Width = 10,
         Choices = (_, holdings) => Pairs(holdings).Select(first => first.Code),
         Offer = (_, holdings) => Pairs(holdings).FirstOrDefault()?.Code,
     };
 
     private static readonly Field<string> Item = new("item", Notations.Known("ITEM"))
     {
-        Label = "Mixed from", Help = "what the new bath is mixed from; otherwise as the one that moves up", Example = "", Width = 16,
+        Label = "Mixed from", Help = "what the new bath is mixed from; otherwise as the one that moves up",
+        Example = "", Width = 16,
         Choices = Offered.Chemicals,
     };
 
     private static readonly Field<Volume> WorkingVolume = new("working_ml", Notations.Volume)
     {
-        Label = "Made, ml", Option = "--volume", Help = "how much is made; otherwise as much as before", Example = "", Width = 8,
+        Label = "Made, ml", Option = "--volume", Help = "how much is made; otherwise as much as before", Example = "",
+        Width = 8,
     };
 
     private static readonly Field<Quantity> Amount = SharedFields.Measured(
@@ -150,16 +168,23 @@ internal static class RotationKind
         Bound =
         [
             new(NewBath, entry => entry.NewBath), new(Bath, entry => entry.Bath), new(Item, entry => entry.Item),
-            new(WorkingVolume, entry => entry.WorkingVolume), new(SharedFields.Dilution, entry => entry.Dilution), new(Amount, entry => entry.Amount),
-            new(SharedFields.Capacity, entry => entry.Capacity?.PerLitre), new(SharedFields.Basis, entry => Say.Text(entry.Capacity?.Basis)),
-            new(Reason, entry => entry.Reason == Usual ? null : entry.Reason), new(SharedFields.Jug, entry => entry.Jug),
-            new(SharedFields.Bottle, entry => entry.Container), new(SharedFields.BookDifference, entry => Say.Yes(entry.BooksDifference)),
+            new(WorkingVolume, entry => entry.WorkingVolume), new(SharedFields.Dilution, entry => entry.Dilution),
+            new(Amount, entry => entry.Amount),
+            new(SharedFields.Capacity, entry => entry.Capacity?.PerLitre),
+            new(SharedFields.Basis, entry => Say.Text(entry.Capacity?.Basis)),
+            new(Reason, entry => entry.Reason == Usual ? null : entry.Reason),
+            new(SharedFields.Jug, entry => entry.Jug),
+            new(SharedFields.Bottle, entry => entry.Container),
+            new(SharedFields.BookDifference, entry => Say.Yes(entry.BooksDifference)),
         ],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, NewBath = values.Of(NewBath), Bath = values.Find(Bath),
-            Item = values.Find(Item), WorkingVolume = values.Maybe(WorkingVolume), Dilution = values.Find(SharedFields.Dilution),
-            Amount = values.Maybe(Amount), Capacity = SharedFields.CapacityOf(values), Reason = values.Find(Reason) ?? Usual,
+            Key = values.Key, Date = values.Date, Note = values.Note, NewBath = values.Of(NewBath),
+            Bath = values.Find(Bath),
+            Item = values.Find(Item), WorkingVolume = values.Maybe(WorkingVolume),
+            Dilution = values.Find(SharedFields.Dilution),
+            Amount = values.Maybe(Amount), Capacity = SharedFields.CapacityOf(values),
+            Reason = values.Find(Reason) ?? Usual,
             Jug = values.Find(SharedFields.Jug), Container = values.Find(SharedFields.Bottle),
             BooksDifference = values.Of(SharedFields.BookDifference),
         },
@@ -179,7 +204,8 @@ internal static class TopUpKind
 
     private static readonly Field<Volume> Added = new("added_ml", Notations.Volume)
     {
-        Label = "Added, ml", Option = "--added", Help = "the fresh solution that goes in, such as 80ml", Example = "80", IsNeeded = true, IsArgument = true,
+        Label = "Added, ml", Option = "--added", Help = "the fresh solution that goes in, such as 80ml", Example = "80",
+        IsNeeded = true, IsArgument = true,
         Width = 8,
         Offer = (read, holdings) => Of(read, holdings) is { } bath
             && new BathReading(bath, holdings.AsOf).Replenishment is { } due && due.Due > default(Volume)
@@ -188,7 +214,8 @@ internal static class TopUpKind
 
     private static readonly Field<string> Item = new("item", Notations.Known("ITEM"))
     {
-        Label = "Made from", Help = "the item of the fresh solution or replenisher; otherwise the bath's own", Example = "replenisher", Width = 16,
+        Label = "Made from", Help = "the item of the fresh solution or replenisher; otherwise the bath's own",
+        Example = "replenisher", Width = 16,
         Choices = Offered.Chemicals, Offer = (read, holdings) => Of(read, holdings)?.Item,
     };
 
@@ -202,7 +229,8 @@ internal static class TopUpKind
 
     private static readonly Field<Volume> Bled = new("poured_off_ml", Notations.Volume)
     {
-        Label = "Poured off, ml", Option = "--poured-off", Help = "used solution poured off first to make room", Example = "", Width = 8,
+        Label = "Poured off, ml", Option = "--poured-off", Help = "used solution poured off first to make room",
+        Example = "", Width = 8,
     };
 
     /// <summary>The kind.</summary>
@@ -216,15 +244,18 @@ internal static class TopUpKind
         Example = "D1 80ml --item replenisher --dilution 1+0",
         Bound =
         [
-            new(Bath, entry => entry.Bath), new(Added, entry => entry.Added), new(Item, entry => entry.Item), new(Dilution, entry => entry.Dilution),
+            new(Bath, entry => entry.Bath), new(Added, entry => entry.Added), new(Item, entry => entry.Item),
+            new(Dilution, entry => entry.Dilution),
             new(Amount, entry => entry.Amount), new(Bled, entry => entry.Bled == default ? null : entry.Bled),
             new(SharedFields.Jug, entry => entry.Jug), new(SharedFields.Bottle, entry => entry.Container),
             new(SharedFields.BookDifference, entry => Say.Yes(entry.BooksDifference)),
         ],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Bath = values.Of(Bath), Added = values.Of(Added), Item = values.Find(Item),
-            Dilution = values.Find(Dilution), Amount = values.Maybe(Amount), Bled = values.Of(Bled), Jug = values.Find(SharedFields.Jug),
+            Key = values.Key, Date = values.Date, Note = values.Note, Bath = values.Of(Bath), Added = values.Of(Added),
+            Item = values.Find(Item),
+            Dilution = values.Find(Dilution), Amount = values.Maybe(Amount), Bled = values.Of(Bled),
+            Jug = values.Find(SharedFields.Jug),
             Container = values.Find(SharedFields.Bottle), BooksDifference = values.Of(SharedFields.BookDifference),
         },
     };

@@ -9,7 +9,8 @@ internal static class BathNoteFields
     /// <summary>The bath it is about.</summary>
     public static Field<string> Bath { get; } = new("bath", Notations.Known("BATH"))
     {
-        Help = "the bath it is about", Example = "F4", IsNeeded = true, IsArgument = true, Width = 10, Choices = Offered.Baths,
+        Help = "the bath it is about", Example = "F4", IsNeeded = true, IsArgument = true, Width = 10,
+        Choices = Offered.Baths,
         Offer = (read, holdings) => Offered.Baths(read, holdings).FirstOrDefault(),
     };
 }
@@ -19,7 +20,8 @@ internal static class ObservationKind
 {
     private static readonly Field<string> Sign = new("sign", Notations.Line(200))
     {
-        Help = "what it was: yellow, specks, smell", Example = "yellow, with specks", IsNeeded = true, IsArgument = true, Width = 24,
+        Help = "what it was: yellow, specks, smell", Example = "yellow, with specks", IsNeeded = true,
+        IsArgument = true, Width = 24,
         Choices = (_, _) => ["yellow", "specks", "white precipitate", "smell"],
     };
 
@@ -39,11 +41,13 @@ internal static class ObservationKind
         Example = "F4 \"yellow, with specks\"",
         Bound =
         [
-            new(BathNoteFields.Bath, entry => entry.Bath), new(Sign, entry => entry.Sign), new(StillUsed, entry => Say.Yes(!entry.EndsUse)),
+            new(BathNoteFields.Bath, entry => entry.Bath), new(Sign, entry => entry.Sign),
+            new(StillUsed, entry => Say.Yes(!entry.EndsUse)),
         ],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Bath = values.Of(BathNoteFields.Bath), Sign = values.Of(Sign),
+            Key = values.Key, Date = values.Date, Note = values.Note, Bath = values.Of(BathNoteFields.Bath),
+            Sign = values.Of(Sign),
             EndsUse = !values.Of(StillUsed),
         },
     };
@@ -54,7 +58,8 @@ internal static class IndicatorKind
 {
     private static readonly Field<string> Colour = new("colour", Notations.Line(60))
     {
-        Help = "the colour of its indicator, such as yellow or purple", Example = "purple", IsNeeded = true, IsArgument = true, Width = 12,
+        Help = "the colour of its indicator, such as yellow or purple", Example = "purple", IsNeeded = true,
+        IsArgument = true, Width = 12,
         Choices = (read, holdings) =>
             [(read.Find(BathNoteFields.Bath) is { } bath ? holdings.Bath(bath)?.Indicator : null) ?? "purple", "yellow"],
     };
@@ -71,7 +76,8 @@ internal static class IndicatorKind
         Bound = [new(BathNoteFields.Bath, entry => entry.Bath), new(Colour, entry => entry.Colour)],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Bath = values.Of(BathNoteFields.Bath), Colour = values.Of(Colour),
+            Key = values.Key, Date = values.Date, Note = values.Note, Bath = values.Of(BathNoteFields.Bath),
+            Colour = values.Of(Colour),
         },
     };
 }
@@ -81,7 +87,8 @@ internal static class SilverTestKind
 {
     private static readonly Field<decimal> Grams = new("grams_per_litre", Notations.Number(0, 100, 3, "GRAMS"))
     {
-        Label = "Silver, g/litre", Option = "--grams", Help = "grams of silver per litre", Example = "3.5", IsNeeded = true, IsArgument = true, Width = 8,
+        Label = "Silver, g/litre", Option = "--grams", Help = "grams of silver per litre", Example = "3.5",
+        IsNeeded = true, IsArgument = true, Width = 8,
     };
 
     /// <summary>The kind.</summary>
@@ -96,7 +103,8 @@ internal static class SilverTestKind
         Bound = [new(BathNoteFields.Bath, entry => entry.Bath), new(Grams, entry => entry.GramsPerLitre)],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Bath = values.Of(BathNoteFields.Bath), GramsPerLitre = values.Of(Grams),
+            Key = values.Key, Date = values.Date, Note = values.Note, Bath = values.Of(BathNoteFields.Bath),
+            GramsPerLitre = values.Of(Grams),
         },
     };
 }
@@ -106,19 +114,22 @@ internal static class ResidualTestKind
 {
     private static readonly Field<string> LookedFor = new("looked_for", Words.Residues)
     {
-        Help = "silver, left after fixing, or fixer, left after washing", Example = "silver", IsNeeded = true, IsArgument = true, Width = 8,
+        Help = "silver, left after fixing, or fixer, left after washing", Example = "silver", IsNeeded = true,
+        IsArgument = true, Width = 8,
         Choices = (_, _) => Words.Residues.Words,
     };
 
     private static readonly Field<string> Result = new("result", Notations.Line(60))
     {
-        Help = "what it showed, such as no stain, or 0.012 g/m2", Example = "no stain", IsNeeded = true, IsArgument = true, Width = 24,
+        Help = "what it showed, such as no stain, or 0.012 g/m2", Example = "no stain", IsNeeded = true,
+        IsArgument = true, Width = 24,
         Choices = (_, _) => ["no stain", "faint stain", "stain"],
     };
 
     private static readonly Field<bool> Passed = new("passed", Words.YesOrNo)
     {
-        Help = "whether that was good enough; otherwise yes", Example = "yes", Width = 4, Choices = (_, _) => ["yes", "no"],
+        Help = "whether that was good enough; otherwise yes", Example = "yes", Width = 4,
+        Choices = (_, _) => ["yes", "no"],
     };
 
     private static readonly Field<string> Session = new("session", Notations.Name("SESSION"))
@@ -141,12 +152,14 @@ internal static class ResidualTestKind
         Example = "F4 silver \"no stain\" --session S22",
         Bound =
         [
-            new(BathNoteFields.Bath, entry => entry.Bath), new(LookedFor, entry => entry.LookedFor), new(Result, entry => entry.Result),
+            new(BathNoteFields.Bath, entry => entry.Bath), new(LookedFor, entry => entry.LookedFor),
+            new(Result, entry => entry.Result),
             new(Passed, entry => entry.HasPassed), new(Session, entry => entry.Session),
         ],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Bath = values.Of(BathNoteFields.Bath), LookedFor = values.Of(LookedFor),
+            Key = values.Key, Date = values.Date, Note = values.Note, Bath = values.Of(BathNoteFields.Bath),
+            LookedFor = values.Of(LookedFor),
             Result = values.Of(Result), HasPassed = values.Maybe(Passed) ?? true, Session = values.Find(Session),
         },
     };
@@ -157,13 +170,15 @@ internal static class ControlStripKind
 {
     private static readonly Field<string> Result = new("result", Notations.Line(60))
     {
-        Help = "what was read from the strip, such as speed -0.04, contrast +0.02", Example = "speed -0.04", IsNeeded = true, IsArgument = true, Width = 30,
+        Help = "what was read from the strip, such as speed -0.04, contrast +0.02", Example = "speed -0.04",
+        IsNeeded = true, IsArgument = true, Width = 30,
         Choices = (_, _) => ["within limits"],
     };
 
     private static readonly Field<bool> Within = new("within_limits", Words.YesOrNo)
     {
-        Help = "whether that is within your limits; otherwise yes", Example = "yes", Width = 4, Choices = (_, _) => ["yes", "no"],
+        Help = "whether that is within your limits; otherwise yes", Example = "yes", Width = 4,
+        Choices = (_, _) => ["yes", "no"],
     };
 
     /// <summary>The kind.</summary>
@@ -180,11 +195,13 @@ internal static class ControlStripKind
         Example = "D1 \"speed -0.12\" --within-limits no",
         Bound =
         [
-            new(BathNoteFields.Bath, entry => entry.Bath), new(Result, entry => entry.Result), new(Within, entry => entry.IsWithinLimits),
+            new(BathNoteFields.Bath, entry => entry.Bath), new(Result, entry => entry.Result),
+            new(Within, entry => entry.IsWithinLimits),
         ],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Bath = values.Of(BathNoteFields.Bath), Result = values.Of(Result),
+            Key = values.Key, Date = values.Date, Note = values.Note, Bath = values.Of(BathNoteFields.Bath),
+            Result = values.Of(Result),
             IsWithinLimits = values.Maybe(Within) ?? true,
         },
     };
@@ -195,7 +212,8 @@ internal static class BathStorageKind
 {
     private static readonly Field<WorkingContainer> Container = new("container", Words.Containers)
     {
-        Label = "Stands in", Help = "what it stands in now", Example = "part-full bottle", IsNeeded = true, IsArgument = true, Width = 16,
+        Label = "Stands in", Help = "what it stands in now", Example = "part-full bottle", IsNeeded = true,
+        IsArgument = true, Width = 16,
         Choices = (_, _) => Words.Containers.Words,
     };
 
@@ -211,7 +229,8 @@ internal static class BathStorageKind
         Bound = [new(BathNoteFields.Bath, entry => entry.Bath), new(Container, entry => entry.Container)],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Bath = values.Of(BathNoteFields.Bath), Container = values.Of(Container),
+            Key = values.Key, Date = values.Date, Note = values.Note, Bath = values.Of(BathNoteFields.Bath),
+            Container = values.Of(Container),
         },
     };
 }

@@ -50,12 +50,14 @@ internal static class BottleFields
 
     private static readonly Field<Quantity> Size = new("size_ml", Notations.Amount((_, _) => Unit.Millilitre))
     {
-        Label = "Each holds, ml", Help = "what one holds when it is full", Example = "250", IsNeeded = true, Width = 8, Keyword = "of", MayLackKeyword = true,
+        Label = "Each holds, ml", Help = "what one holds when it is full", Example = "250", IsNeeded = true, Width = 8,
+        Keyword = "of", MayLackKeyword = true,
     };
 
     private static readonly Field<Quantity> Last = new("last_ml", Notations.Amount((_, _) => Unit.Millilitre))
     {
-        Label = "In the last, ml", Help = "what goes into the last; otherwise what is left, at most a full one", Example = "", Width = 8, Keyword = "with",
+        Label = "In the last, ml", Help = "what goes into the last; otherwise what is left, at most a full one",
+        Example = "", Width = 8, Keyword = "with",
     };
 
     private static readonly Field<IReadOnlyList<string>> Names = new("names", new(
@@ -64,7 +66,8 @@ internal static class BottleFields
             : Words.Read(text, read, terms),
         (names, terms) => Words.Write(names, terms)) { Placeholder = "NAMES", Divider = " " })
     {
-        Help = "what is written on them, one name for each; otherwise running numbers", Example = "", Width = 40, Keyword = "as",
+        Help = "what is written on them, one name for each; otherwise running numbers", Example = "", Width = 40,
+        Keyword = "as",
     };
 
     private static Notation<IReadOnlyList<string>> Words => Notations.Names("NAMES");
@@ -78,7 +81,8 @@ internal static class BottleFields
         IsNeeded = isNeeded,
         Bound =
         [
-            new(Count, line => line.Count), new(Size, line => line.Size), new(Last, line => line.Last), new(Names, line => Say.Names(line.Names)),
+            new(Count, line => line.Count), new(Size, line => line.Size), new(Last, line => line.Last),
+            new(Names, line => Say.Names(line.Names)),
         ],
         With = values => new(values.Maybe(Count) ?? 1, values.Of(Size), values.Maybe(Last), values.Find(Names) ?? []),
     };
@@ -89,7 +93,8 @@ internal static class DecantingKind
 {
     private static readonly Field<string> From = new("from", Notations.Known("BOTTLE"))
     {
-        Help = "the bottle, such as syrup/1; or an item, for the bottle used first", Example = "syrup", IsNeeded = true, IsArgument = true, Width = 16,
+        Help = "the bottle, such as syrup/1; or an item, for the bottle used first", Example = "syrup", IsNeeded = true,
+        IsArgument = true, Width = 16,
         Choices = (_, holdings) =>
         [
             .. holdings.Containers.Where(bottle => bottle.Held.Unit == Unit.Millilitre).Select(bottle => bottle.Code),
@@ -126,19 +131,22 @@ internal static class StockSolutionKind
 {
     private static readonly Field<string> Item = new("item", Notations.Known("ITEM"))
     {
-        Label = "Stock solution", Help = "the stock solution's own item", Example = "fine-stock", IsNeeded = true, IsArgument = true, Width = 16,
+        Label = "Stock solution", Help = "the stock solution's own item", Example = "fine-stock", IsNeeded = true,
+        IsArgument = true, Width = 16,
         Choices = (_, holdings) => Stocks(holdings), Offer = (_, holdings) => Stocks(holdings).FirstOrDefault(),
     };
 
     private static readonly Field<Volume> Made = new("volume_ml", Notations.Volume)
     {
-        Label = "Made, ml", Option = "--volume", Help = "how much stock solution is made, such as 1l", Example = "1000", IsNeeded = true, IsArgument = true,
+        Label = "Made, ml", Option = "--volume", Help = "how much stock solution is made, such as 1l", Example = "1000",
+        IsNeeded = true, IsArgument = true,
         Width = 8,
     };
 
     private static readonly Field<string> From = new("from", Notations.Known("ITEM"))
     {
-        Label = "Mixed from", Option = "--of", Help = "the powder or concentrate; otherwise what its item says", Example = "fine-powder", Width = 16,
+        Label = "Mixed from", Option = "--of", Help = "the powder or concentrate; otherwise what its item says",
+        Example = "fine-powder", Width = 16,
         Choices = Offered.Chemicals,
         Offer = (read, holdings) => read.Find(Item) is { } code ? holdings.Item(code)?.StockOf : null,
     };
@@ -152,12 +160,14 @@ internal static class StockSolutionKind
         (read, terms) => (read.Find(From) ?? (read.Find(Item) is { } stock ? terms.ItemOf(stock)?.StockOf : null)) is { } source
             ? terms.ItemOf(source) : null, Unit.Gram))
     {
-        Label = "or weighed", Help = "a weighed amount, in the unit of what it is mixed from, in place of whole packs", Example = "", Width = 8,
+        Label = "or weighed", Help = "a weighed amount, in the unit of what it is mixed from, in place of whole packs",
+        Example = "", Width = 8,
     };
 
     private static readonly Field<string> Pack = new("container", Notations.Known("PACK"))
     {
-        Label = "From pack", Option = "--from", Help = "the pack to take; otherwise the one used first", Example = "fine-powder/1",
+        Label = "From pack", Option = "--from", Help = "the pack to take; otherwise the one used first",
+        Example = "fine-powder/1",
         Choices = Offered.Containers,
     };
 
@@ -173,13 +183,15 @@ internal static class StockSolutionKind
         Bound =
         [
             new(Item, entry => entry.Item), new(Made, entry => entry.Volume), new(From, entry => entry.From),
-            new(Packs, entry => entry.Packs == 1 ? null : entry.Packs), new(Amount, entry => entry.Amount), new(Pack, entry => entry.Container),
+            new(Packs, entry => entry.Packs == 1 ? null : entry.Packs), new(Amount, entry => entry.Amount),
+            new(Pack, entry => entry.Container),
         ],
         Line = BottleFields.Line(isNeeded: false),
         Lines = entry => LikeBottles.Of(entry.Bottles),
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Item = values.Of(Item), Volume = values.Of(Made), From = values.Find(From),
+            Key = values.Key, Date = values.Date, Note = values.Note, Item = values.Of(Item), Volume = values.Of(Made),
+            From = values.Find(From),
             Packs = values.Maybe(Packs) ?? 1, Amount = values.Maybe(Amount), Container = values.Find(Pack),
             Bottles = LikeBottles.Each(values.LinesOf<LikeBottles>()),
         },

@@ -1,6 +1,5 @@
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 using NodaTime;
 
 namespace Ledger.Core.Journal.Kinds;
@@ -10,13 +9,15 @@ internal static class StorageKind
 {
     private static readonly Field<string> What = new("container", Notations.Known("CONTAINER"))
     {
-        Label = "What", Help = "the box or bottle, such as fen80/3", Example = "fen80/3", IsNeeded = true, IsArgument = true, Width = 16,
+        Label = "What", Help = "the box or bottle, such as fen80/3", Example = "fen80/3", IsNeeded = true,
+        IsArgument = true, Width = 16,
         Choices = Offered.Containers,
     };
 
     private static readonly Field<string> To = new("to", Notations.Line(60))
     {
-        Label = "Kept in", Help = "where it is kept now: freezer, fridge, shelf, or a place of your own", Example = "shelf", IsNeeded = true, Width = 12,
+        Label = "Kept in", Help = "where it is kept now: freezer, fridge, shelf, or a place of your own",
+        Example = "shelf", IsNeeded = true, Width = 12,
         Choices = Offered.Storages,
         Offer = (read, holdings) => read.Find(What) is not { } code ? null
             : holdings.Container(code)?.Storage.Trim().ToLowerInvariant() is "freezer" or "fridge" ? "shelf" : "freezer",
@@ -24,7 +25,8 @@ internal static class StorageKind
 
     private static readonly Field<LocalDate> OpensFrom = new("open_from", Notations.Date)
     {
-        Label = "not opened before", Help = "the first day on which it may be opened; otherwise what the setting thaw-hours gives",
+        Label = "not opened before",
+        Help = "the first day on which it may be opened; otherwise what the setting thaw-hours gives",
         Example = "2026-03-16", Width = 10,
     };
 
@@ -37,7 +39,8 @@ internal static class StorageKind
         Purpose = "A box or bottle is kept somewhere else: freezer, fridge, shelf.",
         Details = ["Film that comes out of the cold warms up before its box is opened, or it sweats."],
         Example = "fen80/3 --to shelf",
-        Bound = [new(What, entry => entry.Container), new(To, entry => entry.To), new(OpensFrom, entry => entry.OpensFrom)],
+        Bound = [new(What, entry => entry.Container), new(To, entry => entry.To),
+        new(OpensFrom, entry => entry.OpensFrom)],
         With = values => new()
         {
             Key = values.Key, Date = values.Date, Note = values.Note, Container = values.Of(What), To = values.Of(To),
@@ -51,7 +54,9 @@ internal static class OpeningKind
 {
     private static readonly Field<string> What = new("container", Notations.Known("CONTAINER"))
     {
-        Label = "What", Help = "what is written on it, such as fen80/3; or an item's code, for the sealed one used first", Example = "fen80/3",
+        Label = "What",
+        Help = "what is written on it, such as fen80/3; or an item's code, for the sealed one used first",
+        Example = "fen80/3",
         IsNeeded = true, IsArgument = true, Width = 16,
         Choices = (read, holdings) =>
             [.. holdings.Containers.Where(container => container.IsSealed).Select(container => container.Code), .. Offered.Items(read, holdings)],
@@ -76,10 +81,12 @@ internal static class OpeningKind
         Purpose = "A sealed box or bottle is opened; its life since opening begins on that day.",
         Details = ["Drawing from a sealed box or bottle opens it by itself."],
         Example = "fen80/3",
-        Bound = [new(What, entry => entry.Container), new(Batch, entry => Say.Text(entry.Batch)), new(Envelopes, entry => entry.Envelopes)],
+        Bound = [new(What, entry => entry.Container), new(Batch, entry => Say.Text(entry.Batch)),
+        new(Envelopes, entry => entry.Envelopes)],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Container = values.Of(What), Batch = values.Find(Batch) ?? "",
+            Key = values.Key, Date = values.Date, Note = values.Note, Container = values.Of(What),
+            Batch = values.Find(Batch) ?? "",
             Envelopes = values.Maybe(Envelopes),
         },
     };
@@ -90,14 +97,17 @@ internal static class ExposureIndexKind
 {
     private static readonly Field<string> Box = new("container", Notations.Known("BOX"))
     {
-        Label = "Box", Help = "a box of film, such as fen80/3; all boxes of its delivery follow", Example = "fen80/3", IsNeeded = true, IsArgument = true,
+        Label = "Box", Help = "a box of film, such as fen80/3; all boxes of its delivery follow", Example = "fen80/3",
+        IsNeeded = true, IsArgument = true,
         Width = 16, Choices = Offered.Boxes,
     };
 
     private static readonly Field<int> Index = new("exposure_index", Notations.Whole(1, 100_000))
     {
-        Label = "Exposed at EI", Help = "the exposure index at which you expose it, such as 64", Example = "64", IsNeeded = true, IsArgument = true,
-        Width = 6, Offer = (read, holdings) => read.Find(Box) is { } box ? Say.Number(holdings.Container(box)?.Lot.Speed) : null,
+        Label = "Exposed at EI", Help = "the exposure index at which you expose it, such as 64", Example = "64",
+        IsNeeded = true, IsArgument = true,
+        Width = 6,
+        Offer = (read, holdings) => read.Find(Box) is { } box ? Say.Number(holdings.Container(box)?.Lot.Speed) : null,
     };
 
     /// <summary>The kind.</summary>
@@ -111,7 +121,8 @@ internal static class ExposureIndexKind
         Bound = [new(Box, entry => entry.Container), new(Index, entry => entry.Speed)],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Container = values.Of(Box), Speed = values.Of(Index),
+            Key = values.Key, Date = values.Date, Note = values.Note, Container = values.Of(Box),
+            Speed = values.Of(Index),
         },
     };
 }
@@ -121,7 +132,8 @@ internal static class DiscardKind
 {
     private static readonly Field<string> What = new("what", Notations.Known("WHAT"))
     {
-        Help = "a bath, a box or bottle such as syrup/1, an item, a holder side, or a box of exposed sheets", Example = "F1", IsNeeded = true,
+        Help = "a bath, a box or bottle such as syrup/1, an item, a holder side, or a box of exposed sheets",
+        Example = "F1", IsNeeded = true,
         IsArgument = true, Width = 16,
         Choices = (read, holdings) =>
         [
@@ -134,7 +146,8 @@ internal static class DiscardKind
         (read, terms) => read.Find(What) is { } what ? terms.ItemOf(what) ?? terms.HeldIn(what)
             ?? (what.IndexOf('/', StringComparison.Ordinal) is > 0 and var at ? terms.ItemOf(what[..at]) : null) : null, Unit.Sheet))
     {
-        Label = "How much", Help = "how much, such as 3 or 50ml; not needed for all of a bath, box or bottle", Example = "", IsArgument = true, Width = 10,
+        Label = "How much", Help = "how much, such as 3 or 50ml; not needed for all of a bath, box or bottle",
+        Example = "", IsArgument = true, Width = 10,
     };
 
     private static readonly Field<string> Reason = new("reason", Notations.Line(200))
@@ -164,7 +177,8 @@ internal static class DiscardKind
         ],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, What = values.Of(What), Quantity = values.Maybe(Amount),
+            Key = values.Key, Date = values.Date, Note = values.Note, What = values.Of(What),
+            Quantity = values.Maybe(Amount),
             Reason = values.Of(Reason), Jug = values.Find(SharedFields.Jug),
         },
     };

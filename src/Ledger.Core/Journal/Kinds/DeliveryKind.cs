@@ -9,7 +9,8 @@ internal static class DeliveryKind
 {
     private static readonly Field<string> Name = new("delivery", Notations.Name("DELIVERY"))
     {
-        Help = "its name, such as the invoice's number", Example = "inv-4711", IsNeeded = true, IsArgument = true, Width = 24,
+        Help = "its name, such as the invoice's number", Example = "inv-4711", IsNeeded = true, IsArgument = true,
+        Width = 24,
         Offer = (_, holdings) => Dates.Text(holdings.AsOf),
     };
 
@@ -38,12 +39,14 @@ internal static class DeliveryKind
 
     private static readonly Field<decimal> Rate = new("rate", Notations.Number(0.000001m, 999_999, 6))
     {
-        Help = "what one unit of that currency is worth in the ledger's own, when they differ", Example = "", Width = 10,
+        Help = "what one unit of that currency is worth in the ledger's own, when they differ", Example = "",
+        Width = 10,
     };
 
     private static readonly Field<decimal> Packs = new("packs", Notations.Number(0.000001m, 10_000, 6, "PACKS"))
     {
-        Help = "how many packs; a part of a pack, such as 0.5, is an open one", Example = "2", IsNeeded = true, Width = 8,
+        Help = "how many packs; a part of a pack, such as 0.5, is an open one", Example = "2", IsNeeded = true,
+        Width = 8,
         Offer = (read, holdings) => Say.Number(Ordered(read, holdings)?.OutstandingPacks) ?? "1",
     };
 
@@ -54,30 +57,35 @@ internal static class DeliveryKind
 
     private static readonly Field<string> Order = new("order", Notations.Known("ORDER"))
     {
-        Help = "the order that this delivers, whole or in part; nothing for none", Example = "spring-film", Width = 24, Keyword = "order",
+        Help = "the order that this delivers, whole or in part; nothing for none", Example = "spring-film", Width = 24,
+        Keyword = "order",
         Choices = Offered.Orders,
         Offer = (read, holdings) => holdings.Orders.LinesOf(read.Find(Item) ?? "").Select(found => found.Order.Code).FirstOrDefault(),
     };
 
     private static readonly Field<Money> Price = new("price", Notations.Money)
     {
-        Label = "Price of a pack", Help = "the price of one pack; with an order, otherwise the order's", Example = "186.00", Width = 10, Keyword = "at",
+        Label = "Price of a pack", Help = "the price of one pack; with an order, otherwise the order's",
+        Example = "186.00", Width = 10, Keyword = "at",
         Offer = (read, holdings) => Ordered(read, holdings) is { } line ? line.Price.Rounded() : LastPrice(read, holdings)?.Rounded(),
     };
 
     private static readonly Field<string> Batch = new("batch", Notations.Line(60))
     {
-        Help = "the emulsion number of film, or the maker's batch number, as printed", Example = "CP-3260", Width = 12, Keyword = "batch",
+        Help = "the emulsion number of film, or the maker's batch number, as printed", Example = "CP-3260", Width = 12,
+        Keyword = "batch",
     };
 
     private static readonly Field<LocalDate> Expires = new("expires", Notations.Date)
     {
-        Label = "Expiry date", Help = "the expiry date printed on the packs; nothing for none", Example = "2028-01-31", Width = 10, Keyword = "expires",
+        Label = "Expiry date", Help = "the expiry date printed on the packs; nothing for none", Example = "2028-01-31",
+        Width = 10, Keyword = "expires",
     };
 
     private static readonly Field<string> Storage = new("storage", Notations.Line(60))
     {
-        Label = "Kept in", Help = "where it is kept: freezer, fridge, shelf", Example = "freezer", Width = 10, Keyword = "in",
+        Label = "Kept in", Help = "where it is kept: freezer, fridge, shelf", Example = "freezer", Width = 10,
+        Keyword = "in",
         Choices = Offered.Storages, Offer = (read, holdings) => LastLot(read, holdings)?.Storage,
     };
 
@@ -97,8 +105,10 @@ internal static class DeliveryKind
         NamedBy = Name,
         Bound =
         [
-            new(Name, entry => entry.Name), new(Discount, entry => Say.Paid(entry.Discount)), new(Shipping, entry => Say.Paid(entry.Shipping)),
-            new(Duty, entry => Say.Paid(entry.Duty)), new(Currency, entry => entry.Currency), new(Rate, entry => entry.Rate),
+            new(Name, entry => entry.Name), new(Discount, entry => Say.Paid(entry.Discount)),
+            new(Shipping, entry => Say.Paid(entry.Shipping)),
+            new(Duty, entry => Say.Paid(entry.Duty)), new(Currency, entry => entry.Currency),
+            new(Rate, entry => entry.Rate),
         ],
         Line = new LineKind<PurchaseLine>
         {
@@ -107,20 +117,24 @@ internal static class DeliveryKind
             Bound =
             [
                 new(Packs, line => line.Packs), new(Item, line => line.Item), new(Order, line => line.Order),
-                new(Price, line => Say.Paid(line.Price)), new(Batch, line => Say.Text(line.Batch)), new(Expires, line => line.ExpiresOn),
+                new(Price, line => Say.Paid(line.Price)), new(Batch, line => Say.Text(line.Batch)),
+                new(Expires, line => line.ExpiresOn),
                 new(Storage, line => Say.Text(line.Storage)),
             ],
             With = values => new()
             {
                 Packs = values.Of(Packs), Item = values.Of(Item), Order = values.Find(Order), Price = values.Of(Price),
-                Batch = values.Find(Batch) ?? "", ExpiresOn = values.Maybe(Expires), Storage = values.Find(Storage) ?? "",
+                Batch = values.Find(Batch) ?? "", ExpiresOn = values.Maybe(Expires),
+                Storage = values.Find(Storage) ?? "",
             },
         },
         Lines = entry => entry.Lines,
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Name = values.Of(Name), Lines = values.LinesOf<PurchaseLine>(),
-            Discount = values.Of(Discount), Shipping = values.Of(Shipping), Duty = values.Of(Duty), Currency = values.Find(Currency),
+            Key = values.Key, Date = values.Date, Note = values.Note, Name = values.Of(Name),
+            Lines = values.LinesOf<PurchaseLine>(),
+            Discount = values.Of(Discount), Shipping = values.Of(Shipping), Duty = values.Of(Duty),
+            Currency = values.Find(Currency),
             Rate = values.Maybe(Rate),
         },
     };

@@ -16,14 +16,16 @@ internal static class FormatDefinitionKind
 
     private static readonly Field<Unit> Unit = new("unit", Words.FilmUnits)
     {
-        Label = "counted in", Help = "sheet or roll; otherwise as the format is known, or sheet", Example = "roll", Width = 6,
+        Label = "counted in", Help = "sheet or roll; otherwise as the format is known, or sheet", Example = "roll",
+        Width = 6,
         Choices = (_, _) => Words.FilmUnits.Words,
         Offer = (read, _) => read.Find(Code)?.Unit == Measures.Unit.Roll ? "roll" : "sheet",
     };
 
     private static readonly Field<Area> Area = new("area", Notations.Area)
     {
-        Label = "Area of one", Help = "the area of one, in square inches or square centimetres: 80 sqin, 516.13 cm2", Example = "160 sqin",
+        Label = "Area of one", Help = "the area of one, in square inches or square centimetres: 80 sqin, 516.13 cm2",
+        Example = "160 sqin",
         IsNeeded = true, Width = 16,
     };
 
@@ -42,7 +44,8 @@ internal static class FormatDefinitionKind
         Example = "220 --unit roll --area \"160 sqin\"",
         IsDated = false,
         NamedBy = Code,
-        Bound = [new(Code, entry => entry.Format), new(Area, entry => entry.Format.Area), new(Unit, entry => entry.Format.Unit)],
+        Bound = [new(Code, entry => entry.Format), new(Area, entry => entry.Format.Area),
+        new(Unit, entry => entry.Format.Unit)],
         With = values => new()
         {
             Key = values.Key, Date = values.Date, Note = values.Note,

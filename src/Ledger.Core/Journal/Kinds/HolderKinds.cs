@@ -39,7 +39,8 @@ internal static class HolderDefinitionKind
 
     private static readonly Field<string> Notch = new("notch", Notations.Line(60))
     {
-        Label = "Flap notches", Help = "the notches filed into its flap, to tell it in the dark", Example = "VU", Width = 10,
+        Label = "Flap notches", Help = "the notches filed into its flap, to tell it in the dark", Example = "VU",
+        Width = 10,
     };
 
     private static readonly Field<LocalDate> Bought = new("bought", Notations.Date)
@@ -60,12 +61,14 @@ internal static class HolderDefinitionKind
         NamedBy = Holder,
         Bound =
         [
-            new(Holder, entry => entry.Holder), new(Format, entry => entry.Format), new(Sides, entry => Say.Names(entry.Sides)),
+            new(Holder, entry => entry.Holder), new(Format, entry => entry.Format),
+            new(Sides, entry => Say.Names(entry.Sides)),
             new(Notch, entry => Say.Text(entry.Notch)), new(Bought, entry => entry.BoughtOn),
         ],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Holder = values.Of(Holder), Format = values.Of(Format),
+            Key = values.Key, Date = values.Date, Note = values.Note, Holder = values.Of(Holder),
+            Format = values.Of(Format),
             Sides = values.Find(Sides) ?? [], Notch = values.Find(Notch) ?? "", BoughtOn = values.Maybe(Bought),
         },
     };
@@ -85,7 +88,8 @@ internal static class CleaningKind
 {
     private static readonly Field<IReadOnlyList<string>> Holders = new("holders", Notations.Names("HOLDER"))
     {
-        Help = "the holders, such as E01 E02", Example = "E01 E02", IsNeeded = true, IsArgument = true, Width = 44, Choices = Dirty,
+        Help = "the holders, such as E01 E02", Example = "E01 E02", IsNeeded = true, IsArgument = true, Width = 44,
+        Choices = Dirty,
         Offer = (read, holdings) => Dirty(read, holdings).FirstOrDefault(),
     };
 
@@ -106,7 +110,8 @@ internal static class CleaningKind
         Bound = [new(Holders, entry => entry.Holders), new(Bagged, entry => Say.Yes(entry.IsBagged))],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Holders = values.Of(Holders), IsBagged = values.Of(Bagged),
+            Key = values.Key, Date = values.Date, Note = values.Note, Holders = values.Of(Holders),
+            IsBagged = values.Of(Bagged),
         },
     };
 
@@ -121,8 +126,10 @@ internal static class LoadKind
 
     private static readonly Field<string> From = new("from", Notations.Known("FILM|BOX"))
     {
-        Label = "Film or box", Help = "the film, for the box used first; or a box, such as fen80/3", Example = "fen80", IsNeeded = true, Width = 16,
-        Choices = (read, holdings) => [.. Offered.SheetFilms(read, holdings), .. Offered.Boxes(read, holdings)], Offer = LastLoaded,
+        Label = "Film or box", Help = "the film, for the box used first; or a box, such as fen80/3", Example = "fen80",
+        IsNeeded = true, Width = 16,
+        Choices = (read, holdings) => [.. Offered.SheetFilms(read, holdings), .. Offered.Boxes(read, holdings)],
+        Offer = LastLoaded,
     };
 
     /// <summary>The kind.</summary>
@@ -136,7 +143,8 @@ internal static class LoadKind
         Example = "E01 E02-1 --from fen80",
         Bound =
         [
-            new(Sides, entry => entry.Sides), new(From, entry => entry.From), new(SharedFields.Anyway, entry => Say.Yes(entry.Anyway)),
+            new(Sides, entry => entry.Sides), new(From, entry => entry.From),
+            new(SharedFields.Anyway, entry => Say.Yes(entry.Anyway)),
         ],
         With = values => new()
         {
@@ -169,13 +177,15 @@ internal static class ExposureKind
 
     private static readonly Field<string> Group = new("group", Notations.Line(60))
     {
-        Help = "how they will be developed: N+1, N-1; otherwise N", Example = "N-1", Width = 5, Choices = Offered.Groups,
+        Help = "how they will be developed: N+1, N-1; otherwise N", Example = "N-1", Width = 5,
+        Choices = Offered.Groups,
         Offer = (_, _) => Exposure.Normal,
     };
 
     private static readonly Field<string> Line = new("line", Notations.Line(200))
     {
-        Label = "Subject", Option = "--subject", Help = "one free line: subject, light, lens", Example = "mill at noon", Width = 50,
+        Label = "Subject", Option = "--subject", Help = "one free line: subject, light, lens", Example = "mill at noon",
+        Width = 50,
     };
 
     /// <summary>The kind.</summary>
@@ -188,12 +198,14 @@ internal static class ExposureKind
         Example = "E01-1 --group N-1 --subject \"mill at noon\"",
         Bound =
         [
-            new(Sides, entry => entry.Sides), new(Group, entry => Say.Text(entry.Group)), new(Line, entry => Say.Text(entry.Line)),
+            new(Sides, entry => entry.Sides), new(Group, entry => Say.Text(entry.Group)),
+            new(Line, entry => Say.Text(entry.Line)),
             new(SharedFields.Anyway, entry => Say.Yes(entry.Anyway)),
         ],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Sides = values.Of(Sides), Group = values.Find(Group) ?? "",
+            Key = values.Key, Date = values.Date, Note = values.Note, Sides = values.Of(Sides),
+            Group = values.Find(Group) ?? "",
             Line = values.Find(Line) ?? "", Anyway = values.Of(SharedFields.Anyway),
         },
     };
@@ -216,13 +228,15 @@ internal static class UnloadKind
 
     private static readonly Field<string> Group = new("group", Notations.Line(60))
     {
-        Label = "Other group", Help = "another group than the exposure notes say, which are amended", Example = "N+1", Width = 5,
+        Label = "Other group", Help = "another group than the exposure notes say, which are amended", Example = "N+1",
+        Width = 5,
         Choices = Offered.Groups,
     };
 
     private static readonly Field<string> To = new("to", Notations.Known("BOX"))
     {
-        Label = "Back into", Help = "the box for sheets that were not exposed; otherwise the one they came out of", Example = "fen80/3", Width = 16,
+        Label = "Back into", Help = "the box for sheets that were not exposed; otherwise the one they came out of",
+        Example = "fen80/3", Width = 16,
         Choices = (_, holdings) => holdings.Containers
             .Where(box => !box.IsSealed && holdings.Item(box.Lot.Item)?.Kind == ItemKind.Film).Select(box => box.Code),
     };
@@ -236,10 +250,12 @@ internal static class UnloadKind
         Purpose = "Sheets leave their holders: exposed ones for the box of their film and group, the others back to their box.",
         Details = ["A box of exposed sheets with a wrong label is put right in the same way: name it, and the group it really is."],
         Example = "E01 E02-1",
-        Bound = [new(From, entry => entry.From), new(Group, entry => Say.Text(entry.Group)), new(To, entry => entry.To)],
+        Bound = [new(From, entry => entry.From), new(Group, entry => Say.Text(entry.Group)),
+        new(To, entry => entry.To)],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, From = values.Of(From), Group = values.Find(Group) ?? "",
+            Key = values.Key, Date = values.Date, Note = values.Note, From = values.Of(From),
+            Group = values.Find(Group) ?? "",
             To = values.Find(To),
         },
     };
@@ -253,13 +269,15 @@ internal static class ServiceKind
 
     private static readonly Field<bool> InService = new("in_service", Notations.YesNo)
     {
-        Label = "Back in service", Option = "--back", Help = "they are in service again; otherwise they are taken out of it", Example = "no", Width = 4,
+        Label = "Back in service", Option = "--back",
+        Help = "they are in service again; otherwise they are taken out of it", Example = "no", Width = 4,
         Offer = (read, holdings) => read.Find(Sides) is [var first, ..] && holdings.Film.Side(first) is { OutOfService: not null } ? "yes" : "no",
     };
 
     private static readonly Field<string> Reason = new("reason", Notations.Line(200))
     {
-        Help = "why: light leak, stiff dark slide, scratches, repaired", Example = "light leak", IsNeeded = true, Width = 30,
+        Help = "why: light leak, stiff dark slide, scratches, repaired", Example = "light leak", IsNeeded = true,
+        Width = 30,
         Choices = (_, _) => ["light leak", "stiff dark slide", "scratches", "repaired"],
     };
 
@@ -274,11 +292,13 @@ internal static class ServiceKind
         Example = "E07-2 --reason \"light leak\"",
         Bound =
         [
-            new(Sides, entry => entry.Sides), new(Reason, entry => entry.Reason), new(InService, entry => Say.Yes(entry.IsInService)),
+            new(Sides, entry => entry.Sides), new(Reason, entry => entry.Reason),
+            new(InService, entry => Say.Yes(entry.IsInService)),
         ],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Sides = values.Of(Sides), Reason = values.Of(Reason),
+            Key = values.Key, Date = values.Date, Note = values.Note, Sides = values.Of(Sides),
+            Reason = values.Of(Reason),
             IsInService = values.Of(InService),
         },
     };

@@ -11,7 +11,8 @@ internal static class ItemDefinitionKind
 
     private static readonly Field<string> Code = new("item", Notations.Name("ITEM"))
     {
-        Help = "the short code that commands, labels and files use, such as fen80", Example = "fen80", IsNeeded = true, IsArgument = true,
+        Help = "the short code that commands, labels and files use, such as fen80", Example = "fen80", IsNeeded = true,
+        IsArgument = true,
         Width = 16,
     };
 
@@ -30,7 +31,8 @@ internal static class ItemDefinitionKind
     private static readonly Field<ItemRole> Role = new("role", Words.ItemRoles)
     {
         Help = "what a chemical does, or which paper it is; otherwise other", Example = "other", Width = 14,
-        Choices = (read, _) => Words.ItemRoles.Words.Where(word => Suits(word, read.Maybe(Sort))), Offer = Known(item => item.Role.Name()),
+        Choices = (read, _) => Words.ItemRoles.Words.Where(word => Suits(word, read.Maybe(Sort))),
+        Offer = Known(item => item.Role.Name()),
     };
 
     private static readonly Field<Format> Format = new("format", Notations.Format)
@@ -41,13 +43,15 @@ internal static class ItemDefinitionKind
 
     private static readonly Field<Unit> Unit = new("unit", Words.Units)
     {
-        Label = "in", Help = "what it is counted in; otherwise as its format is, ml for a chemical, piece for a supply", Example = "sheet", Width = 6,
+        Label = "in", Help = "what it is counted in; otherwise as its format is, ml for a chemical, piece for a supply",
+        Example = "sheet", Width = 6,
         Choices = (_, _) => Words.Units.Words, Offer = Known(item => item.Unit.Name()),
     };
 
     private static readonly Field<Quantity> Pack = new("pack", Notations.Amount((read, _) => UnitOf(read)))
     {
-        Help = "what one pack holds, in its unit: 25, 1l", Example = "25", IsNeeded = true, Width = 8, Offer = Known(item => Amount(item.Pack)),
+        Help = "what one pack holds, in its unit: 25, 1l", Example = "25", IsNeeded = true, Width = 8,
+        Offer = Known(item => Amount(item.Pack)),
     };
 
     private static readonly Field<Dilution> Dilution = new("dilution", Notations.Dilution)
@@ -58,13 +62,15 @@ internal static class ItemDefinitionKind
 
     private static readonly Field<Volume> Minimum = new("minimum_ml_per_80_sq_in", Notations.Volume)
     {
-        Label = "least ml", Option = "--minimum-per-80", Help = "the least concentrate for each 80 square inches of film, whatever the dilution",
+        Label = "least ml", Option = "--minimum-per-80",
+        Help = "the least concentrate for each 80 square inches of film, whatever the dilution",
         Example = "6", Width = 8, Offer = Known(item => Ml(item.MinimumPer80SquareInches)),
     };
 
     private static readonly Field<decimal> FixerFactor = new("fixer_factor", Notations.Number(0.1m, 10, 3))
     {
-        Help = "what the film asks of a fixer: 1 for conventional grain, about 1.5 for a tabular one", Example = "1", Width = 6,
+        Help = "what the film asks of a fixer: 1 for conventional grain, about 1.5 for a tabular one", Example = "1",
+        Width = 6,
         Offer = Known(item => Say.Number(item.FixerWeightThousandths / 1000m)),
     };
 
@@ -121,7 +127,8 @@ internal static class ItemDefinitionKind
 
     private static readonly Field<decimal> Density = new("density_g_per_ml", Notations.Number(0.5m, 5, 3, "G/ML"))
     {
-        Label = "Density", Option = "--density", Help = "grams per millilitre, so that a thick concentrate can be weighed out", Example = "1.32", Width = 6,
+        Label = "Density", Option = "--density",
+        Help = "grams per millilitre, so that a thick concentrate can be weighed out", Example = "1.32", Width = 6,
         Offer = Known(item => Say.Number(item.Density?.GramsPerMillilitre)),
     };
 
@@ -133,7 +140,8 @@ internal static class ItemDefinitionKind
 
     private static readonly Field<Volume> Replenisher = new("replenisher_ml_per_80_sq_in", Notations.Volume)
     {
-        Label = "Replenisher", Option = "--replenisher-per-80", Help = "replenisher for each 80 square inches of film", Example = "30", Width = 6,
+        Label = "Replenisher", Option = "--replenisher-per-80", Help = "replenisher for each 80 square inches of film",
+        Example = "30", Width = 6,
         Offer = Known(item => Ml(item.ReplenisherPer80SquareInches)),
     };
 
@@ -146,13 +154,15 @@ internal static class ItemDefinitionKind
 
     private static readonly Field<string> Indicator = new("indicator", Notations.Line(60))
     {
-        Help = "the colour at which its indicator says that a bath of it is exhausted, such as purple", Example = "purple", Width = 10,
+        Help = "the colour at which its indicator says that a bath of it is exhausted, such as purple",
+        Example = "purple", Width = 10,
         Offer = Known(item => item.Indicator),
     };
 
     private static readonly Field<string> StockOf = new("stock_of", Notations.Known("ITEM"))
     {
-        Label = "Mixed from", Help = "the powder or concentrate that this stock solution is mixed from", Example = "fine-powder", Width = 14,
+        Label = "Mixed from", Help = "the powder or concentrate that this stock solution is mixed from",
+        Example = "fine-powder", Width = 14,
         Choices = Offered.Chemicals, Offer = Known(item => item.StockOf),
     };
 
@@ -161,8 +171,10 @@ internal static class ItemDefinitionKind
             : Parsed.Not<IReadOnlyList<Capacity>>("square inches per litre and their basis, with semicolons between: 1600 maker's; 1000 strict"),
         (capacities, _) => string.Join("; ", capacities.Select(Capacity))) { Placeholder = "CAPACITY", Divider = "; " })
     {
-        Label = "other bases", Option = "--other-capacity", Help = "the capacity on other bases, to be read beside it: 1600 maker's; 1000 strict",
-        Example = "1600 maker's; 1000 strict", Width = 40, Offer = Known(item => string.Join("; ", item.OtherCapacities.Select(Capacity))),
+        Label = "other bases", Option = "--other-capacity",
+        Help = "the capacity on other bases, to be read beside it: 1600 maker's; 1000 strict",
+        Example = "1600 maker's; 1000 strict", Width = 40,
+        Offer = Known(item => string.Join("; ", item.OtherCapacities.Select(Capacity))),
     };
 
     /// <summary>The kind.</summary>
@@ -183,18 +195,24 @@ internal static class ItemDefinitionKind
         Bound =
         [
             Of(Code, item => item.Code), Of(Name, item => item.Name), Of(Sort, item => item.Kind),
-            Of(Role, item => item.Role == ItemRole.Other ? null : item.Role), Of(Format, item => item.Format), Of(Unit, item => item.Unit),
+            Of(Role, item => item.Role == ItemRole.Other ? null : item.Role), Of(Format, item => item.Format),
+            Of(Unit, item => item.Unit),
             Of(Pack, item => item.Pack), Of(Dilution, item => item.Dilution),
-            Of(SharedFields.Capacity, item => item.Capacity?.PerLitre), Of(SharedFields.Basis, item => Say.Text(item.Capacity?.Basis)),
+            Of(SharedFields.Capacity, item => item.Capacity?.PerLitre),
+            Of(SharedFields.Basis, item => Say.Text(item.Capacity?.Basis)),
             Of(Others, item => item.OtherCapacities.Count == 0 ? null : item.OtherCapacities),
-            Of(Minimum, item => item.MinimumPer80SquareInches), Of(FixerFactor, item => item.FixerWeightThousandths / 1000m),
+            Of(Minimum, item => item.MinimumPer80SquareInches),
+            Of(FixerFactor, item => item.FixerWeightThousandths / 1000m),
             Of(Sealed, item => item.Keeping.SealedDays), Of(OpenedFull, item => item.Keeping.OpenedFullDays),
             Of(OpenedPart, item => item.Keeping.OpenedPartDays), Of(WorkingFull, item => item.Keeping.WorkingFullDays),
-            Of(WorkingPart, item => item.Keeping.WorkingPartDays), Of(FloatingLid, item => item.Keeping.FloatingLidDays),
-            Of(TrayHours, item => item.Keeping.TrayHours), Of(LeadTime, item => item.LeadTimeDays), Of(ServiceLevel, item => item.ServiceLevel),
+            Of(WorkingPart, item => item.Keeping.WorkingPartDays),
+            Of(FloatingLid, item => item.Keeping.FloatingLidDays),
+            Of(TrayHours, item => item.Keeping.TrayHours), Of(LeadTime, item => item.LeadTimeDays),
+            Of(ServiceLevel, item => item.ServiceLevel),
             Of(MinimumOnHand, item => item.MinimumOnHand), Of(Density, item => item.Density?.GramsPerMillilitre),
             Of(DeadVolume, item => item.DeadVolume), Of(Replenisher, item => item.ReplenisherPer80SquareInches),
-            Of(Ceiling, item => item.ReplenisherCeilingPercent), Of(Indicator, item => item.Indicator), Of(StockOf, item => item.StockOf),
+            Of(Ceiling, item => item.ReplenisherCeilingPercent), Of(Indicator, item => item.Indicator),
+            Of(StockOf, item => item.StockOf),
             Of(Formula, item => Say.Text(item.Formula)), Of(Cautions, item => Say.Text(item.Cautions)),
         ],
         With = values => new()
@@ -202,18 +220,24 @@ internal static class ItemDefinitionKind
             Key = values.Key, Date = values.Date, Note = values.Note,
             Item = new()
             {
-                Code = values.Of(Code), Name = values.Find(Name) ?? values.Of(Code), Kind = values.Of(Sort), Role = values.Of(Role),
-                Format = values.Find(Format), Unit = UnitOf(values), Pack = values.Of(Pack), Dilution = values.Find(Dilution),
+                Code = values.Of(Code), Name = values.Find(Name) ?? values.Of(Code), Kind = values.Of(Sort),
+                Role = values.Of(Role),
+                Format = values.Find(Format), Unit = UnitOf(values), Pack = values.Of(Pack),
+                Dilution = values.Find(Dilution),
                 Capacity = SharedFields.CapacityOf(values), OtherCapacities = values.Find(Others) ?? [],
                 MinimumPer80SquareInches = values.Maybe(Minimum),
                 FixerWeightThousandths = (int)((values.Maybe(FixerFactor) ?? 1) * 1000),
                 Keeping = new(
                     values.Maybe(Sealed), values.Maybe(OpenedFull), values.Maybe(OpenedPart), values.Maybe(WorkingFull),
                     values.Maybe(WorkingPart), values.Maybe(TrayHours), values.Maybe(FloatingLid)),
-                LeadTimeDays = values.Maybe(LeadTime), ServiceLevel = values.Maybe(ServiceLevel), MinimumOnHand = values.Maybe(MinimumOnHand),
-                Density = values.Maybe(Density) is { } density ? Measures.Density.Of(density) : null, DeadVolume = values.Maybe(DeadVolume),
-                ReplenisherPer80SquareInches = values.Maybe(Replenisher), ReplenisherCeilingPercent = values.Maybe(Ceiling),
-                Indicator = values.Find(Indicator), StockOf = values.Find(StockOf), Formula = values.Find(Formula) ?? "",
+                LeadTimeDays = values.Maybe(LeadTime), ServiceLevel = values.Maybe(ServiceLevel),
+                MinimumOnHand = values.Maybe(MinimumOnHand),
+                Density = values.Maybe(Density) is { } density ? Measures.Density.Of(density) : null,
+                DeadVolume = values.Maybe(DeadVolume),
+                ReplenisherPer80SquareInches = values.Maybe(Replenisher),
+                ReplenisherCeilingPercent = values.Maybe(Ceiling),
+                Indicator = values.Find(Indicator), StockOf = values.Find(StockOf),
+                Formula = values.Find(Formula) ?? "",
                 Cautions = values.Find(Cautions) ?? "",
             },
         },
@@ -255,7 +279,7 @@ internal static class ItemDefinitionKind
         foreach (var part in text.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
         {
             if (part.Split(' ', 2, StringSplitOptions.TrimEntries) is not [var figure, { Length: > 0 and <= 200 } basis]
-                || Numbers.Read(figure, out _) is not (> 0 and < 10_000_000 and var perLitre))
+                || Numbers.Read(figure, out _) is not (>= 0.0001m and < 10_000_000 and var perLitre))
                 return null;
             capacities.Add(new(Area.FromSquareInches(perLitre), basis));
         }

@@ -14,13 +14,15 @@ internal static class JugStartKind
 
     private static readonly Field<Volume> Size = new("size_ml", Notations.Volume)
     {
-        Label = "Holds, ml", Option = "--size", Help = "what it holds when full, such as 20l", Example = "20000", IsNeeded = true, IsArgument = true,
+        Label = "Holds, ml", Option = "--size", Help = "what it holds when full, such as 20l", Example = "20000",
+        IsNeeded = true, IsArgument = true,
         Width = 8,
     };
 
     private static readonly Field<string> Contents = new("contents", Notations.Line(60))
     {
-        Label = "For", Help = "what goes into it, such as used fixer", Example = "used fixer", IsNeeded = true, IsArgument = true, Width = 24,
+        Label = "For", Help = "what goes into it, such as used fixer", Example = "used fixer", IsNeeded = true,
+        IsArgument = true, Width = 24,
         Choices = (_, _) => ["used fixer", "used developer"], Offer = (_, _) => "used fixer",
     };
 
@@ -36,7 +38,8 @@ internal static class JugStartKind
         Bound = [new(Jug, entry => entry.Jug), new(Size, entry => entry.Size), new(Contents, entry => entry.Contents)],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Jug = values.Of(Jug), Size = values.Of(Size), Contents = values.Of(Contents),
+            Key = values.Key, Date = values.Date, Note = values.Note, Jug = values.Of(Jug), Size = values.Of(Size),
+            Contents = values.Of(Contents),
         },
     };
 }
@@ -52,12 +55,14 @@ internal static class JugFillingKind
 
     private static readonly Field<Volume> Volume = new("volume_ml", Notations.Volume)
     {
-        Label = "Volume, ml", Option = "--volume", Help = "how much, such as 1.5l", Example = "500", IsNeeded = true, IsArgument = true, Width = 8,
+        Label = "Volume, ml", Option = "--volume", Help = "how much, such as 1.5l", Example = "500", IsNeeded = true,
+        IsArgument = true, Width = 8,
     };
 
     private static readonly Field<string> What = new("what", Notations.Line(60))
     {
-        Help = "what it is, such as first rinse", Example = "first rinse", IsNeeded = true, IsArgument = true, Width = 24,
+        Help = "what it is, such as first rinse", Example = "first rinse", IsNeeded = true, IsArgument = true,
+        Width = 24,
     };
 
     /// <summary>The kind.</summary>
@@ -72,7 +77,8 @@ internal static class JugFillingKind
         Bound = [new(Jug, entry => entry.Jug), new(Volume, entry => entry.Volume), new(What, entry => entry.What)],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Jug = values.Of(Jug), Volume = values.Of(Volume), What = values.Of(What),
+            Key = values.Key, Date = values.Date, Note = values.Note, Jug = values.Of(Jug), Volume = values.Of(Volume),
+            What = values.Of(What),
         },
     };
 }

@@ -34,7 +34,8 @@ internal static class SettingKind
         Bound = [new(Name, entry => entry.Setting), new(Value, entry => entry.Value)],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Setting = values.Of(Name), Value = values.Of(Value),
+            Key = values.Key, Date = values.Date, Note = values.Note, Setting = values.Of(Name),
+            Value = values.Of(Value),
         },
     };
 }
@@ -44,7 +45,8 @@ internal static class UndoKind
 {
     private static readonly Field<string> EntryToUndo = new("entry", Notations.Line(500))
     {
-        Help = "the entry to take back: its number, as show journal lists it, or its reference, such as sessions:S16", Example = "57", IsNeeded = true,
+        Help = "the entry to take back: its number, as show journal lists it, or its reference, such as sessions:S16",
+        Example = "57", IsNeeded = true,
         IsArgument = true, Width = 24,
     };
 
@@ -66,7 +68,8 @@ internal static class UndoKind
         IsDated = false,
         Bound =
         [
-            new(EntryToUndo, entry => entry.Reference ?? Scaled.ToText(entry.Reverses, 0)), new(Reason, entry => entry.Reason),
+            new(EntryToUndo, entry => entry.Reference ?? Scaled.ToText(entry.Reverses, 0)),
+            new(Reason, entry => entry.Reason),
         ],
         With = values =>
         {
@@ -74,7 +77,8 @@ internal static class UndoKind
             var isNumber = long.TryParse(entry, NumberStyles.None, CultureInfo.InvariantCulture, out var number);
             return new()
             {
-                Key = values.Key, Date = values.Date, Note = values.Note, Reverses = isNumber ? number : 0, Reference = isNumber ? null : entry,
+                Key = values.Key, Date = values.Date, Note = values.Note, Reverses = isNumber ? number : 0,
+                Reference = isNumber ? null : entry,
                 Reason = values.Of(Reason),
             };
         },

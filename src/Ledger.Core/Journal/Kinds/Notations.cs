@@ -111,7 +111,7 @@ public static class Notations
     /// <summary>An area in square inches.</summary>
     public static Notation<Area> SquareInches { get; } = new(
         (text, _, _) => Numbers.Read(text, out var refusal) is { } inches
-            ? inches is > 0 and < 10_000_000 ? Measures.Area.FromSquareInches(inches) : Parsed.Not<Area>("square inches, more than 0 and less than 10000000")
+            ? inches is >= 0.0001m and < 10_000_000 ? Measures.Area.FromSquareInches(inches) : Parsed.Not<Area>("square inches, more than 0 and less than 10000000")
             : Parsed.Not<Area>(refusal),
         (area, _) => Scaled.ToText(area.SquareInches, 6)) { Placeholder = "SQIN", Shape = Shape.Number };
 
@@ -129,7 +129,7 @@ public static class Notations
 
     /// <summary>An area that may name its unit: 80 sqin, 516.13 cm2; a bare number is square inches.</summary>
     public static Notation<Area> Area { get; } = new(
-        (text, _, _) => Measures.Area.Read(text) is { } area ? area : Parsed.Not<Area>("an area such as 80 sqin or 516.13 cm2"),
+        (text, _, _) => Measures.Area.Read(text) is { Hundredths: > 0 } area ? area : Parsed.Not<Area>("an area such as 80 sqin or 516.13 cm2"),
         (area, _) => $"{Scaled.ToText(area.SquareInches, 6)} sqin") { Placeholder = "AREA" };
 
     /// <summary>A dilution: "1+39".</summary>

@@ -10,7 +10,8 @@ internal static class OrderKind
 {
     private static readonly Field<string> Order = new("order", Notations.Name("ORDER"))
     {
-        Help = "a name of your own for the order; the delivery names it", Example = "spring-film", IsNeeded = true, IsArgument = true, Width = 24,
+        Help = "a name of your own for the order; the delivery names it", Example = "spring-film", IsNeeded = true,
+        IsArgument = true, Width = 24,
         Offer = (_, holdings) => Say.Next($"{Dates.Text(holdings.AsOf)}-1", name => holdings.Orders.Order(name) is not null),
     };
 
@@ -20,7 +21,8 @@ internal static class OrderKind
         Choices = (_, holdings) => holdings.Orders.Open.Select(order => order.Supplier).Where(name => name.Length > 0).Distinct(),
     };
 
-    private static readonly Field<bool> Prepaid = new("prepaid", Notations.YesNo) { Help = "it is paid already", Example = "no", Width = 4 };
+    private static readonly Field<bool> Prepaid = new("prepaid", Notations.YesNo) { Help = "it is paid already",
+    Example = "no", Width = 4 };
 
     private static readonly Field<int> Packs = new("packs", Notations.Whole(1, 10_000))
     {
@@ -39,12 +41,14 @@ internal static class OrderKind
 
     private static readonly Field<LocalDate> Expected = new("expected", Notations.Date)
     {
-        Help = "the day it is expected; otherwise after the item's delivery time", Example = "2026-04-10", Width = 10, Keyword = "expected",
+        Help = "the day it is expected; otherwise after the item's delivery time", Example = "2026-04-10", Width = 10,
+        Keyword = "expected",
     };
 
     private static readonly Field<bool> BackOrdered = new("back_ordered", Notations.YesNo)
     {
-        Label = "Back-ordered", Help = "the supplier has none now and sends it later", Example = "no", Width = 4, Keyword = "back-ordered",
+        Label = "Back-ordered", Help = "the supplier has none now and sends it later", Example = "no", Width = 4,
+        Keyword = "back-ordered",
     };
 
     /// <summary>The kind.</summary>
@@ -58,7 +62,8 @@ internal static class OrderKind
         NamedBy = Order,
         Bound =
         [
-            new(Order, entry => entry.Order), new(Supplier, entry => Say.Text(entry.Supplier)), new(Prepaid, entry => Say.Yes(entry.IsPrepaid)),
+            new(Order, entry => entry.Order), new(Supplier, entry => Say.Text(entry.Supplier)),
+            new(Prepaid, entry => Say.Yes(entry.IsPrepaid)),
         ],
         Line = new LineKind<OrderedPacks>
         {
@@ -71,14 +76,16 @@ internal static class OrderKind
             ],
             With = values => new()
             {
-                Packs = values.Of(Packs), Item = values.Of(Item), Price = values.Of(Price), ExpectedOn = values.Maybe(Expected),
+                Packs = values.Of(Packs), Item = values.Of(Item), Price = values.Of(Price),
+                ExpectedOn = values.Maybe(Expected),
                 IsBackOrdered = values.Of(BackOrdered),
             },
         },
         Lines = entry => entry.Lines,
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Order = values.Of(Order), Supplier = values.Find(Supplier) ?? "",
+            Key = values.Key, Date = values.Date, Note = values.Note, Order = values.Of(Order),
+            Supplier = values.Find(Supplier) ?? "",
             IsPrepaid = values.Of(Prepaid), Lines = values.LinesOf<OrderedPacks>(),
         },
     };
@@ -90,7 +97,8 @@ internal static class OrderFields
     /// <summary>The open order.</summary>
     public static Field<string> Order { get; } = new("order", Notations.Known("ORDER"))
     {
-        Help = "the order's name", Example = "spring-film", IsNeeded = true, IsArgument = true, Width = 24, Choices = Offered.Orders,
+        Help = "the order's name", Example = "spring-film", IsNeeded = true, IsArgument = true, Width = 24,
+        Choices = Offered.Orders,
         Offer = (_, holdings) => holdings.Orders.Open.FirstOrDefault()?.Code,
     };
 
@@ -113,13 +121,17 @@ internal static class OrderChangeKind
 
     private static readonly Field<bool> BackOrdered = new("back_ordered", Words.YesOrNo)
     {
-        Label = "Back-ordered", Help = "yes: the supplier has none now and sends it later; no: it is no longer back-ordered", Example = "yes", Width = 4,
+        Label = "Back-ordered",
+        Help = "yes: the supplier has none now and sends it later; no: it is no longer back-ordered", Example = "yes",
+        Width = 4,
         Choices = (_, _) => ["yes", "no"],
     };
 
     private static readonly Field<int> Packs = new("packs", Notations.Whole(1, 10_000))
     {
-        Label = "Packs in all", Help = "how many packs are ordered now, those that have come counted in; for one item only", Example = "3", Width = 6,
+        Label = "Packs in all",
+        Help = "how many packs are ordered now, those that have come counted in; for one item only", Example = "3",
+        Width = 6,
     };
 
     private static readonly Field<Money> Price = new("price", Notations.Money)
@@ -138,13 +150,17 @@ internal static class OrderChangeKind
         Example = "spring-film --item fen80 --packs 3 --price 191",
         Bound =
         [
-            new(OrderFields.Order, entry => entry.Order), new(OrderFields.Item, entry => entry.Item), new(Expected, entry => entry.ExpectedOn),
-            new(BackOrdered, entry => entry.IsBackOrdered), new(Packs, entry => entry.Packs), new(Price, entry => entry.Price),
+            new(OrderFields.Order, entry => entry.Order), new(OrderFields.Item, entry => entry.Item),
+            new(Expected, entry => entry.ExpectedOn),
+            new(BackOrdered, entry => entry.IsBackOrdered), new(Packs, entry => entry.Packs),
+            new(Price, entry => entry.Price),
         ],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Order = values.Of(OrderFields.Order), Item = values.Find(OrderFields.Item),
-            ExpectedOn = values.Maybe(Expected), IsBackOrdered = values.Maybe(BackOrdered), Packs = values.Maybe(Packs), Price = values.Maybe(Price),
+            Key = values.Key, Date = values.Date, Note = values.Note, Order = values.Of(OrderFields.Order),
+            Item = values.Find(OrderFields.Item),
+            ExpectedOn = values.Maybe(Expected), IsBackOrdered = values.Maybe(BackOrdered), Packs = values.Maybe(Packs),
+            Price = values.Maybe(Price),
         },
     };
 }
@@ -168,11 +184,13 @@ internal static class OrderCancellationKind
         Example = "spring-film --item syrup --reason \"no longer made\"",
         Bound =
         [
-            new(OrderFields.Order, entry => entry.Order), new(OrderFields.Item, entry => entry.Item), new(Reason, entry => entry.Reason),
+            new(OrderFields.Order, entry => entry.Order), new(OrderFields.Item, entry => entry.Item),
+            new(Reason, entry => entry.Reason),
         ],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Order = values.Of(OrderFields.Order), Item = values.Find(OrderFields.Item),
+            Key = values.Key, Date = values.Date, Note = values.Note, Order = values.Of(OrderFields.Order),
+            Item = values.Find(OrderFields.Item),
             Reason = values.Of(Reason),
         },
     };
@@ -183,12 +201,14 @@ internal static class PriceRiseKind
 {
     private static readonly Field<string> Item = new("item", Notations.Known("ITEM"))
     {
-        Help = "the item's code", Example = "fen80", IsNeeded = true, IsArgument = true, Width = 16, Choices = Offered.Items,
+        Help = "the item's code", Example = "fen80", IsNeeded = true, IsArgument = true, Width = 16,
+        Choices = Offered.Items,
     };
 
     private static readonly Field<decimal> Percent = new("percent", Notations.Number(0.1m, 1000, 1, "PERCENT"))
     {
-        Label = "Percent more", Help = "by how many percent", Example = "6", IsNeeded = true, IsArgument = true, Width = 6,
+        Label = "Percent more", Help = "by how many percent", Example = "6", IsNeeded = true, IsArgument = true,
+        Width = 6,
     };
 
     private static readonly Field<LocalDate> From = new("from", Notations.Date)
@@ -207,7 +227,8 @@ internal static class PriceRiseKind
         Bound = [new(Item, entry => entry.Item), new(Percent, entry => entry.Percent), new(From, entry => entry.From)],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Item = values.Of(Item), Percent = values.Of(Percent), From = values.Of(From),
+            Key = values.Key, Date = values.Date, Note = values.Note, Item = values.Of(Item),
+            Percent = values.Of(Percent), From = values.Of(From),
         },
     };
 }
@@ -217,30 +238,36 @@ internal static class OrderTermsKind
 {
     private static readonly Field<string> Item = new("item", Notations.Known("ITEM"))
     {
-        Help = "the item's code", Example = "ortho16", IsNeeded = true, IsArgument = true, Width = 16, Choices = Offered.Items,
+        Help = "the item's code", Example = "ortho16", IsNeeded = true, IsArgument = true, Width = 16,
+        Choices = Offered.Items,
     };
 
     private static readonly Field<int> CoverDays = new("cover_days", Notations.Whole(1, 3650))
     {
-        Label = "Days it should last", Help = $"for how many days an order should last; otherwise {OrderTerms.UsualCoverDays}", Example = "60", Width = 5,
+        Label = "Days it should last",
+        Help = $"for how many days an order should last; otherwise {OrderTerms.UsualCoverDays}", Example = "60",
+        Width = 5,
         Offer = Known(terms => Say.Number(terms.CoverDays)),
     };
 
     private static readonly Field<Window> Yearly = new("window", Notations.Of("MM-DD..MM-DD", Window.Read, window => window.Text, "its first and last day, such as 09-15..10-15"))
     {
-        Label = "Yearly window", Help = "the days of the year on which it can be ordered at all, such as 09-15..10-15", Example = "09-15..10-15", Width = 12,
+        Label = "Yearly window", Help = "the days of the year on which it can be ordered at all, such as 09-15..10-15",
+        Example = "09-15..10-15", Width = 12,
         Offer = Known(terms => Window.Of(terms)?.Text),
     };
 
     private static readonly Field<Money> OrderCost = new("order_cost", Notations.Money)
     {
-        Label = "An order costs", Help = "what an order costs, however large it is: shipping, the trip to the shop", Example = "14.50", Width = 8,
+        Label = "An order costs", Help = "what an order costs, however large it is: shipping, the trip to the shop",
+        Example = "14.50", Width = 8,
         Offer = Known(terms => Say.Number(terms.OrderCost?.Amount)),
     };
 
     private static readonly Field<decimal> KeepingPercent = new("keeping_percent", Notations.Number(0.1m, 1000, 1, "PERCENT"))
     {
-        Label = "keeping, percent a year", Help = "what a year's keeping costs, in percent of the price", Example = "4", Width = 6,
+        Label = "keeping, percent a year", Help = "what a year's keeping costs, in percent of the price", Example = "4",
+        Width = 6,
         Offer = Known(terms => Say.Number(terms.HoldingThousandths / 10m)),
     };
 
@@ -255,8 +282,10 @@ internal static class OrderTermsKind
         Example = "ortho16 --window 09-15..10-15",
         Bound =
         [
-            new(Item, entry => entry.Terms.Item), new(CoverDays, entry => entry.Terms.CoverDays), new(Yearly, entry => Window.Of(entry.Terms)),
-            new(OrderCost, entry => entry.Terms.OrderCost), new(KeepingPercent, entry => entry.Terms.HoldingThousandths / 10m),
+            new(Item, entry => entry.Terms.Item), new(CoverDays, entry => entry.Terms.CoverDays),
+            new(Yearly, entry => Window.Of(entry.Terms)),
+            new(OrderCost, entry => entry.Terms.OrderCost),
+            new(KeepingPercent, entry => entry.Terms.HoldingThousandths / 10m),
         ],
         With = values => new()
         {

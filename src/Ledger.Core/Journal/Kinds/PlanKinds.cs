@@ -11,7 +11,8 @@ internal static class PlanKind
 
     private static readonly Field<string> Plan = new("plan", Notations.Name("PLAN"))
     {
-        Help = "a name, such as spring-coast; an open plan of this name is replaced", Example = "spring-coast", IsNeeded = true, IsArgument = true,
+        Help = "a name, such as spring-coast; an open plan of this name is replaced", Example = "spring-coast",
+        IsNeeded = true, IsArgument = true,
         Width = 14,
         Offer = (_, holdings) => holdings.Plan("P1") is null ? "P1" : Say.Next("P1", name => holdings.Plan(name) is not null),
     };
@@ -24,7 +25,9 @@ internal static class PlanKind
 
     private static readonly Field<bool> IsTrip = new("what", Trip)
     {
-        Label = "as", Option = "--as", Help = "session, or trip: film is taken along and nothing is developed; otherwise a session", Example = "session", Width = 8,
+        Label = "as", Option = "--as",
+        Help = "session, or trip: film is taken along and nothing is developed; otherwise a session",
+        Example = "session", Width = 8,
         Choices = (_, _) => Trip.Words, Offer = (_, _) => Trip.Words[0],
     };
 
@@ -42,7 +45,8 @@ internal static class PlanKind
 
     private static readonly Field<string> Bath = new("bath", Notations.Known("BATHS"))
     {
-        Help = "the bath, the first of a pair; or one of each item: F9, ST2; otherwise the only one that fits", Example = "F4", Width = 8,
+        Help = "the bath, the first of a pair; or one of each item: F9, ST2; otherwise the only one that fits",
+        Example = "F4", Width = 8,
         Choices = (read, holdings) => read.Find(Process) is { } name && holdings.Process(name) is { } process
             ? new SessionBaths(holdings, holdings.AsOf).Namings(process) : [],
     };
@@ -59,7 +63,8 @@ internal static class PlanKind
 
     private static readonly Field<string> Group = new("group", Notations.Line(60))
     {
-        Help = "the development group: N, N+1, N-1", Example = "N", Width = 4, Keyword = "group", MayLackKeyword = true, Choices = Offered.Groups,
+        Help = "the development group: N, N+1, N-1", Example = "N", Width = 4, Keyword = "group", MayLackKeyword = true,
+        Choices = Offered.Groups,
         Offer = (_, _) => Ledger.Core.Film.Exposure.Normal,
     };
 
@@ -71,13 +76,15 @@ internal static class PlanKind
 
     private static readonly Field<string> From = new("from", Notations.Line(500))
     {
-        Help = "the very sheets: by number #12, #14, by side E07-1, or a box of exposed sheets fen80 N", Example = "", Width = 22, Keyword = "from",
+        Help = "the very sheets: by number #12, #14, by side E07-1, or a box of exposed sheets fen80 N", Example = "",
+        Width = 22, Keyword = "from",
         Choices = Offered.Exposed,
     };
 
     private static readonly Field<string> Subject = new("subject", Notations.Line(200))
     {
-        Help = "what is on them, if known: sheets of one subject go into different batches", Example = "mill race", Width = 10, Keyword = ":",
+        Help = "what is on them, if known: sheets of one subject go into different batches", Example = "mill race",
+        Width = 10, Keyword = ":",
     };
 
     /// <summary>The kind.</summary>
@@ -96,7 +103,8 @@ internal static class PlanKind
         Bound =
         [
             new(Plan, entry => entry.Plan), new(On, entry => entry.On), new(IsTrip, entry => Say.Yes(entry.IsTrip)),
-            new(Process, entry => Say.Text(entry.Request.Process)), new(Times, entry => entry.Request.Times.Text.Length == 0 ? null : entry.Request.Times),
+            new(Process, entry => Say.Text(entry.Request.Process)),
+            new(Times, entry => entry.Request.Times.Text.Length == 0 ? null : entry.Request.Times),
             new(Bath, entry => entry.Request.Bath),
         ],
         Line = new LineKind<RequestedSheets>
@@ -106,21 +114,25 @@ internal static class PlanKind
             Bound =
             [
                 new(Count, line => line.Count), new(Film, line => line.Film), new(Group, line => Say.Text(line.Group)),
-                new(Holder, line => Say.Text(line.Holder)), new(From, line => line.From), new(Subject, line => Say.Text(line.Subject)),
+                new(Holder, line => Say.Text(line.Holder)), new(From, line => line.From),
+                new(Subject, line => Say.Text(line.Subject)),
             ],
             With = values => new()
             {
-                Count = values.Of(Count), Film = values.Of(Film), Group = values.Find(Group) ?? "", Holder = values.Find(Holder) ?? "",
+                Count = values.Of(Count), Film = values.Of(Film), Group = values.Find(Group) ?? "",
+                Holder = values.Find(Holder) ?? "",
                 From = values.Find(From), Subject = values.Find(Subject) ?? "",
             },
         },
         Lines = entry => entry.Request.Sheets,
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Plan = values.Of(Plan), On = values.Of(On), IsTrip = values.Of(IsTrip),
+            Key = values.Key, Date = values.Date, Note = values.Note, Plan = values.Of(Plan), On = values.Of(On),
+            IsTrip = values.Of(IsTrip),
             Request = new()
             {
-                Process = values.Find(Process) ?? "", Times = values.Find(Times) ?? GroupTimes.None, Bath = values.Find(Bath),
+                Process = values.Find(Process) ?? "", Times = values.Find(Times) ?? GroupTimes.None,
+                Bath = values.Find(Bath),
                 Sheets = values.LinesOf<RequestedSheets>(),
             },
         },
@@ -154,7 +166,8 @@ internal static class PlanEndingKind
         Bound = [new(Plan, entry => entry.Plan), new(Reason, entry => entry.Reason)],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Plan = values.Of(Plan), Reason = values.Of(Reason),
+            Key = values.Key, Date = values.Date, Note = values.Note, Plan = values.Of(Plan),
+            Reason = values.Of(Reason),
         },
     };
 }

@@ -10,7 +10,8 @@ internal static class ProcessDefinitionKind
 {
     private static readonly Field<string> Process = new("process", Notations.Name("PROCESS"))
     {
-        Help = "the process's name", Example = "tray", IsNeeded = true, IsArgument = true, Width = 16, Choices = Offered.Processes,
+        Help = "the process's name", Example = "tray", IsNeeded = true, IsArgument = true, Width = 16,
+        Choices = Offered.Processes,
     };
 
     private static readonly Field<int> Number = new("step", Notations.Whole(1, 1000))
@@ -20,7 +21,8 @@ internal static class ProcessDefinitionKind
 
     private static readonly Field<ItemRole> Role = new("role", Words.StepRoles)
     {
-        Label = "what", Help = "what the step does", Example = "developer", IsNeeded = true, Width = 13, Choices = (_, _) => Words.StepRoles.Words,
+        Label = "what", Help = "what the step does", Example = "developer", IsNeeded = true, Width = 13,
+        Choices = (_, _) => Words.StepRoles.Words,
     };
 
     private static readonly Field<string> Item = new("item", Notations.Known("ITEM"))
@@ -31,7 +33,8 @@ internal static class ProcessDefinitionKind
 
     private static readonly Field<Dilution> Dilution = new("dilution", Notations.Dilution)
     {
-        Help = "how the item is diluted, such as 1+49; otherwise as usual, or where an amount is used", Example = "1+49", Width = 8,
+        Help = "how the item is diluted, such as 1+49; otherwise as usual, or where an amount is used",
+        Example = "1+49", Width = 8,
     };
 
     private static readonly Field<Quantity> Amount = new("amount", Notations.AmountOf(
@@ -109,16 +112,22 @@ internal static class ProcessDefinitionKind
             Help = "each step in order: what it does, the item, its dilution or amount, the volume, the minutes",
             Bound =
             [
-                new(Number, step => step.Number == 0 ? null : step.Number), new(Role, step => step.Role), new(Item, step => step.Item),
-                new(Dilution, step => step.Dilution), new(Amount, step => step.Amount), new(WorkingVolume, step => step.WorkingVolume),
-                new(ByFormat, step => step.VolumesByFormat), new(Use, step => step.Use == StepUse.OneShot ? null : step.Use),
+                new(Number, step => step.Number == 0 ? null : step.Number), new(Role, step => step.Role),
+                new(Item, step => step.Item),
+                new(Dilution, step => step.Dilution), new(Amount, step => step.Amount),
+                new(WorkingVolume, step => step.WorkingVolume),
+                new(ByFormat, step => step.VolumesByFormat),
+                new(Use, step => step.Use == StepUse.OneShot ? null : step.Use),
                 new(Minutes, step => step.Minutes), new(Celsius, step => step.Celsius),
-                new(Per, step => step.Per == StepNames.PerUnsaid(step.Role) ? null : step.Per), new(StepNote, step => Say.Text(step.Note)),
+                new(Per, step => step.Per == StepNames.PerUnsaid(step.Role) ? null : step.Per),
+                new(StepNote, step => Say.Text(step.Note)),
             ],
             With = values => new()
             {
-                Number = values.Of(Number), Role = values.Of(Role), Item = values.Find(Item), Dilution = values.Find(Dilution),
-                Amount = values.Maybe(Amount), WorkingVolume = values.Maybe(WorkingVolume), VolumesByFormat = values.Find(ByFormat),
+                Number = values.Of(Number), Role = values.Of(Role), Item = values.Find(Item),
+                Dilution = values.Find(Dilution),
+                Amount = values.Maybe(Amount), WorkingVolume = values.Maybe(WorkingVolume),
+                VolumesByFormat = values.Find(ByFormat),
                 Use = values.Of(Use), Minutes = values.Maybe(Minutes), Celsius = values.Maybe(Celsius),
                 Per = values.Maybe(Per) ?? StepNames.PerUnsaid(values.Of(Role)), Note = values.Find(StepNote) ?? "",
             },

@@ -29,13 +29,15 @@ internal static class SessionKind
 
     private static readonly Field<string> Plan = new("plan", Notations.Known("PLAN"))
     {
-        Label = "From plan", Option = "--from-plan", Help = "the plan that was carried out; it is then no longer open", Example = "spring", Width = 14,
+        Label = "From plan", Option = "--from-plan", Help = "the plan that was carried out; it is then no longer open",
+        Example = "spring", Width = 14,
         Choices = (_, holdings) => holdings.Plans.Where(plan => !plan.IsTrip).Select(plan => plan.Name),
     };
 
     private static readonly Field<IReadOnlyList<string>> DrawFirst = new("draw_first", Notations.Names("BOX"))
     {
-        Help = "boxes and bottles to draw from before others of the same item, in this order", Example = "", Width = 30, Choices = Offered.Containers,
+        Help = "boxes and bottles to draw from before others of the same item, in this order", Example = "", Width = 30,
+        Choices = Offered.Containers,
     };
 
     private static readonly Field<int> Sheets = new("sheets", Notations.Whole(1, 1000))
@@ -50,30 +52,36 @@ internal static class SessionKind
 
     private static readonly Field<string> Group = new("group", Notations.Line(60))
     {
-        Help = "the development group: N, N+1, N-1", Example = "N", Width = 4, Keyword = "group", MayLackKeyword = true, Choices = Offered.Groups,
+        Help = "the development group: N, N+1, N-1", Example = "N", Width = 4, Keyword = "group", MayLackKeyword = true,
+        Choices = Offered.Groups,
         Offer = (_, _) => Exposure.Normal,
     };
 
     private static readonly Field<Volume> Developer = new("developer_ml", Notations.Volume)
     {
-        Label = "dev. ml", Help = "the concentrate measured out; without any on all lines, what the process asks for each line", Example = "25", Width = 6,
+        Label = "dev. ml",
+        Help = "the concentrate measured out; without any on all lines, what the process asks for each line",
+        Example = "25", Width = 6,
         Keyword = "developer", MayLackKeyword = true,
     };
 
     private static readonly Field<Quantity> Weighed = new("developer_g", Notations.AmountOf((_, _) => null, Unit.Gram))
     {
-        Label = "dev. g", Help = "the same where it was weighed, in grams", Example = "", Width = 6, Keyword = "weighed", MayLackKeyword = true,
+        Label = "dev. g", Help = "the same where it was weighed, in grams", Example = "", Width = 6,
+        Keyword = "weighed", MayLackKeyword = true,
     };
 
     private static readonly Field<Fate> Became = new("fate", Words.Fates)
     {
-        Label = "became", Help = "what became of the sheets; otherwise a negative", Example = "negative", Width = 9, Keyword = "fate", MayLackKeyword = true,
+        Label = "became", Help = "what became of the sheets; otherwise a negative", Example = "negative", Width = 9,
+        Keyword = "fate", MayLackKeyword = true,
         Choices = (_, _) => Words.Fates.Words, Offer = (_, _) => Words.Fates.Words[0],
     };
 
     private static readonly Field<RejectCause> Cause = new("cause", Words.Causes)
     {
-        Label = "spoiled by", Help = "what spoiled a reject", Example = "", Width = 16, Keyword = "cause", MayLackKeyword = true,
+        Label = "spoiled by", Help = "what spoiled a reject", Example = "", Width = 16, Keyword = "cause",
+        MayLackKeyword = true,
         Choices = (_, _) => Words.Causes.Words,
     };
 
@@ -110,8 +118,10 @@ internal static class SessionKind
         NamedBy = Session,
         Bound =
         [
-            new(Session, entry => entry.Session), new(Process, entry => entry.Process), new(Bath, entry => entry.Bath), new(Plan, entry => entry.Plan),
-            new(DrawFirst, entry => Say.Names(entry.DrawFirst)), new(SharedFields.BookDifference, entry => Say.Yes(entry.BooksDifference)),
+            new(Session, entry => entry.Session), new(Process, entry => entry.Process), new(Bath, entry => entry.Bath),
+            new(Plan, entry => entry.Plan),
+            new(DrawFirst, entry => Say.Names(entry.DrawFirst)),
+            new(SharedFields.BookDifference, entry => Say.Yes(entry.BooksDifference)),
             new(SharedFields.Anyway, entry => Say.Yes(entry.Anyway)),
         ],
         Line = new LineKind<SessionLine>
@@ -120,23 +130,30 @@ internal static class SessionKind
             Help = "what was developed, once for each film, group and fate: how many, the film, the group, the developer, what became of them",
             Bound =
             [
-                new(Sheets, line => line.Sheets), new(Film, line => line.Item), new(Became, line => line.Fate == Fate.Negative ? null : line.Fate),
-                new(Cause, line => line.Cause), new(Developer, line => line.Developer), new(Weighed, line => line.DeveloperWeight),
-                new(Group, line => Say.Text(line.Group)), new(Box, line => line.Container), new(From, line => line.From),
+                new(Sheets, line => line.Sheets), new(Film, line => line.Item),
+                new(Became, line => line.Fate == Fate.Negative ? null : line.Fate),
+                new(Cause, line => line.Cause), new(Developer, line => line.Developer),
+                new(Weighed, line => line.DeveloperWeight),
+                new(Group, line => Say.Text(line.Group)), new(Box, line => line.Container),
+                new(From, line => line.From),
                 new(SheetNote, line => Say.Text(line.Note)),
             ],
             With = values => new()
             {
-                Sheets = values.Of(Sheets), Item = values.Of(Film), Fate = values.Of(Became), Cause = values.Maybe(Cause),
-                Developer = values.Maybe(Developer), DeveloperWeight = values.Maybe(Weighed), Group = values.Find(Group) ?? "",
+                Sheets = values.Of(Sheets), Item = values.Of(Film), Fate = values.Of(Became),
+                Cause = values.Maybe(Cause),
+                Developer = values.Maybe(Developer), DeveloperWeight = values.Maybe(Weighed),
+                Group = values.Find(Group) ?? "",
                 Container = values.Find(Box), From = values.Find(From), Note = values.Find(SheetNote) ?? "",
             },
         },
         Lines = entry => entry.Lines,
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Session = values.Of(Session), Process = values.Of(Process),
-            Lines = values.LinesOf<SessionLine>(), Bath = values.Find(Bath), Plan = values.Find(Plan), DrawFirst = values.Find(DrawFirst) ?? [],
+            Key = values.Key, Date = values.Date, Note = values.Note, Session = values.Of(Session),
+            Process = values.Of(Process),
+            Lines = values.LinesOf<SessionLine>(), Bath = values.Find(Bath), Plan = values.Find(Plan),
+            DrawFirst = values.Find(DrawFirst) ?? [],
             BooksDifference = values.Of(SharedFields.BookDifference), Anyway = values.Of(SharedFields.Anyway),
         },
     };
@@ -153,7 +170,8 @@ internal static class LineFields
         (text, _, _) => text.Contains('/', StringComparison.Ordinal) ? text : Parsed.Not<string>("the code of a box, such as fen80/3"),
         (text, _) => text) { Placeholder = "BOX", Shape = Shape.Choice })
     {
-        Label = "box", Help = "the box to draw from, such as fen80/3; otherwise the one used first", Example = "", Width = 14, Keyword = "from",
+        Label = "box", Help = "the box to draw from, such as fen80/3; otherwise the one used first", Example = "",
+        Width = 14, Keyword = "from",
         Choices = Offered.Boxes,
     };
 }
@@ -168,36 +186,42 @@ internal static class PrintSessionKind
 
     private static readonly Field<string> Bath = new("bath", Notations.Known("BATH"))
     {
-        Label = "Fixer", Help = "the fixer for paper, the first of a pair; not needed while there is only one", Example = "PF1", Width = 10,
+        Label = "Fixer", Help = "the fixer for paper, the first of a pair; not needed while there is only one",
+        Example = "PF1", Width = 10,
         Choices = (_, holdings) => holdings.WorkingBaths
             .Where(bath => bath is { Material: Baths.BathMaterial.Paper, Role: Stock.ItemRole.Fixer }).Select(bath => bath.Code),
     };
 
     private static readonly Field<int> Sheets = new("sheets", Notations.Whole(0, 1000))
     {
-        Help = "how many sheets left the box, whole or to be cut; 0 when strips come from a sheet that was cut before", Example = "3", Width = 5,
+        Help = "how many sheets left the box, whole or to be cut; 0 when strips come from a sheet that was cut before",
+        Example = "3", Width = 5,
     };
 
     private static readonly Field<string> Paper = new("item", Notations.Known("PAPER"))
     {
-        Label = "Paper", Help = "the paper", Example = "fibre-vc", IsNeeded = true, Width = 16, Choices = Offered.Papers,
+        Label = "Paper", Help = "the paper", Example = "fibre-vc", IsNeeded = true, Width = 16,
+        Choices = Offered.Papers,
         Offer = (read, holdings) => Offered.Papers(read, holdings).FirstOrDefault(),
     };
 
     private static readonly Field<PrintPurpose> Purpose = new("purpose", Words.Purposes)
     {
-        Help = "final, work or strip; otherwise final", Example = "final", Width = 8, Keyword = "purpose", MayLackKeyword = true,
+        Help = "final, work or strip; otherwise final", Example = "final", Width = 8, Keyword = "purpose",
+        MayLackKeyword = true,
         Choices = (_, _) => Words.Purposes.Words,
     };
 
     private static readonly Field<int> Strips = new("strips", Notations.Whole(0, 1000))
     {
-        Help = "how many strips went through the baths; none when the sheets did whole", Example = "", Width = 5, Keyword = "strips", MayLackKeyword = true,
+        Help = "how many strips went through the baths; none when the sheets did whole", Example = "", Width = 5,
+        Keyword = "strips", MayLackKeyword = true,
     };
 
     private static readonly Field<int> PerSheet = new("strips_per_sheet", Notations.Whole(2, 100))
     {
-        Label = "of", Help = "into how many strips a sheet is cut; otherwise 4", Example = "", Width = 4, Keyword = "of",
+        Label = "of", Help = "into how many strips a sheet is cut; otherwise 4", Example = "", Width = 4,
+        Keyword = "of",
     };
 
     private static readonly Field<string> SheetNote = new("note", Notations.Line(10_000))
@@ -227,20 +251,25 @@ internal static class PrintSessionKind
             Bound =
             [
                 new(Sheets, line => line.Sheets), new(Paper, line => line.Item),
-                new(Purpose, line => line.Purpose == PrintPurpose.Final ? null : line.Purpose), new(Strips, line => line.Strips == 0 ? null : line.Strips),
-                new(PerSheet, line => line.StripsPerSheet == 4 ? null : line.StripsPerSheet), new(LineFields.Box, line => line.Container),
+                new(Purpose, line => line.Purpose == PrintPurpose.Final ? null : line.Purpose),
+                new(Strips, line => line.Strips == 0 ? null : line.Strips),
+                new(PerSheet, line => line.StripsPerSheet == 4 ? null : line.StripsPerSheet),
+                new(LineFields.Box, line => line.Container),
                 new(SheetNote, line => Say.Text(line.Note)),
             ],
             With = values => new()
             {
-                Sheets = values.Of(Sheets), Item = values.Of(Paper), Purpose = values.Of(Purpose), Strips = values.Of(Strips),
-                StripsPerSheet = values.Maybe(PerSheet) ?? 4, Container = values.Find(LineFields.Box), Note = values.Find(SheetNote) ?? "",
+                Sheets = values.Of(Sheets), Item = values.Of(Paper), Purpose = values.Of(Purpose),
+                Strips = values.Of(Strips),
+                StripsPerSheet = values.Maybe(PerSheet) ?? 4, Container = values.Find(LineFields.Box),
+                Note = values.Find(SheetNote) ?? "",
             },
         },
         Lines = entry => entry.Lines,
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Session = values.Of(Session), Bath = values.Find(Bath),
+            Key = values.Key, Date = values.Date, Note = values.Note, Session = values.Of(Session),
+            Bath = values.Find(Bath),
             Lines = values.LinesOf<PrintLine>(),
         },
     };
@@ -251,7 +280,8 @@ internal static class KeeperKind
 {
     private static readonly Field<string> Negative = new("negative", Notations.Name("NEGATIVE"))
     {
-        Help = "the negative's number, such as 2025-014, or its sheet's, such as #12", Example = "2025-014", IsNeeded = true, IsArgument = true, Width = 14,
+        Help = "the negative's number, such as 2025-014, or its sheet's, such as #12", Example = "2025-014",
+        IsNeeded = true, IsArgument = true, Width = 14,
     };
 
     /// <summary>The kind.</summary>
@@ -263,6 +293,7 @@ internal static class KeeperKind
         Purpose = "A negative turns out to be worth printing.",
         Example = "2025-014",
         Bound = [new(Negative, entry => entry.Negative)],
-        With = values => new() { Key = values.Key, Date = values.Date, Note = values.Note, Negative = values.Of(Negative) },
+        With = values => new() { Key = values.Key, Date = values.Date, Note = values.Note,
+        Negative = values.Of(Negative) },
     };
 }

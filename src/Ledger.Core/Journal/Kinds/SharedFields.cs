@@ -11,7 +11,8 @@ internal static class SharedFields
     /// <summary>The bottle to draw from.</summary>
     public static Field<string> Bottle { get; } = new("container", Notations.Known("BOTTLE"))
     {
-        Label = "From bottle", Option = "--from", Help = "the bottle to draw from; otherwise the one used first", Example = "tarnfix/2",
+        Label = "From bottle", Option = "--from", Help = "the bottle to draw from; otherwise the one used first",
+        Example = "tarnfix/2",
         Choices = Offered.Containers,
     };
 
@@ -24,7 +25,8 @@ internal static class SharedFields
     /// <summary>What a litre of working solution can take.</summary>
     public static Field<Area> Capacity { get; } = new("capacity_sq_in_per_litre", Notations.SquareInches)
     {
-        Label = "Capacity, sq in/litre", Option = "--capacity", Help = "what a litre can take, in square inches of film; otherwise the item's own",
+        Label = "Capacity, sq in/litre", Option = "--capacity",
+        Help = "what a litre can take, in square inches of film; otherwise the item's own",
         Example = "2000", Width = 8,
     };
 
@@ -34,14 +36,16 @@ internal static class SharedFields
             : text.Length <= 200 ? text : Parsed.Not<string>("a text of at most 200 characters"),
         (text, _) => text) { Placeholder = "TEXT" })
     {
-        Label = "Basis", Option = "--basis", Help = "where the capacity comes from: maker's, handbook, strict, own", Example = "handbook", Width = 12,
+        Label = "Basis", Option = "--basis", Help = "where the capacity comes from: maker's, handbook, strict, own",
+        Example = "handbook", Width = 12,
         Choices = (_, _) => ["maker's", "handbook", "strict", "own"],
     };
 
     /// <summary>Whether more may be used than the ledger holds.</summary>
     public static Field<bool> BookDifference { get; } = new("book_difference", Notations.YesNo)
     {
-        Help = "where more is used than the ledger holds, book the difference as found by a count", Example = "no", Width = 4,
+        Help = "where more is used than the ledger holds, book the difference as found by a count", Example = "no",
+        Width = 4,
     };
 
     /// <summary>Whether it is so although it is unlikely.</summary>
@@ -53,14 +57,16 @@ internal static class SharedFields
     /// <summary>The waste jug that takes a used solution.</summary>
     public static Field<string> Jug { get; } = new("jug", Notations.Known("JUG"))
     {
-        Label = "Into jug", Help = $"the waste jug it goes into; nothing for elsewhere; {Disposal}", Example = "J2", Width = 10,
+        Label = "Into jug", Help = $"the waste jug it goes into; nothing for elsewhere; {Disposal}", Example = "J2",
+        Width = 10,
         Choices = Offered.Jugs,
     };
 
     /// <summary>Holder sides.</summary>
     public static Field<IReadOnlyList<string>> Sides(Func<FieldValues, Holdings, IEnumerable<string>> choices) => new("sides", Notations.Names("SIDE"))
     {
-        Help = "holder sides such as E07-2, or holders for all their sides", Example = "E07-2 E08", IsNeeded = true, IsArgument = true,
+        Help = "holder sides such as E07-2, or holders for all their sides", Example = "E07-2 E08", IsNeeded = true,
+        IsArgument = true,
         Width = 44, Choices = choices,
     };
 
