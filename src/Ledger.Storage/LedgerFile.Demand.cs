@@ -9,11 +9,11 @@ public sealed partial class LedgerFile : IDemandRecord
 {
     /// <inheritdoc/>
     public IReadOnlyList<DemandSeries> Demand(LocalDate asOf, int periodDays) =>
-        Guard(() => new DemandReader(_connection).Demand(asOf, periodDays));
+        Read(snapshot => new DemandReader(snapshot).Demand(asOf, periodDays));
 
     /// <inheritdoc/>
-    public IReadOnlyList<DeliveryTime> DeliveryTimes(LocalDate asOf) => Guard(() => new DemandReader(_connection).DeliveryTimes(asOf));
+    public IReadOnlyList<DeliveryTime> DeliveryTimes(LocalDate asOf) => Read(snapshot => new DemandReader(snapshot).DeliveryTimes(asOf));
 
     /// <inheritdoc/>
-    public IReadOnlyList<LastPrice> LastPrices(LocalDate asOf) => Guard(() => new DemandReader(_connection).LastPrices(asOf));
+    public IReadOnlyList<LastPrice> LastPrices(LocalDate asOf) => Read(snapshot => new DemandReader(snapshot).LastPrices(asOf));
 }

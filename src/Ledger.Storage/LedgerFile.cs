@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ledger.Core.Baths;
 using Ledger.Core.Costing;
 using Ledger.Core.Journal;
@@ -19,8 +20,8 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
 
     private readonly SqliteConnection _connection;
     private readonly ZonedClock _clock;
-    private Holdings? _current;
-    private long _currentVersion;
+    private readonly SharedHoldings _holdings = new();
+    private Snapshot? _held;
 
     private LedgerFile(string path, SqliteConnection connection, string? migratedFrom, ZonedClock clock)
     {
@@ -40,15 +41,10 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     public LocalDate Today => _clock.GetCurrentDate();
 
     /// <inheritdoc/>
-    public long Version => Guard(() =>
-    {
-        using var command = _connection.CreateCommand();
-        command.CommandText = "PRAGMA data_version";
-        return (long)command.ExecuteScalar()!;
-    });
+    public long Version => Read(snapshot => snapshot.Version);
 
     /// <summary>The tables that an export holds.</summary>
-    public IReadOnlyList<string> Tables => Guard(() => new Tables(_connection).Names);
+    public IReadOnlyList<string> Tables => Read(snapshot => new Tables(snapshot).Names);
 
     /// <summary>Opens the file, making it when there is none; an older one is brought up to date after a copy was made.</summary>
     /// <exception cref="LedgerFileException">The file cannot be used.</exception>
@@ -60,16 +56,18 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     }
 
     /// <inheritdoc/>
-    public Holdings HoldingsOn(LocalDate asOf) => Guard(() => new HoldingsReader(_connection).Read(asOf));
+    public T Read<T>(Func<T> reading) => Read(_ => reading());
 
     /// <inheritdoc/>
-    public Decision Preview(Entry entry) => Guard(() => PostingRules.Decide(entry, Current(), Past, Today));
+    public Holdings HoldingsOn(LocalDate asOf) => Read(snapshot => _holdings.Lend(asOf, snapshot));
 
     /// <inheritdoc/>
-    public PostOutcome Post(Entry entry) => Guard(() =>
+    public Decision Preview(Entry entry) => Read(snapshot => PostingRules.Decide(entry, Now(snapshot), new JournalReader(snapshot), Today));
+
+    /// <inheritdoc/>
+    public PostOutcome Post(Entry entry) => Write(transaction =>
     {
-        using var transaction = new WriteTransaction(_connection);
-        var outcome = PostInside(entry);
+        var outcome = PostInside(entry, transaction.Inside);
         if (outcome is Posted)
             transaction.Commit();
         return outcome;
@@ -77,14 +75,13 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
 
     /// <summary>Posts many entries, all or none: nothing is written when one is refused, in a dry run, or when it is cancelled.</summary>
     /// <exception cref="OperationCanceledException">It was cancelled; nothing was written.</exception>
-    public ImportOutcome Import(IEnumerable<Entry> entries, bool dryRun, IProgress<int>? progress, CancellationToken cancel) => Guard(() =>
+    public ImportOutcome Import(IEnumerable<Entry> entries, bool dryRun, IProgress<int>? progress, CancellationToken cancel) => Write(transaction =>
     {
-        using var transaction = new WriteTransaction(_connection);
         var (posted, there, refused, index) = (0, 0, new List<RefusedEntry>(), 0);
         foreach (var entry in entries)
         {
             cancel.ThrowIfCancellationRequested();
-            switch (PostInside(entry))
+            switch (PostInside(entry, transaction.Inside))
             {
                 case Posted: posted++; break;
                 case AlreadyPosted: there++; break;
@@ -98,73 +95,96 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         if (refused.Count == 0 && !dryRun)
             transaction.Commit();
         else
-            _current = null;
+            _holdings.Forget();
         return new ImportOutcome(posted, there, refused);
     });
 
     /// <inheritdoc/>
     public IReadOnlyList<JournalEntry> Journal(LocalDate asOf, long? before, int atMost) =>
-        Guard(() => new JournalReader(_connection).Page(asOf, before, atMost));
+        Read(snapshot => new JournalReader(snapshot).Page(asOf, before, atMost));
 
     /// <inheritdoc/>
     public IReadOnlyList<SessionRecord> Sessions(LocalDate asOf, SessionRecord? before, int atMost) =>
-        Guard(() => new SessionReader(_connection).Page(asOf, before, atMost));
+        Read(snapshot => new SessionReader(snapshot).Page(asOf, before, atMost));
 
     /// <inheritdoc/>
-    public SessionRecord? Session(string name, LocalDate asOf) => Guard(() => new SessionReader(_connection).Find(name.Trim(), asOf));
+    public SessionRecord? Session(string name, LocalDate asOf) => Read(snapshot => new SessionReader(snapshot).Find(name.Trim(), asOf));
 
     /// <inheritdoc/>
     public IReadOnlyList<SheetFate> SheetsOf(string session, LocalDate asOf) =>
-        Guard(() => new StoryReader(_connection).SheetsOf(session.Trim(), asOf));
+        Read(snapshot => new StoryReader(snapshot).SheetsOf(session.Trim(), asOf));
 
     /// <inheritdoc/>
     public IReadOnlyList<PrintRecord> Prints(LocalDate asOf, PrintRecord? before, int atMost) =>
-        Guard(() => new PrintReader(_connection).Page(asOf, before, atMost));
+        Read(snapshot => new PrintReader(snapshot).Page(asOf, before, atMost));
 
     /// <inheritdoc/>
     public IReadOnlyList<ItemMove> MovesOf(string item, LocalDate asOf, int atMost) =>
-        Guard(() => new MoveReader(_connection).MovesOf(item, asOf, atMost));
+        Read(snapshot => new MoveReader(snapshot).MovesOf(item, asOf, atMost));
 
     /// <inheritdoc/>
-    public Bath? Bath(string code, LocalDate asOf) => Guard(() => new BathReader(_connection).Named(code, asOf, Current()));
+    public Bath? Bath(string code, LocalDate asOf) => Read(snapshot => new BathReader(snapshot).Named(code, asOf, Now(snapshot)));
 
     /// <inheritdoc/>
     public IReadOnlyList<BathWorkRecord> WorkOf(string bath, LocalDate asOf, int atMost) =>
-        Guard(() => new BathReader(_connection).WorkOf(bath, asOf, atMost));
+        Read(snapshot => new BathReader(snapshot).WorkOf(bath, asOf, atMost));
 
     /// <inheritdoc/>
-    public IReadOnlyList<WasteJug> JugsOn(LocalDate asOf) => Guard(() => new JugReader(_connection).All(asOf));
+    public IReadOnlyList<WasteJug> JugsOn(LocalDate asOf) => Read(snapshot => new JugReader(snapshot).All(asOf));
 
     /// <inheritdoc/>
     public Process? ProcessVersion(string name, int version) =>
-        Guard(() => new CatalogueReader(_connection).ProcessVersion(name, version, Current()));
+        Read(snapshot => new CatalogueReader(snapshot).ProcessVersion(name, version, Now(snapshot)));
 
     /// <inheritdoc/>
-    public CostFacts Costs(LocalDate from, LocalDate to) => Guard(() => new CostReader(_connection).Read(from, to));
+    public CostFacts Costs(LocalDate from, LocalDate to) => Read(snapshot => new CostReader(snapshot).Read(from, to));
 
     /// <inheritdoc/>
-    public IReadOnlyList<LotPrice> Prices(LocalDate asOf) => Guard(() => new PriceReader(_connection).Prices(null, asOf));
+    public IReadOnlyList<LotPrice> Prices(LocalDate asOf) => Read(snapshot => new PriceReader(snapshot).Prices(null, asOf));
 
     /// <inheritdoc/>
-    public IReadOnlyList<LotPrice> PricesOf(string item, LocalDate asOf) => Guard(() => new PriceReader(_connection).Prices(item, asOf));
+    public IReadOnlyList<LotPrice> PricesOf(string item, LocalDate asOf) => Read(snapshot => new PriceReader(snapshot).Prices(item, asOf));
 
     /// <inheritdoc/>
-    public IReadOnlyList<StockMove> StockMoves(LocalDate asOf) => Guard(() => new PriceReader(_connection).StockMoves(asOf));
+    public IReadOnlyList<StockMove> StockMoves(LocalDate asOf) => Read(snapshot => new PriceReader(snapshot).StockMoves(asOf));
 
     /// <inheritdoc/>
     public SheetStory? Story(string sheet, LocalDate asOf) =>
-        Guard(() => new StoryReader(_connection).Read(sheet, asOf, HoldingsOn(asOf)));
+        Read(snapshot => new StoryReader(snapshot).Read(sheet, asOf, _holdings.Lend(asOf, snapshot)));
 
     /// <inheritdoc/>
-    public IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf) => Guard(() => new PlaceReader(_connection).PlacesOf(item, asOf));
+    public IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf) => Read(snapshot => new PlaceReader(snapshot).PlacesOf(item, asOf));
 
     /// <inheritdoc/>
     public IReadOnlyList<Untouched> UntouchedSince(LocalDate day, LocalDate asOf) =>
-        Guard(() => new PlaceReader(_connection).UntouchedSince(day, HoldingsOn(asOf)));
+        Read(snapshot => new PlaceReader(snapshot).UntouchedSince(day, _holdings.Lend(asOf, snapshot)));
 
-    /// <summary>Proves the file.</summary>
+    /// <summary>Proves the file, all of it as it is in one moment.</summary>
     public CheckReport Check(IProgress<double>? progress, CancellationToken cancel) =>
-        Guard(() => new Checker(_connection).Run(Today, progress, cancel));
+        Read(snapshot => new Checker(snapshot).Run(Today, progress, cancel));
+
+    /// <summary>
+    /// Derives again what is wrong in the file and follows from what was recorded: balances, totals, guards. A copy of the file as it was is
+    /// made first. What was recorded is never changed; where that is wrong, the report after mending says so.
+    /// </summary>
+    /// <exception cref="LedgerFileException">The copy could not be made, or the file cannot be written.</exception>
+    public MendReport Mend(IProgress<double>? progress, CancellationToken cancel)
+    {
+        var before = Check(null, cancel);
+        if (before.Mendable.Count == 0)
+            return new(null, [], before);
+        var copy = $"{Path}.{_clock.GetCurrentInstant().ToDateTimeUtc().ToString("yyyyMMdd-HHmmss", CultureInfo.InvariantCulture)}.backup";
+        BackUp(copy);
+        Write(transaction =>
+        {
+            if (Mender.TryMend(_connection))
+                transaction.Commit();
+            return true;
+        });
+        _holdings.Forget();
+        var after = Check(progress, cancel);
+        return new(copy, [.. before.Mendable.Except(after.Mendable)], after);
+    }
 
     /// <summary>Makes a consistent copy while the file is in use.</summary>
     /// <exception cref="LedgerFileException">The target exists or cannot be written.</exception>
@@ -173,31 +193,23 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         var full = System.IO.Path.GetFullPath(target);
         if (File.Exists(full))
             throw new LedgerFileException($"{full} exists already; name a new file for the backup");
-        Trouble.Guard(full, () =>
-        {
-            try
-            {
-                Upkeep.Backup.Copy(_connection, full);
-                return true;
-            }
-            catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
-            {
-                throw new LedgerFileException($"{full} cannot be written: {FileTrouble.Reason(trouble)}", trouble);
-            }
-        });
+        Upkeep.Backup.Copy(_connection, full, Path);
     }
 
-    /// <summary>Puts a backup in the ledger's place. The file that stood there is kept beside it.</summary>
-    /// <returns>Where the old file is now; empty when there was none.</returns>
-    /// <exception cref="LedgerFileException">The backup is no ledger, or the old file is in use.</exception>
+    /// <summary>Writes what a backup holds into the ledger, once the backup is proved. A copy of what stood there is kept beside it.</summary>
+    /// <returns>Where that copy is; empty when nothing stood there.</returns>
+    /// <exception cref="LedgerFileException">The backup is not in order, or the ledger cannot be written to; it is as it was.</exception>
     public static string Restore(string backup, string ledger, ZonedClock clock) =>
-        Upkeep.Restore.Run(System.IO.Path.GetFullPath(backup), System.IO.Path.GetFullPath(ledger), clock.GetCurrentInstant());
+        Upkeep.Restore.Run(System.IO.Path.GetFullPath(backup), System.IO.Path.GetFullPath(ledger), clock.GetCurrentDate(), clock.GetCurrentInstant());
 
     /// <summary>The columns of a table.</summary>
-    public IReadOnlyList<string> Columns(string table) => Guard(() => new Tables(_connection).Columns(table));
+    public IReadOnlyList<string> Columns(string table) => Read(snapshot => new Tables(snapshot).Columns(table));
 
     /// <summary>The rows of a table as text; null where nothing stands.</summary>
-    public IEnumerable<IReadOnlyList<string?>> Rows(string table) => new Tables(_connection).Rows(table);
+    /// <remarks>Inside <see cref="Read{T}(Func{T})"/> they are read as they are asked for, otherwise all at once.</remarks>
+    public IEnumerable<IReadOnlyList<string?>> Rows(string table) => _held is { } held
+        ? new Tables(held).Rows(table)
+        : Read(snapshot => new Tables(snapshot).Rows(table).ToList());
 
     /// <inheritdoc/>
     public void Dispose() => _connection.Dispose();
@@ -205,51 +217,70 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     /// <summary>For tests of a full disk.</summary>
     internal SqliteConnection Connection => _connection;
 
-    private JournalReader Past => new(_connection);
-
-    private PostOutcome PostInside(Entry entry)
+    private PostOutcome PostInside(Entry entry, Snapshot inside)
     {
-        if (Past.NumberOf(entry.Key) is { } number)
+        var past = new JournalReader(inside);
+        if (past.NumberOf(entry.Key) is { } number)
             return new AlreadyPosted(number);
-        var holdings = Current();
-        return PostingRules.Decide(entry, holdings, Past, Today) switch
+        return PostingRules.Decide(entry, Now(inside), past, Today) switch
         {
             Refused refused => new NotPosted(refused.Refusal),
-            Accepted accepted => Write(accepted.Posting, holdings),
+            Accepted accepted => Write(accepted.Posting, inside),
             var other => throw new InvalidOperationException($"a decision is neither accepted nor refused: {other}"),
         };
     }
 
-    private PostOutcome Write(Posting posting, Holdings holdings)
+    private PostOutcome Write(Posting posting, Snapshot inside)
     {
         try
         {
             var written = new PostingWriter(_connection).Write(posting, _clock.GetCurrentInstant());
-            if (posting.Entry is Correction)
-                _current = null;
-            else
-                holdings.Apply(posting);
+            _holdings.Follow(posting, Today, inside);
             return new Posted(written, posting);
         }
         catch (SqliteException trouble) when (trouble.SqliteErrorCode == Constraint)
         {
-            _current = null;
+            _holdings.Forget();
             return new NotPosted(new(RefusalKind.DependedOn, $"the file's own rules refuse it: {trouble.Message}"));
         }
     }
 
-    /// <summary>What the ledger holds now: kept from one entry to the next while nobody else writes to the file.</summary>
-    private Holdings Current()
-    {
-        var version = Version;
-        if (_current is null || version != _currentVersion || _current.AsOf != Today)
-        {
-            _current = new HoldingsReader(_connection).Read(Today);
-            _currentVersion = version;
-        }
+    /// <summary>What the ledger holds now, to decide on.</summary>
+    private Holdings Now(Snapshot snapshot) => _holdings.On(Today, snapshot);
 
-        return _current;
-    }
+    /// <summary>Reads from the state that is held, or from one of its own.</summary>
+    private T Read<T>(Func<Snapshot, T> reading) => Guard(() =>
+    {
+        if (_held is { } held)
+            return reading(held);
+        using var snapshot = new Snapshot(_connection);
+        try
+        {
+            return reading(_held = snapshot);
+        }
+        finally
+        {
+            _held = null;
+            _holdings.EndReading();
+        }
+    });
+
+    /// <summary>Writes in one transaction. A reading that is under way lets its state go and goes on with the one that was written.</summary>
+    private T Write<T>(Func<WriteTransaction, T> writing) => Guard(() =>
+    {
+        var reading = _held;
+        reading?.LetGo();
+        using var transaction = new WriteTransaction(_connection);
+        try
+        {
+            _held = transaction.Inside;
+            return writing(transaction);
+        }
+        finally
+        {
+            _held = reading;
+        }
+    });
 
     private T Guard<T>(Func<T> work)
     {
@@ -259,7 +290,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         }
         catch
         {
-            _current = null;
+            _holdings.Forget();
             throw;
         }
     }

@@ -93,7 +93,7 @@ public class BathCommandTests
     {
         using var room = Darkroom.WithDemoYear();
         room.Do("record", "item", "fibre", "--kind", "film", "--role", "fibre paper", "--format", "8x10", "--pack", "100");
-        room.Do("record", "receipt", "fibre", "1", "--price", "152");
+        room.Do("record", "delivery", "fibre", "1", "--price", "152");
         string[] prints = ["record", "print-session", "P11", "--sheets", "2 fibre final", "1 fibre strip 3 of 4", "--bath"];
         Assert.Equal(3, room.Run([.. prints, "P1"]).Status);
         Assert.Contains("is for film; paper never goes through it", room.Run([.. prints, "F4"]).Error, StringComparison.Ordinal);
@@ -129,7 +129,7 @@ public class BathCommandTests
         room.Do("record", "indicator", "S1", "Purple");
         Assert.Equal("sight", EndOf("S1"));
         Assert.Contains("its indicator is Purple", room.Do("show", "today"), StringComparison.Ordinal);
-        room.Do("record", "correction", room.Run("show", "journal", "--json").Json.GetProperty("entries")[0].GetProperty("reference").GetString()!, "--reason", "mistaken");
+        room.Do("record", "undo", room.Run("show", "journal", "--json").Json.GetProperty("entries")[0].GetProperty("reference").GetString()!, "--reason", "mistaken");
         Assert.Equal("", EndOf("S1"));
 
         string EndOf(string bath) => room.Run("show", "bath", bath, "--json").Json.GetProperty("endsBy").GetString() ?? "";
@@ -140,8 +140,8 @@ public class BathCommandTests
     {
         using var room = Darkroom.WithDemoYear();
         room.Do("record", "item", "sourbath", "--kind", "chemical", "--role", "stop", "--pack", "1l", "--dilution", "1+19");
-        room.Do("record", "receipt", "sourbath", "1", "--price", "9");
-        room.Do("record", "receipt", "tarnfix", "1", "--price", "16");
+        room.Do("record", "delivery", "sourbath", "1", "--price", "9");
+        room.Do("record", "delivery", "tarnfix", "1", "--price", "16");
         room.Do("record", "process", "two", "--step", "stop sourbath reused", "--step", "fixer tarnfix reused");
         foreach (var (bath, item) in new[] { ("ST1", "sourbath"), ("ST2", "sourbath"), ("F9", "tarnfix") })
             room.Do("record", "bath", bath, item, "500ml");
@@ -172,7 +172,7 @@ public class BathCommandTests
         using var room = Darkroom.WithDemoYear();
         room.Do("record", "item", "seasoned", "--kind", "chemical", "--role", "developer", "--pack", "1l", "--dilution", "1+0",
             "--replenisher-per-80", "20ml", "--replenisher-ceiling", "50");
-        room.Do("record", "receipt", "seasoned", "3", "--price", "20");
+        room.Do("record", "delivery", "seasoned", "3", "--price", "20");
         room.Do("record", "process", "deep", "--step", "developer seasoned reused", "--step", "fixer tarnfix reused");
         room.Do("record", "bath", "D1", "seasoned", "1l");
         room.Do("record", "session", "S23", "--process", "deep", "--sheets", "4 practice practice", "--bath", "F4");
@@ -188,7 +188,7 @@ public class BathCommandTests
         Assert.Equal([false, true], room.Run("show", "bath", "D1", "--json").Json.GetProperty("controlStrips").EnumerateArray()
             .Select(strip => strip.GetProperty("isWithinLimits").GetBoolean()));
         Assert.Contains("mix it anew", room.Run("record", "top-up", "D1", "420ml").Error, StringComparison.Ordinal);
-        Assert.Equal("it has had as much replenisher as it may take", room.Run("show", "bath", "D1", "--json").Json.GetProperty("ends")[0].GetProperty("because").GetString());
+        Assert.Equal("it has had as much replenisher as it may take", room.Run("show", "bath", "D1", "--json").Json.GetProperty("ends")[0].GetProperty("reason").GetString());
         Assert.True(room.Run("check", "--json").Json.GetProperty("ok").GetBoolean());
     }
 
@@ -205,7 +205,7 @@ public class BathCommandTests
         Assert.Contains("jug J2 is full and waits to be handed over", room.Do("show", "today"), StringComparison.Ordinal);
         room.Do("record", "setting", "jug-days", "100");
         var notices = room.Run("show", "today", "--json").Json.GetProperty("notices").EnumerateArray()
-            .Where(notice => notice.GetProperty("subject").GetString() == "J2").ToList();
+            .Where(notice => notice.GetProperty("about").GetString() == "J2").ToList();
         Assert.Equal(["jug-full", "jug-old"], notices.Select(notice => notice.GetProperty("kind").GetString()));
         Assert.Contains("stood for 176 days", notices[1].GetProperty("text").GetString(), StringComparison.Ordinal);
         Assert.All(notices, notice => Assert.Contains("your local rules to say", notice.GetProperty("step").GetString(), StringComparison.Ordinal));
@@ -217,10 +217,10 @@ public class BathCommandTests
     public void A_residue_is_held_against_the_limit_of_the_user()
     {
         using var room = Darkroom.WithDemoYear();
-        room.Do("record", "setting", "residual-fixer-limit", "0.014");
-        room.Do("record", "residual-test", "F4", "fixer", "0.014 g/m2", "--session", "S22");
-        room.Do("record", "residual-test", "F4", "fixer", "14.1 mg/m2", "--session", "S22");
-        room.Do("record", "residual-test", "F4", "fixer", "0.010 g/m2 but stained", "--failed");
+        room.Do("record", "setting", "residual-hypo-limit", "0.014");
+        room.Do("record", "residual-test", "F4", "hypo", "0.014 g/m2", "--session", "S22");
+        room.Do("record", "residual-test", "F4", "hypo", "14.1 mg/m2", "--session", "S22");
+        room.Do("record", "residual-test", "F4", "hypo", "0.010 g/m2 but stained", "--failed");
         room.Do("record", "residual-test", "F5", "silver", "stain", "--failed");
         Assert.Equal([true, false, false], room.Run("show", "bath", "F4", "--json").Json.GetProperty("residualTests").EnumerateArray()
             .Select(test => test.GetProperty("hasPassed").GetBoolean()));

@@ -4,7 +4,7 @@ using Ledger.App.Tests.Support;
 
 namespace Ledger.App.Tests;
 
-/// <summary>Costs in parts, by other formulas, prices over time, and purchases of several lines.</summary>
+/// <summary>Costs in parts, by other formulas, prices over time, and deliveries of several lines.</summary>
 public class CostCommandsTests
 {
     [Theory]
@@ -85,7 +85,7 @@ public class CostCommandsTests
         using var room = Darkroom.WithDemoYear();
         var rise = room.Run("show", "costs", "--json").Json.GetProperty("priceRises")[0];
         Assert.Equal("fen80", rise.GetProperty("item").GetString());
-        Assert.Matches("^[0-9]+ packs? at the old price .*, and cost [0-9.]+ EUR less$", rise.GetProperty("because").GetString());
+        Assert.Matches("^[0-9]+ packs? at the old price .*, and cost [0-9.]+ EUR less$", rise.GetProperty("reason").GetString());
         Assert.Contains("fen80 costs 6 % more from 2026-05-01", room.Do("show", "costs").ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
@@ -173,17 +173,17 @@ public class CostCommandsTests
     }
 
     [Fact]
-    public void A_purchase_of_several_lines_is_recorded_as_one_entry()
+    public void A_delivery_of_several_lines_is_recorded_as_one_entry()
     {
         using var room = Darkroom.WithDemoYear();
         var said = room.Do(
-            "record", "purchase", "inv-4711", "--shipping", "14.50", "--line", "2 fen80 at 186 expires 2028-01-31 batch CP-1 in freezer",
+            "record", "delivery", "--reference", "inv-4711", "--shipping", "14.50", "--line", "2 fen80 at 186 expires 2028-01-31 batch CP-1 in freezer",
             "--line", "1 syrup at 42");
         Assert.Contains("fen80/", said, StringComparison.Ordinal);
         Assert.Contains("syrup/", said, StringComparison.Ordinal);
-        Assert.Contains("purchase inv-4711, 428.50", room.Do("show", "journal", "--last", "1"), StringComparison.Ordinal);
+        Assert.Contains("delivery inv-4711, 428.50", room.Do("show", "journal", "--last", "1"), StringComparison.Ordinal);
         Assert.True(room.Run("check", "--json").Json.GetProperty("ok").GetBoolean());
-        Assert.Equal(3, room.Run("record", "purchase", "inv-4712", "--shipping", "0.005", "--line", "1 syrup at 42").Status);
+        Assert.Equal(3, room.Run("record", "delivery", "--reference", "inv-4712", "--shipping", "0.005", "--line", "1 syrup at 42").Status);
     }
 
     private static List<Dictionary<string, string>> Csv(Darkroom room, string table)

@@ -49,13 +49,13 @@ public sealed class DemoYearThroughCommandsTests(TypedYear year) : IClassFixture
     public void The_bath_in_use_has_ended_by_age_with_almost_half_of_its_capacity_left()
     {
         var bath = year.Room.Run("show", "baths", "--json").Json.GetProperty("baths").EnumerateArray()
-            .Single(bath => !bath.GetProperty("standsSecond").GetBoolean() && bath.GetProperty("material").GetString() == "film");
+            .Single(bath => !bath.GetProperty("isSecond").GetBoolean() && bath.GetProperty("material").GetString() == "film");
 
         Assert.Equal(1600, bath.GetProperty("weightedAreaSqIn").GetDecimal());
         Assert.Equal(1400, bath.GetProperty("remainingSqIn").GetDecimal());
         Assert.Equal(182, bath.GetProperty("ageDays").GetInt32());
         Assert.Equal("age", bath.GetProperty("endsBy").GetString());
-        Assert.Equal(JsonValueKind.True, bath.GetProperty("isSpent").ValueKind);
+        Assert.Equal("exhausted", bath.GetProperty("state").GetString());
     }
 
     [Fact]

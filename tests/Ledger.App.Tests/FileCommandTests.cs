@@ -24,6 +24,41 @@ public class FileCommandTests
         Assert.Empty(Directory.EnumerateFiles(folder, "*.part"));
     }
 
+    [Fact]
+    public void A_check_names_what_was_changed_and_mends_what_follows_from_what_was_recorded()
+    {
+        using var room = Darkroom.WithDemoYear();
+        Assert.Equal("", room.Run("check", "--mend").Error);
+        Change(room, """
+            DROP TRIGGER guard_balance_update;
+            UPDATE balance SET quantity = quantity + 1
+            WHERE place_id = (SELECT min(c.place_id) FROM container c JOIN item i ON i.id = c.item_id JOIN balance b USING (place_id) WHERE i.kind = 'film')
+            """);
+        var ran = room.Run("check");
+        Assert.Equal(4, ran.Status);
+        Assert.Contains("the guard guard_balance_update, which keeps other programs from changing", ran.Out, StringComparison.Ordinal);
+        Assert.Matches("(?m)^container .*/.* holds [0-9]+ sheets?, its movements give [0-9]+ sheets?$", ran.Out);
+        Assert.Contains("trayledger check --mend", ran.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("--restore", ran.Error, StringComparison.Ordinal);
+        Assert.Equal(2, room.Run("check", "--json").Json.GetProperty("mendable").GetArrayLength());
+
+        ran = room.Run("check", "--mend");
+        Assert.Equal(0, ran.Status);
+        Assert.Equal(2, ran.Out.Split('\n').Count(line => line.StartsWith("put right: ", StringComparison.Ordinal)));
+        var copy = ran.Error.TrimEnd().Split(' ')[^1];
+        Assert.Equal(4, room.RunAnywhere("--file", copy, "check").Status);
+        Assert.Contains("nothing is wrong", room.Do("check"), StringComparison.Ordinal);
+    }
+
+    private static void Change(Darkroom room, string sql)
+    {
+        using var connection = new Microsoft.Data.Sqlite.SqliteConnection($"Data Source={room.Ledger};Pooling=False");
+        connection.Open();
+        using var command = connection.CreateCommand();
+        command.CommandText = sql;
+        command.ExecuteNonQuery();
+    }
+
     [Theory]
     [InlineData("calendar", "ledger.db", "--replace")]
     [InlineData("calendar", "ledger.db")]
@@ -46,7 +81,7 @@ public class FileCommandTests
     }
 
     [Fact]
-    public void Nor_does_it_go_to_a_file_beside_the_ledger_or_through_its_unfinished_name()
+    public void Nor_does_it_go_to_a_file_beside_the_ledger()
     {
         using var room = Darkroom.WithDemoYear();
         foreach (var ending in new[] { "-wal", "-shm" })
@@ -54,15 +89,78 @@ public class FileCommandTests
                 " is a part of the ledger itself; name another file\n",
                 room.Run("calendar", room.Ledger + ending, "--replace").Error, StringComparison.Ordinal);
 
-        var (table, part) = (room.PathOf("out/lot.csv"), room.PathOf("dates.ics.part"));
+        var table = room.PathOf("out/lot.csv");
         Directory.CreateDirectory(room.PathOf("out"));
         File.Copy(room.Ledger, table);
-        File.Copy(room.Ledger, part);
         Assert.Equal(3, room.RunAnywhere("--file", table, "export", room.PathOf("out"), "--replace").Status);
-        Assert.Equal(3, room.RunAnywhere("--file", part, "calendar", room.PathOf("dates.ics")).Status);
-        foreach (var ledger in new[] { table, part })
-            Assert.Equal(0, room.RunAnywhere("--file", ledger, "check").Status);
+        Assert.Equal(0, room.RunAnywhere("--file", table, "check").Status);
         Assert.Single(Directory.EnumerateFiles(room.PathOf("out"), "*.csv"));
+    }
+
+    [Theory]
+    [InlineData("calendar", "dates.ics")]
+    [InlineData("print", "wall-card", "--html", "dates.ics")]
+    [InlineData("backup", "dates.ics")]
+    public void What_is_unfinished_has_a_name_of_its_own_and_follows_no_link(params string[] line)
+    {
+        using var room = Darkroom.WithDemoYear();
+        var (mine, link) = (room.Write("mine.txt", "mine"), room.PathOf("dates.ics.part"));
+        File.CreateSymbolicLink(link, mine);
+        room.Do([.. line.Select(word => word.Contains('.', StringComparison.Ordinal) ? room.PathOf(word) : word)]);
+        Assert.Equal("mine", File.ReadAllText(mine));
+        Assert.Equal(mine, new FileInfo(link).LinkTarget);
+        Assert.Equal(["dates.ics", "dates.ics.part", "ledger.db", "mine.txt"], room.Names());
+    }
+
+    [Fact]
+    public void What_leaves_a_private_ledger_is_as_private()
+    {
+        const UnixFileMode mine = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+        using var room = Darkroom.WithDemoYear();
+        File.SetUnixFileMode(room.Ledger, mine);
+        File.CreateSymbolicLink(room.PathOf("link.db"), room.Ledger);
+        room.RunAnywhere("--file", room.PathOf("link.db"), "backup", room.PathOf("copy.db"));
+        room.Do("calendar", room.PathOf("dates.ics"));
+        room.Do("export", room.PathOf("out"));
+        var old = room.Do("backup", "--restore", room.PathOf("copy.db")).TrimEnd().Split(' ')[^1];
+        Assert.All(
+            [room.Ledger, old, room.PathOf("copy.db"), room.PathOf("dates.ics"), room.PathOf("out/lot.csv")],
+            file => Assert.Equal(mine, File.GetUnixFileMode(file)));
+    }
+
+    [Fact]
+    public void An_export_holds_the_ledgers_own_tables_only()
+    {
+        using var room = Darkroom.WithDemoYear();
+        using (var other = new Microsoft.Data.Sqlite.SqliteConnection($"Data Source={room.Ledger};Pooling=False"))
+        {
+            other.Open();
+            using var command = other.CreateCommand();
+            command.CommandText = "CREATE TABLE \"../escaped\" (x); CREATE TABLE recipe (x)";
+            command.ExecuteNonQuery();
+        }
+
+        room.Do("export", room.PathOf("out"));
+        Assert.False(File.Exists(room.PathOf("escaped.csv")));
+        Assert.False(File.Exists(room.PathOf("out/recipe.csv")));
+        Assert.True(File.Exists(room.PathOf("out/entry.csv")));
+    }
+
+    [Fact]
+    public void A_ledger_that_may_only_be_read_is_shown_checked_and_exported_and_nothing_is_left_beside_it()
+    {
+        using var room = Darkroom.WithDemoYear();
+        room.Do("record", "discard", "practice", "1", "--reason", "bent");
+        var shelf = room.Do("show", "shelf");
+        File.SetAttributes(room.Ledger, FileAttributes.ReadOnly);
+        var before = File.ReadAllBytes(room.Ledger);
+        Assert.Equal(shelf, room.Do("show", "shelf"));
+        Assert.Equal(Year + 1, room.Run("check", "--json").Json.GetProperty("entries").GetInt32());
+        room.Do("export", room.PathOf("out"));
+        room.Do("backup", room.PathOf("copy.db"));
+        Assert.Equal(4, room.Run("backup", "--restore", room.PathOf("copy.db")).Status);
+        Assert.Equal(before, File.ReadAllBytes(room.Ledger));
+        Assert.Equal(["copy.db", "ledger.db"], room.Names());
     }
 
     [Fact]
@@ -106,7 +204,7 @@ public class FileCommandTests
         using var room = new Darkroom();
         room.Do("record", "item", "pan", "--kind", "film", "--format", "8x10", "--pack", "25sheet");
         Assert.Contains(": 1 entry, 0 movements; ", room.Do("check"), StringComparison.Ordinal);
-        room.Do("record", "receipt", "pan", "1");
+        room.Do("record", "delivery", "pan", "1");
         Assert.Contains(": 2 entries, 1 movement; ", room.Do("check"), StringComparison.Ordinal);
     }
 

@@ -11,22 +11,22 @@ public class HolderCommandTests
         using var room = Darkroom.WithDemoYear();
         room.Do("record", "cleaning", "E05", "--bagged");
         Assert.Matches(@"\n  E05-1 +empty +-> +fen80\n", room.Do("record", "load", "E05", "--from", "fen80"));
-        room.Do("record", "exposure", "E05-1", "--group", "N-1", "--line", "mill at noon");
+        room.Do("record", "exposure", "E05-1", "--group", "N-1", "--subject", "mill at noon");
         Assert.Matches(@"\n  fen80 N-1 +0 sheets +-> +1 sheet\n", room.Do("record", "unload", "E05-1"));
         var session = room.Run(
             "record", "session", "S23", "--process", "film", "--sheets", "1 fen80 N-1 from exposed N-1", "1 fen80 dummy",
-            "1 fen80 N reject wrong way round from E01-1: turned");
+            "1 fen80 N reject loaded backwards from E01-1: turned");
         Assert.Equal(0, session.Status);
         Assert.Contains("take off its paper label", session.Error, StringComparison.Ordinal);
 
         var story = room.Run("show", "sheet", "E05-1", "--json").Json;
-        Assert.Equal("mill at noon", story.GetProperty("line").GetString());
+        Assert.Equal("mill at noon", story.GetProperty("subject").GetString());
         var negative = story.GetProperty("negative").GetString()!;
         Assert.Matches(@"^2026-\d{3}$", negative);
         Assert.Contains("mill at noon", room.Do("show", "sheet", negative), StringComparison.Ordinal);
         room.Do("record", "keeper", negative);
         Assert.Equal("keeper", room.Run("show", "sheet", negative, "--json").Json.GetProperty("fate").GetString());
-        Assert.Equal("wrong way round", room.Run("show", "sheet", "E01-1", "--json").Json.GetProperty("cause").GetString());
+        Assert.Equal("loaded backwards", room.Run("show", "sheet", "E01-1", "--json").Json.GetProperty("cause").GetString());
         Assert.True(room.Run("check", "--json").Json.GetProperty("ok").GetBoolean());
     }
 
@@ -71,10 +71,10 @@ public class HolderCommandTests
         using var room = Darkroom.WithDemoYear();
         var moved = room.Run("record", "storage", "fen80/7", "--to", "shelf");
         Assert.Contains("open it on 2026-03-16 at the earliest", moved.Error, StringComparison.Ordinal);
-        room.Do("record", "speed", "fen80/7", "64");
+        room.Do("record", "exposure-index", "fen80/7", "64");
         var box = room.Run("show", "item", "fen80", "--json").Json.GetProperty("containers")[1];
         Assert.Equal(("shelf", "2026-03-16", 64), (
-            box.GetProperty("storage").GetString(), box.GetProperty("opensFrom").GetString(), box.GetProperty("speed").GetInt32()));
+            box.GetProperty("storage").GetString(), box.GetProperty("opensFrom").GetString(), box.GetProperty("exposureIndex").GetInt32()));
     }
 
     [Fact]

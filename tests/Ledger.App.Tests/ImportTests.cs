@@ -35,14 +35,14 @@ public class ImportTests
     {
         using var room = new Darkroom();
         room.Do("import", "items", room.Write("items.csv", Items));
-        var file = room.Write("purchases.csv", """
+        var file = room.Write("deliveries.csv", """
             date,item,packs,price,colour
             2025-02-29,fen80,1,155,red
             2025-03-01,fen80,-1,155,red
             2025-03-01,fen80,1,155,red
             2025-03-01,pan101,1,1x5,red
             """);
-        var ran = room.Run("import", "purchases", file);
+        var ran = room.Run("import", "deliveries", file);
         Assert.Equal((3, ""), (ran.Status, ran.Out));
         Assert.Contains($"{file}, line 2, date: found \"2025-02-29\"", ran.Error, StringComparison.Ordinal);
         Assert.Contains("line 3, packs", ran.Error, StringComparison.Ordinal);
@@ -57,8 +57,8 @@ public class ImportTests
     {
         using var room = new Darkroom();
         room.Do("import", "items", room.Write("items.csv", Items));
-        var file = room.Write("purchases.csv", "date,item,packs,price\n2025-03-01,fen80,1,155\n2026-03-16,fen80,1,155\n");
-        var ran = room.Run("import", "purchases", file);
+        var file = room.Write("deliveries.csv", "date,item,packs,price\n2025-03-01,fen80,1,155\n2026-03-16,fen80,1,155\n");
+        var ran = room.Run("import", "deliveries", file);
         Assert.Equal(3, ran.Status);
         Assert.Contains($"{file}, line 3: 2026-03-16 is later than today", ran.Error, StringComparison.Ordinal);
         Assert.Equal(1, room.Run("check", "--json").Json.GetProperty("entries").GetInt32());

@@ -21,7 +21,7 @@ public sealed class PlanCommandTests : IDisposable
             (1, "N", 3, false, 240m),
             (batch.GetProperty("number").GetInt32(), batch.GetProperty("group").GetString(), batch.GetProperty("sheets").GetInt32(),
                 batch.GetProperty("dummy").GetBoolean(), batch.GetProperty("areaSqIn").GetDecimal()));
-        Assert.Equal((10m, 5.5m, 11m), (Number(batch, "moveEverySeconds"), Number(batch, "turnAtMinutes"), Number(batch, "minutes")));
+        Assert.Equal((10m, 5.5m, 11m), (Number(batch, "shuffleEverySeconds"), Number(batch, "turnAtMinutes"), Number(batch, "minutes")));
         var developer = batch.GetProperty("developer");
         Assert.Equal(
             (25m, 1225m, 1250m, 18m),
@@ -31,7 +31,7 @@ public sealed class PlanCommandTests : IDisposable
         var shortage = plan.GetProperty("shortages")[0];
         Assert.Equal("syrup", shortage.GetProperty("item").GetString());
         Assert.Equal(
-            (75m, 64m), (Number(shortage.GetProperty("needed"), "value"), Number(shortage.GetProperty("available"), "value")));
+            (75m, 64m), (Number(shortage.GetProperty("needed"), "value"), Number(shortage.GetProperty("usable"), "value")));
         Assert.Contains("get 1 pack of 1000 ml", shortage.GetProperty("cure").GetString(), StringComparison.Ordinal);
         var bath = plan.GetProperty("baths")[0];
         Assert.Equal(

@@ -16,7 +16,7 @@ public class PromisedJsonTests
         { "show shelf", "", "asOf:date" },
         {
             "show shelf", "items",
-            "item:text name:text kind:text onHand:quantity usable:quantity expired:quantity incoming:quantity reserved:quantity value:money"
+            "item:text name:text kind:text onHand:quantity usable:quantity expired:quantity onOrder:quantity planned:quantity value:money"
         },
         {
             "show shelf", "items/containers",
@@ -26,7 +26,7 @@ public class PromisedJsonTests
             "show baths", "baths",
             "bath:text role:text material:text workingVolume:quantity dilution:text mixedOn:date areaSqIn:number weightedAreaSqIn:number "
             + "throughputSqInPerLitre:number capacitySqInPerLitre:number? capacityBasis:text? usedPercent:number? remainingSqIn:number? "
-            + "remainingSheets:counts ageDays:number goodUntil:date? endsBy:text? isSpent:flag pairedWith:text? rotations:number"
+            + "remainingSheets:counts ageDays:number goodUntil:date? endsBy:text? state:text pairedWith:text? rotations:number"
         },
         {
             "show costs", "",
@@ -52,7 +52,7 @@ public class PromisedJsonTests
         {
             "show reorder", "items",
             "item:text pattern:text? method:text demandPerWeek:quantity? leadTimeDays:number serviceLevel:number leadTimeDemand:quantity? "
-            + "safetyStock:quantity? reorderPoint:quantity available:quantity incoming:quantity reserved:quantity runsOutOn:date? orderBy:date? "
+            + "safetyStock:quantity? reorderPoint:quantity usable:quantity onOrder:quantity planned:quantity runsOutOn:date? orderBy:date? "
             + "orderPacks:number basis:text orderNow:flag monthsOfCover:number?"
         },
         { "show reorder", "orders", "order:text placedOn:date supplier:text isPrepaid:flag" },
@@ -64,7 +64,7 @@ public class PromisedJsonTests
         { "show sessions", "sessions/lines", "item:text sheets:number cost:money group:text fate:text note:text" },
         {
             "show journal", "entries",
-            "entry:number reference:text kind:text date:date recordedAt:text summary:text reverses:number? reversedBy:number?"
+            "entry:number reference:text kind:text date:date recordedAt:text summary:text undoes:number? undoneBy:number?"
         },
         {
             "show item syrup", "",
@@ -72,7 +72,7 @@ public class PromisedJsonTests
         },
         { "show item syrup", "values", "formula:text value:money" },
         { "show item syrup", "moves", "entry:number date:date container:text lot:number change:quantity value:money" },
-        { "show bath F1", "", "bath:text role:text isSpent:flag inUse:flag indicator:text? standsIn:text fixingSeconds:number?" },
+        { "show bath F1", "", "bath:text role:text state:text inUse:flag indicator:text? standsIn:text fixingSeconds:number?" },
         { "show bath F4", "work", "entry:number date:date isFirst:flag areaSqIn:number weightedAreaSqIn:number" },
         { "show holders", "", "asOf:date slideConvention:text" },
         { "show holders", "holders", "holder:text format:text notch:text boughtOn:date? cleanedOn:date? isBagged:flag" },

@@ -35,13 +35,13 @@ public class RecordTests
     [InlineData("0.05")]
     [InlineData("20")]
     [InlineData("1.2345")]
-    public void A_wrong_fixer_weight_is_reported_once(string weight)
+    public void A_wrong_fixer_factor_is_reported_once(string weight)
     {
         using var room = Darkroom.WithDemoYear();
-        var ran = room.Run("record", "item", "fen80", "--fixer-weight", weight);
+        var ran = room.Run("record", "item", "fen80", "--fixer-factor", weight);
         Assert.Equal(2, ran.Status);
         Assert.Equal(
-            $"--fixer-weight: {weight} is not a weight from 0.1 to 10 with at most three decimals\n"
+            $"--fixer-factor: {weight} is not a weight from 0.1 to 10 with at most three decimals\n"
             + "`trayledger record item --help` tells what is accepted\n",
             ran.Error);
     }
@@ -87,7 +87,7 @@ public class RecordTests
     public void The_same_reference_adds_nothing_the_second_time()
     {
         using var room = Darkroom.WithDemoYear();
-        string[] receipt = ["record", "receipt", "syrup", "1", "--price", "44", "--reference", "shop-4711"];
+        string[] receipt = ["record", "delivery", "syrup", "1", "--price", "44", "--reference", "shop-4711"];
         room.Do(receipt);
         var again = room.Run(receipt);
         Assert.Equal((0, ""), (again.Status, again.Out));
@@ -100,13 +100,13 @@ public class RecordTests
     {
         using var room = Darkroom.WithDemoYear();
         var before = room.Do("show", "shelf", "--json");
-        room.Do("record", "receipt", "syrup", "1", "--price", "44");
-        room.Do("record", "correction", $"{_next}", "--reason", "typed twice");
+        room.Do("record", "delivery", "syrup", "1", "--price", "44");
+        room.Do("record", "undo", $"{_next}", "--reason", "typed twice");
         Assert.Equal(before, room.Do("show", "shelf", "--json"));
         var entries = room.Run("show", "journal", "--last", "2", "--json").Json.GetProperty("entries");
-        Assert.Equal(_next, entries[0].GetProperty("reverses").GetInt32());
-        Assert.Equal(_next + 1, entries[1].GetProperty("reversedBy").GetInt32());
-        Assert.Matches($@"\[reversed\s+by\s+entry\s+{_next + 1}\]", room.Do("show", "journal", "--last", "2"));
+        Assert.Equal(_next, entries[0].GetProperty("undoes").GetInt32());
+        Assert.Equal(_next + 1, entries[1].GetProperty("undoneBy").GetInt32());
+        Assert.Matches($@"\[taken\s+back\s+by\s+entry\s+{_next + 1}\]", room.Do("show", "journal", "--last", "2"));
     }
 
     [Fact]
@@ -139,7 +139,7 @@ public class RecordTests
     {
         using var room = new Darkroom();
         room.Do("record", "item", "syrup", "--kind", "chemical", "--pack", "1l", "--dilution", "1+49");
-        room.Do("record", "receipt", "syrup", "1", "--price", "42", "--date", "2026-01-10");
+        room.Do("record", "delivery", "syrup", "1", "--price", "42", "--date", "2026-01-10");
         room.Do("record", "count", "syrup", "900", "--reason", "spilt", "--date", "2026-01-11");
         Assert.Contains("900 ml", room.Do("show", "shelf", "--as-of", "2026-01-12"), StringComparison.Ordinal);
     }

@@ -7,18 +7,18 @@ namespace Ledger.App.Tests;
 public sealed class ReorderCommandTests
 {
     [Fact]
-    public void What_is_reserved_and_on_order_is_the_same_on_the_shelf_the_reorder_page_and_the_item()
+    public void What_is_planned_and_on_order_is_the_same_on_the_shelf_the_reorder_page_and_the_item()
     {
         using var room = Darkroom.WithDemoYear();
         room.Do("record", "plan", "north", "--trip", "--on", "2026-04-19", "--sheets", "40 fen80");
         var (shelf, reorder) = (Items(room, "shelf"), Items(room, "reorder"));
-        Assert.Equal("56 sheet", Of(shelf["fen80"], "reserved")); // the demo year's trip takes 16; its session takes sheets that are exposed
+        Assert.Equal("56 sheet", Of(shelf["fen80"], "planned")); // the demo year's trip takes 16; its session takes sheets that are exposed
         Assert.All(reorder, item =>
         {
-            Assert.Equal(Of(item.Value, "reserved"), Of(shelf[item.Key], "reserved"));
-            Assert.Equal(Of(item.Value, "incoming"), Of(shelf[item.Key], "incoming"));
+            Assert.Equal(Of(item.Value, "planned"), Of(shelf[item.Key], "planned"));
+            Assert.Equal(Of(item.Value, "onOrder"), Of(shelf[item.Key], "onOrder"));
         });
-        Assert.Equal("56 sheet", Of(room.Run("show", "item", "fen80", "--json").Json, "reserved"));
+        Assert.Equal("56 sheet", Of(room.Run("show", "item", "fen80", "--json").Json, "planned"));
         Assert.Contains("25 sheets on order, 56 sheets planned", room.Do("show", "item", "fen80"), StringComparison.Ordinal);
         Assert.Contains("on order", room.Do("show", "shelf"), StringComparison.Ordinal);
     }
@@ -42,17 +42,17 @@ public sealed class ReorderCommandTests
         room.Do("record", "item", "pan", "--kind", "film", "--format", "8x10", "--pack", "25sheet");
         room.Do("record", "setting", "currency", "EUR");
         room.Do("record", "order", "place", "spring", "3 pan at 186");
-        var none = room.Run("record", "receipt", "pan");
+        var none = room.Run("record", "delivery", "pan");
         Assert.Equal((2, "packs: say how many packs came\n"), (none.Status, none.Error));
-        Assert.Contains("no order \"autumn\" is open", room.Run("record", "receipt", "pan", "--order", "autumn").Error, StringComparison.Ordinal);
+        Assert.Contains("no order \"autumn\" is open", room.Run("record", "delivery", "pan", "--order", "autumn").Error, StringComparison.Ordinal);
 
-        var first = room.Run("record", "receipt", "pan", "1", "--order", "spring");
+        var first = room.Run("record", "delivery", "pan", "1", "--order", "spring");
         Assert.Contains("1 pack of pan, 25 sheets for 186.00", first.Out, StringComparison.Ordinal);
         Assert.Contains("price 186.00 taken from order spring", first.Error, StringComparison.Ordinal);
         Assert.Contains(
             "say what a pack of pan cost",
-            room.Run("record", "receipt", "pan", "--order", "spring", "--currency", "USD", "--rate", "0.9").Error, StringComparison.Ordinal);
-        var rest = room.Run("record", "receipt", "pan", "--order", "spring", "--price", "0");
+            room.Run("record", "delivery", "pan", "--order", "spring", "--currency", "USD", "--rate", "0.9").Error, StringComparison.Ordinal);
+        var rest = room.Run("record", "delivery", "pan", "--order", "spring", "--price", "0");
         Assert.Contains("2 packs of pan, 50 sheets for 0.00", rest.Out, StringComparison.Ordinal);
         Assert.DoesNotContain("taken from order", rest.Error, StringComparison.Ordinal);
     }
@@ -64,7 +64,7 @@ public sealed class ReorderCommandTests
         room.Do("record", "item", "pan", "--kind", "film", "--format", "8x10", "--pack", "25sheet", "--lead-time-days", "14");
         room.Do("record", "order", "place", "spring", "2 pan at 186", "--prepaid");
         room.Do("record", "order", "change", "spring", "--packs", "3", "--price", "191.50", "--expected", "2026-05-01");
-        room.Do("record", "receipt", "pan", "1", "--price", "191.50", "--order", "spring");
+        room.Do("record", "delivery", "pan", "1", "--price", "191.50", "--order", "spring");
         var line = room.Run("show", "reorder", "--json").Json.GetProperty("orders")[0].GetProperty("lines")[0];
         Assert.Equal(
             ("3", "50 sheet", "191.500000", "part delivered"),

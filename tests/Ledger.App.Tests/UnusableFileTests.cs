@@ -6,7 +6,7 @@ namespace Ledger.App.Tests;
 /// <summary>A file that cannot be used ends every command with 4 and a sentence about that file.</summary>
 public class UnusableFileTests
 {
-    private static readonly string[] _receipt = ["record", "receipt", "syrup", "1", "--price", "44"];
+    private static readonly string[] _receipt = ["record", "delivery", "syrup", "1", "--price", "44"];
 
     [Fact]
     public void A_file_that_is_no_database()

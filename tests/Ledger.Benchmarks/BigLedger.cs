@@ -26,10 +26,10 @@ internal static class BigLedger
         Entry[] entries =
         [
             .. demo.Where(entry => entry is ItemDefinition or ProcessDefinition).Select(entry => entry with { Date = FirstDay }),
-            .. demo.OfType<ItemDefinition>().Select(definition => new Receipt
+            .. demo.OfType<ItemDefinition>().Select(definition => new Delivery
             {
-                Key = $"stock-{definition.Item.Code}", Date = FirstDay, Item = definition.Item.Code, Packs = 1, Price = Money.Of(10_000),
-                Currency = "EUR",
+                Key = $"stock-{definition.Item.Code}", Date = FirstDay, Currency = "EUR",
+                Lines = [new() { Item = definition.Item.Code, Packs = 1, Price = Money.Of(10_000) }],
             }),
             .. demo.OfType<ItemDefinition>().Select(definition => new StockCount
             {
@@ -73,6 +73,7 @@ internal static class BigLedger
         using (var connection = new SqliteConnection($"Data Source={path};Pooling=False"))
         {
             connection.Open();
+            connection.CreateFunction("only_trayledger_writes_here", () => 1L); // the guards of the tables ask for it
             using var command = connection.CreateCommand();
             command.CommandText = $"""
                 BEGIN IMMEDIATE;
@@ -110,6 +111,7 @@ internal static class BigLedger
         using (var connection = new SqliteConnection($"Data Source={path};Pooling=False"))
         {
             connection.Open();
+            connection.CreateFunction("only_trayledger_writes_here", () => 1L); // the guards of the tables ask for it
             using var command = connection.CreateCommand();
             command.CommandText = $"""
                 BEGIN IMMEDIATE;
@@ -172,7 +174,11 @@ internal static class BigLedger
                         LeadTimeDays = 7 + i % 40, ServiceLevel = 0.95m,
                     },
                 },
-                new Receipt { Key = $"receipt-{i}", Date = first, Item = $"item{i}", Packs = 1, Price = Money.Of(1000), Currency = "EUR" },
+                new Delivery
+                {
+                    Key = $"delivery-{i}", Date = first, Currency = "EUR",
+                    Lines = [new() { Item = $"item{i}", Packs = 1, Price = Money.Of(1000) }],
+                },
             });
             if (ledger.Import(entries, dryRun: false, null, default).Refused is [var refused, ..])
                 throw new InvalidOperationException(refused.Refusal.Sentence);
@@ -181,6 +187,7 @@ internal static class BigLedger
         using (var connection = new SqliteConnection($"Data Source={path};Pooling=False"))
         {
             connection.Open();
+            connection.CreateFunction("only_trayledger_writes_here", () => 1L); // the guards of the tables ask for it
             using var command = connection.CreateCommand();
             command.CommandText = $"""
                 BEGIN IMMEDIATE;

@@ -68,6 +68,7 @@ internal static class Ratios
         {
             ledger.BackUp(shells);
             Shell.Run("sqlite3", [shells, "PRAGMA journal_mode = wal"]);
+            Shell.DropGuards(shells);
             var start = Stopwatch.GetTimestamp();
             var file = CsvImport.Read("sessions", BigLedger.SessionsCsv(lines), ledger.HoldingsOn(ledger.Today).Item, new(), ledger.Today);
             var outcome = ledger.Import(file.Entries.Select(sourced => sourced.Entry), dryRun: false, null, default);

@@ -91,10 +91,10 @@ public sealed class TwoBathFixingTests
     public void Fixer_left_in_film_is_held_against_the_archival_limit(string result, bool passes)
     {
         var ledger = Pair();
-        ledger.Post("setting setting=residual-fixer-limit value=0.014");
+        ledger.Post("setting setting=residual-hypo-limit value=0.014");
         ledger.Post(new ResidualCheck
         {
-            Key = Some.Key(), Date = Some.Today, Bath = "F1", LookedFor = "fixer", Result = result, HasPassed = true,
+            Key = Some.Key(), Date = Some.Today, Bath = "F1", LookedFor = "hypo", Result = result, HasPassed = true,
         });
         Assert.Equal(passes, ledger.Holdings.Bath("F1")!.ResidualTests.Single().HasPassed);
     }
@@ -102,7 +102,7 @@ public sealed class TwoBathFixingTests
     private static InMemoryLedger Pair(string more = "")
     {
         var ledger = Shelves.Stocked();
-        ledger.Post("receipt item=fix packs=3 price=15.90 date=2026-01-10");
+        ledger.Post("delivery item=fix packs=3 price=15.90 date=2026-01-10");
         ledger.Post($"bath bath=F1 {more}");
         ledger.Post($"bath bath=F2 after=F1 {more}");
         return ledger;

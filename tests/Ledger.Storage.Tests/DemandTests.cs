@@ -51,7 +51,7 @@ public sealed class DemandTests : IDisposable
         _file.Accept(new Discard { Key = Some.Key(), Date = Some.Day(3, 1), What = "pan", Quantity = new(3, Unit.Sheet), Reason = "fogged" });
         _file.Accept(new StockCount { Key = Some.Key(), Date = Some.Day(3, 1), What = "syrup", Found = Quantity.Of(900, Unit.Millilitre), Reason = "dregs" });
         var wrong = _file.Accept(Some.Session());
-        _file.Accept(new Correction { Key = Some.Key(), Date = Some.Day(3, 1), Reverses = wrong.Number, Reason = "mistaken" });
+        _file.Accept(new Undo { Key = Some.Key(), Date = Some.Day(3, 1), Number = wrong.Number, Reason = "mistaken" });
         Assert.All(new[] { "pan", "syrup", "gloves" }, item => Assert.Equal(0, Demand(item, Some.Day(3, 1)).Uses.Sum()));
     }
 
@@ -67,20 +67,20 @@ public sealed class DemandTests : IDisposable
     public void Delivery_times_are_those_of_the_receipts_that_name_an_order()
     {
         _file.Accept(new OrderPlacement { Key = Some.Key(), Date = Some.Day(4, 1), Order = "A", Lines = [new() { Item = "pan", Packs = 2 }] });
-        var first = _file.Accept(Some.Receipt("pan", 1, 186) with { Date = Some.Day(4, 11), Order = "A" });
-        _file.Accept(Some.Receipt("pan", 1, 186) with { Date = Some.Day(5, 21), Order = "A" });
-        _file.Accept(Some.Receipt("pan", 1, 186) with { Date = Some.Day(5, 22) });
+        var first = _file.Accept(Some.Delivery("pan", 1, 186, order: "A") with { Date = Some.Day(4, 11) });
+        _file.Accept(Some.Delivery("pan", 1, 186, order: "A") with { Date = Some.Day(5, 21) });
+        _file.Accept(Some.Delivery("pan", 1, 186) with { Date = Some.Day(5, 22) });
         Assert.Equal([new("pan", Some.Day(4, 1), 10), new("pan", Some.Day(4, 1), 50)], _file.Ledger.DeliveryTimes(Some.Day(12, 1)));
         Assert.Equal([new("pan", Some.Day(4, 1), 10)], _file.Ledger.DeliveryTimes(Some.Day(5, 20)));
-        _file.Accept(new Correction { Key = Some.Key(), Date = Some.Day(6, 1), Reverses = first.Number, Reason = "mistaken" });
+        _file.Accept(new Undo { Key = Some.Key(), Date = Some.Day(6, 1), Number = first.Number, Reason = "mistaken" });
         Assert.Equal([new("pan", Some.Day(4, 1), 50)], _file.Ledger.DeliveryTimes(Some.Day(12, 1)));
     }
 
     [Fact]
     public void The_last_price_is_that_of_the_latest_delivery_in_the_ledgers_currency()
     {
-        _file.Accept(Some.Receipt("pan", 1, 100, month: 5) with { Currency = "USD", Rate = 0.9m });
-        _file.Accept(Some.Receipt("pan", 1, 80, month: 4));
+        _file.Accept(Some.Delivery("pan", 1, 100, month: 5) with { Currency = "USD", Rate = 0.9m });
+        _file.Accept(Some.Delivery("pan", 1, 80, month: 4));
         Assert.Equal(new LastPrice("pan", Some.Day(5, 2), Money.Of(90)), Price(Some.Day(6, 1)));
         Assert.Equal(new LastPrice("pan", Some.Day(4, 2), Money.Of(80)), Price(Some.Day(4, 30)));
     }

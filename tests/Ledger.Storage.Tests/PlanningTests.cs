@@ -66,13 +66,13 @@ public sealed class PlanningTests : IDisposable
         {
             Steps =
             [
-                new() { Number = 1, Role = ItemRole.Soak, Minutes = 2, Celsius = 20.5m },
+                new() { Number = 1, Role = ItemRole.Presoak, Minutes = 2, Celsius = 20.5m },
                 new()
                 {
                     Number = 2, Role = ItemRole.Developer, Item = "syrup", WorkingVolume = Volume.FromMillilitres(1000), Per = StepPer.Batch,
                     VolumesByFormat = FormatVolumes.Read("4x5=600"),
                 },
-                new() { Number = 3, Role = ItemRole.LastRinse },
+                new() { Number = 3, Role = ItemRole.FinalRinse },
             ],
         });
         _file.Accept(Some.Session("S02") with { Bath = null });
@@ -87,12 +87,12 @@ public sealed class PlanningTests : IDisposable
     [Fact]
     public void TheUsersWayOfWorkingIsKept()
     {
-        foreach (var (setting, value) in new[] { ("batch-sheets", "3 4x5=6"), ("graduate", "0.5"), ("tray-depth", "15.5"), ("pass-seconds", "40"), ("short-minutes", "6") })
+        foreach (var (setting, value) in new[] { ("batch-sheets", "3 4x5=6"), ("graduate", "0.5"), ("tray-depth", "15.5"), ("full-shuffle-seconds", "40"), ("short-minutes", "6") })
             _file.Accept(new SettingChange { Key = Some.Key(), Date = _file.Ledger.Today, Setting = setting, Value = value });
         Assert.Equal(new TrayPractice(BatchLimit.Read("3 4x5=6")!, 40, 6, 155, Volume.FromMillilitres(0.5m)), Now.Settings.Tray);
     }
 
-    private Correction Undo(long number) => new() { Key = Some.Key(), Date = _file.Ledger.Today, Reverses = number, Reason = "mistaken" };
+    private Undo Undo(long number) => new() { Key = Some.Key(), Date = _file.Ledger.Today, Number = number, Reason = "mistaken" };
 
     private PlannedSession Plan(string name) => new()
     {

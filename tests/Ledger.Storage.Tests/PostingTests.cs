@@ -57,7 +57,7 @@ public sealed class PostingTests : IDisposable
         Some.Stock(_file);
         var session = _file.Accept(Some.Session());
         var before = _file.Ledger.HoldingsOn(Some.Day(2, 28));
-        _file.Accept(new Correction { Key = Some.Key(), Date = _file.Ledger.Today, Reverses = session.Number, Reason = "wrong bath" });
+        _file.Accept(new Undo { Key = Some.Key(), Date = _file.Ledger.Today, Number = session.Number, Reason = "wrong bath" });
 
         Assert.Equal(
             before.Containers.Select(container => (container.Code, container.Held, container.Value)),

@@ -14,10 +14,10 @@ public sealed class ReversedOpeningTests : IDisposable
     public void ABottleThatWasDrawnFromSinceIsNotSealedAgain()
     {
         _file.Accept(Some.Define(Some.Syrup()));
-        _file.Accept(Some.Receipt("syrup"));
+        _file.Accept(Some.Delivery("syrup"));
         var opening = _file.Accept(Draw(100));
         _file.Accept(Draw(200));
-        _file.Accept(new Correction { Key = Some.Key(), Date = _file.Ledger.Today, Reverses = opening.Number, Reason = "mistake" });
+        _file.Accept(new Undo { Key = Some.Key(), Date = _file.Ledger.Today, Number = opening.Number, Reason = "mistake" });
 
         var bottle = Assert.Single(_file.Ledger.HoldingsOn(_file.Ledger.Today).ContainersOf("syrup"));
         Assert.Equal(Quantity.Of(800, Unit.Millilitre), bottle.Held);

@@ -21,8 +21,7 @@ internal sealed class FileUpkeep(string path, ZonedClock clock) : IUpkeep
         var counted = $"{report.Counted(" and ")} were looked at";
         return report.Ok
             ? new(true, [$"{counted}: balances, references, dates and costs agree; nothing is wrong."])
-            : new(false, [$"{counted}; the file is not in order:", .. report.Problems, "Record nothing more in it; put back a backup from before "
-                + "with `trayledger backup --restore FILE`."]);
+            : new(false, [$"{counted}; the file is not in order:", .. report.Problems, Sentence(CheckCommand.Advice(report))]);
     });
 
     /// <inheritdoc/>
@@ -53,6 +52,8 @@ internal sealed class FileUpkeep(string path, ZonedClock clock) : IUpkeep
     public UpkeepReport WriteCalendar(string path) => With(ledger =>
         new(true, [$"{CalendarWriting.Write(ledger, Full(path), clock.GetCurrentInstant())}.",
             "Import it again whenever you like: what was moved is changed, nothing is doubled."]));
+
+    private static string Sentence(string advice) => $"{char.ToUpperInvariant(advice[0])}{advice[1..]}.";
 
     /// <summary>The whole path; a tilde means the home folder here, where no shell has seen it first.</summary>
     private static string Full(string path) => Path.GetFullPath(

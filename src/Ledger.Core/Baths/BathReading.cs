@@ -71,6 +71,10 @@ public sealed record BathReading
     /// <summary>Whether it must not be used again.</summary>
     public bool IsSpent => EndedBy is not null;
 
+    /// <summary>Whether it works, or how it came to its end.</summary>
+    public BathState State => Bath.PouredOut is not null ? BathState.Discarded
+        : EndedBy switch { null => BathState.InUse, BathEnd.Age => BathState.Expired, _ => BathState.Exhausted };
+
     /// <summary>
     /// How many whole sheets or rolls of a format it can still take, never rounded up; none when it is spent, null without a capacity.
     /// </summary>

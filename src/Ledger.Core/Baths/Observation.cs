@@ -28,7 +28,7 @@ public sealed record ControlStrip(LocalDate Date, string Result, bool IsWithinLi
 
 /// <summary>A test of what is left in film or paper after fixing and washing.</summary>
 /// <param name="Date">The day.</param>
-/// <param name="Kind">Silver or fixer.</param>
+/// <param name="Kind">Silver or hypo.</param>
 /// <param name="Result">What it showed.</param>
 /// <param name="HasPassed">Whether it was good enough.</param>
 /// <param name="Session">The session it belongs to; null when it belongs to the bath alone.</param>
@@ -37,14 +37,14 @@ public sealed partial record ResidualTest(LocalDate Date, string Kind, string Re
     /// <summary>Silver that was not fixed out.</summary>
     public const string Silver = "silver";
 
-    /// <summary>Fixer that was not washed out.</summary>
-    public const string Fixer = "fixer";
+    /// <summary>Fixer (hypo) that was not washed out.</summary>
+    public const string Hypo = "hypo";
 
     /// <summary>What a residual test looks for.</summary>
-    public static IReadOnlyList<string> Kinds { get; } = [Silver, Fixer];
+    public static IReadOnlyList<string> Kinds { get; } = [Silver, Hypo];
 
     /// <summary>Whether it ends a bath of that role: silver that is left ends the fixer, fixer that is left ends the wash aid.</summary>
-    public bool Ends(ItemRole role) => !HasPassed && ((Kind, role) is (Silver, ItemRole.Fixer) or (Fixer, ItemRole.WashAid));
+    public bool Ends(ItemRole role) => !HasPassed && ((Kind, role) is (Silver, ItemRole.Fixer) or (Hypo, ItemRole.WashAid));
 
     /// <summary>
     /// The figure that a result begins with, in milligrams per square metre, rounded up: 14 for "0.014 g/m2", "14 mg/m²" or

@@ -28,7 +28,7 @@ public sealed class Recosting
     private CostFacts Recost(CostFacts facts)
     {
         var lost = Losses(facts, Places.LostOrGained);
-        var thrown = Losses(facts, Places.ThrownAway);
+        var thrown = Losses(facts, Places.Discarded);
         return facts with
         {
             OnHandBefore = Sum(_stock.Items, item => item.Before),
@@ -43,7 +43,7 @@ public sealed class Recosting
             [
                 .. facts.Prints.Select(print => print with
                 {
-                    Stock = Spent(print.Entry, move => move.Other == Places.Drain || move.Other == Places.Prints),
+                    Stock = Spent(print.Entry, move => move.Other == Places.UsedUp || move.Other == Places.Prints),
                     Baths = Recost(print.Baths),
                 }),
             ],
@@ -52,9 +52,9 @@ public sealed class Recosting
 
     private SessionUse Recost(SessionUse session) => session with
     {
-        Developer = Spent(session.Entry, move => move.Other == Places.Drain && IsDeveloper(move)),
-        OtherChemistry = Spent(session.Entry, move => move.Other == Places.Drain && move.Kind == ItemKind.Chemical && !IsDeveloper(move)),
-        Supplies = Spent(session.Entry, move => move.Other == Places.Drain && move.Kind != ItemKind.Chemical),
+        Developer = Spent(session.Entry, move => move.Other == Places.UsedUp && IsDeveloper(move)),
+        OtherChemistry = Spent(session.Entry, move => move.Other == Places.UsedUp && move.Kind == ItemKind.Chemical && !IsDeveloper(move)),
+        Supplies = Spent(session.Entry, move => move.Other == Places.UsedUp && move.Kind != ItemKind.Chemical),
         Baths = Recost(session.Baths),
         Lines = Recost(session.Entry, session.Lines),
     };

@@ -142,7 +142,7 @@ public sealed class Revaluation
                 _bought += gained;
             else if (move.Other == Places.Mixing)
                 _mixed += gained;
-            else if (move.Other == Places.LostOrGained || move.Other == Places.ThrownAway)
+            else if (move.Other == Places.LostOrGained || move.Other == Places.Discarded)
                 _lost -= gained;
             else
             {

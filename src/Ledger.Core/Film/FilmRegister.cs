@@ -17,7 +17,7 @@ public sealed class FilmRegister
     public long LastSheet { get; set; }
 
     /// <summary>The highest number of a holder so far.</summary>
-    public long LastHolder => _holders.Values.Select(holder => holder.Id).DefaultIfEmpty().Max();
+    public long LastHolder { get; private set; }
 
     /// <summary>All holders by name.</summary>
     public IEnumerable<Holder> Holders => _holders.Values.OrderBy(holder => holder.Code, StringComparer.OrdinalIgnoreCase);
@@ -78,6 +78,7 @@ public sealed class FilmRegister
     public void Put(Holder holder)
     {
         _holders[holder.Code] = holder;
+        LastHolder = Math.Max(LastHolder, holder.Id);
         for (var i = 0; i < holder.Sides.Count; i++)
         {
             _sides[holder.Sides[i].Code] = (holder.Code, i);

@@ -10,16 +10,16 @@ public enum RejectCause
     Scratch,
 
     /// <summary>Nothing on it.</summary>
-    Blank,
+    Unexposed,
 
     /// <summary>Exposed twice.</summary>
-    DoubleExposed,
+    DoubleExposure,
 
     /// <summary>Fogged: a leaking holder, an open box.</summary>
     Fogged,
 
-    /// <summary>Loaded the wrong way round.</summary>
-    WrongWayRound,
+    /// <summary>Loaded backwards: the base side to the lens.</summary>
+    LoadedBackwards,
 
     /// <summary>Developed unevenly.</summary>
     Uneven,
@@ -31,9 +31,9 @@ public enum RejectCause
 /// <summary>The causes' names as they stand in CSV and JSON.</summary>
 public static class RejectCauses
 {
-    /// <summary>dust, scratch, blank, double, fogged, wrong way round, uneven, under-fixed.</summary>
+    /// <summary>dust, scratch, unexposed, double exposure, fogged, loaded backwards, uneven, under-fixed.</summary>
     public static IReadOnlyList<string> Names { get; } =
-        ["dust", "scratch", "blank", "double", "fogged", "wrong way round", "uneven", "under-fixed"];
+        ["dust", "scratch", "unexposed", "double exposure", "fogged", "loaded backwards", "uneven", "under-fixed"];
 
     /// <summary>The cause's name.</summary>
     public static string Name(this RejectCause cause) => Names[(int)cause];

@@ -42,9 +42,9 @@ internal static class FilmChange
             case ContainerStored stored when holdings.Container(stored.Container) is { } container:
                 holdings.Put(container with { StoredIn = stored.Storage, OpensFrom = stored.OpensFrom });
                 break;
-            case LotRated rated:
+            case ExposureIndexSet rated:
                 foreach (var container in holdings.Containers.Where(container => container.Lot.Id == rated.Lot).ToList())
-                    holdings.Put(container with { Lot = container.Lot with { Speed = rated.Speed } });
+                    holdings.Put(container with { Lot = container.Lot with { ExposureIndex = rated.ExposureIndex } });
                 break;
         }
     }

@@ -83,7 +83,7 @@ public sealed record KeeperNamed(SheetId Sheet) : FilmFact;
 /// <param name="OpensFrom">The first day on which it may be opened after the cold.</param>
 public sealed record ContainerStored(PlaceId Container, string Storage, LocalDate? OpensFrom) : FilmFact;
 
-/// <summary>A lot has a speed of the user's own.</summary>
+/// <summary>A lot has an exposure index of the user's own.</summary>
 /// <param name="Lot">The lot.</param>
-/// <param name="Speed">The speed.</param>
-public sealed record LotRated(LotId Lot, int Speed) : FilmFact;
+/// <param name="ExposureIndex">The exposure index.</param>
+public sealed record ExposureIndexSet(LotId Lot, int ExposureIndex) : FilmFact;

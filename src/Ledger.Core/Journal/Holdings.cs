@@ -61,6 +61,9 @@ public sealed class Holdings
     /// <summary>The highest number of a lot so far.</summary>
     public long LastLot { get; set; }
 
+    /// <summary>The highest number of an item so far.</summary>
+    public long LastItem { get; private set; }
+
     /// <summary>All items by name.</summary>
     public IEnumerable<Item> Items => _items.Values.OrderBy(item => item.Kind).ThenBy(item => item.Code, StringComparer.OrdinalIgnoreCase);
 
@@ -144,6 +147,7 @@ public sealed class Holdings
     public void Put(Item item)
     {
         _items[item.Code] = item;
+        LastItem = Math.Max(LastItem, item.Id.Value);
         SetFormula(item.Id, item.Formula, item.Keeping);
         if (!_containersByItem.TryGetValue(item.Code, out var places))
             return;

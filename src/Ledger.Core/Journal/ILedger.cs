@@ -18,7 +18,21 @@ public interface ILedger : IFilmRecords, ICostRecords
     /// <summary>A number that changes when another process has written to the ledger.</summary>
     long Version { get; }
 
-    /// <summary>What the ledger holds at the end of a day.</summary>
+    /// <summary>
+    /// Runs a reading that consists of several questions, and answers all of them from one state of the ledger, whatever
+    /// others write meanwhile. Each command and each refresh of a screen is one reading. An entry posted inside it is seen
+    /// by what is asked after it.
+    /// </summary>
+    T Read<T>(Func<T> reading) => reading();
+
+    /// <summary>Does something that asks several questions, and answers all of them from one state of the ledger.</summary>
+    void Read(Action reading) => Read(() =>
+    {
+        reading();
+        return true;
+    });
+
+    /// <summary>What the ledger holds at the end of a day; asked again in the same reading, it is the same.</summary>
     Holdings HoldingsOn(LocalDate asOf);
 
     /// <summary>What posting an entry would do, without doing it.</summary>

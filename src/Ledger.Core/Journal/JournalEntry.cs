@@ -12,11 +12,11 @@ namespace Ledger.Core.Journal;
 /// <param name="RecordedAt">When it was recorded.</param>
 /// <param name="Summary">What it says in a sentence.</param>
 /// <param name="Note">The user's note.</param>
-/// <param name="Reverses">The number of the entry it reverses, if it is a correction.</param>
-/// <param name="ReversedBy">The number of the correction that reversed it, if there is one.</param>
+/// <param name="Undoes">The number of the entry it takes back, if it is an undo.</param>
+/// <param name="UndoneBy">The number of the undo that took it back, if there is one.</param>
 public sealed record JournalEntry(
     long Number, string Key, string Kind, LocalDate Date, Instant RecordedAt, string Summary, string Note,
-    long? Reverses, long? ReversedBy);
+    long? Undoes, long? UndoneBy);
 
 /// <summary>What the rules need to know of the past.</summary>
 public interface IPast
@@ -30,10 +30,10 @@ public interface IPast
     /// <summary>What that entry moved.</summary>
     IReadOnlyList<Movement> MovementsOf(long number);
 
-    /// <summary>Whether a session of that name stands in the journal and was not reversed.</summary>
+    /// <summary>Whether a session of that name stands in the journal and was not taken back.</summary>
     bool HasSession(string session);
 
-    /// <summary>Whether a bath of that name was ever mixed and its mixing not reversed.</summary>
+    /// <summary>Whether a bath of that name was ever mixed and its mixing not taken back.</summary>
     bool HasBath(string bath);
 
     /// <summary>The first entry that used a bath or jug that this entry began, or null when there is none.</summary>
@@ -51,10 +51,10 @@ public interface IPast
     /// </summary>
     int? FreshClearing(string film, Stock.PlaceId bath) => null;
 
-    /// <summary>Whether a print session of that name stands in the journal and was not reversed.</summary>
+    /// <summary>Whether a print session of that name stands in the journal and was not taken back.</summary>
     bool HasPrintSession(string session) => false;
 
-    /// <summary>Whether an order of that name was ever placed and its placing not reversed.</summary>
+    /// <summary>Whether an order of that name was ever placed and its placing not taken back.</summary>
     bool HasOrder(string order);
 
     /// <summary>The first entry that delivered or changed the order that this entry placed, or null when there is none.</summary>

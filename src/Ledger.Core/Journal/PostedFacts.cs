@@ -28,8 +28,14 @@ public sealed record SettingChanged(string Name, string Value, Settings Settings
 
 /// <summary>A delivery arrived.</summary>
 /// <param name="Lot">The new lot.</param>
-/// <param name="Purchase">What was paid and how.</param>
-public sealed record LotReceived(Lot Lot, Entries.Receipt Purchase) : PostedFact;
+/// <param name="Paid">What was paid and how.</param>
+public sealed record LotReceived(Lot Lot, Paid Paid) : PostedFact;
+
+/// <summary>What was paid for a lot.</summary>
+/// <param name="Landed">The price and the packs, with the lot's share of what was paid for the whole delivery.</param>
+/// <param name="Currency">The currency the amounts are in (ISO 4217); null for the ledger's own.</param>
+/// <param name="Rate">What one unit of that currency is worth in the ledger's own; null when they are the same.</param>
+public sealed record Paid(Costing.LandedCost Landed, string? Currency, decimal? Rate);
 
 /// <summary>A container came with a lot.</summary>
 /// <param name="Place">Its number.</param>

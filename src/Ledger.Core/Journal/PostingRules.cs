@@ -45,8 +45,7 @@ public static class PostingRules
             case FormatDefinition definition: DefinitionRules.Post(definition, draft); break;
             case ProcessDefinition definition: DefinitionRules.Post(definition, draft); break;
             case SettingChange change: DefinitionRules.Post(change, draft); break;
-            case Receipt receipt: ReceiptRules.Post(receipt, draft); break;
-            case Purchase purchase: PurchaseRules.Post(purchase, draft); break;
+            case Delivery delivery: DeliveryRules.Post(delivery, draft); break;
             case Opening opening: OpeningRules.Post(opening, draft); break;
             case BathMixing mixing: BathRules.Post(mixing, draft); break;
             case SessionLog session: SessionRules.Post(session, draft); break;
@@ -62,7 +61,7 @@ public static class PostingRules
             case Unload unload: UnloadRules.Post(unload, draft); break;
             case KeeperNaming keeper: KeeperRules.Post(keeper, draft); break;
             case StorageMove move: StorageRules.Post(move, draft); break;
-            case SpeedRating rating: StorageRules.Post(rating, draft); break;
+            case ExposureIndexSetting rating: StorageRules.Post(rating, draft); break;
             case PrintSession prints: PrintRules.Post(prints, draft); break;
             case Rotation rotation: RotationRules.Post(rotation, draft); break;
             case TopUp topUp: TopUpRules.Post(topUp, draft); break;
@@ -83,7 +82,7 @@ public static class PostingRules
             case OrderCancellation cancellation: OrderRules.Post(cancellation, draft); break;
             case PriceRiseNotice notice: OrderRules.Post(notice, draft); break;
             case OrderTermsSetting setting: OrderRules.Post(setting, draft); break;
-            case Correction correction: CorrectionRules.Post(correction, draft); break;
+            case Undo undo: UndoRules.Post(undo, draft); break;
             default: throw new ArgumentException($"no rule posts a {entry.Kind}", nameof(entry));
         }
     }

@@ -54,10 +54,10 @@ public sealed record SessionEstimate(long Sheets, Money Film, Money Developer, M
         return new(
             film.Sum(movement => movement.Quantity),
             new(film.Sum(movement => movement.Value.Millionths)),
-            Sum(Places.Drain, item => item is { Kind: ItemKind.Chemical, Role: ItemRole.Developer }),
-            Sum(Places.Drain, item => item.Kind == ItemKind.Chemical && item.Role != ItemRole.Developer),
+            Sum(Places.UsedUp, item => item is { Kind: ItemKind.Chemical, Role: ItemRole.Developer }),
+            Sum(Places.UsedUp, item => item.Kind == ItemKind.Chemical && item.Role != ItemRole.Developer),
             new(posting.Facts.OfType<BathWorked>().Where(worked => worked.IsFirst).Sum(worked => PartOf(worked, holdings).Millionths)),
-            Sum(Places.Drain, item => item.Kind == ItemKind.Supply));
+            Sum(Places.UsedUp, item => item.Kind == ItemKind.Supply));
     }
 
     private static Money PartOf(BathWorked worked, Holdings holdings)

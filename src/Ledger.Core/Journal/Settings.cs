@@ -37,7 +37,7 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
     public int? SilverLimitPaperFirst { get; init; }
 
     /// <summary>The fixer that may stay in film or paper after washing, in milligrams per square metre; null when no figure is judged.</summary>
-    public int? ResidualFixerLimit { get; init; }
+    public int? ResidualHypoLimit { get; init; }
 
     /// <summary>After how many days a waste jug is worth a reminder; 0 for none. It says nothing about what is allowed.</summary>
     public int JugDays { get; init; } = 365;

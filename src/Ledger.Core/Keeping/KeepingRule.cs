@@ -31,10 +31,10 @@ public enum KeepingRule
 /// <summary>The rules' names in the trade's words.</summary>
 public static class KeepingRules
 {
-    /// <summary>"printed date", "since opening", …</summary>
+    /// <summary>"expiry date", "since opening", …</summary>
     public static string Name(this KeepingRule rule) => rule switch
     {
-        KeepingRule.PrintedDate => "printed date",
+        KeepingRule.PrintedDate => "expiry date",
         KeepingRule.SealedLife => "life in the sealed pack",
         KeepingRule.SinceOpening => "life since opening",
         KeepingRule.SinceHalfEmpty => "life below half full",

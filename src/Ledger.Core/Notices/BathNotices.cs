@@ -19,7 +19,8 @@ internal static class BathNotices
         if (reading.EndedBy is { } end)
         {
             yield return new(
-                NoticeKind.BathSpent, Severity.Act, code, $"bath {code} has ended by {end.Name()}", Because(reading, style),
+                end == BathEnd.Age ? NoticeKind.BathExpired : NoticeKind.BathExhausted,
+                Severity.Now, code, $"bath {code} has ended by {end.Name()}", Because(reading, style),
                 Step(reading.Bath, holdings), end == BathEnd.Age ? reading.GoodUntil!.Date : null);
             yield break;
         }

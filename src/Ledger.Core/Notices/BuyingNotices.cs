@@ -41,7 +41,7 @@ internal static class BuyingNotices
             if (reading.Item.MinimumOnHand is { } minimum && reading.Available < minimum)
                 continue;
             yield return new(
-                NoticeKind.OrderDue, RunsOutFirst(reading) ? Severity.Act : Severity.Soon, reading.Item.Code,
+                NoticeKind.OrderDue, RunsOutFirst(reading) ? Severity.Now : Severity.Soon, reading.Item.Code,
                 suggestion.IsNow ? $"order {reading.Item.Code} now" : $"order {reading.Item.Code} by {Dates.Text(suggestion.OrderBy)}",
                 reading.Basis, Order(reading, suggestion), suggestion.OrderBy);
         }

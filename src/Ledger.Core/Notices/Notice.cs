@@ -5,23 +5,26 @@ namespace Ledger.Core.Notices;
 /// <summary>Something that needs the user.</summary>
 /// <param name="Kind">What sort of thing it is.</param>
 /// <param name="Severity">How pressing it is.</param>
-/// <param name="Subject">The container, bath, jug or item it is about.</param>
+/// <param name="About">The container, bath, jug or item it is about.</param>
 /// <param name="Text">What is the matter.</param>
-/// <param name="Because">The rule or figure behind it.</param>
+/// <param name="Reason">The rule or figure behind it.</param>
 /// <param name="Step">The one step that settles it.</param>
 /// <param name="By">The day it turns on, past or to come; null when there is none.</param>
 public sealed record Notice(
-    NoticeKind Kind, Severity Severity, string Subject, string Text, string Because, string Step, LocalDate? By)
+    NoticeKind Kind, Severity Severity, string About, string Text, string Reason, string Step, LocalDate? By)
 {
     /// <summary>What it is and why, in a sentence.</summary>
-    public string Sentence => $"{Text}: {Because}.";
+    public string Sentence => $"{Text}: {Reason}.";
 }
 
 /// <summary>What a notice is about.</summary>
 public enum NoticeKind
 {
-    /// <summary>A bath has reached an end.</summary>
-    BathSpent,
+    /// <summary>A bath no longer works: by area, test, sight or replenisher.</summary>
+    BathExhausted,
+
+    /// <summary>A bath no longer works: by age.</summary>
+    BathExpired,
 
     /// <summary>A bath will soon reach an end.</summary>
     BathEnding,
@@ -70,7 +73,7 @@ public enum NoticeKind
 public enum Severity
 {
     /// <summary>Now: the next session would suffer.</summary>
-    Act,
+    Now,
 
     /// <summary>Soon.</summary>
     Soon,
@@ -84,11 +87,11 @@ public static class NoticeNames
 {
     private static readonly string[] Kinds =
     [
-        "bath-spent", "bath-ending", "expired", "expires-soon", "below-minimum", "loaded-long", "exposed-long", "side-faulty", "order-due",
+        "bath-exhausted", "bath-expired", "bath-ending", "expired", "expires-soon", "below-minimum", "loaded-long", "exposed-long", "side-faulty", "order-due",
         "order-late", "price-rise", "replenisher-due", "control-strip-out", "jug-full", "jug-old",
     ];
 
-    private static readonly string[] Severities = ["act", "soon", "note"];
+    private static readonly string[] Severities = ["now", "soon", "note"];
 
     /// <summary>The kind's name.</summary>
     public static string Name(this NoticeKind kind) => Kinds[(int)kind];

@@ -22,7 +22,7 @@ public static class TodayReading
             .OrderBy(notice => notice.Severity)
             .ThenBy(notice => notice.Kind)
             .ThenBy(notice => notice.By)
-            .ThenBy(notice => notice.Subject, StringComparer.OrdinalIgnoreCase),
+            .ThenBy(notice => notice.About, StringComparer.OrdinalIgnoreCase),
     ];
 
     /// <summary>The announced price rises only, with what buying before them would save.</summary>
@@ -42,7 +42,7 @@ public static class TodayReading
             var held = container.Held.ToText(holdings.Settings.Style);
             var because = $"{held} left; {good.Because}, {Dates.Text(good.Date)}";
             yield return days < 0
-                ? new(NoticeKind.Expired, item.Kind == ItemKind.Chemical ? Severity.Act : Severity.Soon, container.Code,
+                ? new(NoticeKind.Expired, item.Kind == ItemKind.Chemical ? Severity.Now : Severity.Soon, container.Code,
                     $"{container.Code} is past its date by {Days(-days)}", because, "discard it, or use it for tests only", good.Date)
                 : new(NoticeKind.ExpiresSoon, Severity.Soon, container.Code,
                     $"{container.Code} is good for {Days(days)} more", because, "use it first", good.Date);
@@ -57,7 +57,7 @@ public static class TodayReading
             var order = reorder.FirstOrDefault(one => one.Item.Code == item.Code);
             if (reading.IsBelowMinimum)
                 yield return new(
-                    NoticeKind.BelowMinimum, reading.Usable.IsZero ? Severity.Act : Severity.Soon, item.Code,
+                    NoticeKind.BelowMinimum, reading.Usable.IsZero ? Severity.Now : Severity.Soon, item.Code,
                     $"{item.Code}: {reading.Usable.ToText(holdings.Settings.Style)} of good stock left",
                     $"your minimum is {item.MinimumOnHand!.Value.ToText(holdings.Settings.Style)}",
                     order is not null ? BuyingNotices.Step(order)

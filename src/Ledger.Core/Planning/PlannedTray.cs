@@ -9,7 +9,7 @@ public sealed record PlannedTray
     /// <summary>Its place in the order, counting from 1.</summary>
     public required int Number { get; init; }
 
-    /// <summary>What the step is called: soak, developer, stop, fixer 1, fixer 2, wash aid, wash, last rinse.</summary>
+    /// <summary>What the step is called: presoak, developer, stop, fixer 1, fixer 2, wash aid, wash, final rinse, wetting agent.</summary>
     public required string Name { get; init; }
 
     /// <summary>What the step does.</summary>

@@ -63,7 +63,6 @@ internal sealed class PlannedTrays(SessionPlanDraft draft)
     private static string Name(ProcessStep step, int fixer, int fixers) => step.Role switch
     {
         ItemRole.Fixer when fixers > 1 => $"fixer {fixer}",
-        ItemRole.WettingAgent => "last rinse",
         _ => step.Role.Name(),
     };
 

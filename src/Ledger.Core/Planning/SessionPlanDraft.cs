@@ -48,7 +48,7 @@ internal sealed class SessionPlanDraft
     /// <summary>The area that passes through the baths, dummies among it, rounded as the session's lines are; weighted for a fixer.</summary>
     public Area Through(bool weighted) => Batches.Aggregate(
         Area.Zero, (sum, batch) => SessionLines.Of(batch).Select(line => batch.Film.AreaOf(line.Sheets)).Aggregate(
-            sum, (total, area) => total + (weighted ? area.Weighted(batch.Film.FixerWeightThousandths) : area)));
+            sum, (total, area) => total + (weighted ? area.Weighted(batch.Film.FixerFactorThousandths) : area)));
 
     public Item Item(string code) => Holdings.Item(code) ?? throw RefusedException.Unknown($"item \"{code}\"", Holdings.Items.Select(item => item.Code));
 
@@ -73,7 +73,7 @@ internal sealed class SessionPlanDraft
         film,
         line.Group.Trim().Length > 0 ? line.Group : sheet.Exposure?.Group ?? "",
         1,
-        line.Subject.Length > 0 ? line.Subject : sheet.Exposure?.Line ?? "",
+        line.Subject.Length > 0 ? line.Subject : sheet.Exposure?.Subject ?? "",
         line.Holder.Length > 0 ? line.Holder : KnownSheets.HolderOf(sheet, Holdings.Film))
     {
         Known = sheet,

@@ -25,7 +25,7 @@ public static class Batching
                     Sheets = [.. stack.Select(sheet => sheet with { Number = ++number })],
                 };
                 batch = batch with { HasDummy = batch.IsShuffled && stack.Count == 1 && limit > 1 };
-                batches.Add(batch with { MoveEverySeconds = batch.IsShuffled ? practice.MoveEverySeconds(batch.InTray) : null });
+                batches.Add(batch with { ShuffleEverySeconds = batch.IsShuffled ? practice.ShuffleEverySeconds(batch.InTray) : null });
             }
         }
 

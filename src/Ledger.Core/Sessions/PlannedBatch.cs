@@ -40,7 +40,7 @@ public sealed record PlannedBatch
     public decimal? Minutes { get; init; }
 
     /// <summary>How often a sheet is moved; null for rolls.</summary>
-    public decimal? MoveEverySeconds { get; init; }
+    public decimal? ShuffleEverySeconds { get; init; }
 
     /// <summary>When the stack is turned by 180 degrees: at half of the time; null for rolls or an unknown time.</summary>
     public decimal? TurnAtMinutes => IsShuffled && Minutes is { } minutes ? minutes / 2 : null;

@@ -14,7 +14,7 @@ public sealed record TrayPractice(BatchLimit Limit, int PassSeconds, int ShortMi
     public static TrayPractice Common { get; } = new(BatchLimit.CommonPractice, PassSeconds: 30, ShortMinutes: 7, DepthTenths: 127, null);
 
     /// <summary>How often a sheet is moved when so many lie in the stack: every 15 seconds for two, every 7.5 for four.</summary>
-    public decimal MoveEverySeconds(int inTray) => (decimal)PassSeconds / inTray;
+    public decimal ShuffleEverySeconds(int inTray) => (decimal)PassSeconds / inTray;
 
     /// <summary>The least solution that covers a sheet to the depth: the sheet's area × the depth, rounded up to a millilitre.</summary>
     public Volume LeastIn(Format format) =>

@@ -40,7 +40,7 @@ public sealed record Item
     public Volume? MinimumPer80SquareInches { get; init; }
 
     /// <summary>How heavily a film or paper loads a fixer, in thousandths: 1000 for conventional grain, 1500 for tabular (2000 : 1333).</summary>
-    public int FixerWeightThousandths { get; init; } = 1000;
+    public int FixerFactorThousandths { get; init; } = 1000;
 
     /// <summary>How long it keeps.</summary>
     public KeepingLimits Keeping { get; init; } = KeepingLimits.None;

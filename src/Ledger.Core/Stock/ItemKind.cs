@@ -46,14 +46,14 @@ public enum ItemRole
     /// <summary>Fibre-based paper.</summary>
     FibrePaper,
 
-    /// <summary>A soak before the developer; a step, never an item's role.</summary>
-    Soak,
+    /// <summary>A presoak before the developer; a step, never an item's role.</summary>
+    Presoak,
 
     /// <summary>A wash; a step, never an item's role.</summary>
     Wash,
 
-    /// <summary>The last rinse; a step, never an item's role.</summary>
-    LastRinse,
+    /// <summary>The final rinse; a step, never an item's role.</summary>
+    FinalRinse,
 }
 
 /// <summary>The names of kinds and roles as they stand in CSV and JSON.</summary>
@@ -63,15 +63,15 @@ public static class ItemNames
     public static IReadOnlyList<string> Kinds { get; } = ["film", "chemical", "supply"];
 
     /// <summary>
-    /// other, developer, stop, fixer, wash aid, wetting agent, toner, water, rc paper, fibre paper; and of steps alone: soak, wash, last rinse.
+    /// other, developer, stop, fixer, wash aid, wetting agent, toner, water, rc paper, fibre paper; and of steps alone: presoak, wash, final rinse.
     /// </summary>
     public static IReadOnlyList<string> Roles { get; } =
     [
-        "other", "developer", "stop", "fixer", "wash aid", "wetting agent", "toner", "water", "rc paper", "fibre paper", "soak", "wash", "last rinse",
+        "other", "developer", "stop", "fixer", "wash aid", "wetting agent", "toner", "water", "rc paper", "fibre paper", "presoak", "wash", "final rinse",
     ];
 
     /// <summary>Whether only a step of a process can have the role, because nothing is bought for it.</summary>
-    public static bool IsOfStepsOnly(this ItemRole role) => role is ItemRole.Soak or ItemRole.Wash or ItemRole.LastRinse;
+    public static bool IsOfStepsOnly(this ItemRole role) => role is ItemRole.Presoak or ItemRole.Wash or ItemRole.FinalRinse;
 
     /// <summary>The kind's name.</summary>
     public static string Name(this ItemKind kind) => Kinds[(int)kind];

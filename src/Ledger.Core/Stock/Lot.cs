@@ -15,8 +15,8 @@ namespace Ledger.Core.Stock;
 public sealed record Lot(
     LotId Id, string Item, LocalDate ReceivedOn, Quantity Quantity, Money Cost, string Batch, LocalDate? ExpiresOn, string Storage)
 {
-    /// <summary>The speed at which the user exposes it; null for the maker's.</summary>
-    public int? Speed { get; init; }
+    /// <summary>The exposure index at which the user exposes it; null for the maker's.</summary>
+    public int? ExposureIndex { get; init; }
 
     /// <summary>The maker's formula version when it came; what a changed recipe does to the product's life does not touch older lots.</summary>
     public string Formula { get; init; } = "";

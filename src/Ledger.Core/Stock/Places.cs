@@ -13,13 +13,13 @@ public static class Places
     public static readonly PlaceId Rejects = new(3);
 
     /// <summary>Poured away or used up.</summary>
-    public static readonly PlaceId Drain = new(4);
+    public static readonly PlaceId UsedUp = new(4);
 
     /// <summary>What a count found missing, or (less than nothing) found in excess.</summary>
     public static readonly PlaceId LostOrGained = new(5);
 
-    /// <summary>Whole containers and sheets thrown away unused.</summary>
-    public static readonly PlaceId ThrownAway = new(6);
+    /// <summary>Whole containers and sheets discarded unused.</summary>
+    public static readonly PlaceId Discarded = new(6);
 
     /// <summary>Where powder turns into stock solution: what goes in as one lot comes out as another, at the same cost.</summary>
     public static readonly PlaceId Mixing = new(7);
@@ -36,9 +36,9 @@ public static class Places
         1 => "supplier",
         2 => "filed negatives",
         3 => "rejects",
-        4 => "drain",
+        4 => "used up",
         5 => "lost or gained",
-        6 => "thrown away",
+        6 => "discarded",
         7 => "mixing",
         8 => "prints",
         _ => throw new ArgumentOutOfRangeException(nameof(place), place, "not a single place"),

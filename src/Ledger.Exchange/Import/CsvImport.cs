@@ -10,9 +10,9 @@ namespace Ledger.Exchange.Import;
 public static class CsvImport
 {
     /// <summary>
-    /// formats, items, processes, holders, orders, order_changes, purchases, storage_moves, openings, speeds, cleanings, loads, exposures, unloads,
+    /// formats, items, processes, holders, orders, order_changes, deliveries, storage_moves, openings, exposure_indexes, cleanings, loads, exposures, unloads,
     /// decantings, stock_solutions, jugs, baths, rotations, top_ups, counts, discards, sessions, prints, clearing_tests, observations, services,
-    /// keepers, price_rises, plans, corrections: in the order in which entries of the same day are posted.
+    /// keepers, price_rises, plans, undone: in the order in which entries of the same day are posted.
     /// </summary>
     public static IReadOnlyList<string> Kinds { get; } = [.. FileKind.All.Select(kind => kind.Name)];
 

@@ -3,7 +3,7 @@ using Ledger.Core.Journal.Entries;
 namespace Ledger.Exchange.Import;
 
 /// <summary>A CSV file as it was read. It may be posted when it has no problems.</summary>
-/// <param name="Kind">The kind of the file: items, purchases, sessions…</param>
+/// <param name="Kind">The kind of the file: items, deliveries, sessions…</param>
 /// <param name="Entries">The entries of its good rows, in the order of the rows.</param>
 /// <param name="Problems">Every bad row; a file with any of them is not imported.</param>
 /// <param name="Remarks">What the user should know but need not change, such as a column that was left out.</param>

@@ -79,7 +79,7 @@ public static class MixingSheet
             figures.Add(new(GroupTimes.Clock(minutes), "develop"));
         if (batch.TurnAtMinutes is { } turn)
             figures.Add(new(GroupTimes.Clock(turn), "turn the stack"));
-        if (batch.MoveEverySeconds is { } seconds)
+        if (batch.ShuffleEverySeconds is { } seconds)
             figures.Add(new($"{Scaled.ToText(seconds, 1)} s", batch.InTray == 1 ? "move the sheet" : "move a sheet"));
         if (figures.Count > 0)
             yield return new Figures(figures);

@@ -31,7 +31,7 @@ public static class TallySlip
                         .Select(film => (IReadOnlyList<string>)
                     [
                         film.Name, film.Format!.Code, film.Format.Area.ToText(style),
-                        Scaled.ToText(film.Format.Area.Weighted(film.FixerWeightThousandths).SquareInches / Area.Unit80.SquareInches, 2),
+                        Scaled.ToText(film.Format.Area.Weighted(film.FixerFactorThousandths).SquareInches / Area.Unit80.SquareInches, 2),
                     ])]),
                 new Blanks(["clearing test: film", "seconds, fresh", "seconds today", "date"]),
                 new Points([.. UsualCautions.Sentences, UsualCautions.Governs], AreCautions: true),

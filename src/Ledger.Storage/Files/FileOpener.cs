@@ -5,26 +5,175 @@ using NodaTime;
 
 namespace Ledger.Storage.Files;
 
-/// <summary>Opens the file, or says why it cannot be used: foreign, damaged, locked, newer. An older one is migrated after a backup copy.</summary>
+/// <summary>
+/// Opens the file, or says why it cannot be used: foreign, damaged, locked, newer. An older one is migrated after a backup copy, one whose first
+/// use was broken off is finished, and one that may only be read is read from a copy in memory.
+/// </summary>
 internal static class FileOpener
 {
     private const long ApplicationId = 1_416_776_772; // "TrLd", set by the first migration
-    private const int WaitSeconds = 5;
 
-    public static (SqliteConnection Connection, string? Backup) Open(string path, Instant now)
+    /// <summary>How long another program's lock is waited for.</summary>
+    public const int WaitSeconds = 5;
+
+    /// <summary>An open connection, and the copy that was kept before the file was migrated.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="now">For the name of the copy.</param>
+    /// <param name="migrations">Those of this version, unless a test has others.</param>
+    public static (SqliteConnection Connection, string? Backup) Open(string path, Instant now, Migrations? migrations = null)
     {
         MakeFolder(path);
-        if (IsNew(path))
-            Create(path);
-        var connection = Trouble.Guard(path, () => Connect(path));
+        migrations ??= Migrations.OfThisVersion;
+        return Trouble.Guard(path, () =>
+        {
+            if (Writable(path) is not { } connection)
+                return (InMemory(path, now, migrations), null);
+            try
+            {
+                return (connection, BringUpToDate(connection, path, now, migrations));
+            }
+            catch
+            {
+                connection.Dispose();
+                throw;
+            }
+        });
+    }
+
+    /// <summary>An open connection with the settings that every reader and writer of the file uses; the file is made if there is none.</summary>
+    public static SqliteConnection Connect(string path) => Connect(path, SqliteOpenMode.ReadWriteCreate);
+
+    /// <summary>
+    /// What a file holds, brought up to date, in memory: the file is neither written to nor locked, and nothing is made beside it. What stands
+    /// in a log beside it counts.
+    /// </summary>
+    /// <exception cref="LedgerFileException">It is no ledger, or one of a newer version.</exception>
+    /// <param name="path">The file.</param>
+    /// <param name="now">When it is brought up to date.</param>
+    /// <param name="migrations">What it is brought up to date with.</param>
+    /// <param name="isEmptyRefused">Whether a file that holds nothing is no ledger; otherwise it is an empty one.</param>
+    public static SqliteConnection InMemory(string path, Instant now, Migrations migrations, bool isEmptyRefused = false)
+    {
+        var memory = Connect(":memory:", SqliteOpenMode.Memory);
         try
         {
-            var missing = Trouble.Guard(path, () =>
+            DetachedCopy.Read(path, memory);
+            if (!RequireOwner(memory, path) && isEmptyRefused)
+                throw new LedgerFileException($"{path} holds nothing, so nothing was changed; name another file");
+            if (migrations.Missing(memory, path).Count > 0)
+                migrations.Apply(memory, path, now, keep: null);
+            memory.Run("PRAGMA query_only = ON");
+            return memory;
+        }
+        catch
+        {
+            memory.Dispose();
+            throw;
+        }
+    }
+
+    /// <summary>Refuses a file of another program. One that holds nothing yet becomes a ledger.</summary>
+    /// <returns>Whether it is a ledger already.</returns>
+    public static bool RequireOwner(SqliteConnection connection, string path) => Owner(connection) switch
+    {
+        ApplicationId => true,
+        null => false,
+        _ => throw new LedgerFileException($"{path} is an SQLite file of another program, not a ledger; name another file with --file"),
+    };
+
+    /// <summary>
+    /// Sets write-ahead logging, which lets a screen read while a command writes; the file keeps it. Before each writing, since a backup that was
+    /// copied over by hand has none, and not when it is only read. Later, if the file is in use now.
+    /// </summary>
+    public static void LogAhead(SqliteConnection connection)
+    {
+        try
+        {
+            if (connection.Texts("PRAGMA journal_mode")[0] != "wal")
+                connection.Texts("PRAGMA journal_mode = wal");
+        }
+        catch (SqliteException trouble) when (Trouble.IsBusy(trouble))
+        {
+        }
+    }
+
+    /// <summary>A name for a copy that is kept beside the ledger, which no file has yet.</summary>
+    public static string NameBeside(string path, Instant now, string ending)
+    {
+        var stamp = $"{path}.{now.ToDateTimeUtc().ToString("yyyyMMdd-HHmmss", CultureInfo.InvariantCulture)}";
+        return Enumerable.Range(1, int.MaxValue).Select(i => i == 1 ? $"{stamp}.{ending}" : $"{stamp}-{i}.{ending}").First(name => !Path.Exists(name));
+    }
+
+    /// <summary>Whether the file's own permission bits say that it is not to be written to.</summary>
+    public static bool IsReadOnly(string path)
+    {
+        FileSystemInfo file = new FileInfo(path);
+        if (file.LinkTarget is not null)
+            file = file.ResolveLinkTarget(returnFinalTarget: true) ?? file;
+        return file is FileInfo { Exists: true, IsReadOnly: true };
+    }
+
+    /// <summary>A connection that may write; null where the file, its folder or its disk may only be read.</summary>
+    private static SqliteConnection? Writable(string path)
+    {
+        if (IsReadOnly(path))
+            return null;
+        SqliteConnection? connection = null;
+        try
+        {
+            connection = Connect(path);
+            if (SQLitePCL.raw.sqlite3_db_readonly(connection.Handle!, "main") == 0)
             {
-                CheckOwner(connection, path);
-                return Migrations.Missing(connection, path);
-            });
-            return missing.Count == 0 ? (connection, null) : Trouble.Guard(path, () => Migrate(connection, path, now));
+                RequireOwner(connection, path);
+                return connection;
+            }
+
+            connection.Dispose();
+            return null;
+        }
+        catch (SqliteException trouble) when (Trouble.IsRefusal(trouble) && new FileInfo(path) is { Exists: true, Length: > 0 })
+        {
+            connection?.Dispose();
+            return null;
+        }
+        catch
+        {
+            connection?.Dispose();
+            throw;
+        }
+    }
+
+    private static string? BringUpToDate(SqliteConnection connection, string path, Instant now, Migrations migrations)
+    {
+        var isLedger = RequireOwner(connection, path);
+        if (migrations.Missing(connection, path).Count == 0)
+            return null;
+        connection.DefaultTimeout = Migrations.LongestWaitSeconds;
+        LogAhead(connection);
+        var copied = migrations.Apply(connection, path, now, isLedger ? Keep : null);
+        connection.DefaultTimeout = WaitSeconds;
+        return copied;
+
+        string Keep()
+        {
+            var copy = NameBeside(path, now, "backup");
+            using var reader = Connect(path);
+            Backup.Copy(reader, copy, path);
+            return copy;
+        }
+    }
+
+    private static SqliteConnection Connect(string path, SqliteOpenMode mode)
+    {
+        var connection = new SqliteConnection(new SqliteConnectionStringBuilder
+        {
+            DataSource = path, Mode = mode, ForeignKeys = true, Pooling = false, DefaultTimeout = WaitSeconds,
+        }.ToString());
+        try
+        {
+            connection.Open();
+            Guards.Pass(connection);
+            return connection;
         }
         catch
         {
@@ -32,30 +181,6 @@ internal static class FileOpener
             throw;
         }
     }
-
-    /// <summary>An open connection with the settings that every reader and writer of the file uses.</summary>
-    public static SqliteConnection Connect(string path)
-    {
-        var connection = new SqliteConnection(new SqliteConnectionStringBuilder
-        {
-            DataSource = path, Mode = IsWritable(path) ? SqliteOpenMode.ReadWrite : SqliteOpenMode.ReadOnly,
-            ForeignKeys = true, Pooling = false, DefaultTimeout = WaitSeconds,
-        }.ToString());
-        connection.Open();
-        return connection;
-    }
-
-    /// <summary>Refuses a file that is no ledger, or one of a newer version.</summary>
-    public static void RequireLedger(string path)
-    {
-        using var connection = Connect(path);
-        CheckOwner(connection, path);
-        Migrations.Missing(connection, path);
-    }
-
-    private static bool IsNew(string path) => new FileInfo(path) is not { Exists: true, Length: > 0 };
-
-    private static bool IsWritable(string path) => !new FileInfo(path).IsReadOnly;
 
     private static void MakeFolder(string path)
     {
@@ -72,41 +197,19 @@ internal static class FileOpener
             throw new LedgerFileException($"{path} is a folder; name a file with --file");
     }
 
-    /// <summary>Write-ahead logging lets a screen read while a command writes; a file keeps it once it is set.</summary>
-    private static void Create(string path) => Trouble.Guard(path, () =>
-    {
-        using (var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = path, Pooling = false }.ToString()))
-        {
-            connection.Open();
-            using var command = connection.CreateCommand();
-            command.CommandText = "PRAGMA journal_mode = wal";
-            command.ExecuteNonQuery();
-        }
-
-        Migrations.Apply(path);
-        return true;
-    });
-
-    private static void CheckOwner(SqliteConnection connection, string path)
+    /// <summary>
+    /// The program that the file belongs to; null while it holds nothing, as after a first use that was broken off. One statement, so that a
+    /// first use by another process is seen whole or not at all.
+    /// </summary>
+    private static long? Owner(SqliteConnection connection)
     {
         using var command = connection.CreateCommand();
-        command.CommandText = "PRAGMA application_id";
-        if ((long)command.ExecuteScalar()! != ApplicationId)
-            throw new LedgerFileException($"{path} is an SQLite file of another program, not a ledger; name another file with --file");
-    }
-
-    private static (SqliteConnection Connection, string? Backup) Migrate(SqliteConnection connection, string path, Instant now)
-    {
-        var stamp = now.ToDateTimeUtc().ToString("yyyyMMdd-HHmmss", CultureInfo.InvariantCulture);
-        var backup = $"{path}.{stamp}.backup";
-        Backup.Copy(connection, backup);
-        connection.Dispose();
-        Migrations.Apply(path);
-        var migrated = Connect(path);
-        using var command = migrated.CreateCommand();
-        command.CommandText = "SELECT count(*) FROM pragma_foreign_key_check";
-        if ((long)command.ExecuteScalar()! > 0)
-            throw new LedgerFileException($"{path} has broken references after it was brought up to date; the copy from before is {backup}");
-        return (migrated, backup);
+        command.CommandText =
+            """
+            SELECT CASE WHEN application_id = 0 AND NOT EXISTS (
+                SELECT 1 FROM sqlite_schema WHERE name <> 'SchemaVersions' AND tbl_name NOT LIKE 'sqlite\_%' ESCAPE '\') THEN NULL ELSE application_id END
+            FROM pragma_application_id
+            """;
+        return command.ExecuteScalar() as long?;
     }
 }

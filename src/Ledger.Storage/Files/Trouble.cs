@@ -21,6 +21,19 @@ internal static class Trouble
         },
         trouble);
 
+    /// <summary>Whether somebody else has it locked.</summary>
+    public static bool IsBusy(SqliteException trouble) => trouble.SqliteErrorCode is Busy or Locked;
+
+    /// <summary>Whether the file is damaged, or no database.</summary>
+    public static bool IsDamage(SqliteException trouble) => trouble.SqliteErrorCode is Corrupt or NotADatabase;
+
+    /// <summary>Whether the file, its folder or its disk refuses to be written to.</summary>
+    public static bool IsRefusal(SqliteException trouble) => trouble.SqliteErrorCode is ReadOnly or Perm or CannotOpen;
+
+    /// <summary>Whether it is the file's or the disk's fault, and not that of what was asked.</summary>
+    public static bool IsOfTheFile(SqliteException trouble) =>
+        IsBusy(trouble) || IsDamage(trouble) || IsRefusal(trouble) || trouble.SqliteErrorCode is InputOutput or Full;
+
     /// <summary>Runs something on the file; what goes wrong with the file comes out as a sentence.</summary>
     public static T Guard<T>(string path, Func<T> work)
     {

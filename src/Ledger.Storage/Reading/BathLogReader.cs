@@ -2,13 +2,12 @@ using Dapper;
 using Ledger.Core.Baths;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
-using Microsoft.Data.Sqlite;
 using NodaTime;
 
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads what was learned about baths: tests, observations, top-ups, what they stood in, and the day they were filled.</summary>
-internal sealed class BathLogReader(SqliteConnection connection)
+internal sealed class BathLogReader(Snapshot snapshot)
 {
     /// <summary>The baths with all that was learned about them by the end of a day.</summary>
     public IReadOnlyList<Bath> With(IReadOnlyList<Bath> baths, LocalDate asOf)
@@ -50,7 +49,7 @@ internal sealed class BathLogReader(SqliteConnection connection)
     }
 
     /// <summary>The fresh clearing time of a film: as measured in that bath, else the last one in a bath of the same item.</summary>
-    public int? FreshClearing(string film, long bath) => connection.QueryFirstOrDefault<int?>(
+    public int? FreshClearing(string film, long bath) => snapshot.Connection.QueryFirstOrDefault<int?>(
         """
         SELECT t.tenths FROM clearing_test t CROSS JOIN standing_entry e ON e.id = t.entry_id JOIN bath b ON b.place_id = t.place_id
         JOIN item f ON f.id = t.item_id
@@ -59,7 +58,7 @@ internal sealed class BathLogReader(SqliteConnection connection)
         """,
         new { film, bath });
 
-    private IEnumerable<TestRow> Tests(string places, string day) => connection.Query<TestRow>(
+    private IEnumerable<TestRow> Tests(string places, string day) => snapshot.Connection.Query<TestRow>(
         """
         SELECT t.place_id AS PlaceId, e.date AS Date, f.code AS Film, t.tenths AS Tenths, t.is_fresh AS IsFresh,
             coalesce((SELECT sum(w.weighted) FROM bath_work w CROSS JOIN standing_entry we ON we.id = w.entry_id
@@ -74,7 +73,7 @@ internal sealed class BathLogReader(SqliteConnection connection)
         """,
         new { places, day });
 
-    private IEnumerable<SignRow> Observations(string places, string day) => connection.Query<SignRow>(
+    private IEnumerable<SignRow> Observations(string places, string day) => snapshot.Connection.Query<SignRow>(
         """
         SELECT o.place_id AS PlaceId, e.date AS Date, o.sign AS Sign, o.ends_use AS EndsUse
         FROM json_each(@places) j JOIN bath_observation o ON o.place_id = j.value CROSS JOIN standing_entry e ON e.id = o.entry_id
@@ -82,7 +81,7 @@ internal sealed class BathLogReader(SqliteConnection connection)
         """,
         new { places, day });
 
-    private IEnumerable<SilverRow> Silver(string places, string day) => connection.Query<SilverRow>(
+    private IEnumerable<SilverRow> Silver(string places, string day) => snapshot.Connection.Query<SilverRow>(
         """
         SELECT s.place_id AS PlaceId, e.date AS Date, s.milligrams_per_litre AS Milligrams
         FROM json_each(@places) j JOIN silver_test s ON s.place_id = j.value CROSS JOIN standing_entry e ON e.id = s.entry_id
@@ -90,7 +89,7 @@ internal sealed class BathLogReader(SqliteConnection connection)
         """,
         new { places, day });
 
-    private IEnumerable<ResidualRow> Residual(string places, string day) => connection.Query<ResidualRow>(
+    private IEnumerable<ResidualRow> Residual(string places, string day) => snapshot.Connection.Query<ResidualRow>(
         """
         SELECT r.place_id AS PlaceId, e.date AS Date, r.kind AS Kind, r.result AS Result, r.has_passed AS HasPassed, r.session AS Session
         FROM json_each(@places) j JOIN residual_test r ON r.place_id = j.value CROSS JOIN standing_entry e ON e.id = r.entry_id
@@ -98,7 +97,7 @@ internal sealed class BathLogReader(SqliteConnection connection)
         """,
         new { places, day });
 
-    private IEnumerable<StripRow> Strips(string places, string day) => connection.Query<StripRow>(
+    private IEnumerable<StripRow> Strips(string places, string day) => snapshot.Connection.Query<StripRow>(
         """
         SELECT s.place_id AS PlaceId, e.date AS Date, s.result AS Result, s.is_within AS IsWithin
         FROM json_each(@places) j JOIN control_strip s ON s.place_id = j.value CROSS JOIN standing_entry e ON e.id = s.entry_id
@@ -106,7 +105,7 @@ internal sealed class BathLogReader(SqliteConnection connection)
         """,
         new { places, day });
 
-    private IEnumerable<StandingRow> Standings(string places, string day) => connection.Query<StandingRow>(
+    private IEnumerable<StandingRow> Standings(string places, string day) => snapshot.Connection.Query<StandingRow>(
         """
         SELECT s.place_id AS PlaceId, e.date AS Date, s.container AS Container
         FROM json_each(@places) j JOIN bath_standing s ON s.place_id = j.value CROSS JOIN standing_entry e ON e.id = s.entry_id
@@ -114,7 +113,7 @@ internal sealed class BathLogReader(SqliteConnection connection)
         """,
         new { places, day });
 
-    private IEnumerable<TopUpRow> TopUps(string places, string day) => connection.Query<TopUpRow>(
+    private IEnumerable<TopUpRow> TopUps(string places, string day) => snapshot.Connection.Query<TopUpRow>(
         """
         SELECT t.place_id AS PlaceId, e.date AS Date, t.added AS Added, t.bled AS Bled,
             coalesce((SELECT sum(w.weighted) FROM bath_work w CROSS JOIN standing_entry we ON we.id = w.entry_id
@@ -124,7 +123,7 @@ internal sealed class BathLogReader(SqliteConnection connection)
         """,
         new { places, day });
 
-    private LocalDate? FilledOn(Bath bath, string day) => Days.ReadOptional(connection.QueryFirstOrDefault<string?>(
+    private LocalDate? FilledOn(Bath bath, string day) => Days.ReadOptional(snapshot.Connection.QueryFirstOrDefault<string?>(
         """
         SELECT min(date) FROM (
             SELECT e.date, sum(w.weighted) OVER (ORDER BY e.date, e.id) AS worked

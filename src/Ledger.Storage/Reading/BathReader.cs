@@ -2,13 +2,12 @@ using Dapper;
 using Ledger.Core.Baths;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
-using Microsoft.Data.Sqlite;
 using NodaTime;
 
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads baths with the work they have taken and what is in them.</summary>
-internal sealed class BathReader(SqliteConnection connection)
+internal sealed class BathReader(Snapshot snapshot)
 {
     /// <summary>A bath's work as of a day is all of it less what came later, so that an old bath costs no more to read than a new one.</summary>
     private const string Baths =
@@ -27,8 +26,8 @@ internal sealed class BathReader(SqliteConnection connection)
 
     /// <summary>The baths that were mixed by the end of the day and not yet poured out.</summary>
     public IEnumerable<Bath> InUse(LocalDate asOf, ILookup<long, BalanceRow> balances, Holdings holdings) =>
-        new BathLogReader(connection).With(
-        [.. connection.Query<BathRow>(
+        new BathLogReader(snapshot).With(
+        [.. snapshot.Connection.Query<BathRow>(
             Baths + """
             WHERE mixed.date <= @asOf AND NOT EXISTS (SELECT 1 FROM bath_end d JOIN standing_entry e ON e.id = d.entry_id
                 WHERE d.place_id = b.place_id AND e.date <= @asOf)
@@ -41,14 +40,14 @@ internal sealed class BathReader(SqliteConnection connection)
     /// <summary>The last bath of that name, in use or poured out, with what was once put into it; null when there never was one.</summary>
     public Bath? Named(string code, LocalDate asOf, Holdings holdings)
     {
-        var row = connection.QueryFirstOrDefault<BathRow>(
+        var row = snapshot.Connection.QueryFirstOrDefault<BathRow>(
             Baths + """
             WHERE p.code = @code AND mixed.date <= @asOf ORDER BY b.place_id DESC
             """,
             new { code = code.Trim(), asOf = Dates.Text(asOf) });
         if (row is null)
             return null;
-        var contents = connection.Query<ContentRow>(
+        var contents = snapshot.Connection.Query<ContentRow>(
             """
             SELECT m.lot_id AS LotId, sum(m.quantity) AS Quantity, sum(m.value) AS Value
             FROM movement m CROSS JOIN standing_entry e ON e.id = m.entry_id
@@ -59,12 +58,12 @@ internal sealed class BathReader(SqliteConnection connection)
         {
             PouredOut = PouredOut(row.PlaceId, asOf),
         };
-        return holdings.WithSettings(new BathLogReader(connection).With([bath], asOf)[0]);
+        return holdings.WithSettings(new BathLogReader(snapshot).With([bath], asOf)[0]);
     }
 
     private PouredOut? PouredOut(long place, LocalDate asOf)
     {
-        var row = connection.QueryFirstOrDefault<EndRow>(
+        var row = snapshot.Connection.QueryFirstOrDefault<EndRow>(
             """
             SELECT e.date AS Date, d.reason AS Reason FROM bath_end d CROSS JOIN standing_entry e ON e.id = d.entry_id
             WHERE d.place_id = @place AND e.date <= @asOf
@@ -75,7 +74,7 @@ internal sealed class BathReader(SqliteConnection connection)
 
     public IReadOnlyList<BathWorkRecord> WorkOf(string code, LocalDate asOf, int atMost) =>
     [
-        .. connection.Query<WorkRow>(
+        .. snapshot.Connection.Query<WorkRow>(
             """
             SELECT e.id AS Number, e.date AS Date, e.summary AS Summary, w.is_first AS IsFirst, w.area AS Area, w.weighted AS Weighted
             FROM place p JOIN bath_work w ON w.place_id = p.id JOIN standing_entry e ON e.id = w.entry_id

@@ -4,16 +4,15 @@ using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
-using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads what the user has defined: settings, items and processes.</summary>
-internal sealed class CatalogueReader(SqliteConnection connection)
+internal sealed class CatalogueReader(Snapshot snapshot)
 {
     public void ReadInto(Holdings holdings)
     {
-        foreach (var setting in connection.Query<SettingRow>("SELECT name AS Name, value AS Value FROM setting"))
+        foreach (var setting in snapshot.Connection.Query<SettingRow>("SELECT name AS Name, value AS Value FROM setting"))
             holdings.Settings = holdings.Settings.With(setting.Name, setting.Value) ?? holdings.Settings;
         ReadFormats(holdings);
         foreach (var row in Items())
@@ -22,24 +21,24 @@ internal sealed class CatalogueReader(SqliteConnection connection)
             holdings.SetLastContainerNumber(row.Code, row.LastContainer ?? 0);
         }
 
-        new HandlingReader(connection).ReadInto(holdings);
+        new HandlingReader(snapshot).ReadInto(holdings);
         ReadProcesses(holdings);
     }
 
     /// <summary>A size may stand there under an older spelling too ("4x5in"); what was defined under the present one is the later.</summary>
     private void ReadFormats(Holdings holdings)
     {
-        var formats = connection.Query<FormatRow>("SELECT code AS Code, unit AS Unit, area AS Area FROM film_format")
+        var formats = snapshot.Connection.Query<FormatRow>("SELECT code AS Code, unit AS Unit, area AS Area FROM film_format")
             .Select(row => (row.Code, Format: new Format(row.Code, Area.FromHundredths(row.Area), Units.Named(row.Unit)!.Value)));
         foreach (var (_, format) in formats.OrderBy(stored => stored.Code == stored.Format.Code))
             holdings.Put(format);
     }
 
-    private IEnumerable<ItemRow> Items() => connection.Query<ItemRow>(
+    private IEnumerable<ItemRow> Items() => snapshot.Connection.Query<ItemRow>(
         """
         SELECT i.id AS Id, i.code AS Code, i.name AS Name, i.kind AS Kind, i.role AS Role, i.format AS Format, i.unit AS Unit, i.pack AS Pack,
             i.dilution AS Dilution, i.capacity_per_litre AS CapacityPerLitre, i.capacity_basis AS CapacityBasis,
-            i.minimum_per_80 AS MinimumPer80, i.fixer_weight AS FixerWeight, i.sealed_days AS SealedDays,
+            i.minimum_per_80 AS MinimumPer80, i.fixer_factor AS FixerFactor, i.sealed_days AS SealedDays,
             i.opened_full_days AS OpenedFullDays, i.opened_part_days AS OpenedPartDays, i.working_full_days AS WorkingFullDays,
             i.working_part_days AS WorkingPartDays, i.tray_hours AS TrayHours, i.lead_time_days AS LeadTimeDays,
             i.service_level AS ServiceLevel, i.minimum_on_hand AS MinimumOnHand, i.formula AS Formula, i.cautions AS Cautions,
@@ -49,14 +48,14 @@ internal sealed class CatalogueReader(SqliteConnection connection)
 
     private void ReadProcesses(Holdings holdings)
     {
-        var steps = connection.Query<StepRow>(
+        var steps = snapshot.Connection.Query<StepRow>(
             """
             SELECT s.process_id AS ProcessId, s.number AS Number, s.role AS Role, i.code AS Item, s.dilution AS Dilution,
                 s.working_volume AS WorkingVolume, s.amount AS Amount, s.use AS "Use", s.per AS Per, s.minutes AS Minutes, s.note AS Note,
                 s.volumes_by_format AS VolumesByFormat, s.celsius AS Celsius
             FROM process_step s LEFT JOIN item i ON i.id = s.item_id ORDER BY s.process_id, s.number
             """).ToLookup(row => row.ProcessId);
-        foreach (var row in connection.Query<ProcessRow>("SELECT id AS Id, name AS Name, version AS Version FROM process"))
+        foreach (var row in snapshot.Connection.Query<ProcessRow>("SELECT id AS Id, name AS Name, version AS Version FROM process"))
             holdings.Put(new Process(new(row.Id), row.Name, [.. steps[row.Id].Select(step => ToStep(step, holdings))]) { Version = row.Version });
     }
 
@@ -76,7 +75,7 @@ internal sealed class CatalogueReader(SqliteConnection connection)
             Dilution = row.Dilution is null ? null : Dilution.Parse(row.Dilution),
             Capacity = ToCapacity(row.CapacityPerLitre, row.CapacityBasis),
             MinimumPer80SquareInches = row.MinimumPer80 is { } least ? Volume.FromMicrolitres(least) : null,
-            FixerWeightThousandths = row.FixerWeight,
+            FixerFactorThousandths = row.FixerFactor,
             Keeping = new(row.SealedDays, row.OpenedFullDays, row.OpenedPartDays, row.WorkingFullDays, row.WorkingPartDays, row.TrayHours),
             LeadTimeDays = row.LeadTimeDays,
             ServiceLevel = row.ServiceLevel is null ? null : decimal.Parse(row.ServiceLevel, CultureInfo.InvariantCulture),
@@ -92,7 +91,7 @@ internal sealed class CatalogueReader(SqliteConnection connection)
     /// <summary>A version of a process as it was defined; null when there never was one.</summary>
     public Process? ProcessVersion(string name, int version, Holdings holdings)
     {
-        var steps = connection.Query<StepRow>(
+        var steps = snapshot.Connection.Query<StepRow>(
             """
             SELECT s.process_id AS ProcessId, s.number AS Number, s.role AS Role, i.code AS Item, s.dilution AS Dilution,
                 s.working_volume AS WorkingVolume, s.amount AS Amount, s.use AS "Use", s.per AS Per, s.minutes AS Minutes, s.note AS Note,
@@ -127,7 +126,7 @@ internal sealed class CatalogueReader(SqliteConnection connection)
 
     internal sealed record ItemRow(
         long Id, string Code, string Name, string Kind, string Role, string? Format, string Unit, long Pack, string? Dilution,
-        long? CapacityPerLitre, string? CapacityBasis, long? MinimumPer80, int FixerWeight, int? SealedDays, int? OpenedFullDays,
+        long? CapacityPerLitre, string? CapacityBasis, long? MinimumPer80, int FixerFactor, int? SealedDays, int? OpenedFullDays,
         int? OpenedPartDays, int? WorkingFullDays, int? WorkingPartDays, int? TrayHours, int? LeadTimeDays, string? ServiceLevel,
         long? MinimumOnHand, string Formula, string Cautions, long? LastContainer);
 

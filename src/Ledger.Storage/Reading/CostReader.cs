@@ -1,13 +1,12 @@
 using Dapper;
 using Ledger.Core.Costing;
 using Ledger.Core.Measures;
-using Microsoft.Data.Sqlite;
 using NodaTime;
 
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads what the journal knows of a period's costs. A correction stands on the day of what it reverses: both cancel.</summary>
-internal sealed class CostReader(SqliteConnection connection)
+internal sealed class CostReader(Snapshot snapshot)
 {
     private const long Supplier = 1, LostOrGained = 5, ThrownAway = 6;
 
@@ -43,7 +42,7 @@ internal sealed class CostReader(SqliteConnection connection)
     /// <summary>
     /// What all containers, holders and boxes of exposed film were worth at the end of a day: by the months before, and the days since.
     /// </summary>
-    private Money OnHandAfter(LocalDate day) => new(connection.ExecuteScalar<long>(
+    private Money OnHandAfter(LocalDate day) => new(snapshot.Connection.ExecuteScalar<long>(
         """
         SELECT (SELECT coalesce(sum(change), 0) FROM stock_month WHERE month < substr(@first, 1, 7))
             + (SELECT coalesce(sum(
@@ -57,7 +56,7 @@ internal sealed class CostReader(SqliteConnection connection)
     /// <summary>What came day by day of each item to the supplier, the lost and the thrown away, less what left them.</summary>
     private List<OutsideRow> Outside((string From, string To) period) =>
     [
-        .. connection.Query<OutsideRow>(
+        .. snapshot.Connection.Query<OutsideRow>(
             """
             SELECT e.date AS Date, i.code AS Item, i.kind AS Kind, iif(m.to_place IN (1, 5, 6), m.to_place, m.from_place) AS Place,
                 sum(iif(m.to_place IN (1, 5, 6), m.quantity, -m.quantity)) AS Quantity,
@@ -72,7 +71,7 @@ internal sealed class CostReader(SqliteConnection connection)
 
     private static Money Net(long place, List<OutsideRow> outside) => new(outside.Where(row => row.Place == place).Sum(row => row.Value));
 
-    private Dictionary<long, BathRow> Baths(string from, string to) => connection.Query<BathRow>(
+    private Dictionary<long, BathRow> Baths(string from, string to) => snapshot.Connection.Query<BathRow>(
         """
         SELECT b.place_id AS PlaceId, p.code AS Code, b.working_volume AS WorkingVolume,
             coalesce(b.capacity_per_litre, 0) AS CapacityPerLitre,
@@ -93,7 +92,7 @@ internal sealed class CostReader(SqliteConnection connection)
         new { from, to }).ToDictionary(row => row.PlaceId);
 
     /// <summary>What top-ups brought to each bath, up to the end of the period.</summary>
-    private ILookup<long, AddedRow> Added((string From, string To) period, IEnumerable<long> baths) => connection.Query<AddedRow>(
+    private ILookup<long, AddedRow> Added((string From, string To) period, IEnumerable<long> baths) => snapshot.Connection.Query<AddedRow>(
         """
         SELECT t.place_id AS PlaceId, e.id AS Entry, sum(m.value) AS Value, e.date >= @From AS IsNew,
             coalesce((SELECT sum(w.weighted) FROM bath_work w CROSS JOIN standing_entry we ON we.id = w.entry_id
@@ -127,10 +126,10 @@ internal sealed class CostReader(SqliteConnection connection)
     private IReadOnlyList<SessionUse> Sessions((string From, string To) period, ILookup<long, BathPart> work)
     {
         var used = Used(period);
-        var lines = new FilmUseReader(connection).Read(period);
+        var lines = new FilmUseReader(snapshot).Read(period);
         return
         [
-            .. connection.Query<SessionRow>(
+            .. snapshot.Connection.Query<SessionRow>(
                 """
                 SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date
                 FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.id
@@ -155,7 +154,7 @@ internal sealed class CostReader(SqliteConnection connection)
     /// <summary>What print sessions took from the shelf, and the baths that they went through.</summary>
     private IReadOnlyList<PrintUse> Prints((string From, string To) period, ILookup<long, BathPart> work) =>
     [
-        .. connection.Query<PrintRow>(
+        .. snapshot.Connection.Query<PrintRow>(
             """
             SELECT e.id AS Number, p.code AS Session, e.date AS Date,
                 (SELECT coalesce(sum(m.value), 0) FROM movement m WHERE m.entry_id = e.id AND m.to_place IN (4, 8)) AS Value
@@ -166,7 +165,7 @@ internal sealed class CostReader(SqliteConnection connection)
         .Select(row => new PrintUse(row.Number, row.Session, Days.Read(row.Date), new(row.Value), [.. work[row.Number]])),
     ];
 
-    private ILookup<long, UsedRow> Used((string From, string To) period) => connection.Query<UsedRow>(
+    private ILookup<long, UsedRow> Used((string From, string To) period) => snapshot.Connection.Query<UsedRow>(
         """
         SELECT e.id AS Number, sum(m.value) AS Value,
             CASE WHEN i.kind <> 'chemical' THEN 'supplies' WHEN i.role = 'developer' THEN 'developer' ELSE 'chemistry' END AS Purpose
@@ -178,7 +177,7 @@ internal sealed class CostReader(SqliteConnection connection)
 
     /// <summary>The work of each session and print session on its baths, from what a bath had taken by then to what it had after.</summary>
     private ILookup<long, BathPart> Work(
-        (string From, string To) period, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added) => connection.Query<WorkRow>(
+        (string From, string To) period, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added) => snapshot.Connection.Query<WorkRow>(
         """
         SELECT Number, PlaceId, Weighted, After
         FROM (

@@ -2,13 +2,12 @@ using System.Globalization;
 using Dapper;
 using Ledger.Core.Measures;
 using Ledger.Core.Reordering;
-using Microsoft.Data.Sqlite;
 using NodaTime;
 
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads what was used of each item, period by period, how long deliveries took, and what was last paid.</summary>
-internal sealed class DemandReader(SqliteConnection connection)
+internal sealed class DemandReader(Snapshot snapshot)
 {
     /// <summary>No more than so many periods: ten years of weeks.</summary>
     private const int MostPeriods = 522;
@@ -25,7 +24,7 @@ internal sealed class DemandReader(SqliteConnection connection)
 
     public IReadOnlyList<DeliveryTime> DeliveryTimes(LocalDate asOf) =>
     [
-        .. connection.Query<DeliveryRow>(
+        .. snapshot.Connection.Query<DeliveryRow>(
             """
             SELECT i.code AS Item, placed.date AS OrderedOn, came.date AS CameOn
             FROM order_delivery d JOIN standing_entry came ON came.id = d.entry_id JOIN standing_entry placed ON placed.id = d.order_id
@@ -39,7 +38,7 @@ internal sealed class DemandReader(SqliteConnection connection)
 
     public IReadOnlyList<LastPrice> LastPrices(LocalDate asOf) =>
     [
-        .. connection.Query<PriceRow>(
+        .. snapshot.Connection.Query<PriceRow>(
             """
             SELECT Item, Date, Price, Rate
             FROM (
@@ -54,7 +53,7 @@ internal sealed class DemandReader(SqliteConnection connection)
                 .At(row.Rate is null ? 1 : decimal.Parse(row.Rate, CultureInfo.InvariantCulture)))),
     ];
 
-    private IEnumerable<FirstRow> FirstDays(LocalDate asOf) => connection.Query<FirstRow>(
+    private IEnumerable<FirstRow> FirstDays(LocalDate asOf) => snapshot.Connection.Query<FirstRow>(
         """
         SELECT i.id AS ItemId, i.code AS Item, min(e.date) AS Date
         FROM lot l JOIN standing_entry e ON e.id = l.entry_id JOIN item i ON i.id = l.item_id WHERE e.date <= @asOf GROUP BY i.id
@@ -66,7 +65,7 @@ internal sealed class DemandReader(SqliteConnection connection)
     /// stock solution or, as paper, into prints. A bath that is poured out was counted when it was mixed. The rows come as the journal has them,
     /// each movement looked up once: to add them up by period costs the reader nothing, and SQLite a sort of them all.
     /// </summary>
-    private IEnumerable<UseRow> Uses(LocalDate asOf, LocalDate oldest, int periodDays) => connection.Query<UseRow>(
+    private IEnumerable<UseRow> Uses(LocalDate asOf, LocalDate oldest, int periodDays) => snapshot.Connection.Query<UseRow>(
         """
         WITH standing AS MATERIALIZED (
             SELECT e.id, CAST(julianday(@asOf) - julianday(e.date) AS INTEGER) / @periodDays AS ago

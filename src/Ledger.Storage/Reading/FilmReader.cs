@@ -3,25 +3,24 @@ using Ledger.Core.Film;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
-using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads the register of holders, the boxes of exposed sheets, and the sheets in them, as they were at the end of a day.</summary>
-internal sealed class FilmReader(SqliteConnection connection)
+internal sealed class FilmReader(Snapshot snapshot)
 {
     public void ReadInto(Holdings holdings, ILookup<long, BalanceRow> balances)
     {
         var asOf = Dates.Text(holdings.AsOf);
         ReadHolders(holdings, asOf);
-        foreach (var box in connection.Query<BoxRow>(
+        foreach (var box in snapshot.Connection.Query<BoxRow>(
             """
             SELECT b.place_id AS PlaceId, i.code AS Item, b."group" AS "Group" FROM exposed_box b JOIN item i ON i.id = b.item_id
             """))
             holdings.Film.Put(new ExposedBox(new(box.PlaceId), box.Item, box.Group));
         ReadSheets(holdings, balances, asOf);
-        holdings.Film.LastSheet = connection.ExecuteScalar<long>("SELECT coalesce(max(id), 0) FROM sheet");
-        foreach (var row in connection.Query<NumberRow>(
+        holdings.Film.LastSheet = snapshot.Connection.ExecuteScalar<long>("SELECT coalesce(max(id), 0) FROM sheet");
+        foreach (var row in snapshot.Connection.Query<NumberRow>(
             "SELECT year AS Year, max(running) AS Running FROM sheet_fate WHERE year IS NOT NULL GROUP BY year"))
             holdings.Film.Give((int)row.Year, row.Running);
         ReadStorage(holdings, asOf);
@@ -29,7 +28,7 @@ internal sealed class FilmReader(SqliteConnection connection)
 
     private void ReadHolders(Holdings holdings, string asOf)
     {
-        var sides = connection.Query<SideRow>(
+        var sides = snapshot.Connection.Query<SideRow>(
             """
             SELECT s.place_id AS PlaceId, s.holder_id AS HolderId, s.name AS Name,
                 (SELECT e.date FROM sheet_move m CROSS JOIN standing_entry e ON e.id = m.entry_id
@@ -44,7 +43,7 @@ internal sealed class FilmReader(SqliteConnection connection)
             """,
             new { asOf }).ToLookup(row => row.HolderId);
         var faults = Faults(asOf);
-        foreach (var row in connection.Query<HolderRow>(
+        foreach (var row in snapshot.Connection.Query<HolderRow>(
             """
             SELECT h.id AS Id, h.code AS Code, h.format AS Format, h.notch AS Notch, h.bought_on AS BoughtOn, c.date AS CleanedOn,
                 c.bagged AS Bagged
@@ -81,7 +80,7 @@ internal sealed class FilmReader(SqliteConnection connection)
         };
     }
 
-    private ILookup<long, SideFault> Faults(string asOf) => connection.Query<FaultRow>(
+    private ILookup<long, SideFault> Faults(string asOf) => snapshot.Connection.Query<FaultRow>(
         """
         SELECT s.side_id AS PlaceId, f.cause AS Cause, count(*) AS Sheets
         FROM sheet_fate f CROSS JOIN standing_entry e ON e.id = f.entry_id JOIN sheet s ON s.id = f.sheet_id
@@ -92,7 +91,7 @@ internal sealed class FilmReader(SqliteConnection connection)
     private void ReadSheets(Holdings holdings, ILookup<long, BalanceRow> balances, string asOf)
     {
         var places = Json.Array(balances.Select(balance => balance.Key).Where(place => holdings.Film.IsPlace(new(place))));
-        var rows = connection.Query<SheetRow>(
+        var rows = snapshot.Connection.Query<SheetRow>(
             """
             SELECT DISTINCT s.id AS Id, s.lot_id AS LotId, s.cost AS Cost, s.box_id AS BoxId, box.code AS Box, s.side_id AS SideId,
                 side.code AS Side,
@@ -114,7 +113,7 @@ internal sealed class FilmReader(SqliteConnection connection)
                 new(row.At), Days.Read(row.Since), exposures.GetValueOrDefault(row.Id)));
     }
 
-    private Dictionary<long, Lot> Lots(IEnumerable<long> lots, Holdings holdings) => connection.Query<LotRow>(
+    private Dictionary<long, Lot> Lots(IEnumerable<long> lots, Holdings holdings) => snapshot.Connection.Query<LotRow>(
         """
         SELECT l.id AS Id, i.code AS Item, e.date AS ReceivedOn, l.quantity AS Quantity, l.cost AS Cost, l.batch AS Batch,
             l.expires_on AS ExpiresOn, l.storage AS Storage
@@ -126,25 +125,25 @@ internal sealed class FilmReader(SqliteConnection connection)
             Days.ReadOptional(row.ExpiresOn), row.Storage));
 
     /// <summary>The note that holds for each sheet: the last one.</summary>
-    private Dictionary<long, Exposure> Exposures(IEnumerable<long> sheets, string asOf) => connection.Query<ExposureRow>(
+    private Dictionary<long, Exposure> Exposures(IEnumerable<long> sheets, string asOf) => snapshot.Connection.Query<ExposureRow>(
         """
-        SELECT x.sheet_id AS SheetId, x.date AS Date, x."group" AS "Group", x.line AS Line
+        SELECT x.sheet_id AS SheetId, x.date AS Date, x."group" AS "Group", x.subject AS Subject
         FROM json_each(@sheets) wanted JOIN exposure x ON x.sheet_id = wanted.value CROSS JOIN standing_entry e ON e.id = x.entry_id
         WHERE e.date <= @asOf ORDER BY e.date, e.id
         """,
         new { sheets = Json.Array(sheets), asOf })
         .GroupBy(row => row.SheetId)
-        .ToDictionary(group => group.Key, group => new Exposure(Days.Read(group.Last().Date), group.Last().Group, group.Last().Line));
+        .ToDictionary(group => group.Key, group => new Exposure(Days.Read(group.Last().Date), group.Last().Group, group.Last().Subject));
 
     private void ReadStorage(Holdings holdings, string asOf)
     {
-        var speeds = connection.Query<SpeedRow>(
+        var indexes = snapshot.Connection.Query<ExposureIndexRow>(
             """
-            SELECT s.lot_id AS LotId, s.speed AS Speed FROM lot_speed s CROSS JOIN standing_entry e ON e.id = s.entry_id
+            SELECT s.lot_id AS LotId, s.exposure_index AS ExposureIndex FROM lot_exposure_index s CROSS JOIN standing_entry e ON e.id = s.entry_id
             WHERE e.date <= @asOf ORDER BY e.date, e.id
             """,
-            new { asOf }).GroupBy(row => row.LotId).ToDictionary(group => group.Key, group => (int)group.Last().Speed);
-        var stored = connection.Query<StoredRow>(
+            new { asOf }).GroupBy(row => row.LotId).ToDictionary(group => group.Key, group => (int)group.Last().ExposureIndex);
+        var stored = snapshot.Connection.Query<StoredRow>(
             """
             SELECT m.place_id AS PlaceId, m.storage AS Storage, m.opens_from AS OpensFrom
             FROM json_each(@places) held JOIN storage_move m ON m.place_id = held.value CROSS JOIN standing_entry e ON e.id = m.entry_id
@@ -155,11 +154,11 @@ internal sealed class FilmReader(SqliteConnection connection)
         foreach (var container in holdings.Containers.ToList())
         {
             var move = stored.GetValueOrDefault(container.Place.Value);
-            int? speed = speeds.TryGetValue(container.Lot.Id.Value, out var known) ? known : null;
-            if (move is not null || speed is not null)
+            int? index = indexes.TryGetValue(container.Lot.Id.Value, out var known) ? known : null;
+            if (move is not null || index is not null)
                 holdings.Put(container with
                 {
-                    StoredIn = move?.Storage, OpensFrom = Days.ReadOptional(move?.OpensFrom), Lot = container.Lot with { Speed = speed },
+                    StoredIn = move?.Storage, OpensFrom = Days.ReadOptional(move?.OpensFrom), Lot = container.Lot with { ExposureIndex = index },
                 });
         }
     }
@@ -180,9 +179,9 @@ internal sealed class FilmReader(SqliteConnection connection)
     internal sealed record LotRow(
         long Id, string Item, string ReceivedOn, long Quantity, long Cost, string Batch, string? ExpiresOn, string Storage);
 
-    internal sealed record ExposureRow(long SheetId, string Date, string Group, string Line);
+    internal sealed record ExposureRow(long SheetId, string Date, string Group, string Subject);
 
-    internal sealed record SpeedRow(long LotId, long Speed);
+    internal sealed record ExposureIndexRow(long LotId, long ExposureIndex);
 
     internal sealed record StoredRow(long PlaceId, string Storage, string? OpensFrom);
 }

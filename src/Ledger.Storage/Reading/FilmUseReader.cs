@@ -2,18 +2,17 @@ using Dapper;
 using Ledger.Core.Costing;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
-using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads the film that the sessions of a period developed, with what became of it by the end of the period.</summary>
-internal sealed class FilmUseReader(SqliteConnection connection)
+internal sealed class FilmUseReader(Snapshot snapshot)
 {
     /// <summary>The sheets of each session, by the number of its entry.</summary>
     public ILookup<long, FilmUse> Read((string From, string To) period)
     {
         var keepers = Keepers(period);
-        return connection.Query<LineRow>(
+        return snapshot.Connection.Query<LineRow>(
             """
             SELECT s.entry_id AS Number, i.code AS Item, s.lot_id AS Lot, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost, s.fate AS Fate,
                 sum(s.sheets) OVER (PARTITION BY s.entry_id ORDER BY s.number) AS Last
@@ -39,7 +38,7 @@ internal sealed class FilmUseReader(SqliteConnection connection)
     }
 
     /// <summary>The sheets, by their position in a session, that were named keepers by the end of the period.</summary>
-    private HashSet<(long Session, long Position)> Keepers((string From, string To) period) => connection.Query<KeeperRow>(
+    private HashSet<(long Session, long Position)> Keepers((string From, string To) period) => snapshot.Connection.Query<KeeperRow>(
         """
         SELECT f.entry_id AS Session, f.position AS Position
         FROM standing_entry e CROSS JOIN sheet_fate f ON f.entry_id = e.id CROSS JOIN keeper k ON k.sheet_id = f.sheet_id

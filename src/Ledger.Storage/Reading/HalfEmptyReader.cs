@@ -2,13 +2,12 @@ using Dapper;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
-using Microsoft.Data.Sqlite;
 using NodaTime;
 
 namespace Ledger.Storage.Reading;
 
 /// <summary>Finds, from the journal, the day on which a container fell below half; only for those whose life depends on it.</summary>
-internal sealed class HalfEmptyReader(SqliteConnection connection)
+internal sealed class HalfEmptyReader(Snapshot snapshot)
 {
     public void ReadInto(Holdings holdings)
     {
@@ -18,7 +17,7 @@ internal sealed class HalfEmptyReader(SqliteConnection connection)
             .ToList();
         if (below.Count == 0)
             return;
-        var changes = connection.Query<ChangeRow>(
+        var changes = snapshot.Connection.Query<ChangeRow>(
             """
             SELECT place AS PlaceId, date AS Date, sum(change) AS Change
             FROM (

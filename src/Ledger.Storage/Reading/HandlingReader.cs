@@ -2,16 +2,15 @@ using Dapper;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
-using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads the settings of items that only some have, and how long their formula versions keep.</summary>
-internal sealed class HandlingReader(SqliteConnection connection)
+internal sealed class HandlingReader(Snapshot snapshot)
 {
     public void ReadInto(Holdings holdings)
     {
-        var capacities = connection.Query<CapacityRow>(
+        var capacities = snapshot.Connection.Query<CapacityRow>(
             "SELECT item_id AS ItemId, basis AS Basis, per_litre AS PerLitre FROM item_capacity ORDER BY item_id, number")
             .ToLookup(row => row.ItemId, row => new Capacity(Area.FromHundredths(row.PerLitre), row.Basis));
         var items = holdings.Items.ToDictionary(item => item.Id.Value);
@@ -25,14 +24,14 @@ internal sealed class HandlingReader(SqliteConnection connection)
                     row.TrayHours, row.FloatingLidDays));
     }
 
-    private IEnumerable<HandlingRow> Handlings() => connection.Query<HandlingRow>(
+    private IEnumerable<HandlingRow> Handlings() => snapshot.Connection.Query<HandlingRow>(
         """
         SELECT item_id AS ItemId, floating_lid_days AS FloatingLidDays, density AS Density, dead_volume AS DeadVolume,
             replenisher AS Replenisher, replenisher_ceiling AS ReplenisherCeilingPercent, stock_of AS StockOf, indicator AS Indicator
         FROM item_handling
         """);
 
-    private IEnumerable<FormulaRow> Formulas() => connection.Query<FormulaRow>(
+    private IEnumerable<FormulaRow> Formulas() => snapshot.Connection.Query<FormulaRow>(
         """
         SELECT f.item_id AS ItemId, f.version AS Version, f.sealed_days AS SealedDays, f.opened_full_days AS OpenedFullDays,
             f.opened_part_days AS OpenedPartDays, f.working_full_days AS WorkingFullDays, f.working_part_days AS WorkingPartDays,

@@ -2,7 +2,6 @@ using Dapper;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
-using Microsoft.Data.Sqlite;
 using NodaTime;
 
 namespace Ledger.Storage.Reading;
@@ -11,31 +10,31 @@ namespace Ledger.Storage.Reading;
 /// Reads what the ledger holds at the end of a day: today's balances, less all that happened later. The work follows what is on the
 /// shelf and what came after the day, not the length of the history: CROSS JOIN makes SQLite begin with the few later entries.
 /// </summary>
-internal sealed class HoldingsReader(SqliteConnection connection)
+internal sealed class HoldingsReader(Snapshot snapshot)
 {
     public Holdings Read(LocalDate asOf)
     {
         var holdings = new Holdings(asOf);
-        new CatalogueReader(connection).ReadInto(holdings);
+        new CatalogueReader(snapshot).ReadInto(holdings);
         var balances = Balances(asOf);
         foreach (var container in Containers(asOf, balances, holdings))
             holdings.Put(container);
-        new HalfEmptyReader(connection).ReadInto(holdings);
-        foreach (var bath in new BathReader(connection).InUse(asOf, balances, holdings))
+        new HalfEmptyReader(snapshot).ReadInto(holdings);
+        foreach (var bath in new BathReader(snapshot).InUse(asOf, balances, holdings))
             holdings.Put(bath);
-        new PlanReader(connection).ReadInto(holdings);
-        new FilmReader(connection).ReadInto(holdings, balances);
-        foreach (var jug in new JugReader(connection).All(asOf).Where(jug => jug.HandedOverOn is null))
+        new PlanReader(snapshot).ReadInto(holdings);
+        new FilmReader(snapshot).ReadInto(holdings, balances);
+        foreach (var jug in new JugReader(snapshot).All(asOf).Where(jug => jug.HandedOverOn is null))
             holdings.Put(jug);
-        new OrderReader(connection).ReadInto(holdings);
-        var last = connection.QuerySingle<LastRow>(
+        new OrderReader(snapshot).ReadInto(holdings);
+        var last = snapshot.Connection.QuerySingle<LastRow>(
             "SELECT (SELECT max(id) FROM place) AS Place, (SELECT coalesce(max(id), 0) FROM lot) AS Lot");
         holdings.LastPlace = Math.Max(last.Place, Places.FirstFree - 1);
         holdings.LastLot = last.Lot;
         return holdings;
     }
 
-    private ILookup<long, BalanceRow> Balances(LocalDate asOf) => connection.Query<BalanceRow>(
+    private ILookup<long, BalanceRow> Balances(LocalDate asOf) => snapshot.Connection.Query<BalanceRow>(
         """
         SELECT PlaceId, LotId, sum(Quantity) AS Quantity, sum(Value) AS Value
         FROM (
@@ -53,7 +52,7 @@ internal sealed class HoldingsReader(SqliteConnection connection)
     private IEnumerable<Container> Containers(LocalDate asOf, ILookup<long, BalanceRow> balances, Holdings holdings)
     {
         var lots = new Dictionary<long, Lot>();
-        var rows = connection.Query<ContainerRow>(
+        var rows = snapshot.Connection.Query<ContainerRow>(
             """
             SELECT c.place_id AS PlaceId, p.code AS Code, c.lot_id AS LotId, i.code AS Item, e.date AS ReceivedOn, l.quantity AS Quantity,
                 l.cost AS Cost, l.batch AS Batch, l.expires_on AS ExpiresOn, l.storage AS Storage, c.size AS Size,

@@ -2,21 +2,20 @@ using Dapper;
 using Ledger.Core.Film;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
-using Microsoft.Data.Sqlite;
 using NodaTime;
 using NodaTime.Text;
 
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads entries, page by page, and what the posting rules need to know of the past.</summary>
-internal sealed class JournalReader(SqliteConnection connection) : IPast
+internal sealed class JournalReader(Snapshot snapshot) : IPast
 {
     public IReadOnlyList<JournalEntry> Page(LocalDate asOf, long? before, int atMost) =>
     [
-        .. connection.Query<EntryRow>(
+        .. snapshot.Connection.Query<EntryRow>(
             """
             SELECT e.id AS Number, e.key AS Key, e.kind AS Kind, e.date AS Date, e.recorded_at AS RecordedAt, e.summary AS Summary,
-                e.note AS Note, e.reverses AS Reverses, (SELECT c.id FROM entry c WHERE c.reverses = e.id) AS ReversedBy
+                e.note AS Note, e.reverses AS Undoes, (SELECT c.id FROM entry c WHERE c.reverses = e.id) AS UndoneBy
             FROM entry e WHERE e.id < @before AND e.date <= @asOf ORDER BY e.id DESC LIMIT @atMost
             """,
             new { before = before ?? long.MaxValue, asOf = Dates.Text(asOf), atMost }).Select(ToEntry),
@@ -24,10 +23,10 @@ internal sealed class JournalReader(SqliteConnection connection) : IPast
 
     public JournalEntry? Find(long number)
     {
-        var row = connection.QueryFirstOrDefault<EntryRow>(
+        var row = snapshot.Connection.QueryFirstOrDefault<EntryRow>(
             """
             SELECT e.id AS Number, e.key AS Key, e.kind AS Kind, e.date AS Date, e.recorded_at AS RecordedAt, e.summary AS Summary,
-                e.note AS Note, e.reverses AS Reverses, (SELECT c.id FROM entry c WHERE c.reverses = e.id) AS ReversedBy
+                e.note AS Note, e.reverses AS Undoes, (SELECT c.id FROM entry c WHERE c.reverses = e.id) AS UndoneBy
             FROM entry e WHERE e.id = @number
             """,
             new { number });
@@ -36,11 +35,11 @@ internal sealed class JournalReader(SqliteConnection connection) : IPast
 
     public JournalEntry? Find(string key) => NumberOf(key) is { } number ? Find(number) : null;
 
-    public long? NumberOf(string key) => connection.QueryFirstOrDefault<long?>("SELECT id FROM entry WHERE key = @key", new { key });
+    public long? NumberOf(string key) => snapshot.Connection.QueryFirstOrDefault<long?>("SELECT id FROM entry WHERE key = @key", new { key });
 
     public IReadOnlyList<Movement> MovementsOf(long number) =>
     [
-        .. connection.Query<MovementRow>(
+        .. snapshot.Connection.Query<MovementRow>(
             """
             SELECT lot_id AS Lot, from_place AS FromPlace, to_place AS ToPlace, quantity AS Quantity, value AS Value
             FROM movement WHERE entry_id = @number ORDER BY id
@@ -49,16 +48,16 @@ internal sealed class JournalReader(SqliteConnection connection) : IPast
         .Select(row => new Movement(new(row.Lot), new(row.FromPlace), new(row.ToPlace), row.Quantity, new(row.Value))),
     ];
 
-    public bool HasSession(string session) => connection.ExecuteScalar<long>(
+    public bool HasSession(string session) => snapshot.Connection.ExecuteScalar<long>(
         "SELECT EXISTS (SELECT 1 FROM session s JOIN standing_entry e ON e.id = s.entry_id WHERE s.code = @session)", new { session }) == 1;
 
-    public bool HasBath(string bath) => connection.ExecuteScalar<long>(
+    public bool HasBath(string bath) => snapshot.Connection.ExecuteScalar<long>(
         """
         SELECT EXISTS (SELECT 1 FROM place p JOIN bath b ON b.place_id = p.id JOIN standing_entry e ON e.id = b.entry_id WHERE p.code = @bath)
         """,
         new { bath }) == 1;
 
-    public long? FirstUseOfBathMixedBy(long number) => connection.QueryFirstOrDefault<long?>(
+    public long? FirstUseOfBathMixedBy(long number) => snapshot.Connection.QueryFirstOrDefault<long?>(
         """
         SELECT min(e.id)
         FROM (
@@ -77,7 +76,7 @@ internal sealed class JournalReader(SqliteConnection connection) : IPast
         """,
         new { number });
 
-    public long? NextAboutSheetsOf(long number) => connection.QueryFirstOrDefault<long?>(
+    public long? NextAboutSheetsOf(long number) => snapshot.Connection.QueryFirstOrDefault<long?>(
         """
         SELECT min(e.id) FROM (
             SELECT sheet_id FROM sheet_move WHERE entry_id = @number
@@ -95,7 +94,7 @@ internal sealed class JournalReader(SqliteConnection connection) : IPast
 
     public DevelopedSheet? Developed(string sheet)
     {
-        var row = connection.QueryFirstOrDefault<DevelopedRow>(
+        var row = snapshot.Connection.QueryFirstOrDefault<DevelopedRow>(
             """
             SELECT f.sheet_id AS Sheet, f.negative AS Negative, e.date AS Date,
                 iif(EXISTS (SELECT 1 FROM keeper k JOIN standing_entry ke ON ke.id = k.entry_id
@@ -107,17 +106,17 @@ internal sealed class JournalReader(SqliteConnection connection) : IPast
         return row is null ? null : new(new(row.Sheet), row.Negative, Days.Read(row.Date), Named.Fate(row.Fate));
     }
 
-    public bool HasPrintSession(string session) => connection.ExecuteScalar<long>(
+    public bool HasPrintSession(string session) => snapshot.Connection.ExecuteScalar<long>(
         "SELECT EXISTS (SELECT 1 FROM print_session s JOIN standing_entry e ON e.id = s.entry_id WHERE s.code = @session)",
         new { session }) == 1;
 
-    public int? FreshClearing(string film, Core.Stock.PlaceId bath) => new BathLogReader(connection).FreshClearing(film, bath.Value);
+    public int? FreshClearing(string film, Core.Stock.PlaceId bath) => new BathLogReader(snapshot).FreshClearing(film, bath.Value);
 
-    public bool HasOrder(string order) => connection.ExecuteScalar<long>(
+    public bool HasOrder(string order) => snapshot.Connection.ExecuteScalar<long>(
         "SELECT EXISTS (SELECT 1 FROM purchase_order o JOIN standing_entry e ON e.id = o.entry_id WHERE o.code = @order)",
         new { order }) == 1;
 
-    public long? FirstUseOfOrderPlacedBy(long number) => connection.QueryFirstOrDefault<long?>(
+    public long? FirstUseOfOrderPlacedBy(long number) => snapshot.Connection.QueryFirstOrDefault<long?>(
         """
         SELECT min(e.id) FROM standing_entry e
         WHERE e.id IN (
@@ -128,10 +127,10 @@ internal sealed class JournalReader(SqliteConnection connection) : IPast
 
     private static JournalEntry ToEntry(EntryRow row) => new(
         row.Number, row.Key, row.Kind, Days.Read(row.Date), InstantPattern.ExtendedIso.Parse(row.RecordedAt).Value, row.Summary, row.Note,
-        row.Reverses, row.ReversedBy);
+        row.Undoes, row.UndoneBy);
 
     internal sealed record EntryRow(
-        long Number, string Key, string Kind, string Date, string RecordedAt, string Summary, string Note, long? Reverses, long? ReversedBy);
+        long Number, string Key, string Kind, string Date, string RecordedAt, string Summary, string Note, long? Undoes, long? UndoneBy);
 
     internal sealed record DevelopedRow(long Sheet, string? Negative, string Date, string Fate);
 

@@ -1,19 +1,18 @@
 using Dapper;
 using Ledger.Core.Baths;
 using Ledger.Core.Measures;
-using Microsoft.Data.Sqlite;
 using NodaTime;
 
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads waste jugs with what is in them.</summary>
-internal sealed class JugReader(SqliteConnection connection)
+internal sealed class JugReader(Snapshot snapshot)
 {
     /// <summary>Every jug begun by the end of the day, those that were handed over too, in the order of their beginning.</summary>
     public IReadOnlyList<WasteJug> All(LocalDate asOf)
     {
         var day = Dates.Text(asOf);
-        var fills = connection.Query<FillRow>(
+        var fills = snapshot.Connection.Query<FillRow>(
             """
             SELECT f.place_id AS PlaceId, e.date AS Date, f.volume AS Volume, f.what AS What, f.material AS Material
             FROM jug_fill f CROSS JOIN standing_entry e ON e.id = f.entry_id WHERE e.date <= @day ORDER BY e.date, e.id
@@ -24,7 +23,7 @@ internal sealed class JugReader(SqliteConnection connection)
                 row.Material is null ? null : Named.Material(row.Material)));
         return
         [
-            .. connection.Query<JugRow>(
+            .. snapshot.Connection.Query<JugRow>(
                 """
                 SELECT j.place_id AS PlaceId, p.code AS Code, j.contents AS Contents, j.size AS Size, e.date AS StartedOn,
                     o.date AS HandedOverOn, o.destination AS HandedTo

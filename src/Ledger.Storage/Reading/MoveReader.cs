@@ -1,17 +1,16 @@
 using Dapper;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
-using Microsoft.Data.Sqlite;
 using NodaTime;
 
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads what an item's containers took in and gave.</summary>
-internal sealed class MoveReader(SqliteConnection connection)
+internal sealed class MoveReader(Snapshot snapshot)
 {
     public IReadOnlyList<ItemMove> MovesOf(string item, LocalDate asOf, int atMost) =>
     [
-        .. connection.Query<MoveRow>(
+        .. snapshot.Connection.Query<MoveRow>(
             """
             SELECT Number, Date, Summary, Container, Lot, Change, Value
             FROM (

@@ -2,13 +2,12 @@ using Dapper;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
-using Microsoft.Data.Sqlite;
 using NodaTime;
 
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads what is on order on a day, the announced price rises and the order terms.</summary>
-internal sealed class OrderReader(SqliteConnection connection)
+internal sealed class OrderReader(Snapshot snapshot)
 {
     public void ReadInto(Holdings holdings)
     {
@@ -25,7 +24,7 @@ internal sealed class OrderReader(SqliteConnection connection)
     private IEnumerable<LineRow> Lines(string asOf)
     {
         var changes = Changes(asOf);
-        return connection.Query<LineRow>(
+        return snapshot.Connection.Query<LineRow>(
             """
             SELECT o.entry_id AS OrderId, o.code AS Code, e.date AS PlacedOn, o.supplier AS Supplier, o.prepaid AS Prepaid,
                 l.item_id AS ItemId, i.code AS Item, l.packs AS Packs, l.quantity AS Quantity, l.price AS Price,
@@ -40,7 +39,7 @@ internal sealed class OrderReader(SqliteConnection connection)
             .Select(line => changes[(line.OrderId, line.ItemId)].Aggregate(line, Changed));
     }
 
-    private ILookup<(long OrderId, long ItemId), ChangeRow> Changes(string asOf) => connection.Query<ChangeRow>(
+    private ILookup<(long OrderId, long ItemId), ChangeRow> Changes(string asOf) => snapshot.Connection.Query<ChangeRow>(
         """
         SELECT c.order_id AS OrderId, c.item_id AS ItemId, c.packs AS Packs, c.quantity AS Quantity, c.price AS Price,
             c.expected_on AS ExpectedOn, c.back_ordered AS BackOrdered, c.cancelled AS Cancelled
@@ -61,7 +60,7 @@ internal sealed class OrderReader(SqliteConnection connection)
         IsCancelled = line.IsCancelled || change.Cancelled == 1,
     };
 
-    private IEnumerable<PriceRise> PriceRises(string asOf) => connection.Query<RiseRow>(
+    private IEnumerable<PriceRise> PriceRises(string asOf) => snapshot.Connection.Query<RiseRow>(
         """
         SELECT i.code AS Item, r.starts_on AS StartsOn, r.thousandths AS Thousandths
         FROM price_rise r CROSS JOIN standing_entry e ON e.id = r.entry_id JOIN item i ON i.id = r.item_id
@@ -70,7 +69,7 @@ internal sealed class OrderReader(SqliteConnection connection)
         new { asOf })
         .Select(row => new PriceRise(row.Item, Days.Read(row.StartsOn), row.Thousandths));
 
-    private IEnumerable<OrderTerms> Terms(string asOf) => connection.Query<TermsRow>(
+    private IEnumerable<OrderTerms> Terms(string asOf) => snapshot.Connection.Query<TermsRow>(
         """
         SELECT i.code AS Item, t.cover_days AS CoverDays, t.window_opens AS Opens, t.window_closes AS Closes, t.order_cost AS OrderCost,
             t.holding_thousandths AS HoldingThousandths

@@ -2,17 +2,16 @@ using Dapper;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
-using Microsoft.Data.Sqlite;
 using NodaTime;
 
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads where an item is, and what nobody has touched for long.</summary>
-internal sealed class PlaceReader(SqliteConnection connection)
+internal sealed class PlaceReader(Snapshot snapshot)
 {
     public IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf) =>
     [
-        .. connection.Query<PlaceRow>(
+        .. snapshot.Connection.Query<PlaceRow>(
             """
             SELECT p.code AS Code, p.kind AS Kind, i.unit AS Unit, sum(t.quantity) AS Quantity, sum(t.value) AS Value
             FROM (
@@ -35,7 +34,7 @@ internal sealed class PlaceReader(SqliteConnection connection)
 
     public IReadOnlyList<Untouched> UntouchedSince(LocalDate day, Holdings holdings)
     {
-        var touched = connection.Query<TouchRow>(
+        var touched = snapshot.Connection.Query<TouchRow>(
             """
             SELECT held.value AS PlaceId, max(
                 coalesce((SELECT max(e.date) FROM movement m JOIN entry e ON e.id = m.entry_id

@@ -2,16 +2,15 @@ using Dapper;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
-using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads the plans that are open at the end of a day: the last one made under each name, unless it was ended.</summary>
-internal sealed class PlanReader(SqliteConnection connection)
+internal sealed class PlanReader(Snapshot snapshot)
 {
     public void ReadInto(Holdings holdings)
     {
-        var rows = connection.Query<PlanRow>(
+        var rows = snapshot.Connection.Query<PlanRow>(
             """
             SELECT p.entry_id AS Entry, p.name AS Name, p.date AS "On", p.is_trip AS IsTrip, p.process AS Process, p.times AS Times, p.bath AS Bath,
                 e.date AS MadeOn, e.note AS Note
@@ -23,7 +22,7 @@ internal sealed class PlanReader(SqliteConnection connection)
                     WHERE d.plan_id = p.entry_id AND de.date <= @asOf)
             """,
             new { asOf = Dates.Text(holdings.AsOf) }).AsList();
-        var sheets = connection.Query<SheetsRow>(
+        var sheets = snapshot.Connection.Query<SheetsRow>(
             """
             SELECT s.entry_id AS Entry, i.code AS Film, s.sheets AS Sheets, s."group" AS "Group", s.subject AS Subject, s.holder AS Holder, s."from" AS "From"
             FROM json_each(@plans) j JOIN plan_sheets s ON s.entry_id = j.value JOIN item i ON i.id = s.item_id ORDER BY s.entry_id, s.number

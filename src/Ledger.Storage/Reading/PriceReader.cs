@@ -1,18 +1,17 @@
 using Dapper;
 using Ledger.Core.Costing;
 using Ledger.Core.Measures;
-using Microsoft.Data.Sqlite;
 using NodaTime;
 
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads what deliveries cost, and the whole life of the stock for the cost formulas that need it.</summary>
-internal sealed class PriceReader(SqliteConnection connection)
+internal sealed class PriceReader(Snapshot snapshot)
 {
     /// <summary>The deliveries of one item, or of all of them when none is named.</summary>
     public IReadOnlyList<LotPrice> Prices(string? item, LocalDate asOf) =>
     [
-        .. connection.Query<PriceRow>(
+        .. snapshot.Connection.Query<PriceRow>(
             """
             SELECT i.code AS Item, e.date AS Date, l.id AS Lot, l.quantity AS Quantity, i.unit AS Unit, l.cost AS Cost,
                 l.currency AS Currency
@@ -30,7 +29,7 @@ internal sealed class PriceReader(SqliteConnection connection)
 
     public IReadOnlyList<StockMove> StockMoves(LocalDate asOf) =>
     [
-        .. connection.Query<MoveRow>(
+        .. snapshot.Connection.Query<MoveRow>(
             """
             SELECT Entry, Date, Item, Kind, Lot, iif(IntoStock, Quantity, -Quantity) AS Change, Value,
                 iif(IntoStock, FromPlace, ToPlace) AS Other, IsDeveloper

@@ -1,13 +1,12 @@
 using Dapper;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
-using Microsoft.Data.Sqlite;
 using NodaTime;
 
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads print sessions, page by page, the last one first.</summary>
-internal sealed class PrintReader(SqliteConnection connection)
+internal sealed class PrintReader(Snapshot snapshot)
 {
     /// <remarks>
     /// Unlike sessions, print sessions may be few in a long journal: the small table comes first, so that who prints now and then does not
@@ -15,7 +14,7 @@ internal sealed class PrintReader(SqliteConnection connection)
     /// </remarks>
     public IReadOnlyList<PrintRecord> Page(LocalDate asOf, PrintRecord? before, int atMost)
     {
-        var rows = connection.Query<PrintRow>(
+        var rows = snapshot.Connection.Query<PrintRow>(
             """
             SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, p.code AS Bath, e.note AS Note
             FROM print_session s CROSS JOIN standing_entry e ON e.id = s.entry_id LEFT JOIN place p ON p.id = s.bath_id
@@ -32,7 +31,7 @@ internal sealed class PrintReader(SqliteConnection connection)
             row.Number, row.Session, Days.Read(row.Date), row.Bath, row.Note, [.. lines[row.Number]]))];
     }
 
-    private ILookup<long, PrintedPaper> Lines(IEnumerable<long> sessions) => connection.Query<PaperRow>(
+    private ILookup<long, PrintedPaper> Lines(IEnumerable<long> sessions) => snapshot.Connection.Query<PaperRow>(
         """
         SELECT s.entry_id AS Number, i.code AS Item, s.sheets AS Sheets, s.strips AS Strips, s.area AS Area, s.cost AS Cost,
             s.purpose AS Purpose, s.note AS Note

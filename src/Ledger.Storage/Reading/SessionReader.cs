@@ -1,17 +1,16 @@
 using Dapper;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
-using Microsoft.Data.Sqlite;
 using NodaTime;
 
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads sessions, page by page, the last one first.</summary>
-internal sealed class SessionReader(SqliteConnection connection)
+internal sealed class SessionReader(Snapshot snapshot)
 {
     public IReadOnlyList<SessionRecord> Page(LocalDate asOf, SessionRecord? before, int atMost)
     {
-        var rows = connection.Query<SessionRow>(
+        var rows = snapshot.Connection.Query<SessionRow>(
             """
             SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, s.process AS Process, p.code AS Bath,
                 s.developer AS Developer, e.note AS Note, s.process_version AS ProcessVersion
@@ -29,7 +28,7 @@ internal sealed class SessionReader(SqliteConnection connection)
 
     public SessionRecord? Find(string name, LocalDate asOf)
     {
-        var rows = connection.Query<SessionRow>(
+        var rows = snapshot.Connection.Query<SessionRow>(
             """
             SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, s.process AS Process, p.code AS Bath,
                 s.developer AS Developer, e.note AS Note, s.process_version AS ProcessVersion
@@ -48,7 +47,7 @@ internal sealed class SessionReader(SqliteConnection connection)
             [.. lines[row.Number]]) { ProcessVersion = row.ProcessVersion })];
     }
 
-    private ILookup<long, SessionSheets> Lines(IEnumerable<long> sessions) => connection.Query<SheetsRow>(
+    private ILookup<long, SessionSheets> Lines(IEnumerable<long> sessions) => snapshot.Connection.Query<SheetsRow>(
         """
         SELECT s.entry_id AS Number, i.code AS Item, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost, s."group" AS "Group",
             s.fate AS Fate, s.note AS Note,

@@ -3,20 +3,19 @@ using Ledger.Core.Costing;
 using Ledger.Core.Film;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
-using Microsoft.Data.Sqlite;
 using NodaTime;
 
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads a sheet's whole story: box, holder, exposure, session, tray mates, cost, number.</summary>
-internal sealed class StoryReader(SqliteConnection connection)
+internal sealed class StoryReader(Snapshot snapshot)
 {
     public SheetStory? Read(string name, LocalDate asOf, Holdings holdings)
     {
         var day = Dates.Text(asOf);
         if (Find(name.Trim(), day, holdings.Film) is not { } id)
             return null;
-        var row = connection.QueryFirstOrDefault<SheetRow>(
+        var row = snapshot.Connection.QueryFirstOrDefault<SheetRow>(
             """
             SELECT s.id AS Id, i.code AS Item, l.batch AS Batch, box.code AS Box, side.code AS Side, s.cost AS Cost, came.date AS CameOn,
                 (SELECT p.code FROM sheet_move m JOIN standing_entry e ON e.id = m.entry_id JOIN place p ON p.id = m.to_place
@@ -47,12 +46,12 @@ internal sealed class StoryReader(SqliteConnection connection)
     /// <summary>The sheets of a session in the order of the trays.</summary>
     public IReadOnlyList<SheetFate> SheetsOf(string session, LocalDate asOf) =>
     [
-        .. connection.Query<DevelopedRow>(
+        .. snapshot.Connection.Query<DevelopedRow>(
             """
             SELECT f.sheet_id AS Sheet, f.position AS Position, i.code AS Item, f.batch AS Batch, f.cause AS Cause, f.negative AS Negative,
                 side.code AS Side, iif(EXISTS (SELECT 1 FROM keeper k JOIN standing_entry ke ON ke.id = k.entry_id
                     WHERE k.sheet_id = f.sheet_id AND ke.date <= @day), 'keeper', f.fate) AS Fate,
-                (SELECT x.line FROM exposure x JOIN standing_entry xe ON xe.id = x.entry_id
+                (SELECT x.subject FROM exposure x JOIN standing_entry xe ON xe.id = x.entry_id
                     WHERE x.sheet_id = f.sheet_id AND xe.date <= @day ORDER BY xe.date DESC, xe.id DESC LIMIT 1) AS Subject
             FROM session n CROSS JOIN standing_entry e ON e.id = n.entry_id CROSS JOIN sheet_fate f ON f.entry_id = n.entry_id
             CROSS JOIN sheet s ON s.id = f.sheet_id CROSS JOIN lot l ON l.id = s.lot_id CROSS JOIN item i ON i.id = l.item_id
@@ -70,32 +69,32 @@ internal sealed class StoryReader(SqliteConnection connection)
         if (SheetId.Parse(name) is { } number)
             return number.Value;
         if (film.Side(name) is { } side)
-            return connection.QueryFirstOrDefault<long?>(
+            return snapshot.Connection.QueryFirstOrDefault<long?>(
                 """
                 SELECT s.id FROM sheet s JOIN standing_entry e ON e.id = s.entry_id
                 WHERE s.side_id = @side AND e.date <= @day ORDER BY s.id DESC LIMIT 1
                 """,
                 new { side = side.Place.Value, day });
-        return connection.QueryFirstOrDefault<long?>(
+        return snapshot.Connection.QueryFirstOrDefault<long?>(
             "SELECT f.sheet_id FROM sheet_fate f JOIN standing_entry e ON e.id = f.entry_id WHERE f.negative = @name AND e.date <= @day",
             new { name, day });
     }
 
     private Exposure? Exposure(long id, string day)
     {
-        var row = connection.QueryFirstOrDefault<FilmReader.ExposureRow>(
+        var row = snapshot.Connection.QueryFirstOrDefault<FilmReader.ExposureRow>(
             """
-            SELECT x.sheet_id AS SheetId, x.date AS Date, x."group" AS "Group", x.line AS Line
+            SELECT x.sheet_id AS SheetId, x.date AS Date, x."group" AS "Group", x.subject AS Subject
             FROM exposure x JOIN standing_entry e ON e.id = x.entry_id
             WHERE x.sheet_id = @id AND e.date <= @day ORDER BY e.date DESC, e.id DESC LIMIT 1
             """,
             new { id, day });
-        return row is null ? null : new(Days.Read(row.Date), row.Group, row.Line);
+        return row is null ? null : new(Days.Read(row.Date), row.Group, row.Subject);
     }
 
     private IReadOnlyList<SheetStep> Steps(long id, string day) =>
     [
-        .. connection.Query<StepRow>(
+        .. snapshot.Connection.Query<StepRow>(
             """
             SELECT e.id AS Entry, e.date AS Date, e.summary AS Summary
             FROM standing_entry e WHERE e.date <= @day AND e.id IN (
@@ -110,7 +109,7 @@ internal sealed class StoryReader(SqliteConnection connection)
 
     private SheetDevelopment? Development(long id, string day)
     {
-        var row = connection.QueryFirstOrDefault<FateRow>(
+        var row = snapshot.Connection.QueryFirstOrDefault<FateRow>(
             """
             SELECT f.entry_id AS Entry, s.code AS Session, e.date AS Date, f.position AS Position, f.batch AS Batch, f.cause AS Cause,
                 f.negative AS Negative, iif(EXISTS (SELECT 1 FROM keeper k JOIN standing_entry ke ON ke.id = k.entry_id
@@ -125,7 +124,7 @@ internal sealed class StoryReader(SqliteConnection connection)
         var name = $"{row.Session}-{row.Position:00}";
         return new(
             row.Session, date, name, Group(row), Named.Fate(row.Fate), row.Cause is null ? null : Named.Cause(row.Cause), row.Negative,
-            [.. Mates(id, row)], new CostReading(new CostReader(connection).Read(date, date)).Sheets.FirstOrDefault(sheet =>
+            [.. Mates(id, row)], new CostReading(new CostReader(snapshot).Read(date, date)).Sheets.FirstOrDefault(sheet =>
                 sheet.Sheet == name));
     }
 
@@ -133,7 +132,7 @@ internal sealed class StoryReader(SqliteConnection connection)
     private string Group(FateRow fate)
     {
         var last = 0L;
-        foreach (var line in connection.Query<LineRow>(
+        foreach (var line in snapshot.Connection.Query<LineRow>(
             """
             SELECT sheets AS Sheets, "group" AS "Group" FROM session_sheets WHERE entry_id = @Entry ORDER BY number
             """,
@@ -143,7 +142,7 @@ internal sealed class StoryReader(SqliteConnection connection)
         return "";
     }
 
-    private IEnumerable<string> Mates(long id, FateRow fate) => connection.Query<MateRow>(
+    private IEnumerable<string> Mates(long id, FateRow fate) => snapshot.Connection.Query<MateRow>(
         """
         SELECT f.sheet_id AS Sheet, f.negative AS Negative, f.fate AS Fate FROM sheet_fate f
         WHERE f.entry_id = @Entry AND f.batch = @Batch AND f.sheet_id <> @id ORDER BY f.position

@@ -6,6 +6,9 @@ namespace Ledger.Storage;
 /// <param name="Problems">What is wrong, a sentence each.</param>
 public sealed record CheckReport(long Entries, long Movements, IReadOnlyList<string> Problems)
 {
+    /// <summary>Those problems that <see cref="LedgerFile.Mend"/> puts right: what is wrong there follows from what was recorded.</summary>
+    public IReadOnlyList<string> Mendable { get; init; } = [];
+
     /// <summary>Whether nothing is wrong.</summary>
     public bool Ok => Problems.Count == 0;
 
@@ -14,3 +17,9 @@ public sealed record CheckReport(long Entries, long Movements, IReadOnlyList<str
     public string Counted(string between) =>
         $"{(Entries == 1 ? "1 entry" : $"{Entries} entries")}{between}{(Movements == 1 ? "1 movement" : $"{Movements} movements")}";
 }
+
+/// <summary>What came of mending.</summary>
+/// <param name="Copy">The copy of the file as it was before; null when there was nothing to mend.</param>
+/// <param name="Mended">What was put right, a sentence each.</param>
+/// <param name="After">What a check found afterwards.</param>
+public sealed record MendReport(string? Copy, IReadOnlyList<string> Mended, CheckReport After);

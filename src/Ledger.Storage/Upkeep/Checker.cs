@@ -2,74 +2,106 @@ using System.Globalization;
 using Dapper;
 using Ledger.Core.Costing;
 using Ledger.Core.Measures;
+using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
-using Microsoft.Data.Sqlite;
 using NodaTime;
 
 namespace Ledger.Storage.Upkeep;
 
-/// <summary>Proves the file: the database itself, references, balances, days, and that every millionth of cost is accounted for.</summary>
-internal sealed class Checker(SqliteConnection connection)
+/// <summary>
+/// Proves the file: the database itself, its tables and guards, references, what is derived, days, and that every millionth of cost is
+/// accounted for. Where what is derived is wrong, what reads it is checked only after it was derived again.
+/// </summary>
+internal sealed class Checker(Snapshot snapshot)
 {
     private const int MostProblems = 50;
     private static readonly LocalDate FirstOfAll = new(1900, 1, 1);
 
     public CheckReport Run(LocalDate today, IProgress<double>? progress, CancellationToken cancel)
     {
-        Func<IEnumerable<string>>[] checks =
+        Func<IEnumerable<Problem>>[] derived =
+            [Database, () => SchemaCheck.Problems(snapshot.Connection), Balances, BathTotals, StockMonths];
+        Func<IEnumerable<string>>[] recorded =
         [
-            Database, References, Balances, BathTotals, NeverBelowNothing, NothingBeforeItCame, LotCosts, SessionSheets,
-            FilmPlaces, OneSheetASide, KnownSheets, StockMonths, () => Costs(today),
+            References, NeverBelowNothing, NothingBeforeItCame, LotCosts, LotPrices, Containers, SessionSheets, SheetMovements,
+            ProcessVersions,
         ];
-        var problems = new List<string>();
-        for (var i = 0; i < checks.Length; i++)
+        Func<IEnumerable<string>>[] following = [FilmPlaces, OneSheetASide, KnownSheets, () => Costs(today)];
+        var problems = new List<Problem>();
+        var (done, all) = (0, derived.Length + recorded.Length + following.Length);
+        Check(derived);
+        Check(recorded.Select(Recorded));
+        if (!problems.Exists(problem => problem.IsMendable))
+            Check(following.Select(Recorded));
+        progress?.Report(1);
+        return new(
+            Count("SELECT count(*) FROM entry"), Count("SELECT count(*) FROM movement"),
+            [.. problems.Select(problem => problem.Sentence)])
         {
-            cancel.ThrowIfCancellationRequested();
-            problems.AddRange(checks[i]().Take(MostProblems));
-            progress?.Report((i + 1.0) / checks.Length);
+            Mendable = [.. problems.Where(problem => problem.IsMendable).Select(problem => problem.Sentence)],
+        };
+
+        static Func<IEnumerable<Problem>> Recorded(Func<IEnumerable<string>> check) =>
+            () => check().Select(sentence => new Problem(sentence));
+
+        void Check(IEnumerable<Func<IEnumerable<Problem>>> checks)
+        {
+            foreach (var check in checks)
+            {
+                cancel.ThrowIfCancellationRequested();
+                problems.AddRange(check().Take(MostProblems));
+                progress?.Report(++done / (double)all);
+            }
         }
-
-        return new(Count("SELECT count(*) FROM entry"), Count("SELECT count(*) FROM movement"), problems);
     }
 
-    private long Count(string sql)
-    {
-        using var command = connection.CreateCommand();
-        command.CommandText = sql;
-        return (long)command.ExecuteScalar()!;
-    }
+    private long Count(string sql) => snapshot.Connection.Number(sql);
 
-    private IEnumerable<string> Database() =>
-        connection.Query<string>("SELECT integrity_check FROM pragma_integrity_check WHERE integrity_check <> 'ok'")
-            .Select(found => $"the database is damaged: {found}");
+    private IEnumerable<Problem> Database() =>
+        snapshot.Connection.Query<string>("SELECT integrity_check FROM pragma_integrity_check WHERE integrity_check <> 'ok'")
+            .Select(found => new Problem($"the database is damaged: {found}"));
 
     private IEnumerable<string> References() =>
-        connection.Query<ReferenceRow>("""SELECT "table" AS Child, parent AS Parent, count(*) AS Rows FROM pragma_foreign_key_check GROUP BY 1, 2""")
+        snapshot.Connection.Query<ReferenceRow>(
+            """SELECT "table" AS Child, parent AS Parent, count(*) AS Rows FROM pragma_foreign_key_check GROUP BY 1, 2""")
             .Select(row => $"{row.Rows} rows of {row.Child} refer to a {row.Parent} that is not there");
 
-    private IEnumerable<string> Balances() => connection.Query<BalanceProblem>(
-        """
-        SELECT p.code AS Place, t.lot_id AS Lot, sum(t.quantity) AS Quantity, sum(t.value) AS Value
+    private IEnumerable<Problem> Balances() => snapshot.Connection.Query<BalanceProblem>(
+        $"""
+        SELECT p.id AS Id, p.kind AS Kind, p.code AS Place, i.code AS Item, i.unit AS Unit, sum(t.q) AS Held, sum(t.mq) AS Given,
+            sum(t.v) AS HeldValue, sum(t.mv) AS GivenValue
         FROM (
-            SELECT to_place AS place_id, lot_id, quantity, value FROM movement
-            UNION ALL SELECT from_place, lot_id, -quantity, -value FROM movement
-            UNION ALL SELECT place_id, lot_id, -quantity, -value FROM balance) t
-        JOIN place p ON p.id = t.place_id
-        GROUP BY t.place_id, t.lot_id HAVING sum(t.quantity) <> 0 OR sum(t.value) <> 0
+            SELECT place_id, lot_id, quantity AS q, value AS v, 0 AS mq, 0 AS mv FROM balance
+            UNION ALL SELECT place_id, lot_id, 0, 0, quantity, value FROM ({Derived.Balances})) t
+        JOIN place p ON p.id = t.place_id JOIN lot l ON l.id = t.lot_id JOIN item i ON i.id = l.item_id
+        GROUP BY t.place_id, t.lot_id HAVING sum(t.q) <> sum(t.mq) OR sum(t.v) <> sum(t.mv)
         """)
-        .Select(row => $"the balance of {row.Place}, lot {row.Lot}, is off its movements by {row.Quantity} units and {new Money(row.Value)}");
+        .Select(row => new Problem(row.Sentence, IsMendable: true));
 
-    private IEnumerable<string> BathTotals() => connection.Query<BathProblem>(
-        """
-        SELECT p.code AS Bath
+    private IEnumerable<Problem> BathTotals() => snapshot.Connection.Query<BathProblem>(
+        $"""
+        SELECT p.code AS Bath, coalesce(t.area, 0) AS Area, coalesce(t.weighted, 0) AS Weighted, coalesce(d.area, 0) AS GivenArea,
+            coalesce(d.weighted, 0) AS GivenWeighted
         FROM bath b JOIN place p ON p.id = b.place_id LEFT JOIN bath_total t ON t.place_id = b.place_id
-        WHERE coalesce(t.weighted, 0) <> (SELECT coalesce(sum(w.weighted), 0) FROM bath_work w JOIN standing_entry e ON e.id = w.entry_id
-            WHERE w.place_id = b.place_id AND w.is_first = 1)
+        LEFT JOIN ({Derived.BathTotals}) d ON d.place_id = b.place_id
+        WHERE coalesce(t.area, 0) <> coalesce(d.area, 0) OR coalesce(t.weighted, 0) <> coalesce(d.weighted, 0)
         """)
-        .Select(row => $"the work of bath {row.Bath} is not the sum of its sessions");
+        .Select(row => new Problem(row.Sentence, IsMendable: true));
+
+    private IEnumerable<Problem> StockMonths() => snapshot.Connection.Query<MonthProblem>(
+        $"""
+        SELECT t.month AS Month, sum(t.kept) AS Held, sum(t.moved) AS Given
+        FROM (
+            SELECT month, change AS kept, 0 AS moved FROM stock_month
+            UNION ALL SELECT month, 0, change FROM ({Derived.StockMonths})) t
+        GROUP BY t.month HAVING sum(t.kept) <> sum(t.moved) ORDER BY t.month
+        """)
+        .Select(row => new Problem(
+            $"the stock's value is kept as changed by {new Money(row.Held)} in {row.Month}, its movements give {new Money(row.Given)}",
+            IsMendable: true));
 
     /// <summary>Balances are kept for now; this looks at every day, in case an entry was dated before what it used had come.</summary>
-    private IEnumerable<string> NeverBelowNothing() => connection.Query<DayProblem>(
+    private IEnumerable<string> NeverBelowNothing() => snapshot.Connection.Query<DayProblem>(
         """
         SELECT p.code AS Place, min(Date) AS Date
         FROM (
@@ -84,7 +116,7 @@ internal sealed class Checker(SqliteConnection connection)
         """)
         .Select(row => $"{row.Place} held less than nothing on {row.Date}; an entry is dated too early");
 
-    private IEnumerable<string> NothingBeforeItCame() => connection.Query<DayProblem>(
+    private IEnumerable<string> NothingBeforeItCame() => snapshot.Connection.Query<DayProblem>(
         """
         SELECT p.code AS Place, min(e.date) AS Date
         FROM movement m JOIN entry e ON e.id = m.entry_id JOIN lot l ON l.id = m.lot_id JOIN entry came ON came.id = l.entry_id
@@ -92,7 +124,7 @@ internal sealed class Checker(SqliteConnection connection)
         """)
         .Select(row => $"something left {row.Place} on {row.Date}, before it was delivered");
 
-    private IEnumerable<string> LotCosts() => connection.Query<LotProblem>(
+    private IEnumerable<string> LotCosts() => snapshot.Connection.Query<LotProblem>(
         """
         SELECT l.id AS Lot, i.code AS Item, l.quantity - sum(m.quantity) AS Quantity, l.cost - sum(m.value) AS Value
         FROM lot l JOIN item i ON i.id = l.item_id LEFT JOIN lot_origin o ON o.lot_id = l.id
@@ -101,7 +133,63 @@ internal sealed class Checker(SqliteConnection connection)
         """)
         .Select(row => $"lot {row.Lot} of {row.Item} does not bring in what it cost");
 
-    private IEnumerable<string> SessionSheets() => connection.Query<SessionProblem>(
+    /// <summary>What a bought lot cost is its price, less its discount, with its share of shipping and duty, in the ledger's currency.</summary>
+    private IEnumerable<string> LotPrices() => snapshot.Connection.Query<PriceRow>(
+        """
+        SELECT l.id AS Lot, i.code AS Item, l.packs AS Packs, l.price AS Price, l.discount AS Discount, l.shipping AS Shipping, l.duty AS Duty,
+            l.rate AS Rate, l.cost AS Cost
+        FROM lot l JOIN item i ON i.id = l.item_id LEFT JOIN lot_origin o ON o.lot_id = l.id WHERE o.mixed_from IS NULL ORDER BY l.id
+        """)
+        .Where(row => row.Landed != new Money(row.Cost))
+        .Select(row => $"lot {row.Lot} of {row.Item} cost {new Money(row.Cost)}, its price, discount, shipping and duty give "
+            + $"{row.Landed?.ToString() ?? "no cost"}");
+
+    /// <summary>A container holds its lot's item.</summary>
+    private IEnumerable<string> Containers() => snapshot.Connection.Query<string>(
+        """
+        SELECT format('container %s is kept as %s, its lot is of %s', p.code, ci.code, li.code)
+        FROM container c JOIN place p ON p.id = c.place_id JOIN lot l ON l.id = c.lot_id JOIN item ci ON ci.id = c.item_id
+        JOIN item li ON li.id = l.item_id WHERE c.item_id <> l.item_id
+        """);
+
+    /// <summary>What sheets were moved is what the movements of the same entry moved: as many, and from and to the same places.</summary>
+    private IEnumerable<string> SheetMovements() => snapshot.Connection.Query<string>(
+        """
+        SELECT format('entry %d moves %d sheets from %s to %s, %d are known to have moved', t.entry_id, sum(t.moved), f.code, g.code, sum(t.known))
+        FROM (
+            SELECT entry_id, from_place, to_place, 0 AS moved, 1 AS known FROM sheet_move
+            UNION ALL
+            SELECT m.entry_id, m.from_place, m.to_place, m.quantity, 0 FROM movement m
+            WHERE EXISTS (SELECT 1 FROM sheet_move s WHERE s.entry_id = m.entry_id AND s.from_place = m.from_place AND s.to_place = m.to_place)) t
+        JOIN place f ON f.id = t.from_place JOIN place g ON g.id = t.to_place
+        GROUP BY t.entry_id, t.from_place, t.to_place HAVING sum(t.moved) <> sum(t.known)
+        """);
+
+    /// <summary>The steps of a process are those of its last version.</summary>
+    private IEnumerable<string> ProcessVersions() => snapshot.Connection.Query<string>(
+        """
+        SELECT DISTINCT format('the steps of process %s are not those of its version %d', p.name, p.version)
+        FROM process p JOIN (
+            SELECT * FROM (
+                SELECT s.process_id, p.version, s.number, s.role, s.item_id, s.dilution, s.working_volume, s.amount, s.use, s.per, s.minutes,
+                    s.note, s.volumes_by_format, s.celsius
+                FROM process_step s JOIN process p ON p.id = s.process_id
+                EXCEPT
+                SELECT v.process_id, v.version, v.number, v.role, v.item_id, v.dilution, v.working_volume, v.amount, v.use, v.per, v.minutes,
+                    v.note, v.volumes_by_format, v.celsius
+                FROM process_version_step v)
+            UNION ALL
+            SELECT * FROM (
+                SELECT v.process_id, v.version, v.number, v.role, v.item_id, v.dilution, v.working_volume, v.amount, v.use, v.per, v.minutes,
+                    v.note, v.volumes_by_format, v.celsius
+                FROM process_version_step v JOIN process p ON p.id = v.process_id AND p.version = v.version
+                EXCEPT
+                SELECT s.process_id, p.version, s.number, s.role, s.item_id, s.dilution, s.working_volume, s.amount, s.use, s.per, s.minutes,
+                    s.note, s.volumes_by_format, s.celsius
+                FROM process_step s JOIN process p ON p.id = s.process_id)) d ON d.process_id = p.id
+        """);
+
+    private IEnumerable<string> SessionSheets() => snapshot.Connection.Query<SessionProblem>(
         """
         SELECT s.code AS Session
         FROM session s
@@ -113,7 +201,7 @@ internal sealed class Checker(SqliteConnection connection)
         .Select(row => $"session {row.Session} does not list the sheets that it moved");
 
     /// <summary>The places of each film, the lost and thrown away sheets among them, add up to what was received.</summary>
-    private IEnumerable<string> FilmPlaces() => connection.Query<FilmProblem>(
+    private IEnumerable<string> FilmPlaces() => snapshot.Connection.Query<FilmProblem>(
         """
         SELECT i.code AS Item, sum(iif(b.place_id = 1, -b.quantity, 0)) AS Received, sum(iif(b.place_id = 1, 0, b.quantity)) AS Found
         FROM item i JOIN lot l ON l.item_id = i.id JOIN balance b ON b.lot_id = l.id
@@ -121,7 +209,7 @@ internal sealed class Checker(SqliteConnection connection)
         """)
         .Select(row => $"{row.Received} of {row.Item} were received, and its places add up to {row.Found}");
 
-    private IEnumerable<string> OneSheetASide() => connection.Query<string>(
+    private IEnumerable<string> OneSheetASide() => snapshot.Connection.Query<string>(
         """
         SELECT p.code FROM holder_side s JOIN place p ON p.id = s.place_id JOIN balance b ON b.place_id = s.place_id
         GROUP BY s.place_id HAVING sum(b.quantity) > 1
@@ -129,7 +217,7 @@ internal sealed class Checker(SqliteConnection connection)
         .Select(side => $"{side} holds more than one sheet");
 
     /// <summary>What holders and boxes of exposed film hold is as many sheets as are known to be there.</summary>
-    private IEnumerable<string> KnownSheets() => connection.Query<SheetProblem>(
+    private IEnumerable<string> KnownSheets() => snapshot.Connection.Query<SheetProblem>(
         """
         SELECT p.code AS Place, coalesce((SELECT sum(b.quantity) FROM balance b WHERE b.place_id = p.id), 0) AS Held, coalesce((
             SELECT sum(way.change) FROM (
@@ -140,26 +228,14 @@ internal sealed class Checker(SqliteConnection connection)
         """)
         .Select(row => $"{row.Place} holds {row.Held} sheets, and {row.Known} are known to be there");
 
-    private IEnumerable<string> StockMonths() => connection.Query<MonthProblem>(
-        """
-        SELECT Month, sum(Change) AS Change
-        FROM (
-            SELECT substr(e.date, 1, 7) AS Month,
-                iif(t.id >= 100 AND t.kind <> 'bath', m.value, 0) - iif(f.id >= 100 AND f.kind <> 'bath', m.value, 0) AS Change
-            FROM movement m JOIN entry e ON e.id = m.entry_id JOIN place f ON f.id = m.from_place JOIN place t ON t.id = m.to_place
-            UNION ALL SELECT month, -change FROM stock_month)
-        GROUP BY Month HAVING sum(Change) <> 0 ORDER BY Month
-        """)
-        .Select(row => $"the stock's value in {row.Month} is off its movements by {new Money(row.Change)}");
-
     /// <summary>
     /// Every year for itself and all of them together, by every cost formula: opening + bought = used + waste + on hand, and no year opens
     /// with anything else than the one before it left.
     /// </summary>
     private IEnumerable<string> Costs(LocalDate today)
     {
-        var first = connection.QueryFirstOrDefault<string?>("SELECT min(date) FROM entry") is { } text ? Days.Read(text) : today;
-        var reader = new CostReader(connection);
+        var first = snapshot.Connection.QueryFirstOrDefault<string?>("SELECT min(date) FROM entry") is { } text ? Days.Read(text) : today;
+        var reader = new CostReader(snapshot);
         var left = Money.Zero;
         for (var year = first.Year; year <= today.Year; year++)
         {
@@ -172,7 +248,7 @@ internal sealed class Checker(SqliteConnection connection)
         }
 
         var all = reader.Read(FirstOfAll, today);
-        var moves = new PriceReader(connection).StockMoves(today);
+        var moves = new PriceReader(snapshot).StockMoves(today);
         foreach (var formula in Enum.GetValues<CostFormula>())
         {
             var costs = new CostReading(formula == CostFormula.SpecificLot ? all : Recosting.Of(all, new(moves, formula, FirstOfAll)));
@@ -187,11 +263,39 @@ internal sealed class Checker(SqliteConnection connection)
 
     internal sealed record ReferenceRow(string Child, string Parent, long Rows);
 
-    internal sealed record BalanceProblem(string Place, long Lot, long Quantity, long Value);
+    internal sealed record BalanceProblem(
+        long Id, string Kind, string Place, string Item, string Unit, long Held, long Given, long HeldValue, long GivenValue)
+    {
+        /// <summary>The single places (below 100) hold nothing: they have a total of what came and went.</summary>
+        public string Sentence => (Id < Core.Stock.Places.FirstFree ? $"the total of \"{Place}\" for {Item}" : Holder) + (Held == Given
+            ? $" is worth {new Money(HeldValue)}, its movements give {new Money(GivenValue)}"
+            : $" {(Id < Core.Stock.Places.FirstFree ? "is" : "holds")} {Amount(Held)}, its movements give {Amount(Given)}");
 
-    internal sealed record BathProblem(string Bath);
+        private string Holder => Kind == "container" ? $"container {Place}" : $"{Kind} {Place}, of {Item},";
 
-    internal sealed record MonthProblem(string Month, long Change);
+        private Quantity Amount(long units) => new(units, Units.Named(Unit)!.Value);
+    }
+
+    internal sealed record BathProblem(string Bath, long Area, long Weighted, long GivenArea, long GivenWeighted)
+    {
+        public string Sentence => Area == GivenArea
+            ? $"bath {Bath} counts {Text(Weighted)} weighted by film, its sessions give {Text(GivenWeighted)}"
+            : $"bath {Bath} counts {Text(Area)} of work, its sessions give {Text(GivenArea)}";
+
+        private static Area Text(long hundredths) => Core.Measures.Area.FromHundredths(hundredths);
+    }
+
+    internal sealed record MonthProblem(string Month, long Held, long Given);
+
+    internal sealed record PriceRow(
+        long Lot, string Item, string Packs, long Price, long Discount, long Shipping, long Duty, string? Rate, long Cost)
+    {
+        /// <summary>What it cost on the shelf; null when packs or rate are no numbers.</summary>
+        public Money? Landed =>
+            decimal.TryParse(Packs, NumberStyles.Number, CultureInfo.InvariantCulture, out var packs)
+            && decimal.TryParse(Rate ?? "1", NumberStyles.Number, CultureInfo.InvariantCulture, out var rate)
+                ? new LandedCost(new(Price), packs, new(Discount), new(Shipping), new(Duty), rate).Total : null;
+    }
 
     internal sealed record DayProblem(string Place, string Date);
 

@@ -1,24 +1,21 @@
 using System.Globalization;
+using Ledger.Storage.Files;
+using Ledger.Storage.Reading;
 using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Upkeep;
 
 /// <summary>Reads every table as text, row by row, for the export.</summary>
-internal sealed class Tables(SqliteConnection connection)
+internal sealed class Tables(Snapshot snapshot)
 {
-    public IReadOnlyList<string> Names
-    {
-        get
-        {
-            using var command = connection.CreateCommand();
-            command.CommandText = "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite%' AND name <> 'SchemaVersions' ORDER BY name";
-            using var reader = command.ExecuteReader();
-            var names = new List<string>();
-            while (reader.Read())
-                names.Add(reader.GetString(0));
-            return names;
-        }
-    }
+    /// <summary>
+    /// The ledger's own tables, in the order of their names. Another program may have put others into the file; they are no part of it.
+    /// </summary>
+    public IReadOnlyList<string> Names =>
+    [
+        .. Schema.Of(snapshot.Connection).Values
+            .Where(part => part.Type == "table" && Schema.Expected.ContainsKey(part.Name)).Select(part => part.Name),
+    ];
 
     public IReadOnlyList<string> Columns(string table)
     {
@@ -38,7 +35,7 @@ internal sealed class Tables(SqliteConnection connection)
     {
         if (!Names.Contains(table))
             throw new ArgumentException($"there is no table {table}", nameof(table));
-        var command = connection.CreateCommand();
+        var command = snapshot.Connection.CreateCommand();
         command.CommandText = $"SELECT * FROM \"{table}\"";
         return command.ExecuteReader();
     }

@@ -52,14 +52,14 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
     private void Write(Item item) => connection.Execute(
         """
         INSERT INTO item (id, code, name, kind, role, format, unit, pack, dilution, capacity_per_litre, capacity_basis, minimum_per_80,
-            fixer_weight, sealed_days, opened_full_days, opened_part_days, working_full_days, working_part_days, tray_hours,
+            fixer_factor, sealed_days, opened_full_days, opened_part_days, working_full_days, working_part_days, tray_hours,
             lead_time_days, service_level, minimum_on_hand, formula, cautions)
         VALUES (@Id, @Code, @Name, @Kind, @Role, @Format, @Unit, @Pack, @Dilution, @CapacityPerLitre, @CapacityBasis, @MinimumPer80,
-            @FixerWeight, @SealedDays, @OpenedFullDays, @OpenedPartDays, @WorkingFullDays, @WorkingPartDays, @TrayHours,
+            @FixerFactor, @SealedDays, @OpenedFullDays, @OpenedPartDays, @WorkingFullDays, @WorkingPartDays, @TrayHours,
             @LeadTimeDays, @ServiceLevel, @MinimumOnHand, @Formula, @Cautions)
         ON CONFLICT (id) DO UPDATE SET name = excluded.name, role = excluded.role, pack = excluded.pack, dilution = excluded.dilution,
             capacity_per_litre = excluded.capacity_per_litre, capacity_basis = excluded.capacity_basis,
-            minimum_per_80 = excluded.minimum_per_80, fixer_weight = excluded.fixer_weight, sealed_days = excluded.sealed_days,
+            minimum_per_80 = excluded.minimum_per_80, fixer_factor = excluded.fixer_weight, sealed_days = excluded.sealed_days,
             opened_full_days = excluded.opened_full_days, opened_part_days = excluded.opened_part_days,
             working_full_days = excluded.working_full_days, working_part_days = excluded.working_part_days,
             tray_hours = excluded.tray_hours, lead_time_days = excluded.lead_time_days, service_level = excluded.service_level,
@@ -70,7 +70,7 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
             Id = item.Id.Value, item.Code, item.Name, Kind = item.Kind.Name(), Role = item.Role.Name(), Format = item.Format?.Code,
             Unit = item.Unit.Name(), Pack = item.Pack.Base, Dilution = item.Dilution?.Text,
             CapacityPerLitre = item.Capacity?.PerLitre.Hundredths, CapacityBasis = item.Capacity?.Basis,
-            MinimumPer80 = item.MinimumPer80SquareInches?.Microlitres, FixerWeight = item.FixerWeightThousandths,
+            MinimumPer80 = item.MinimumPer80SquareInches?.Microlitres, FixerFactor = item.FixerFactorThousandths,
             item.Keeping.SealedDays, item.Keeping.OpenedFullDays, item.Keeping.OpenedPartDays, item.Keeping.WorkingFullDays,
             item.Keeping.WorkingPartDays, item.Keeping.TrayHours, item.LeadTimeDays,
             ServiceLevel = item.ServiceLevel?.ToString(CultureInfo.InvariantCulture), MinimumOnHand = item.MinimumOnHand?.Base,
@@ -90,7 +90,7 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
 
     private void Write(LotReceived received)
     {
-        var (lot, purchase) = (received.Lot, received.Purchase);
+        var (lot, paid) = (received.Lot, received.Paid);
         connection.Execute(
             """
             INSERT INTO lot (id, entry_id, item_id, quantity, cost, batch, expires_on, storage, packs, price, discount, shipping, duty, currency, rate)
@@ -101,9 +101,9 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
             {
                 Id = lot.Id.Value, entry, lot.Item, Quantity = lot.Quantity.Base, Cost = lot.Cost.Millionths, lot.Batch,
                 ExpiresOn = lot.ExpiresOn is { } day ? Dates.Text(day) : null, lot.Storage,
-                Packs = purchase.Packs.ToString(CultureInfo.InvariantCulture), Price = purchase.Price.Millionths,
-                Discount = purchase.Discount.Millionths, Shipping = purchase.Shipping.Millionths, Duty = purchase.Duty.Millionths,
-                purchase.Currency, Rate = purchase.Rate?.ToString(CultureInfo.InvariantCulture),
+                Packs = paid.Landed.Packs.ToString(CultureInfo.InvariantCulture), Price = paid.Landed.Price.Millionths,
+                Discount = paid.Landed.Discount.Millionths, Shipping = paid.Landed.Shipping.Millionths, Duty = paid.Landed.Duty.Millionths,
+                paid.Currency, Rate = paid.Rate?.ToString(CultureInfo.InvariantCulture),
             });
         new HandlingWriter(connection).WriteOrigin(lot, mixedFrom: null);
     }

@@ -26,7 +26,7 @@ internal sealed class FilmWriter(SqliteConnection connection, long entry)
             case DummyUsed dummy: Write(dummy); break;
             case KeeperNamed named: Write(named); break;
             case ContainerStored stored: Write(stored); break;
-            case LotRated rated: Write(rated); break;
+            case ExposureIndexSet rated: Write(rated); break;
             default: throw new ArgumentException($"no table holds a {fact.GetType().Name}", nameof(fact));
         }
     }
@@ -79,11 +79,11 @@ internal sealed class FilmWriter(SqliteConnection connection, long entry)
 
     private void Write(SheetExposed exposed) => connection.Execute(
         """
-        INSERT INTO exposure (entry_id, sheet_id, date, "group", line) VALUES (@entry, @Sheet, @Date, @Group, @Line)
+        INSERT INTO exposure (entry_id, sheet_id, date, "group", subject) VALUES (@entry, @Sheet, @Date, @Group, @Subject)
         """,
         new
         {
-            entry, Sheet = exposed.Sheet.Id.Value, Date = Dates.Text(exposed.Exposure.Date), exposed.Exposure.Group, exposed.Exposure.Line,
+            entry, Sheet = exposed.Sheet.Id.Value, Date = Dates.Text(exposed.Exposure.Date), exposed.Exposure.Group, exposed.Exposure.Subject,
         });
 
     private void Write(SheetDeveloped developed)
@@ -121,8 +121,9 @@ internal sealed class FilmWriter(SqliteConnection connection, long entry)
         "INSERT INTO storage_move (entry_id, place_id, storage, opens_from) VALUES (@entry, @Place, @Storage, @OpensFrom)",
         new { entry, Place = stored.Container.Value, stored.Storage, OpensFrom = stored.OpensFrom is { } day ? Dates.Text(day) : null });
 
-    private void Write(LotRated rated) => connection.Execute(
-        "INSERT INTO lot_speed (entry_id, lot_id, speed) VALUES (@entry, @Lot, @Speed)", new { entry, Lot = rated.Lot.Value, rated.Speed });
+    private void Write(ExposureIndexSet rated) => connection.Execute(
+        "INSERT INTO lot_exposure_index (entry_id, lot_id, exposure_index) VALUES (@entry, @Lot, @ExposureIndex)",
+        new { entry, Lot = rated.Lot.Value, rated.ExposureIndex });
 
     private void WriteSheet(SheetId sheet, LotId lot, PlaceId box, PlaceId? side, Money cost) => connection.Execute(
         "INSERT INTO sheet (id, entry_id, lot_id, box_id, side_id, cost) VALUES (@Sheet, @entry, @Lot, @Box, @Side, @Cost)",

@@ -19,12 +19,12 @@ internal sealed class PostingWriter(SqliteConnection connection)
         var number = connection.ExecuteScalar<long>(
             """
             INSERT INTO entry (key, kind, date, recorded_at, summary, note, reverses)
-            VALUES (@Key, @Kind, @Date, @RecordedAt, @Summary, @Note, @Reverses) RETURNING id
+            VALUES (@Key, @Kind, @Date, @RecordedAt, @Summary, @Note, @Undoes) RETURNING id
             """,
             new
             {
                 entry.Key, entry.Kind, Date = Dates.Text(entry.Date), RecordedAt = Stamp.Format(recordedAt), posting.Summary, entry.Note,
-                Reverses = (entry as Core.Journal.Entries.Correction)?.Reverses,
+                Undoes = (entry as Core.Journal.Entries.Undo)?.Number,
             });
         var facts = new FactWriter(connection, number);
         foreach (var fact in posting.Facts)

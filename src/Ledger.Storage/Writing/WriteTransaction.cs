@@ -1,3 +1,5 @@
+using Ledger.Storage.Files;
+using Ledger.Storage.Reading;
 using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Writing;
@@ -14,26 +16,27 @@ internal sealed class WriteTransaction : IDisposable
     public WriteTransaction(SqliteConnection connection)
     {
         _connection = connection;
-        Run("BEGIN IMMEDIATE");
+        FileOpener.LogAhead(connection);
+        _connection.Run("BEGIN IMMEDIATE");
+        Inside = new(connection);
     }
 
+    /// <summary>The file as it is inside the transaction.</summary>
+    public Snapshot Inside { get; }
+
+    /// <summary>Keeps what was written.</summary>
     public void Commit()
     {
-        Run("COMMIT");
+        _connection.Run("COMMIT");
         _isOpen = false;
+        Checkpoint.AsFarAsReadersAllow(_connection);
     }
 
     /// <summary>Rolls back unless it was committed. A full disk may have rolled it back already.</summary>
     public void Dispose()
     {
+        Inside.Dispose();
         if (_isOpen && SQLitePCL.raw.sqlite3_get_autocommit(_connection.Handle!) == 0)
-            Run("ROLLBACK");
-    }
-
-    private void Run(string sql)
-    {
-        using var command = _connection.CreateCommand();
-        command.CommandText = sql;
-        command.ExecuteNonQuery();
+            _connection.Run("ROLLBACK");
     }
 }

@@ -7,7 +7,7 @@ namespace Ledger.Terminal.Forms;
 /// <summary>What is learned about a bath beside clearing tests: what is seen, a silver strip, a residual test, what it stands in.</summary>
 internal sealed class BathNoteForm : FormModel
 {
-    private static readonly string[] Kinds = ["seen", "indicator", "silver strip", "residual silver", "residual fixer", "control strip", "stands in"];
+    private static readonly string[] Kinds = ["seen", "indicator", "silver strip", "residual silver", "residual hypo", "control strip", "stands in"];
 
     private readonly Holdings _holdings;
 
@@ -78,7 +78,7 @@ internal sealed class BathNoteForm : FormModel
             1 => new IndicatorReading { Key = EntryKey, Date = date, Bath = bath, Colour = found, Note = Note.Text },
             2 => new SilverTest { Key = EntryKey, Date = date, Bath = bath, GramsPerLitre = answers.Figure(Found), Note = Note.Text },
             3 => Residual("silver"),
-            4 => Residual("fixer"),
+            4 => Residual("hypo"),
             5 => new ControlStripTest
             {
                 Key = EntryKey, Date = date, Bath = bath, Result = found, IsWithinLimits = Passed.IsTicked, Note = Note.Text,

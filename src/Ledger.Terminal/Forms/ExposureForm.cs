@@ -21,7 +21,7 @@ internal sealed class ExposureForm : FormModel
         };
         Sides.Offer(Loaded.FirstOrDefault(side => holder is null || side.Holder == holder)?.Code);
         Group.Offer(Exposure.Normal);
-        Rows = [[Date, Group, Anyway], [Sides], [Line], [Note]];
+        Rows = [[Date, Group, Anyway], [Sides], [Subject], [Note]];
     }
 
     public override string Title => "Exposure";
@@ -43,7 +43,7 @@ internal sealed class ExposureForm : FormModel
         Choices = () => ["N", "N-1", "N-2", "N+1", "N+2"], Hint = "How it will be developed.",
     };
 
-    public FormField Line { get; } = new("Line", 50) { Hint = "One free line: subject, light, lens." };
+    public FormField Subject { get; } = new("Subject", 50) { Hint = "The picture: what, light, lens." };
 
     public FormField Anyway { get; } = YesNo.Anyway();
 
@@ -55,7 +55,7 @@ internal sealed class ExposureForm : FormModel
         Date = answers.Date(Date),
         Sides = answers.Names(Sides),
         Group = Group.Text,
-        Line = Line.Text,
+        Subject = Subject.Text,
         Anyway = answers.IsYes(Anyway),
         Note = Note.Text,
     };

@@ -9,10 +9,7 @@ namespace Ledger.Terminal.Forms;
 internal sealed class FormField(string label, int width, FieldKind kind = FieldKind.Text)
 {
     /// <summary>Its label.</summary>
-    public string Label => LabelNow() ?? label;
-
-    /// <summary>Another label, where what else the form asks makes it one; null for the usual.</summary>
-    public Func<string?> LabelNow { get; init; } = () => null;
+    public string Label => label;
 
     /// <summary>How many columns it takes on the screen.</summary>
     public int Width => width;

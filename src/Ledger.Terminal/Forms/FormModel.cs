@@ -20,26 +20,7 @@ internal abstract class FormModel(ILedger ledger) : Form
     public FormField Date { get; } = NewDate(ledger);
 
     /// <inheritdoc/>
-    public override Verdict Judge()
-    {
-        var answers = new Answers();
-        var entry = Read(answers);
-        if (answers.Problems.Count > 0)
-            return new Incomplete(answers.Problems);
-        try
-        {
-            return ledger.Preview(entry) switch
-            {
-                Accepted accepted => new Ready(entry, accepted.Posting) { More = More(accepted.Posting) },
-                Refused refused => new Rejected(refused.Refusal),
-                _ => throw new InvalidOperationException("a decision is neither for nor against"),
-            };
-        }
-        catch (LedgerUnavailableException trouble)
-        {
-            return new Incomplete([trouble.Message]);
-        }
-    }
+    public override Verdict Judge() => ledger.Read(Judged);
 
     /// <inheritdoc/>
     public override Saving Save()
@@ -66,6 +47,27 @@ internal abstract class FormModel(ILedger ledger) : Form
     /// <summary>Makes the entry from the fields.</summary>
     protected abstract Entry Read(Answers answers);
 
+    private Verdict Judged()
+    {
+        var answers = new Answers();
+        var entry = Read(answers);
+        if (answers.Problems.Count > 0)
+            return new Incomplete(answers.Problems);
+        try
+        {
+            return ledger.Preview(entry) switch
+            {
+                Accepted accepted => new Ready(entry, accepted.Posting) { More = More(accepted.Posting) },
+                Refused refused => new Rejected(refused.Refusal),
+                _ => throw new InvalidOperationException("a decision is neither for nor against"),
+            };
+        }
+        catch (LedgerUnavailableException trouble)
+        {
+            return new Incomplete([trouble.Message]);
+        }
+    }
+
     private static Saving Outcome(PostOutcome outcome) => outcome switch
     {
         Posted posted => new(true, posted.Number, $"Entry {posted.Number}: {posted.Posting.Summary}.{Undo(posted.Posting.Entry)}")
@@ -77,7 +79,7 @@ internal abstract class FormModel(ILedger ledger) : Form
         _ => Saving.Not("Nothing was written."),
     };
 
-    private static string Undo(Entry entry) => entry is Correction ? "" : " U takes it back.";
+    private static string Undo(Entry entry) => entry is Undo ? "" : " U takes it back.";
 
     private static FormField NewDate(ILedger ledger)
     {

@@ -61,13 +61,13 @@ internal sealed class ItemUseFields
         Indicator.Offer(item.Indicator);
         Ceiling.Offer(item.ReplenisherCeilingPercent?.ToString(CultureInfo.InvariantCulture));
         StockOf.Offer(item.StockOf);
-        Weight.Offer(Scaled.InUnits(item.FixerWeightThousandths, 1000));
+        Weight.Offer(Scaled.InUnits(item.FixerFactorThousandths, 1000));
     }
 
     /// <summary>The item with what was written; the fields of another kind count for nothing.</summary>
     public Item Read(Answers answers, Item item) => item.Kind switch
     {
-        ItemKind.Film => item with { FixerWeightThousandths = Thousandths(answers) },
+        ItemKind.Film => item with { FixerFactorThousandths = Thousandths(answers) },
         ItemKind.Chemical => item with
         {
             Dilution = answers.Dilution(Dilution),

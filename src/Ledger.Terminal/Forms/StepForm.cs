@@ -48,7 +48,7 @@ internal sealed class StepForm : FormModel
 
     public override IReadOnlyList<string> Purpose =>
     [
-        "A step of a process: soak, developer, stop, fixer, wash aid, wash, last rinse, or a supply that is used up.",
+        "A step of a process: presoak, developer, stop, fixer, wash aid, wash, final rinse, or a supply that is used up.",
         "A step with a bath that is used again is \"reused\"; any other uses up its amount, "
         + "or what its dilution asks for, each session, batch, sheet or litre.",
         "Another number moves the step. Saving makes a new version of the process; sessions of the past keep theirs.",

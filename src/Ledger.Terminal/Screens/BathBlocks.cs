@@ -83,11 +83,11 @@ internal static class BathBlocks
         if (reading.Remaining is null)
             return null;
         var films = holdings.Items.Where(item => item.Format is not null && item.IsPaper == (reading.Bath.Material == BathMaterial.Paper))
-            .GroupBy(item => (item.Format!.Code, item.FixerWeightThousandths))
+            .GroupBy(item => (item.Format!.Code, item.FixerFactorThousandths))
             .Select(group => group.First());
         return string.Join(", ", films.Select(film =>
-            $"{reading.RemainingSheets(film.Format!, film.FixerWeightThousandths)} of {film.Format}"
-            + (film.FixerWeightThousandths == 1000 ? "" : $" at weight {Scaled.InUnits(film.FixerWeightThousandths, 1000)}")));
+            $"{reading.RemainingSheets(film.Format!, film.FixerFactorThousandths)} of {film.Format}"
+            + (film.FixerFactorThousandths == 1000 ? "" : $" at weight {Scaled.InUnits(film.FixerFactorThousandths, 1000)}")));
     }
 
     private static string? Pair(Bath bath, Holdings holdings)

@@ -27,7 +27,7 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
     ];
 
     /// <inheritdoc/>
-    public override string Empty => $"Nothing is left of {item}. Press R to record a receipt.";
+    public override string Empty => $"Nothing is left of {item}. Press R to record a delivery.";
 
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
@@ -42,14 +42,14 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenKey> Keys =>
     [
-        ScreenKey.Letter('R', "Receipt", "records a delivery", _ => new Fill(new ReceiptForm(Ledger, item))),
+        ScreenKey.Letter('R', "Delivery", "records a delivery", _ => new Fill(new DeliveryForm(Ledger, item))),
         ScreenKey.OnRow('O', "Open", "opens the selected one", row => new OpeningForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('C', "Count", "posts what is really in it", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
         ScreenKey.OnRow('F', "Decant", "fills it into smaller bottles", row => new DecantingForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('D', "Discard", "throws it away, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('M', "Move", "keeps it somewhere else: freezer, fridge, shelf", row => new StorageForm(Ledger, IdOf(row))),
         .. _reading?.Item.Kind == ItemKind.Film
-            ? [ScreenKey.OnRow('I', "Speed", "the speed at which you expose its lot", row => new SpeedForm(Ledger, IdOf(row)))]
+            ? [ScreenKey.OnRow('I', "Exposure index", "sets the exposure index of its lot", row => new ExposureIndexForm(Ledger, IdOf(row)))]
             : Array.Empty<ScreenKey>(),
         ScreenKey.Paper("its label", row => paper => paper.BottleLabel(IdOf(row))),
     ];

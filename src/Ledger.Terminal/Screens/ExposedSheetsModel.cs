@@ -30,7 +30,7 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
-        [new("", 3), new("Sheet", 6), new("Film", 10), new("Group", 5), new("Exposed", 10), new("Side", 8), new("Line", 40, Least: 8)];
+        [new("", 3), new("Sheet", 6), new("Film", 10), new("Group", 5), new("Exposed", 10), new("Side", 8), new("Subject", 40, Least: 8)];
 
     /// <inheritdoc/>
     public override int Count => _sheets.Count;
@@ -82,7 +82,7 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
             3 => sheet.Exposure!.Group,
             4 => Dates.Text(sheet.Exposure!.Date),
             5 => sheet.SideCode,
-            _ => sheet.Exposure!.Line,
+            _ => sheet.Exposure!.Subject,
         };
     }
 
@@ -105,7 +105,7 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
         ("Where", _holdings.Film.ExposedBox(sheet.At) is { } box ? $"in the box {box.Code}, from {sheet.SideCode}" : $"in {sheet.SideCode}"),
         ("Film", $"{sheet.Item}, loaded {Dates.Text(sheet.LoadedOn)}"),
         ("Exposed", $"{Dates.Text(sheet.Exposure!.Date)}, {sheet.Exposure.Group}"),
-        ("Line", sheet.Exposure.Line),
+        ("Subject", sheet.Exposure.Subject),
     ]);
 
     private Redrawn? Pick(int row, Func<Sheet, Sheet, bool> belongs)

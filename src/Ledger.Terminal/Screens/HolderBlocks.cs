@@ -33,7 +33,7 @@ internal static class HolderBlocks
     public static Block Facts(ExposedBox box, Holdings holdings) => Block.Facts($"Exposed sheets \"{box.Code}\"", [
         ("Sheets", Words.Count(holdings.Film.At(box.Place).Count(), "sheet")),
         .. holdings.Film.At(box.Place).Select(sheet =>
-            (sheet.SideCode, (string?)$"{Dates.Text(sheet.Exposure!.Date)} {sheet.Exposure.Line}".TrimEnd())),
+            (sheet.SideCode, (string?)$"{Dates.Text(sheet.Exposure!.Date)} {sheet.Exposure.Subject}".TrimEnd())),
     ]);
 
     /// <summary>A sheet's story.</summary>
@@ -45,7 +45,7 @@ internal static class HolderBlocks
             ("Came out of", story.Batch.Length > 0 ? $"{story.Box}, batch {story.Batch}" : story.Box),
             ("Loaded", story.LoadedOn is { } loaded ? $"{Dates.Text(loaded)} into {story.Side}" : null),
             ("Exposed", story.Exposure is { } exposure ? $"{Dates.Text(exposure.Date)} for {exposure.Group}" : null),
-            ("Line", story.Exposure?.Line),
+            ("Subject", story.Exposure?.Subject),
             ("Developed", developed is null ? null
                 : $"{Dates.Text(developed.Date)} in {developed.Session} as {developed.Name}, {developed.Group}"),
             ("Became", developed is null ? null : developed.Cause is { } cause ? $"{developed.Fate.Name()}: {cause.Name()}"
@@ -63,7 +63,7 @@ internal static class HolderBlocks
         if (side.Sheet is { } sheet)
             parts.Add($"{sheet.Item}, batch {sheet.Lot.Batch}, loaded {Dates.Text(sheet.LoadedOn)}");
         if (side.Sheet?.Exposure is { } exposure)
-            parts.Add($"exposed {Dates.Text(exposure.Date)} for {exposure.Group} {exposure.Line}".TrimEnd());
+            parts.Add($"exposed {Dates.Text(exposure.Date)} for {exposure.Group} {exposure.Subject}".TrimEnd());
         if (side.IsOverdue(holdings.Settings.Film))
             parts.Add($"{side.Days} days, longer than your limit");
         if (side.Side.OutOfService is { } reason)

@@ -23,7 +23,7 @@ internal sealed class JournalModel : TableModel
     public override IReadOnlyList<string> Purpose =>
     [
         "Everything that was ever recorded, the last first. An entry is written once and never changed.",
-        "What was wrong is taken back by a correction, which reverses the entry and names it; both stay here.",
+        "What was wrong is taken back by an undo, which names the entry; both stay here.",
     ];
 
     /// <inheritdoc/>
@@ -43,7 +43,7 @@ internal sealed class JournalModel : TableModel
 
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenKey> Keys =>
-        [ScreenKey.OnRow('U', "Undo", "takes the selected entry back", row => new CorrectionForm(Ledger, _entries.Rows[row]))];
+        [ScreenKey.OnRow('U', "Undo", "takes the selected entry back", row => new UndoForm(Ledger, _entries.Rows[row]))];
 
     /// <inheritdoc/>
     public override void Refresh() => _entries.Refresh();
@@ -70,7 +70,7 @@ internal sealed class JournalModel : TableModel
             1 => Dates.Text(entry.Date),
             2 => entry.Kind,
             3 => entry.Summary,
-            _ => entry.ReversedBy is { } by ? $"by {by}" : "",
+            _ => entry.UndoneBy is { } by ? $"by {by}" : "",
         };
     }
 
@@ -87,8 +87,8 @@ internal sealed class JournalModel : TableModel
                 ("Note", entry.Note),
                 ("Happened", Dates.Text(entry.Date)),
                 ("Recorded", Moment.Format(entry.RecordedAt)),
-                ("Reverses", entry.Reverses is { } reverses ? $"entry {reverses}" : null),
-                ("Taken back", entry.ReversedBy is { } by ? $"by entry {by}" : null),
+                ("Undoes", entry.Undoes is { } reverses ? $"entry {reverses}" : null),
+                ("Taken back", entry.UndoneBy is { } by ? $"by entry {by}" : null),
             ]),
         ];
     }

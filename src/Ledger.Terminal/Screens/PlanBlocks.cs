@@ -48,7 +48,7 @@ internal sealed class PlanBlocks(Settings settings)
             : "";
         var time = batch.Minutes is { } minutes ? GroupTimes.Clock(minutes) : "";
         var turn = batch.TurnAtMinutes is { } half ? $"turn at {GroupTimes.Clock(half)}" : "";
-        var move = batch.MoveEverySeconds is { } seconds ? $"move every {Scaled.ToText(seconds, 1)} s" : "";
+        var move = batch.ShuffleEverySeconds is { } seconds ? $"move every {Scaled.ToText(seconds, 1)} s" : "";
         var known = string.Join("; ", batch.Sheets.Select(sheet => sheet.ToString()).Where(text => text.Length > 0));
         return string.Join(", ", new[] { sheets, developer, time, turn, move, known }.Where(text => text.Length > 0));
     }

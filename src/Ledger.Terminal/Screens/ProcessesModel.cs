@@ -20,7 +20,7 @@ internal sealed class ProcessesModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
-        "Your processes: named recipes of steps, from the soak to the last rinse. Enter opens the steps of the selected one for editing.",
+        "Your processes: named recipes of steps, from the presoak to the final rinse. Enter opens the steps of the selected one for editing.",
         "A session keeps the version of the process it was run with: changing a process changes no session of the past.",
     ];
 

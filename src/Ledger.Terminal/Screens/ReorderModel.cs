@@ -42,7 +42,7 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<ScreenKey> Keys =>
     [
         ScreenKey.OnRow('O', "Order", "places an order for the selected item", row => new OrderForm(Ledger, _readings, IdOf(row))),
-        ScreenKey.OnRow('R', "Receipt", "records a delivery of the selected item", row => new ReceiptForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('R', "Delivery", "records a delivery of the selected item", row => new DeliveryForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('N', "News", "records what is new of an order: its day, packs, price", row =>
             new OrderNewsForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('X', "Cancel", "cancels what has not come", row => new OrderCancellationForm(Ledger, IdOf(row))),

@@ -73,7 +73,7 @@ internal sealed class SheetsModel(ILedger ledger, string place) : TableModel(led
             3 => sheet?.Exposure?.Group ?? "",
             4 => sheet is null ? "" : Dates.Text(sheet.LoadedOn),
             5 => sheet?.Exposure is { } exposure ? Dates.Text(exposure.Date) : "",
-            _ => sheet?.Exposure?.Line ?? "",
+            _ => sheet?.Exposure?.Subject ?? "",
         };
     }
 

@@ -54,7 +54,7 @@ internal static class ShelfBlocks
             ("Formula", container.Lot.Formula),
             ("Kept in", container.Storage),
             ("Not before", container.OpensFrom is { } warm && container.IsSealed ? $"{Dates.Text(warm)}: it comes out of the cold" : null),
-            ("Exposed at", container.Lot.Speed?.ToString(CultureInfo.InvariantCulture)),
+            ("Exposed at", container.Lot.ExposureIndex?.ToString(CultureInfo.InvariantCulture)),
             ("Cost", $"{container.Value.Text(holdings.Settings)} for what is left, "
                 + $"{container.Lot.UnitCost.Text(holdings.Settings)} a {container.Held.Unit.Name()}"),
         ]);

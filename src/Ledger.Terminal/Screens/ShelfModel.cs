@@ -48,7 +48,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenKey> Keys =>
     [
-        ScreenKey.OnRow('R', "Receipt", "records a delivery of the selected item", row => new ReceiptForm(Ledger, IdOf(row))),
+        ScreenKey.OnRow('R', "Delivery", "records a delivery of the selected item", row => new DeliveryForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('O', "Open", "opens the next sealed box or bottle of it", row => new OpeningForm(Ledger, IdOf(row))),
         ScreenKey.OnRow('C', "Count", "posts what is really there", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
         ScreenKey.OnRow('F', "Decant", "fills its next bottle into smaller ones", row => new DecantingForm(Ledger, IdOf(row))),

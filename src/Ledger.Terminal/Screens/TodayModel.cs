@@ -57,12 +57,12 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     }
 
     /// <inheritdoc/>
-    public override string IdOf(int row) => $"{_notices[row].Kind.Name()} {_notices[row].Subject}";
+    public override string IdOf(int row) => $"{_notices[row].Kind.Name()} {_notices[row].About}";
 
     /// <inheritdoc/>
     public override string Cell(int row, int column) => column switch
     {
-        0 => _notices[row].Severity switch { Severity.Act => "!! now", Severity.Soon => "! soon", _ => "  note" },
+        0 => _notices[row].Severity switch { Severity.Now => "!! now", Severity.Soon => "! soon", _ => "  note" },
         1 => _notices[row].Text,
         _ => _notices[row].By is { } by ? Dates.Text(by) : "",
     };
@@ -76,32 +76,32 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override Step? Open(int row)
     {
-        var subject = _notices[row].Subject;
-        if (_holdings.Bath(subject) is not null)
-            return new Go("Baths", subject);
-        if (_holdings.Container(subject) is { } container)
-            return new Into(new ContainersModel(Ledger, container.Lot.Item) { SelectedId = subject });
-        if (_holdings.Jug(subject) is not null)
-            return new Into(new JugsModel(Ledger) { SelectedId = subject });
-        return _holdings.Item(subject) is not null ? new Go("Shelf", subject) : new Say(Words.Sentence(_notices[row].Step));
+        var about = _notices[row].About;
+        if (_holdings.Bath(about) is not null)
+            return new Go("Baths", about);
+        if (_holdings.Container(about) is { } container)
+            return new Into(new ContainersModel(Ledger, container.Lot.Item) { SelectedId = about });
+        if (_holdings.Jug(about) is not null)
+            return new Into(new JugsModel(Ledger) { SelectedId = about });
+        return _holdings.Item(about) is not null ? new Go("Shelf", about) : new Say(Words.Sentence(_notices[row].Step));
     }
 
     private Block About(Notice notice) => Block.Facts(Words.Sentence(notice.Text), [
-        ("Because", notice.Because),
+        ("Reason", notice.Reason),
         ("Do", notice.Step),
-        .. Picture(notice.Subject),
+        .. Picture(notice.About),
     ]);
 
-    private IEnumerable<(string Label, string? Text)> Picture(string subject)
+    private IEnumerable<(string Label, string? Text)> Picture(string about)
     {
         var style = _holdings.Settings.Style;
-        if (_holdings.Bath(subject) is { } bath)
+        if (_holdings.Bath(about) is { } bath)
             return BathBlocks.Gauges(new BathReading(bath, Today), style, Today);
-        if (_holdings.Container(subject) is { } container)
+        if (_holdings.Container(about) is { } container)
             return [("Left", $"{ShelfBlocks.Left(container)}, {container.Held.ToText(style)} of {container.Size.ToText(style)}")];
-        if (_holdings.Jug(subject) is { } jug)
+        if (_holdings.Jug(about) is { } jug)
             return [("Filled", $"{Gauge.OfPart(jug.Held.Microlitres, jug.Size.Microlitres)}, {jug.Held.ToText(style)} of {jug.Size.ToText(style)}")];
-        if (_holdings.Item(subject) is { MinimumOnHand: { } minimum } item)
+        if (_holdings.Item(about) is { MinimumOnHand: { } minimum } item)
         {
             var usable = new ShelfReading(item, _holdings.ContainersOf(item.Code), Today).Usable;
             return [("Of minimum", $"{Gauge.OfPart(usable.Base, minimum.Base)}, {usable.ToText(style)} of {minimum.ToText(style)}")];

@@ -20,7 +20,7 @@ internal sealed class CommonKeys
         [
             ScreenKey.Letter('S', "Session", "logs a session", _ => new Fill(new SessionForm(ledger))),
             ScreenKey.Letter('B', "Bath", "mixes a bath", _ => new Fill(new BathForm(ledger, null))),
-            ScreenKey.Letter('R', "Receipt", "records a receipt", _ => new Fill(new ReceiptForm(ledger, null))),
+            ScreenKey.Letter('R', "Delivery", "records a delivery", _ => new Fill(new DeliveryForm(ledger, null))),
             ScreenKey.Letter('P', "Plan", "shows what is planned, and the processes", _ => new Into(new PlansModel(ledger))),
             ScreenKey.Letter('U', "Undo", "takes back the last entry; in the journal, the selected one", _ => TakeBack()),
         ];
@@ -73,8 +73,8 @@ internal sealed class CommonKeys
     private Step TakeBack()
     {
         var latest = _ledger.Journal(_ledger.Today, LastSaved + 1, LookBack);
-        return latest.FirstOrDefault(entry => entry is { Reverses: null, ReversedBy: null }) is { } entry
-            ? new Fill(new CorrectionForm(_ledger, entry))
+        return latest.FirstOrDefault(entry => entry is { Undoes: null, UndoneBy: null }) is { } entry
+            ? new Fill(new UndoForm(_ledger, entry))
             : new Say("There is no entry to take back.");
     }
 }

@@ -54,8 +54,11 @@ internal sealed class ShellWindow : Runnable
         Height = Dim.Fill();
         SetScheme(Theme.For(options));
         Add(_title, _steadyKeys, _desk, _message, _pageKeys, _screenKeys);
-        _seen = (ledger.Version, ledger.Today);
-        Show(_screens[0]);
+        ledger.Read(() =>
+        {
+            _seen = (ledger.Version, ledger.Today);
+            Show(_screens[0]);
+        });
     }
 
     /// <summary>The page on top.</summary>
@@ -98,12 +101,15 @@ internal sealed class ShellWindow : Runnable
         return isTaken || base.OnKeyDown(key);
     }
 
-    /// <summary>What goes wrong with the file is said on the message line; the screen stays as it was.</summary>
+    /// <summary>
+    /// Whatever is read in answer to one key or one look is one state of the ledger. What goes wrong with the file is said on the message
+    /// line; the screen stays as it was.
+    /// </summary>
     private void Try(Action act)
     {
         try
         {
-            act();
+            _ledger.Read(act);
         }
         catch (LedgerUnavailableException trouble)
         {

@@ -49,6 +49,9 @@ internal abstract class TableModel(ILedger ledger)
     /// <summary>Today.</summary>
     protected LocalDate Today => ledger.Today;
 
+    /// <summary>Reads several things of this table from one state of the ledger.</summary>
+    public T Read<T>(Func<T> reading) => ledger.Read(reading);
+
     /// <summary>Reads everything anew; the selected id stays.</summary>
     public abstract void Refresh();
 

@@ -97,8 +97,11 @@ internal sealed class TablePage : Page
     {
         try
         {
-            _model.Reach(row);
-            return _model.Details(row);
+            return _model.Read(() =>
+            {
+                _model.Reach(row);
+                return _model.Details(row);
+            });
         }
         catch (LedgerUnavailableException trouble)
         {

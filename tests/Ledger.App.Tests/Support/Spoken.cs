@@ -14,7 +14,7 @@ internal static class Spoken
     public static string[] Of(Entry entry) =>
     [
         "record", entry.Kind.Replace(' ', '-'), .. Words(entry),
-        .. entry is Correction ? [] : Option("--date", Dates.Text(entry.Date)),
+        .. entry is Undo ? [] : Option("--date", Dates.Text(entry.Date)),
         .. Option("--note", entry.Note), .. Option("--reference", entry.Key),
     ];
 
@@ -23,7 +23,7 @@ internal static class Spoken
         ItemDefinition definition => Item(definition.Item),
         ProcessDefinition process => [
             process.Process, .. process.Steps.OrderBy(step => step.Number).SelectMany(step => Option("--step", Step(step)))],
-        Receipt receipt => Receipt(receipt),
+        Delivery delivery => Delivery(delivery),
         Opening opening => [opening.Container, .. Option("--batch", opening.Batch)],
         BathMixing bath => Bath(bath),
         SessionLog session => Session(session),
@@ -51,10 +51,10 @@ internal static class Spoken
             [format.Code, .. Option("--area", $"{Number(format.Area.SquareInches)} sqin"), .. Flag("--roll", format.Unit == Unit.Roll)],
         StorageMove move =>
             [move.Container, .. Option("--to", move.To), .. Option("--open-from", move.OpensFrom is { } day ? Dates.Text(day) : null)],
-        SpeedRating rating => [rating.Container, Number(rating.Speed)],
+        ExposureIndexSetting rating => [rating.Container, Number(rating.ExposureIndex)],
         Load load => [.. load.Sides, .. Option("--from", load.From), .. Flag("--anyway", load.Anyway)],
         ExposureNote exposure => [
-            .. exposure.Sides, .. Option("--group", exposure.Group), .. Option("--line", exposure.Line), .. Flag("--anyway", exposure.Anyway)],
+            .. exposure.Sides, .. Option("--group", exposure.Group), .. Option("--subject", exposure.Subject), .. Flag("--anyway", exposure.Anyway)],
         Unload unload => [.. unload.From, .. Option("--group", unload.Group), .. Option("--to", unload.To)],
         Cleaning cleaning => [.. cleaning.Holders, .. Flag("--bagged", cleaning.IsBagged)],
         SideService service => [.. service.Sides, .. Option("--reason", service.Reason), .. Flag("--back", service.IsInService)],
@@ -64,7 +64,7 @@ internal static class Spoken
         PlannedSession plan => Plan(plan),
         PrintSession prints => [
             prints.Session, .. prints.Lines.SelectMany(line => Option("--sheets", Line(line))), .. Option("--bath", prints.Bath)],
-        Correction correction => [correction.Reference ?? Number(correction.Reverses), .. Option("--reason", correction.Reason)],
+        Undo undo => [undo.Reference ?? Number(undo.Number), .. Option("--reason", undo.Reason)],
         _ => throw new ArgumentException($"nobody says a {entry.Kind}", nameof(entry)),
     };
 
@@ -74,7 +74,7 @@ internal static class Spoken
         .. Option("--format", item.Format?.Code), .. Option("--unit", item.Unit.Name()), .. Option("--pack", Number(item.Pack.Value)),
         .. Option("--dilution", item.Dilution?.Text), .. Option("--capacity", Number(item.Capacity?.PerLitre.SquareInches)),
         .. Option("--basis", item.Capacity?.Basis), .. Option("--minimum-per-80", Number(item.MinimumPer80SquareInches?.Millilitres)),
-        .. Option("--fixer-weight", Number(item.FixerWeightThousandths / 1000m)),
+        .. Option("--fixer-factor", Number(item.FixerFactorThousandths / 1000m)),
         .. Option("--sealed-days", Number(item.Keeping.SealedDays)),
         .. Option("--opened-full-days", Number(item.Keeping.OpenedFullDays)),
         .. Option("--opened-part-days", Number(item.Keeping.OpenedPartDays)),
@@ -97,13 +97,17 @@ internal static class Spoken
         return string.Join(' ', words.Where(word => !string.IsNullOrEmpty(word))) + Note(step.Note);
     }
 
-    private static string[] Receipt(Receipt receipt) =>
+    private static string[] Delivery(Delivery delivery) =>
     [
-        receipt.Item, Number(receipt.Packs), .. Money("--price", receipt.Price), .. Money("--discount", receipt.Discount),
-        .. Money("--shipping", receipt.Shipping), .. Money("--duty", receipt.Duty), .. Option("--currency", receipt.Currency),
-        .. Option("--rate", Number(receipt.Rate)), .. Option("--expires", receipt.ExpiresOn is { } date ? Dates.Text(date) : null),
-        .. Option("--batch", receipt.Batch), .. Option("--storage", receipt.Storage),
-        .. Option("--order", receipt.Order),
+        .. Line(delivery.Lines.Single()), .. Money("--discount", delivery.Discount), .. Money("--shipping", delivery.Shipping),
+        .. Money("--duty", delivery.Duty), .. Option("--currency", delivery.Currency), .. Option("--rate", Number(delivery.Rate)),
+    ];
+
+    private static string[] Line(DeliveryLine line) =>
+    [
+        line.Item, Number(line.Packs), .. Money("--price", line.Price ?? Core.Measures.Money.Zero),
+        .. Option("--expires", line.ExpiresOn is { } date ? Dates.Text(date) : null), .. Option("--batch", line.Batch),
+        .. Option("--storage", line.Storage), .. Option("--order", line.Order),
     ];
 
     /// <summary>All lines of an order that is spoken are expected on the same day.</summary>

@@ -9,7 +9,7 @@ public sealed class ProjectReferenceTests
     private const string Allowed = """
         project         | projects                            | packages
         Ledger.Core     |                                     | NodaTime
-        Ledger.Storage  | Core                                | Dapper Dapper.AOT Microsoft.Data.Sqlite dbup-sqlite
+        Ledger.Storage  | Core                                | Dapper Dapper.AOT Microsoft.Data.Sqlite
         Ledger.Exchange | Core                                | CsvHelper Ical.Net
         Ledger.Terminal | Core                                | Terminal.Gui
         Ledger.App      | Core Storage Exchange Terminal      | System.CommandLine NodaTime

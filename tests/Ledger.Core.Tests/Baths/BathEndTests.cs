@@ -86,8 +86,8 @@ public sealed class BathEndTests
     [Theory]
     [InlineData("silver", false, Ledger.Core.Stock.ItemRole.Fixer, true)]
     [InlineData("silver", true, Ledger.Core.Stock.ItemRole.Fixer, false)]
-    [InlineData("fixer", false, Ledger.Core.Stock.ItemRole.Fixer, false)]
-    [InlineData("fixer", false, Ledger.Core.Stock.ItemRole.WashAid, true)]
+    [InlineData("hypo", false, Ledger.Core.Stock.ItemRole.Fixer, false)]
+    [InlineData("hypo", false, Ledger.Core.Stock.ItemRole.WashAid, true)]
     [InlineData("silver", false, Ledger.Core.Stock.ItemRole.WashAid, false)]
     public void A_residue_ends_the_bath_that_should_have_taken_it_out(string kind, bool passed, Ledger.Core.Stock.ItemRole role, bool ends) =>
         Assert.Equal(ends ? BathEnd.Test : null, new BathReading(

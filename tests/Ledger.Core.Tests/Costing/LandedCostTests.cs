@@ -5,7 +5,7 @@ namespace Ledger.Core.Tests.Costing;
 
 public sealed class LandedCostTests
 {
-    private const string Purchases = """
+    private const string Deliveries = """
         price | packs | discount | shipping | duty  | rate   | landed
         162   | 2     | 0        | 14.50    | 0     | 1      | 338.50
         71    | 1     | 0        | 22       | 18.40 | 1      | 111.40
@@ -17,7 +17,7 @@ public sealed class LandedCostTests
         """;
 
     [Fact]
-    public void It_is_price_less_discount_with_shipping_and_duty_at_the_days_rate() => Assert.All(Table.Read(Purchases), row =>
+    public void It_is_price_less_discount_with_shipping_and_duty_at_the_days_rate() => Assert.All(Table.Read(Deliveries), row =>
         Assert.Equal(
             Money.Of(row.Number("landed")),
             new LandedCost(

@@ -48,7 +48,7 @@ public sealed class RevaluationTests
         [
             Move(1, 1, "powder", 1, 100, 10, Places.Supplier), Move(2, 2, "powder", 2, 100, 30, Places.Supplier),
             Move(3, 3, "powder", 2, -100, 30, Places.Mixing), Move(3, 3, "stock", 3, 1000, 30, Places.Mixing),
-            Move(4, 4, "stock", 3, -500, 15, Places.Drain),
+            Move(4, 4, "stock", 3, -500, 15, Places.UsedUp),
         ];
         var reading = new Revaluation(moves, CostFormula.FirstInFirstOut, Period);
         Assert.True(reading.Reconciles);
@@ -83,7 +83,7 @@ public sealed class RevaluationTests
         {
             var isIn = kind == 0 || held < quantity;
             held += isIn ? quantity : -quantity;
-            var other = isIn ? Places.Supplier : kind == 1 ? Bath : Places.ThrownAway;
+            var other = isIn ? Places.Supplier : kind == 1 ? Bath : Places.Discarded;
             moves.Add(Move(i, 1 + i / 2, "fen80", i, isIn ? quantity : -quantity, cents * 0.01m, other));
         }
 

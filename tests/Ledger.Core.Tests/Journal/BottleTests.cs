@@ -35,7 +35,7 @@ public sealed class BottleTests
                 return;
             ledger.Post(decanting);
             Assert.Equal(before, Sums(ledger, "syrup"));
-            ledger.Post($"correction entry={ledger.Last}");
+            ledger.Post($"undo entry={ledger.Last}");
             Assert.Equal(before, Sums(ledger, "syrup"));
         });
 
@@ -97,9 +97,9 @@ public sealed class BottleTests
     {
         var ledger = Shelves.Empty();
         ledger.Post(Some.Definition(Some.Syrup with { Formula = "1" }));
-        ledger.Post("receipt item=syrup price=42 date=2026-01-10");
+        ledger.Post("delivery item=syrup price=42 date=2026-01-10");
         ledger.Post(Some.Definition(Some.Syrup with { Formula = "2", Keeping = new(SealedDays: 30) }));
-        ledger.Post("receipt item=syrup price=42 date=2026-01-10");
+        ledger.Post("delivery item=syrup price=42 date=2026-01-10");
         var limits = ledger.Holdings.Item("syrup")!.Keeping;
         Assert.Equal(
             [Some.Earlier.PlusDays(730), Some.Earlier.PlusDays(30)],
@@ -110,7 +110,7 @@ public sealed class BottleTests
     public void Cold_storage_adds_the_users_days_and_says_so()
     {
         var ledger = Shelves.Empty();
-        ledger.Post("receipt item=fen80 price=162 expires=2026-02-01 storage=freezer date=2026-01-10");
+        ledger.Post("delivery item=fen80 price=162 expires=2026-02-01 storage=freezer date=2026-01-10");
         ledger.Post("setting setting=freezer-days value=365");
         var good = Assert.Single(ledger.Holdings.Containers).GoodUntil(KeepingLimits.None)!;
         Assert.Equal((new NodaTime.LocalDate(2027, 2, 1), 365), (good.Date, good.ColdDays));
@@ -145,7 +145,7 @@ public sealed class BottleTests
         var ledger = Shelves.Empty();
         ledger.Post(Some.Definition(Some.Stop with { Code = "powder", Name = "Powder", Role = ItemRole.Developer, Pack = Quantity.Of(100, Unit.Gram) }));
         ledger.Post(Some.Definition(Some.Syrup with { Code = "stock", Name = "Stock", StockOf = "powder", Keeping = new(OpenedFullDays: 180) }));
-        ledger.Post(new Receipt { Key = Some.Key(), Date = Some.Earlier, Item = "powder", Packs = 1, Price = price });
+        ledger.Post(new Delivery { Key = Some.Key(), Date = Some.Earlier, Lines = [new() { Item = "powder", Packs = 1, Price = price }] });
         return ledger;
     }
 

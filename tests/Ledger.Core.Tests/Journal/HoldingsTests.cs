@@ -38,7 +38,7 @@ public sealed class HoldingsTests
     public void A_full_bottle_does_not_begin_half_empty()
     {
         Assert.All(_ledger.Holdings.Containers, container => Assert.Null(container.HalfEmptyOn));
-        _ledger.Post("receipt item=syrup packs=0.3");
+        _ledger.Post("delivery item=syrup packs=0.3");
         Assert.Equal(Some.Today, _ledger.Holdings.Container("syrup/3")!.HalfEmptyOn);
     }
 
@@ -48,7 +48,7 @@ public sealed class HoldingsTests
         _ledger.Post("discard what=gloves/1");
         Assert.Null(_ledger.Holdings.Container("gloves/1"));
         Assert.Empty(_ledger.Holdings.ContainersOf("gloves"));
-        _ledger.Post("receipt item=gloves");
+        _ledger.Post("delivery item=gloves");
         Assert.Equal(["gloves/2"], _ledger.Holdings.ContainersOf("gloves").Select(container => container.Code));
         Assert.Equal(108, _ledger.Holdings.Container("gloves/2")!.Place.Value);
     }

@@ -45,10 +45,10 @@ public sealed class LedgerPropertyTests
         foreach (var entry in entries)
         {
             var before = ledger.Held();
-            if (EntryText.Read(entry) is Core.Journal.Entries.Correction || ledger.Preview(EntryText.Read(entry)) is Refused)
+            if (EntryText.Read(entry) is Core.Journal.Entries.Undo || ledger.Preview(EntryText.Read(entry)) is Refused)
                 continue;
             ledger.Post(entry);
-            ledger.Post($"correction entry={ledger.Last}");
+            ledger.Post($"undo entry={ledger.Last}");
             Assert.Equal(before, ledger.Held());
             if (ledger.Preview(EntryText.Read(entry)) is Accepted)
                 ledger.Post(entry);
@@ -108,7 +108,7 @@ public sealed class LedgerPropertyTests
     {
         var ledger = Shelves.WithBath();
         for (var i = 0; i < days.Length; i++)
-            ledger.Post($"receipt item=reed400 packs=1 price={10 + i * 7.77m} date=2026-01-11");
+            ledger.Post($"delivery item=reed400 packs=1 price={10 + i * 7.77m} date=2026-01-11");
         var first = ledger.Holdings.LastContainerNumber("reed400") - days.Length + 1;
         for (var i = 0; i < days.Length; i++)
         {

@@ -22,11 +22,11 @@ public sealed class OrderTests
     {
         var ledger = Shelves.Stocked();
         ledger.Post("order line=fen80:2 date=2026-02-01 expected=2026-02-15");
-        var first = ledger.Post("receipt item=fen80 packs=1 order=a1");
+        var first = ledger.Post("delivery item=fen80 packs=1 order=a1");
         Assert.Equal("25 sheets of fen80 are still to come of order A1", Assert.Single(first.Remarks));
         Assert.Equal(("25 sheets", "part delivered, late"), (Incoming(ledger, "fen80"), Line(ledger).State(Some.Today)));
         Assert.Equal(1, Line(ledger).OutstandingPacks);
-        ledger.Post("receipt item=fen80 packs=1 order=A1");
+        ledger.Post("delivery item=fen80 packs=1 order=A1");
         Assert.Empty(ledger.Holdings.Orders.Open);
     }
 
@@ -54,7 +54,7 @@ public sealed class OrderTests
             "order A1: fen80 3 packs instead of 2, a pack costs 191.50 instead of 186.00",
             ledger.Post("order-change item=fen80 packs=3 price=191.50").Summary);
         Assert.Equal(("75 sheets", 3, Money.Of(191.50m)), (Incoming(ledger, "fen80"), Line(ledger).Packs, Line(ledger).Price));
-        var came = ledger.Post("receipt item=fen80 packs=2 order=A1");
+        var came = ledger.Post("delivery item=fen80 packs=2 order=A1");
         Assert.Contains(new Effect("fen80 on order", "75 sheets", "25 sheets"), came.Effects);
         Assert.Equal(
             "50 sheets of fen80 have come of order A1 already; to have no more of it, cancel the rest",
@@ -91,8 +91,8 @@ public sealed class OrderTests
     {
         var ledger = Shelves.Stocked();
         ledger.Post("order line=fen80:1");
-        ledger.Post("receipt item=fen80 packs=1 order=A1");
-        ledger.Post($"correction entry={ledger.Last}");
+        ledger.Post("delivery item=fen80 packs=1 order=A1");
+        ledger.Post($"undo entry={ledger.Last}");
         Assert.Equal("25 sheets", Incoming(ledger, "fen80"));
     }
 
@@ -102,21 +102,21 @@ public sealed class OrderTests
         var ledger = Shelves.Stocked();
         ledger.Post("order line=fen80:2");
         var placed = ledger.Last;
-        ledger.Post("receipt item=fen80 packs=1 order=A1");
-        Assert.Equal(RefusalKind.DependedOn, ledger.Refuse($"correction entry={placed}").Kind);
-        ledger.Post($"correction entry={ledger.Last}");
-        ledger.Post($"correction entry={placed}");
+        ledger.Post("delivery item=fen80 packs=1 order=A1");
+        Assert.Equal(RefusalKind.DependedOn, ledger.Refuse($"undo entry={placed}").Kind);
+        ledger.Post($"undo entry={ledger.Last}");
+        ledger.Post($"undo entry={placed}");
         Assert.Empty(ledger.Holdings.Orders.Open);
         ledger.Post("order line=fen80:1"); // the name is free again
     }
 
     [Fact]
-    public void A_receipt_without_its_order_is_told_of_it()
+    public void A_delivery_without_its_order_is_told_of_it()
     {
         var ledger = Shelves.Stocked();
         ledger.Post("order line=fen80:1");
         Assert.Equal(
-            "order A1 waits for fen80; a receipt that names the order closes it", Assert.Single(ledger.Post("receipt item=fen80").Remarks));
+            "order A1 waits for fen80; a delivery that names the order closes it", Assert.Single(ledger.Post("delivery item=fen80").Remarks));
     }
 
     [Theory]
@@ -131,8 +131,8 @@ public sealed class OrderTests
     [InlineData("order-change order=A9 back=yes", "no order \"A9\" is open; open: A1")]
     [InlineData("order-change item=syrup back=yes", "order A1 waits for no syrup; still to come: fen80")]
     [InlineData("order-change expected=2026-01-01", "order A1 was placed on 2026-03-01; it cannot be expected before")]
-    [InlineData("receipt item=syrup order=A1", "order A1 waits for no syrup; still to come: fen80")]
-    [InlineData("receipt item=fen80 order=A1 date=2026-02-01", "order A1 was placed on 2026-03-01, after 2026-02-01")]
+    [InlineData("delivery item=syrup order=A1", "order A1 waits for no syrup; still to come: fen80")]
+    [InlineData("delivery item=fen80 order=A1 date=2026-02-01", "order A1 was placed on 2026-03-01, after 2026-02-01")]
     [InlineData("price-rise item=fen80 percent=0", "the rise of fen80 must be from 0.1 to 1000 percent in tenths, not 0")]
     [InlineData("price-rise item=fen80 from=2026-03-15", "the new price must begin after 2026-03-15, not on 2026-03-15")]
     public void What_cannot_be_is_refused_with_a_sentence(string entry, string sentence)

@@ -56,9 +56,9 @@ public sealed class RotationTests
         ledger.Post(Rotate("F3"));
         var rotation = ledger.Last;
         ledger.Post("session line=fen80:4");
-        Assert.Equal(RefusalKind.DependedOn, ledger.Refuse($"correction entry={rotation}").Kind);
-        ledger.Post($"correction entry={ledger.Last}");
-        ledger.Post($"correction entry={rotation}");
+        Assert.Equal(RefusalKind.DependedOn, ledger.Refuse($"undo entry={rotation}").Kind);
+        ledger.Post($"undo entry={ledger.Last}");
+        ledger.Post($"undo entry={rotation}");
         Assert.Equal(before, ledger.Balances());
         Assert.Equal(["F1", "F2"], ledger.Holdings.Baths.Select(bath => bath.Code));
     }
@@ -70,7 +70,7 @@ public sealed class RotationTests
     {
         var ledger = Shelves.WithBath();
         ledger.Post("bath bath=F2 after=F1 date=2026-02-01");
-        ledger.Post("receipt item=fix price=15.90 date=2026-01-10");
+        ledger.Post("delivery item=fix price=15.90 date=2026-01-10");
         return ledger;
     }
 }

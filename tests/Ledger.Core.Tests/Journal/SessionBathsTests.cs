@@ -16,7 +16,7 @@ public sealed class SessionBathsTests
     public SessionBathsTests()
     {
         _ledger.Post(Some.Definition(Some.Fixer with { Code = "stopbath", Name = "Stop", Role = ItemRole.Stop }));
-        _ledger.Post("receipt item=stopbath date=2026-01-10");
+        _ledger.Post("delivery item=stopbath date=2026-01-10");
         _ledger.Post(Some.Process(
             "pm", [Some.Steps[0], new() { Number = 2, Role = ItemRole.Stop, Item = "stopbath", Use = StepUse.Reused }, Some.Steps[2] with { Number = 3 }]));
         foreach (var (bath, item) in new[] { ("F9", "fix"), ("ST1", "stopbath"), ("ST2", "stopbath") })

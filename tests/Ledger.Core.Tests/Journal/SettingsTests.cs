@@ -51,8 +51,8 @@ public sealed class SettingsTests
         cost-formula             | lifo | no
         negative-pattern         | YYYY-### | yes
         negative-pattern         | YYYY | no
-        spent-multiple           | 2 | yes
-        spent-multiple           | 1 | no
+        exhausted-multiple           | 2 | yes
+        exhausted-multiple           | 1 | no
         fixing-multiple          | 3 | yes
         fixing-multiple          | 0.5 | no
         fridge-days              | 365 | yes
@@ -63,17 +63,17 @@ public sealed class SettingsTests
         silver-limit-film        | 21 | no
         silver-limit-paper       | 0.5 | yes
         silver-limit-paper       | 0 | no
-        residual-fixer-limit     | 0.014 | yes
-        residual-fixer-limit     | 0.0145 | no
-        residual-fixer-limit     | none | yes
+        residual-hypo-limit     | 0.014 | yes
+        residual-hypo-limit     | 0.0145 | no
+        residual-hypo-limit     | none | yes
         jug-days                 | 0 | yes
         jug-days                 | 3651 | no
         silver-limit-paper-first | 2 | yes
         silver-limit-paper-first | lots | no
         batch-sheets     | 4 4x5=6 | yes
         batch-sheets     | 0     | no
-        pass-seconds     | 30    | yes
-        pass-seconds     | 0     | no
+        full-shuffle-seconds     | 30    | yes
+        full-shuffle-seconds     | 0     | no
         short-minutes    | 7     | yes
         tray-depth       | 12.7  | yes
         tray-depth       | 12.75 | no

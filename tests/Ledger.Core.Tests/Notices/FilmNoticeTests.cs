@@ -51,7 +51,7 @@ public sealed class FilmNoticeTests
     [Fact]
     public void What_is_not_the_holders_fault_does_not_flag_it_and_the_limit_is_the_users()
     {
-        Spoil("S1", "double");
+        Spoil("S1", "double_exposure");
         Spoil("S2", "uneven");
         Spoil("S3", "scratch");
         Assert.DoesNotContain((NoticeKind.SideFaulty, "E01-1"), Notices);
@@ -62,7 +62,7 @@ public sealed class FilmNoticeTests
     }
 
     private List<(NoticeKind Kind, string Subject)> Notices =>
-        [.. TodayReading.Of(_ledger.Holdings).Select(notice => (notice.Kind, notice.Subject))];
+        [.. TodayReading.Of(_ledger.Holdings).Select(notice => (notice.Kind, notice.About))];
 
     private static string Ago(int days) => Dates.Text(Some.Today.PlusDays(-days));
 

@@ -18,10 +18,10 @@ public sealed class TodayReadingTests
         2026-02-13 | 0      | BathEnding | Soon     | bath F1 ends in 30 days       | 2026-04-14
         2026-01-15 | 0      | BathEnding | Soon     | bath F1 ends in 1 day         | 2026-03-16
         2026-01-14 | 0      | BathEnding | Soon     | bath F1 ends in 0 days        | 2026-03-15
-        2026-01-13 | 0      | BathSpent  | Act      | bath F1 has ended by age      | 2026-03-14
+        2026-01-13 | 0      | BathExpired | Now     | bath F1 has ended by age      | 2026-03-14
         2026-03-15 | 33     |            |          |                               |
         2026-03-15 | 34     | BathEnding | Soon     | bath F1 is nearly full        |
-        2026-03-15 | 38     | BathSpent  | Act      | bath F1 has ended by area     |
+        2026-03-15 | 38     | BathExhausted | Now   | bath F1 has ended by area     |
         """;
 
     [Fact]
@@ -31,7 +31,7 @@ public sealed class TodayReadingTests
         ledger.Post($"bath date={row["mixed"]}");
         if (row.Count("worked") > 0)
             ledger.Post($"session line=fen80:{row["worked"]}:300ml");
-        var notice = TodayReading.Of(ledger.Holdings).SingleOrDefault(notice => notice.Subject == "F1");
+        var notice = TodayReading.Of(ledger.Holdings).SingleOrDefault(notice => notice.About == "F1");
         Assert.Equal(row["kind"], notice?.Kind.ToString() ?? "");
         Assert.Equal(row["severity"], notice?.Severity.ToString() ?? "");
         Assert.Equal(row["text"], notice?.Text ?? "");
@@ -45,7 +45,7 @@ public sealed class TodayReadingTests
         _ledger.Post("session line=fen80:20:150ml");
         var notice = TodayReading.Of(_ledger.Holdings)[0];
         Assert.Equal(
-            "61 days old, good until 2026-03-14 (life since mixing); 1400 sq in of 3000 sq in left (own)", notice.Because);
+            "61 days old, good until 2026-03-14 (life since mixing); 1400 sq in of 3000 sq in left (own)", notice.Reason);
         Assert.Equal("pour it out and mix a new one from fix", notice.Step);
 
         _ledger.Post("bath bath=F2 after=F1 date=2026-03-01");
@@ -64,14 +64,14 @@ public sealed class TodayReadingTests
         fen80 | 2026-03-16 | ExpiresSoon | Soon     | fen80/3 is good for 1 day more
         fen80 | 2026-03-15 | ExpiresSoon | Soon     | fen80/3 is good for 0 days more
         fen80 | 2026-03-14 | Expired     | Soon     | fen80/3 is past its date by 1 day
-        fix    | 2026-03-13 | Expired     | Act      | fix/2 is past its date by 2 days
+        fix    | 2026-03-13 | Expired     | Now      | fix/2 is past its date by 2 days
         """;
 
     [Fact]
     public void A_container_is_announced_before_its_day() => Assert.All(Table.Read(Containers), row =>
     {
         var ledger = Shelves.Stocked();
-        ledger.Post($"receipt item={row["item"]} expires={row["printed"]}");
+        ledger.Post($"delivery item={row["item"]} expires={row["printed"]}");
         var notice = TodayReading.Of(ledger.Holdings).SingleOrDefault();
         Assert.Equal(row["kind"], notice?.Kind.ToString() ?? "");
         Assert.Equal(row["severity"], notice?.Severity.ToString() ?? "");
@@ -86,26 +86,26 @@ public sealed class TodayReadingTests
         _ledger.Post("discard what=gloves/1");
         Assert.Equal(
             [
-                (Severity.Act, "gloves: 0 pieces of good stock left", "your minimum is 5 pieces", "order Pair of gloves"),
+                (Severity.Now, "gloves: 0 pieces of good stock left", "your minimum is 5 pieces", "order Pair of gloves"),
                 (Severity.Soon, "syrup: 2000 ml of good stock left", "your minimum is 2001 ml", "order Brackwater Syrup; it takes 21 days"),
             ],
-            TodayReading.Of(_ledger.Holdings).Select(notice => (notice.Severity, notice.Text, notice.Because, notice.Step)));
+            TodayReading.Of(_ledger.Holdings).Select(notice => (notice.Severity, notice.Text, notice.Reason, notice.Step)));
     }
 
     [Fact]
     public void The_most_pressing_stands_first()
     {
-        _ledger.Post("receipt item=fen80 expires=2026-03-20");
-        _ledger.Post("receipt item=fix expires=2026-03-10");
+        _ledger.Post("delivery item=fen80 expires=2026-03-20");
+        _ledger.Post("delivery item=fix expires=2026-03-10");
         _ledger.Post("bath date=2026-01-13");
-        _ledger.Post("receipt item=reed400 expires=2026-03-18");
-        Assert.Equal(["F1", "fix/2", "reed400/2", "fen80/3"], TodayReading.Of(_ledger.Holdings).Select(notice => notice.Subject));
+        _ledger.Post("delivery item=reed400 expires=2026-03-18");
+        Assert.Equal(["F1", "fix/2", "reed400/2", "fen80/3"], TodayReading.Of(_ledger.Holdings).Select(notice => notice.About));
     }
 
     [Fact]
     public void How_early_is_the_users_setting()
     {
-        _ledger.Post("receipt item=fen80 expires=2026-03-20");
+        _ledger.Post("delivery item=fen80 expires=2026-03-20");
         Assert.Single(TodayReading.Of(_ledger.Holdings));
         _ledger.Post("setting setting=warn-days value=4");
         Assert.Empty(TodayReading.Of(_ledger.Holdings));
@@ -114,7 +114,7 @@ public sealed class TodayReadingTests
     [Fact]
     public void Names_are_those_of_the_promised_JSON()
     {
-        Assert.Equal(["act", "soon", "note"], Enum.GetValues<Severity>().Select(severity => severity.Name()));
+        Assert.Equal(["now", "soon", "note"], Enum.GetValues<Severity>().Select(severity => severity.Name()));
         Assert.Equal(
             Enum.GetValues<NoticeKind>().Length, Enum.GetValues<NoticeKind>().Select(kind => kind.Name()).Distinct().Count());
     }

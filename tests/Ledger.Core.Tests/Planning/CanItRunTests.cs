@@ -90,7 +90,7 @@ public sealed class CanItRunTests
         Assert.Equal("no bath of stopbath is in use", plan.Baths[1].Word);
         Assert.False(plan.CanRun);
 
-        ledger.Post("receipt item=stopbath date=2026-01-10");
+        ledger.Post("delivery item=stopbath date=2026-01-10");
         ledger.Post("bath bath=S1 item=stopbath date=2026-02-01");
         plan = Planned(ledger, request);
         Assert.True(plan.CanRun);

@@ -12,7 +12,7 @@ public sealed class CommonPracticeTests
     [InlineData(3, 10)]
     [InlineData(4, 7.5)]
     public void A_stack_passes_once_in_thirty_seconds(int sheets, decimal seconds) =>
-        Assert.Equal(seconds, Plan(sheets).Batches[0].MoveEverySeconds);
+        Assert.Equal(seconds, Plan(sheets).Batches[0].ShuffleEverySeconds);
 
     [Fact]
     public void A_batch_has_four_sheets_of_8x10_at_most() =>
@@ -23,7 +23,7 @@ public sealed class CommonPracticeTests
     {
         var plan = Plan(5, ledger => ledger.Post("setting setting=batch-sheets value=4"), "8x10", 1, "N+1");
         Assert.Equal([false, false, true], plan.Batches.Select(batch => batch.HasDummy));
-        Assert.Equal(15, plan.Batches[2].MoveEverySeconds);
+        Assert.Equal(15, plan.Batches[2].ShuffleEverySeconds);
         Assert.Equal(80 * 7, plan.Baths[0].After.SquareInches);
         Assert.Equal(80 * 6, plan.Area.SquareInches);
     }
@@ -33,7 +33,7 @@ public sealed class CommonPracticeTests
     {
         var plan = Plan(3, ledger => ledger.Post("setting setting=batch-sheets value=1"));
         Assert.Equal([1, 1, 1], plan.Batches.Select(batch => batch.InTray));
-        Assert.Equal(30, plan.Batches[0].MoveEverySeconds);
+        Assert.Equal(30, plan.Batches[0].ShuffleEverySeconds);
     }
 
     [Fact]

@@ -50,11 +50,11 @@ public sealed class PlanPromiseTests
     private static InMemoryLedger Mixed()
     {
         var ledger = Shelves.WithBath();
-        ledger.Post("receipt item=fen80 price=150 expires=2026-03-01 date=2026-02-01");
-        ledger.Post("receipt item=fen80 price=171.13 expires=2026-06-01 date=2026-02-02");
-        ledger.Post("receipt item=reed400 packs=1 price=79.99 expires=2026-04-01 date=2026-02-02");
-        ledger.Post("receipt item=syrup packs=1 price=44.07 expires=2026-05-01 date=2026-02-03");
-        ledger.Post("receipt item=stop packs=1 price=9.50 expires=2026-05-01 date=2026-02-03");
+        ledger.Post("delivery item=fen80 price=150 expires=2026-03-01 date=2026-02-01");
+        ledger.Post("delivery item=fen80 price=171.13 expires=2026-06-01 date=2026-02-02");
+        ledger.Post("delivery item=reed400 packs=1 price=79.99 expires=2026-04-01 date=2026-02-02");
+        ledger.Post("delivery item=syrup packs=1 price=44.07 expires=2026-05-01 date=2026-02-03");
+        ledger.Post("delivery item=stop packs=1 price=9.50 expires=2026-05-01 date=2026-02-03");
         return ledger;
     }
 }

@@ -43,7 +43,7 @@ public sealed class PlanRulesTests
         _ledger.Post(plan.ToLog(Some.Key(), "S1", Some.Today) with { Plan = "spring" });
         Assert.Empty(_ledger.Holdings.Plans);
 
-        _ledger.Post(new Correction { Key = Some.Key(), Date = Some.Today, Reverses = _ledger.Last, Reason = "never held" });
+        _ledger.Post(new Undo { Key = Some.Key(), Date = Some.Today, Number = _ledger.Last, Reason = "never held" });
         Assert.Equal("spring", Assert.Single(_ledger.Holdings.Plans).Name);
     }
 

@@ -28,7 +28,7 @@ internal static class Fen80
         {
             LeadTimeDays = 14, ServiceLevel = 0.95m, MinimumOnHand = minimum is { } least ? Sheets(least) : null, Keeping = keeping ?? KeepingLimits.None,
         }));
-        ledger.Post($"receipt item=fen80 packs=2 price=162 date=2026-01-10{(expires is { } day ? $" expires={Dates.Text(day)}" : "")}");
+        ledger.Post($"delivery item=fen80 packs=2 price=162 date=2026-01-10{(expires is { } day ? $" expires={Dates.Text(day)}" : "")}");
         more(ledger);
         return ledger;
     }

@@ -168,7 +168,7 @@ public sealed class ReorderReadingTests
         ledger.Post("order-cancellation reason=too_late");
         notices = TodayReading.Of(ledger.Holdings, ReorderReading.Of(ledger.Holdings, new Uses(FourEverySecondWeek), []));
         var due = Assert.Single(notices, notice => notice.Kind == NoticeKind.OrderDue);
-        Assert.Equal((Severity.Act, "order fen80 now", "order 1 pack of Corvane fen80 now; it takes 14 days"), (due.Severity, due.Text, due.Step));
+        Assert.Equal((Severity.Now, "order fen80 now", "order 1 pack of Corvane fen80 now; it takes 14 days"), (due.Severity, due.Text, due.Step));
     }
 
     [Fact]

@@ -25,7 +25,7 @@ public sealed class CapacityTests
     [Fact]
     public void The_single_places_have_names_and_are_not_on_hand()
     {
-        PlaceId[] places = [Places.Supplier, Places.FiledNegatives, Places.Rejects, Places.Drain, Places.LostOrGained, Places.ThrownAway];
+        PlaceId[] places = [Places.Supplier, Places.FiledNegatives, Places.Rejects, Places.UsedUp, Places.LostOrGained, Places.Discarded];
         Assert.Equal(places.Length, places.Select(Places.Name).Distinct().Count());
         Assert.DoesNotContain(places, place => place.IsOnHand);
         Assert.True(new PlaceId(Places.FirstFree).IsOnHand);

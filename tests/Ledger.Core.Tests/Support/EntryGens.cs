@@ -7,7 +7,7 @@ internal static class EntryGens
 {
     public static Gen<string> Entry { get; } = Gen.Frequency(
         (3, Gen.Select(Item, Gen.Int[1, 30], Gen.Int[0, 99_999], (item, tenths, cents) =>
-            $"receipt item={item} packs={tenths * 0.1m} price={cents * 0.01m}")),
+            $"delivery item={item} packs={tenths * 0.1m} price={cents * 0.01m}")),
         (1, Gen.Select(Container, container => $"opening what={container}")),
         (2, Gen.Select(Gen.Int[1, 9], Gen.Int[0, 9], Gen.Int[1, 20], Gen.Bool, (bath, first, decilitres, book) =>
             $"bath bath=F{bath} ml={decilitres * 100}{(first > 0 && first < bath ? $" after=F{first}" : "")}{(book ? " book=yes" : "")}")),
@@ -18,7 +18,7 @@ internal static class EntryGens
         (1, Gen.Select(Gen.Int[1, 40], sheets => $"discard what=fen80 quantity={sheets}sheet")),
         (2, Gen.Select(Gen.Int[0, 2_500_000], microlitres => $"count what=syrup found={microlitres * 0.001m}ml")),
         (2, Gen.Select(Gen.Int[0, 80], sheets => $"count what=fen80 found={sheets}sheet")),
-        (4, Gen.Select(Gen.Int[1, 60], number => $"correction entry={number}")));
+        (4, Gen.Select(Gen.Int[1, 60], number => $"undo entry={number}")));
 
     private static Gen<string> Item => Gen.OneOf(
         Gen.Const("fen80"), Gen.Const("reed400"), Gen.Const("syrup"), Gen.Const("fix"), Gen.Const("stop"), Gen.Const("gloves"));

@@ -9,7 +9,7 @@ using NodaTime;
 namespace Ledger.Core.Tests.Support;
 
 /// <summary>
-/// Entries as one line of text, for tables: "receipt item=fen80 packs=2 price=162". An underscore stands for a blank. What is not said is
+/// Entries as one line of text, for tables: "delivery item=fen80 packs=2 price=162". An underscore stands for a blank. What is not said is
 /// valid; the date is that of <see cref="Some.Today"/>.
 /// </summary>
 internal static class EntryText
@@ -39,18 +39,24 @@ internal static class EntryText
                 Key = key, Date = date, Note = note, Container = fields.Text("what") ?? "fen80/1", To = fields.Text("to") ?? "fridge",
                 OpensFrom = fields.Date("from"),
             },
-            "speed" => new SpeedRating
+            "exposure-index" => new ExposureIndexSetting
             {
-                Key = key, Date = date, Note = note, Container = fields.Text("what") ?? "fen80/1", Speed = (int)(fields.Number("speed") ?? 64),
+                Key = key, Date = date, Note = note, Container = fields.Text("what") ?? "fen80/1", ExposureIndex = (int)(fields.Number("index") ?? 64),
             },
             "keeper" => new KeeperNaming { Key = key, Date = date, Note = note, Negative = fields.Text("negative") ?? "" },
-            "receipt" => new Receipt
+            "delivery" => new Delivery
             {
-                Key = key, Date = date, Note = note, Item = fields.Text("item")!, Packs = fields.Number("packs") ?? 1,
-                Price = fields.Money("price"), Discount = fields.Money("discount"), Shipping = fields.Money("shipping"),
+                Key = key, Date = date, Note = note, Discount = fields.Money("discount"), Shipping = fields.Money("shipping"),
                 Duty = fields.Money("duty"), Currency = fields.Text("currency"), Rate = fields.Number("rate"),
-                ExpiresOn = fields.Date("expires"), Batch = fields.Text("batch") ?? "", Storage = fields.Text("storage") ?? "",
-                Order = fields.Text("order"),
+                Lines =
+                [
+                    new()
+                    {
+                        Item = fields.Text("item")!, Packs = fields.Number("packs") ?? 1, Price = fields.Money("price"),
+                        ExpiresOn = fields.Date("expires"), Batch = fields.Text("batch") ?? "", Storage = fields.Text("storage") ?? "",
+                        Order = fields.Text("order"),
+                    },
+                ],
             },
             "order" => new OrderPlacement
             {
@@ -104,9 +110,9 @@ internal static class EntryText
                 Key = key, Date = date, Note = note, What = fields.Text("what")!, Found = fields.Quantity("found")!.Value,
                 Reason = fields.Text("reason") ?? "dregs",
             },
-            "correction" => new Correction
+            "undo" => new Undo
             {
-                Key = key, Date = date, Note = note, Reverses = (long)(fields.Number("entry") ?? 0), Reference = fields.Text("reference"),
+                Key = key, Date = date, Note = note, Number = (long)(fields.Number("entry") ?? 0), Reference = fields.Text("reference"),
                 Reason = fields.Text("reason") ?? "mistaken",
             },
             "holder" => new HolderDefinition
@@ -168,7 +174,7 @@ internal static class EntryText
             Format = fields.Text("format") is { } format ? Format.Parse(format) : null,
             Unit = unit,
             Pack = fields.Quantity("pack") ?? Core.Measures.Quantity.Of(10, unit),
-            FixerWeightThousandths = (int)(1000 * (fields.Number("weight") ?? 1)),
+            FixerFactorThousandths = (int)(1000 * (fields.Number("weight") ?? 1)),
             Capacity = fields.Number("capacity") is { } area ? new(Area.FromSquareInches(area), fields.Text("basis") ?? "") : null,
             ServiceLevel = fields.Number("service"),
             LeadTimeDays = (int?)fields.Number("lead"),

@@ -20,7 +20,7 @@ internal static class Facts
             Money.Zero,
             Sum(movements.Where(movement => movement.From == Places.Supplier)),
             ledger.Holdings.Containers.Aggregate(Money.Zero, (sum, container) => sum + container.Value),
-            Sum(movements.Where(movement => movement.To == Places.ThrownAway)),
+            Sum(movements.Where(movement => movement.To == Places.Discarded)),
             [],
             Sum(movements.Where(movement => movement.To == Places.LostOrGained))
                 - Sum(movements.Where(movement => movement.From == Places.LostOrGained)),
@@ -37,7 +37,7 @@ internal static class Facts
     {
         var lots = ledger.All.SelectMany(any => any.Facts).OfType<LotReceived>();
         var item = ledger.Holdings.Item(lots.First(received => received.Lot.Id == movement.Lot).Lot.Item)!;
-        if (movement.To == Places.ThrownAway || movement.To == Places.LostOrGained)
+        if (movement.To == Places.Discarded || movement.To == Places.LostOrGained)
             yield return new(posting.Entry.Date, item.Code, item.Kind, movement.Quantity, movement.Value);
         if (movement.From == Places.LostOrGained)
             yield return new(posting.Entry.Date, item.Code, item.Kind, -movement.Quantity, Money.Zero - movement.Value);
@@ -77,7 +77,7 @@ internal static class Facts
                         items[sheets.Lot].Code, sheets.Sheets, sheets.Area, sheets.Cost, sheets.Fate))]);
 
                 Money UsedUp(Func<Item, bool> which) =>
-                    Sum(posting.Movements.Where(movement => movement.To == Places.Drain && which(items[movement.Lot])));
+                    Sum(posting.Movements.Where(movement => movement.To == Places.UsedUp && which(items[movement.Lot])));
             }
     }
 

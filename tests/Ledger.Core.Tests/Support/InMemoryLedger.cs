@@ -76,10 +76,10 @@ internal sealed class InMemoryLedger(LocalDate today) : IPast
     {
         if (number < 1 || number > _written.Count)
             return null;
-        var (posting, reversedBy) = (_written[(int)number - 1].Posting, _written[(int)number - 1].ReversedBy);
+        var (posting, reversedBy) = (_written[(int)number - 1].Posting, _written[(int)number - 1].UndoneBy);
         return new(
             number, posting.Entry.Key, posting.Entry.Kind, posting.Entry.Date, default, posting.Summary, posting.Entry.Note,
-            (posting.Entry as Correction)?.Reverses, reversedBy);
+            (posting.Entry as Undo)?.Number, reversedBy);
     }
 
     public JournalEntry? Find(string key) => Find(_written.FindIndex(written => written.Posting.Entry.Key == key) + 1);
@@ -122,9 +122,9 @@ internal sealed class InMemoryLedger(LocalDate today) : IPast
     private Posting Write(Posting posting)
     {
         _written.Add(new(posting));
-        if (posting.Entry is Correction correction)
+        if (posting.Entry is Undo undo)
         {
-            _written[(int)correction.Reverses - 1].ReversedBy = Last;
+            _written[(int)undo.Number - 1].UndoneBy = Last;
             ReadAnew();
         }
         else
@@ -147,8 +147,8 @@ internal sealed class InMemoryLedger(LocalDate today) : IPast
     {
         public Posting Posting => posting;
 
-        public long? ReversedBy { get; set; }
+        public long? UndoneBy { get; set; }
 
-        public bool Stands => ReversedBy is null && posting.Entry is not Correction;
+        public bool Stands => UndoneBy is null && posting.Entry is not Undo;
     }
 }

@@ -17,12 +17,12 @@ internal static class Shelves
     public static InMemoryLedger Stocked()
     {
         var ledger = Empty();
-        ledger.Post("receipt item=fen80 packs=2 price=162 shipping=14.50 date=2026-01-10");
-        ledger.Post("receipt item=reed400 price=78 date=2026-01-10");
-        ledger.Post("receipt item=syrup packs=2 price=42 date=2026-01-10");
-        ledger.Post("receipt item=fix price=15.90 date=2026-01-10");
-        ledger.Post("receipt item=stop price=9 date=2026-01-10");
-        ledger.Post("receipt item=gloves price=11 date=2026-01-10");
+        ledger.Post("delivery item=fen80 packs=2 price=162 shipping=14.50 date=2026-01-10");
+        ledger.Post("delivery item=reed400 price=78 date=2026-01-10");
+        ledger.Post("delivery item=syrup packs=2 price=42 date=2026-01-10");
+        ledger.Post("delivery item=fix price=15.90 date=2026-01-10");
+        ledger.Post("delivery item=stop price=9 date=2026-01-10");
+        ledger.Post("delivery item=gloves price=11 date=2026-01-10");
         return ledger;
     }
 

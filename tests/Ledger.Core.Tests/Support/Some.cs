@@ -30,7 +30,7 @@ internal static class Some
             Format = size,
             Unit = size.Unit,
             Pack = Quantity.Of(25, size.Unit),
-            FixerWeightThousandths = weight,
+            FixerFactorThousandths = weight,
         };
     }
 

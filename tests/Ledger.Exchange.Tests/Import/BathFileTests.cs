@@ -18,7 +18,7 @@ public class BathFileTests
             date,bath,kind,found,passed,session
             2025-05-12,F1,sight,yellow,,
             2025-05-12,F1,silver,6.5,,
-            2025-05-12,F1,residual fixer,0.012 g/m2,yes,S1
+            2025-05-12,F1,residual hypo,0.012 g/m2,yes,S1
             2025-05-12,F1,container,open tray,,
             2025-05-12,S1,indicator,purple,,
             2025-05-12,D1,control strip,speed -0.12,no,
@@ -26,7 +26,7 @@ public class BathFileTests
         var entries = Csv.Read("observations", text).Entries.Select(entry => entry.Entry).ToList();
         Assert.Equal(("yellow", true), (((BathObservation)entries[0]).Sign, ((BathObservation)entries[0]).EndsUse));
         Assert.Equal(6.5m, ((SilverTest)entries[1]).GramsPerLitre);
-        Assert.Equal(("fixer", true, "S1"), (((ResidualCheck)entries[2]).LookedFor, ((ResidualCheck)entries[2]).HasPassed, ((ResidualCheck)entries[2]).Session));
+        Assert.Equal(("hypo", true, "S1"), (((ResidualCheck)entries[2]).LookedFor, ((ResidualCheck)entries[2]).HasPassed, ((ResidualCheck)entries[2]).Session));
         Assert.Equal(WorkingContainer.OpenTray, ((BathStorage)entries[3]).Container);
         Assert.Equal("purple", ((IndicatorReading)entries[4]).Colour);
         Assert.Equal(("speed -0.12", false), (((ControlStripTest)entries[5]).Result, ((ControlStripTest)entries[5]).IsWithinLimits));
@@ -36,9 +36,9 @@ public class BathFileTests
     [Fact]
     public void ACorrectionNamesItsEntryByReference()
     {
-        var correction = Csv.One<Correction>("corrections", "date,reverses,reason\n2025-05-12,sessions:S1,wrong bath\n");
+        var correction = Csv.One<Undo>("corrections", "date,reverses,reason\n2025-05-12,sessions:S1,wrong bath\n");
         Assert.Equal((Day, "sessions:S1", "wrong bath"), (correction.Date, correction.Reference, correction.Reason));
-        Assert.Equal("reverses", Csv.Problem("corrections", "date,reverses,reason\n2025-05-12,,wrong bath\n").Column);
+        Assert.Equal("undoes", Csv.Problem("corrections", "date,reverses,reason\n2025-05-12,,wrong bath\n").Column);
         Assert.Equal("reason", Csv.Problem("corrections", "date,reverses,reason\n2025-05-12,sessions:S1,\n").Column);
     }
 

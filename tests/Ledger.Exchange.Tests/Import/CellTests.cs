@@ -17,11 +17,11 @@ public class CellTests
     public void ADateThatIsNoneIsTold(string date) =>
         Assert.Equal(
             $"line 2, date: found \"{date}\"; accepted is a date that exists, written as 2026-03-15",
-            Csv.Problem("purchases", $"date,item,packs\n{date},pan,1\n").ToString());
+            Csv.Problem("deliveries", $"date,item,packs\n{date},pan,1\n").ToString());
 
     [Fact]
     public void A29thOfFebruaryOfALeapYearIsOne() =>
-        Assert.Equal(new(2028, 2, 29), Csv.One<Receipt>("purchases", "date,item,packs,expires\n2025-05-12,pan,1,2028-02-29\n").ExpiresOn);
+        Assert.Equal(new(2028, 2, 29), Csv.One<Delivery>("deliveries", "date,item,packs,expires\n2025-05-12,pan,1,2028-02-29\n").Lines[0].ExpiresOn);
 
     [Theory]
     [InlineData("-1")]
@@ -35,10 +35,10 @@ public class CellTests
     public void ANumberThatIsNoneIsTold(string packs) =>
         Assert.Equal(
             new RowProblem(2, "packs", packs, "accepted is a number from 0 to 1000000000 with a decimal point, such as 12.5"),
-            Csv.Problem("purchases", $"date;item;packs\n2025-05-12;pan;{packs}\n"));
+            Csv.Problem("deliveries", $"date;item;packs\n2025-05-12;pan;{packs}\n"));
 
     [Theory]
-    [InlineData("purchases", "date;item;packs;price\n2025-05-12;pan;1;0.0000001\n", "accepted are at most six decimals")]
+    [InlineData("deliveries", "date;item;packs;price\n2025-05-12;pan;1;0.0000001\n", "accepted are at most six decimals")]
     [InlineData("counts", "date;item;found;reason\n2025-05-12;pan;1.5;miscounted\n", "accepted is a whole number of sheets")]
     [InlineData("counts", "date;item;found;reason\n2025-05-12;syrup/1;1.0005;dregs\n", "accepted are ml with at most three decimals")]
     [InlineData("baths", "date;bath;item;working_ml\n2025-05-12;F1;syrup;1500.0005\n", "accepted are millilitres with at most three decimals")]
@@ -63,7 +63,7 @@ public class CellTests
     [Fact]
     public void ALongCellIsShownShort()
     {
-        var problem = Csv.Problem("purchases", $"date,item,packs\n2025-05-12,pan,\"{new string('9', 5000)}\n1\"\n");
+        var problem = Csv.Problem("deliveries", $"date,item,packs\n2025-05-12,pan,\"{new string('9', 5000)}\n1\"\n");
         Assert.Equal(new string('9', 60) + "…", problem.Found);
     }
 
@@ -90,8 +90,8 @@ public class CellTests
         try
         {
             CultureInfo.CurrentCulture = culture;
-            Assert.Equal(162.5m, Csv.One<Receipt>("purchases", "date;item;packs;price\n2025-05-12;pan;1;162.5\n").Price.Amount);
-            Assert.Equal("1,5", Csv.Problem("purchases", "date;item;packs;price\n2025-05-12;pan;1;1,5\n").Found);
+            Assert.Equal(162.5m, Csv.One<Delivery>("deliveries", "date;item;packs;price\n2025-05-12;pan;1;162.5\n").Lines[0].Price?.Amount);
+            Assert.Equal("1,5", Csv.Problem("deliveries", "date;item;packs;price\n2025-05-12;pan;1;1,5\n").Found);
         }
         finally
         {

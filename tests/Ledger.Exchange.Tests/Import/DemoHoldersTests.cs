@@ -37,7 +37,7 @@ public sealed class DemoHoldersTests : IDisposable
         var places = _ledger.PlacesOf("fen80", DemoYear.LastDay);
         long In(string kind) => places.Where(place => place.Kind == kind).Sum(place => place.Held.Base);
         Assert.Equal(-164, In("supplier"));
-        Assert.Equal((90, 6, 3), (In("filed negatives"), In("rejects"), In("thrown away")));
+        Assert.Equal((90, 6, 3), (In("filed negatives"), In("rejects"), In("discarded")));
         Assert.Equal((16, 49, 0), (In("holder side"), In("container"), In("exposed box")));
         Assert.Equal(0, places.Sum(place => place.Held.Base));
         Assert.Equal([24, 25], _now.ContainersOf("fen80").Select(box => box.Held.Base));
@@ -63,14 +63,14 @@ public sealed class DemoHoldersTests : IDisposable
         Assert.Equal("light leak along the hinge", side.OutOfService);
         Assert.Equal([new SideFault(RejectCause.Fogged, 1)], side.Faults);
         var story = _ledger.Story("E07-2", DemoYear.LastDay)!;
-        Assert.Equal((Fate.Reject, "S16", "the weir in fog"), (story.Development!.Fate, story.Development.Session, story.Exposure!.Line));
+        Assert.Equal((Fate.Reject, "S16", "the weir in fog"), (story.Development!.Fate, story.Development.Session, story.Exposure!.Subject));
     }
 
     [Fact]
     public void OnlyTheSheetsOfDecemberHaveWaitedTooLong() => Assert.Equal(
         ["E08-1", "E08-2"],
         TodayReading.Of(_now).Where(notice => notice.Kind is NoticeKind.LoadedLong or NoticeKind.ExposedLong or NoticeKind.SideFaulty)
-            .Select(notice => notice.Subject));
+            .Select(notice => notice.About));
 
     [Fact]
     public void TheTonerIsForgotten() => Assert.Contains(

@@ -155,7 +155,7 @@ public sealed class DemoYearLedgerTests : IDisposable
     {
         Assert.Empty(_ledger.Bath("F5", DemoYear.LastDay)!.ClearingTests);
         Assert.Contains(_ledger.Journal(DemoYear.LastDay, null, 1000), entry =>
-            entry is { Kind: "clearing-test", ReversedBy: not null } && entry.Summary.Contains("in F5", StringComparison.Ordinal));
+            entry is { Kind: "clearing-test", UndoneBy: not null } && entry.Summary.Contains("in F5", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -172,12 +172,12 @@ public sealed class DemoYearLedgerTests : IDisposable
             [
                 ("storage_moves:demo-out-of-the-freezer",
                     "fen80/2 comes out of the cold: open it on 2025-05-23 at the earliest, or it sweats"),
-                ("sessions:S07", "ortho16/1 was good until 2024-08-31 (printed date)"),
+                ("sessions:S07", "ortho16/1 was good until 2024-08-31 (expiry date)"),
                 ("jugs:demo-jug-1-handover", Disposal),
                 ("sessions:S19", "bath F3 was good until 2026-01-02; it is 189 days old"),
                 ("rotations:#", "this is rotation 3 of 3: the next time both baths are mixed anew"),
                 ("rotations:#", "this is rotation 3 of 3: the next time both baths are mixed anew"),
-                ("purchases:demo-fen80-january-part-1", "25 sheets of fen80 are still to come of order spring-film"),
+                ("deliveries:demo-fen80-january-part-1", "25 sheets of fen80 are still to come of order spring-film"),
             ],
             remarks);
     }

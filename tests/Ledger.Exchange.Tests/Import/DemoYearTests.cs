@@ -1,4 +1,5 @@
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
 using Ledger.Exchange.Import;
@@ -39,7 +40,7 @@ public class DemoYearTests
     [InlineData("practice", 100, 4, 2)]
     public void FilmIsReceivedDevelopedAndLost(string film, int received, int developed, int lost)
     {
-        Assert.Equal(received, Receipts(film).Sum(receipt => receipt.Packs * Items[film].Pack.Base));
+        Assert.Equal(received, Came(film).Sum(one => one.Line.Packs * Items[film].Pack.Base));
         Assert.Equal(developed, Lines(film).Sum(line => line.Sheets));
         var cutUp = Entries.OfType<ClearingTest>().Where(test => test.Film == film).Sum(test => test.Sheets);
         Assert.Equal(lost, cutUp + Entries.OfType<Discard>().Where(discard => discard.What == film).Sum(discard => discard.Quantity!.Value.Base));
@@ -62,7 +63,7 @@ public class DemoYearTests
     public void EachDeliveryHasItsLandedCostPerSheet(string film, double[] perSheet) =>
         Assert.Equal(
             perSheet.Select(amount => (decimal)amount),
-            Receipts(film).Select(receipt => receipt.Landed.Total.Amount / (receipt.Packs * Items[film].Pack.Base)));
+            Came(film).Select(one => Landed(one.Delivery, one.Line) / (one.Line.Packs * Items[film].Pack.Base)));
 
     [Fact]
     public void OnAnotherDayTheWholeYearIsMoved()
@@ -70,7 +71,7 @@ public class DemoYearTests
         var later = DemoYear.Read(DemoYear.LastDay.PlusDays(500));
         Assert.Equal(Entries.Select(entry => (entry.Key, entry.Date.PlusDays(500))), later.Select(entry => (entry.Key, entry.Date)));
         Assert.All(
-            Entries.OfType<Receipt>().Zip(later.OfType<Receipt>()),
+            Lines(Entries).Zip(Lines(later)),
             pair => Assert.Equal(pair.First.ExpiresOn?.PlusDays(500), pair.Second.ExpiresOn));
         Assert.True(later.All(entry => entry.Date <= DemoYear.LastDay.PlusDays(500)));
     }
@@ -91,5 +92,12 @@ public class DemoYearTests
 
     private static IEnumerable<SessionLine> Lines(string film) => Lines().Where(line => line.Item == film);
 
-    private static IEnumerable<Receipt> Receipts(string item) => Entries.OfType<Receipt>().Where(receipt => receipt.Item == item);
+    private static IEnumerable<DeliveryLine> Lines(IEnumerable<Entry> entries) => entries.OfType<Delivery>().SelectMany(delivery => delivery.Lines);
+
+    private static IEnumerable<(Delivery Delivery, DeliveryLine Line)> Came(string item) =>
+        Entries.OfType<Delivery>().SelectMany(delivery => delivery.Lines.Select(line => (delivery, line))).Where(one => one.line.Item == item);
+
+    /// <summary>Every delivery of the year has one line, which bears all its costs.</summary>
+    private static decimal Landed(Delivery delivery, DeliveryLine line) => (line.Price ?? Money.Zero).At(line.Packs).Amount
+        - delivery.Discount.Amount + delivery.Shipping.Amount + delivery.Duty.Amount;
 }

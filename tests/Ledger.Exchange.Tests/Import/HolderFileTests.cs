@@ -29,7 +29,7 @@ public class HolderFileTests
         Assert.Equal(["E01", "E02-1"], load.Sides);
         Assert.True(load.Anyway);
         var exposure = Csv.One<ExposureNote>("exposures", "date,sides,group,line\n2025-05-12,E01 E02-1,N-1,mill\n");
-        Assert.Equal(("N-1", "mill", 2), (exposure.Group, exposure.Line, exposure.Sides.Count));
+        Assert.Equal(("N-1", "mill", 2), (exposure.Group, exposure.Subject, exposure.Sides.Count));
         var unload = Csv.One<Unload>("unloads", "date;from;group\n2025-05-12;pan N;N+1\n");
         Assert.Equal(("pan N", "N+1"), (unload.From[0], unload.Group));
     }
@@ -46,8 +46,8 @@ public class HolderFileTests
     public void ASessionNamesKnownSheetsAndWhatSpoiledThem()
     {
         var session = Csv.One<SessionLog>(
-            "sessions", "session,date,process,item,sheets,fate,from,cause\nS1,2025-05-12,film,pan,1,reject,E07-2,wrong way round\n");
-        Assert.Equal(("E07-2", RejectCause.WrongWayRound), (session.Lines[0].From, session.Lines[0].Cause));
+            "sessions", "session,date,process,item,sheets,fate,from,cause\nS1,2025-05-12,film,pan,1,reject,E07-2,loaded backwards\n");
+        Assert.Equal(("E07-2", RejectCause.LoadedBackwards), (session.Lines[0].From, session.Lines[0].Cause));
         Assert.StartsWith(
             "accepted is one of dust",
             Csv.Problem("sessions", "session,date,process,item,sheets,cause\nS1,2025-05-12,film,pan,1,rain\n").Accepted,
@@ -81,9 +81,9 @@ public class HolderFileTests
         Assert.Equal(
             ("pan/3", "shelf", new LocalDate(2025, 5, 12), new LocalDate(2025, 5, 14), "slowly"),
             (move.Container, move.To, move.Date, move.OpensFrom, move.Note));
-        var rating = Csv.One<SpeedRating>("speeds", "date;container;speed\n2025-05-12;pan/3;64\n");
-        Assert.Equal(("pan/3", 64), (rating.Container, rating.Speed));
-        Assert.Equal("speed", Csv.Problem("speeds", "date,container,speed\n2025-05-12,pan/3,fast\n").Column);
+        var rating = Csv.One<ExposureIndexSetting>("speeds", "date;container;speed\n2025-05-12;pan/3;64\n");
+        Assert.Equal(("pan/3", 64), (rating.Container, rating.ExposureIndex));
+        Assert.Equal("exposure_index", Csv.Problem("exposure_indexes", "date,container,exposure_index\n2025-05-12,pan/3,fast\n").Column);
     }
 
     [Fact]

@@ -9,33 +9,34 @@ public class IdentityTests
     [Fact]
     public void ARowIsItsOwnIdentityHoweverTheFileIsWritten()
     {
-        var key = Assert.Single(Keys("purchases", Row));
-        Assert.StartsWith("purchases:#", key, StringComparison.Ordinal);
-        Assert.Equal(key, Assert.Single(Keys("purchases", "PRICE;packs;batch;item;date;colour\r\n\"2.50\"; 1 ;;pan;2025-05-12;red\r\n")));
-        Assert.NotEqual(key, Assert.Single(Keys("purchases", "date,item,packs,price\n2025-05-12,pan,1,2.51\n")));
+        var key = Assert.Single(Keys("deliveries", Row));
+        Assert.StartsWith("deliveries:#", key, StringComparison.Ordinal);
+        Assert.Equal(key, Assert.Single(Keys("deliveries", "PRICE;packs;batch;item;date;colour\r\n\"2.50\"; 1 ;;pan;2025-05-12;red\r\n")));
+        Assert.NotEqual(key, Assert.Single(Keys("deliveries", "date,item,packs,price\n2025-05-12,pan,1,2.51\n")));
     }
 
     [Fact]
     public void MovingAFileInTimeKeepsItsIdentities() =>
         Assert.Equal(
-            Keys("purchases", Row),
-            Csv.Read("purchases", Row, date => date.PlusDays(400)).Entries.Select(entry => entry.Entry.Key));
+            Keys("deliveries", Row),
+            Csv.Read("deliveries", Row, date => date.PlusDays(400)).Entries.Select(entry => entry.Entry.Key));
 
     [Fact]
     public void RowsThatRepeatAreToldApartByTheirNumber()
     {
-        var keys = Keys("purchases", Row + "2025-05-12,pan,1,2.50\n2025-05-12,pan,2,2.50\n2025-05-12,pan,1,2.50\n");
+        var keys = Keys("deliveries", Row + "2025-05-12,pan,1,2.50\n2025-05-12,pan,2,2.50\n2025-05-12,pan,1,2.50\n");
         Assert.Equal(4, keys.Distinct().Count());
         Assert.Equal([keys[0], keys[0] + "-2", keys[0] + "-3"], [keys[0], keys[1], keys[3]]);
     }
 
     [Fact]
-    public void AReferenceIsTheIdentityAndStandsOnce()
+    public void AReferenceIsTheIdentityAndStandsOnceUnlessItsRowsAreOneDelivery()
     {
-        Assert.Equal(["purchases:A-1"], Keys("purchases", "date,item,packs,reference\n2025-05-12,pan,1,A-1\n"));
+        Assert.Equal(["deliveries:A-1"], Keys("deliveries", "date,item,packs,reference\n2025-05-12,pan,1,A-1\n"));
         Assert.Equal(
             "line 3, reference: found \"A-1\"; accepted is a reference of its own for each row; line 2 has this one",
-            Csv.Problem("purchases", "date,item,packs,reference\n2025-05-12,pan,1,A-1\n2025-05-12,pan,2,A-1\n").ToString());
+            Csv.Problem("counts", "date,item,found,reason,reference\n2025-05-12,pan,1,lost,A-1\n2025-05-12,pan,2,lost,A-1\n").ToString());
+        Assert.Equal(["deliveries:A-1"], Keys("deliveries", "date,item,packs,reference\n2025-05-12,pan,1,A-1\n2025-05-12,stop,2,A-1\n"));
     }
 
     [Fact]

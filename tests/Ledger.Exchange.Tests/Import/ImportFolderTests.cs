@@ -14,11 +14,11 @@ public class ImportFolderTests
         var files = Read(
             ("sessions", "session,date,process,item,sheets\nS1,2025-05-12,film,pan,1\n"),
             ("counts", "date,item,found,reason\n2025-05-13,pan,3,lost\n2025-05-12,syrup,3.5,dregs\n"),
-            ("purchases", "date,item,packs\n2025-05-12,pan,1\n2025-05-11,pan,2\n2025-05-12,pan,3\n"),
+            ("deliveries", "date,item,packs\n2025-05-12,pan,1\n2025-05-11,pan,2\n2025-05-12,pan,3\n"),
             ("items", "item,name,kind,format,unit,pack\npan,Pan,film,8x10,,25\nsyrup,Syrup,chemical,,ml,1000\n"));
         Assert.Empty(files.SelectMany(file => file.Problems));
         Assert.Equal(
-            [("items", 2), ("items", 3), ("purchases", 3), ("purchases", 2), ("purchases", 4), ("counts", 3), ("sessions", 2), ("counts", 2)],
+            [("items", 2), ("items", 3), ("deliveries", 3), ("deliveries", 2), ("deliveries", 4), ("counts", 3), ("sessions", 2), ("counts", 2)],
             ImportFolder.InOrder(files).Select(entry => (entry.Kind, entry.Line)));
     }
 

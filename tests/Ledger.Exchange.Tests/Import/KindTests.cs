@@ -18,9 +18,9 @@ public class KindTests
     public void TheKindsStandInTheOrderOfPosting() =>
         Assert.Equal(
             [
-                "formats", "items", "processes", "holders", "orders", "order_changes", "purchases", "storage_moves", "openings", "speeds", "cleanings",
+                "formats", "items", "processes", "holders", "orders", "order_changes", "deliveries", "storage_moves", "openings", "exposure_indexes", "cleanings",
                 "loads", "exposures", "unloads", "decantings", "stock_solutions", "jugs", "baths", "rotations", "top_ups", "counts", "discards",
-                "sessions", "prints", "clearing_tests", "observations", "services", "keepers", "price_rises", "plans", "corrections",
+                "sessions", "prints", "clearing_tests", "observations", "services", "keepers", "price_rises", "plans", "undone",
             ],
             CsvImport.Kinds);
 
@@ -29,7 +29,7 @@ public class KindTests
     {
         const string text =
             """
-            item,name,kind,role,format,unit,pack,dilution,capacity_sq_in_per_litre,capacity_basis,minimum_ml_per_80_sq_in,fixer_weight,sealed_days,opened_full_days,opened_part_days,working_full_days,working_part_days,tray_hours,lead_time_days,service_level,minimum_on_hand,formula,cautions
+            item,name,kind,role,format,unit,pack,dilution,capacity_sq_in_per_litre,capacity_basis,minimum_ml_per_80_sq_in,fixer_factor,sealed_days,opened_full_days,opened_part_days,working_full_days,working_part_days,tray_hours,lead_time_days,service_level,minimum_on_hand,formula,cautions
             fix,Some Fix,chemical,fixer,,ml,1000,1+4,2000,handbook,6.25,1.5,1,2,3,4,5,6,7,0.95,300.5,v2,gloves
             """;
         var definition = Csv.One<ItemDefinition>("items", text);
@@ -46,7 +46,7 @@ public class KindTests
                 Dilution = Dilution.Parse("1+4"),
                 Capacity = new(Area.FromSquareInches(2000), "handbook"),
                 MinimumPer80SquareInches = Volume.FromMillilitres(6.25m),
-                FixerWeightThousandths = 1500,
+                FixerFactorThousandths = 1500,
                 Keeping = new KeepingLimits(1, 2, 3, 4, 5, 6),
                 LeadTimeDays = 7,
                 ServiceLevel = 0.95m,
@@ -62,7 +62,7 @@ public class KindTests
     public void FilmMayLeaveItsUnitToItsFormat()
     {
         var item = Csv.One<ItemDefinition>("items", "item,name,kind,format,pack\nroll,A roll,Film,120,5\n").Item;
-        Assert.Equal((Unit.Roll, Quantity.Of(5, Unit.Roll), 1000), (item.Unit, item.Pack, item.FixerWeightThousandths));
+        Assert.Equal((Unit.Roll, Quantity.Of(5, Unit.Roll), 1000), (item.Unit, item.Pack, item.FixerFactorThousandths));
     }
 
     [Fact]
@@ -97,53 +97,60 @@ public class KindTests
     }
 
     [Fact]
-    public void APurchaseHasAllItsCosts()
+    public void ADeliveryHasAllItsCosts()
     {
         const string text =
             """
             date,item,packs,price,discount,shipping,duty,currency,rate,expires,batch,storage,reference
             2025-05-12,pan,0.56,155.00,1.5,14.50,18.40,usd,0.92,2026-11-30,C1,freezer,order 7
             """;
-        var receipt = Csv.One<Receipt>("purchases", text);
+        var delivery = Csv.One<Delivery>("deliveries", text);
         Assert.Equal(
-            new Receipt
+            new DeliveryLine
             {
-                Key = "purchases:order 7",
-                Date = Day,
                 Item = "pan",
                 Packs = 0.56m,
                 Price = Money.Of(155),
+                ExpiresOn = new(2026, 11, 30),
+                Batch = "C1",
+                Storage = "freezer",
+            },
+            Assert.Single(delivery.Lines));
+        Assert.Equal(
+            new Delivery
+            {
+                Key = "deliveries:order 7",
+                Reference = "order 7",
+                Date = Day,
+                Lines = delivery.Lines,
                 Discount = Money.Of(1.5m),
                 Shipping = Money.Of(14.5m),
                 Duty = Money.Of(18.4m),
                 Currency = "USD",
                 Rate = 0.92m,
-                ExpiresOn = new(2026, 11, 30),
-                Batch = "C1",
-                Storage = "freezer",
             },
-            receipt);
+            delivery);
     }
 
     [Fact]
-    public void TheRowsOfAPurchaseMakeOneEntryAndItsCostsStandInOneOfThem()
+    public void TheRowsOfADeliveryMakeOneEntryAndItsCostsStandInOneOfThem()
     {
         const string text =
             """
-            date,item,packs,price,discount,shipping,duty,currency,rate,batch,purchase
+            date,item,packs,price,discount,shipping,duty,currency,rate,batch,reference
             2025-05-12,pan,2,150,5,10,,usd,0.92,C1,inv-1
             2025-05-13,syrup,1,42,,,,,,,
             ,stop,1,9,,,3.3,,,,INV-1
             """;
-        var entries = Csv.Read("purchases", text).Entries.Select(entry => entry.Entry).ToList();
+        var entries = Csv.Read("deliveries", text).Entries.Select(entry => entry.Entry).ToList();
         Assert.Equal(2, entries.Count);
-        var purchase = Assert.IsType<Purchase>(entries[0]);
-        Assert.Equal(("purchases:purchase inv-1", "inv-1", Day), (purchase.Key, purchase.Name, purchase.Date));
-        Assert.Equal((Money.Of(5), Money.Of(10), Money.Of(3.3m)), (purchase.Discount, purchase.Shipping, purchase.Duty));
-        Assert.Equal(("USD", 0.92m), (purchase.Currency, purchase.Rate));
-        Assert.Equal([("pan", 2, "C1"), ("stop", 1, "")], purchase.Lines.Select(line => (line.Item, (int)line.Packs, line.Batch)));
-        Assert.Equal("syrup", Assert.IsType<Receipt>(entries[1]).Item);
-        Assert.Equal("shipping", Csv.Problem("purchases", "date,item,packs,shipping,purchase\n2025-05-12,pan,1,5,a\n,pan,1,6,a\n").Column);
+        var delivery = Assert.IsType<Delivery>(entries[0]);
+        Assert.Equal(("deliveries:inv-1", "inv-1", Day), (delivery.Key, delivery.Reference, delivery.Date));
+        Assert.Equal((Money.Of(5), Money.Of(10), Money.Of(3.3m)), (delivery.Discount, delivery.Shipping, delivery.Duty));
+        Assert.Equal(("USD", 0.92m), (delivery.Currency, delivery.Rate));
+        Assert.Equal([("pan", 2, "C1"), ("stop", 1, "")], delivery.Lines.Select(line => (line.Item, (int)line.Packs, line.Batch)));
+        Assert.Equal("syrup", Assert.Single(Assert.IsType<Delivery>(entries[1]).Lines).Item);
+        Assert.Equal("shipping", Csv.Problem("deliveries", "date,item,packs,shipping,reference\n2025-05-12,pan,1,5,a\n,pan,1,6,a\n").Column);
     }
 
     [Fact]
@@ -228,8 +235,8 @@ public class KindTests
     public void AShiftMovesWhatHappenedAndPrintedDatesAlike()
     {
         var file = Csv.Read(
-            "purchases", "date,item,packs,expires\n2025-05-12,pan,1,2026-11-30\n", date => date.PlusDays(10));
-        var receipt = Assert.IsType<Receipt>(Assert.Single(file.Entries).Entry);
-        Assert.Equal((new(2025, 5, 22), new(2026, 12, 10)), (receipt.Date, receipt.ExpiresOn!.Value));
+            "deliveries", "date,item,packs,expires\n2025-05-12,pan,1,2026-11-30\n", date => date.PlusDays(10));
+        var delivery = Assert.IsType<Delivery>(Assert.Single(file.Entries).Entry);
+        Assert.Equal((new(2025, 5, 22), new(2026, 12, 10)), (delivery.Date, delivery.Lines[0].ExpiresOn!.Value));
     }
 }

@@ -7,7 +7,7 @@ namespace Ledger.Exchange.Tests.Import;
 
 public class MalformedFileTests
 {
-    private const string Purchases = "date,item,packs,price\n";
+    private const string Deliveries = "date,item,packs,price\n";
 
     [Fact]
     public void AnUnknownKindIsAMistakeOfTheCaller() =>
@@ -17,12 +17,12 @@ public class MalformedFileTests
     public void AnEmptyFileIsToldWhichHeaderIsNeeded() =>
         Assert.Equal(
             "the file: found nothing; accepted is a header row with the columns date, item, packs, and rows below it",
-            Csv.Problem("purchases", "").ToString());
+            Csv.Problem("deliveries", "").ToString());
 
     [Fact]
     public void AHeaderAloneIsARemark()
     {
-        var file = Csv.Read("purchases", Purchases);
+        var file = Csv.Read("deliveries", Deliveries);
         Assert.Empty(file.Problems);
         Assert.Equal(["the file has a header and no rows"], file.Remarks);
     }
@@ -32,23 +32,23 @@ public class MalformedFileTests
     {
         Assert.Equal(
             "line 1: found a header without packs; accepted is a header row that names at least date, item, packs",
-            Csv.Problem("purchases", "date,item\n2025-05-12,pan\n").ToString());
-        Assert.Empty(Csv.Read("purchases", "date,item,packs\n2025-05-12,pan,1\n").Problems);
+            Csv.Problem("deliveries", "date,item\n2025-05-12,pan\n").ToString());
+        Assert.Empty(Csv.Read("deliveries", "date,item,packs\n2025-05-12,pan,1\n").Problems);
     }
 
     [Fact]
     public void AnUnknownColumnIsReportedAndLeftOut()
     {
-        var file = Csv.Read("purchases", "date,item,packs,colour\n2025-05-12,pan,1,yellow\n");
+        var file = Csv.Read("deliveries", "date,item,packs,colour\n2025-05-12,pan,1,yellow\n");
         Assert.Empty(file.Problems);
-        Assert.StartsWith("the column colour is not known in purchases and was left out", Assert.Single(file.Remarks), StringComparison.Ordinal);
+        Assert.StartsWith("the column colour is not known in deliveries and was left out", Assert.Single(file.Remarks), StringComparison.Ordinal);
     }
 
     [Fact]
     public void AColumnThatStandsTwiceIsAProblem() =>
         Assert.Equal(
             "line 1: found the column item more than once; accepted is each column once",
-            Csv.Problem("purchases", "date,item,Item,packs\n2025-05-12,pan,pan,1\n").ToString());
+            Csv.Problem("deliveries", "date,item,Item,packs\n2025-05-12,pan,pan,1\n").ToString());
 
     [Theory]
     [InlineData("2025-05-12,pan\n", "line 2: found 2 fields; accepted are 4, as in the header")]
@@ -57,12 +57,12 @@ public class MalformedFileTests
     [InlineData("2025-05-12,\"pan\"x,1,2\n", "line 2: found text after a closing quote; accepted are quotes around a whole field, and two quotes for one inside it")]
     [InlineData("2025-05-12,8\"x10\",1,2\n", "line 2: found a quote inside a field; accepted are quotes around a whole field, and two quotes for one inside it")]
     public void ABrokenRowIsTold(string row, string sentence) =>
-        Assert.Equal(sentence, Csv.Problem("purchases", Purchases + row).ToString());
+        Assert.Equal(sentence, Csv.Problem("deliveries", Deliveries + row).ToString());
 
     [Fact]
     public void EveryBadRowIsListedAndTheGoodOnesAreRead()
     {
-        var file = Csv.Read("purchases", Purchases + "2025-05-12,pan,1,2\n12.5.2025,pan,x,2\nrubbish\n2025-05-14,pan,1,2\n");
+        var file = Csv.Read("deliveries", Deliveries + "2025-05-12,pan,1,2\n12.5.2025,pan,x,2\nrubbish\n2025-05-14,pan,1,2\n");
         Assert.Equal([(3, "date"), (3, "packs"), (4, "")], file.Problems.Select(problem => (problem.Line, problem.Column)));
         Assert.Equal([2, 5], file.Entries.Select(entry => entry.Line));
     }
@@ -74,23 +74,23 @@ public class MalformedFileTests
     public void ABinaryFileIsNoText(byte[] bytes, string found) =>
         Assert.Equal(
             $"the file: found {found}; accepted is text in UTF-8, such as a spreadsheet saves as CSV",
-            Assert.Single(Csv.Read("purchases", bytes).Problems).ToString());
+            Assert.Single(Csv.Read("deliveries", bytes).Problems).ToString());
 
     [Fact]
     public void RubbishFarBehindAGoodBeginningIsFoundToo()
     {
-        var bytes = new List<byte>(Encoding.UTF8.GetBytes(Purchases));
+        var bytes = new List<byte>(Encoding.UTF8.GetBytes(Deliveries));
         for (var i = 0; i < 20_000; i++)
             bytes.AddRange("2025-05-12,pan,1,2\n"u8);
         bytes.Add(0xE4);
-        Assert.Equal("bytes that are not UTF-8", Assert.Single(Csv.Read("purchases", [.. bytes]).Problems).Found);
+        Assert.Equal("bytes that are not UTF-8", Assert.Single(Csv.Read("deliveries", [.. bytes]).Problems).Found);
     }
 
     [Fact]
     public void AFieldOfTooManyBytesIsTold() =>
         Assert.Equal(
             "line 3: found a text that is too long in field 2; accepted are 65536 bytes at most",
-            Csv.Problem("purchases", Purchases + "2025-05-12,pan,1,2\n2025-05-12," + new string('x', 70_000) + ",1,2\n").ToString());
+            Csv.Problem("deliveries", Deliveries + "2025-05-12,pan,1,2\n2025-05-12," + new string('x', 70_000) + ",1,2\n").ToString());
 
     [Theory]
     [InlineData("2025-05-12,", 'x')]
@@ -98,9 +98,9 @@ public class MalformedFileTests
     [InlineData("", ',')]
     public void AnEndlessRowIsToldWithoutKeepingIt(string start, char filling)
     {
-        using var endless = new Endless(Encoding.UTF8.GetBytes(Purchases + start), (byte)filling, length: 100_000_000);
+        using var endless = new Endless(Encoding.UTF8.GetBytes(Deliveries + start), (byte)filling, length: 100_000_000);
         var before = GC.GetAllocatedBytesForCurrentThread();
-        var file = CsvImport.Read("purchases", endless, _ => null, new(), Csv.Undated);
+        var file = CsvImport.Read("deliveries", endless, _ => null, new(), Csv.Undated);
         var problem = Assert.Single(file.Problems);
         Assert.Equal((2, "a row longer than 262144 bytes"), (problem.Line, problem.Found));
         Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 20_000_000);

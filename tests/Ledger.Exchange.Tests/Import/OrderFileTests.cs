@@ -52,8 +52,8 @@ public sealed class OrderFileTests
     }
 
     [Fact]
-    public void A_purchase_names_its_order() =>
-        Assert.Equal("spring", Csv.One<Receipt>("purchases", "date,item,packs,order\n2026-03-06,pan,1,spring\n").Order);
+    public void A_delivery_names_its_order() =>
+        Assert.Equal("spring", Csv.One<Delivery>("deliveries", "date,item,packs,order\n2026-03-06,pan,1,spring\n").Lines[0].Order);
 
     [Fact]
     public void A_price_rise_is_read()

@@ -12,8 +12,8 @@ public class SeparatorTests
     public void TheSeparatorIsFoundByItself(string separator)
     {
         var text = "date,item,packs,price\n2025-05-12,pan,2,162.50\n".Replace(",", separator, StringComparison.Ordinal);
-        var receipt = Csv.One<Receipt>("purchases", text);
-        Assert.Equal(162.5m, receipt.Price.Amount);
+        var delivery = Csv.One<Delivery>("deliveries", text);
+        Assert.Equal(162.5m, delivery.Lines[0].Price?.Amount);
     }
 
     [Fact]
@@ -36,7 +36,7 @@ public class SeparatorTests
     public void AByteOrderMarkEmptyLinesAndEmptySpreadsheetRowsAreSkipped()
     {
         const string text = "\uFEFF\n\nDate , Item,PACKS\n\n 2025-05-12 , pan ,2\n,,\n";
-        var file = Csv.Read("purchases", text);
+        var file = Csv.Read("deliveries", text);
         Assert.Empty(file.Problems);
         Assert.Equal(5, Assert.Single(file.Entries).Line);
     }

@@ -101,7 +101,7 @@ public sealed class BathStoryTests : IDisposable
     [Fact]
     public void ARotationIsReadBackWithBothMixingDates()
     {
-        _file.Accept(Some.Receipt("fix", price: 15.90m));
+        _file.Accept(Some.Delivery("fix", price: 15.90m));
         _file.Accept(Some.Bath("F2", "F1"));
         _file.Accept(Some.Session());
         _file.Accept(new Rotation { Key = Some.Key(), Date = Some.Day(4, 1), NewBath = "F3" });
@@ -134,7 +134,7 @@ public sealed class BathStoryTests : IDisposable
     {
         _file.Accept(Some.Define(Some.Syrup() with { Code = "powder", Unit = Unit.Gram, Pack = Quantity.Of(100, Unit.Gram), Dilution = null, MinimumPer80SquareInches = null }));
         _file.Accept(Some.Define(Some.Syrup() with { Code = "stock", StockOf = "powder", Density = Density.Of(1.1m), DeadVolume = Millilitres(5) }));
-        _file.Accept(Some.Receipt("powder", 2, 10m));
+        _file.Accept(Some.Delivery("powder", 2, 10m));
         var mixing = _file.Accept(new StockSolution
         {
             Key = Some.Key(), Date = Some.Day(3, 1), Item = "stock", Volume = Volume.FromMillilitres(1000), Bottles = [new(Millilitres(500)), new(Millilitres(500))],
@@ -174,7 +174,7 @@ public sealed class BathStoryTests : IDisposable
         {
             Code = "seasoned", MinimumPer80SquareInches = null, ReplenisherPer80SquareInches = Volume.FromMillilitres(20), ReplenisherCeilingPercent = 30,
         }));
-        _file.Accept(Some.Receipt("seasoned", 2, 20m));
+        _file.Accept(Some.Delivery("seasoned", 2, 20m));
         _file.Accept(Some.Bath("D1") with { Item = "seasoned", Dilution = Dilution.Parse("1+0"), WorkingVolume = Volume.FromMillilitres(1000) });
         _file.Accept(new ControlStripTest { Key = Some.Key(), Date = Some.Day(3, 1), Bath = "D1", Result = "speed -0.12", IsWithinLimits = false });
         _file.Accept(new TopUp
@@ -190,10 +190,10 @@ public sealed class BathStoryTests : IDisposable
         var mixing = _file.Ledger.Journal(_file.Ledger.Today, null, 50).Single(entry => entry.Summary.StartsWith("mixed bath D1", StringComparison.Ordinal));
         Assert.Equal(RefusalKind.DependedOn, _file.Refuse(Correct(mixing.Number)).Kind);
 
-        var back = _file.Accept(new Correction { Key = Some.Key(), Date = _file.Ledger.Today, Reference = "colour", Reason = "it was yellow" });
-        Assert.Equal(colour.Number, Assert.IsType<Correction>(back.Posting.Entry).Reverses);
+        var back = _file.Accept(new Undo { Key = Some.Key(), Date = _file.Ledger.Today, Reference = "colour", Reason = "it was yellow" });
+        Assert.Equal(colour.Number, Assert.IsType<Undo>(back.Posting.Entry).Number);
         Assert.Empty(Now.Bath("F1")!.Observations);
-        Assert.Equal(RefusalKind.AlreadyThere, _file.Refuse(new Correction { Key = Some.Key(), Date = _file.Ledger.Today, Reference = "colour", Reason = "again" }).Kind);
+        Assert.Equal(RefusalKind.AlreadyThere, _file.Refuse(new Undo { Key = Some.Key(), Date = _file.Ledger.Today, Reference = "colour", Reason = "again" }).Kind);
         Assert.Empty(_file.Ledger.Check(null, default).Problems);
     }
 
@@ -221,7 +221,7 @@ public sealed class BathStoryTests : IDisposable
     public void AChangedFormulaKeepsOlderLotsAsTheyWere()
     {
         _file.Accept(Some.Define(Some.Gloves() with { Formula = "2", Keeping = new(SealedDays: 10) }));
-        _file.Accept(Some.Receipt("gloves", month: 2));
+        _file.Accept(Some.Delivery("gloves", month: 2));
         var limits = Now.Item("gloves")!.Keeping;
         Assert.Equal([null, Some.Day(2, 12)], Now.ContainersOf("gloves").Select(box => box.GoodUntil(limits)?.Date));
         Assert.Equal(["", "2"], Now.ContainersOf("gloves").Select(box => box.Lot.Formula));
@@ -260,5 +260,5 @@ public sealed class BathStoryTests : IDisposable
         Key = Some.Key(), Date = Some.Day(month, 10), Bath = "F1", Film = "pan", Seconds = seconds, IsFresh = isFresh, Sheets = sheets,
     };
 
-    private Correction Correct(long number) => new() { Key = Some.Key(), Date = _file.Ledger.Today, Reverses = number, Reason = "mistaken" };
+    private Undo Correct(long number) => new() { Key = Some.Key(), Date = _file.Ledger.Today, Number = number, Reason = "mistaken" };
 }

@@ -18,7 +18,7 @@ public sealed class PaperAndProcessTests : IDisposable
     {
         Some.Stock(_file);
         _file.Accept(Some.Define(Some.Film("fibre") with { Name = "Fibre paper", Role = ItemRole.FibrePaper }));
-        _file.Accept(Some.Receipt("fibre", 1, 150m));
+        _file.Accept(Some.Delivery("fibre", 1, 150m));
     }
 
     public void Dispose() => _file.Dispose();
@@ -56,8 +56,8 @@ public sealed class PaperAndProcessTests : IDisposable
     [Fact]
     public void PaperThatLoadsAFixerLessCountsByItsWeight()
     {
-        _file.Accept(Some.Define(Some.Film("rc") with { Name = "RC paper", Role = ItemRole.ResinCoatedPaper, FixerWeightThousandths = 500 }));
-        _file.Accept(Some.Receipt("rc", 1, 50m));
+        _file.Accept(Some.Define(Some.Film("rc") with { Name = "RC paper", Role = ItemRole.ResinCoatedPaper, FixerFactorThousandths = 500 }));
+        _file.Accept(Some.Delivery("rc", 1, 50m));
         _file.Accept(Some.Bath("P1") with { Material = BathMaterial.Paper });
         _file.Accept(Prints() with { Lines = [new() { Item = "rc", Sheets = 2 }, new() { Item = "fibre", Sheets = 1 }] });
         Assert.Equal((240m, 160m), (Now.Bath("P1")!.Worked.SquareInches, Now.Bath("P1")!.WorkedWeighted.SquareInches));
@@ -80,8 +80,8 @@ public sealed class PaperAndProcessTests : IDisposable
             Capacity = new(Area.FromSquareInches(1600), "own"),
         }));
         _file.Accept(Some.Define(Some.Fixer() with { Code = "stop", Role = ItemRole.Stop, Capacity = new(Area.FromSquareInches(960), "handbook") }));
-        _file.Accept(Some.Receipt("replenished", 2, 20m));
-        _file.Accept(Some.Receipt("stop", 1, 8m));
+        _file.Accept(Some.Delivery("replenished", 2, 20m));
+        _file.Accept(Some.Delivery("stop", 1, 8m));
         _file.Accept(Some.Process() with
         {
             Key = Some.Key(), Process = "deep",

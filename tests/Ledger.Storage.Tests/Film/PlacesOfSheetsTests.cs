@@ -67,7 +67,7 @@ public sealed class PlacesOfSheetsTests
             7 => new StockCount { Key = Some.Key(), Date = date, What = step.Which % 2 == 0 ? side : $"pan {group}", Found = new(step.Other % 2, Unit.Sheet), Reason = "lost" },
             8 => new KeeperNaming { Key = Some.Key(), Date = date, Negative = $"#{step.Other}" },
             9 => new SideService { Key = Some.Key(), Date = date, Sides = [side], IsInService = step.Other % 2 == 0, Reason = "leaks" },
-            _ => new Correction { Key = Some.Key(), Date = date, Reverses = first + 1 + step.Other, Reason = "mistake" },
+            _ => new Undo { Key = Some.Key(), Date = date, Number = first + 1 + step.Other, Reason = "mistake" },
         };
     }
 }

@@ -32,7 +32,7 @@ public sealed class SheetStoryTests : IDisposable
         _file.Accept(Load(Some.Day(3, 2), "E01", "E02-1"));
         Assert.Equal(47, Now.OnHand(Now.Item("pan")!).Base);
         Assert.Equal((SideState.Loaded, SideState.Empty), (State("E02-1"), State("E02-2")));
-        _file.Accept(Expose(Some.Day(3, 3), "N", "E01") with { Line = "mill at noon" });
+        _file.Accept(Expose(Some.Day(3, 3), "N", "E01") with { Subject = "mill at noon" });
         _file.Accept(Expose(Some.Day(3, 4), "N-1", "E02-1"));
         Assert.Equal(SideState.Exposed, State("E01-2"));
         _file.Accept(Unload(Some.Day(3, 5), "E01", "E02-1"));
@@ -43,7 +43,7 @@ public sealed class SheetStoryTests : IDisposable
         Assert.Empty(Now.Film.ExposedBoxes);
         Assert.Equal(1, Now.Film.Side("E02-1")!.OwnFaults);
         var story = _file.Ledger.Story("2025-001", _file.Ledger.Today)!;
-        Assert.Equal(("pan/1", "E01-1", "filed negatives", "mill at noon"), (story.Box, story.Side, story.Place, story.Exposure!.Line));
+        Assert.Equal(("pan/1", "E01-1", "filed negatives", "mill at noon"), (story.Box, story.Side, story.Place, story.Exposure!.Subject));
         Assert.Equal(("S01", "S01-01", "N", Fate.Negative), (story.Development!.Session, story.Development.Name, story.Development.Group, story.Development.Fate));
         Assert.Equal(["2025-002"], story.Development.TrayMates);
         Assert.Equal(["load", "exposure", "unload", "session"], story.Steps.Select(step => KindOf(step.Entry)));
@@ -56,7 +56,7 @@ public sealed class SheetStoryTests : IDisposable
     public void TheSheetsOfASessionAreReadInTheOrderOfTheTraysWithTheirNumbers()
     {
         _file.Accept(Load(Some.Day(3, 2), "E01", "E02-1"));
-        _file.Accept(Expose(Some.Day(3, 3), "N", "E01", "E02-1") with { Line = "mill at noon" });
+        _file.Accept(Expose(Some.Day(3, 3), "N", "E01", "E02-1") with { Subject = "mill at noon" });
         _file.Accept(Develop(Some.Day(3, 6), "S01", From("E02-1", fate: Fate.Reject), From("E01-2"), From("E01-1")));
         var sheets = _file.Ledger.SheetsOf("s01", _file.Ledger.Today);
         Assert.Equal(
@@ -91,7 +91,7 @@ public sealed class SheetStoryTests : IDisposable
     public void NegativeNumbersAreNeverGivenTwiceEvenAfterACorrection()
     {
         var first = _file.Accept(Some.Session(sheets: 2));
-        _file.Accept(new Correction { Key = Some.Key(), Date = _file.Ledger.Today, Reverses = first.Number, Reason = "wrong day" });
+        _file.Accept(new Undo { Key = Some.Key(), Date = _file.Ledger.Today, Number = first.Number, Reason = "wrong day" });
         _file.Accept(Some.Session(sheets: 1));
         Assert.Null(_file.Ledger.Story("2025-002", _file.Ledger.Today));
         Assert.NotNull(_file.Ledger.Story("2025-003", _file.Ledger.Today));
@@ -181,8 +181,8 @@ public sealed class SheetStoryTests : IDisposable
         Assert.Equal(("shelf", Some.Day(3, 6)), (Now.Container("pan/1")!.Storage, Now.Container("pan/1")!.OpensFrom));
         var early = _file.Accept(new Opening { Key = Some.Key(), Date = Some.Day(3, 5), Container = "pan/1" });
         Assert.Contains(early.Posting.Remarks, remark => remark.Contains("2025-03-06", StringComparison.Ordinal));
-        _file.Accept(new SpeedRating { Key = Some.Key(), Date = Some.Day(3, 6), Container = "pan/1", Speed = 64 });
-        Assert.Equal(64, Now.Container("pan/2")!.Lot.Speed);
+        _file.Accept(new ExposureIndexSetting { Key = Some.Key(), Date = Some.Day(3, 6), Container = "pan/1", ExposureIndex = 64 });
+        Assert.Equal(64, Now.Container("pan/2")!.Lot.ExposureIndex);
     }
 
     [Fact]
@@ -209,7 +209,7 @@ public sealed class SheetStoryTests : IDisposable
     public void ABoxOf100IsFourSealedEnvelopesOf25()
     {
         _file.Accept(Some.Define(Some.Film("large") with { Pack = new(100, Core.Measures.Unit.Sheet) }));
-        _file.Accept(Some.Receipt("large", 1, 512.34m));
+        _file.Accept(Some.Delivery("large", 1, 512.34m));
         _file.Accept(new Opening { Key = Some.Key(), Date = Some.Day(3, 1), Container = "large", Envelopes = 4 });
         Assert.Equal([25L, 25L, 25L, 25L], Now.ContainersOf("large").Select(box => box.Held.Base));
         Assert.All(Now.ContainersOf("large"), box => Assert.True(box.IsSealed));
@@ -232,7 +232,7 @@ public sealed class SheetStoryTests : IDisposable
                 sheet.Sheet.Value, sheet.Item, sheet.Batch, sheet.Fate, sheet.Cause, sheet.Negative, sheet.Side)));
         Assert.Equal(Fate.Negative, _file.Ledger.SheetsOf("S01", Some.Day(4, 1))[0].Fate);
         Assert.Empty(_file.Ledger.SheetsOf("S01", Some.Day(3, 5)));
-        _file.Accept(new Correction { Key = Some.Key(), Date = _file.Ledger.Today, Reverses = _file.Ledger.Journal(_file.Ledger.Today, null, 1)[0].Number, Reason = "no" });
+        _file.Accept(new Undo { Key = Some.Key(), Date = _file.Ledger.Today, Number = _file.Ledger.Journal(_file.Ledger.Today, null, 1)[0].Number, Reason = "no" });
         Assert.Equal(Fate.Negative, _file.Ledger.SheetsOf("S01", _file.Ledger.Today)[0].Fate);
     }
 
@@ -258,7 +258,7 @@ public sealed class SheetStoryTests : IDisposable
         Assert.Equal(Some.Day(1, 2), forgotten[0].LastTouched);
     }
 
-    private Correction Reverse(Posted entry) => new() { Key = Some.Key(), Date = _file.Ledger.Today, Reverses = entry.Number, Reason = "mistake" };
+    private Undo Reverse(Posted entry) => new() { Key = Some.Key(), Date = _file.Ledger.Today, Number = entry.Number, Reason = "mistake" };
 
     private string KindOf(long entry) => _file.Ledger.Journal(_file.Ledger.Today, entry + 1, 1).Single().Kind;
 }

@@ -59,7 +59,7 @@ public sealed class ModelTests
         return step.Kind switch
         {
             0 or 1 => (
-                Some.Receipt(item, step.Amount % 4) with { Key = key, Date = date },
+                Some.Delivery(item, step.Amount % 4) with { Key = key, Date = date },
                 step.Amount % 4 > 0 && naive.Receive(item, step.Amount % 4, new[] { 25L, 1_000_000, 1_000_000, 100 }[step.Which])),
             2 => (new Opening { Key = key, Date = date, Container = item }, naive.Open(item)),
             3 => (
@@ -74,7 +74,7 @@ public sealed class ModelTests
                 Some.Session($"S{index}", step.Amount, Fate.Negative, bath) with { Key = key, Date = date },
                 step.Amount > 0 && naive.Session(bath, "pan", step.Amount, 80 * Area.PerSquareInch, "syrup", 25_000, "gloves")),
             _ => (
-                new Correction { Key = key, Date = date, Reverses = Definitions + 1 + step.Amount, Reason = "mistake" },
+                new Undo { Key = key, Date = date, Number = Definitions + 1 + step.Amount, Reason = "mistake" },
                 step.Amount >= 0 && naive.Correct(step.Amount)),
         };
     }

@@ -18,7 +18,7 @@ public static class Some
     public static Item Film(string code = "pan", int weight = 1000) => new()
     {
         Code = code, Name = "Pan film", Kind = ItemKind.Film, Format = Format.Parse("8x10"), Unit = Unit.Sheet, Pack = new(25, Unit.Sheet),
-        FixerWeightThousandths = weight,
+        FixerFactorThousandths = weight,
     };
 
     public static Item Syrup() => new()
@@ -53,9 +53,10 @@ public static class Some
         ],
     };
 
-    public static Receipt Receipt(string item, decimal packs = 1, decimal price = 100, int month = 1) => new()
+    public static Delivery Delivery(string item, decimal packs = 1, decimal price = 100, int month = 1, string? order = null) => new()
     {
-        Key = Key(), Date = Day(month, 2), Item = item, Packs = packs, Price = Money.Of(price), Currency = "EUR",
+        Key = Key(), Date = Day(month, 2), Currency = "EUR",
+        Lines = [new() { Item = item, Packs = packs, Price = Money.Of(price), Order = order }],
     };
 
     public static BathMixing Bath(string bath = "F1", string? pairedWith = null, int month = 2) => new()
@@ -75,10 +76,10 @@ public static class Some
         foreach (var item in new[] { Film(), Syrup(), Fixer(), Gloves() })
             ledger.Accept(Define(item));
         ledger.Accept(Process());
-        ledger.Accept(Receipt("pan", 2, 162.50m));
-        ledger.Accept(Receipt("syrup", 1, 42m));
-        ledger.Accept(Receipt("fix", 1, 15.90m));
-        ledger.Accept(Receipt("gloves", 1, 22m));
+        ledger.Accept(Delivery("pan", 2, 162.50m));
+        ledger.Accept(Delivery("syrup", 1, 42m));
+        ledger.Accept(Delivery("fix", 1, 15.90m));
+        ledger.Accept(Delivery("gloves", 1, 22m));
         ledger.Accept(Bath());
     }
 }

@@ -26,7 +26,7 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
         var holdings = new Holdings(asOf);
         foreach (var (entry, posting) in _posted)
         {
-            if (entry.Date <= asOf && entry is { Reverses: null, ReversedBy: null })
+            if (entry.Date <= asOf && entry is { Undoes: null, UndoneBy: null })
                 holdings.Apply(posting);
             foreach (var arrived in posting.Facts.OfType<ContainerArrived>())
                 holdings.LastPlace = Math.Max(holdings.LastPlace, arrived.Place.Value);
@@ -51,9 +51,9 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
         if (Preview(entry) is not Accepted { Posting: var posting })
             return new NotPosted(((Refused)Preview(entry)).Refusal);
         var number = _posted.Count + 1;
-        var reverses = (posting.Entry as Correction)?.Reverses;
+        var reverses = (posting.Entry as Undo)?.Number;
         if (reverses is { } reversed)
-            _posted[At(reversed)] = _posted[At(reversed)] with { Entry = _posted[At(reversed)].Entry with { ReversedBy = number } };
+            _posted[At(reversed)] = _posted[At(reversed)] with { Entry = _posted[At(reversed)].Entry with { UndoneBy = number } };
         var written = new JournalEntry(
             number, entry.Key, entry.Kind, posting.Entry.Date, Recorded, posting.Summary, entry.Note, reverses, null);
         _posted.Add(new(written, posting));
@@ -162,7 +162,7 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
 
     private IEnumerable<JournalEntry> Entries => _posted.Select(posted => posted.Entry);
 
-    private IEnumerable<Written> Standing => _posted.Where(posted => posted.Entry is { Reverses: null, ReversedBy: null });
+    private IEnumerable<Written> Standing => _posted.Where(posted => posted.Entry is { Undoes: null, UndoneBy: null });
 
     private void Check()
     {

@@ -25,12 +25,13 @@ internal static class Some
         foreach (var item in new[] { Film, Developer, Fixer })
             ledger.Did(new ItemDefinition { Key = Key(), Date = Begin, Item = item });
         ledger.Did(new ProcessDefinition { Key = Key(), Date = Begin, Process = "tray", Steps = Steps });
-        ledger.Did(new Receipt
+        ledger.Did(new Delivery
         {
-            Key = Key(), Date = Begin, Item = "fen80", Packs = 2, Price = Money.Of(178), Currency = "EUR", Storage = "freezer",
+            Key = Key(), Date = Begin, Currency = "EUR",
+            Lines = [new() { Item = "fen80", Packs = 2, Price = Money.Of(178), Storage = "freezer" }],
         });
-        ledger.Did(new Receipt { Key = Key(), Date = Begin, Item = "syrup", Packs = 0.089m, Price = Money.Of(42) });
-        ledger.Did(new Receipt { Key = Key(), Date = Begin, Item = "tarnfix", Packs = 1, Price = Money.Of(15.90m) });
+        ledger.Did(new Delivery { Key = Key(), Date = Begin, Lines = [new() { Item = "syrup", Packs = 0.089m, Price = Money.Of(42) }] });
+        ledger.Did(new Delivery { Key = Key(), Date = Begin, Lines = [new() { Item = "tarnfix", Packs = 1, Price = Money.Of(15.90m) }] });
         ledger.Did(new BathMixing
         {
             Key = Key(), Date = new(2025, 9, 14), Bath = "F4", Item = "tarnfix", WorkingVolume = Volume.FromMillilitres(1500),
@@ -53,7 +54,7 @@ internal static class Some
     {
         var ledger = new FakeLedger(Today);
         ledger.Did(new ItemDefinition { Key = Key(), Date = Begin, Item = Film });
-        ledger.Did(new Receipt { Key = Key(), Date = Begin, Item = "fen80", Packs = 1, Price = Money.Of(178), Currency = "EUR" });
+        ledger.Did(new Delivery { Key = Key(), Date = Begin, Currency = "EUR", Lines = [new() { Item = "fen80", Packs = 1, Price = Money.Of(178) }] });
         return ledger;
     }
 

@@ -54,7 +54,7 @@ public sealed class BathFormsTests
     [InlineData("silver strip", "3.5", typeof(SilverTest))]
     [InlineData("residual silver", "no stain", typeof(ResidualCheck))]
     [InlineData("stands in", "open tray", typeof(BathStorage))]
-    [InlineData("residual fixer", "0.01 g/m2", typeof(ResidualCheck))]
+    [InlineData("residual hypo", "0.01 g/m2", typeof(ResidualCheck))]
     public void A_note_on_a_bath_becomes_the_entry_it_is(string kind, string found, Type entry)
     {
         var form = new BathNoteForm(Some.Ledger(), "F4");

@@ -30,8 +30,8 @@ public sealed class FormsTests
         screen.Type("u");
         Assert.Contains("39 ml -> 64 ml", screen.Text);
         screen.Press(Key.F8);
-        Assert.Contains("Entry 12: reversed entry 11", screen.Text);
-        Assert.Equal(11, ledger.Journal(Some.Today, null, 1)[0].Reverses);
+        Assert.Contains("Entry 12: took back entry 11", screen.Text);
+        Assert.Equal(11, ledger.Journal(Some.Today, null, 1)[0].Undoes);
         Assert.Equal("S22", ledger.Sessions(Some.Today, null, 1)[0].Session);
     }
 

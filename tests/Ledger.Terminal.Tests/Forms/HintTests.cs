@@ -65,7 +65,7 @@ public sealed class HintTests
         yield return new CleaningForm(ledger, null);
         yield return new ClearingTestForm(ledger, "F4");
         yield return new CopyProcessForm(ledger, process);
-        yield return new CorrectionForm(ledger, ledger.Journal(ledger.Today, null, 1)[0]);
+        yield return new UndoForm(ledger, ledger.Journal(ledger.Today, null, 1)[0]);
         yield return new CountForm(ledger, "fen80");
         yield return new DecantingForm(ledger, "syrup");
         yield return new DiscardForm(ledger, "F4");
@@ -90,11 +90,11 @@ public sealed class HintTests
         yield return new PlanForm(ledger);
         yield return new PriceRiseForm(ledger, "fen80");
         yield return new PrintForm(ledger);
-        yield return new ReceiptForm(ledger, "fen80");
+        yield return new DeliveryForm(ledger, "fen80");
         yield return new RotationForm(ledger, "F4");
         yield return new ServiceForm(ledger, null);
         yield return new SessionForm(ledger);
-        yield return new SpeedForm(ledger, box);
+        yield return new ExposureIndexForm(ledger, box);
         yield return new StepForm(ledger, process.Name, process.Steps[0]);
         yield return new StockSolutionForm(ledger, "syrup");
         yield return new StorageForm(ledger, box);

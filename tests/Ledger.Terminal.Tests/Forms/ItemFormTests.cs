@@ -30,7 +30,7 @@ public sealed class ItemFormTests
         screen.Type("2n").Press(Key.Tab, Key.Tab, Key.CursorDown);
         Assert.Contains("chemical", screen.Text);
         Assert.Contains("Dilution", screen.Text);
-        Assert.DoesNotContain("fixer weight", screen.Text);
+        Assert.DoesNotContain("fixer factor", screen.Text);
 
         screen.Press(Key.CursorDown);
         Assert.Contains("supply", screen.Text);
@@ -90,7 +90,7 @@ public sealed class ItemFormTests
         var form = new ItemForm(Some.Ledger(), null);
         Assert.Equal(["other", "rc paper", "fibre paper"], form.Role.Choices());
         form.Kind.Type("chemical");
-        Assert.DoesNotContain("soak", form.Role.Choices());
+        Assert.DoesNotContain("presoak", form.Role.Choices());
         Assert.DoesNotContain("rc paper", form.Role.Choices());
     }
 

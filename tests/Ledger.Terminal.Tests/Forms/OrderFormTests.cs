@@ -65,7 +65,7 @@ public sealed class OrderFormTests : IDisposable
             Key = Some.Key(), Date = _ledger.Today, Order = "summer",
             Lines = [new() { Item = "syrup", Packs = 3, Price = Money.Of(42.5m) }, new() { Item = "tarnfix", Packs = 2, Price = Money.Of(16) }],
         }));
-        var receipt = new ReceiptForm(_ledger, "syrup");
+        var receipt = new DeliveryForm(_ledger, "syrup");
         receipt.Keys.Single(key => key.Key == Key.F4).Press(null);
         Assert.Equal(
             [("syrup", "3", "42.50", "summer"), ("tarnfix", "2", "16.00", "summer")],

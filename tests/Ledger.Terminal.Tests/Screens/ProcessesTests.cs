@@ -81,7 +81,7 @@ public sealed class ProcessesTests
     public void A_first_process_is_written_down_step_by_step()
     {
         using var screen = new Screen(_ledger);
-        screen.Type("p").Type("p").Type("n").Type("paper").Press(Key.Tab, Key.Tab).Type("soak").Press(Key.F8);
-        Assert.Equal(ItemRole.Soak, Assert.Single(_ledger.HoldingsOn(Some.Today).Process("paper")!.Steps).Role);
+        screen.Type("p").Type("p").Type("n").Type("paper").Press(Key.Tab, Key.Tab).Type("presoak").Press(Key.F8);
+        Assert.Equal(ItemRole.Presoak, Assert.Single(_ledger.HoldingsOn(Some.Today).Process("paper")!.Steps).Role);
     }
 }

@@ -55,7 +55,7 @@ public sealed class ReorderTests : IDisposable
         form.Packs.Type("4");
         form.Price.Type("190");
         Assert.IsType<Posted>(ledger.Post(Assert.IsType<Ready>(form.Judge()).Entry));
-        var receipt = new ReceiptForm(ledger, "fen80").Lines[0];
+        var receipt = new DeliveryForm(ledger, "fen80").Lines[0];
         Assert.Equal(("spring-film", "3", "190.00"), (receipt.Order.Text, receipt.Packs.Text, receipt.Price.Text));
         receipt.Order.Type("");
         receipt.Edited(receipt.Order);

@@ -33,7 +33,7 @@ public sealed class ShelfKeysTests : IDisposable
     }
 
     [Fact]
-    public void A_box_comes_out_of_the_freezer_and_its_lot_has_a_speed()
+    public void A_box_comes_out_of_the_freezer_and_its_lot_has_an_exposure_index()
     {
         AtBoxesOf("fen80").Press(Key.CursorDown).Type("m");
         Assert.Contains("open it on 2026-03-16 at the earliest", _screen.Text);
@@ -46,7 +46,7 @@ public sealed class ShelfKeysTests : IDisposable
     }
 
     [Fact]
-    public void A_bottle_has_no_speed() => Assert.DoesNotContain("I Speed", AtBoxesOf("syrup").Text);
+    public void A_bottle_has_no_exposure_index() => Assert.DoesNotContain("I Exposure index", AtBoxesOf("syrup").Text);
 
     [Fact]
     public void A_sealed_box_is_opened_into_its_envelopes()

@@ -23,7 +23,7 @@ internal static class ItemByKeys
     private static (string, string)[] Film(Item item) =>
     [
         ("format", item.Format!.Code), ("role", item.Role.Name()), ("Pack", Text(item.Pack.Value)),
-        ("fixer weight", item.FixerWeightThousandths == 1000 ? "" : Text(item.FixerWeightThousandths / 1000m)),
+        ("fixer factor", item.FixerFactorThousandths == 1000 ? "" : Text(item.FixerFactorThousandths / 1000m)),
         ("Days sealed", Text(item.Keeping.SealedDays)), ("Formula", item.Formula),
     ];
 

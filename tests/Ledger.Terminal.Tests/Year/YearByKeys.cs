@@ -34,10 +34,10 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
             case ItemDefinition definition: ItemByKeys.Type(definition.Item, typist); break;
             case ProcessDefinition definition: Type(definition); break;
             case HolderDefinition definition: Type(definition); break;
-            case Receipt receipt: Type(receipt); break;
+            case Delivery delivery: Type(delivery); break;
             case Opening opening: Type(opening); break;
             case StorageMove move: Type(move); break;
-            case SpeedRating rating: Type(rating); break;
+            case ExposureIndexSetting rating: Type(rating); break;
             case Decanting decanting: Type(decanting); break;
             case StockCount count:
                 typist.On("2c").Fill(("What", count.What), ("Really there", Text(count.Found.Value)), ("Because", count.Reason), ("Note", count.Note));
@@ -53,7 +53,7 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
                 break;
             case ExposureNote note:
                 typist.On("7e").Fill(
-                    ("Group", note.Group), ("Anyway", YesOrNo(note.Anyway)), ("Sides", string.Join(' ', note.Sides)), ("Line", note.Line),
+                    ("Group", note.Group), ("Anyway", YesOrNo(note.Anyway)), ("Sides", string.Join(' ', note.Sides)), ("Subject", note.Subject),
                     ("Note", note.Note));
                 break;
             case Unload unload:
@@ -82,7 +82,7 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
                     ("Item", rise.Item), ("Percent more", Text(rise.Percent)), ("From", Dates.Text(rise.From)), ("Note", rise.Note));
                 break;
             case PlannedSession plan: Type(plan); break;
-            case Correction correction: Type(correction); break;
+            case Undo undo: Type(undo); break;
             default: throw new InvalidOperationException($"no keys are known for a {entry.Kind}");
         }
     }
@@ -103,11 +103,16 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
         ("Holder", holder.Holder), ("Format", holder.Format.Code), ("Sides", string.Join('/', holder.Sides)), ("Notch", holder.Notch),
         ("Bought", Text(holder.BoughtOn)), ("Note", holder.Note));
 
-    private void Type(Receipt receipt) => typist.On("1r").Fill(
-        ("Item", receipt.Item), ("Packs", Text(receipt.Packs)), ("Price of a pack", Text(receipt.Price)), ("Discount on all", Text(receipt.Discount)),
-        ("Shipping share", Text(receipt.Shipping)), ("Duty and tax", Text(receipt.Duty)), ("Currency", receipt.Currency ?? ""),
-        ("Rate", Text(receipt.Rate)), ("Batch", receipt.Batch), ("Printed date", Text(receipt.ExpiresOn)), ("Kept in", receipt.Storage),
-        ("Order", receipt.Order ?? ""), ("Note", receipt.Note));
+    private void Type(Delivery delivery)
+    {
+        var line = delivery.Lines.Single();
+        typist.On("1r").Fill(
+            ("Item", line.Item), ("Packs", Text(line.Packs)), ("Price of a pack", Text(line.Price ?? Money.Zero)),
+            ("Discount on all", Text(delivery.Discount)), ("Shipping", Text(delivery.Shipping)), ("Duty and tax", Text(delivery.Duty)),
+            ("Currency", delivery.Currency ?? ""), ("Rate", Text(delivery.Rate)), ("Batch", line.Batch),
+            ("Expiry date", Text(line.ExpiresOn)), ("Kept in", line.Storage), ("Order", line.Order ?? ""),
+            ("Reference", delivery.Reference), ("Note", delivery.Note));
+    }
 
     private void Type(Opening opening) => typist.On("2o").Fill(
         ("What", opening.Container), ("Batch", opening.Batch), ("envelopes", Text(opening.Envelopes)), ("Note", opening.Note));
@@ -120,10 +125,10 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
         typist.Press(Key.Esc);
     }
 
-    private void Type(SpeedRating rating)
+    private void Type(ExposureIndexSetting rating)
     {
         Boxes(rating.Container);
-        typist.On("i").Fill(("Box", rating.Container), ("Exposed at", $"{rating.Speed}"), ("Note", rating.Note));
+        typist.On("i").Fill(("Box", rating.Container), ("Exposed at", $"{rating.ExposureIndex}"), ("Note", rating.Note));
         typist.Press(Key.Esc);
     }
 
@@ -195,12 +200,12 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
         typist.Press(Key.Esc);
     }
 
-    private void Type(Correction correction)
+    private void Type(Undo undo)
     {
         typist.On("6").Press(Key.Home);
-        for (var back = LastNumber - _numbers[correction.Reference!]; back > 0; back--)
+        for (var back = LastNumber - _numbers[undo.Reference!]; back > 0; back--)
             typist.Press(Key.CursorDown);
-        typist.On("u").Fill(("Because", correction.Reason), ("Note", correction.Note));
+        typist.On("u").Fill(("Reason", undo.Reason), ("Note", undo.Note));
     }
 
     internal static string Text(decimal? number) => number is { } known ? Scaled.ToText(known, 6) : "";

@@ -91,7 +91,7 @@ public sealed class YearByKeysTests(TypedYear year) : IClassFixture<TypedYear>
             .Select(entry => (entry.Date, entry.Kind, Regex.Replace(entry.Summary, "entry [0-9]+", "entry"), entry.Note)).Reverse();
 
     private static (string, Quantity, Money, LocalDate?, string, int?) Fact(Core.Stock.Container container) =>
-        (container.Code, container.Held, container.Value, container.OpenedOn, container.Storage, container.Lot.Speed);
+        (container.Code, container.Held, container.Value, container.OpenedOn, container.Storage, container.Lot.ExposureIndex);
 
     private static IEnumerable<(string, string, string?, string?, string?, LocalDate?, bool)> Sides(LedgerFile ledger)
     {
@@ -99,7 +99,7 @@ public sealed class YearByKeysTests(TypedYear year) : IClassFixture<TypedYear>
         return film.Holders.SelectMany(holder => holder.Sides.Select(side =>
         {
             var reading = film.Read(side, DemoYear.LastDay);
-            return (side.Code, reading.StateName, reading.Sheet?.Item, reading.Sheet?.Exposure?.Group, reading.Sheet?.Exposure?.Line, holder.CleanedOn,
+            return (side.Code, reading.StateName, reading.Sheet?.Item, reading.Sheet?.Exposure?.Group, reading.Sheet?.Exposure?.Subject, holder.CleanedOn,
                 holder.IsBagged);
         }));
     }

@@ -13,11 +13,11 @@ internal static class CalendarWriting
     /// <summary>How every iCalendar file begins (RFC 5545, section 3.4).</summary>
     private static ReadOnlySpan<byte> Beginning => "BEGIN:VCALENDAR"u8;
 
-    public static IReadOnlyList<Reminder> Days(LedgerFile ledger)
+    public static IReadOnlyList<Reminder> Days(LedgerFile ledger) => ledger.Read(() =>
     {
         var holdings = ledger.HoldingsOn(ledger.Today);
         return Reminders.Of(holdings, ReorderReading.Of(ledger, holdings));
-    }
+    });
 
     /// <summary>Writes the file in the place of an older calendar; returns what was written, as a sentence.</summary>
     /// <param name="ledger">The ledger.</param>

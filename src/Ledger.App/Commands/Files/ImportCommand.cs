@@ -13,7 +13,7 @@ internal sealed class ImportCommand : ExplainedCommand
     private readonly Argument<string> _kind = Typed.Argument("kind", KindOf, $"{string.Join(", ", CsvImport.Kinds)}; or all, for a folder");
     private readonly Argument<string> _path = Typed.Argument(
         "file", Text.NotEmpty,
-        "the CSV file, - for the standard input; with all, a folder that holds files named items.csv, purchases.csv and so on");
+        "the CSV file, - for the standard input; with all, a folder that holds files named items.csv, deliveries.csv and so on");
 
     private readonly Option<bool> _dryRun = new("--dry-run") { Description = "show what would happen, and write nothing" };
 
@@ -21,7 +21,7 @@ internal sealed class ImportCommand : ExplainedCommand
         : base("import", "Entries from CSV files, a whole file or folder or nothing of it.", """
             Each file has a header row; every bad row is listed. What stands in the journal
             already is not recorded again.
-            Examples: trayledger import purchases purchases.csv --dry-run
+            Examples: trayledger import deliveries deliveries.csv --dry-run
                       trayledger import all sample-data
             """)
     {

@@ -40,7 +40,7 @@ internal sealed class PlanJson(View view)
         json.WriteBoolean("dummy", batch.HasDummy);
         json.WriteArea("areaSqIn", batch.Area);
         Write(batch.Developer, json);
-        json.WriteFigure("moveEverySeconds", batch.MoveEverySeconds);
+        json.WriteFigure("shuffleEverySeconds", batch.ShuffleEverySeconds);
         json.WriteFigure("turnAtMinutes", batch.TurnAtMinutes);
         json.WriteFigure("minutes", batch.Minutes);
         Array(json, "order", batch.Sheets, sheet =>
@@ -97,7 +97,7 @@ internal sealed class PlanJson(View view)
     {
         json.WriteString("item", use.Item.Code);
         json.WriteQuantity("needed", use.Needed);
-        json.WriteQuantity("available", use.Available);
+        json.WriteQuantity("usable", use.Available);
         json.WriteQuantity("expired", use.Expired);
         Array(json, "from", use.Sources, source =>
         {
@@ -114,7 +114,7 @@ internal sealed class PlanJson(View view)
     {
         json.WriteString("item", shortage.Item.Code);
         json.WriteQuantity("needed", shortage.Needed);
-        json.WriteQuantity("available", shortage.Available);
+        json.WriteQuantity("usable", shortage.Available);
         json.WriteQuantity("missing", shortage.Missing);
         json.WriteString("cure", shortage.Cure);
     }
@@ -123,12 +123,12 @@ internal sealed class PlanJson(View view)
     {
         json.WriteString("bath", bath.Bath?.Code);
         json.WriteString("item", bath.Item);
-        json.WriteBoolean("standsFirst", bath.IsFirst);
+        json.WriteBoolean("isFirst", bath.IsFirst);
         json.WriteArea("beforeSqIn", bath.Before);
         json.WriteArea("afterSqIn", bath.After);
         json.WriteArea("capacitySqIn", bath.Bath?.TotalCapacity);
         json.WriteBoolean("fits", bath.Fits);
-        json.WriteString("because", bath.Word);
+        json.WriteString("reason", bath.Word);
         json.WriteString("proposal", bath.Proposal);
     }
 

@@ -42,7 +42,7 @@ internal sealed class PlanText(SessionPlan plan, View view)
                 batch.Developer?.Water.ToText(view.Style) ?? "-",
                 batch.Minutes is { } minutes ? GroupTimes.Clock(minutes) : "-",
                 batch.TurnAtMinutes is { } turn ? GroupTimes.Clock(turn) : "-",
-                batch.MoveEverySeconds is { } seconds ? $"every {Scaled.ToText(seconds, 1)} s" : "-");
+                batch.ShuffleEverySeconds is { } seconds ? $"every {Scaled.ToText(seconds, 1)} s" : "-");
         return table;
     }
 

@@ -31,7 +31,7 @@ internal abstract class PrintCommand : ExplainedCommand
     private int Run(ParseResult parse)
     {
         using var ledger = _bench.OpenToRead(parse);
-        var page = Page(parse, ledger, ledger.HoldingsOn(ledger.Today));
+        var page = ledger.Read(() => Page(parse, ledger, ledger.HoldingsOn(ledger.Today)));
         switch (parse.GetValue(_html))
         {
             case null: PlainPage.Write(page, _bench.Around.Out); break;

@@ -57,7 +57,7 @@ internal abstract class RecordCommand : ExplainedCommand
     {
         using var ledger = _bench.Open(parse);
         var frame = new EntryFrame(
-            parse.GetValue(_reference)?.Trim() ?? Guid.CreateVersion7().ToString(),
+            parse.GetValue(_reference)?.Trim(),
             parse.GetValue(_date) ?? ledger.Today,
             parse.GetValue(_note) ?? "");
         var entry = Read(parse, frame, ledger.HoldingsOn(ledger.Today));
@@ -105,7 +105,11 @@ internal abstract class RecordCommand : ExplainedCommand
 }
 
 /// <summary>What every entry has.</summary>
-/// <param name="Key">The caller's name for it.</param>
+/// <param name="Reference">The caller's name for it, if there is one.</param>
 /// <param name="Date">The day it happened.</param>
 /// <param name="Note">The user's note.</param>
-internal sealed record EntryFrame(string Key, LocalDate Date, string Note);
+internal sealed record EntryFrame(string? Reference, LocalDate Date, string Note)
+{
+    /// <summary>The reference, else a key of its own.</summary>
+    public string Key { get; } = Reference ?? Guid.CreateVersion7().ToString();
+}

@@ -10,8 +10,7 @@ internal sealed class RecordCommands : Command
     public RecordCommands(Workbench bench)
         : base("record", "Record one thing that happened, and see every bottle, box and bath before and after.")
     {
-        Subcommands.Add(new RecordReceipt(bench));
-        Subcommands.Add(new RecordPurchase(bench));
+        Subcommands.Add(new RecordDelivery(bench));
         Subcommands.Add(new RecordOpening(bench));
         Subcommands.Add(new RecordDecanting(bench));
         Subcommands.Add(new RecordStockSolution(bench));
@@ -41,12 +40,12 @@ internal sealed class RecordCommands : Command
         Subcommands.Add(new RecordOrder(bench));
         Subcommands.Add(new RecordPriceRise(bench));
         Subcommands.Add(new RecordOrderTerms(bench));
-        Subcommands.Add(new RecordCorrection(bench));
+        Subcommands.Add(new RecordUndo(bench));
         Subcommands.Add(new RecordHolder(bench));
         Subcommands.Add(new RecordCleaning(bench));
         Subcommands.Add(new RecordService(bench));
         Subcommands.Add(new RecordStorage(bench));
-        Subcommands.Add(new RecordSpeed(bench));
+        Subcommands.Add(new RecordExposureIndex(bench));
         Subcommands.Add(new RecordItem(bench));
         Subcommands.Add(new RecordFormat(bench));
         Subcommands.Add(new RecordProcess(bench));

@@ -16,16 +16,16 @@ internal sealed class RecordExposure : RecordCommand
         Description = "how they will be developed: N+1, N-1; otherwise N",
     };
 
-    private readonly Option<string?> _line = new("--line") { HelpName = "TEXT", Description = "one free line" };
+    private readonly Option<string?> _subject = new("--subject") { HelpName = "TEXT", Description = "what is on the picture" };
     private readonly Option<bool> _anyway = AnywayOption.New();
 
     public RecordExposure(Workbench bench)
-        : base(bench, "exposure", "Sheets in holders were exposed: side, group, one free line.", """
-            Example: trayledger record exposure E01-1 --group N-1 --line "mill at noon"
+        : base(bench, "exposure", "Sheets in holders were exposed: side, group, subject.", """
+            Example: trayledger record exposure E01-1 --group N-1 --subject "mill at noon"
             """)
     {
         Arguments.Add(_sides);
-        AddOwn(_group, _line, _anyway);
+        AddOwn(_group, _subject, _anyway);
     }
 
     protected override Entry Read(ParseResult parse, EntryFrame frame, Holdings holdings) => new ExposureNote
@@ -35,7 +35,7 @@ internal sealed class RecordExposure : RecordCommand
         Note = frame.Note,
         Sides = _sides.In(parse),
         Group = parse.GetValue(_group) ?? "",
-        Line = parse.GetValue(_line) ?? "",
+        Subject = parse.GetValue(_subject) ?? "",
         Anyway = parse.GetValue(_anyway),
     };
 }

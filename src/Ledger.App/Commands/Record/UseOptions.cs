@@ -22,7 +22,7 @@ internal sealed class UseOptions
         "--minimum-per-80", "ML", Text.Volume, "the least concentrate for each 80 square inches of film, whatever the dilution");
 
     private readonly Option<int?> _weight = Typed.Option<int?>(
-        "--fixer-weight", "NUMBER", text => Thousandths(Text.Number(text)!.Value),
+        "--fixer-factor", "NUMBER", text => Thousandths(Text.Number(text)!.Value),
         "how heavily a film loads a fixer: 1 for conventional grain, about 1.5 for a tabular one");
 
     public IEnumerable<Option> All => [_dilution, _capacity, _basis, _minimum, _weight];
@@ -34,7 +34,7 @@ internal sealed class UseOptions
             ? new(perLitre, parse.GetValue(_basis) ?? item.Capacity?.Basis ?? "")
             : null,
         MinimumPer80SquareInches = parse.GetValue(_minimum).Or(item.MinimumPer80SquareInches),
-        FixerWeightThousandths = parse.GetValue(_weight) ?? item.FixerWeightThousandths,
+        FixerFactorThousandths = parse.GetValue(_weight) ?? item.FixerFactorThousandths,
     };
 
     private static int Thousandths(decimal weight) => weight is >= 0.1m and <= 10 && Scaled.ToBase(weight, 1000) is { } thousandths

@@ -34,9 +34,9 @@ internal static class BathJson
         json.WriteDate("goodUntil", reading.GoodUntil?.Date);
         json.WriteString("goodUntilRule", reading.GoodUntil?.Rule.Name());
         json.WriteString("endsBy", reading.EndedBy?.Name());
-        json.WriteBoolean("isSpent", reading.IsSpent);
+        json.WriteString("state", reading.State.Name());
         json.WriteString("pairedWith", bath.PairedWith);
-        json.WriteBoolean("standsSecond", view.Holdings.IsSecond(bath));
+        json.WriteBoolean("isSecond", view.Holdings.IsSecond(bath));
         json.WriteNumber("rotations", bath.Rotations);
         json.WriteMoney("value", bath.Value, view.Currency);
         BathStoryJson.Write(json, reading, view);

@@ -54,7 +54,7 @@ internal static class BathStoryJson
         json.WriteStartObject();
         json.WriteString("by", end.By.Name());
         json.WriteDate("on", end.On);
-        json.WriteString("because", end.Because);
+        json.WriteString("reason", end.Because);
         json.WriteEndObject();
     }
 

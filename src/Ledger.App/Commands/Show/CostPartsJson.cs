@@ -106,9 +106,9 @@ internal static class CostPartsJson
         foreach (var rise in shown.PriceRises)
         {
             json.WriteStartObject();
-            json.WriteString("item", rise.Subject);
+            json.WriteString("item", rise.About);
             json.WriteString("text", rise.Text);
-            json.WriteString("because", rise.Because);
+            json.WriteString("reason", rise.Reason);
             json.WriteDate("by", rise.By);
             json.WriteEndObject();
         }

@@ -51,7 +51,7 @@ internal static class HoldersJson
         json.WriteDate("loadedOn", sheet?.LoadedOn);
         json.WriteDate("exposedOn", sheet?.Exposure?.Date);
         json.WriteString("group", sheet?.Exposure?.Group);
-        json.WriteString("line", sheet?.Exposure?.Line);
+        json.WriteString("subject", sheet?.Exposure?.Subject);
         json.WriteFigure("days", reading.Days);
         json.WriteBoolean("isOverdue", reading.IsOverdue(limits));
         json.WriteBoolean("isFlagged", reading.IsFlagged(limits));

@@ -17,8 +17,8 @@ internal static class ItemJson
         json.WriteQuantity("usable", shelf.Usable);
         json.WriteQuantity("expired", shelf.Expired);
         var ahead = new StockAhead(view);
-        json.WriteQuantity("incoming", ahead.Incoming(shelf.Item));
-        json.WriteQuantity("reserved", ahead.Reserved(shelf.Item));
+        json.WriteQuantity("onOrder", ahead.Incoming(shelf.Item));
+        json.WriteQuantity("planned", ahead.Reserved(shelf.Item));
         json.WriteMoney("value", shelf.Value, view.Currency);
         json.WriteStartArray("values");
         foreach (var (formula, value) in shown.Values)
@@ -64,7 +64,7 @@ internal static class ItemJson
         json.WriteArea("capacitySqInPerLitre", item.Capacity?.PerLitre);
         json.WriteString("capacityBasis", item.Capacity?.Basis);
         json.WriteQuantity("minimumPer80SqIn", item.MinimumPer80SquareInches);
-        json.WriteFigure("fixerWeight", item.FixerWeightThousandths / 1000m);
+        json.WriteFigure("fixerFactor", item.FixerFactorThousandths / 1000m);
         json.WriteStartObject("keeping");
         json.WriteFigure("sealedDays", item.Keeping.SealedDays);
         json.WriteFigure("openedFullDays", item.Keeping.OpenedFullDays);

@@ -36,10 +36,10 @@ internal static class ReorderJson
         json.WriteQuantity("reorderPoint", reading.ReorderPoint);
         json.WriteQuantity("normalReorderPoint", reading.NormalReorderPoint);
         json.WriteQuantity("onHand", reading.OnHand);
-        json.WriteQuantity("available", reading.Available);
+        json.WriteQuantity("usable", reading.Available);
         json.WriteFigure("monthsOfCover", reading.MonthsOfCover);
-        json.WriteQuantity("incoming", reading.Incoming);
-        json.WriteQuantity("reserved", reading.Reserved);
+        json.WriteQuantity("onOrder", reading.Incoming);
+        json.WriteQuantity("planned", reading.Reserved);
         json.WriteDate("runsOutOn", reading.RunsOutOn);
         json.WriteBoolean("orderNow", reading.Suggestion is { IsNow: true });
         json.WriteDate("orderBy", reading.Suggestion?.OrderBy);

@@ -53,8 +53,8 @@ internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList
         json.WriteDate("asOf", view.AsOf);
         BathJson.Write(json, shown.Reading, view);
         json.WriteBoolean("inUse", shown.Reading.Bath.PouredOut is null);
-        json.WriteDate("pouredOutOn", shown.Reading.Bath.PouredOut?.On);
-        json.WriteString("pouredOutBecause", shown.Reading.Bath.PouredOut?.Reason);
+        json.WriteDate("discardedOn", shown.Reading.Bath.PouredOut?.On);
+        json.WriteString("discardReason", shown.Reading.Bath.PouredOut?.Reason);
         json.WriteStartArray("work");
         foreach (var done in shown.Work)
         {

@@ -42,6 +42,11 @@ internal abstract class ShowCommand<TReading> : ExplainedCommand
     private int Run(ParseResult parse)
     {
         using var ledger = _bench.OpenToRead(parse);
+        return ledger.Read(() => Show(ledger, parse));
+    }
+
+    private int Show(ILedger ledger, ParseResult parse)
+    {
         var asOf = parse.GetValue(_asOf) ?? ledger.Today;
         var view = new View(ledger, ledger.HoldingsOn(asOf), asOf, _bench.Around.Width);
         var reading = Read(view, parse);

@@ -43,8 +43,8 @@ internal sealed class ShowJournal : ShowCommand<IReadOnlyList<JournalEntry>>
             json.WriteString("recordedAt", InstantPattern.ExtendedIso.Format(entry.RecordedAt));
             json.WriteString("summary", entry.Summary);
             json.WriteString("note", entry.Note);
-            json.WriteFigure("reverses", entry.Reverses);
-            json.WriteFigure("reversedBy", entry.ReversedBy);
+            json.WriteFigure("undoes", entry.Undoes);
+            json.WriteFigure("undoneBy", entry.UndoneBy);
             json.WriteEndObject();
         }
 
@@ -53,6 +53,6 @@ internal sealed class ShowJournal : ShowCommand<IReadOnlyList<JournalEntry>>
 
     private static string What(JournalEntry entry) =>
         entry.Summary
-        + (entry.ReversedBy is { } by ? $" [reversed by entry {by}]" : "")
+        + (entry.UndoneBy is { } by ? $" [taken back by entry {by}]" : "")
         + (entry.Note.Length == 0 ? "" : $" ({entry.Note})");
 }

@@ -54,7 +54,7 @@ internal sealed class ShowSheet : ShowCommand<SheetStory>
         json.WriteDate("loadedOn", story.LoadedOn);
         json.WriteDate("exposedOn", story.Exposure?.Date);
         json.WriteString("group", story.Exposure?.Group ?? story.Development?.Group);
-        json.WriteString("line", story.Exposure?.Line);
+        json.WriteString("subject", story.Exposure?.Subject);
         var developed = story.Development;
         json.WriteString("session", developed?.Session);
         json.WriteDate("developedOn", developed?.Date);
@@ -92,7 +92,7 @@ internal sealed class ShowSheet : ShowCommand<SheetStory>
             yield return ("loaded", $"{Dates.Text(loaded)} into {story.Side}");
         if (story.Exposure is { } exposure)
             yield return ("exposed", $"{Dates.Text(exposure.Date)} for {exposure.Group}"
-                + (exposure.Line.Length > 0 ? $": {exposure.Line}" : ""));
+                + (exposure.Subject.Length > 0 ? $": {exposure.Subject}" : ""));
         if (story.Development is not { } developed)
         {
             yield return ("cost", $"{story.Film.Rounded()} {view.Currency}, the film alone".TrimEnd());

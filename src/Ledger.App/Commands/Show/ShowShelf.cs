@@ -67,8 +67,8 @@ internal sealed class ShowShelf(Workbench bench)
             json.WriteQuantity("onHand", reading.OnHand);
             json.WriteQuantity("usable", reading.Usable);
             json.WriteQuantity("expired", reading.Expired);
-            json.WriteQuantity("incoming", ahead.Incoming(reading.Item));
-            json.WriteQuantity("reserved", ahead.Reserved(reading.Item));
+            json.WriteQuantity("onOrder", ahead.Incoming(reading.Item));
+            json.WriteQuantity("planned", ahead.Reserved(reading.Item));
             json.WriteMoney("value", reading.Value, view.Currency);
             json.WriteBoolean("belowMinimum", reading.IsBelowMinimum);
             ContainerText.Write(json, reading, view);

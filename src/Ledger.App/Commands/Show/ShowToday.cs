@@ -23,7 +23,7 @@ internal sealed class ShowToday : ShowCommand<IReadOnlyList<Notice>>
         TodayReading.Of(view.Holdings, ReorderReading.Of(view.Ledger, view.Holdings));
 
     protected override int Status(IReadOnlyList<Notice> notices, ParseResult parse) =>
-        parse.GetValue(_exitCode) && notices.Any(notice => notice.Severity is Severity.Act or Severity.Soon)
+        parse.GetValue(_exitCode) && notices.Any(notice => notice.Severity is Severity.Now or Severity.Soon)
             ? ExitStatus.NeedsTheUser
             : ExitStatus.Done;
 
@@ -59,9 +59,9 @@ internal sealed class ShowToday : ShowCommand<IReadOnlyList<Notice>>
             json.WriteStartObject();
             json.WriteString("kind", notice.Kind.Name());
             json.WriteString("severity", notice.Severity.Name());
-            json.WriteString("subject", notice.Subject);
+            json.WriteString("about", notice.About);
             json.WriteString("text", notice.Text);
-            json.WriteString("because", notice.Because);
+            json.WriteString("reason", notice.Reason);
             json.WriteString("step", notice.Step);
             json.WriteDate("by", notice.By);
             json.WriteEndObject();
@@ -77,7 +77,7 @@ internal sealed class ShowToday : ShowCommand<IReadOnlyList<Notice>>
             json.WriteQuantity("developerLeft", prospect.DeveloperLeft);
             json.WriteFigure("batches", prospect.Batches);
             json.WriteString("bath", prospect.Bath);
-            json.WriteArea("roomSqIn", prospect.RoomInBath);
+            json.WriteArea("capacityLeftSqIn", prospect.RoomInBath);
             json.WriteEndObject();
         }
 
@@ -88,7 +88,7 @@ internal sealed class ShowToday : ShowCommand<IReadOnlyList<Notice>>
     {
         output.WriteLine();
         output.WriteProse($"{notice.Severity.Name(),-4}  {notice.Text}", view.Width);
-        output.WriteProse(notice.Because, view.Width, "      ");
+        output.WriteProse(notice.Reason, view.Width, "      ");
         output.WriteProse($"-> {notice.Step}", view.Width, "      ");
     }
 

@@ -10,7 +10,7 @@ public sealed record ExposureNote : Entry
     public string Group { get; init; } = "";
 
     /// <summary>One free line; may be empty.</summary>
-    public string Line { get; init; } = "";
+    public string Subject { get; init; } = "";
 
     /// <summary>Whether it is so although it is unlikely: a second exposure.</summary>
     public bool Anyway { get; init; }

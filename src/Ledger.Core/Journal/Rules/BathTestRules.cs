@@ -25,7 +25,7 @@ internal static class BathTestRules
         var cleared = new ClearingTime(test.Date, film.Code, time, test.IsFresh, bath.WorkedWeighted, fresh);
         draft.Add(new ClearingTested(bath.Place, film.Code, time, test.IsFresh, fresh));
         if (test.Sheets > 0)
-            draft.Take(film, film.Of(test.Sheets), test.Container, Places.ThrownAway, booksDifference: false);
+            draft.Take(film, film.Of(test.Sheets), test.Container, Places.Discarded, booksDifference: false);
         Remark(cleared, bath, draft);
         var ratio =
             cleared.Ratio is { } times && !test.IsFresh ? $", {Scaled.ToText(times, 2)} times the fresh {cleared.FreshSeconds:0.#} s" : "";
@@ -116,7 +116,7 @@ internal static class BathTestRules
     /// <summary>The user says whether it was good enough; a figure above their limit has failed all the same.</summary>
     private static bool HasPassed(ResidualCheck check, string kind, string result, Draft draft)
     {
-        if (kind != ResidualTest.Fixer || draft.Holdings.Settings.ResidualFixerLimit is not { } limit)
+        if (kind != ResidualTest.Hypo || draft.Holdings.Settings.ResidualHypoLimit is not { } limit)
             return check.HasPassed;
         var most = $"your limit is {Scaled.InUnits(limit, 1000)} g per square metre";
         if (ResidualTest.MilligramsPerSquareMetre(result) is not { } found)

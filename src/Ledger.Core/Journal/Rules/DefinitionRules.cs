@@ -31,7 +31,7 @@ internal static class DefinitionRules
             item = item with { Id = known.Id, Code = known.Code };
         }
         else
-            item = item with { Id = new(draft.Holdings.Items.Select(other => other.Id.Value).DefaultIfEmpty().Max() + 1) };
+            item = item with { Id = new(draft.Holdings.LastItem + 1) };
 
         draft.Add(new ItemDefined(item));
         draft.Summary = $"item {item.Code}: {item.Name}";
@@ -103,7 +103,7 @@ internal static class DefinitionRules
         else
             Require.That(item.Format is null, $"{item.Code} is no film, so it has no format");
 
-        Require.That(item.FixerWeightThousandths is >= 100 and <= 10_000, $"the fixer weight of {item.Code} must be from 0.1 to 10");
+        Require.That(item.FixerFactorThousandths is >= 100 and <= 10_000, $"the fixer factor of {item.Code} must be from 0.1 to 10");
         Require.That(item.Capacity is null or { PerLitre.Hundredths: > 0 }, $"the capacity of {item.Code} must be more than nothing");
         Require.That(
             item.Capacity is null || !string.IsNullOrWhiteSpace(item.Capacity.Basis),

@@ -43,7 +43,7 @@ internal static class DiscardRules
             throw new RefusedException(
                 RefusalKind.MoreThanHeld, $"{discard.What} holds {new Quantity(sheets.Count, Unit.Sheet)}, not {count}");
         foreach (var sheet in sheets.Take((int)count.Base))
-            draft.Film.Move(sheet, Places.ThrownAway);
+            draft.Film.Move(sheet, Places.Discarded);
         draft.Film.RemindOfLabels();
         draft.Summary = $"threw away {count} of {discard.What}: {reason}";
     }
@@ -53,7 +53,7 @@ internal static class DiscardRules
         Require.That(
             discard.Quantity is not null || container is not null, $"say how much of {item.Code} is thrown away, or name the container");
         var quantity = discard.Quantity ?? container!.Held;
-        draft.Take(item, quantity, container?.Code, Places.ThrownAway, booksDifference: false);
+        draft.Take(item, quantity, container?.Code, Places.Discarded, booksDifference: false);
         if (discard.Jug is { Length: > 0 } jug)
         {
             Require.That(item.Unit == Unit.Millilitre, $"{item.Code} is kept in {item.Unit.Plural()}; only liquids go into a jug");

@@ -96,8 +96,8 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
         _doubts.Clear();
     }
 
-    /// <summary>A correction stands on the day of what it reverses, and knows its number.</summary>
-    public void Reverse(JournalEntry original) => Entry = (Correction)Entry with { Date = original.Date, Reverses = original.Number };
+    /// <summary>An undo stands on the day of what it takes back, and knows its number.</summary>
+    public void Reverse(JournalEntry original) => Entry = (Undo)Entry with { Date = original.Date, Number = original.Number };
 
     /// <summary>The item's containers on the entry's date, as they stand after the draws so far.</summary>
     public IEnumerable<Container> ContainersOf(Item item) =>
@@ -109,7 +109,7 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
         Require.Unit(item, wanted);
         Require.Positive(wanted, $"the quantity of {item.Code}");
         var sources = container is null ? InReach(item) : [Named(item, container)];
-        var isForUse = to != Places.ThrownAway && to != Places.LostOrGained;
+        var isForUse = to != Places.Discarded && to != Places.LostOrGained;
         var drawable = isForUse && item.DeadVolume is not null && !booksDifference
             ? [.. sources.Select(source => source with { Held = source.Drawable(item.DeadVolume) })]
             : sources;
@@ -119,7 +119,7 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
         if (!missing.IsZero)
         {
             if (!booksDifference || item.Unit is not (Unit.Millilitre or Unit.Gram) || sources.Count == 0)
-                throw new RefusedException(RefusalKind.MoreThanHeld, Shortage(item, wanted, wanted - missing, sources, to == Places.ThrownAway));
+                throw new RefusedException(RefusalKind.MoreThanHeld, Shortage(item, wanted, wanted - missing, sources, to == Places.Discarded));
             var last = sources.LastOrDefault(source => !source.Held.IsZero) ?? sources[^1];
             Find(last, missing);
             Remark($"{last.Code} held {missing.ToText(Style)} more than the book says; the difference is booked as found by a count");
@@ -158,14 +158,14 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
         Add(new Movement(container.Lot.Id, container.Place, to, draw.Quantity.Base, draw.Cost));
         var isWhole = draw.Quantity == container.Size;
         var isOpen = container.OpenedOn is { } opened && opened <= Date;
-        if (!isOpen && !(isWhole && to == Places.ThrownAway))
+        if (!isOpen && !(isWhole && to == Places.Discarded))
         {
             Add(new ContainerOpened(container.Place));
             RemarkOnCold(container);
             container = container with { OpenedOn = Date };
         }
 
-        if (container.GoodUntil(Item(container.Lot.Item).Keeping) is { } good && good.IsPast(Date) && to != Places.ThrownAway)
+        if (container.GoodUntil(Item(container.Lot.Item).Keeping) is { } good && good.IsPast(Date) && to != Places.Discarded)
             Remark($"{container.Code} was good until {Dates.Text(good.Date)} ({Keeping.KeepingRules.Name(good.Rule)})");
         Touch(container.Less(draw.Quantity, draw.Cost));
     }

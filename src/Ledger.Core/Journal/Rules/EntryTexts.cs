@@ -25,14 +25,9 @@ internal static class EntryTexts
         FormatDefinition e => Unchanged(e, e.Format.Code, "the format"),
         ProcessDefinition e => e with { Process = Line(e.Process, "the process"), Steps = [.. e.Steps.Select(Of)] },
         SettingChange e => e with { Setting = Line(e.Setting, "the setting"), Value = Line(e.Value, "the value") },
-        Receipt e => e with
+        Delivery e => e with
         {
-            Item = Line(e.Item, "the item"), Currency = Maybe(e.Currency, "the currency"), Batch = Line(e.Batch, "the batch number"),
-            Order = Maybe(e.Order, "the order"), Storage = Line(e.Storage, "the storage place"),
-        },
-        Purchase e => e with
-        {
-            Name = Line(e.Name, "the purchase"), Currency = Maybe(e.Currency, "the currency"), Lines = [.. e.Lines.Select(Of)],
+            Reference = Line(e.Reference, "the reference"), Currency = Maybe(e.Currency, "the currency"), Lines = [.. e.Lines.Select(Of)],
         },
         Opening e => e with { Container = Line(e.Container, "the container"), Batch = Line(e.Batch, "the batch number") },
         BathMixing e => e with
@@ -49,7 +44,7 @@ internal static class EntryTexts
         PlanEnding e => e with { Plan = Line(e.Plan, "the plan"), Reason = Line(e.Reason, "the reason") },
         Discard e => e with
         {
-            What = Line(e.What, "what is thrown away"), Reason = Line(e.Reason, "the reason"), Jug = Maybe(e.Jug, "the jug"),
+            What = Line(e.What, "what is discarded"), Reason = Line(e.Reason, "the reason"), Jug = Maybe(e.Jug, "the jug"),
         },
         StockCount e => e with { What = Line(e.What, "what was counted"), Reason = Line(e.Reason, "the reason") },
         HolderDefinition e => Unchanged(e, e.Format.Code, "the format") with
@@ -61,7 +56,7 @@ internal static class EntryTexts
         Load e => e with { Sides = Names(e.Sides, "the side"), From = Line(e.From, "the box") },
         ExposureNote e => e with
         {
-            Sides = Names(e.Sides, "the side"), Group = Line(e.Group, "the group"), Line = Line(e.Line, "the exposure"),
+            Sides = Names(e.Sides, "the side"), Group = Line(e.Group, "the group"), Subject = Line(e.Subject, "the subject"),
         },
         Unload e => e with
         {
@@ -69,7 +64,7 @@ internal static class EntryTexts
         },
         KeeperNaming e => e with { Negative = Line(e.Negative, "the negative") },
         StorageMove e => e with { Container = Line(e.Container, "the container"), To = Line(e.To, "the storage place") },
-        SpeedRating e => e with { Container = Line(e.Container, "the container") },
+        ExposureIndexSetting e => e with { Container = Line(e.Container, "the container") },
         PrintSession e => e with
         {
             Session = Line(e.Session, "the session"), Bath = Maybe(e.Bath, "the bath"), Lines = [.. e.Lines.Select(Of)],
@@ -119,7 +114,7 @@ internal static class EntryTexts
         },
         PriceRiseNotice e => e with { Item = Line(e.Item, "the item") },
         OrderTermsSetting e => e with { Terms = e.Terms with { Item = Line(e.Terms.Item, "the item") } },
-        Correction e => e with { Reference = Maybe(e.Reference, "the reference"), Reason = Line(e.Reason, "the reason") },
+        Undo e => e with { Reference = Maybe(e.Reference, "the reference"), Reason = Line(e.Reason, "the reason") },
         _ => throw new ArgumentException($"the texts of a {entry.Kind} are not known", nameof(entry)),
     };
 
@@ -143,7 +138,7 @@ internal static class EntryTexts
         Item = Maybe(step.Item, "the item of a step"), Note = Lines(step.Note, "the note of a step"),
     };
 
-    private static PurchaseLine Of(PurchaseLine line) => line with
+    private static DeliveryLine Of(DeliveryLine line) => line with
     {
         Item = Line(line.Item, "the item"), Batch = Line(line.Batch, "the batch number"), Storage = Line(line.Storage, "the storage place"),
         Order = Maybe(line.Order, "the order"),

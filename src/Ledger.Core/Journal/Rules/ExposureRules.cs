@@ -7,13 +7,13 @@ namespace Ledger.Core.Journal.Rules;
 /// <summary>Sheets are exposed: each once, unless the user says that it was twice.</summary>
 internal static class ExposureRules
 {
-    private const int LongestLine = 200;
+    private const int LongestSubject = 200;
 
     public static void Post(ExposureNote note, Draft draft)
     {
-        var exposure = new Exposure(note.Date, FilmDraft.Group(note.Group), note.Line.Trim());
+        var exposure = new Exposure(note.Date, FilmDraft.Group(note.Group), note.Subject.Trim());
         Require.That(
-            exposure.Line.Length <= LongestLine, $"the line has {exposure.Line.Length} characters; at most {LongestLine} are kept");
+            exposure.Subject.Length <= LongestSubject, $"the subject has {exposure.Subject.Length} characters; at most {LongestSubject} are kept");
         var sides = draft.Film.Sides(note.Sides);
         var sheets = sides.Select(draft.Film.In).ToList();
         for (var i = 0; i < sides.Count; i++)
@@ -30,6 +30,6 @@ internal static class ExposureRules
 
         draft.Settle(note.Anyway);
         draft.Summary = $"exposed {string.Join(", ", sides.Select(side => side.Code))} for {exposure.Group}"
-            + (exposure.Line.Length == 0 ? "" : $": {exposure.Line}");
+            + (exposure.Subject.Length == 0 ? "" : $": {exposure.Subject}");
     }
 }

@@ -4,7 +4,7 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Rules;
 
-/// <summary>Orders: placed, changed before they come, cancelled, and delivered by a receipt that names them.</summary>
+/// <summary>Orders: placed, changed before they come, cancelled, and delivered by a delivery that names them.</summary>
 internal static class OrderRules
 {
     private const int MostPacks = 10_000;
@@ -96,30 +96,32 @@ internal static class OrderRules
         draft.Summary = $"order terms of {item.Code}";
     }
 
-    /// <summary>The receipt with the price that its order says, where no other was given. Orders are priced in the ledger's currency.</summary>
-    public static Receipt Priced(Receipt receipt, Draft draft)
+    /// <summary>The price of a pack: as said, else that of the order the line names. Orders are priced in the ledger's currency.</summary>
+    public static Money PriceOf(DeliveryLine delivered, string? currency, Draft draft)
     {
-        if (!receipt.TakesOrderPrice || receipt.Order is not { Length: > 0 } named)
-            return receipt;
+        if (delivered.Price is { } said)
+            return said;
+        if (delivered.Order is not { Length: > 0 } named)
+            return Money.Zero;
         var order = Open(named, draft);
-        var line = Named(draft.Item(receipt.Item).Code, order).Single();
+        var line = Named(draft.Item(delivered.Item).Code, order).Single();
         Require.That(
-            receipt.Currency is null || receipt.Currency == draft.Holdings.Settings.Currency,
-            $"order {order.Code} says no price in {receipt.Currency}; say what a pack of {line.Item} cost");
+            currency is null || currency == draft.Holdings.Settings.Currency,
+            $"order {order.Code} says no price in {currency}; say what a pack of {line.Item} cost");
         if (line.Price != Money.Zero)
             draft.Remark($"price {line.Price.Rounded()} taken from order {order.Code}");
-        return receipt with { Price = line.Price };
+        return line.Price;
     }
 
-    /// <summary>A receipt that names an order closes that much of it.</summary>
-    public static void Deliver(Receipt receipt, Item item, Quantity quantity, Draft draft)
+    /// <summary>A delivery that names an order closes that much of it.</summary>
+    public static void Deliver(DeliveryLine delivered, Item item, Quantity quantity, Draft draft)
     {
-        if (receipt.Order is not { Length: > 0 } named)
+        if (delivered.Order is not { Length: > 0 } named)
         {
             if (draft.Holdings.Orders.LinesOf(item.Code).Select(found => found.Order.Code).ToList() is { Count: > 0 } waiting)
                 draft.Remark(
                     $"{string.Join(" and ", waiting.Select(code => $"order {code}"))} waits for {item.Code}; "
-                    + "a receipt that names the order closes it");
+                    + "a delivery that names the order closes it");
             return;
         }
 

@@ -10,7 +10,7 @@ internal static class PouringOut
     public static void Of(Bath bath, string reason, string? jug, Draft draft)
     {
         foreach (var content in bath.Contents)
-            draft.Add(new Movement(content.Lot, bath.Place, Places.Drain, content.Quantity.Base, content.Value));
+            draft.Add(new Movement(content.Lot, bath.Place, Places.UsedUp, content.Quantity.Base, content.Value));
         draft.Add(new BathEnded(bath.Place, bath.Code, reason));
         if (jug is { Length: > 0 })
             JugRules.Fill(draft.Jug(jug), bath.WorkingVolume, Name(bath), bath.Material, draft);

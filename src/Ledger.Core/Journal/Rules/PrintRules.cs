@@ -26,7 +26,7 @@ internal static class PrintRules
         {
             var printed = Print(i + 1, session.Lines[i], draft);
             area += printed;
-            weighted += printed.Weighted(draft.Item(session.Lines[i].Item).FixerWeightThousandths);
+            weighted += printed.Weighted(draft.Item(session.Lines[i].Item).FixerFactorThousandths);
         }
 
         foreach (var bath in Baths(fixer, draft))

@@ -86,7 +86,7 @@ internal static class SessionRules
         for (var i = 0; i < films.Count; i++)
         {
             var area = films[i].AreaOf(session.Lines[i].Sheets);
-            total += weighted ? area.Weighted(films[i].FixerWeightThousandths) : area;
+            total += weighted ? area.Weighted(films[i].FixerFactorThousandths) : area;
         }
 
         return total;
@@ -118,7 +118,7 @@ internal static class SessionRules
                 : BatchDeveloper.Of(step, item, films[i], session.Lines[i].Sheets, graduate: null)?.Measured ?? default;
         WarnIfThin(session, item, total, films, draft);
         if (step.Use == StepUse.OneShot && total > default(Volume))
-            draft.Take(item, Quantity.Of(total), null, Places.Drain, session.BooksDifference);
+            draft.Take(item, Quantity.Of(total), null, Places.UsedUp, session.BooksDifference);
         return total;
     }
 
@@ -138,6 +138,6 @@ internal static class SessionRules
     private static void UseUp(SessionLog session, Process process, IReadOnlyList<TrayLoad> batches, Draft draft)
     {
         foreach (var step in process.UsedUp)
-            draft.Take(draft.Item(step.Item!), step.DrawnFor(batches)!.Value, null, Places.Drain, session.BooksDifference);
+            draft.Take(draft.Item(step.Item!), step.DrawnFor(batches)!.Value, null, Places.UsedUp, session.BooksDifference);
     }
 }

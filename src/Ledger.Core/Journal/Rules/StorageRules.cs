@@ -4,7 +4,7 @@ using NodaTime;
 
 namespace Ledger.Core.Journal.Rules;
 
-/// <summary>Boxes move between freezer, fridge and shelf; lots are given a speed.</summary>
+/// <summary>Boxes move between freezer, fridge and shelf; lots are given an exposure index.</summary>
 internal static class StorageRules
 {
     private const int HoursOfADay = 24;
@@ -23,14 +23,14 @@ internal static class StorageRules
         draft.Summary = $"{container.Code} to the {to}{(opens is { } from ? $", to be opened from {Dates.Text(from)}" : "")}";
     }
 
-    public static void Post(SpeedRating rating, Draft draft)
+    public static void Post(ExposureIndexSetting rating, Draft draft)
     {
         var container = draft.Container(rating.Container);
-        Require.That(draft.Item(container.Lot.Item).Kind == Stock.ItemKind.Film, $"{container.Lot.Item} is no film and has no speed");
-        Require.That(rating.Speed is >= 1 and <= 100_000, "the speed must be from 1 to 100000");
-        draft.Add(new LotRated(container.Lot.Id, rating.Speed));
+        Require.That(draft.Item(container.Lot.Item).Kind == Stock.ItemKind.Film, $"{container.Lot.Item} is no film and has no exposure index");
+        Require.That(rating.ExposureIndex is >= 1 and <= 100_000, "the exposure index must be from 1 to 100000");
+        draft.Add(new ExposureIndexSet(container.Lot.Id, rating.ExposureIndex));
         var batch = container.Lot.Batch.Length > 0 ? $", batch {container.Lot.Batch}" : "";
-        draft.Summary = $"{container.Lot.Item}{batch}, is exposed at {rating.Speed}";
+        draft.Summary = $"{container.Lot.Item}{batch}, is exposed at {rating.ExposureIndex}";
     }
 
     /// <summary>From the freezer the whole time, from the fridge a quarter of it; in whole days, rounded up.</summary>

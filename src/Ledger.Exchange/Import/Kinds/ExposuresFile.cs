@@ -4,7 +4,7 @@ using Ledger.Exchange.Import.Rows;
 namespace Ledger.Exchange.Import.Kinds;
 
 /// <summary>exposures.csv: sheets exposed in their holders, with their group and one free line.</summary>
-internal sealed class ExposuresFile() : RowFileKind("exposures", ["date", "sides"], ["group", "line", "anyway", "note", "reference"])
+internal sealed class ExposuresFile() : RowFileKind("exposures", ["date", "sides"], ["group", "subject", "anyway", "note", "reference"])
 {
     protected override Entry Read(Row row, RowKeys keys, ImportTerms terms) => new ExposureNote
     {
@@ -12,7 +12,7 @@ internal sealed class ExposuresFile() : RowFileKind("exposures", ["date", "sides
         Date = row.Date("date"),
         Sides = row.Sides("sides"),
         Group = row.Text("group"),
-        Line = row.Text("line"),
+        Subject = row.Text("subject"),
         Anyway = row.IsYes("anyway"),
         Note = row.Text("note"),
     };

@@ -19,10 +19,10 @@ internal abstract class FileKind(string name, string[] needed, string[] optional
         new HoldersFile(),
         new OrdersFile(),
         new OrderChangesFile(),
-        new PurchasesFile(),
+        new DeliveriesFile(),
         new StorageMovesFile(),
         new OpeningsFile(),
-        new SpeedsFile(),
+        new ExposureIndexesFile(),
         new CleaningsFile(),
         new LoadsFile(),
         new ExposuresFile(),
@@ -43,7 +43,7 @@ internal abstract class FileKind(string name, string[] needed, string[] optional
         new KeepersFile(),
         new PriceRisesFile(),
         new PlansFile(),
-        new CorrectionsFile(),
+        new UndoneFile(),
     ];
 
     public string Name => name;

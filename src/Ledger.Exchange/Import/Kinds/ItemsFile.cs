@@ -11,7 +11,7 @@ internal sealed class ItemsFile() : RowFileKind(
     "items",
     ["item", "name", "kind", "pack"],
     [
-        "role", "format", "unit", "dilution", "capacity_sq_in_per_litre", "capacity_basis", "minimum_ml_per_80_sq_in", "fixer_weight",
+        "role", "format", "unit", "dilution", "capacity_sq_in_per_litre", "capacity_basis", "minimum_ml_per_80_sq_in", "fixer_factor",
         "sealed_days", "opened_full_days", "opened_part_days", "working_full_days", "working_part_days", "tray_hours",
         "lead_time_days", "service_level", "minimum_on_hand", "formula", "cautions",
         "floating_lid_days", "density_g_per_ml", "dead_volume", "replenisher_ml_per_80_sq_in", "stock_of", "other_capacities",
@@ -41,7 +41,7 @@ internal sealed class ItemsFile() : RowFileKind(
                 Dilution = row.Dilution("dilution"),
                 Capacity = row.Capacity("capacity_sq_in_per_litre", "capacity_basis"),
                 MinimumPer80SquareInches = row.Volume("minimum_ml_per_80_sq_in"),
-                FixerWeightThousandths = row.Thousandths("fixer_weight") ?? 1000,
+                FixerFactorThousandths = row.Thousandths("fixer_factor") ?? 1000,
                 Keeping = new KeepingLimits(
                     row.Whole("sealed_days"),
                     row.Whole("opened_full_days"),

@@ -12,7 +12,7 @@ namespace Ledger.Exchange.Import.Kinds;
 internal sealed class ObservationsFile() : RowFileKind(
     "observations", ["date", "bath", "kind", "found"], ["passed", "session", "reference"])
 {
-    private static readonly string[] Kinds = ["sight", "silver", "residual silver", "residual fixer", "container", "indicator", "control strip"];
+    private static readonly string[] Kinds = ["sight", "silver", "residual silver", "residual hypo", "container", "indicator", "control strip"];
 
     protected override Entry Read(Row row, RowKeys keys, ImportTerms terms)
     {
@@ -27,7 +27,7 @@ internal sealed class ObservationsFile() : RowFileKind(
             },
             1 => new SilverTest { Key = key, Date = date, Bath = bath, GramsPerLitre = row.Needed("found", row.Number("found")) },
             2 => Residual("silver"),
-            3 => Residual("fixer"),
+            3 => Residual("hypo"),
             4 => new BathStorage
             {
                 Key = key, Date = date, Bath = bath, Container = (WorkingContainer)row.Choice("found", WorkingContainers.Names),

@@ -4,7 +4,7 @@ using Ledger.Exchange.Import.Rows;
 namespace Ledger.Exchange.Import.Kinds;
 
 /// <summary>
-/// orders.csv: what was ordered. The rows of one order make one entry; its date stands in one of them at least. purchases.csv names the
+/// orders.csv: what was ordered. The rows of one order make one entry; its date stands in one of them at least. deliveries.csv names the
 /// order that a delivery belongs to.
 /// </summary>
 internal sealed class OrdersFile() : FileKind(

@@ -37,7 +37,7 @@ internal sealed class RowKeys(string kind, IReadOnlyList<string> columns)
     {
         var text = new StringBuilder();
         foreach (var row in rows)
-            text.Append(string.Join('\u001f', columns.Select(row.Text)).TrimEnd('\u001f')).Append('\u001e');
+            text.Append(string.Join('\u001f', columns.Select(column => FirstNames.Of(kind, column, row.Text(column)))).TrimEnd('\u001f')).Append('\u001e');
         var hash = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())).AsSpan(0, 12));
         var times = _times[hash] = _times.GetValueOrDefault(hash) + 1;
         return times == 1 ? hash : $"{hash}-{times}";

@@ -40,7 +40,7 @@ public sealed class BathMixingTests
     [Fact]
     public void A_bath_takes_from_the_next_bottle_when_one_is_empty()
     {
-        _ledger.Post("receipt item=fix price=17.90");
+        _ledger.Post("delivery item=fix price=17.90");
         var posting = _ledger.Post("bath ml=6000");
         Assert.Equal([1_000_000L, 200_000L], posting.Movements.Select(movement => movement.Quantity));
         Assert.Equal(2, _ledger.Holdings.Bath("F1")!.Contents.Count);
@@ -92,8 +92,8 @@ public sealed class BathMixingTests
     [Fact]
     public void Concentrate_past_its_day_is_remarked()
     {
-        _ledger.Post("receipt item=fix expires=2026-03-01 date=2026-02-01");
+        _ledger.Post("delivery item=fix expires=2026-03-01 date=2026-02-01");
         Assert.Equal(
-            ["fix/2 was good until 2026-03-01 (printed date)"], _ledger.Post("bath container=fix/2 ml=500").Remarks);
+            ["fix/2 was good until 2026-03-01 (expiry date)"], _ledger.Post("bath container=fix/2 ml=500").Remarks);
     }
 }

@@ -33,7 +33,7 @@ public sealed class DefinitionTests
     public void A_setting_changes_what_is_read(string setting, string value, string bottle)
     {
         _ledger.Post($"setting setting={setting} value={value}");
-        Assert.Equal(bottle, _ledger.Post("receipt item=syrup").Effects.Single().After);
+        Assert.Equal(bottle, _ledger.Post("delivery item=syrup").Effects.Single().After);
     }
 
     [Fact]

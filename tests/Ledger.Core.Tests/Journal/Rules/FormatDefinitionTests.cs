@@ -85,7 +85,7 @@ public sealed class FormatDefinitionTests
             Key = Some.Key(), Date = new(2026, 1, 11),
             Item = new() { Code = "card", Name = "Card", Kind = Core.Stock.ItemKind.Film, Format = format, Unit = Unit.Sheet, Pack = new(25, Unit.Sheet) },
         });
-        ledger.Post("receipt item=card date=2026-01-12");
+        ledger.Post("delivery item=card date=2026-01-12");
         ledger.Post("format code=postcard area=20.5_sqin date=2026-01-13");
         Assert.Equal(20.5m, ledger.Holdings.Item("card")!.Format!.Area.SquareInches);
         ledger.Post("load sides=P01-1 from=card");

@@ -19,7 +19,7 @@ public sealed class OpeningTests
     [Fact]
     public void An_items_name_opens_the_sealed_container_that_is_reached_for_first()
     {
-        _ledger.Post("receipt item=fen80 batch=B2 date=2026-02-01");
+        _ledger.Post("delivery item=fen80 batch=B2 date=2026-02-01");
         Assert.Equal("opened fen80/1", _ledger.Post("opening what=fen80").Summary);
         Assert.Equal("opened fen80/3", _ledger.Post("opening what=fen80 batch=b2").Summary);
         Assert.Equal("opened fen80/2", _ledger.Post("opening what=fen80").Summary);

@@ -18,7 +18,7 @@ public sealed class RefusalTests
         session session=S1 line=fen80:4 bath=F1 date=2026-02-10
         opening what=reed400/1 date=2026-02-11
         discard what=stop/1 reason=wet date=2026-02-12
-        correction entry=21
+        undo entry=21
         """;
 
     private const string Refused = """
@@ -36,7 +36,7 @@ public sealed class RefusalTests
         item                                                 | NotAccepted   | ortho16 is film and needs a format
         item format=120                                      | NotAccepted   | ortho16 in 120 is counted in rolls, not sheets
         item kind=supply format=8x10                         | NotAccepted   | ortho16 is no film, so it has no format
-        item format=8x10 weight=0                            | NotAccepted   | the fixer weight of ortho16 must be from 0.1 to 10
+        item format=8x10 weight=0                            | NotAccepted   | the fixer factor of ortho16 must be from 0.1 to 10
         item format=8x10 capacity=0                          | NotAccepted   | the capacity of ortho16 must be more than nothing
         item format=8x10 capacity=2000                       | NotAccepted   | the capacity of ortho16 needs its basis
         item format=8x10 service=1                           | NotAccepted   | the service level of ortho16 must be between 0 and 1
@@ -53,20 +53,20 @@ public sealed class RefusalTests
         setting setting=warn-days value=366                  | NotAccepted   | not "366"
         setting setting=warn-days value=365                  | -             |
         - a receipt
-        receipt item=nothing packs=0 price=-1                | Unknown       | there is no item "nothing"; known: fen80, reed400
-        receipt item=fen80 packs=0 price=-1                 | NotAccepted   | the packs must be more than 0 and at most 10000, not 0
-        receipt item=fen80 packs=10001 price=-1             | NotAccepted   | not 10001
-        receipt item=fen80 packs=0.5 price=-1               | NotAccepted   | 0.5 packs of 25 sheets are no whole number of sheets
-        receipt item=fen80 expires=2201-01-01 price=-1      | NotAccepted   | the printed date must lie between 1900 and 2200
-        receipt item=fen80 price=-1                         | NotAccepted   | the price cannot be negative: -1.00
-        receipt item=fen80 discount=-1                      | NotAccepted   | the discount cannot be negative
-        receipt item=fen80 shipping=-1                      | NotAccepted   | the shipping cannot be negative
-        receipt item=fen80 duty=-1                          | NotAccepted   | the duty cannot be negative
-        receipt item=fen80 price=10 rate=0                  | NotAccepted   | the rate must be more than 0
-        receipt item=fen80 price=10 discount=11             | NotAccepted   | the cost after the discount cannot be negative: -1.00
-        receipt item=fen80 price=9000000000000 packs=2      | NotAccepted   | a figure is too large to be kept exactly
-        receipt item=fen80 price=10 currency=euro           | NotAccepted   | "euro" is no currency code
-        receipt item=fen80 price=10                         | -             |
+        delivery item=nothing packs=0 price=-1                | Unknown       | there is no item "nothing"; known: fen80, reed400
+        delivery item=fen80 packs=0 price=-1                 | NotAccepted   | the packs of fen80 must be more than 0 and at most 10000, not 0
+        delivery item=fen80 packs=10001 price=-1             | NotAccepted   | not 10001
+        delivery item=fen80 packs=0.5 price=1                | NotAccepted   | 0.5 packs of 25 sheets are no whole number of sheets
+        delivery item=fen80 expires=2201-01-01 price=-1      | NotAccepted   | the expiry date of fen80 must lie between 1900 and 2200
+        delivery item=fen80 price=-1                         | NotAccepted   | the price of fen80 cannot be negative: -1.00
+        delivery item=fen80 discount=-1                      | NotAccepted   | the discount cannot be negative
+        delivery item=fen80 shipping=-1                      | NotAccepted   | the shipping cannot be negative
+        delivery item=fen80 duty=-1                          | NotAccepted   | the duty cannot be negative
+        delivery item=fen80 price=10 rate=0                  | NotAccepted   | the rate must be more than 0
+        delivery item=fen80 price=10 discount=11             | NotAccepted   | the discount, 11.00, is more than the 10.00 that the goods cost
+        delivery item=fen80 price=9000000000000 packs=2      | NotAccepted   | a figure is too large to be kept exactly
+        delivery item=fen80 price=10 currency=euro           | NotAccepted   | "euro" is no currency code
+        delivery item=fen80 price=10                         | -             |
         - an opening
         opening what=fen80/9                                | Unknown       | there is no container "fen80/9"
         opening what=fen80/2 date=2026-01-09                | NotAccepted   | fen80/2 came on 2026-01-10, after 2026-01-09
@@ -137,17 +137,17 @@ public sealed class RefusalTests
         count what=fix found=5ml date=2026-01-09             | NotAccepted   | no container of fix holds anything; record a receipt
         count what=fen80 found=47sheet                      | -             |
         - a correction
-        correction entry=99 reason=_                         | NotAccepted   | a reason is needed
-        correction entry=99                                  | Unknown       | there is no entry 99
-        correction entry=22                                  | NotAccepted   | entry 22 is a correction itself
-        correction entry=21                                  | AlreadyThere  | entry 21 was reversed by entry 22 already
-        correction entry=1                                   | NotAccepted   | entry 1 defines an item; define it anew instead
-        correction entry=7                                   | NotAccepted   | entry 7 defines a process
-        correction entry=14                                  | DependedOn    | been used since; correct entry 19 first
-        correction entry=8                                   | DependedOn    | fen80/1 has been used since; correct the later entries first
-        correction entry=17                                  | DependedOn    | what it brought has been used since
-        correction entry=20                                  | -             |
-        correction entry=19                                  | -             |
+        undo entry=99 reason=_                         | NotAccepted   | a reason is needed
+        undo entry=99                                  | Unknown       | there is no entry 99
+        undo entry=22                                  | NotAccepted   | entry 22 is an undo itself
+        undo entry=21                                  | AlreadyThere  | entry 21 was taken back by entry 22 already
+        undo entry=1                                   | NotAccepted   | entry 1 defines an item; define it anew instead
+        undo entry=7                                   | NotAccepted   | entry 7 defines a process
+        undo entry=14                                  | DependedOn    | been used since; take back entry 19 first
+        undo entry=8                                   | DependedOn    | fen80/1 has been used since; take back the later entries first
+        undo entry=17                                  | DependedOn    | what it brought has been used since
+        undo entry=20                                  | -             |
+        undo entry=19                                  | -             |
         """;
 
     [Fact]

@@ -149,7 +149,7 @@ public sealed class SessionTests
     [Fact]
     public void Two_steps_that_use_up_one_bottle_see_each_other()
     {
-        _ledger.Post("receipt item=stop date=2026-01-11");
+        _ledger.Post("delivery item=stop date=2026-01-11");
         _ledger.Post(Some.Process("twice", [.. Some.Steps.Take(1), Stop(2, 600), Stop(3, 400), Some.Steps[2] with { Number = 4 }]));
         Assert.Equal("stop/2: 500 g -> 0 g", Effect(_ledger.Post("session process=twice line=fen80:1"), "stop/2"));
         Assert.Null(_ledger.Holdings.Container("stop/1"));
@@ -232,9 +232,9 @@ public sealed class SessionTests
     [Fact]
     public void Film_past_its_printed_date_is_remarked()
     {
-        _ledger.Post("receipt item=fen80 expires=2026-03-14 date=2026-01-10");
+        _ledger.Post("delivery item=fen80 expires=2026-03-14 date=2026-01-10");
         Assert.Equal(
-            ["fen80/3 was good until 2026-03-14 (printed date)"], _ledger.Post("session line=fen80:1:(fen80/3)").Remarks);
+            ["fen80/3 was good until 2026-03-14 (expiry date)"], _ledger.Post("session line=fen80:1:(fen80/3)").Remarks);
     }
 
     private static ProcessStep Stop(int number, decimal grams) =>

@@ -1,0 +1,52 @@
+using Microsoft.Data.Sqlite;
+using NodaTime;
+
+namespace Ledger.Storage.Files;
+
+/// <summary>The tables, indexes, triggers and views of a ledger: those that are there, and those that this version makes.</summary>
+internal static class Schema
+{
+    /// <summary>What of sqlite_schema is neither SQLite's own nor the list of migrations that were applied.</summary>
+    public const string IsTheLedgers = "name NOT LIKE 'sqlite\\_%' ESCAPE '\\' AND name <> 'SchemaVersions'";
+
+    private static readonly Lazy<IReadOnlyDictionary<string, SchemaPart>> Fresh = new(Make);
+
+    /// <summary>What a ledger of this version consists of, by name: read from an empty one in memory.</summary>
+    public static IReadOnlyDictionary<string, SchemaPart> Expected => Fresh.Value;
+
+    /// <summary>What a file consists of, by name.</summary>
+    public static IReadOnlyDictionary<string, SchemaPart> Of(SqliteConnection connection)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText =
+            $"SELECT type, name, tbl_name, sql FROM sqlite_schema WHERE sql IS NOT NULL AND {IsTheLedgers} ORDER BY name";
+        using var reader = command.ExecuteReader();
+        var parts = new SortedDictionary<string, SchemaPart>(StringComparer.Ordinal);
+        while (reader.Read())
+            parts[reader.GetString(1)] = new(reader.GetString(0), reader.GetString(1), reader.GetString(2), reader.GetString(3));
+        return parts;
+    }
+
+    private static IReadOnlyDictionary<string, SchemaPart> Make()
+    {
+        using var connection = FileOpener.Connect(":memory:");
+        Migrations.OfThisVersion.Apply(connection, "a new ledger", Instant.MinValue, keep: null);
+        return Of(connection);
+    }
+}
+
+/// <summary>A table, index, trigger or view.</summary>
+/// <param name="Type">Which of them it is.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="Table">The table that it belongs to; its own name for a table or view.</param>
+/// <param name="Sql">The statement that makes it.</param>
+internal sealed record SchemaPart(string Type, string Name, string Table, string Sql)
+{
+    /// <summary>Whether it holds no data of its own, so that it can be made again.</summary>
+    public bool IsMadeAgain => Type != "table";
+
+    /// <summary>Whether the other says the same, written in whichever way: SQLite itself puts quotes in when it renames.</summary>
+    public bool Means(SchemaPart other) => Type == other.Type && Table == other.Table && Bare(Sql) == Bare(other.Sql);
+
+    private static string Bare(string sql) => string.Concat(sql.Where(c => !char.IsWhiteSpace(c) && c != '"'));
+}

@@ -1,0 +1,37 @@
+using Ledger.Storage.Files;
+using Microsoft.Data.Sqlite;
+
+namespace Ledger.Storage.Upkeep;
+
+/// <summary>Derives again what follows from what was recorded, inside a transaction of the caller. What was recorded is never touched.</summary>
+internal static class Mender
+{
+    private const int Constraint = 19;
+
+    private static readonly (string Table, string Columns, string Rows)[] Tables =
+    [
+        ("balance", "place_id, lot_id, quantity, value", Derived.Balances),
+        ("bath_total", "place_id, area, weighted", Derived.BathTotals),
+        ("stock_month", "month, change", Derived.StockMonths),
+    ];
+
+    /// <summary>Derives it; false when what was recorded gives what cannot be, and all is to be left as it was.</summary>
+    public static bool TryMend(SqliteConnection connection)
+    {
+        try
+        {
+            SchemaCheck.Mend(connection);
+            foreach (var (table, columns, rows) in Tables)
+            {
+                connection.Run($"DELETE FROM {table}");
+                connection.Run($"INSERT INTO {table} ({columns}) {rows}");
+            }
+
+            return true;
+        }
+        catch (SqliteException trouble) when (trouble.SqliteErrorCode == Constraint)
+        {
+            return false;
+        }
+    }
+}

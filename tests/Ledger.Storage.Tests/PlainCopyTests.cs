@@ -1,0 +1,90 @@
+using Ledger.Storage.Tests.Support;
+using Microsoft.Data.Sqlite;
+
+namespace Ledger.Storage.Tests;
+
+/// <summary>The file alone holds everything, whenever it is copied; and where it does not, nothing of it is overlooked.</summary>
+public sealed class PlainCopyTests : IDisposable
+{
+    private readonly TemporaryLedger _file = new();
+
+    public PlainCopyTests() => Some.Stock(_file);
+
+    public void Dispose() => _file.Dispose();
+
+    [Fact]
+    public void ACopyOfTheFileAloneHoldsEveryEntryWhileTheLedgerIsOpen()
+    {
+        using var screen = LedgerFile.Open(_file.FilePath, _file.Clock);
+        screen.HoldingsOn(screen.Today);
+        for (var i = 1; i <= 5; i++)
+        {
+            _file.Accept(Some.Session($"S{i:00}"));
+            Assert.Equal(i, SessionsIn(Taken($"copy{i}.db", "")));
+        }
+    }
+
+    [Fact]
+    public void NothingStaysBesideTheLedgerWhenItIsClosed()
+    {
+        using (LedgerFile.Open(_file.FilePath, _file.Clock))
+            _file.Accept(Some.Session());
+        _file.Ledger.Dispose();
+        Assert.Equal([_file.FilePath], Directory.EnumerateFiles(_file.Folder));
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void ALogBesideALedgerThatMayOnlyBeReadCounts(bool isWithShared)
+    {
+        string copy;
+        using (var reader = new SqliteConnection($"Data Source={_file.FilePath};Pooling=False"))
+        {
+            reader.Open();
+            using var command = reader.CreateCommand();
+            command.CommandText = "BEGIN; SELECT count(*) FROM session";
+            command.ExecuteScalar();
+            _file.Accept(Some.Session());
+            copy = Taken("alone/ledger.db", "", "-wal", isWithShared ? "-shm" : "-wal");
+        }
+
+        var folder = Path.GetDirectoryName(copy)!;
+        foreach (var file in Directory.EnumerateFiles(folder))
+            File.SetAttributes(file, FileAttributes.ReadOnly);
+        var before = Directory.EnumerateFiles(folder).Order(StringComparer.Ordinal).ToDictionary(file => file, File.ReadAllBytes);
+        Assert.Equal(1, SessionsIn(copy));
+        using (var ledger = LedgerFile.Open(copy, _file.Clock))
+            Assert.Contains("cannot be written", Assert.Throws<LedgerFileException>(() => ledger.Post(Some.Session("S02"))).Message, StringComparison.Ordinal);
+        Assert.Equal(before, Directory.EnumerateFiles(folder).Order(StringComparer.Ordinal).ToDictionary(file => file, File.ReadAllBytes));
+    }
+
+    [Fact]
+    public void ABackupThatIsUsedAsALedgerGetsItsLogWithTheFirstEntry()
+    {
+        var copy = Path.Combine(_file.Folder, "copy.db");
+        _file.Ledger.BackUp(copy);
+        Assert.Equal(1, File.ReadAllBytes(copy)[18]); // SQLite's file format: 1 without a log that is written ahead, 2 with one
+        var before = File.ReadAllBytes(copy);
+        Assert.Equal(0, SessionsIn(copy));
+        Assert.Equal(before, File.ReadAllBytes(copy));
+        using (var ledger = LedgerFile.Open(copy, _file.Clock))
+            ledger.Post(Some.Session());
+        Assert.Equal(2, File.ReadAllBytes(copy)[18]);
+    }
+
+    private string Taken(string name, params string[] endings)
+    {
+        var copy = Path.Combine(_file.Folder, name);
+        Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
+        foreach (var ending in endings)
+            File.Copy(_file.FilePath + ending, copy + ending, overwrite: true);
+        return copy;
+    }
+
+    private int SessionsIn(string path)
+    {
+        using var ledger = LedgerFile.Open(path, _file.Clock);
+        return ledger.Sessions(ledger.Today, null, 100).Count;
+    }
+}
