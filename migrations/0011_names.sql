@@ -30,6 +30,7 @@ UPDATE setting SET name = 'residual-hypo-limit' WHERE name = 'residual-fixer-lim
 UPDATE setting SET name = 'exhausted-multiple' WHERE name = 'spent-multiple';
 UPDATE setting SET name = 'full-shuffle-seconds' WHERE name = 'pass-seconds';
 
+ALTER TABLE entry RENAME COLUMN reverses TO undoes;
 ALTER TABLE item RENAME COLUMN fixer_weight TO fixer_factor;
 ALTER TABLE exposure RENAME COLUMN line TO subject;
 ALTER TABLE lot_speed RENAME TO lot_exposure_index;

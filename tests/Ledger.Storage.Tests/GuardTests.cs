@@ -13,7 +13,7 @@ public sealed class GuardTests : IDisposable
     {
         Some.Stock(_file);
         _file.Accept(Some.Session());
-        _file.Accept(Some.Receipt("pan"));
+        _file.Accept(Some.Delivery("pan"));
     }
 
     public void Dispose() => _file.Dispose();

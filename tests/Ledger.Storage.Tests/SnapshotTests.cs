@@ -107,7 +107,7 @@ public sealed class SnapshotTests : IDisposable
                 var written = 0;
                 for (; !rest.IsCancellationRequested; written++)
                 {
-                    _writer.Post(Some.Receipt("pan", 1, 162.5m, month: 3));
+                    _writer.Post(Some.Delivery("pan", 1, 162.5m, month: 3));
                     _writer.Post(Some.Session($"W{written}", 4, bath: written % 2 == 0 ? "F1" : null));
                 }
 

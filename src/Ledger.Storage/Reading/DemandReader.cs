@@ -69,8 +69,8 @@ internal sealed class DemandReader(Snapshot snapshot)
         """
         WITH standing AS MATERIALIZED (
             SELECT e.id, CAST(julianday(@asOf) - julianday(e.date) AS INTEGER) / @periodDays AS ago
-            FROM entry e WHERE e.date BETWEEN @oldest AND @asOf AND e.reverses IS NULL AND NOT EXISTS (SELECT 1 FROM entry c WHERE
-                c.reverses = e.id))
+            FROM entry e WHERE e.date BETWEEN @oldest AND @asOf AND e.undoes IS NULL AND NOT EXISTS (SELECT 1 FROM entry c WHERE
+                c.undoes = e.id))
         SELECT l.item_id AS ItemId, e.ago AS Ago, s.sheets AS Quantity
         FROM standing e CROSS JOIN session_sheets s ON s.entry_id = e.id JOIN lot l ON l.id = s.lot_id
         WHERE s.fate IN ('negative', 'keeper', 'reject')

@@ -15,7 +15,7 @@ internal sealed class JournalReader(Snapshot snapshot) : IPast
         .. snapshot.Connection.Query<EntryRow>(
             """
             SELECT e.id AS Number, e.key AS Key, e.kind AS Kind, e.date AS Date, e.recorded_at AS RecordedAt, e.summary AS Summary,
-                e.note AS Note, e.reverses AS Undoes, (SELECT c.id FROM entry c WHERE c.reverses = e.id) AS UndoneBy
+                e.note AS Note, e.undoes AS Undoes, (SELECT c.id FROM entry c WHERE c.undoes = e.id) AS UndoneBy
             FROM entry e WHERE e.id < @before AND e.date <= @asOf ORDER BY e.id DESC LIMIT @atMost
             """,
             new { before = before ?? long.MaxValue, asOf = Dates.Text(asOf), atMost }).Select(ToEntry),
@@ -26,7 +26,7 @@ internal sealed class JournalReader(Snapshot snapshot) : IPast
         var row = snapshot.Connection.QueryFirstOrDefault<EntryRow>(
             """
             SELECT e.id AS Number, e.key AS Key, e.kind AS Kind, e.date AS Date, e.recorded_at AS RecordedAt, e.summary AS Summary,
-                e.note AS Note, e.reverses AS Undoes, (SELECT c.id FROM entry c WHERE c.reverses = e.id) AS UndoneBy
+                e.note AS Note, e.undoes AS Undoes, (SELECT c.id FROM entry c WHERE c.undoes = e.id) AS UndoneBy
             FROM entry e WHERE e.id = @number
             """,
             new { number });

@@ -59,7 +59,7 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
             @LeadTimeDays, @ServiceLevel, @MinimumOnHand, @Formula, @Cautions)
         ON CONFLICT (id) DO UPDATE SET name = excluded.name, role = excluded.role, pack = excluded.pack, dilution = excluded.dilution,
             capacity_per_litre = excluded.capacity_per_litre, capacity_basis = excluded.capacity_basis,
-            minimum_per_80 = excluded.minimum_per_80, fixer_factor = excluded.fixer_weight, sealed_days = excluded.sealed_days,
+            minimum_per_80 = excluded.minimum_per_80, fixer_factor = excluded.fixer_factor, sealed_days = excluded.sealed_days,
             opened_full_days = excluded.opened_full_days, opened_part_days = excluded.opened_part_days,
             working_full_days = excluded.working_full_days, working_part_days = excluded.working_part_days,
             tray_hours = excluded.tray_hours, lead_time_days = excluded.lead_time_days, service_level = excluded.service_level,

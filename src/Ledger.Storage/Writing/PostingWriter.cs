@@ -18,7 +18,7 @@ internal sealed class PostingWriter(SqliteConnection connection)
         var entry = posting.Entry;
         var number = connection.ExecuteScalar<long>(
             """
-            INSERT INTO entry (key, kind, date, recorded_at, summary, note, reverses)
+            INSERT INTO entry (key, kind, date, recorded_at, summary, note, undoes)
             VALUES (@Key, @Kind, @Date, @RecordedAt, @Summary, @Note, @Undoes) RETURNING id
             """,
             new

@@ -53,7 +53,7 @@ internal sealed class DiscardForm : FormModel
 
     public FormField Amount { get; } = new("How much", 10, FieldKind.Figure) { Hint = "In the item's unit; empty for all of it." };
 
-    public FormField Reason { get; } = new("Because", 20, FieldKind.Choice)
+    public FormField Reason { get; } = new("Reason", 20, FieldKind.Choice)
     {
         Choices = () => ["spent", "too old", "specks", "yellow", "smell", "fogged", "given away"],
         Hint = "Up and Down offer the usual reasons.",

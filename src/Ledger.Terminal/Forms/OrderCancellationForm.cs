@@ -26,7 +26,7 @@ internal sealed class OrderCancellationForm : FormModel
 
     public FormField Item { get; } = new("Item", 16) { Hint = "Empty for all that is still to come of the order." };
 
-    public FormField Reason { get; } = new("Because", 20, FieldKind.Choice) { Choices = () =>
+    public FormField Reason { get; } = new("Reason", 20, FieldKind.Choice) { Choices = () =>
         ["too late", "found elsewhere", "no longer made"] };
 
     public FormField Note { get; } = new("Note", 50);

@@ -55,7 +55,7 @@ internal sealed class RotationForm : FormModel
 
     public FormField Jug { get; }
 
-    public FormField Reason { get; } = new("Because", 30, FieldKind.Choice)
+    public FormField Reason { get; } = new("Reason", 30, FieldKind.Choice)
     {
         Choices = () => ["rotated", "its capacity is used", "clearing takes twice as long", "too old"],
         Hint = "Why the first bath goes; empty for: rotated.",

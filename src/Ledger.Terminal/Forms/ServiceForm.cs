@@ -33,7 +33,7 @@ internal sealed class ServiceForm : FormModel
 
     public FormField Back { get; } = YesNo.Field("Back in service", "Yes when it is repaired.");
 
-    public FormField Reason { get; } = new("Because", 30, FieldKind.Choice)
+    public FormField Reason { get; } = new("Reason", 30, FieldKind.Choice)
     {
         Choices = () => ["light leak", "stiff slide", "scratches", "repaired"], Hint = "Up and Down offer the usual reasons.",
     };

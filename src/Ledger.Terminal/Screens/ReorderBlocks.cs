@@ -22,7 +22,7 @@ internal static class ReorderBlocks
     {
         var style = holdings.Settings.Style;
         return Block.Facts($"{reading.Item.Code}: {Advice(reading)}", [
-            ("Because", reading.Basis),
+            ("Reason", reading.Basis),
             ("Can use", reading.Available.ToText(style) + Cover(reading)),
             ("Enough for", Prospect.BatchesOf(reading.Item, holdings)),
             ("On order", reading.Incoming.IsZero ? null : reading.Incoming.ToText(style)),

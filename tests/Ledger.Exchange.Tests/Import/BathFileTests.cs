@@ -34,12 +34,12 @@ public class BathFileTests
     }
 
     [Fact]
-    public void ACorrectionNamesItsEntryByReference()
+    public void AnUndoNamesItsEntryByReference()
     {
-        var correction = Csv.One<Undo>("corrections", "date,reverses,reason\n2025-05-12,sessions:S1,wrong bath\n");
-        Assert.Equal((Day, "sessions:S1", "wrong bath"), (correction.Date, correction.Reference, correction.Reason));
-        Assert.Equal("undoes", Csv.Problem("corrections", "date,reverses,reason\n2025-05-12,,wrong bath\n").Column);
-        Assert.Equal("reason", Csv.Problem("corrections", "date,reverses,reason\n2025-05-12,sessions:S1,\n").Column);
+        var undo = Csv.One<Undo>("undone", "date,entry,reason\n2025-05-12,sessions:S1,wrong bath\n");
+        Assert.Equal((Day, "sessions:S1", "wrong bath"), (undo.Date, undo.Reference, undo.Reason));
+        Assert.Equal("entry", Csv.Problem("undone", "date,entry,reason\n2025-05-12,,wrong bath\n").Column);
+        Assert.Equal("reason", Csv.Problem("undone", "date,entry,reason\n2025-05-12,sessions:S1,\n").Column);
     }
 
     [Fact]

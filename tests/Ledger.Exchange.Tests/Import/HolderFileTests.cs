@@ -28,7 +28,7 @@ public class HolderFileTests
         var load = Csv.One<Load>("loads", "date,sides,from,anyway\n2025-05-12,\"E01, E02-1\",pan,yes\n");
         Assert.Equal(["E01", "E02-1"], load.Sides);
         Assert.True(load.Anyway);
-        var exposure = Csv.One<ExposureNote>("exposures", "date,sides,group,line\n2025-05-12,E01 E02-1,N-1,mill\n");
+        var exposure = Csv.One<ExposureNote>("exposures", "date,sides,group,subject\n2025-05-12,E01 E02-1,N-1,mill\n");
         Assert.Equal(("N-1", "mill", 2), (exposure.Group, exposure.Subject, exposure.Sides.Count));
         var unload = Csv.One<Unload>("unloads", "date;from;group\n2025-05-12;pan N;N+1\n");
         Assert.Equal(("pan N", "N+1"), (unload.From[0], unload.Group));
@@ -75,13 +75,13 @@ public class HolderFileTests
     }
 
     [Fact]
-    public void Boxes_move_and_lots_have_speeds()
+    public void Boxes_move_and_lots_have_exposure_indexes()
     {
         var move = Csv.One<StorageMove>("storage_moves", "date,container,to,open_from,note\n2025-05-12,pan/3,shelf,2025-05-14,slowly\n");
         Assert.Equal(
             ("pan/3", "shelf", new LocalDate(2025, 5, 12), new LocalDate(2025, 5, 14), "slowly"),
             (move.Container, move.To, move.Date, move.OpensFrom, move.Note));
-        var rating = Csv.One<ExposureIndexSetting>("speeds", "date;container;speed\n2025-05-12;pan/3;64\n");
+        var rating = Csv.One<ExposureIndexSetting>("exposure_indexes", "date;container;exposure_index\n2025-05-12;pan/3;64\n");
         Assert.Equal(("pan/3", 64), (rating.Container, rating.ExposureIndex));
         Assert.Equal("exposure_index", Csv.Problem("exposure_indexes", "date,container,exposure_index\n2025-05-12,pan/3,fast\n").Column);
     }

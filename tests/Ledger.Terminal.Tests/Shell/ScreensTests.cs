@@ -34,7 +34,7 @@ public sealed class ScreensTests
         using var screen = new Screen(Some.Ledger());
 
         Assert.Contains("!! now  bath F4 has ended by age", screen.Text);
-        Assert.Contains("Because", screen.Text);
+        Assert.Contains("Reason", screen.Text);
         Assert.Contains("pour out the first bath", screen.Text);
         Assert.Contains("What could be done today", screen.Text);
         Assert.Contains("syrup: 64 ml, enough for 2 batches", screen.Text);

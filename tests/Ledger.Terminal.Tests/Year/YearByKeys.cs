@@ -40,7 +40,7 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
             case ExposureIndexSetting rating: Type(rating); break;
             case Decanting decanting: Type(decanting); break;
             case StockCount count:
-                typist.On("2c").Fill(("What", count.What), ("Really there", Text(count.Found.Value)), ("Because", count.Reason), ("Note", count.Note));
+                typist.On("2c").Fill(("What", count.What), ("Really there", Text(count.Found.Value)), ("Reason", count.Reason), ("Note", count.Note));
                 break;
             case Discard discard: Type(discard); break;
             case Cleaning cleaning:
@@ -62,7 +62,7 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
                 break;
             case SideService service:
                 typist.On("7v").Fill(
-                    ("Back in service", YesOrNo(service.IsInService)), ("Sides", string.Join(' ', service.Sides)), ("Because", service.Reason),
+                    ("Back in service", YesOrNo(service.IsInService)), ("Sides", string.Join(' ', service.Sides)), ("Reason", service.Reason),
                     ("Note", service.Note));
                 break;
             case KeeperNaming keeper: typist.On("7k").Fill(("Negative", keeper.Negative), ("Note", keeper.Note)); break;
@@ -152,7 +152,7 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
         var isBath = ledger.HoldingsOn(ledger.Today).Bath(discard.What) is not null;
         typist.On(isBath ? "3d" : "2d").Fill(
             ("What", discard.What), isBath ? ("Into jug", discard.Jug ?? "") : ("How much", Text(discard.Quantity?.Value)),
-            ("Because", discard.Reason), ("Note", discard.Note));
+            ("Reason", discard.Reason), ("Note", discard.Note));
     }
 
     private void Type(BathMixing mixing) => typist.On("1b").Fill(
@@ -164,7 +164,7 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
     private void Type(Rotation rotation) => typist.On("3r").Fill(
         ("Pair of", rotation.Bath ?? ""), ("New bath", rotation.NewBath), ("Made, ml", Text(rotation.WorkingVolume?.Millilitres)),
         ("Dilution", rotation.Dilution?.Text ?? ""), ("Measured out", Text(rotation.Amount?.Value)), ("Into jug", rotation.Jug ?? ""),
-        ("Because", rotation.Reason), ("Note", rotation.Note));
+        ("Reason", rotation.Reason), ("Note", rotation.Note));
 
     private void Type(ClearingTest test) => typist.On("3t").Fill(
         ("Bath", test.Bath), ("Film", test.Film), ("Cleared in, seconds", Text(test.Seconds)), ("The bath is fresh", test.IsFresh ? "x" : ""),

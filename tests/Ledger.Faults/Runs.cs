@@ -1,0 +1,31 @@
+using Ledger.Faults.Damage;
+using Ledger.Faults.Scenarios;
+using Ledger.Faults.Together;
+using Ledger.Faults.Verdicts;
+
+namespace Ledger.Faults;
+
+/// <summary>How often what is tried.</summary>
+public static class Runs
+{
+    /// <summary>The run for the map's table.</summary>
+    /// <param name="less">By how much each number is divided.</param>
+    public static IEnumerable<(string Name, Func<IReadOnlyList<Outcome>> Try)> All(int less = 1) =>
+    [
+        .. AllScenarios.Here().Select(scenario => (scenario.Name, (Func<IReadOnlyList<Outcome>>)(() =>
+            [scenario is OnTheScreens ? Trial.Of(scenario, 100 / less, 10 / less) : Trial.Of(scenario, 800 / less, 200 / less)]))),
+        ("at once", () => [AllAtOnce.FirstUse(Math.Max(1, 30 / less)), AllAtOnce.Migration(Math.Max(1, 30 / less))]),
+        ("beside a writer", () => Crowd.Of(1000 / less, 300 / less, 100 / less, 100 / less, 100 / less)),
+        .. Alteration.All.Select(alteration =>
+            ($"damage: {alteration.Name}", (Func<IReadOnlyList<Outcome>>)(() => [DamageTrial.Of(alteration, 300 / less)]))),
+    ];
+
+    /// <summary>The run that every test run can afford: each scenario, spread evenly over its calls.</summary>
+    public static IReadOnlyList<Outcome> OfEveryTestRun() =>
+    [
+        .. AllScenarios.Here().Where(scenario => scenario is not OnTheScreens).Select(scenario => Trial.Of(scenario, 12, 1)),
+        AllAtOnce.FirstUse(2), AllAtOnce.Migration(2),
+        .. Crowd.Of(40, 15, 5, 5, 5),
+        .. Alteration.All.Where(alteration => alteration.IsAlwaysSeen).Select(alteration => DamageTrial.Of(alteration, 5)),
+    ];
+}
