@@ -26,8 +26,6 @@ public static class TerminalUi
 
         // The native binary does not do this at its start, as the library would, so that no command waits for it.
         TuiConfigurationBuilder.Shared.ApplyToStaticFacades();
-        // The runtime's console puts back at the exit whatever line mode it met at its own first use: that must be the user's, not the screens'.
-        _ = Console.WindowWidth;
         using var modes = new TerminalModes();
         using var signals = new Signals(modes);
         using var app = Application.Create();

@@ -55,7 +55,7 @@ public sealed class DemoYearThroughCommandsTests(TypedYear year) : IClassFixture
         Assert.Equal(1400, bath.GetProperty("remainingSqIn").GetDecimal());
         Assert.Equal(182, bath.GetProperty("ageDays").GetInt32());
         Assert.Equal("age", bath.GetProperty("endsBy").GetString());
-        Assert.Equal("exhausted", bath.GetProperty("state").GetString());
+        Assert.Equal("expired", bath.GetProperty("state").GetString());
     }
 
     [Fact]

@@ -12,7 +12,7 @@ public class PromisedJsonTests
     public static TheoryData<string, string, string> Documents => new()
     {
         { "show today", "", "asOf:date" },
-        { "show today", "notices", "kind:text severity:text subject:text text:text because:text by:date?" },
+        { "show today", "notices", "kind:text severity:text about:text text:text reason:text by:date?" },
         { "show shelf", "", "asOf:date" },
         {
             "show shelf", "items",
@@ -45,7 +45,7 @@ public class PromisedJsonTests
         { "show prints", "prints/lines", "item:text sheets:number strips:number areaSqIn:number cost:money purpose:text note:text" },
         { "show jugs", "jugs", "jug:text contents:text size:quantity held:quantity startedOn:date handedOverOn:date? handedTo:text" },
         { "show jugs", "jugs/fills", "date:date volume:quantity what:text material:text?" },
-        { "show bath F4", "ends", "by:text on:date because:text" },
+        { "show bath F4", "ends", "by:text on:date reason:text" },
         { "show bath F4", "clearingTests", "date:date film:text seconds:number freshSeconds:number? ratio:number? isFresh:flag" },
         { "show bath PF4", "capacities", "basis:text sqInPerLitre:number usedPercent:number remainingSqIn:number remainingSheets:counts" },
         { "show reorder", "", "asOf:date" },
@@ -84,7 +84,7 @@ public class PromisedJsonTests
         { "show item fen80", "places", "place:text kind:text quantity:quantity value:money" },
         {
             "show sheet E07-2", "",
-            "sheet:text item:text batch:text box:text place:text film:money side:text loadedOn:date exposedOn:date group:text line:text "
+            "sheet:text item:text batch:text box:text place:text film:money side:text loadedOn:date exposedOn:date group:text subject:text "
             + "session:text developedOn:date fate:text cause:text negative:text? total:money"
         },
         { "show forgotten", "containers", "container:text item:text quantity:quantity lastTouched:date" },

@@ -79,7 +79,7 @@ public sealed record BathReading
     /// How many whole sheets or rolls of a format it can still take, never rounded up; none when it is spent, null without a capacity.
     /// </summary>
     /// <param name="format">The format.</param>
-    /// <param name="weightThousandths">The film's weight on the fixer, in thousandths.</param>
+    /// <param name="weightThousandths">The film's fixer factor, in thousandths.</param>
     public long? RemainingSheets(Format format, int weightThousandths = 1000) =>
         Remaining is not { } left ? null
         : IsSpent ? 0

@@ -46,11 +46,11 @@ internal sealed class FormPage : Page
         + "every bottle, bath and box before and after. Nothing is written until then.",
     ];
 
-    public override IReadOnlyList<ScreenKey> Keys =>
+    public override IReadOnlyList<ScreenAction> Actions =>
     [
         new(Key.F8, "F8", _form.SaveLabel, "does it, in one step (Ctrl+S too)", Saves),
-        .. _form.Keys.Select(key => new ScreenKey(key.Key, key.Key.ToString(), key.Label, key.Meaning, _ => Press(key))),
-        .. _form.Difference is null ? Array.Empty<ScreenKey>()
+        .. _form.Keys.Select(key => new ScreenAction(key.Key, key.Key.ToString(), key.Label, key.Meaning, _ => Press(key))),
+        .. _form.Difference is null ? Array.Empty<ScreenAction>()
             : [new(Key.F6, "F6", "Book diff.", "books what was used beyond the book as found by a count", _ => Tick(_form.Difference))],
     ];
 

@@ -42,7 +42,7 @@ internal sealed class ItemUseFields
 
     public FormField StockOf { get; } = new("Mixed from", 14) { Hint = "The powder or concentrate that this stock solution is mixed from." };
 
-    public FormField Weight { get; } = new("fixer weight", 6, FieldKind.Figure)
+    public FormField Weight { get; } = new("fixer factor", 6, FieldKind.Figure)
     {
         Hint = "How heavily it loads a fixer: conventional grain 1, tabular about 1.5.",
     };
@@ -113,7 +113,7 @@ internal sealed class ItemUseFields
             return 1000;
         if (figure is > 0 and <= 10 && Scaled.ToBase(figure, 1000) is { } thousandths)
             return (int)thousandths;
-        answers.Problem($"fixer weight: {Weight.Text.Trim()} is not accepted; write one from 0.1 to 10 with at most three decimals");
+        answers.Problem($"fixer factor: {Weight.Text.Trim()} is not accepted; write one from 0.1 to 10 with at most three decimals");
         return 1000;
     }
 

@@ -44,7 +44,7 @@ internal sealed class PlanForm : FormModel
     public override IReadOnlyList<string> Purpose =>
     [
         "A session or a trip that is to come. One line for each film and group; a holder or a subject spreads its sheets over the batches.",
-        "F7 takes over the exposed sheets that wait, each by its number; E on the Plan screen picks some of them.",
+        "F7 takes over the exposed sheets that wait, each by its number; Exposed sheets on the Plan screen (F2 finds it) picks some of them.",
         "Below the line stands what it comes to: the batches, the trays, what is short and what would cure it, and what it costs.",
         "Saving keeps the plan with its day, so that what it will use is counted on. Nothing on the shelf changes.",
     ];
@@ -54,7 +54,7 @@ internal sealed class PlanForm : FormModel
 
     public override IReadOnlyList<FormKey> Keys =>
     [
-        new(Key.F2, "Same again", "takes over the sheets of the last session", _ => SameAgain()),
+        new(Key.F12, "Same again", "takes over the sheets of the last session", _ => SameAgain()),
         new(Key.F3, "+4 sheets", "adds four sheets to the line with the cursor", AddFour),
         new(Key.F4, "Line", "adds a line for another film or group", _ => _lines.Count < MostLines ? Another().Sheets : null),
         new(Key.F5, "Drop", "takes the line with the cursor away", Drop),

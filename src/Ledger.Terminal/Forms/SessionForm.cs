@@ -57,10 +57,10 @@ internal sealed class SessionForm : FormModel
 
     public override IReadOnlyList<FormKey> Keys =>
     [
-        new(Key.F2, "Same again", "takes over the lines of the last session", _ => SameAgain()),
+        new(Key.F12, "Same again", "takes over the lines of the last session", _ => SameAgain()),
         new(Key.F3, "+4 sheets", "adds four sheets to the line with the cursor", AddFour),
         new(Key.F4, "Line", "adds a line like the last one, for another batch", _ => Another()),
-        new(Key.F12, "Split", "gives the last sheet of the line a line of its own, for another fate", Split),
+        new(Key.F10, "Split", "gives the last sheet of the line a line of its own, for another fate", Split),
         new(Key.F7, "Known", "says which sheets the line with the cursor is about, what spoiled them, their box and a note", Known),
         new(Key.F5, "Drop", "takes the line with the cursor away", Drop),
     ];
@@ -112,7 +112,7 @@ internal sealed class SessionForm : FormModel
     {
         var written = _lines.Where(line => !line.IsBlank).ToList();
         if (written.Count == 0)
-            answers.Problem("sheets: how many were developed? F3 adds four, F2 takes over the last session");
+            answers.Problem("sheets: how many were developed? F3 adds four, F12 takes over the last session");
         return written;
     }
 

@@ -87,7 +87,7 @@ internal static class BathBlocks
             .Select(group => group.First());
         return string.Join(", ", films.Select(film =>
             $"{reading.RemainingSheets(film.Format!, film.FixerFactorThousandths)} of {film.Format}"
-            + (film.FixerFactorThousandths == 1000 ? "" : $" at weight {Scaled.InUnits(film.FixerFactorThousandths, 1000)}")));
+            + (film.FixerFactorThousandths == 1000 ? "" : $" at fixer factor {Scaled.InUnits(film.FixerFactorThousandths, 1000)}")));
     }
 
     private static string? Pair(Bath bath, Holdings holdings)

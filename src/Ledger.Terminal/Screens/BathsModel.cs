@@ -12,7 +12,7 @@ namespace Ledger.Terminal.Screens;
 internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
 {
     private const int HistoryShown = 200;
-    private Holdings _holdings = new(ledger.Today);
+    private Holdings? _read;
     private IReadOnlyList<BathReading> _baths = [];
 
     /// <inheritdoc/>
@@ -25,7 +25,7 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
         "The area is counted against a capacity that is your own setting; its basis stands beside it. "
         + "Films that load a fixer more count by their weight. A stop can be used until its indicator changes colour.",
         .. HasPair
-            ? ["Of a pair only the first bath counts. When it is spent, R pours it out, moves the second up and mixes a new one, in one step."]
+            ? ["Of a pair only the first bath counts. When it is spent, Rotate pair (F2 finds it) discards it, moves the second up and mixes a new one, in one step."]
             : Array.Empty<string>(),
         "Clearing tests, what is seen, a silver strip and what the bath stands in end it too; the details say which end comes first.",
     ];
@@ -44,31 +44,29 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
     public override int Count => _baths.Count;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<ScreenKey> Keys =>
+    public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenKey.OnRow('D', "Pour", "pours the selected bath out", row => new DiscardForm(Ledger, IdOf(row))),
-        ScreenKey.Letter(
-            'B', "Mix", "mixes the bath that follows the selected one",
+        ScreenAction.OnRow(KeyTable.Discard, "pours the selected bath out", row => new DiscardForm(Ledger, IdOf(row))),
+        ScreenAction.Of(
+            KeyTable.Bath, "mixes the bath that follows the selected one",
             row => new Fill(new BathForm(Ledger, row < 0 ? null : IdOf(row)))),
         .. HasPair
-            ? [ScreenKey.Letter(
-                'R', "Rotate", "rotates a pair: the first bath out, the second up, a new one mixed",
+            ? [ScreenAction.Rare(
+                "Rotate pair", "rotates a pair: the first bath out, the second up, a new one mixed",
                 row => new Fill(new RotationForm(Ledger, row < 0 ? null : IdOf(row))))]
-            : Array.Empty<ScreenKey>(),
-        ScreenKey.OnRow(
-            'T', "Test", "records how long a strip of film took to clear", row => new KindForm(Ledger, "clearing-test", ("bath", IdOf(row)))),
-        ScreenKey.OnRow('N', "Note", "records what was seen or measured at it", row => new BathNoteForm(Ledger, IdOf(row))),
-        ScreenKey.OnRow('A', "Top up", "adds fresh solution or replenisher", row => new TopUpForm(Ledger, IdOf(row))),
-        ScreenKey.Letter('P', "Prints", "shows the sessions of printing, and records one", _ => new Into(new PrintsModel(Ledger))),
-        ScreenKey.Letter('W', "On paper", "writes its label, its tally slip or the wall card", row => new Into(new PaperModel(Ledger, Papers(row)))),
-        ScreenKey.Letter('J', "Jugs", "shows the waste jugs", _ => new Into(new JugsModel(Ledger))),
+            : Array.Empty<ScreenAction>(),
+        ScreenAction.OnRow(
+            KeyTable.Test, "records how long a strip of film took to clear", row => new KindForm(Ledger, "clearing-test", ("bath", IdOf(row)))),
+        ScreenAction.RareOnRow("Note", "records what was seen or measured at it", row => new BathNoteForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Add, "adds fresh solution or replenisher", row => new TopUpForm(Ledger, IdOf(row))),
+        ScreenAction.Of(KeyTable.Paper, "writes its label, its tally slip or the wall card", row => new Into(new PaperModel(Ledger, Papers(row)))),
     ];
 
     /// <inheritdoc/>
     public override void Refresh()
     {
-        _holdings = Ledger.HoldingsOn(Today);
-        _baths = [.. _holdings.Baths.Select(bath => new BathReading(bath, Today))];
+        _read = Ledger.HoldingsOn(Today);
+        _baths = [.. Shown.Baths.Select(bath => new BathReading(bath, Today))];
     }
 
     /// <inheritdoc/>
@@ -81,9 +79,9 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
         return column switch
         {
             0 => reading.Bath.Code,
-            1 => BathBlocks.State(reading, _holdings),
+            1 => BathBlocks.State(reading, Shown),
             2 => reading.UsedPercent is { } used ? Gauge.Of(100 - used) : "not limited",
-            3 => reading.Remaining?.ToText(_holdings.Settings.Style) ?? "",
+            3 => reading.Remaining?.ToText(Shown.Settings.Style) ?? "",
             4 => Words.Count(reading.AgeDays, "day"),
             5 => reading.GoodUntil is { } good ? Dates.Text(good.Date) : "",
             _ => reading.Bath.Item,
@@ -93,13 +91,16 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
     [
-        BathBlocks.Facts(_baths[row], _holdings),
-        .. BathEndBlocks.Of(_baths[row], _holdings),
-        BathBlocks.History(Ledger.WorkOf(IdOf(row), Today, HistoryShown), _holdings),
+        BathBlocks.Facts(_baths[row], Shown),
+        .. BathEndBlocks.Of(_baths[row], Shown),
+        BathBlocks.History(Ledger.WorkOf(IdOf(row), Today, HistoryShown), Shown),
     ];
 
+    /// <summary>The list of actions asks before the screen was ever seen.</summary>
+    private Holdings Shown => _read ??= Ledger.HoldingsOn(Today);
+
     /// <summary>Who fixes in one bath sees nothing of rotating.</summary>
-    private bool HasPair => _holdings.Baths.Any(_holdings.IsSecond);
+    private bool HasPair => Shown.Baths.Any(Shown.IsSecond);
 
     private IEnumerable<(string, string, Func<IPaper, string>)> Papers(int row) =>
     [

@@ -40,18 +40,18 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
     public override int Count => _reading?.Containers.Count ?? 0;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<ScreenKey> Keys =>
+    public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenKey.Letter('R', "Delivery", "records a delivery", _ => new Fill(new DeliveryForm(Ledger, item))),
-        ScreenKey.OnRow('O', "Open", "opens the selected one", row => new OpeningForm(Ledger, IdOf(row))),
-        ScreenKey.OnRow('C', "Count", "posts what is really in it", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
-        ScreenKey.OnRow('F', "Decant", "fills it into smaller bottles", row => new DecantingForm(Ledger, IdOf(row))),
-        ScreenKey.OnRow('D', "Discard", "throws it away, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
-        ScreenKey.OnRow('M', "Move", "keeps it somewhere else: freezer, fridge, shelf", row => new StorageForm(Ledger, IdOf(row))),
+        ScreenAction.Of(KeyTable.Receive, "records a delivery", _ => new Fill(new DeliveryForm(Ledger, item))),
+        ScreenAction.OnRow(KeyTable.Open, "opens the selected one", row => new OpeningForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Count, "posts what is really in it", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
+        ScreenAction.OnRow(KeyTable.Decant, "fills it into smaller bottles", row => new DecantingForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Discard, "throws it away, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Move, "keeps it somewhere else: freezer, fridge, shelf", row => new StorageForm(Ledger, IdOf(row))),
         .. _reading?.Item.Kind == ItemKind.Film
-            ? [ScreenKey.OnRow('I', "Exposure index", "sets the exposure index of its lot", row => new ExposureIndexForm(Ledger, IdOf(row)))]
-            : Array.Empty<ScreenKey>(),
-        ScreenKey.Paper("its label", row => paper => paper.BottleLabel(IdOf(row))),
+            ? [ScreenAction.OnRow(KeyTable.Index, "sets the exposure index of its lot", row => new ExposureIndexForm(Ledger, IdOf(row)))]
+            : Array.Empty<ScreenAction>(),
+        ScreenAction.Paper("its label", row => paper => paper.BottleLabel(IdOf(row))),
     ];
 
     /// <inheritdoc/>

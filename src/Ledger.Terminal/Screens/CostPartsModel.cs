@@ -47,8 +47,8 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
     public override int Count => _slices.Count;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<ScreenKey> Keys =>
-        [ScreenKey.Letter('B', "By", "divides it by month, session, year or film, in turn", _ => Turn())];
+    public override IReadOnlyList<ScreenAction> Actions =>
+        [ScreenAction.Of(KeyTable.Group, "divides it by month, session, year or film, in turn", _ => Turn())];
 
     /// <inheritdoc/>
     public override void Refresh()

@@ -44,7 +44,7 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
-    public override string Empty => $"No film was developed in {Period.Name}. P shows another period.";
+    public override string Empty => $"No film was developed in {Period.Name}. V shows another period.";
 
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
@@ -58,13 +58,13 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
     public override int Count => _films.Count;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<ScreenKey> Keys =>
+    public override IReadOnlyList<ScreenAction> Actions =>
         [
-            ScreenKey.Letter('P', "Period", $"shows another period: {Periods}", _ => Turn()),
-            ScreenKey.Letter(
-                'B', "By", "shows the period by month, session, year or film", _ => new Into(new CostPartsModel(Ledger, Period, Formula))),
-            ScreenKey.Letter(
-                'F', "Formula", "costs what was used by the lot it was taken from, first in first out, or the moving average", _ => Change()),
+            ScreenAction.Of(KeyTable.View, $"shows another period: {Periods}", _ => Turn()),
+            ScreenAction.Of(
+                KeyTable.Group, "shows the period by month, session, year or film", _ => new Into(new CostPartsModel(Ledger, Period, Formula))),
+            ScreenAction.Rare(
+                "Cost formula", "costs what was used by the lot it was taken from, first in first out, or the moving average", _ => Change()),
         ];
 
     /// <inheritdoc/>

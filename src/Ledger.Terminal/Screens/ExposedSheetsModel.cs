@@ -21,8 +21,8 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
-        "The exposed sheets that wait for their development, in holders and in boxes of exposed sheets. Pick those of the next session, then N plans it.",
-        "Enter picks a sheet or leaves it. G picks all of its film and group, D all that were exposed up to its day, A all of them or none.",
+        "The exposed sheets that wait for their development, in holders and in boxes of exposed sheets. Pick those of the next session, then P plans it.",
+        "Enter picks a sheet or leaves it. G picks all of its film and group, D all that were exposed up to its day, * all of them or none.",
     ];
 
     /// <inheritdoc/>
@@ -36,14 +36,14 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
     public override int Count => _sheets.Count;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<ScreenKey> Keys =>
+    public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenKey.Letter('G', "Group", "picks all sheets of the film and group of the selected one", row => Pick(row, (sheet, other) =>
+        ScreenAction.Of(KeyTable.More, "picks all sheets of the film and group of the selected one", row => Pick(row, (sheet, other) =>
             sheet.Item == other.Item && sheet.Exposure!.Group.Equals(other.Exposure!.Group, StringComparison.OrdinalIgnoreCase))),
-        ScreenKey.Letter('D', "Up to day", "picks all sheets that were exposed up to the day of the selected one", row => Pick(row, (sheet, other) =>
+        ScreenAction.Rare("Up to day", "picks all sheets that were exposed up to the day of the selected one", row => Pick(row, (sheet, other) =>
             sheet.Exposure!.Date <= other.Exposure!.Date)),
-        ScreenKey.Letter('A', "All", "picks all sheets; once all are picked, none", row => All(row)),
-        ScreenKey.Letter('N', "Plan them", "plans a session of the sheets that are picked", _ => Plan()),
+        ScreenAction.Of(KeyTable.All, "picks all sheets; once all are picked, none", row => All(row)),
+        ScreenAction.Of(KeyTable.Plan, "plans a session of the sheets that are picked", _ => Plan()),
     ];
 
     /// <inheritdoc/>
@@ -125,6 +125,6 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
     }
 
     private Step Plan() => _picked.Count == 0
-        ? new Say("No sheet is picked yet: Enter picks the selected one, A all of them.")
+        ? new Say("No sheet is picked yet: Enter picks the selected one, * all of them.")
         : new Fill(new PlanForm(Ledger, KnownSheets.Request(Picked)));
 }

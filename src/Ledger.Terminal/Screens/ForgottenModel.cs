@@ -41,13 +41,13 @@ internal sealed class ForgottenModel(ILedger ledger) : TableModel(ledger)
     public override int Count => _forgotten.Count;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<ScreenKey> Keys =>
+    public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenKey.Letter('+', "More months", "looks at what is forgotten for a month longer", _ => Look(Months + 1)),
-        ScreenKey.Letter('-', "Fewer", "looks at what is forgotten for a month less", _ => Look(Months - 1)),
-        ScreenKey.OnRow('C', "Count", "posts what is really in it", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
-        ScreenKey.OnRow('M', "Move", "keeps it somewhere else", row => new StorageForm(Ledger, IdOf(row))),
-        ScreenKey.OnRow('D', "Discard", "throws it away, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
+        ScreenAction.Of(KeyTable.More, "looks at what is forgotten for a month longer", _ => Look(Months + 1)),
+        ScreenAction.Of(KeyTable.Fewer, "looks at what is forgotten for a month less", _ => Look(Months - 1)),
+        ScreenAction.OnRow(KeyTable.Count, "posts what is really in it", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
+        ScreenAction.OnRow(KeyTable.Move, "keeps it somewhere else", row => new StorageForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Discard, "throws it away, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
     ];
 
     /// <inheritdoc/>

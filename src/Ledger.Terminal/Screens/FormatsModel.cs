@@ -37,8 +37,8 @@ internal sealed class FormatsModel(ILedger ledger) : TableModel(ledger)
     public override int Count => _formats.Count;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<ScreenKey> Keys =>
-        [ScreenKey.Letter('N', "New", "writes down a format of your own", _ => new Fill(new FormatForm(Ledger, null)))];
+    public override IReadOnlyList<ScreenAction> Actions =>
+        [ScreenAction.Of(KeyTable.New, "writes down a format of your own", _ => new Fill(new FormatForm(Ledger, null)))];
 
     /// <inheritdoc/>
     public override string? OpenLabel => "Edit";

@@ -29,7 +29,7 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
-    public override string Empty => "No holder is registered. Press H to register one.";
+    public override string Empty => "No holder is registered. Press N to register one.";
 
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
@@ -41,23 +41,22 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
     public override int Count => _holders.Count + _boxes.Count;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<ScreenKey> Keys =>
+    public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenKey.Letter('L', "Load", "loads sheets into sides", row => new Fill(new LoadForm(Ledger, HolderAt(row)))),
-        ScreenKey.Letter('E', "Expose", "notes an exposure", row => new Fill(new ExposureForm(Ledger, HolderAt(row)))),
-        ScreenKey.Letter('O', "Unload", "takes sheets out; puts a wrong label right", row =>
+        ScreenAction.Of(KeyTable.Load, "loads sheets into sides", row => new Fill(new LoadForm(Ledger, HolderAt(row)))),
+        ScreenAction.Of(KeyTable.Expose, "notes an exposure", row => new Fill(new ExposureForm(Ledger, HolderAt(row)))),
+        ScreenAction.Of(KeyTable.Move, "unloads: takes sheets out into a box; puts a wrong label right", row =>
             new Fill(new UnloadForm(Ledger, row < 0 ? null : IdOf(row)))),
-        ScreenKey.Letter('C', "Clean", "notes a cleaning", row => new Fill(new CleaningForm(Ledger, HolderAt(row)))),
-        ScreenKey.Letter('V', "Out/in", "takes a side out of service, or puts it back", row =>
+        ScreenAction.Rare("Clean", "notes a cleaning", row => new Fill(new CleaningForm(Ledger, HolderAt(row)))),
+        ScreenAction.Rare("Service", "takes a side out of service, or puts it back", row =>
             new Fill(new ServiceForm(Ledger, FirstSide(row)))),
-        ScreenKey.Letter('H', "Holder", "registers a holder", _ => new Fill(new HolderForm(Ledger))),
-        ScreenKey.Letter('K', "Keeper", "names a negative a keeper", _ => new Fill(new KeeperForm(Ledger, null))),
-        ScreenKey.Letter('N', "Count", "posts how many sheets are really there", row => new Fill(new KindForm(Ledger, "count", ("item", Place(row))))),
-        ScreenKey.Letter('D', "Discard", "throws sheets away", row => new Fill(new DiscardForm(Ledger, Place(row)))),
-        ScreenKey.Letter('W', "On paper", "writes the label of the selected box of exposed sheets", row => row >= _holders.Count
+        ScreenAction.Of(KeyTable.New, "registers a holder", _ => new Fill(new HolderForm(Ledger))),
+        ScreenAction.Of(KeyTable.Keeper, "names a negative a keeper", _ => new Fill(new KeeperForm(Ledger, null))),
+        ScreenAction.Of(KeyTable.Count, "posts how many sheets are really there", row => new Fill(new KindForm(Ledger, "count", ("item", Place(row))))),
+        ScreenAction.Of(KeyTable.Discard, "throws sheets away", row => new Fill(new DiscardForm(Ledger, Place(row)))),
+        ScreenAction.Of(KeyTable.Paper, "writes the label of the selected box of exposed sheets", row => row >= _holders.Count
             ? new OnPaper(paper => paper.BoxLabel(IdOf(row)))
             : new Say("Select a box of exposed sheets, below the holders: its label is written for paper.")),
-        ScreenKey.Letter('T', "Formats", "shows the formats and their areas", _ => new Into(new FormatsModel(Ledger))),
     ];
 
     /// <inheritdoc/>

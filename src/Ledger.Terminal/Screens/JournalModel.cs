@@ -42,8 +42,8 @@ internal sealed class JournalModel : TableModel
     public JournalEntry? Selected => SelectedRow >= 0 ? _entries.Rows[SelectedRow] : null;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<ScreenKey> Keys =>
-        [ScreenKey.OnRow('U', "Undo", "takes the selected entry back", row => new UndoForm(Ledger, _entries.Rows[row]))];
+    public override IReadOnlyList<ScreenAction> Actions =>
+        [ScreenAction.OnRow(KeyTable.Undo, "takes the selected entry back", row => new UndoForm(Ledger, _entries.Rows[row]))];
 
     /// <inheritdoc/>
     public override void Refresh() => _entries.Refresh();

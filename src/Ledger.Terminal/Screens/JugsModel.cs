@@ -41,11 +41,11 @@ internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
     public override int Count => _jugs.Count;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<ScreenKey> Keys =>
+    public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenKey.Letter('N', "New jug", "begins a jug", _ => new Fill(new JugStartForm(Ledger))),
-        ScreenKey.OnRow('F', "Fill", "pours used solution into the selected jug", row => new JugFillingForm(Ledger, IdOf(row))),
-        ScreenKey.OnRow('H', "Hand over", "hands the selected jug over", row => new JugHandoverForm(Ledger, IdOf(row))),
+        ScreenAction.Of(KeyTable.New, "begins a jug", _ => new Fill(new JugStartForm(Ledger))),
+        ScreenAction.OnRow(KeyTable.Add, "pours used solution into the selected jug", row => new JugFillingForm(Ledger, IdOf(row))),
+        ScreenAction.RareOnRow("Hand over", "hands the selected jug over", row => new JugHandoverForm(Ledger, IdOf(row))),
     ];
 
     /// <inheritdoc/>

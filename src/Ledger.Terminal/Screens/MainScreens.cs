@@ -22,4 +22,18 @@ internal static class MainScreens
         new ReorderModel(ledger),
         new FileModel(ledger, upkeep, file),
     ];
+
+    /// <summary>The tables that have no digit; the list of actions leads to them from everywhere.</summary>
+    /// <param name="ledger">The ledger.</param>
+    public static IReadOnlyList<TableModel> Others(ILedger ledger) =>
+    [
+        new PlansModel(ledger),
+        new ExposedSheetsModel(ledger),
+        new ProcessesModel(ledger),
+        new JugsModel(ledger),
+        new PrintsModel(ledger),
+        new ForgottenModel(ledger),
+        new FormatsModel(ledger),
+        new SettingsModel(ledger),
+    ];
 }

@@ -28,7 +28,7 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
-    public override string Empty => "Nothing is planned. N plans a session or a trip, E picks exposed sheets, P shows the processes.";
+    public override string Empty => "Nothing is planned. N plans a session or a trip, F2 finds exposed sheets and processes.";
 
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
@@ -40,15 +40,13 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
     public override int Count => _plans.Count;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<ScreenKey> Keys =>
+    public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenKey.Letter('N', "New", "plans a session or a trip", _ => new Fill(new PlanForm(Ledger))),
-        ScreenKey.Letter('C', "Change", "plans the selected one anew", row => row < 0 ? null : new Fill(new PlanForm(Ledger, _plans[row]))),
-        ScreenKey.Letter('G', "Give up", "ends the selected plan without a session",
+        ScreenAction.Of(KeyTable.New, "plans a session or a trip", _ => new Fill(new PlanForm(Ledger))),
+        ScreenAction.Of(KeyTable.Amend, "plans the selected one anew", row => row < 0 ? null : new Fill(new PlanForm(Ledger, _plans[row]))),
+        ScreenAction.Rare("Give plan up", "ends the selected plan without a session",
             row => row < 0 ? null : new Fill(new PlanEndingForm(Ledger, _plans[row].Name))),
-        ScreenKey.Letter('E', "Exposed", "picks the exposed sheets of a session", _ => new Into(new ExposedSheetsModel(Ledger))),
-        ScreenKey.Paper("the mixing sheet of the selected plan", row => paper => paper.MixingSheet(IdOf(row))),
-        ScreenKey.Letter('P', "Processes", "shows the processes and their steps", _ => new Into(new ProcessesModel(Ledger))),
+        ScreenAction.Paper("the mixing sheet of the selected plan", row => paper => paper.MixingSheet(IdOf(row))),
     ];
 
     /// <inheritdoc/>

@@ -41,8 +41,8 @@ internal sealed class PrintsModel : TableModel
     public override int Count => _prints.Rows.Count;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<ScreenKey> Keys =>
-        [ScreenKey.Letter('N', "New", "records a session of printing", _ => new Fill(new PrintForm(Ledger)))];
+    public override IReadOnlyList<ScreenAction> Actions =>
+        [ScreenAction.Of(KeyTable.New, "records a session of printing", _ => new Fill(new PrintForm(Ledger)))];
 
     /// <inheritdoc/>
     public override void Refresh()

@@ -41,10 +41,10 @@ internal sealed class ProcessStepsModel(ILedger ledger, string process) : TableM
     public override int Count => _process?.Steps.Count ?? 0;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<ScreenKey> Keys =>
+    public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenKey.Letter('N', "New", "adds a step after the selected one", row => new Fill(new StepForm(Ledger, process, null, row + 2))),
-        ScreenKey.Letter('D', "Drop", "takes the selected step away", row => row < 0 || _process is not { Steps.Count: > 1 } known ? null
+        ScreenAction.Of(KeyTable.New, "adds a step after the selected one", row => new Fill(new StepForm(Ledger, process, null, row + 2))),
+        ScreenAction.Rare("Take step away", "takes the selected step away", row => row < 0 || _process is not { Steps.Count: > 1 } known ? null
             : new Fill(new DropStepForm(Ledger, known, known.Steps[row]))),
     ];
 

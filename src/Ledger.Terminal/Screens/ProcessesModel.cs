@@ -35,10 +35,10 @@ internal sealed class ProcessesModel(ILedger ledger) : TableModel(ledger)
     public override int Count => _processes.Count;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<ScreenKey> Keys =>
+    public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenKey.Letter('N', "New", "writes down the first step of a new process", _ => new Fill(new StepForm(Ledger, null, null))),
-        ScreenKey.OnRow('C', "Copy", "copies the selected process under another name", row => new CopyProcessForm(Ledger, _processes[row])),
+        ScreenAction.Of(KeyTable.New, "writes down the first step of a new process", _ => new Fill(new StepForm(Ledger, null, null))),
+        ScreenAction.RareOnRow("Copy process", "copies the selected process under another name", row => new CopyProcessForm(Ledger, _processes[row])),
     ];
 
     /// <inheritdoc/>

@@ -39,16 +39,16 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
     public override int Count => _readings.Count;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<ScreenKey> Keys =>
+    public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenKey.OnRow('O', "Order", "places an order for the selected item", row => new OrderForm(Ledger, _readings, IdOf(row))),
-        ScreenKey.OnRow('R', "Delivery", "records a delivery of the selected item", row => new DeliveryForm(Ledger, IdOf(row))),
-        ScreenKey.OnRow('N', "News", "records what is new of an order: its day, packs, price", row =>
+        ScreenAction.OnRow(KeyTable.New, "places an order for the selected item", row => new OrderForm(Ledger, _readings, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Receive, "records a delivery of the selected item", row => new DeliveryForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Amend, "records what is new of an order: its day, packs, price", row =>
             new OrderNewsForm(Ledger, IdOf(row))),
-        ScreenKey.OnRow('X', "Cancel", "cancels what has not come", row => new OrderCancellationForm(Ledger, IdOf(row))),
-        ScreenKey.OnRow('T', "Terms", "sets how it is ordered: a yearly window, how long an order lasts, what it costs", row =>
+        ScreenAction.RareOnRow("Cancel order", "cancels what has not come", row => new OrderCancellationForm(Ledger, IdOf(row))),
+        ScreenAction.RareOnRow("Order terms", "sets how it is ordered: a yearly window, how long an order lasts, what it costs", row =>
             new OrderTermsForm(Ledger, IdOf(row))),
-        ScreenKey.OnRow('A', "Price", "records an announced price rise", row => new PriceRiseForm(Ledger, IdOf(row))),
+        ScreenAction.RareOnRow("Price rise", "records an announced price rise", row => new PriceRiseForm(Ledger, IdOf(row))),
     ];
 
     /// <inheritdoc/>

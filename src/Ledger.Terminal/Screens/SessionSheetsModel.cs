@@ -38,8 +38,8 @@ internal sealed class SessionSheetsModel(ILedger ledger, string session) : Table
     public override int Count => _sheets.Count;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<ScreenKey> Keys =>
-        [ScreenKey.OnRow('K', "Keeper", "names the negative a keeper", row => new KeeperForm(Ledger, _sheets[row].Negative))];
+    public override IReadOnlyList<ScreenAction> Actions =>
+        [ScreenAction.OnRow(KeyTable.Keeper, "names the negative a keeper", row => new KeeperForm(Ledger, _sheets[row].Negative))];
 
     /// <inheritdoc/>
     public override void Refresh()

@@ -43,8 +43,8 @@ internal sealed class SessionsModel : TableModel
     public override int Count => _sessions.Rows.Count;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<ScreenKey> Keys =>
-        [ScreenKey.Paper("the sleeve labels of its negatives", row => paper => paper.SleeveLabels(IdOf(row)))];
+    public override IReadOnlyList<ScreenAction> Actions =>
+        [ScreenAction.Paper("the sleeve labels of its negatives", row => paper => paper.SleeveLabels(IdOf(row)))];
 
     /// <inheritdoc/>
     public override string? OpenLabel => "Sheets";

@@ -38,11 +38,11 @@ internal sealed class SheetsModel(ILedger ledger, string place) : TableModel(led
     public override int Count => _rows.Count;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<ScreenKey> Keys =>
+    public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenKey.Letter('E', "Expose", "notes an exposure", _ => new Fill(new ExposureForm(Ledger, place))),
-        ScreenKey.Letter('O', "Unload", "takes sheets out", row => new Fill(new UnloadForm(Ledger, row < 0 ? place : IdOf(row)))),
-        ScreenKey.Letter('V', "Out/in", "takes the side out of service, or puts it back", row =>
+        ScreenAction.Of(KeyTable.Expose, "notes an exposure", _ => new Fill(new ExposureForm(Ledger, place))),
+        ScreenAction.Of(KeyTable.Move, "unloads: takes sheets out into a box", row => new Fill(new UnloadForm(Ledger, row < 0 ? place : IdOf(row)))),
+        ScreenAction.Rare("Service", "takes the side out of service, or puts it back", row =>
             new Fill(new ServiceForm(Ledger, row < 0 ? null : IdOf(row)))),
     ];
 

@@ -46,18 +46,16 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     public override int Count => _items.Count;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<ScreenKey> Keys =>
+    public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenKey.OnRow('R', "Delivery", "records a delivery of the selected item", row => new DeliveryForm(Ledger, IdOf(row))),
-        ScreenKey.OnRow('O', "Open", "opens the next sealed box or bottle of it", row => new OpeningForm(Ledger, IdOf(row))),
-        ScreenKey.OnRow('C', "Count", "posts what is really there", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
-        ScreenKey.OnRow('F', "Decant", "fills its next bottle into smaller ones", row => new DecantingForm(Ledger, IdOf(row))),
-        ScreenKey.OnRow('M', "Mix stock", "mixes a stock solution of it", row => new StockSolutionForm(Ledger, IdOf(row))),
-        ScreenKey.OnRow('D', "Discard", "throws some of it away", row => new DiscardForm(Ledger, IdOf(row))),
-        ScreenKey.OnRow('E', "Edit", "changes the settings of the selected item", row => new ItemForm(Ledger, IdOf(row))),
-        ScreenKey.Letter('N', "New", "writes down a film, chemical or supply", _ => new Fill(new ItemForm(Ledger, null))),
-        ScreenKey.Letter('G', "Forgotten", "shows what nobody has touched for months", _ => new Into(new ForgottenModel(Ledger))),
-        ScreenKey.Letter('T', "Formats", "shows the formats and their areas", _ => new Into(new FormatsModel(Ledger))),
+        ScreenAction.OnRow(KeyTable.Receive, "records a delivery of the selected item", row => new DeliveryForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Open, "opens the next sealed box or bottle of it", row => new OpeningForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Count, "posts what is really there", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
+        ScreenAction.OnRow(KeyTable.Decant, "fills its next bottle into smaller ones", row => new DecantingForm(Ledger, IdOf(row))),
+        ScreenAction.RareOnRow("Mix stock solution", "mixes a stock solution of it", row => new StockSolutionForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Discard, "throws some of it away", row => new DiscardForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Amend, "changes the settings of the selected item", row => new ItemForm(Ledger, IdOf(row))),
+        ScreenAction.Of(KeyTable.New, "writes down a film, chemical or supply", _ => new Fill(new ItemForm(Ledger, null))),
     ];
 
     /// <inheritdoc/>

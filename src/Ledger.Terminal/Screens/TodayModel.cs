@@ -111,7 +111,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     }
 
     private Block Possible => _prospects.Count == 0
-        ? Block.Of("What could be done today", "There is no process yet; P and then P write one down, or it comes from a CSV file (9).")
+        ? Block.Of("What could be done today", "There is no process yet; F2 finds Processes, where N writes one down, or it comes from a CSV file (9).")
         : new("What could be done today", width => _prospects.SelectMany(prospect => Lines(prospect, width)).Concat(Films(width)));
 
     private IEnumerable<string> Lines(Prospect prospect, int width)

@@ -18,20 +18,20 @@ internal sealed class CommonKeys
         _ledger = ledger;
         Work =
         [
-            ScreenKey.Letter('S', "Session", "logs a session", _ => new Fill(new SessionForm(ledger))),
-            ScreenKey.Letter('B', "Bath", "mixes a bath", _ => new Fill(new BathForm(ledger, null))),
-            ScreenKey.Letter('R', "Delivery", "records a delivery", _ => new Fill(new DeliveryForm(ledger, null))),
-            ScreenKey.Letter('P', "Plan", "shows what is planned, and the processes", _ => new Into(new PlansModel(ledger))),
-            ScreenKey.Letter('U', "Undo", "takes back the last entry; in the journal, the selected one", _ => TakeBack()),
+            ScreenAction.Of(KeyTable.Session, "logs a session", _ => new Fill(new SessionForm(ledger))),
+            ScreenAction.Of(KeyTable.Bath, "mixes a bath", _ => new Fill(new BathForm(ledger, null))),
+            ScreenAction.Of(KeyTable.Receive, "records a delivery", _ => new Fill(new DeliveryForm(ledger, null))),
+            ScreenAction.Of(KeyTable.Plan, "shows what is planned", _ => new Into(new PlansModel(ledger))),
+            ScreenAction.Of(KeyTable.Undo, "takes back the last entry; in the journal, the selected one", _ => TakeBack()),
         ];
         Screens = [.. screens.Select((screen, i) => Digit(i + 1, screen.Name))];
     }
 
     /// <summary>The forms, and undo.</summary>
-    public IReadOnlyList<ScreenKey> Work { get; }
+    public IReadOnlyList<ScreenAction> Work { get; }
 
     /// <summary>The main screens' digits.</summary>
-    public IReadOnlyList<ScreenKey> Screens { get; }
+    public IReadOnlyList<ScreenAction> Screens { get; }
 
     /// <summary>The entry that was saved last here.</summary>
     public long? LastSaved { get; set; }
@@ -41,6 +41,9 @@ internal sealed class CommonKeys
 
     /// <summary>Opens the help.</summary>
     public static KeyHint Help { get; } = new(Key.F1, "F1", "Help");
+
+    /// <summary>Opens the list of actions.</summary>
+    public static KeyHint Actions { get; } = new(Key.F2, "F2", "Actions");
 
     /// <summary>Goes back.</summary>
     public static KeyHint Back { get; } = new(Key.Esc, "Esc", "Back");
@@ -61,14 +64,15 @@ internal sealed class CommonKeys
         }
 
         yield return ("Tab", typing ? "goes to the next field" : "goes from the table to its details, where the arrows scroll");
+        yield return ("F2", typing ? "lists what can be done here; a few letters find it" : "lists every action of every screen, and all that has a name; a few letters find it");
         yield return ("F9", "blanks the screen, in a form too");
         yield return ("Esc", "goes back");
         yield return ("F1", "this help");
         yield return ("Ctrl+Q", "quits");
     }
 
-    private static ScreenKey Digit(int digit, string screen) =>
-        ScreenKey.Letter(digit.ToString(CultureInfo.InvariantCulture)[0], screen, $"goes to {screen}", _ => new Go(screen, null));
+    private static ScreenAction Digit(int digit, string screen) =>
+        ScreenAction.Screen(digit.ToString(CultureInfo.InvariantCulture)[0], screen);
 
     private Step TakeBack()
     {

@@ -17,7 +17,7 @@ internal sealed class HelpPage : Page
     public HelpPage(Page page, IEnumerable<(string Name, string Meaning)> everywhere)
     {
         _about = page;
-        var own = page.Keys.Select(key => (key.Name, (string?)key.Meaning)).ToList();
+        var own = page.Actions.Select(key => (Name: key.Name.Length > 0 ? key.Name : $"F2 {key.Label}", Meaning: (string?)key.Meaning)).ToList();
         Add(_text);
         _text.Show(
         [
@@ -32,7 +32,7 @@ internal sealed class HelpPage : Page
 
     public override IReadOnlyList<string> Purpose => [];
 
-    public override IReadOnlyList<ScreenKey> Keys => [];
+    public override IReadOnlyList<ScreenAction> Actions => [];
 
     /// <summary>Over a form, digits and letters stay without a meaning, so that the form under the help is not left by mistake.</summary>
     public override bool TakesTyping => _about.TakesTyping;

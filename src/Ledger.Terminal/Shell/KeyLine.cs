@@ -84,8 +84,9 @@ internal sealed class KeyLine(Action<Key> press) : View
 /// <param name="IsHere">Whether it leads to where the user is.</param>
 internal sealed record KeyHint(Key Key, string Name, string Label, bool IsHere = false)
 {
-    /// <summary>A screen's key.</summary>
-    public static KeyHint Of(ScreenKey key) => new(key.Key, key.Name, key.Label);
+    /// <summary>The keys of actions; those that have none are left to the list of actions.</summary>
+    public static IEnumerable<KeyHint> Of(IEnumerable<ScreenAction> actions) =>
+        actions.Where(action => action.Key is not null).Select(action => new KeyHint(action.Key!, action.Name, action.Label));
 
     /// <summary>The columns it takes.</summary>
     public int Width => Name.Length + 1 + Label.Length;

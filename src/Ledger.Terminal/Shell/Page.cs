@@ -19,8 +19,8 @@ internal abstract class Page : View
     /// <summary>What it is for, in sentences.</summary>
     public abstract IReadOnlyList<string> Purpose { get; }
 
-    /// <summary>Its own keys.</summary>
-    public abstract IReadOnlyList<ScreenKey> Keys { get; }
+    /// <summary>What can be done on it.</summary>
+    public abstract IReadOnlyList<ScreenAction> Actions { get; }
 
     /// <summary>Whether letters, digits and the space bar are typed here, so that only function keys are commands.</summary>
     public virtual bool TakesTyping => false;

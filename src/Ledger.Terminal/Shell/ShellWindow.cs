@@ -1,5 +1,6 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
+using Ledger.Terminal.Finder;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Screens;
 using Ledger.Terminal.Tables;
@@ -17,7 +18,7 @@ namespace Ledger.Terminal.Shell;
 /// </summary>
 internal sealed class ShellWindow : Runnable
 {
-    private const int SteadyWidth = 24;
+    private const int SteadyWidth = 34;
     private const string Unnamed = "Trayledger";
     private static readonly TimeSpan Look = TimeSpan.FromSeconds(1);
 
@@ -33,6 +34,7 @@ internal sealed class ShellWindow : Runnable
     private readonly KeyLine _pageKeys;
     private readonly KeyLine _screenKeys;
     private Blackout? _blackout;
+    private FinderBox? _finder;
     private object? _timer;
     private (long Version, LocalDate Day) _seen;
     private bool _isLeaveAsked;
@@ -105,15 +107,17 @@ internal sealed class ShellWindow : Runnable
     /// Whatever is read in answer to one key or one look is one state of the ledger. What goes wrong with the file is said on the message
     /// line; the screen stays as it was.
     /// </summary>
-    private void Try(Action act)
+    private bool Try(Action act)
     {
         try
         {
             _ledger.Read(act);
+            return true;
         }
         catch (LedgerUnavailableException trouble)
         {
             _message.Say(Words.Sentence(trouble.Message));
+            return false;
         }
     }
 
@@ -121,12 +125,16 @@ internal sealed class ShellWindow : Runnable
     {
         if (IsBlank)
             Unblank();
+        else if (_finder is not null)
+            Answer(key);
         else if (key == Key.Q.WithCtrl)
             Leave(_desk.WouldLose, () => App?.RequestStop(this));
         else if (key == Key.F9 || (key == Key.Space && !Page.TakesTyping))
             Blank();
         else if (key == Key.F1)
             Help();
+        else if (key == Key.F2)
+            Find();
         else if (key == Key.Esc)
             Leave(Page.WouldLose, Page.Stop() ? Caption : Back);
         else if (Meant(key) is { } meant)
@@ -137,11 +145,11 @@ internal sealed class ShellWindow : Runnable
     }
 
     /// <summary>The page's own key, or else the one that means the same everywhere. A capital letter is the same key.</summary>
-    private ScreenKey? Meant(Key key) => Page.TakesTyping
-        ? Page.Keys.FirstOrDefault(own => own.Key == key)
-        : Page.Keys.Concat(_common.Work).Concat(_common.Screens).FirstOrDefault(own => own.Key == key.NoShift);
+    private ScreenAction? Meant(Key key) => Page.TakesTyping
+        ? Page.Actions.FirstOrDefault(own => own.Key?.Equals(key) == true)
+        : Page.Actions.Concat(_common.Work).Concat(_common.Screens).FirstOrDefault(own => own.Key?.Equals(key.NoShift) == true);
 
-    private void Follow(Step? step) => Try(() =>
+    private void Follow(Step? step) => _ = Try(() =>
     {
         switch (step)
         {
@@ -251,18 +259,18 @@ internal sealed class ShellWindow : Runnable
     {
         var isTyping = Page.TakesTyping;
         _title.Say(Page.Heading, Dates.Text(_ledger.Today), _options.File.Length > 0 ? _options.File : Unnamed);
-        _steadyKeys.Hints = [CommonKeys.Blank(isTyping), CommonKeys.Help];
+        _steadyKeys.Hints = [CommonKeys.Blank(isTyping), CommonKeys.Help, CommonKeys.Actions];
         _pageKeys.Hints =
         [
             .. Page is TablePage { Opens: { } label } ? [new KeyHint(Key.Enter, "Enter", label)] : Array.Empty<KeyHint>(),
-            .. Page.Keys.Select(KeyHint.Of),
+            .. KeyHint.Of(Page.Actions),
             .. _desk.HasBelow ? [CommonKeys.Back] : Array.Empty<KeyHint>(),
-            .. isTyping || Page is HelpPage ? [] : _common.Work.Where(key => Page.Keys.All(own => own.Key != key.Key)).Select(KeyHint.Of),
+            .. isTyping || Page is HelpPage ? [] : KeyHint.Of(_common.Work.Where(key => Page.Actions.All(own => own.Key != key.Key))),
             .. isTyping ? Array.Empty<KeyHint>() : [CommonKeys.Quit],
         ];
         _screenKeys.Hints = isTyping
             ? []
-            : [.. _common.Screens.Select(key => KeyHint.Of(key) with { IsHere = key.Label == _desk.Root?.Name })];
+            : [.. KeyHint.Of(_common.Screens).Select(key => key with { IsHere = key.Label == _desk.Root?.Name })];
     }
 
     private void Saved(Saving saving)
@@ -284,6 +292,43 @@ internal sealed class ShellWindow : Runnable
         }
 
         _message.Say(saving.Sentence);
+    }
+
+    private void Find()
+    {
+        if (Page is HelpPage)
+            return;
+        var findings = new Findings(_ledger, Page, _screens, _common);
+        IReadOnlyList<Finding> found = [];
+        _finder = new(typed => Try(() => found = findings.For(typed)) ? found : [], Take);
+        Add(_finder);
+        _finder.SetFocus();
+    }
+
+    private void Take(Finding chosen) => _ = Try(() =>
+    {
+        CloseFinder();
+        foreach (var step in chosen.Steps())
+            Follow(step);
+    });
+
+    /// <summary>The screen must go black from everywhere; any other key that is not typed closes the list.</summary>
+    private void Answer(Key key)
+    {
+        CloseFinder();
+        if (key == Key.F9)
+            Blank();
+    }
+
+    private void CloseFinder()
+    {
+        if (_finder is not { } finder)
+            return;
+        _finder = null;
+        Remove(finder);
+        finder.Dispose();
+        Page.SetFocus();
+        SetNeedsDraw();
     }
 
     private void Blank()

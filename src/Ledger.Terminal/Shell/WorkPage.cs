@@ -30,7 +30,7 @@ internal sealed class WorkPage : Page
     public override IReadOnlyList<string> Purpose =>
         ["Work on the ledger's file. Esc stops it while it runs, and nothing is left half done; afterwards Esc goes back."];
 
-    public override IReadOnlyList<ScreenKey> Keys => [];
+    public override IReadOnlyList<ScreenAction> Actions => [];
 
     /// <summary>While it runs, no other screen can be gone to.</summary>
     public override bool TakesTyping => _report is null;

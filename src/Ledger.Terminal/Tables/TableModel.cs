@@ -31,8 +31,8 @@ internal abstract class TableModel(ILedger ledger)
     /// <summary>How many rows there are.</summary>
     public abstract int Count { get; }
 
-    /// <summary>The keys of this screen.</summary>
-    public virtual IReadOnlyList<ScreenKey> Keys => [];
+    /// <summary>What can be done on this screen.</summary>
+    public virtual IReadOnlyList<ScreenAction> Actions => [];
 
     /// <summary>What names the selected row across refreshes; null when nothing is selected.</summary>
     public string? SelectedId { get; set; }

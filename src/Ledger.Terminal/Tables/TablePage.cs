@@ -37,7 +37,7 @@ internal sealed class TablePage : Page
 
     public override IReadOnlyList<string> Purpose => _model.Purpose;
 
-    public override IReadOnlyList<ScreenKey> Keys => _model.Keys;
+    public override IReadOnlyList<ScreenAction> Actions => _model.Actions;
 
     public override int Row => _model.SelectedRow;
 

@@ -46,7 +46,7 @@ public class CellTests
     [InlineData("sessions", "session;date;process;item;sheets\nS1;2025-05-12;film;pan;-4\n", "accepted is a whole number from 0 to 1000000000")]
     [InlineData("sessions", "session;date;process;item;sheets;fate\nS1;2025-05-12;film;pan;4;lost\n", "accepted is one of negative, keeper, reject, test, practice, dummy")]
     [InlineData("processes", "process;step;role;amount\nfilm;1;stop;30 kg\n", "accepted is a number with its unit, such as 30 g; the units are ml, g, sheet, roll, piece")]
-    [InlineData("processes", "process;step;role\nfilm;1;soup\n", "accepted is one of other, developer, stop, fixer, wash aid, wetting agent, toner, water, rc paper, fibre paper, soak, wash, last rinse")]
+    [InlineData("processes", "process;step;role\nfilm;1;soup\n", "accepted is one of other, developer, stop, fixer, wash aid, wetting agent, toner, water, rc paper, fibre paper, presoak, wash, final rinse")]
     [InlineData("items", "item;name;kind;pack\npan;Pan;film;25\n", "accepted is one of ml, g, sheet, roll, piece")]
     [InlineData("items", "item;name;kind;pack;format\npan;Pan;film;25;8 by 10\n", "accepted is a format such as 4x5, 8x10, 13x18cm, 120, 135-36, 7x17in or 100x125mm, or one that formats.csv defines")]
     [InlineData("items", "item;name;kind;unit;pack;capacity_basis\nfix;Fix;chemical;ml;1000;strict\n", "accepted is a basis only where capacity_sq_in_per_litre gives the figure")]

@@ -74,6 +74,9 @@ internal sealed class Screen : IDisposable
             _app.InjectKey(key);
     }
 
+    /// <summary>Opens the list of actions, types what is looked for and takes the nearest.</summary>
+    public Screen Find(string words) => Press(Key.F2).Type(words).Press(Key.Enter);
+
     public Screen Type(string text) => Press([.. text.Select(letter => new Key(letter))]);
 
     /// <summary>Waits for what work on another thread brings to the screen.</summary>

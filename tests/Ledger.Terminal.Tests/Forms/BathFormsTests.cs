@@ -27,7 +27,7 @@ public sealed class BathFormsTests
         var ledger = Some.Ledger();
         using var screen = new Screen(ledger);
 
-        screen.Type("3").Type("r");
+        screen.Type("3").Find("rotate");
         Assert.Contains("in use -> poured out", screen.Text);
         Assert.Contains("second -> first", screen.Text);
         screen.Press(Key.F8);
@@ -87,12 +87,12 @@ public sealed class BathFormsTests
         var ledger = Some.Ledger();
         var baths = new BathsModel(ledger);
         baths.Refresh();
-        Assert.Contains(baths.Keys, key => key.Label == "Rotate");
+        Assert.Contains(baths.Actions, key => key.Label == "Rotate pair");
         Assert.Contains(baths.Details(0).SelectMany(block => block.Lines(120)), line => line.Contains("the pair is at rotation 0 of at most 3", StringComparison.Ordinal));
 
         ledger.Did(new Discard { Key = "gone", Date = Some.Today, What = "F5", Reason = "spent" });
         baths.Refresh();
-        Assert.DoesNotContain(baths.Keys, key => key.Label == "Rotate");
+        Assert.DoesNotContain(baths.Actions, key => key.Label == "Rotate pair");
         var shown = string.Join(' ', baths.Purpose.Concat(baths.Details(0).SelectMany(block => block.Lines(60))));
         Assert.DoesNotContain("pair", shown, StringComparison.OrdinalIgnoreCase);
     }
@@ -169,7 +169,7 @@ public sealed class BathFormsTests
         var good = new DiscardForm(ledger, "F5");
         Assert.Equal("", good.Reason.Text);
         Assert.Equal(
-            ["Because: F5 is good until 2026-07-24; write why it is poured out"], Assert.IsType<Incomplete>(good.Judge()).Problems);
+            ["Reason: F5 is good until 2026-07-24; write why it is poured out"], Assert.IsType<Incomplete>(good.Judge()).Problems);
 
         good.Reason.Type("specks");
         var blocks = Assert.IsType<Ready>(good.Judge()).Blocks;

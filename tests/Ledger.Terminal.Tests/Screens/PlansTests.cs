@@ -39,21 +39,21 @@ public sealed class PlansTests : IDisposable
     public void Exposed_sheets_are_picked_by_group_by_day_and_by_hand_and_planned()
     {
         using var screen = new Screen(_ledger);
-        screen.Type("p").Type("e");
+        screen.Find("exposed sheets");
         Assert.StartsWith(" Exposed sheets", screen.Lines[0]);
         Assert.Contains("None is picked yet", screen.Text);
 
-        screen.Type("g");
+        screen.Type("+");
         Assert.Contains("3 sheets are picked", screen.Text);
         screen.Press(Key.Enter);
         Assert.Contains("2 sheets are picked", screen.Text);
-        screen.Type("a").Type("a");
+        screen.Type("*").Type("*");
         Assert.Contains("None is picked yet", screen.Text);
-        screen.Type("n");
+        screen.Type("p");
         Assert.Contains("No sheet is picked yet", screen.Text);
 
         var group = _ledger.HoldingsOn(_ledger.Today).Film.Sheets.Where(sheet => sheet.Exposure?.Group == "N").Select(sheet => sheet.Id).ToList();
-        screen.Type("g").Type("n");
+        screen.Type("+").Type("p");
         Assert.StartsWith(" Plan", screen.Lines[0]);
         screen.Press(Key.F8);
         var line = Assert.Single(_ledger.HoldingsOn(_ledger.Today).Plan("P1")!.Request.Sheets);
@@ -68,7 +68,7 @@ public sealed class PlansTests : IDisposable
         var named = _ledger.HoldingsOn(_ledger.Today).Plan("P1")!.Request.Sheets;
         Assert.Equal([3, 2, 2], named.Select(line => line.Count));
 
-        screen.Type("c").Press(Key.F8);
+        screen.Type("e").Press(Key.F8);
         Assert.Equal(named, _ledger.HoldingsOn(_ledger.Today).Plan("P1")!.Request.Sheets);
     }
 
@@ -76,7 +76,7 @@ public sealed class PlansTests : IDisposable
     public void The_last_session_is_planned_again_and_four_sheets_are_added()
     {
         using var screen = new Screen(_ledger);
-        screen.Type("p").Type("n").Press(Key.F2, Key.F3, Key.F8);
+        screen.Type("p").Type("n").Press(Key.F12, Key.F3, Key.F8);
         var line = Assert.Single(_ledger.HoldingsOn(_ledger.Today).Plan("P1")!.Request.Sheets);
         Assert.Equal((10, "N", null), (line.Count, line.Group, line.From));
     }
@@ -85,14 +85,14 @@ public sealed class PlansTests : IDisposable
     public void A_planned_session_is_logged_with_a_reject_and_a_keeper_and_its_plan_is_ended()
     {
         using var screen = new Screen(_ledger, 120, 50);
-        screen.Type("p").Type("e").Type("g").Type("n").Press(Key.F8);
+        screen.Find("exposed").Type("+p").Press(Key.F8);
         Assert.NotNull(_ledger.HoldingsOn(_ledger.Today).Plan("P1"));
 
-        screen.Press(Key.Esc, Key.Esc).Type("p").Press(Key.Enter);
+        screen.Press(Key.Esc).Type("p").Press(Key.Enter);
         Assert.StartsWith(" Session, from the plan P1", screen.Lines[0]);
         Assert.Matches("F4 +1600 sq in of 3000 sq in -> 1840 sq in of 3000 sq in", screen.Text);
-        screen.Press(Key.F12).Type("reject").Press(Key.Tab, Key.Tab).Type("dust");
-        screen.Press([.. Enumerable.Repeat(Key.Tab.WithShift, 8)]).Press(Key.F12).Type("keeper").Press(Key.F8);
+        screen.Press(Key.F10).Type("reject").Press(Key.Tab, Key.Tab).Type("dust");
+        screen.Press([.. Enumerable.Repeat(Key.Tab.WithShift, 8)]).Press(Key.F10).Type("keeper").Press(Key.F8);
 
         var session = _ledger.Sessions(_ledger.Today, null, 1)[0];
         Assert.Equal(["negative 1", "keeper 1", "reject 1"], session.Lines.Select(line => $"{line.Fate.Name()} {line.Sheets}"));
@@ -106,14 +106,14 @@ public sealed class PlansTests : IDisposable
     public void A_plan_whose_sheets_were_developed_already_says_so_instead_of_opening()
     {
         using var screen = new Screen(_ledger);
-        screen.Type("p").Type("e").Type("g").Type("n").Press(Key.F8);
+        screen.Find("exposed").Type("+p").Press(Key.F8);
         var sheet = _ledger.HoldingsOn(_ledger.Today).Film.Sheets.First(known => known.Exposure is not null);
         Assert.IsType<Posted>(_ledger.Post(new SessionLog
         {
             Key = "other", Date = _ledger.Today, Session = "S23", Process = "film", Bath = "F4",
             Lines = [new() { Item = "fen80", Sheets = 1, From = sheet.Id.ToString() }],
         }));
-        screen.Press(Key.Esc, Key.Esc).Type("p").Press(Key.Enter);
+        screen.Press(Key.Esc).Type("p").Press(Key.Enter);
         Assert.StartsWith(" Plan ", screen.Lines[0]);
         Assert.Contains($"\"{sheet.Id}\" any more", screen.Text);
     }
@@ -130,7 +130,7 @@ public sealed class PlansTests : IDisposable
         screen.Type("2").Press(Key.Enter).Type("w");
         screen.Type("7").Type("w");
         Assert.Contains("Select a box of exposed sheets", screen.Text);
-        screen.Type("o").Press(Key.F8).Press(Key.End).Type("w");
+        screen.Type("m").Press(Key.F8).Press(Key.End).Type("w");
         Assert.Equal(
             ["mixing sheet of tarn", "sleeves of S22", "label of F4", "tally of F4", "wall card", "label of fen80/6", "seal of fen80 N"], paper.Pages);
     }
@@ -139,7 +139,7 @@ public sealed class PlansTests : IDisposable
     public void A_plan_is_given_up()
     {
         using var screen = new Screen(_ledger);
-        screen.Type("p").Type("g").Press(Key.F8);
+        screen.Type("p").Find("give up").Press(Key.F8);
         Assert.Null(_ledger.HoldingsOn(_ledger.Today).Plan("tarn"));
     }
 

@@ -16,7 +16,7 @@ public sealed class ProcessesTests
     public void The_steps_of_a_process_are_seen()
     {
         using var screen = new Screen(_ledger);
-        screen.Type("p").Type("p");
+        screen.Find("processes");
         Assert.StartsWith(" Processes", screen.Lines[0]);
         Assert.Contains("syrup 1+49, in 1250 ml", string.Join(' ', screen.Text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)));
         screen.Press(Key.Enter);
@@ -28,7 +28,7 @@ public sealed class ProcessesTests
     public void A_step_is_edited_and_the_process_has_a_new_version_that_old_sessions_do_not_take_over()
     {
         using var screen = new Screen(_ledger);
-        screen.Type("p").Type("p").Press(Key.Enter, Key.Enter);
+        screen.Find("processes").Press(Key.Enter, Key.Enter);
         Assert.StartsWith(" Step 1", screen.Lines[0]);
         screen.Press([.. Enumerable.Repeat(Key.Tab, 8)]).Type("12.5").Press(Key.F8);
 
@@ -42,7 +42,7 @@ public sealed class ProcessesTests
     public void A_process_is_copied_under_a_name_of_its_own()
     {
         using var screen = new Screen(_ledger);
-        screen.Type("p").Type("p").Type("c").Type("tray");
+        screen.Find("processes").Find("copy").Type("tray");
         Assert.Contains("there is a process tray already", screen.Text);
         screen.Type("-rolls").Press(Key.F8);
 
@@ -55,11 +55,11 @@ public sealed class ProcessesTests
     public void A_step_is_added_after_the_selected_one_and_dropped_again()
     {
         using var screen = new Screen(_ledger);
-        screen.Type("p").Type("p").Press(Key.Enter).Type("n").Type("stop").Press(Key.F8);
+        screen.Find("processes").Press(Key.Enter).Type("n").Type("stop").Press(Key.F8);
         Assert.Equal([ItemRole.Developer, ItemRole.Stop, ItemRole.Fixer], Tray.Steps.Select(step => step.Role));
         Assert.Equal(StepPer.Session, Tray.Steps[1].Per);
 
-        screen.Press(Key.CursorDown).Type("d");
+        screen.Press(Key.CursorDown).Find("take step away");
         Assert.StartsWith(" Drop step 2, stop", screen.Lines[0]);
         screen.Press(Key.F8);
         Assert.Equal([ItemRole.Developer, ItemRole.Fixer], Tray.Steps.Select(step => step.Role));
@@ -70,7 +70,7 @@ public sealed class ProcessesTests
     public void A_step_that_would_have_no_effect_is_refused_while_it_is_typed()
     {
         using var screen = new Screen(_ledger);
-        screen.Type("p").Type("p").Press(Key.Enter, Key.Enter);
+        screen.Find("processes").Press(Key.Enter, Key.Enter);
         screen.Press([.. Enumerable.Repeat(Key.Tab, 7)]).Type("session");
         Assert.Contains("one that serves a whole session is a bath", string.Join(' ', screen.Text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)));
         screen.Press(Key.F8);
@@ -81,7 +81,7 @@ public sealed class ProcessesTests
     public void A_first_process_is_written_down_step_by_step()
     {
         using var screen = new Screen(_ledger);
-        screen.Type("p").Type("p").Type("n").Type("paper").Press(Key.Tab, Key.Tab).Type("presoak").Press(Key.F8);
+        screen.Find("processes").Type("n").Type("paper").Press(Key.Tab, Key.Tab).Type("presoak").Press(Key.F8);
         Assert.Equal(ItemRole.Presoak, Assert.Single(_ledger.HoldingsOn(Some.Today).Process("paper")!.Steps).Role);
     }
 }

@@ -30,7 +30,7 @@ public sealed class ReorderTests : IDisposable
         Assert.Contains("Stock by week", text);
         Assert.Contains("order 1 pack now", text);
 
-        screen.Type("o").Press(Key.F8);
+        screen.Type("n").Press(Key.F8);
         var order = Assert.Single(ledger.HoldingsOn(ledger.Today).Orders.Open, one => one.LineOf("syrup") is not null);
         Assert.Equal((1, new LocalDate(2026, 4, 5)), (order.Lines[0].Packs, order.Lines[0].ExpectedOn));
     }
@@ -40,9 +40,9 @@ public sealed class ReorderTests : IDisposable
     {
         using var ledger = Demo();
         using var screen = new Screen(ledger, 120, 40);
-        screen.Type("8").Press(Key.CursorDown).Type("t").Type("90").Press(Key.F8);
+        screen.Type("8").Press(Key.CursorDown).Find("terms").Type("90").Press(Key.F8);
         Assert.Equal(90, ledger.HoldingsOn(ledger.Today).Orders.Terms("syrup").CoverDays);
-        screen.Type("a").Type("6.5").Press(Key.Tab).Type("2026-06-01").Press(Key.F8);
+        screen.Find("price rise").Type("6.5").Press(Key.Tab).Type("2026-06-01").Press(Key.F8);
         Assert.Contains(new("syrup", new(2026, 6, 1), 65), ledger.HoldingsOn(ledger.Today).Orders.PriceRises);
     }
 

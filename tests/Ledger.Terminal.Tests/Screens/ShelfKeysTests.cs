@@ -46,7 +46,7 @@ public sealed class ShelfKeysTests : IDisposable
     }
 
     [Fact]
-    public void A_bottle_has_no_exposure_index() => Assert.DoesNotContain("I Exposure index", AtBoxesOf("syrup").Text);
+    public void A_bottle_has_no_exposure_index() => Assert.DoesNotContain("I Set index", AtBoxesOf("syrup").Text);
 
     [Fact]
     public void A_sealed_box_is_opened_into_its_envelopes()
@@ -67,7 +67,7 @@ public sealed class ShelfKeysTests : IDisposable
     [Fact]
     public void A_format_is_given_another_area_and_one_is_added()
     {
-        _screen.Type("2t").Press(Key.End);
+        _screen.Find("formats").Press(Key.End);
         Assert.Matches(@"120 +rolls +80 +516\.128 +1 +by convention", _screen.Text);
         _screen.Type("n").Type("220").Press(Key.Tab).Type("roll").Press(Key.Tab).Type("160 sqin").Press(Key.F8);
         _screen.Press(Key.End);
@@ -83,7 +83,7 @@ public sealed class ShelfKeysTests : IDisposable
     [Fact]
     public void What_was_forgotten_is_looked_at_for_more_and_fewer_months()
     {
-        _screen.Type("2g");
+        _screen.Find("forgotten");
         Assert.StartsWith(" Not touched for 12 months", _screen.Lines[0]);
         Assert.Contains("selvane/1", _screen.Text);
         _screen.Type("+++");
@@ -111,7 +111,7 @@ public sealed class ShelfKeysTests : IDisposable
     [Fact]
     public void A_missing_sheet_in_a_holder_is_counted_off_with_a_reason()
     {
-        _screen.Type("7n").Type("0").Press(Key.CursorUp, Key.CursorDown).Press(Key.Tab).Type("not there").Press(Key.Tab.WithShift, Key.Tab.WithShift)
+        _screen.Type("7c").Type("0").Press(Key.CursorUp, Key.CursorDown).Press(Key.Tab).Type("not there").Press(Key.Tab.WithShift, Key.Tab.WithShift)
             .Type("E01-1").Press(Key.F8);
         Assert.Contains("counted E01-1: 0 sheet", _screen.Text);
         Assert.Equal(1, _ledger.PlacesOf("fen80", _ledger.Today).Single(place => place.Kind == "lost or gained").Held.Base);

@@ -50,7 +50,7 @@ internal static class SessionByKeys
     public static void Type(PrintSession session, Typist typist)
     {
         var strips = session.Lines.SingleOrDefault(line => line.Purpose == PrintPurpose.Strip);
-        typist.On("3pn").Fill(
+        typist.Find("print").On("n").Fill(
             ("Session", session.Session), ("Paper", session.Lines[0].Item), ("Final prints", Sheets(session, PrintPurpose.Final)),
             ("Work prints", Sheets(session, PrintPurpose.Work)), ("Sheets cut up", Sheets(session, PrintPurpose.Strip)),
             ("Strips", strips is null ? "" : $"{strips.Strips}"), ("of", $"{strips?.StripsPerSheet ?? 4}"), ("Fixer", session.Bath ?? ""),

@@ -18,6 +18,9 @@ internal sealed class Typist(Screen screen)
         return this;
     }
 
+    /// <summary>Opens the list of actions, types what is looked for and takes the nearest.</summary>
+    public Typist Find(string words) => Press(Key.F2).On(words).Press(Key.Enter);
+
     /// <summary>Presses keys.</summary>
     public Typist Press(params Key[] keys)
     {

@@ -44,7 +44,7 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
                 break;
             case Discard discard: Type(discard); break;
             case Cleaning cleaning:
-                typist.On("7c").Fill(
+                typist.On("7").Find("clean").Fill(
                     ("Bagged", YesOrNo(cleaning.IsBagged)), ("Holders", string.Join(' ', cleaning.Holders)), ("Note", cleaning.Note));
                 break;
             case Load load:
@@ -52,16 +52,16 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
                     ("Sides", string.Join(' ', load.Sides)), ("Film or box", load.From), ("Anyway", YesOrNo(load.Anyway)), ("Note", load.Note));
                 break;
             case ExposureNote note:
-                typist.On("7e").Fill(
+                typist.On("7x").Fill(
                     ("Group", note.Group), ("Anyway", YesOrNo(note.Anyway)), ("Sides", string.Join(' ', note.Sides)), ("Subject", note.Subject),
                     ("Note", note.Note));
                 break;
             case Unload unload:
-                typist.On("7o").Fill(
+                typist.On("7m").Fill(
                     ("From", string.Join(", ", unload.From)), ("Other group", unload.Group), ("Back into", unload.To ?? ""), ("Note", unload.Note));
                 break;
             case SideService service:
-                typist.On("7v").Fill(
+                typist.On("7").Find("service").Fill(
                     ("Back in service", YesOrNo(service.IsInService)), ("Sides", string.Join(' ', service.Sides)), ("Reason", service.Reason),
                     ("Note", service.Note));
                 break;
@@ -71,14 +71,14 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
             case ClearingTest test: Type(test); break;
             case JugStart start: AtJugs("n", ("Jug", start.Jug), ("Holds, ml", Text(start.Size.Millilitres)), ("For", start.Contents)); break;
             case JugFilling filling:
-                AtJugs("f", ("Jug", filling.Jug), ("Volume, ml", Text(filling.Volume.Millilitres)), ("What", filling.What));
+                AtJugs("a", ("Jug", filling.Jug), ("Volume, ml", Text(filling.Volume.Millilitres)), ("What", filling.What));
                 break;
-            case JugHandover over: AtJugs("h", ("Jug", over.Jug), ("To", over.To)); break;
+            case JugHandover over: typist.Find("hand over").Fill(("Jug", over.Jug), ("To", over.To)); break;
             case SessionLog session: SessionByKeys.Type(session, typist); break;
             case PrintSession session: SessionByKeys.Type(session, typist); break;
             case OrderPlacement order: Type(order); break;
             case PriceRiseNotice rise:
-                typist.On("8a").Fill(
+                typist.On("8").Find("price rise").Fill(
                     ("Item", rise.Item), ("Percent more", Text(rise.Percent)), ("From", Dates.Text(rise.From)), ("Note", rise.Note));
                 break;
             case PlannedSession plan: Type(plan); break;
@@ -89,7 +89,7 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
 
     private void Type(ProcessDefinition definition)
     {
-        typist.On("1pp");
+        typist.Find("processes");
         foreach (var step in definition.Steps)
             typist.On("n").Fill(
                 ("Process", definition.Process), ("step", $"{step.Number}"), ("what", step.Role.Name()), ("Item", step.Item ?? ""),
@@ -99,7 +99,7 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
         typist.Press(Key.Esc, Key.Esc);
     }
 
-    private void Type(HolderDefinition holder) => typist.On("7h").Fill(
+    private void Type(HolderDefinition holder) => typist.On("7n").Fill(
         ("Holder", holder.Holder), ("Format", holder.Format.Code), ("Sides", string.Join('/', holder.Sides)), ("Notch", holder.Notch),
         ("Bought", Text(holder.BoughtOn)), ("Note", holder.Note));
 
@@ -161,7 +161,7 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
         ("Second after", mixing.PairedWith ?? ""), ("Capacity, sq in/litre", Text(mixing.Capacity?.PerLitre.SquareInches)),
         ("Basis", mixing.Capacity?.Basis ?? ""), ("Note", mixing.Note));
 
-    private void Type(Rotation rotation) => typist.On("3r").Fill(
+    private void Type(Rotation rotation) => typist.On("3").Find("rotate").Fill(
         ("Pair of", rotation.Bath ?? ""), ("New bath", rotation.NewBath), ("Made, ml", Text(rotation.WorkingVolume?.Millilitres)),
         ("Dilution", rotation.Dilution?.Text ?? ""), ("Measured out", Text(rotation.Amount?.Value)), ("Into jug", rotation.Jug ?? ""),
         ("Reason", rotation.Reason), ("Note", rotation.Note));
@@ -172,14 +172,14 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
 
     private void AtJugs(string key, params (string Label, string Text)[] answers)
     {
-        typist.On($"3j{key}").Fill(answers);
+        typist.Find("waste jugs").On(key).Fill(answers);
         typist.Press(Key.Esc);
     }
 
     private void Type(OrderPlacement order)
     {
         var line = Assert.Single(order.Lines);
-        typist.On("8o").Fill(
+        typist.On("8n").Fill(
             ("Order", order.Order), ("Item", line.Item), ("Packs", $"{line.Packs}"), ("Price of a pack", Text(line.Price)),
             ("Expected", Text(line.ExpectedOn)), ("Back-ordered", YesOrNo(line.IsBackOrdered)), ("Prepaid", YesOrNo(order.IsPrepaid)),
             ("From", order.Supplier), ("Note", order.Note));

@@ -40,9 +40,9 @@ internal sealed class RecordSession : RecordCommand
         : base(bench, "session", "A session of developing: sheets, developer, supplies, and the area through the bath.", """
             Fates are negative (unless said), keeper, reject, test, practice, dummy. A group
             that is named like one of them is written "group test". A reject may name what
-            spoiled it: dust, scratch, unexposed, double exposure, fogged, loaded backwards, uneven,
-            under-fixed. Known sheets are drawn "from E07-2", "from E01-1,E01-2", "from #12"
-            or "from exposed N-1".
+            spoiled it: dust, scratch, unexposed, double exposure, fogged, loaded backwards,
+            uneven, under-fixed. Known sheets are drawn "from E07-2", "from E01-1,E01-2",
+            "from #12" or "from exposed N-1".
             Example: trayledger record session S23 --process tray
                        --sheets "3 fen80 N keeper 25ml" "1 fen80 N reject: dust"
             Example: trayledger record session S24 --from-plan spring

@@ -40,5 +40,5 @@ internal sealed class UseOptions
     private static int Thousandths(decimal weight) => weight is >= 0.1m and <= 10 && Scaled.ToBase(weight, 1000) is { } thousandths
         ? (int)thousandths
         : throw new FormatException(
-            $"{Scaled.ToText(weight, 6)} is not a weight from 0.1 to 10 with at most three decimals");
+            $"{Scaled.ToText(weight, 6)} is not a fixer factor from 0.1 to 10 with at most three decimals");
 }

@@ -1,0 +1,121 @@
+using Terminal.Gui.Drawing;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+using Terminal.Gui.Views;
+
+namespace Ledger.Terminal.Finder;
+
+/// <summary>
+/// The list of actions over the screen: a few typed letters narrow it, Enter takes what is selected. It lies over the page without taking its
+/// place, so that what it leads to applies to what is selected there.
+/// </summary>
+internal sealed class FinderBox : View
+{
+    private const int Broadest = 100;
+    private readonly Func<string, IReadOnlyList<Finding>> _find;
+    private readonly FoundList _list = new() { Y = 1, Width = Dim.Fill(), Height = Dim.Fill() };
+
+    public FinderBox(Func<string, IReadOnlyList<Finding>> find, Action<Finding> take)
+    {
+        _find = find;
+        CanFocus = true;
+        Title = "Type a few letters of what is to be done, or a name";
+        BorderStyle = LineStyle.Single;
+        X = Pos.Center();
+        Y = 1;
+        Width = Dim.Func(_ => Math.Min(Broadest, (SuperView?.Viewport.Width ?? Broadest) - 2));
+        Height = Dim.Fill(2);
+        var typed = new SearchField(_list, () =>
+        {
+            if (_list.Selected is { } chosen)
+                take(chosen);
+        }) { Width = Dim.Fill() };
+        typed.ValueChanged += (_, _) => _list.Show(_find(typed.Text));
+        Add(typed, _list);
+        _list.Show(_find(""));
+    }
+
+    /// <summary>What is typed; the arrows move in the list below.</summary>
+    private sealed class SearchField(FoundList list, Action take) : TextField
+    {
+        protected override bool OnKeyDown(Key key)
+        {
+            if (key == Key.CursorUp)
+                list.Move(-1);
+            else if (key == Key.CursorDown)
+                list.Move(1);
+            else if (key == Key.PageUp)
+                list.Move(-list.Viewport.Height);
+            else if (key == Key.PageDown)
+                list.Move(list.Viewport.Height);
+            else if (key == Key.Enter)
+                take();
+            else
+                return base.OnKeyDown(key) || key == Key.Tab || key == Key.Tab.WithShift;
+            return true;
+        }
+    }
+
+    /// <summary>What was found, the nearest first.</summary>
+    private sealed class FoundList : View
+    {
+        private const int KeyWidth = 5;
+        private const int NameWidth = 20;
+        private IReadOnlyList<Finding> _found = [];
+        private int _row;
+        private int _top;
+
+        /// <summary>The selected one; null when nothing is found.</summary>
+        public Finding? Selected => _found.Count > 0 ? _found[_row] : null;
+
+        public void Show(IReadOnlyList<Finding> found)
+        {
+            _found = found;
+            _row = 0;
+            Move(0);
+        }
+
+        public void Move(int by)
+        {
+            _row = Math.Clamp(_row + by, 0, Math.Max(0, _found.Count - 1));
+            SetNeedsDraw();
+        }
+
+        protected override bool OnDrawingContent(DrawContext? context)
+        {
+            _top = Math.Clamp(_top, Math.Max(0, _row - Viewport.Height + 1), _row);
+            for (var line = 0; line < Viewport.Height; line++)
+            {
+                var row = _top + line;
+                var isSelected = row == _row && row < _found.Count;
+                SetAttributeForRole(isSelected ? VisualRole.Focus : VisualRole.Normal);
+                AddStr(0, line, Line(row).PadRight(Math.Max(0, Viewport.Width)));
+            }
+
+            return true;
+        }
+
+        protected override bool OnMouseEvent(Mouse mouse)
+        {
+            if (mouse.Flags.HasFlag(MouseFlags.WheeledDown))
+                Move(1);
+            else if (mouse.Flags.HasFlag(MouseFlags.WheeledUp))
+                Move(-1);
+            else if (mouse.IsSingleClicked && mouse.Position is { } at && _top + at.Y < _found.Count)
+                Move(_top + at.Y - _row);
+            else
+                return false;
+            return true;
+        }
+
+        private string Line(int row)
+        {
+            if (row >= _found.Count)
+                return row == 0 ? "Nothing is found by that." : "";
+            var found = _found[row];
+            var about = found.Place.Length > 0 ? $"{found.Place}: {found.Meaning}" : found.Meaning;
+            var line = $" {found.Key.PadRight(KeyWidth)}{found.Name.PadRight(NameWidth - 1)} {about}";
+            return line.Length > Viewport.Width ? line[..Math.Max(0, Viewport.Width - 1)] + "…" : line;
+        }
+    }
+}

@@ -1,0 +1,120 @@
+using Ledger.Terminal.Finder;
+using Ledger.Terminal.Forms;
+using Ledger.Terminal.Screens;
+using Ledger.Terminal.Tests.Fakes;
+using Terminal.Gui.Input;
+
+namespace Ledger.Terminal.Tests.Shell;
+
+/// <summary>One key for everything: the list of actions.</summary>
+public sealed class FinderTests
+{
+    [Fact]
+    public void F2_lists_what_can_be_done_here_first_with_its_keys()
+    {
+        using var screen = new Screen(Some.Ledger(), 120, 40);
+
+        var lines = screen.Type("3").Press(Key.F2).Lines;
+
+        Assert.Contains(lines, line => line.Contains("D    Discard", StringComparison.Ordinal));
+        Assert.Contains("Type a few letters", screen.Text);
+        Assert.True(Array.FindIndex(lines, line => line.Contains("D    Discard", StringComparison.Ordinal)) < 5, screen.Text);
+    }
+
+    [Fact]
+    public void An_action_of_another_screen_goes_there_and_does_it()
+    {
+        using var screen = new Screen(Some.Ledger());
+        screen.Find("fen80");
+        Assert.StartsWith(" Shelf ", screen.Lines[0]);
+
+        screen.Type("1").Find("count shelf");
+
+        Assert.IsType<CountForm>(Form(screen));
+        Assert.Contains("fen80", screen.Text);
+        Assert.StartsWith(" Shelf ", screen.Press(Key.Esc).Lines[0]);
+    }
+
+    [Theory]
+    [InlineData("waste jugs", " Waste jugs ")]
+    [InlineData("jug", " Waste jugs ")]
+    [InlineData("prnt", " Print sessions ")]
+    [InlineData("formats", " Formats ")]
+    [InlineData("exposed sh", " Exposed sheets ")]
+    [InlineData("processes", " Processes ")]
+    [InlineData("forgotten", " Not touched for ")]
+    [InlineData("settings", " Settings ")]
+    public void A_table_without_a_digit_is_found_from_everywhere(string words, string title)
+    {
+        using var screen = new Screen(Some.EmptyLedger());
+        Assert.StartsWith(title, screen.Type("5").Find(words).Lines[0]);
+    }
+
+    [Theory]
+    [InlineData("throw away baths", "Discard", "Baths")]
+    [InlineData("top up baths", "Add", "Baths")]
+    [InlineData("stocktake shelf", "Count", "Shelf")]
+    [InlineData("price", "Price rise", "Reorder")]
+    public void Words_that_a_user_may_look_for_find_the_action(string words, string name, string place)
+    {
+        using var screen = new Screen(Some.Ledger());
+        var found = new Findings(Some.Ledger(), screen.Shell.Page, MainScreens.Of(Some.Ledger(), new FakeUpkeep(), ""), new(Some.Ledger(), []));
+        Assert.Equal((name, place), (found.For(words)[0].Name, found.For(words)[0].Place));
+        Assert.Empty(found.For("qqxz"));
+    }
+
+    [Fact]
+    public void What_is_not_found_is_said_and_Enter_does_nothing()
+    {
+        using var screen = new Screen(Some.Ledger());
+        Assert.Contains("Nothing is found by that.", screen.Press(Key.F2).Type("qqxz").Press(Key.Enter).Text);
+        Assert.DoesNotContain("Nothing is found", screen.Press(Key.Esc).Text);
+        Assert.StartsWith(" Shelf ", screen.Type("2").Lines[0]);
+    }
+
+    [Fact]
+    public void Digits_and_letters_are_typed_in_the_list_and_the_arrows_move_in_it()
+    {
+        using var screen = new Screen(Some.Ledger());
+        screen.Press(Key.F2).Type("s22").Press(Key.Enter);
+        Assert.StartsWith(" Sessions ", screen.Lines[0]);
+
+        screen.Type("1").Press(Key.F2, Key.CursorDown, Key.Enter);
+        Assert.NotEqual(" Today ", screen.Lines[0][..7]);
+    }
+
+    [Fact]
+    public void The_screen_goes_black_from_the_list_too()
+    {
+        using var screen = new Screen(Some.Ledger());
+        screen.Press(Key.F2, Key.F9);
+        Assert.True(screen.Shell.IsBlank);
+        Assert.StartsWith(" Today ", screen.Press(Key.Enter).Lines[0]);
+    }
+
+    [Fact]
+    public void In_a_form_the_list_has_the_forms_own_actions_and_what_was_typed_stays()
+    {
+        using var screen = new Screen(Some.Ledger());
+        screen.Type("s").Type("12").Find("+4");
+        Assert.Contains("16", screen.Text);
+        Assert.Contains("Split", screen.Press(Key.F2).Text);
+        Assert.DoesNotContain("Waste jugs", screen.Text);
+        Assert.IsType<SessionForm>(Form(screen.Press(Key.Esc)));
+        Assert.True(screen.Shell.Page.WouldLose);
+    }
+
+    [Fact]
+    public void Every_action_of_every_screen_can_be_reached()
+    {
+        var ledger = Some.Ledger();
+        using var screen = new Screen(ledger);
+        var screens = MainScreens.Of(ledger, new FakeUpkeep(), "");
+        var all = new Findings(ledger, screen.Shell.Page, screens, new(ledger, screens)).For("");
+        Assert.All(
+            screens.Skip(1).Concat(MainScreens.Others(ledger)).SelectMany(one => one.Actions.Select(action => (action.Label, one.Name))),
+            action => Assert.Contains(all, found => (found.Name, found.Place) == action));
+    }
+
+    private static Form Form(Screen screen) => Assert.IsType<FormPage>(screen.Shell.Page).Form;
+}
