@@ -70,7 +70,7 @@ internal class KindForm : FormModel
 
     private EntryReading Reading()
     {
-        var text = new EntryText { [CommonFields.Date] = Date.Text, [CommonFields.Reference] = EntryKey };
+        var text = new EntryText { [CommonFields.Date] = Date.Text, Key = EntryKey };
         foreach (var (field, box) in _fields)
             text[field] = box.Kind != FieldKind.Tick ? box.Text : box.IsTicked ? "yes" : field.IsNeeded ? "no" : "";
         return EntryReading.Read(_kind, text, ReadingTerms.Typed(_holdings, Ledger.Today));

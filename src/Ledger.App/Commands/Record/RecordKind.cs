@@ -47,7 +47,7 @@ internal class RecordKind : ExplainedCommand
         var terms = isDocument ? ReadingTerms.Of(holdings, ledger.Today) : ReadingTerms.Typed(holdings, ledger.Today);
         var text = parse.GetValue(_input) is { } file ? Document(file, problems) : _arguments.Text(parse, terms, problems);
         if (text[CommonFields.Reference].Length == 0)
-            text[CommonFields.Reference] = Guid.CreateVersion7().ToString();
+            text.Key = Guid.CreateVersion7().ToString();
         var reading = EntryReading.Read(_kind, text, terms);
         problems.AddRange(reading.Problems);
         if (problems.Count > 0 || reading.Entry is null)

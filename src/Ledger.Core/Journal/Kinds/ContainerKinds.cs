@@ -107,22 +107,22 @@ internal static class ExposureIndexKind
         Label = "Exposed at EI", Help = "the exposure index at which you expose it, such as 64", Example = "64",
         IsNeeded = true, IsArgument = true,
         Width = 6,
-        Offer = (read, holdings) => read.Find(Box) is { } box ? Say.Number(holdings.Container(box)?.Lot.Speed) : null,
+        Offer = (read, holdings) => read.Find(Box) is { } box ? Say.Number(holdings.Container(box)?.Lot.ExposureIndex) : null,
     };
 
     /// <summary>The kind.</summary>
-    public static EntryKind Kind { get; } = new EntryKind<SpeedRating>
+    public static EntryKind Kind { get; } = new EntryKind<ExposureIndexSetting>
     {
         Name = "exposure-index",
         File = "exposure_indexes",
         Title = "Exposure index",
         Purpose = "The exposure index at which you expose the film of a delivery: your own figure, from your own tests.",
         Example = "fen80/3 64",
-        Bound = [new(Box, entry => entry.Container), new(Index, entry => entry.Speed)],
+        Bound = [new(Box, entry => entry.Container), new(Index, entry => entry.ExposureIndex)],
         With = values => new()
         {
             Key = values.Key, Date = values.Date, Note = values.Note, Container = values.Of(Box),
-            Speed = values.Of(Index),
+            ExposureIndex = values.Of(Index),
         },
     };
 }

@@ -7,11 +7,9 @@ namespace Ledger.Core.Journal.Kinds;
 /// <summary>record delivery, deliveries.csv: what arrived in one go, a line for each item.</summary>
 internal static class DeliveryKind
 {
-    private static readonly Field<string> Name = new("delivery", Notations.Name("DELIVERY"))
+    private static readonly Field<string> Invoice = new("invoice", Notations.Line(500))
     {
-        Help = "its name, such as the invoice's number", Example = "inv-4711", IsNeeded = true, IsArgument = true,
-        Width = 24,
-        Offer = (_, holdings) => Dates.Text(holdings.AsOf),
+        Help = "the invoice's number, where the reference is not it", Example = "", Width = 24,
     };
 
     private static readonly Field<Money> Discount = new("discount", Notations.Money)
@@ -90,7 +88,7 @@ internal static class DeliveryKind
     };
 
     /// <summary>The kind.</summary>
-    public static EntryKind Kind { get; } = new EntryKind<Purchase>
+    public static EntryKind Kind { get; } = new EntryKind<Delivery>
     {
         Name = "delivery",
         File = "deliveries",
@@ -101,29 +99,29 @@ internal static class DeliveryKind
             "Every pack becomes a box, bottle or packet of its own with its own dates. The discount, the shipping, duty and tax are shared over the "
             + "lines by their value; the lines add up exactly to what was paid.",
         ],
-        Example = "inv-4711 --lines \"2 fen80 at 186 in freezer\" \"1 syrup at 42\" --shipping 14.50",
-        NamedBy = Name,
+        Example = "--reference inv-4711 --lines \"2 fen80 at 186 in freezer\" \"1 syrup at 42\" --shipping 14.50",
+        ReferenceField = Invoice,
         Bound =
         [
-            new(Name, entry => entry.Name), new(Discount, entry => Say.Paid(entry.Discount)),
+            new(Invoice, entry => Say.Text(entry.Reference)), new(Discount, entry => Say.Paid(entry.Discount)),
             new(Shipping, entry => Say.Paid(entry.Shipping)),
             new(Duty, entry => Say.Paid(entry.Duty)), new(Currency, entry => entry.Currency),
             new(Rate, entry => entry.Rate),
         ],
-        Line = new LineKind<PurchaseLine>
+        Line = new LineKind<DeliveryLine>
         {
             Name = "lines",
             Help = "what came, once for each item: how many packs, the item, the price of a pack",
             Bound =
             [
                 new(Packs, line => line.Packs), new(Item, line => line.Item), new(Order, line => line.Order),
-                new(Price, line => Say.Paid(line.Price)), new(Batch, line => Say.Text(line.Batch)),
+                new(Price, line => line.Price), new(Batch, line => Say.Text(line.Batch)),
                 new(Expires, line => line.ExpiresOn),
                 new(Storage, line => Say.Text(line.Storage)),
             ],
             With = values => new()
             {
-                Packs = values.Of(Packs), Item = values.Of(Item), Order = values.Find(Order), Price = values.Of(Price),
+                Packs = values.Of(Packs), Item = values.Of(Item), Order = values.Find(Order), Price = values.Maybe(Price),
                 Batch = values.Find(Batch) ?? "", ExpiresOn = values.Maybe(Expires),
                 Storage = values.Find(Storage) ?? "",
             },
@@ -131,8 +129,8 @@ internal static class DeliveryKind
         Lines = entry => entry.Lines,
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, Name = values.Of(Name),
-            Lines = values.LinesOf<PurchaseLine>(),
+            Key = values.Key, Date = values.Date, Note = values.Note, Reference = values.Find(Invoice) ?? "",
+            Lines = values.LinesOf<DeliveryLine>(),
             Discount = values.Of(Discount), Shipping = values.Of(Shipping), Duty = values.Of(Duty),
             Currency = values.Find(Currency),
             Rate = values.Maybe(Rate),

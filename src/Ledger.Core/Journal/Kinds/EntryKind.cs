@@ -38,6 +38,9 @@ public abstract class EntryKind
     /// </summary>
     public Field? NamedBy { get; init; }
 
+    /// <summary>The field that takes the user's reference where it is not said itself; null where a reference is only a name for the entry.</summary>
+    public Field? ReferenceField { get; init; }
+
     /// <summary>The kind of its lines; null where it has none.</summary>
     public LineKind? Line { get; init; }
 

@@ -27,6 +27,10 @@ public sealed class EntryReading
     {
         var reading = new EntryReading(terms);
         var values = reading.Fields(kind.AllFields, text, line: 0);
+        if (kind.ReferenceField is { } named && !values.Has(named) && text[CommonFields.Reference].Length > 0)
+            values.Put(named, text[CommonFields.Reference]);
+        if (text.Key.Length > 0)
+            values.Put(CommonFields.Reference, text.Key);
         if (!values.Has(CommonFields.Date))
             values.Put(CommonFields.Date, terms.Today);
         if (kind.Line is { } line)

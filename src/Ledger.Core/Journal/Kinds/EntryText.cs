@@ -8,6 +8,9 @@ public sealed class EntryText
     /// <summary>The lines of an entry that has lines, each by field.</summary>
     public IList<EntryText> Lines { get; } = [];
 
+    /// <summary>The entry's key; where the door sets none, the reference is it.</summary>
+    public string Key { get; set; } = "";
+
     /// <summary>The text of a field; empty when nothing was given.</summary>
     public string this[Field field]
     {

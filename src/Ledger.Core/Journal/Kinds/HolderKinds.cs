@@ -182,7 +182,7 @@ internal static class ExposureKind
         Offer = (_, _) => Exposure.Normal,
     };
 
-    private static readonly Field<string> Line = new("line", Notations.Line(200))
+    private static readonly Field<string> Line = new("subject", Notations.Line(200))
     {
         Label = "Subject", Option = "--subject", Help = "one free line: subject, light, lens", Example = "mill at noon",
         Width = 50,
@@ -199,14 +199,14 @@ internal static class ExposureKind
         Bound =
         [
             new(Sides, entry => entry.Sides), new(Group, entry => Say.Text(entry.Group)),
-            new(Line, entry => Say.Text(entry.Line)),
+            new(Line, entry => Say.Text(entry.Subject)),
             new(SharedFields.Anyway, entry => Say.Yes(entry.Anyway)),
         ],
         With = values => new()
         {
             Key = values.Key, Date = values.Date, Note = values.Note, Sides = values.Of(Sides),
             Group = values.Find(Group) ?? "",
-            Line = values.Find(Line) ?? "", Anyway = values.Of(SharedFields.Anyway),
+            Subject = values.Find(Line) ?? "", Anyway = values.Of(SharedFields.Anyway),
         },
     };
 

@@ -71,7 +71,7 @@ internal static class ItemDefinitionKind
     {
         Help = "what the film asks of a fixer: 1 for conventional grain, about 1.5 for a tabular one", Example = "1",
         Width = 6,
-        Offer = Known(item => Say.Number(item.FixerWeightThousandths / 1000m)),
+        Offer = Known(item => Say.Number(item.FixerFactorThousandths / 1000m)),
     };
 
     private static readonly Field<int> Sealed = Days(
@@ -202,7 +202,7 @@ internal static class ItemDefinitionKind
             Of(SharedFields.Basis, item => Say.Text(item.Capacity?.Basis)),
             Of(Others, item => item.OtherCapacities.Count == 0 ? null : item.OtherCapacities),
             Of(Minimum, item => item.MinimumPer80SquareInches),
-            Of(FixerFactor, item => item.FixerWeightThousandths / 1000m),
+            Of(FixerFactor, item => item.FixerFactorThousandths / 1000m),
             Of(Sealed, item => item.Keeping.SealedDays), Of(OpenedFull, item => item.Keeping.OpenedFullDays),
             Of(OpenedPart, item => item.Keeping.OpenedPartDays), Of(WorkingFull, item => item.Keeping.WorkingFullDays),
             Of(WorkingPart, item => item.Keeping.WorkingPartDays),
@@ -226,7 +226,7 @@ internal static class ItemDefinitionKind
                 Dilution = values.Find(Dilution),
                 Capacity = SharedFields.CapacityOf(values), OtherCapacities = values.Find(Others) ?? [],
                 MinimumPer80SquareInches = values.Maybe(Minimum),
-                FixerWeightThousandths = (int)((values.Maybe(FixerFactor) ?? 1) * 1000),
+                FixerFactorThousandths = (int)((values.Maybe(FixerFactor) ?? 1) * 1000),
                 Keeping = new(
                     values.Maybe(Sealed), values.Maybe(OpenedFull), values.Maybe(OpenedPart), values.Maybe(WorkingFull),
                     values.Maybe(WorkingPart), values.Maybe(TrayHours), values.Maybe(FloatingLid)),

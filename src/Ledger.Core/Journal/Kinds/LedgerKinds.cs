@@ -57,7 +57,7 @@ internal static class UndoKind
     };
 
     /// <summary>The kind.</summary>
-    public static EntryKind Kind { get; } = new EntryKind<Correction>
+    public static EntryKind Kind { get; } = new EntryKind<Undo>
     {
         Name = "undo",
         File = "undone",
@@ -68,7 +68,7 @@ internal static class UndoKind
         IsDated = false,
         Bound =
         [
-            new(EntryToUndo, entry => entry.Reference ?? Scaled.ToText(entry.Reverses, 0)),
+            new(EntryToUndo, entry => entry.Reference ?? Scaled.ToText(entry.Number, 0)),
             new(Reason, entry => entry.Reason),
         ],
         With = values =>
@@ -77,7 +77,7 @@ internal static class UndoKind
             var isNumber = long.TryParse(entry, NumberStyles.None, CultureInfo.InvariantCulture, out var number);
             return new()
             {
-                Key = values.Key, Date = values.Date, Note = values.Note, Reverses = isNumber ? number : 0,
+                Key = values.Key, Date = values.Date, Note = values.Note, Number = isNumber ? number : 0,
                 Reference = isNumber ? null : entry,
                 Reason = values.Of(Reason),
             };

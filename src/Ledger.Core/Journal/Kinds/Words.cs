@@ -25,7 +25,7 @@ internal static class Words
 
     /// <summary>What a step of a process can do.</summary>
     public static Notation<ItemRole> StepRoles { get; } = Notations.OneOf("ROLE", new Choices<ItemRole>(
-        [.. Bought, ("presoak", ItemRole.Soak), ("wash", ItemRole.Wash), ("final rinse", ItemRole.LastRinse)]));
+        [.. Bought, ("presoak", ItemRole.Presoak), ("wash", ItemRole.Wash), ("final rinse", ItemRole.FinalRinse)]));
 
     public static Notation<Unit> Units { get; } = Notations.OneOf("UNIT", new Choices<Unit>(
         ("ml", Unit.Millilitre), ("g", Unit.Gram), ("sheet", Unit.Sheet), ("roll", Unit.Roll), ("piece", Unit.Piece)));
@@ -44,8 +44,8 @@ internal static class Words
         ("dummy", Fate.Dummy)));
 
     public static Notation<RejectCause> Causes { get; } = Notations.OneOf("CAUSE", new Choices<RejectCause>(
-        ("dust", RejectCause.Dust), ("scratch", RejectCause.Scratch), ("unexposed", RejectCause.Blank),
-        ("double exposure", RejectCause.DoubleExposed), ("fogged", RejectCause.Fogged), ("loaded backwards", RejectCause.WrongWayRound),
+        ("dust", RejectCause.Dust), ("scratch", RejectCause.Scratch), ("unexposed", RejectCause.Unexposed),
+        ("double exposure", RejectCause.DoubleExposure), ("fogged", RejectCause.Fogged), ("loaded backwards", RejectCause.LoadedBackwards),
         ("uneven", RejectCause.Uneven), ("under-fixed", RejectCause.UnderFixed)));
 
     public static Notation<BathMaterial> Materials { get; } = Notations.OneOf(
@@ -59,8 +59,8 @@ internal static class Words
         ("final", PrintPurpose.Final), ("work", PrintPurpose.Work), ("strip", PrintPurpose.Strip)));
 
     /// <summary>What a residual test looks for.</summary>
-    public static Notation<string> Residues { get; } = Notations.OneOf("silver|fixer", new Choices<string>(
-        (ResidualTest.Silver, ResidualTest.Silver), (ResidualTest.Fixer, ResidualTest.Fixer)));
+    public static Notation<string> Residues { get; } = Notations.OneOf("silver|hypo", new Choices<string>(
+        (ResidualTest.Silver, ResidualTest.Silver), (ResidualTest.Hypo, ResidualTest.Hypo)));
 
     /// <summary>Yes or no where silence means neither, or yes: a choice, not a tick.</summary>
     public static Notation<bool> YesOrNo { get; } = Notations.OneOf("YES|NO", new Choices<bool>(("yes", true), ("no", false)));

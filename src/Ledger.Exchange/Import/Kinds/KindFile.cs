@@ -30,7 +30,7 @@ internal sealed class KindFile(EntryKind kind) : FileKind(kind.File, Needed(kind
 
     private Core.Journal.Entries.Entry? Read(EntryText text, RowGroup group, RowKeys keys, ReadingTerms terms)
     {
-        text[CommonFields.Reference] = kind.NamedBy is { } named ? keys.Of(text[named], group.Rows)
+        text.Key = kind.NamedBy is { } named ? keys.Of(text[named], group.Rows)
             : kind.Line is null ? keys.Of(group.Rows[0]) : keys.Of(group.Rows);
         var reading = EntryReading.Read(kind, text, terms);
         foreach (var problem in reading.Problems)
