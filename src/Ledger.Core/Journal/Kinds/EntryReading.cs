@@ -40,6 +40,16 @@ public sealed class EntryReading
             : new(terms) { Values = values, Entry = kind.Make(values) };
     }
 
+    /// <summary>Reads a line alone; null, and what could not be read, when anything could not.</summary>
+    public static object? Line(LineKind kind, EntryText text, ReadingTerms terms, ICollection<FieldProblem> problems)
+    {
+        var reading = new EntryReading(terms);
+        var values = reading.Fields(kind.Fields, text, line: 0);
+        foreach (var problem in reading._problems)
+            problems.Add(problem);
+        return reading._problems.Count == 0 ? kind.Make(values) : null;
+    }
+
     private void Lines(LineKind kind, EntryText text, FieldValues values)
     {
         var lines = new List<object>();

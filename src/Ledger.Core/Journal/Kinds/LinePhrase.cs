@@ -26,7 +26,7 @@ public sealed class LinePhrase
     {
         var field = group.First();
         var value = string.Join('|', group.Select(one => one.Notation.Placeholder).Distinct());
-        return field.IsNeeded || field.IsArgument ? value
+        return IsPositional(field) ? value
             : field.Keyword is { } word && !field.MayLackKeyword ? $"[{word} {value}]" : $"[{value}]";
     }));
 
@@ -42,16 +42,22 @@ public sealed class LinePhrase
         return line._text;
     }
 
+    /// <summary>A line as the words that are read as the same line.</summary>
+    public static string Write(LineKind kind, EntryText line)
+    {
+        var words = new List<string>();
+        foreach (var field in kind.Fields.Where(field => line[field].Length > 0 && field.Keyword != Colon).OrderBy(field => !IsPositional(field)))
+            words.Add(IsPositional(field) || field.Keyword is null ? line[field] : $"{field.Keyword} {line[field]}");
+        var note = kind.Fields.FirstOrDefault(field => field.Keyword == Colon) is { } noted && line[noted].Length > 0 ? $" : {line[noted]}" : "";
+        return string.Join(' ', words) + note;
+    }
+
     /// <summary>Gives every word to a field, and names the first that fits none.</summary>
     private string? Misplaced()
     {
-        foreach (var field in _kind.Fields.Where(field => field.IsNeeded || (field.IsArgument && Stands(field))))
-            if (_at < _words.Length)
-            {
-                if (Introduces(field, _words[_at]) && _at + 1 < _words.Length)
-                    _at++;
+        foreach (var field in _kind.Fields.Where(IsPositional))
+            if (_at < _words.Length && (field.IsNeeded || Stands(field)))
                 Take(field, Longest(field, _at));
-            }
 
         while (_at < _words.Length)
         {
@@ -90,7 +96,7 @@ public sealed class LinePhrase
     }
 
     private bool IsOwn(Field field, int at) => (field.Keyword is null || field.MayLackKeyword) && !Reads(field, Anything)
-        && Reads(field, _words[at]) && (!IsMeasured(field) || _words[at].Any(char.IsAsciiLetter));
+        && Reads(field, Longest(field, at)) && (!IsMeasured(field) || Longest(field, at).Any(char.IsAsciiLetter));
 
     private void Take(Field field, string value)
     {
@@ -118,6 +124,9 @@ public sealed class LinePhrase
 
     /// <summary>Whether its value may have a unit: a bare number is then no sign of it.</summary>
     private bool IsMeasured(Field field) => field.Notation.Shape == Shape.Number && (Reads(field, "1ml") || Reads(field, "1g") || Reads(field, "1 sheets"));
+
+    /// <summary>Whether it stands in a place of its own at the beginning.</summary>
+    private static bool IsPositional(Field field) => (field.IsNeeded && field.Keyword is null) || field.IsArgument;
 
     private static bool Introduces(Field field, string word) => field.Keyword is { } keyword && keyword.Equals(word, StringComparison.OrdinalIgnoreCase);
 

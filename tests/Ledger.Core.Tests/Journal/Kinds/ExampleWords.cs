@@ -16,7 +16,7 @@ internal static partial class ExampleWords
         var words = new Queue<string>(Word().Matches(kind.Example).Select(match => match.Value.Trim('"')));
         var arguments = new Queue<Field>(kind.Fields.Where(field => field.IsArgument));
         while (words.TryDequeue(out var word))
-            if (kind.Line is { } line && word == $"--{line.Name}")
+            if (kind.Line is { } line && word == line.Option)
                 while (words.TryPeek(out var next) && !next.StartsWith("--", StringComparison.Ordinal))
                     text.Lines.Add(Phrase(line, words.Dequeue()));
             else if (kind.AllFields.FirstOrDefault(field => field.Option == word) is { } field)
