@@ -15,6 +15,7 @@ public partial class EntryKindTests
     {
         [".Kind"] = "the type's own name",
         [".Item.Id"] = "the ledger gives an item its number",
+        [".Steps.UsualDilution"] = "it is derived from the step's item",
     };
 
     public static TheoryData<string> Kinds => [.. EntryKinds.All.Select(kind => kind.Name)];
