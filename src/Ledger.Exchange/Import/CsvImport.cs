@@ -36,7 +36,7 @@ public static class CsvImport
         var reading = new FileReading(known, shift ?? (date => date));
         using var text = new PlainText(csv);
         var rows = reading.Rows(text).ToList();
-        var entries = known.Entries(rows, new(itemOf, formats, undated)).ToList();
+        var entries = known.Entries(rows, new(itemOf, formats, undated) { Shift = shift ?? (date => date) }).ToList();
         return new(known.Name, entries, [.. reading.Problems.OrderBy(problem => problem.Line)], reading.Remarks);
     }
 

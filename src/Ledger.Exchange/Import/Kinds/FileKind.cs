@@ -1,4 +1,5 @@
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Journal.Kinds;
 using Ledger.Exchange.Import.Rows;
 
 namespace Ledger.Exchange.Import.Kinds;
@@ -32,11 +33,11 @@ internal abstract class FileKind(string name, string[] needed, string[] optional
         new BathsFile(),
         new RotationsFile(),
         new TopUpsFile(),
-        new CountsFile(),
+        new KindFile(EntryKinds.Named("count")!),
         new DiscardsFile(),
         new SessionsFile(),
         new PrintsFile(),
-        new ClearingTestsFile(),
+        new KindFile(EntryKinds.Named("clearing-test")!),
         new ObservationsFile(),
         new ServicesFile(),
         new KeepersFile(),

@@ -10,6 +10,9 @@ namespace Ledger.Exchange.Import.Kinds;
 /// <param name="Undated">The day of what names no day.</param>
 internal sealed record ImportTerms(Func<string, Item?> ItemOf, FormatTable Formats, LocalDate Undated)
 {
+    /// <summary>Moves every date of the file in time.</summary>
+    public Func<LocalDate, LocalDate> Shift { get; init; } = date => date;
+
     /// <summary>
     /// The unit of an item, or of a container by the item its code begins with. What is not known is read as millilitres: the posting rules
     /// refuse the name itself.
@@ -18,6 +21,9 @@ internal sealed record ImportTerms(Func<string, Item?> ItemOf, FormatTable Forma
 
     /// <summary>The same of whatever holds something: a holder's side and a box of exposed ones hold sheets.</summary>
     public Unit HeldUnitOf(string what) => Named(what) ?? Unit.Sheet;
+
+    /// <summary>The same for the reading of a described kind.</summary>
+    public Core.Journal.Kinds.ReadingTerms ForReading() => new() { Today = Undated, ItemOf = ItemOf, Formats = Formats, Shift = Shift };
 
     private Unit? Named(string what) => (ItemOf(what) ?? ItemOf(what.Split('/')[0]))?.Unit;
 }

@@ -16,6 +16,24 @@ internal sealed record RowGroup(string Name, IReadOnlyList<Row> Rows)
         .GroupBy(row => row.Needed(column, $"accepted is the name of the {column}"), StringComparer.OrdinalIgnoreCase)
         .Select(group => new RowGroup(group.Key, [.. group]));
 
+    /// <summary>Gathers the rows of one reference, in the order of the first of each; a row without one stands alone.</summary>
+    public static IEnumerable<RowGroup> ByReference(IEnumerable<Row> rows)
+    {
+        var groups = new List<(string Reference, List<Row> Rows)>();
+        var known = new Dictionary<string, List<Row>>();
+        foreach (var row in rows)
+            if (row.TextOrNull("reference") is { } reference && known.TryGetValue(reference, out var group))
+                group.Add(row);
+            else
+            {
+                groups.Add((row.Text("reference"), [row]));
+                if (row.TextOrNull("reference") is { } first)
+                    known[first] = groups[^1].Rows;
+            }
+
+        return groups.Select(group => new RowGroup(group.Reference, group.Rows));
+    }
+
     /// <summary>
     /// The first row that says something in a column; another row may repeat it or say nothing, and is bad when it differs.
     /// </summary>

@@ -25,6 +25,10 @@ internal sealed class RowKeys(string kind, IReadOnlyList<string> columns)
         return $"{kind}:{reference}";
     }
 
+    /// <summary>The identity of an entry of several rows: their reference, else their content.</summary>
+    public string Of(IReadOnlyList<Row> rows) =>
+        rows[0].TextOrNull("reference") is { } reference ? $"{kind}:{reference}" : $"{kind}:#{Content(rows)}";
+
     /// <summary>The identity of something that is defined anew whenever its rows change.</summary>
     public string Of(string name, params IEnumerable<Row> rows) => $"{kind}:{name}#{Content([.. rows])}";
 
