@@ -3,6 +3,7 @@ using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
 using Ledger.Exchange.Import;
+using Ledger.Exchange.Tests.Support;
 
 namespace Ledger.Exchange.Tests.Import;
 
@@ -17,7 +18,7 @@ public class DemoYearTests
     public void EveryFileHasNothingToRemark()
     {
         Assert.Equal(CsvImport.Kinds.Except(["formats", "order_changes", "stock_solutions", "top_ups", "observations"]), DemoYear.Kinds);
-        var files = ImportFolder.Read(DemoYear.Kinds.Select(kind => (kind, DemoYear.Open(kind)!)), _ => null, new(), DemoYear.LastDay);
+        var files = ImportFolder.Read(DemoYear.Kinds.Select(kind => (kind, DemoYear.Open(kind)!)), Csv.Nothing with { Today = DemoYear.LastDay });
         Assert.Empty(files.SelectMany(file => file.Problems));
         Assert.Empty(files.SelectMany(file => file.Remarks));
         Assert.Equal(Entries.Count, Entries.Select(entry => entry.Key).Distinct().Count());

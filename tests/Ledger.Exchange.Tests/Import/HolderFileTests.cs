@@ -69,7 +69,7 @@ public class HolderFileTests
 
         var files = ImportFolder.Read(
             [("items", Bytes("item,name,kind,format,pack\ncard,Card,film,postcard,25\n")), ("formats", Bytes("format,area\npostcard,134.75 cm2\n"))],
-            _ => null, new(), Csv.Undated);
+            Csv.Nothing);
         Assert.All(files, file => Assert.Empty(file.Problems));
         Assert.Equal(134.75m, Assert.IsType<ItemDefinition>(files[1].Entries[0].Entry).Item.Format!.Area.SquareCentimetres);
     }

@@ -5,6 +5,7 @@ using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
 using Ledger.Exchange.Import;
+using Ledger.Exchange.Import.Rows;
 using Ledger.Exchange.Tests.Support;
 using NodaTime;
 

@@ -100,7 +100,7 @@ public class MalformedFileTests
     {
         using var endless = new Endless(Encoding.UTF8.GetBytes(Deliveries + start), (byte)filling, length: 100_000_000);
         var before = GC.GetAllocatedBytesForCurrentThread();
-        var file = CsvImport.Read("deliveries", endless, _ => null, new(), Csv.Undated);
+        var file = CsvImport.Read("deliveries", endless, Csv.Nothing);
         var problem = Assert.Single(file.Problems);
         Assert.Equal((2, "a row longer than 262144 bytes"), (problem.Line, problem.Found));
         Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 20_000_000);
