@@ -49,7 +49,7 @@ public class HolderFileTests
             "sessions", "session,date,process,item,sheets,fate,from,cause\nS1,2025-05-12,film,pan,1,reject,E07-2,loaded backwards\n");
         Assert.Equal(("E07-2", RejectCause.LoadedBackwards), (session.Lines[0].From, session.Lines[0].Cause));
         Assert.StartsWith(
-            "accepted is one of dust",
+            "accepted is dust, scratch",
             Csv.Problem("sessions", "session,date,process,item,sheets,cause\nS1,2025-05-12,film,pan,1,rain\n").Accepted,
             StringComparison.Ordinal);
     }

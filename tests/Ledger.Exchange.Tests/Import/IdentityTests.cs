@@ -34,7 +34,7 @@ public class IdentityTests
     {
         Assert.Equal(["deliveries:A-1"], Keys("deliveries", "date,item,packs,reference\n2025-05-12,pan,1,A-1\n"));
         Assert.Equal(
-            "line 3, reference: found \"A-1\"; accepted is a reference of its own for each row; line 2 has this one",
+            "line 3, reference: found \"A-1\"; accepted is a reference of its own for each entry; line 2 has this one",
             Csv.Problem("counts", "date,item,found,reason,reference\n2025-05-12,pan,1,lost,A-1\n2025-05-12,pan,2,lost,A-1\n").ToString());
         Assert.Equal(["deliveries:A-1"], Keys("deliveries", "date,item,packs,reference\n2025-05-12,pan,1,A-1\n2025-05-12,stop,2,A-1\n"));
     }
