@@ -53,7 +53,7 @@ public class PromisedJsonTests
             "show reorder", "items",
             "item:text pattern:text? method:text demandPerWeek:quantity? leadTimeDays:number serviceLevel:number leadTimeDemand:quantity? "
             + "safetyStock:quantity? reorderPoint:quantity usable:quantity onOrder:quantity planned:quantity runsOutOn:date? orderBy:date? "
-            + "orderPacks:number basis:text orderNow:flag monthsOfCover:number?"
+            + "orderPacks:number basis:text orderNow:flag monthsOfCover:number? reachedLevel:number?"
         },
         { "show reorder", "orders", "order:text placedOn:date supplier:text isPrepaid:flag" },
         {

@@ -4,7 +4,7 @@ using Ledger.Storage;
 
 namespace Ledger.Benchmarks;
 
-/// <summary>200 items with ten years of weekly use: the reorder readings, draws included, against the shelf of the same file.</summary>
+/// <summary>200 items with ten years of weekly use: the reorder readings against the shelf of the same file.</summary>
 public class ReorderBenchmarks : IDisposable
 {
     private LedgerFile _ledger = null!;

@@ -13,8 +13,7 @@ public sealed class FixerLifeTests
     private static readonly LocalDate Mixed = new(2026, 1, 1);
 
     /// <summary>
-    /// FIX-44 to FIX-49: the keeping table of a rapid fixer as a newsgroup post of 2005 quotes its data sheet; months of 30 days, a year of
-    /// 365: concentrate 24 and 6 months, working solution 6, 1 and 2 months, and 7 days.
+    /// Settings as a user may enter them, this project's choice: not published figures, but what each container's limit does is checked with them.
     /// </summary>
     private static readonly KeepingLimits _table = new(
         SealedDays: 730, OpenedFullDays: 730, OpenedPartDays: 182, WorkingFullDays: 182, WorkingPartDays: 30, TrayHours: 168, FloatingLidDays: 61);

@@ -28,8 +28,8 @@ public sealed class UnitConversionTests
 
     [Fact]
     public void A_gallon_is_231_cubic_inches() =>
-        // U-04 (16.387064 ml exactly, 2.54³) and UNT-07.
-        Assert.Equal(Volume.FromMillilitres(1000 * 3785.411784m), Volume.FromMillilitres(1000 * 231 * 16.387064m));
+        // NIST Handbook 44, appendix C (2024): 231 cubic inches, 128 fluid ounces; a cubic inch is 2.54³ ml.
+        Assert.Equal(128_000, Volume.FromMillilitres(1000 * 231 * 2.54m * 2.54m * 2.54m).FluidOunces);
 
     [Fact]
     public void A_millilitre_is_0_033814_fluid_ounces() =>

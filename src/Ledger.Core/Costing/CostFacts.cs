@@ -99,7 +99,7 @@ public sealed record SessionUse(
     /// <summary>The number of its entry.</summary>
     public long Entry { get; init; }
 
-    /// <summary>The part of the baths' cost that its area used up.</summary>
+    /// <summary>The part of the baths' cost that its sheets used up.</summary>
     public Money BathUsedUp => new(Baths.Sum(bath => bath.UsedUp.Millionths));
 }
 
@@ -125,4 +125,7 @@ public sealed record FilmUse(string Item, long Sheets, Area Area, Money Cost, Fa
 {
     /// <summary>The lot.</summary>
     public LotId Lot { get; init; }
+
+    /// <summary>What the film asks of a fixer, in thousandths of what usual film does.</summary>
+    public int FixerFactorThousandths { get; init; } = 1000;
 }

@@ -29,19 +29,28 @@ public sealed record SheetCost(
     public Money Total => Film + Developer + OtherChemistry + Supplies;
 
     /// <summary>
-    /// The sheets of a session. Chemistry and supplies are shared by area with the largest remainder, so that the sheets add up to the
-    /// session to the last millionth.
+    /// The sheets of a session. Chemistry and supplies are shared by area, a fixer that is used again by area times fixer factor, as its
+    /// capacity is counted. The largest remainder rounds, so that the sheets add up to the session exactly.
     /// </summary>
     public static IEnumerable<SheetCost> Of(SessionUse session)
     {
         var sheets = session.Lines.SelectMany(EachSheet).ToList();
         long[] areas = [.. sheets.Select(sheet => sheet.Area)];
         var developer = Share.Split(session.Developer.Millionths, areas);
-        var other = Share.Split((session.OtherChemistry + session.BathUsedUp).Millionths, areas);
+        var other = Share.Split(session.OtherChemistry.Millionths, areas);
+        long[] weighted = [.. sheets.Select(sheet => sheet.Area * sheet.Line.FixerFactorThousandths)];
+        foreach (var bath in session.Baths)
+            Add(Share.Split(bath.UsedUp.Millionths, bath.Share.IsWeighted ? weighted : areas), other);
         var supplies = Share.Split(session.Supplies.Millionths, areas);
         return sheets.Select((sheet, i) => new SheetCost(
             $"{session.Session}-{i + 1:00}", session.Session, sheet.Line.Item, sheet.Line.Fate,
             new(sheet.Cost), new(developer[i]), new(other[i]), new(supplies[i])) { Entry = session.Entry, Date = session.Date });
+    }
+
+    private static void Add(long[] parts, long[] to)
+    {
+        for (var i = 0; i < parts.Length; i++)
+            to[i] += parts[i];
     }
 
     private static IEnumerable<(FilmUse Line, long Area, long Cost)> EachSheet(FilmUse line)

@@ -40,7 +40,7 @@ internal static class FilmChange
                 Apply(developed, film);
                 break;
             case ContainerStored stored when holdings.Container(stored.Container) is { } container:
-                holdings.Put(container with { StoredIn = stored.Storage, OpensFrom = stored.OpensFrom });
+                holdings.Put(container with { Moves = [.. container.Moves, new(date, stored.Storage)], OpensFrom = stored.OpensFrom });
                 break;
             case ExposureIndexSet rated:
                 foreach (var container in holdings.Containers.Where(container => container.Lot.Id == rated.Lot).ToList())

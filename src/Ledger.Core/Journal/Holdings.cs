@@ -310,12 +310,12 @@ public sealed class Holdings
             _containers[place] = container with { HalfEmptyOn = container.IsBelowHalf ? container.HalfEmptyOn ?? date : null };
     }
 
-    /// <summary>A container with the limits of its formula version and the days that its cold storage adds.</summary>
+    /// <summary>A container with the limits of its formula version and the time that it has spent in the cold.</summary>
     private Container Kept(Container container) => _items.TryGetValue(container.Lot.Item, out var item)
         ? container with
         {
             FormulaLimits = container.Lot.Formula == item.Formula ? null : _formulas.GetValueOrDefault((item.Id, container.Lot.Formula)),
-            ColdDays = _settings.ColdDays(container.Storage),
+            Cold = new([.. container.Places.Select(place => new ColdStay(place.Since, _settings.ColdDaysAYear(place.Name)))], AsOf),
         }
         : container;
 

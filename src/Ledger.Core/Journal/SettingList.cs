@@ -100,9 +100,10 @@ public sealed partial record Setting
 
     private static IEnumerable<Setting> Keeping() =>
     [
-        Whole("fridge-days", "Days that a refrigerator adds to a printed date and to the life of a sealed pack.", "a whole number of days", 0, 3650,
-            settings => settings.FridgeDays, (settings, days) => settings with { FridgeDays = days }),
-        Whole("freezer-days", "Days that a freezer adds to them.", "a whole number of days", 0, 3650,
+        Whole("fridge-days",
+            "Days that a year in a refrigerator adds to an expiry date and to the life of a sealed pack; 365 stops the ageing.",
+            "a whole number of days", 0, 3650, settings => settings.FridgeDays, (settings, days) => settings with { FridgeDays = days }),
+        Whole("freezer-days", "Days that a year in a freezer adds to them; 365 stops the ageing.", "a whole number of days", 0, 3650,
             settings => settings.FreezerDays, (settings, days) => settings with { FreezerDays = days }),
     ];
 

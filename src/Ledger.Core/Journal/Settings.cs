@@ -1,5 +1,6 @@
 using Ledger.Core.Costing;
 using Ledger.Core.Film;
+using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 
@@ -60,9 +61,11 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
     /// <summary>The settings with one of them changed, or null when the name or the value is not accepted.</summary>
     public Settings? With(string name, string value) => Setting.Named(name)?.Read(this, value);
 
-    /// <summary>The days that a place of storage adds.</summary>
-    public int ColdDays(string storage) =>
-        storage.Contains("freezer", StringComparison.OrdinalIgnoreCase) ? FreezerDays
-        : storage.Contains("fridge", StringComparison.OrdinalIgnoreCase) ? FridgeDays
-        : 0;
+    /// <summary>The days that a year at a place of storage adds.</summary>
+    public int ColdDaysAYear(string storage) => ColdPlaces.Of(storage) switch
+    {
+        Coldness.Freezer => FreezerDays,
+        Coldness.Fridge => FridgeDays,
+        _ => 0,
+    };
 }

@@ -1,3 +1,4 @@
+using Ledger.Core.Measures;
 using NodaTime;
 
 namespace Ledger.Core.Keeping;
@@ -7,11 +8,12 @@ namespace Ledger.Core.Keeping;
 /// <param name="Rule">The rule that governs: the earliest of all that apply.</param>
 public sealed record GoodUntil(LocalDate Date, KeepingRule Rule)
 {
-    /// <summary>The days by which cold storage has moved the date, by the user's setting; already in <see cref="Date"/>.</summary>
+    /// <summary>The days by which the time spent in the cold has moved the date so far; already in <see cref="Date"/>.</summary>
     public int ColdDays { get; init; }
 
     /// <summary>The rule in words, with what cold storage adds: it is never left out in silence.</summary>
-    public string Because => ColdDays == 0 ? Rule.Name() : $"{Rule.Name()}, {ColdDays} days added for cold storage";
+    public string Because => ColdDays == 0 ? Rule.Name()
+        : $"{Rule.Name()} {Dates.Text(Date.PlusDays(-ColdDays))} and {(ColdDays == 1 ? "1 day" : $"{ColdDays} days")} for the time in the cold";
 
     /// <summary>Whether it is past its last good day.</summary>
     public bool IsPast(LocalDate today) => today > Date;
@@ -25,18 +27,24 @@ public sealed record GoodUntil(LocalDate Date, KeepingRule Rule)
     /// <param name="receivedOn">The day of the delivery, or of mixing.</param>
     /// <param name="openedOn">The day it was opened, if it was.</param>
     /// <param name="halfEmptyOn">The day on which it fell below half, if it did.</param>
-    /// <param name="coldDays">The days that cold storage adds to the printed date and to the sealed life.</param>
+    /// <param name="cold">The time in the cold, which moves the printed date and the sealed life; null for none.</param>
     /// <param name="isMixed">Whether it is a stock solution, whose life in the bottle begins with its mixing.</param>
     public static GoodUntil? OfContainer(
         KeepingLimits limits, LocalDate? printed, LocalDate receivedOn, LocalDate? openedOn, LocalDate? halfEmptyOn,
-        int coldDays = 0, bool isMixed = false)
+        ColdTime? cold = null, bool isMixed = false)
     {
         var earliest = Earliest(
-            (After(printed, coldDays), KeepingRule.PrintedDate),
-            (openedOn is null && !isMixed ? After(receivedOn, limits.SealedDays + coldDays) : null, KeepingRule.SealedLife),
+            (Moved(printed, cold), KeepingRule.PrintedDate),
+            (openedOn is null && !isMixed ? Moved(After(receivedOn, limits.SealedDays), cold) : null, KeepingRule.SealedLife),
             (After(isMixed ? receivedOn : openedOn, limits.OpenedFullDays), isMixed ? KeepingRule.SinceMixing : KeepingRule.SinceOpening),
             (After(halfEmptyOn, limits.OpenedPartDays), KeepingRule.SinceHalfEmpty));
-        return earliest is { Rule: KeepingRule.PrintedDate or KeepingRule.SealedLife } ? earliest with { ColdDays = coldDays } : earliest;
+        LocalDate? warm = earliest?.Rule switch
+        {
+            KeepingRule.PrintedDate => printed,
+            KeepingRule.SealedLife => After(receivedOn, limits.SealedDays),
+            _ => null,
+        };
+        return warm is { } day ? earliest! with { ColdDays = Period.DaysBetween(day, earliest.Date) } : earliest;
     }
 
     /// <summary>
@@ -62,6 +70,8 @@ public sealed record GoodUntil(LocalDate Date, KeepingRule Rule)
 
         return earliest;
     }
+
+    private static LocalDate? Moved(LocalDate? date, ColdTime? cold) => date?.PlusDays(cold?.DaysWon(date.Value) ?? 0);
 
     private static LocalDate? After(LocalDate? start, int? days) => days is { } n ? start?.PlusDays(n) : null;
 

@@ -42,7 +42,7 @@ internal static class BuyingNotices
                 continue;
             yield return new(
                 NoticeKind.OrderDue, RunsOutFirst(reading) ? Severity.Now : Severity.Soon, reading.Item.Code,
-                suggestion.IsNow ? $"order {reading.Item.Code} now" : $"order {reading.Item.Code} by {Dates.Text(suggestion.OrderBy)}",
+                suggestion.IsNow ? $"order {reading.Item.Code} now{reading.LateText}" : $"order {reading.Item.Code} by {Dates.Text(suggestion.OrderBy)}",
                 reading.Basis, Order(reading, suggestion), suggestion.OrderBy);
         }
     }

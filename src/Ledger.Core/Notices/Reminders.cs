@@ -50,7 +50,7 @@ public static class Reminders
         foreach (var reading in reorder)
             if (reading.Suggestion is { } suggestion)
                 yield return new(
-                    ReminderKind.OrderBy, reading.Item.Code, suggestion.OrderBy,
+                    ReminderKind.OrderBy, reading.Item.Code, LocalDate.Max(suggestion.OrderBy, reading.Today),
                     $"Order {(suggestion.Packs == 1 ? "1 pack" : $"{suggestion.Packs} packs")} of {reading.Item.Name}", reading.Basis, 1);
     }
 

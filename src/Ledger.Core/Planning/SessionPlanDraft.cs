@@ -16,7 +16,7 @@ internal sealed class SessionPlanDraft
     public SessionPlanDraft(PlanRequest request, Holdings holdings, LocalDate day)
     {
         (Request, Holdings, Day) = (request, holdings, day);
-        Process = holdings.Process(request.Process)
+        Process = holdings.Process(request.Process)?.Knowing(Item)
             ?? throw RefusedException.Unknown($"process \"{request.Process}\"", holdings.Processes.Select(known => known.Name));
         Sheets = [.. request.Sheets.SelectMany(Resolve)];
         if (Sheets.Count == 0)

@@ -4,27 +4,35 @@ using NodaTime;
 namespace Ledger.Core.Reordering;
 
 /// <summary>When to order and how much.</summary>
-/// <param name="OrderBy">The last day on which an order comes in time; the day of the reading when it is due.</param>
+/// <param name="OrderBy">
+/// The last day on which an order comes in time: the stock is not yet below the reorder point, and does not run out before the order has
+/// come. When it is past, the order is due now and so many days late.
+/// </param>
 /// <param name="Packs">How many whole packs.</param>
-/// <param name="IsNow">Whether the order is due now, and possible now.</param>
+/// <param name="IsNow">Whether the order is due today or late, and possible now.</param>
 /// <param name="OpensOn">The day on which the order window opens; null without a window or within it.</param>
 /// <param name="PacksBeforeRise">How many packs to buy before an announced price rise; zero when there is none or they are not worth
 /// it.</param>
 /// <param name="Saved">What those cost less than after the rise; nothing when no price is known.</param>
 public sealed record OrderSuggestion(LocalDate OrderBy, long Packs, bool IsNow, LocalDate? OpensOn, long PacksBeforeRise, Money Saved)
 {
+    /// <summary>How many days ago the order would still have come in time; zero when it still does.</summary>
+    /// <param name="today">The day of the reading.</param>
+    public int DaysLate(LocalDate today) => Math.Max(0, Period.DaysBetween(OrderBy, today));
+
     /// <summary>The suggestion for a reading; null when nothing calls for an order.</summary>
     internal static OrderSuggestion? Of(ReorderReading reading)
     {
         var day = reading.IsDue ? reading.Today : reading.Path.ReachesOn(reading.ReorderPoint.Base);
-        if (day is not { } needed)
+        var last = reading.Path.LastChance(reading.LeadTime.Days);
+        if ((day < last ? day : last ?? day) is not { } needed)
             return null;
         var (orderBy, opensOn, cover) = reading.Terms.WindowOpens is null
             ? (needed, null, Cover(reading))
             : InWindow(reading, needed);
         var packs = WholePacks(reading, Wanted(reading, orderBy, cover));
         var (before, saved) = BeforeRise(reading);
-        return new(orderBy, packs, orderBy == reading.Today && opensOn is null, opensOn, before, saved);
+        return new(orderBy, packs, orderBy <= reading.Today && opensOn is null, opensOn, before, saved);
     }
 
     /// <summary>
@@ -41,8 +49,9 @@ public sealed record OrderSuggestion(LocalDate OrderBy, long Packs, bool IsNow, 
             var following = chance.PlusDays(days);
             if (needed < following || days <= 0)
             {
-                var orderBy = needed < chance ? chance : needed < terms.LastChance(chance) ? needed : terms.LastChance(chance)!.Value;
-                return (orderBy, chance > reading.Today ? chance : null, reading.Path.Position(orderBy) - reading.Path.Position(following));
+                var orderBy = needed < chance && chance > reading.Today ? chance : needed < terms.LastChance(chance) ? needed : terms.LastChance(chance)!.Value;
+                var cover = reading.Path.Position(LocalDate.Max(orderBy, reading.Today)) - reading.Path.Position(following);
+                return (orderBy, chance > reading.Today ? chance : null, cover);
             }
 
             chance = following;
@@ -67,7 +76,7 @@ public sealed record OrderSuggestion(LocalDate OrderBy, long Packs, bool IsNow, 
 
     /// <summary>What brings the stock on the day of the order up to the reorder point and the cover.</summary>
     private static double Wanted(ReorderReading reading, LocalDate orderBy, double cover) =>
-        reading.ReorderPoint.Base + cover - reading.Path.Position(orderBy);
+        reading.ReorderPoint.Base + cover - reading.Path.Position(LocalDate.Max(orderBy, reading.Today));
 
     private static long NotYetCome(ReorderReading reading, LocalDate day) =>
         reading.Lines.Where(found => reading.ExpectedOn(found.Line) > day).Sum(found => found.Line.Outstanding.Base);

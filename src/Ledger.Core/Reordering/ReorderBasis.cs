@@ -22,8 +22,8 @@ internal static class ReorderBasis
             ? $"{used}, too little to reckon from"
             : reading.Forecast.Method == ForecastMethod.DyingAway
                 ? $"{used}, the last time {history.PeriodsSinceUse} {Name(history)} ago: "
-                    + $"the use has died away to about {PerWeek(reading)} a week"
-                : $"{used}, {InWords(reading.Pattern!.Value)}, about {PerWeek(reading)} a week";
+                    + $"the use has died away to {PerWeek(reading)} a week"
+                : $"{used}, {InWords(reading.Pattern!.Value)}, {PerWeek(reading)} a week";
     }
 
     private static string InWords(DemandPattern pattern) => pattern switch
@@ -39,8 +39,9 @@ internal static class ReorderBasis
         if (reading.Reckoned is not { } reckoned)
             return reading.Item.MinimumOnHand is { } least ? $"your minimum of {least.ToText(reading.Style)} decides"
                 : "no minimum is set, so nothing is suggested";
-        var inTime = $"ordered with {reckoned.ToText(reading.Style)} left, {Percent(reading.ServiceLevel)} of deliveries after "
-            + $"{Days(reading.LeadTime.Days)} come in time";
+        var reached = reading.Reaches(reckoned)!.Value;
+        var inTime = $"ordered with {reckoned.ToText(reading.Style)} left, {Percent(reached)} of deliveries after "
+            + $"{Days(reading.LeadTime.Days)} come in time{(reached == reading.ServiceLevel ? "" : $", you ask for {Percent(reading.ServiceLevel)}")}";
         return reading.MinimumDecides
             ? $"{inTime}; your minimum of {reading.Item.MinimumOnHand!.Value.ToText(reading.Style)} is higher and decides" : inTime;
     }
@@ -81,7 +82,7 @@ internal static class ReorderBasis
     {
         var perWeek = reading.PerDay * 7 / reading.Item.Unit.BasePerUnit();
         var figure = Math.Round((decimal)perWeek, perWeek < 10 ? 1 : 0, MidpointRounding.AwayFromZero);
-        var text = figure == 0 ? "less than 0.1" : figure.ToString("0.#", CultureInfo.InvariantCulture);
+        var text = figure == 0 ? "less than 0.1" : $"about {figure.ToString("0.#", CultureInfo.InvariantCulture)}";
         var unit = reading.Item.Unit.Name();
         return reading.Item.Unit is Unit.Millilitre or Unit.Gram || figure == 1 ? $"{text} {unit}" : $"{text} {unit}s";
     }

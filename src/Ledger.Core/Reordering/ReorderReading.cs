@@ -12,6 +12,7 @@ public sealed class ReorderReading
     public const decimal UsualServiceLevel = 0.95m;
 
     private readonly double _perDay;
+    private LeadTimeDemand? _demand;
 
     internal ReorderReading(Item item, Holdings holdings, ItemPast past, IReadOnlyList<KnownDemand> known)
     {
@@ -81,11 +82,20 @@ public sealed class ReorderReading
     /// <summary>What is used until a delivery comes, on average, in the item's unit; null without a forecast.</summary>
     public decimal? LeadTimeDemand { get; private set; }
 
-    /// <summary>What is kept against more use than that; null without a forecast.</summary>
-    public Quantity? SafetyStock { get; private set; }
+    /// <summary>What the reckoned reorder point is above that, in the item's unit; null without a forecast.</summary>
+    public decimal? SafetyStock { get; private set; }
 
-    /// <summary>The reorder point from the item's own history; null without a forecast.</summary>
+    /// <summary>
+    /// The reorder point from the item's own history: what suffices until the delivery at the service level, and never less than the
+    /// forecast for that time; null without a forecast.
+    /// </summary>
     public Quantity? Reckoned { get; private set; }
+
+    /// <summary>
+    /// The chance with which the reorder point really suffices until the delivery, to a thousandth, rounded down: whole sheets reach more
+    /// than was asked for. Null without a forecast.
+    /// </summary>
+    public decimal? ReachedLevel => Reaches(ReorderPoint);
 
     /// <summary>The textbook's normal approximation beside it; null without a forecast.</summary>
     public NormalLeadTimeDemand? Normal { get; private set; }
@@ -117,6 +127,14 @@ public sealed class ReorderReading
     /// </summary>
     public decimal? MonthsOfCover => _perDay > 0 ? (decimal)Math.Floor(Math.Min(Available.Base / (_perDay * 30.4375) * 10, 1e6)) / 10 : null;
 
+    /// <summary>The months of cover in words: "6.1 months", "1 month"; null when no use is expected.</summary>
+    public string? CoverText =>
+        MonthsOfCover is not { } months ? null : months == 1 ? "1 month" : $"{Scaled.ToText(months, 1)} months";
+
+    /// <summary>", 3 days late" when an order would have had to be placed by now; empty otherwise.</summary>
+    public string LateText => Suggestion is { IsNow: true } order && order.DaysLate(Today) is > 0 and var days
+        ? $", {(days == 1 ? "1 day" : $"{days} days")} late" : "";
+
     /// <summary>What is on order.</summary>
     public Quantity Incoming { get; }
 
@@ -141,7 +159,7 @@ public sealed class ReorderReading
     /// <summary>What is there and on order, less what is planned until an order of today would have come.</summary>
     public Quantity Position => Item.Of((long)Path.Position(Today));
 
-    /// <summary>Whether an order is due: the stock is below the user's minimum, or down to the reckoned reorder point.</summary>
+    /// <summary>Whether the stock is below the user's minimum or down to the reckoned reorder point.</summary>
     public bool IsDue => Position < (Item.MinimumOnHand ?? Item.Of(0)) || (Reckoned is { IsZero: false } reckoned && Position <= reckoned);
 
     /// <summary>How the stock is expected to go.</summary>
@@ -178,15 +196,18 @@ public sealed class ReorderReading
 
     private void Reckon(Forecast forecast)
     {
-        // Use that has died away is drawn more seldom, so that the draws agree with the forecast.
-        var keep = forecast.Method == ForecastMethod.DyingAway ? Math.Min(1, forecast.PerPeriod / History.Mean) : 1;
-        var demand = Reordering.LeadTimeDemand.Drawn(History, LeadTime.Possible, (ulong)Item.Id.Value, keep);
-        Reckoned = RoundedUp(demand.Level(ServiceLevel));
-        LeadTimeDemand = InUnits(demand.Mean);
-        SafetyStock = RoundedUp(Reckoned.Value.Base - demand.Mean);
+        var scale = UseScale.Of(History, forecast);
+        _demand = Reordering.LeadTimeDemand.Of(History, LeadTime.Possible, scale, Item.Unit.BasePerUnit());
+        Reckoned = RoundedUp(Math.Max(_demand.Level(ServiceLevel), _perDay * LeadTime.Days));
+        LeadTimeDemand = InUnits(_demand.Mean);
+        SafetyStock = Reckoned.Value.Value - LeadTimeDemand;
         Normal = NormalLeadTimeDemand.Of(
             forecast.PerPeriod, History.Deviation, (double)LeadTime.Days / History.PeriodDays, LeadTime.DeviationDays / History.PeriodDays);
     }
+
+    /// <summary>The chance with which an amount suffices until the delivery, to a thousandth, rounded down.</summary>
+    internal decimal? Reaches(Quantity amount) =>
+        _demand is null ? null : Math.Floor((decimal)_demand.Reached(amount.Base) * 1000) / 1000;
 
     /// <summary>So much in whole units: sheets, millilitres. Rounded down, the service level would be missed.</summary>
     private Quantity RoundedUp(double baseUnits)

@@ -11,6 +11,9 @@ public sealed class StockPath
     /// <summary>How far ahead the path is looked at.</summary>
     public const int HorizonDays = 3650;
 
+    /// <summary>By so much of a base unit the arithmetic may be off.</summary>
+    private const double Rounding = 1e-9;
+
     private readonly LocalDate _today;
     private readonly double _start;
     private readonly double _perDay;
@@ -48,29 +51,46 @@ public sealed class StockPath
     public double Position(LocalDate day) => All - UseUntil(Period.DaysBetween(_today, day), _ahead);
 
     /// <summary>The first day on which nothing is left; null when that is far away.</summary>
-    public LocalDate? RunsOutOn() => UsedUp(day => _start + _incoming.TakeWhile(one => one.Day <= day).Sum(one => one.Quantity), 0);
+    public LocalDate? RunsOutOn() => RunsOutOn(0);
 
-    /// <summary>The first day on which the position is down to a level; null when that is far away.</summary>
-    public LocalDate? ReachesOn(long level) => UsedUp(_ => All - level, _ahead);
+    /// <summary>
+    /// The last day on which an order still comes before the stock runs out; it may be past. A gap that something on order ends before an
+    /// order of today could come is no reason to order. Null when the stock lasts.
+    /// </summary>
+    /// <param name="leadDays">The days that an order takes.</param>
+    public LocalDate? LastChance(int leadDays)
+    {
+        var soon = _incoming.Where(one => one.Day <= leadDays).Select(one => one.Day).DefaultIfEmpty(0).Last();
+        return RunsOutOn(soon)?.PlusDays(-leadDays);
+    }
+
+    /// <summary>The last day on which the position is not yet below a level; null when that is far away.</summary>
+    public LocalDate? ReachesOn(long level) => UsedUp(_ => All - level, _ahead, 0, left => Math.Floor((left + Rounding) / _perDay));
+
+    private LocalDate? RunsOutOn(int from) => UsedUp(
+        day => _start + _incoming.TakeWhile(one => one.Day <= day).Sum(one => one.Quantity), 0, from,
+        left => Math.Ceiling((left - Rounding) / _perDay));
 
     private double All => _start + _incoming.Sum(one => one.Quantity);
 
     /// <summary>
-    /// The first day by which as much has been used as there was. From one day on which something comes or is planned to the next nothing
+    /// The day by which as much has been used as there was. From one day on which something comes or is planned to the next nothing
     /// but the usual use goes, so that each such stretch is reckoned at once.
     /// </summary>
     /// <param name="supply">What there was until the end of a day; it changes with deliveries only.</param>
     /// <param name="ahead">So many days beforehand what is planned counts.</param>
-    private LocalDate? UsedUp(Func<int, double> supply, int ahead)
+    /// <param name="from">The first day that is looked at.</param>
+    /// <param name="days">How many whole days something lasts at the usual use.</param>
+    private LocalDate? UsedUp(Func<int, double> supply, int ahead, int from, Func<double, double> days)
     {
         if (_perDay <= 0 && _known.Count == 0)
             return null;
         var planned = _known.Select(one => Math.Max(0, one.Day - ahead));
-        int[] starts = [.. _incoming.Select(one => one.Day).Concat(planned).Append(0).Distinct().Order()];
+        int[] starts = [.. _incoming.Select(one => one.Day).Concat(planned).Append(from).Where(day => day >= from).Distinct().Order()];
         for (var i = 0; i < starts.Length && starts[i] <= HorizonDays; i++)
         {
-            var left = supply(starts[i]) - UseUntil(starts[i], ahead) - 1e-9;
-            var day = left <= 0 ? starts[i] : _perDay > 0 ? starts[i] + Math.Ceiling(left / _perDay) : double.PositiveInfinity;
+            var left = supply(starts[i]) - UseUntil(starts[i], ahead);
+            var day = left <= Rounding ? starts[i] : _perDay > 0 ? starts[i] + days(left) : double.PositiveInfinity;
             if (day <= HorizonDays && (i + 1 == starts.Length || day < starts[i + 1]))
                 return _today.PlusDays((int)day);
         }

@@ -18,6 +18,13 @@ public sealed record Process(ProcessId Id, string Name, IReadOnlyList<ProcessSte
     /// <summary>The name of a process's version.</summary>
     public static string NameOf(string name, int version) => version <= 1 ? name : $"{name}, version {version}";
 
+    /// <summary>The process with each item's usual dilution, which counts where a step says none.</summary>
+    /// <param name="item">Finds an item.</param>
+    public Process Knowing(Func<string, Item> item) => this with
+    {
+        Steps = [.. Steps.Select(step => step.Item is { } code ? step with { UsualDilution = item(code).Dilution } : step)],
+    };
+
     /// <summary>The step that develops, if there is one.</summary>
     public ProcessStep? Developer => Steps.FirstOrDefault(step => step.Role == ItemRole.Developer);
 
@@ -43,8 +50,11 @@ public sealed record ProcessStep
     /// <summary>The code of the item it uses; null for plain tap water.</summary>
     public string? Item { get; init; }
 
-    /// <summary>How the item is diluted; null where <see cref="Amount"/> says how much is used.</summary>
+    /// <summary>How the item is diluted; null for its usual dilution, and where <see cref="Amount"/> says how much is used.</summary>
     public Dilution? Dilution { get; init; }
+
+    /// <summary>The item's usual dilution, which counts where the step says none; null when the item has none either.</summary>
+    public Dilution? UsualDilution { get; init; }
 
     /// <summary>The working solution in the tray.</summary>
     public Volume? WorkingVolume { get; init; }
@@ -106,7 +116,7 @@ public sealed record ProcessStep
         Share.Nearest(amount, (volume ?? Volume.FromMillilitres(1000)).Microlitres, 1_000_000);
 
     private Quantity? AmountFor(Format? format) => Amount
-        ?? (WorkingVolumeFor(format) is { } volume ? Quantity.Of((Dilution ?? Dilution.Undiluted).SourceIn(volume)) : null);
+        ?? (WorkingVolumeFor(format) is { } volume ? Quantity.Of((Dilution ?? UsualDilution ?? Dilution.Undiluted).SourceIn(volume)) : null);
 
     private Format? Largest(IEnumerable<TrayLoad> batches) =>
         batches.OrderByDescending(batch => WorkingVolumeFor(batch.Format)?.Microlitres).Select(batch => batch.Format).FirstOrDefault();

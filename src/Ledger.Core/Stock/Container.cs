@@ -16,14 +16,14 @@ namespace Ledger.Core.Stock;
 public sealed record Container(
     PlaceId Place, string Code, Lot Lot, Quantity Size, Quantity Held, Money Value, LocalDate? OpenedOn, LocalDate? HalfEmptyOn = null)
 {
-    /// <summary>Where it was moved to; null while it is where its lot is kept.</summary>
-    public string? StoredIn { get; init; }
+    /// <summary>Where it was moved to, in the order of days; none while it is where its lot is kept.</summary>
+    public IReadOnlyList<StoragePlace> Moves { get; init; } = [];
 
     /// <summary>The first day on which it may be opened after the cold; null when it may be.</summary>
     public LocalDate? OpensFrom { get; init; }
 
     /// <summary>Where it is kept: freezer, fridge, shelf; may be empty.</summary>
-    public string Storage => StoredIn ?? Lot.Storage;
+    public string Storage => Moves is [.., var last] ? last.Name : Lot.Storage;
 
     /// <summary>
     /// Whether it is still sealed. One that is no longer full is not, even when the entry that opened it was reversed: something was drawn
@@ -37,12 +37,12 @@ public sealed record Container(
     /// <summary>The limits of the formula version it came with; null when they are the item's own.</summary>
     public KeepingLimits? FormulaLimits { get; init; }
 
-    /// <summary>The days that its cold storage adds, by the user's setting.</summary>
-    public int ColdDays { get; init; }
+    /// <summary>The time that it has spent in the cold; null for none.</summary>
+    public ColdTime? Cold { get; init; }
 
     /// <summary>The last good day and the rule that governs, or null when nothing limits it.</summary>
     public GoodUntil? GoodUntil(KeepingLimits limits) => Keeping.GoodUntil.OfContainer(
-        FormulaLimits ?? limits, Lot.ExpiresOn, Lot.ReceivedOn, OpenedOn, HalfEmptyOn, ColdDays, Lot.IsMixed);
+        FormulaLimits ?? limits, Lot.ExpiresOn, Lot.ReceivedOn, OpenedOn, HalfEmptyOn, Cold, Lot.IsMixed);
 
     /// <summary>What can be drawn: all but the dead volume that stays in the bottle.</summary>
     public Quantity Drawable(Quantity? deadVolume) =>
@@ -51,6 +51,14 @@ public sealed record Container(
     /// <summary>The cost of drawing so much: an exact share of what is there; the last draw takes the rest.</summary>
     public Money CostOf(Quantity drawn) => Value.PartOf(drawn.Base, Held.Base);
 
+    /// <summary>Its places of storage since its delivery.</summary>
+    public IEnumerable<StoragePlace> Places => Moves.Prepend(new(Lot.ReceivedOn, Lot.Storage));
+
     /// <summary>The container after a draw.</summary>
     public Container Less(Quantity drawn, Money cost) => this with { Held = Held - drawn, Value = Value - cost };
 }
+
+/// <summary>From this day on a container was kept there.</summary>
+/// <param name="Since">The day.</param>
+/// <param name="Name">The place: freezer, fridge, shelf; may be empty.</param>
+public sealed record StoragePlace(LocalDate Since, string Name);

@@ -73,7 +73,7 @@ internal sealed class CostReader(Snapshot snapshot)
 
     private Dictionary<long, BathRow> Baths(string from, string to) => snapshot.Connection.Query<BathRow>(
         """
-        SELECT b.place_id AS PlaceId, p.code AS Code, b.working_volume AS WorkingVolume,
+        SELECT b.place_id AS PlaceId, p.code AS Code, b.role = 'fixer' AS IsWeighted, b.working_volume AS WorkingVolume,
             coalesce(b.capacity_per_litre, 0) AS CapacityPerLitre,
             mixed.date < @from AS WasMixedBefore,
             (SELECT min(e.date) FROM bath_end d CROSS JOIN standing_entry e ON e.id = d.entry_id
@@ -114,6 +114,7 @@ internal sealed class CostReader(Snapshot snapshot)
         row.Code, new(row.Value), Area.FromHundredths(Share.Of(row.CapacityPerLitre, row.WorkingVolume, 1_000_000)))
     {
         Place = new(row.PlaceId),
+        IsWeighted = row.IsWeighted == 1,
         TopUps =
         [
             .. added[row.PlaceId].Select(top => new AddedValue(new(top.Value), Area.FromHundredths(top.Worked))
@@ -195,7 +196,7 @@ internal sealed class CostReader(Snapshot snapshot)
     internal sealed record OutsideRow(string Date, string Item, string Kind, long Place, long Quantity, long Value);
 
     internal sealed record BathRow(
-        long PlaceId, string Code, long WorkingVolume, long CapacityPerLitre, long WasMixedBefore, string? EndedOn, long Value,
+        long PlaceId, string Code, long IsWeighted, long WorkingVolume, long CapacityPerLitre, long WasMixedBefore, string? EndedOn, long Value,
         long WorkedBefore, long WorkedAfter);
 
     internal sealed record AddedRow(long PlaceId, long Entry, long Value, long IsNew, long Worked);

@@ -145,20 +145,22 @@ internal sealed class FilmReader(Snapshot snapshot)
             new { asOf }).GroupBy(row => row.LotId).ToDictionary(group => group.Key, group => (int)group.Last().ExposureIndex);
         var stored = snapshot.Connection.Query<StoredRow>(
             """
-            SELECT m.place_id AS PlaceId, m.storage AS Storage, m.opens_from AS OpensFrom
+            SELECT m.place_id AS PlaceId, e.date AS Date, m.storage AS Storage, m.opens_from AS OpensFrom
             FROM json_each(@places) held JOIN storage_move m ON m.place_id = held.value CROSS JOIN standing_entry e ON e.id = m.entry_id
             WHERE e.date <= @asOf ORDER BY e.date, e.id
             """,
             new { asOf, places = Json.Array(holdings.Containers.Select(container => container.Place.Value)) })
-            .GroupBy(row => row.PlaceId).ToDictionary(group => group.Key, group => group.Last());
+            .ToLookup(row => row.PlaceId);
         foreach (var container in holdings.Containers.ToList())
         {
-            var move = stored.GetValueOrDefault(container.Place.Value);
+            var moves = stored[container.Place.Value].ToList();
             int? index = indexes.TryGetValue(container.Lot.Id.Value, out var known) ? known : null;
-            if (move is not null || index is not null)
+            if (moves.Count > 0 || index is not null)
                 holdings.Put(container with
                 {
-                    StoredIn = move?.Storage, OpensFrom = Days.ReadOptional(move?.OpensFrom), Lot = container.Lot with { ExposureIndex = index },
+                    Moves = [.. moves.Select(move => new StoragePlace(Days.Read(move.Date), move.Storage))],
+                    OpensFrom = Days.ReadOptional(moves.LastOrDefault()?.OpensFrom),
+                    Lot = container.Lot with { ExposureIndex = index },
                 });
         }
     }
@@ -183,5 +185,5 @@ internal sealed class FilmReader(Snapshot snapshot)
 
     internal sealed record ExposureIndexRow(long LotId, long ExposureIndex);
 
-    internal sealed record StoredRow(long PlaceId, string Storage, string? OpensFrom);
+    internal sealed record StoredRow(long PlaceId, string Date, string Storage, string? OpensFrom);
 }

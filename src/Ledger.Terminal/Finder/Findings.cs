@@ -112,7 +112,9 @@ internal sealed class Findings
                 words, $"Session {developed.Session}", $"sheet {id} of {story.Item}",
                 new Into(new SessionSheetsModel(_ledger, developed.Session) { SelectedId = id }));
         else if (story.Side is { } side)
-            yield return Named(words, "Holders", $"sheet {id} of {story.Item}, {story.Place}", new Into(new SheetsModel(_ledger, Holder(side, story.Id)) { SelectedId = side }));
+            yield return Named(
+                words, "Holders", $"sheet {id} of {story.Item}, {story.Place}",
+                new Into(new SheetsModel(_ledger, Holder(side, story.Id)) { SelectedId = side }));
     }
 
     private string Holder(string side, SheetId id)

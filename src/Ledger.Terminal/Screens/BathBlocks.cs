@@ -78,17 +78,8 @@ internal static class BathBlocks
         return holdings.IsSecond(reading.Bath) ? "second" : "good";
     }
 
-    private static string? SheetsLeft(BathReading reading, Holdings holdings)
-    {
-        if (reading.Remaining is null)
-            return null;
-        var films = holdings.Items.Where(item => item.Format is not null && item.IsPaper == (reading.Bath.Material == BathMaterial.Paper))
-            .GroupBy(item => (item.Format!.Code, item.FixerFactorThousandths))
-            .Select(group => group.First());
-        return string.Join(", ", films.Select(film =>
-            $"{reading.RemainingSheets(film.Format!, film.FixerFactorThousandths)} of {film.Format}"
-            + (film.FixerFactorThousandths == 1000 ? "" : $" at fixer factor {Scaled.InUnits(film.FixerFactorThousandths, 1000)}")));
-    }
+    private static string? SheetsLeft(BathReading reading, Holdings holdings) =>
+        reading.Remaining is null ? null : string.Join(", ", RoomForFilm.Of(reading, holdings));
 
     private static string? Pair(Bath bath, Holdings holdings)
     {

@@ -25,7 +25,11 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
         "The area is counted against a capacity that is your own setting; its basis stands beside it. "
         + "Films that load a fixer more count by their weight. A stop can be used until its indicator changes colour.",
         .. HasPair
-            ? ["Of a pair only the first bath counts. When it is spent, Rotate pair (F2 finds it) discards it, moves the second up and mixes a new one, in one step."]
+            ?
+            [
+                "Of a pair only the first bath counts. When it is spent, Rotate pair (F2 finds it) discards it, moves the second up and mixes a new "
+                + "one, in one step.",
+            ]
             : Array.Empty<string>(),
         "Clearing tests, what is seen, a silver strip and what the bath stands in end it too; the details say which end comes first.",
     ];

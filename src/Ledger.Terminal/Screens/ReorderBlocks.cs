@@ -28,7 +28,7 @@ internal static class ReorderBlocks
             ("On order", reading.Incoming.IsZero ? null : reading.Incoming.ToText(style)),
             ("Planned", reading.Reserved.IsZero ? null : reading.Reserved.ToText(style)),
             ("Order at", reading.ReorderPoint.ToText(style)),
-            ("Safety part", reading.SafetyStock?.ToText(style)),
+            ("Safety stock", Safety(reading)),
             ("Textbook", reading.NormalReorderPoint is { } point ? $"{point.ToText(style)} by the normal distribution" : null),
             ("Delivery", Delivery(reading)),
             ("Runs out", reading.RunsOutOn is { } day ? $"{Dates.Text(day)}, {Words.Away(Period.DaysBetween(reading.Today, day))}" : null),
@@ -64,7 +64,7 @@ internal static class ReorderBlocks
     {
         null => "nothing to order",
         { OpensOn: { } opens } waiting => $"order {Words.Count(waiting.Packs, "pack")} when the window opens on {Dates.Text(opens)}",
-        { IsNow: true } now => $"order {Words.Count(now.Packs, "pack")} now",
+        { IsNow: true } now => $"order {Words.Count(now.Packs, "pack")} now{reading.LateText}",
         var later => $"order {Words.Count(later.Packs, "pack")} by {Dates.Text(later.OrderBy)}",
     };
 
@@ -83,7 +83,17 @@ internal static class ReorderBlocks
     }
 
     private static string Cover(ReorderReading reading) =>
-        reading.MonthsOfCover is { } months ? $", {Scaled.ToText(months, 1)} months at the usual rate" : "";
+        reading.CoverText is { } cover ? $", {cover} at the usual rate" : "";
+
+    /// <summary>What is kept beyond the usual use, and how often the whole suffices.</summary>
+    private static string? Safety(ReorderReading reading) => reading is { SafetyStock: { } safety, ReachedLevel: { } reached }
+        ? $"{Measured(safety, reading)} beyond the usual use; "
+            + $"{Scaled.ToText(reached * 100, 1)} % of deliveries come in time"
+        : null;
+
+    private static string Measured(decimal amount, ReorderReading reading) => reading.Item.Unit is Unit.Millilitre or Unit.Gram
+        ? reading.Item.Of((long)(amount * reading.Item.Unit.BasePerUnit())).ToText(reading.Style)
+        : $"{Scaled.ToText(amount, 1)} {reading.Item.Unit.Plural()}";
 
     private static string Before(ReorderReading reading) => reading.Suggestion is { PacksBeforeRise: > 0 and var packs }
         ? $"; {Words.Count(packs, "pack")} before that carry you through the year after" : "";

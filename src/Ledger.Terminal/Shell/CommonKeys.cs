@@ -64,7 +64,9 @@ internal sealed class CommonKeys
         }
 
         yield return ("Tab", typing ? "goes to the next field" : "goes from the table to its details, where the arrows scroll");
-        yield return ("F2", typing ? "lists what can be done here; a few letters find it" : "lists every action of every screen, and all that has a name; a few letters find it");
+        yield return ("F2", typing
+            ? "lists what can be done here; a few letters find it"
+            : "lists every action of every screen, and all that has a name; a few letters find it");
         yield return ("F9", "blanks the screen, in a form too");
         yield return ("Esc", "goes back");
         yield return ("F1", "this help");

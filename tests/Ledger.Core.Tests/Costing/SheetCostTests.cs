@@ -20,6 +20,23 @@ public sealed class SheetCostTests
     }
 
     [Fact]
+    public void Each_sheet_pays_for_the_fixer_by_its_factor_and_for_other_baths_by_its_area()
+    {
+        // 30 sheets of 4x5 at 1 and 10 at 1.5 load a fixer of 5.00 with 45 × 20 = 900 of 3000 sq in: 1.50, 0.0333 and 0.05 each.
+        var area = Area.Unit80 * 10;
+        var session = Session(
+            new FilmUse("fen80", 30, Area.FromSquareInches(600), Money.Zero, Fate.Negative),
+            new FilmUse("tab100", 10, Area.FromSquareInches(200), Money.Zero, Fate.Negative) { FixerFactorThousandths = 1500 }) with
+        {
+            Baths = [Part("F1", isWeighted: true, 5, Area.FromSquareInches(900)), Part("ST1", isWeighted: false, 3, area)],
+        };
+        var sheets = SheetCost.Of(session).ToList();
+        Assert.Equal(Money.Of(2.3m), Sum(sheets.Select(sheet => sheet.OtherChemistry))); // 1.50 and 0.80
+        Assert.All(sheets.Take(30), sheet => Assert.InRange(sheet.OtherChemistry.Amount, 0.053332m, 0.053334m)); // 0.0333 + 0.02
+        Assert.All(sheets.Skip(30), sheet => Assert.InRange(sheet.OtherChemistry.Amount, 0.069999m, 0.070001m)); // 0.05 + 0.02
+    }
+
+    [Fact]
     public void The_sheets_add_up_to_the_session() => Gen.Select(Lines, Gen.Long[0, 100_000_000].Array[4]).Sample((lines, costs) =>
     {
         var session = Session(lines) with
@@ -27,7 +44,11 @@ public sealed class SheetCostTests
             Developer = new(costs[0]),
             OtherChemistry = new(costs[1]),
             Supplies = new(costs[2]),
-            Baths = [new(new("F1", new(costs[3]), Area.FromSquareInches(3000)), Area.Zero, Area.FromSquareInches(640))],
+            Baths =
+            [
+                new(new("F1", new(costs[3]), Area.FromSquareInches(3000)) { IsWeighted = true }, Area.Zero, Area.FromSquareInches(640)),
+                new(new("ST1", new(costs[2]), Area.FromSquareInches(5000)), Area.Zero, Area.FromSquareInches(500)),
+            ],
         };
         var sheets = SheetCost.Of(session).ToList();
         Assert.Equal(lines.Sum(line => line.Sheets), sheets.Count);
@@ -64,7 +85,13 @@ public sealed class SheetCostTests
     }
 
     private static Gen<FilmUse[]> Lines => Gen.Select(Gen.Long[1, 12], Gens.Format, Gen.Long[0, 100_000_000]).Select(
-        (sheets, format, cost) => new FilmUse(format.Code, sheets, format.Area * sheets, new(cost), Fate.Negative)).Array[1, 5];
+        (sheets, format, cost) => new FilmUse(format.Code, sheets, format.Area * sheets, new(cost), Fate.Negative)
+        {
+            FixerFactorThousandths = (int)(500 + cost % 1500),
+        }).Array[1, 5];
+
+    private static BathPart Part(string bath, bool isWeighted, decimal value, Area load) =>
+        new(new(bath, Money.Of(value), Area.FromSquareInches(3000)) { IsWeighted = isWeighted }, Area.Zero, load);
 
     private static SessionUse Session(params FilmUse[] lines) =>
         new("S7", Some.Today, Money.Of(1.05m), Money.Zero, Money.Of(0.30m), [], lines);

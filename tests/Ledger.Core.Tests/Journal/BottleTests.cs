@@ -107,14 +107,14 @@ public sealed class BottleTests
     }
 
     [Fact]
-    public void Cold_storage_adds_the_users_days_and_says_so()
+    public void The_time_in_the_cold_moves_the_date_and_says_so()
     {
         var ledger = Shelves.Empty();
         ledger.Post("delivery item=fen80 price=162 expires=2026-02-01 storage=freezer date=2026-01-10");
         ledger.Post("setting setting=freezer-days value=365");
         var good = Assert.Single(ledger.Holdings.Containers).GoodUntil(KeepingLimits.None)!;
-        Assert.Equal((new NodaTime.LocalDate(2027, 2, 1), 365), (good.Date, good.ColdDays));
-        Assert.Contains("365 days added for cold storage", good.Because, StringComparison.Ordinal);
+        Assert.Equal((new NodaTime.LocalDate(2026, 4, 6), 64), (good.Date, good.ColdDays)); // 10 January to 15 March, day for day
+        Assert.Equal("expiry date 2026-02-01 and 64 days for the time in the cold", good.Because);
     }
 
     [Fact]

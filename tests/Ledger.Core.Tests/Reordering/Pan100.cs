@@ -15,18 +15,18 @@ internal static class Fen80
 
     public static ReorderReading Read(
         long[] uses, Action<InMemoryLedger>? more = null, long? minimum = null, LocalDate? expires = null, KeepingLimits? keeping = null,
-        IReadOnlyList<KnownDemand>? known = null)
+        IReadOnlyList<KnownDemand>? known = null, int leadDays = 14)
     {
-        var ledger = Stocked(minimum, expires, keeping, more ?? (_ => { }));
+        var ledger = Stocked(minimum, expires, keeping, more ?? (_ => { }), leadDays);
         return ReorderReading.Of(ledger.Holdings, new Uses(uses), known ?? []).Single();
     }
 
-    public static InMemoryLedger Stocked(long? minimum, LocalDate? expires, KeepingLimits? keeping, Action<InMemoryLedger> more)
+    public static InMemoryLedger Stocked(long? minimum, LocalDate? expires, KeepingLimits? keeping, Action<InMemoryLedger> more, int leadDays = 14)
     {
         var ledger = new InMemoryLedger();
         ledger.Post(Some.Definition(Some.Film() with
         {
-            LeadTimeDays = 14, ServiceLevel = 0.95m, MinimumOnHand = minimum is { } least ? Sheets(least) : null, Keeping = keeping ?? KeepingLimits.None,
+            LeadTimeDays = leadDays, ServiceLevel = 0.95m, MinimumOnHand = minimum is { } least ? Sheets(least) : null, Keeping = keeping ?? KeepingLimits.None,
         }));
         ledger.Post($"delivery item=fen80 packs=2 price=162 date=2026-01-10{(expires is { } day ? $" expires={Dates.Text(day)}" : "")}");
         more(ledger);

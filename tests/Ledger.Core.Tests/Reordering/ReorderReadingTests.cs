@@ -19,10 +19,10 @@ public sealed class ReorderReadingTests
         Assert.Equal(DemandPattern.Intermittent, reading.Pattern);
         Assert.Equal(1.9m, reading.PerWeek); // (4 ÷ 2) × 0.95
         Assert.Equal(Some.Today.PlusDays(185), reading.RunsOutOn); // 50 ÷ 1.9 × 7 = 184.2
-        Assert.Equal((Some.Today.PlusDays(155), 1L, false), (reading.Suggestion!.OrderBy, reading.Suggestion.Packs, reading.Suggestion.IsNow));
+        Assert.Equal((Some.Today.PlusDays(154), 1L, false), (reading.Suggestion!.OrderBy, reading.Suggestion.Packs, reading.Suggestion.IsNow));
         Assert.Equal(
-            "Used in 20 of 40 weeks, now and then, in like amounts, about 1.9 sheets a week; ordered with 8 sheets left, 95 % of deliveries after 14 "
-            + "days come in time.", reading.Basis);
+            "Used in 20 of 40 weeks, now and then, in like amounts, about 1.9 sheets a week; ordered with 8 sheets left, 100 % of deliveries after "
+            + "14 days come in time, you ask for 95 %.", reading.Basis);
     }
 
     [Fact]
@@ -168,7 +168,7 @@ public sealed class ReorderReadingTests
         ledger.Post("order-cancellation reason=too_late");
         notices = TodayReading.Of(ledger.Holdings, ReorderReading.Of(ledger.Holdings, new Uses(FourEverySecondWeek), []));
         var due = Assert.Single(notices, notice => notice.Kind == NoticeKind.OrderDue);
-        Assert.Equal((Severity.Now, "order fen80 now", "order 1 pack of Corvane fen80 now; it takes 14 days"), (due.Severity, due.Text, due.Step));
+        Assert.Equal((Severity.Now, "order fen80 now, 6 days late", "order 1 pack of Corvane fen80 now; it takes 14 days"), (due.Severity, due.Text, due.Step));
     }
 
     [Fact]

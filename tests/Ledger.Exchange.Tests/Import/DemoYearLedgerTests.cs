@@ -167,11 +167,15 @@ public sealed class DemoYearLedgerTests : IDisposable
             .Where(posted => !posted.Key.StartsWith("clearing_tests", StringComparison.Ordinal)) // each says how long to fix
             .SelectMany(posted => posted.Outcome.Posting.Remarks.Select(remark =>
                 (posted.Key.Split('#')[0] + (posted.Key.Contains('#') ? "#" : ""), remark)))
-            .Where(remark => !remark.remark.EndsWith("take off its paper label", StringComparison.Ordinal));
+            .Where(remark => !remark.remark.EndsWith("take off its paper label", StringComparison.Ordinal)).ToList();
+        Assert.Equal(
+            ["fen80/3", "fen80/4", "ortho16/2", "fen80/5", "fen80/6"], // the year does not enter that these were taken out of the freezer first
+            remarks.Where(remark => remark.remark.Contains(" is kept in the freezer: ", StringComparison.Ordinal)).Select(remark => remark.remark.Split(' ')[0]));
+        remarks.RemoveAll(remark => remark.remark.Contains(" is kept in the freezer: ", StringComparison.Ordinal));
         Assert.Equal(
             [
                 ("storage_moves:demo-out-of-the-freezer",
-                    "fen80/2 comes out of the cold: open it on 2025-05-23 at the earliest, or it sweats"),
+                    "fen80/2 comes out of the cold: leave it closed for 24 hours and open it on 2025-05-23 at the earliest, or it sweats"),
                 ("sessions:S07", "ortho16/1 was good until 2024-08-31 (expiry date)"),
                 ("jug_handovers:demo-jug-1-handover", Disposal),
                 ("sessions:S19", "bath F3 was good until 2026-01-02; it is 189 days old"),

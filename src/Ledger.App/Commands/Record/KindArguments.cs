@@ -10,66 +10,64 @@ namespace Ledger.App.Commands.Record;
 internal sealed class KindArguments
 {
     private readonly EntryKind _kind;
-    private readonly Dictionary<Field, Argument<string[]>> _arguments = [];
-    private readonly Dictionary<Field, Option<string?>> _options = [];
-    private readonly Dictionary<Field, Option<bool>> _ticks = [];
+    private readonly List<FieldSymbol> _own;
+    private readonly List<FieldSymbol> _alone = [];
     private readonly Option<string[]>? _lines;
 
     public KindArguments(EntryKind kind)
     {
         _kind = kind;
-        foreach (var field in kind.AllFields)
-            if (field.IsArgument)
-                _arguments[field] = new(field.Name)
-                {
-                    HelpName = field.Notation.Placeholder, Description = field.Help,
-                    Arity = field.Notation.Divider is null ? ArgumentArity.ZeroOrOne : ArgumentArity.ZeroOrMore,
-                };
-            else if (field.Notation.Shape == Shape.Tick && !field.IsNeeded)
-                _ticks[field] = new(field.Option) { Description = field.Help };
-            else
-                _options[field] = new(field.Option) { HelpName = field.Notation.Placeholder, Description = Described(field) };
-        if (kind.Line is { } line)
-            _lines = new($"--{line.Name}")
-            {
-                HelpName = "LINE", Description = $"{line.Help}: \"{LinePhrase.Pattern(line)}\"", AllowMultipleArgumentsPerToken = true,
-            };
+        _own = [.. kind.AllFields.Select(field => new FieldSymbol(field))];
+        if (kind.Line is not { } line)
+            return;
+        _lines = new(line.Option)
+        {
+            HelpName = "LINE", Description = $"{line.Help}: \"{LinePhrase.Pattern(line)}\"", AllowMultipleArgumentsPerToken = true,
+        };
+        if (line.MayStandAlone)
+            _alone.AddRange(line.Fields.OrderBy(field => !field.IsNeeded).Select(field => new FieldSymbol(field)));
     }
+
+    /// <summary>The option that takes lines; null where the kind has none.</summary>
+    public Option<string[]>? Lines => _lines;
 
     public void AddTo(Command command)
     {
-        foreach (var field in _kind.AllFields)
-            if (_arguments.TryGetValue(field, out var argument))
-                command.Arguments.Add(argument);
+        foreach (var symbol in _own.Concat(_alone))
+            symbol.AddArgument(command);
         if (_lines is not null)
             command.Options.Add(_lines);
-        foreach (var field in _kind.Fields.Concat([CommonFields.Date, CommonFields.Note, CommonFields.Reference]))
-            if (_options.TryGetValue(field, out var option))
-            {
-                if (field.Notation.Words.Count > 0)
-                    option.CompletionSources.Add([.. field.Notation.Words]);
-                command.Options.Add(option);
-            }
-            else if (_ticks.TryGetValue(field, out var tick))
-                command.Options.Add(tick);
+        foreach (var symbol in _own.Except(Common).Concat(_alone).Concat(Common))
+            symbol.AddOption(command);
     }
 
     /// <summary>What was given, by field.</summary>
     public EntryText Text(ParseResult parse, ReadingTerms terms, ICollection<FieldProblem> problems)
     {
         var text = new EntryText();
-        foreach (var (field, argument) in _arguments)
-            text[field] = string.Join(field.Notation.Divider ?? " ", parse.GetValue(argument) ?? []);
-        foreach (var (field, option) in _options)
-            text[field] = parse.GetValue(option) ?? "";
-        foreach (var (field, tick) in _ticks)
-            text[field] = parse.GetValue(tick) ? "yes" : "";
-        if (_lines is not null)
-            foreach (var phrase in parse.GetValue(_lines) ?? [])
-                text.Lines.Add(LinePhrase.Read(_kind.Line!, phrase, terms, problems));
+        foreach (var symbol in _own)
+            text[symbol.Field] = symbol.Text(parse);
+        if (_lines is null)
+            return text;
+        foreach (var phrase in parse.GetValue(_lines) ?? [])
+            text.Lines.Add(LinePhrase.Read(_kind.Line!, phrase, terms, problems));
+        Alone(parse, text, problems);
         return text;
     }
 
-    private static string Described(Field field) =>
-        field.Notation.Words.Count is 0 ? field.Help : $"{field.Help}: {string.Join(", ", field.Notation.Words)}";
+    private IEnumerable<FieldSymbol> Common => _own.Where(symbol =>
+        symbol.Field == CommonFields.Date || symbol.Field == CommonFields.Note || symbol.Field == CommonFields.Reference);
+
+    /// <summary>A single line that was said by the line's own fields.</summary>
+    private void Alone(ParseResult parse, EntryText text, ICollection<FieldProblem> problems)
+    {
+        var alone = new EntryText();
+        var given = _alone.Where(symbol => (alone[symbol.Field] = symbol.Text(parse)).Length > 0).ToList();
+        if (given.Count == 0)
+            return;
+        if (text.Lines.Count > 0)
+            problems.Add(new(given[0].Field, 0, alone[given[0].Field], $"nothing beside {_lines!.Name}: each line says it itself"));
+        else
+            text.Lines.Add(alone);
+    }
 }

@@ -35,7 +35,13 @@ internal class RecordKind : ExplainedCommand
         SetAction(Run);
     }
 
-    /// <summary>Reacts to what was read before it is posted, for a kind that needs more than its fields say.</summary>
+    /// <summary>The option that takes lines.</summary>
+    protected Option<string[]>? Lines => _arguments.Lines;
+
+    /// <summary>Completes what was given before it is read, for a kind that takes more than its fields.</summary>
+    protected virtual void Complete(EntryText text, ParseResult parse, Holdings holdings, ReadingTerms terms) => Definition.Complete(_kind, text, holdings, terms);
+
+    /// <summary>Changes what was read before it is posted.</summary>
     protected virtual Entry React(Entry entry, ParseResult parse, Holdings holdings) => entry;
 
     private int Run(ParseResult parse)
@@ -46,6 +52,8 @@ internal class RecordKind : ExplainedCommand
         var isDocument = parse.GetValue(_input) is not null;
         var terms = isDocument ? ReadingTerms.Of(holdings, ledger.Today) : ReadingTerms.Typed(holdings, ledger.Today);
         var text = parse.GetValue(_input) is { } file ? Document(file, problems) : _arguments.Text(parse, terms, problems);
+        if (!isDocument)
+            Complete(text, parse, holdings, terms);
         if (text[CommonFields.Reference].Length == 0)
             text.Key = Guid.CreateVersion7().ToString();
         var reading = EntryReading.Read(_kind, text, terms);

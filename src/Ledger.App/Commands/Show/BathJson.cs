@@ -2,6 +2,7 @@ using System.Text.Json;
 using Ledger.App.Output;
 using Ledger.Core.Baths;
 using Ledger.Core.Keeping;
+using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 
@@ -42,13 +43,30 @@ internal static class BathJson
         BathStoryJson.Write(json, reading, view);
     }
 
-    /// <summary>Whole sheets of conventional grain or of paper, of every format the ledger has; of the usual ones when it has none.</summary>
+    /// <summary>
+    /// Whole sheets of every format the ledger has, the usual ones when it has none: of the film that asks for most, and of each film.
+    /// </summary>
     private static void WriteSheets(Utf8JsonWriter json, BathReading reading, View view)
     {
         json.WriteStartObject("remainingSheets");
-        foreach (var format in BathText.Formats(reading.Bath.Material, view))
-            if (reading.RemainingSheets(format) is { } sheets)
-                json.WriteNumber(format.Code, sheets);
+        var rooms = RoomForFilm.Of(reading, view.Holdings);
+        foreach (var room in RoomForFilm.Heaviest(rooms))
+            json.WriteNumber(room.Format.Code, room.Sheets);
         json.WriteEndObject();
+        json.WriteStartArray("remainingByFilm");
+        foreach (var room in rooms)
+        {
+            json.WriteStartObject();
+            json.WriteString("format", room.Format.Code);
+            json.WriteFigure("fixerFactor", room.FactorThousandths / 1000m);
+            json.WriteStartArray("films");
+            foreach (var film in room.Films)
+                json.WriteStringValue(film);
+            json.WriteEndArray();
+            json.WriteNumber("sheets", room.Sheets);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 }

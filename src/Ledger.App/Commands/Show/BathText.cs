@@ -1,6 +1,7 @@
 using Ledger.App.Output;
 using Ledger.Core.Baths;
 using Ledger.Core.Keeping;
+using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 
@@ -51,7 +52,7 @@ internal static class BathText
         if (reading.Remaining is not { } left)
             return reading.Bath.Indicator is { } colour ? $"until its indicator is {colour}" : "no capacity is set";
         var capacity = reading.Bath.Capacity!;
-        var sheets = string.Join(" or ", Formats(reading.Bath.Material, view).Select(format => $"{reading.RemainingSheets(format)} of {format.Code}"));
+        var sheets = string.Join(" or ", RoomForFilm.Of(reading, view.Holdings));
         return $"{left.ToText(view.Style)} of {reading.Bath.TotalCapacity!.Value.ToText(view.Style)}, "
             + $"{Scaled.ToText(reading.UsedPercent ?? 0, 1)} % used; "
             + $"capacity {capacity.PerLitre.ToText(view.Style)} per litre ({capacity.Basis})"

@@ -32,7 +32,8 @@ internal static class ReorderJson
         json.WriteEndArray();
         json.WriteFigure("serviceLevel", reading.ServiceLevel);
         json.WriteQuantity("leadTimeDemand", reading.LeadTimeDemand, reading.Item.Unit);
-        json.WriteQuantity("safetyStock", reading.SafetyStock);
+        json.WriteFigure("reachedLevel", reading.ReachedLevel);
+        json.WriteQuantity("safetyStock", reading.SafetyStock, reading.Item.Unit);
         json.WriteQuantity("reorderPoint", reading.ReorderPoint);
         json.WriteQuantity("normalReorderPoint", reading.NormalReorderPoint);
         json.WriteQuantity("onHand", reading.OnHand);

@@ -65,12 +65,12 @@ internal sealed class ShowReorder(Workbench bench)
     {
         null => "-",
         { OpensOn: { } opens } waiting => $"{Packs(waiting.Packs)} in the window from {Dates.Text(opens)}",
-        { IsNow: true } now => $"{Packs(now.Packs)} NOW",
+        { IsNow: true } now => $"{Packs(now.Packs)} NOW{reading.LateText}",
         var later => $"{Packs(later.Packs)} by {Dates.Text(later.OrderBy)}",
     };
 
-    private static string Cover(ReorderReading reading, View view) => reading.MonthsOfCover is not { } months ? ""
-        : $" {reading.Available.ToText(view.Style)} last {(Scaled.ToText(months, 1) is "1" ? "1 month" : $"{Scaled.ToText(months, 1)} months")} at this rate"
+    private static string Cover(ReorderReading reading, View view) => reading.CoverText is not { } cover ? ""
+        : $" {reading.Available.ToText(view.Style)} last {cover} at this rate"
             + $"{(Prospect.BatchesOf(reading.Item, view.Holdings) is { Length: > 0 } batches ? $", and are enough for {batches}" : "")}.";
 
     private static string Packs(long packs) => packs == 1 ? "1 pack" : $"{packs} packs";

@@ -43,14 +43,14 @@ internal static class DeliveryKind
 
     private static readonly Field<decimal> Packs = new("packs", Notations.Number(0.000001m, 10_000, 6, "PACKS"))
     {
-        Help = "how many packs; a part of a pack, such as 0.5, is an open one", Example = "2", IsNeeded = true,
-        Width = 8,
+        Help = "how many packs; a part of a pack, such as 0.5, is an open one; with an order, otherwise all that are still to come of it",
+        Example = "2", IsArgument = true, Width = 8,
         Offer = (read, holdings) => Say.Number(Ordered(read, holdings)?.OutstandingPacks) ?? "1",
     };
 
     private static readonly Field<string> Item = new("item", Notations.Known("ITEM"))
     {
-        Help = "the item's code", Example = "fen80", IsNeeded = true, Width = 16, Choices = Offered.Items,
+        Help = "the item's code", Example = "fen80", IsNeeded = true, IsArgument = true, Width = 16, Choices = Offered.Items,
     };
 
     private static readonly Field<string> Order = new("order", Notations.Known("ORDER"))
@@ -99,7 +99,7 @@ internal static class DeliveryKind
             "Every pack becomes a box, bottle or packet of its own with its own dates. The discount, the shipping, duty and tax are shared over the "
             + "lines by their value; the lines add up exactly to what was paid.",
         ],
-        Example = "--reference inv-4711 --lines \"2 fen80 at 186 in freezer\" \"1 syrup at 42\" --shipping 14.50",
+        Example = "--line \"2 fen80 at 186 in freezer\" --line \"1 syrup at 42\" --shipping 14.50 --reference inv-4711",
         ReferenceField = Invoice,
         Bound =
         [
@@ -111,6 +111,8 @@ internal static class DeliveryKind
         Line = new LineKind<DeliveryLine>
         {
             Name = "lines",
+            Option = "--line",
+            MayStandAlone = true,
             Help = "what came, once for each item: how many packs, the item, the price of a pack",
             Bound =
             [
@@ -121,7 +123,7 @@ internal static class DeliveryKind
             ],
             With = values => new()
             {
-                Packs = values.Of(Packs), Item = values.Of(Item), Order = values.Find(Order), Price = values.Maybe(Price),
+                Packs = values.Maybe(Packs), Item = values.Of(Item), Order = values.Find(Order), Price = values.Maybe(Price),
                 Batch = values.Find(Batch) ?? "", ExpiresOn = values.Maybe(Expires),
                 Storage = values.Find(Storage) ?? "",
             },

@@ -13,12 +13,15 @@ public static class EntryWriting
         Fill(text, kind.AllFields, values, terms);
         if (kind.Line is { } line)
             foreach (var one in values.Lines)
-            {
-                var lineText = new EntryText();
-                Fill(lineText, line.Fields, line.ValuesOf(one), terms);
-                text.Lines.Add(lineText);
-            }
+                text.Lines.Add(Line(line, one, terms));
+        return text;
+    }
 
+    /// <summary>The texts of a line.</summary>
+    public static EntryText Line(LineKind kind, object line, ReadingTerms terms)
+    {
+        var text = new EntryText();
+        Fill(text, kind.Fields, kind.ValuesOf(line), terms);
         return text;
     }
 

@@ -6,6 +6,12 @@ public abstract class LineKind
     /// <summary>The name of the option that takes a line as words: --sheets; and of the array in JSON.</summary>
     public required string Name { get; init; }
 
+    /// <summary>The option that takes a line as words.</summary>
+    public string Option { get => field ?? $"--{Name}"; init; }
+
+    /// <summary>Whether a command may say a single line by the line's own fields, as arguments and options.</summary>
+    public bool MayStandAlone { get; init; }
+
     /// <summary>What a line is, for help.</summary>
     public required string Help { get; init; }
 
@@ -16,7 +22,7 @@ public abstract class LineKind
     public abstract IReadOnlyList<Field> Fields { get; }
 
     /// <summary>The values that a line says.</summary>
-    internal abstract FieldValues ValuesOf(object line);
+    public abstract FieldValues ValuesOf(object line);
 
     /// <summary>The line that says the values.</summary>
     internal abstract object Make(FieldValues values);
@@ -36,7 +42,8 @@ public sealed class LineKind<TLine> : LineKind
     /// <inheritdoc/>
     public override IReadOnlyList<Field> Fields => field ??= [.. Bound.Select(bound => bound.Field)];
 
-    internal override FieldValues ValuesOf(object line)
+    /// <inheritdoc/>
+    public override FieldValues ValuesOf(object line)
     {
         var values = new FieldValues();
         foreach (var bound in Bound)

@@ -1,89 +1,131 @@
 namespace Ledger.Core.Journal.Kinds;
 
 /// <summary>
-/// A line of an entry as words: "4 fen80 N 25ml from fen80/3: mill at dawn". Needed fields come first, each by its position; then every word
-/// goes to the field that it introduces, or to the first open one that can read it; behind a colon and a blank stands the note.
+/// A line of an entry as words: "4 fen80 N 25ml from fen80/3: mill at dawn". Needed fields come first, each by its position; then a word goes to
+/// the field that it introduces, or to the first open one that can read it; behind a colon and a blank stands the line's note.
 /// </summary>
-public static class LinePhrase
+public sealed class LinePhrase
 {
-    private const string NoteField = "note";
+    private const string Colon = ":";
 
-    /// <summary>How a line is written, for help: COUNT FILM [GROUP] [FATE] [from BOX] [: NOTE].</summary>
-    public static string Pattern(LineKind kind) => string.Join(' ', kind.Fields.Where(field => field.Name != NoteField).Select(field =>
-        field.IsNeeded && field.Keyword is null ? field.Notation.Placeholder
-            : $"[{(field.Keyword is { } word ? word + " " : "")}{field.Notation.Placeholder}]"))
-        + (kind.Fields.Any(field => field.Name == NoteField) ? " [: NOTE]" : "");
+    /// <summary>No name and no figure: only a field that takes any text reads it.</summary>
+    private const string Anything = "qqq qqq";
 
-    /// <summary>The texts of the line's fields; a word that fits nowhere is a problem.</summary>
+    private readonly LineKind _kind;
+    private readonly ReadingTerms _terms;
+    private readonly string[] _words;
+    private readonly EntryText _text = new();
+    private readonly FieldValues _read = new();
+    private int _at;
+
+    private LinePhrase(LineKind kind, string words, ReadingTerms terms) =>
+        (_kind, _terms, _words) = (kind, terms, words.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+
+    /// <summary>How a line is written, for help: COUNT FILM [FATE] [group GROUP] [from BOX] [: NOTE].</summary>
+    public static string Pattern(LineKind kind) => string.Join(' ', kind.Fields.GroupBy(field => field.Keyword ?? field.Name).Select(group =>
+    {
+        var field = group.First();
+        var value = string.Join('|', group.Select(one => one.Notation.Placeholder).Distinct());
+        return field.IsNeeded || field.IsArgument ? value
+            : field.Keyword is { } word && !field.MayLackKeyword ? $"[{word} {value}]" : $"[{value}]";
+    }));
+
+    /// <summary>The texts of the line's fields. A word that fits nowhere is a problem.</summary>
     public static EntryText Read(LineKind kind, string phrase, ReadingTerms terms, ICollection<FieldProblem> problems)
     {
-        var text = new EntryText();
-        var (words, note) = Split(phrase);
-        if (note.Length > 0)
-            text[NoteField] = note;
-        var at = 0;
-        foreach (var field in kind.Fields.Where(field => field.IsNeeded && field.Keyword is null))
-            if (at < words.Length)
-                text[field] = Take(field, words, ref at);
-        while (at < words.Length)
-            if (Introduced(kind, words[at]) is { } field && at + 1 < words.Length)
-            {
-                at++;
-                text[field] = Take(field, words, ref at);
-            }
-            else if (Open(kind, text, words, at, terms) is { } open)
-                text[open] = Take(open, words, ref at);
-            else
-            {
-                problems.Add(new(null, 0, words[at], $"a line written as {Pattern(kind)}"));
-                break;
-            }
-
-        return text;
+        var colon = ColonAt(phrase);
+        var line = new LinePhrase(kind, colon < 0 ? phrase : phrase[..colon], terms);
+        if (colon >= 0 && kind.Fields.FirstOrDefault(field => field.Keyword == Colon) is { } note)
+            line._text[note] = phrase[(colon + 1)..].Trim();
+        if (line.Misplaced() is { } word)
+            problems.Add(new(null, 0, word, $"a line written as {Pattern(kind)}"));
+        return line._text;
     }
 
-    private static Field? Introduced(LineKind kind, string word) =>
-        kind.Fields.FirstOrDefault(field => field.Keyword is { } keyword && keyword.Equals(word, StringComparison.OrdinalIgnoreCase));
-
-    /// <summary>The first field without a value that can read the word: those with words or figures of their own before any text.</summary>
-    private static Field? Open(LineKind kind, EntryText text, string[] words, int at, ReadingTerms terms) => kind.Fields
-        .Where(field => field is { IsNeeded: false, Keyword: null } && field.Name != NoteField && text[field].Length == 0)
-        .OrderBy(field => field.Notation.Shape == Shape.Text)
-        .FirstOrDefault(field => Reads(field, Longest(field, words, at), terms) || Reads(field, words[at], terms));
-
-    private static bool Reads(Field field, string word, ReadingTerms terms) => field.Notation.ReadBoxed(word, new(), terms).IsRead
-        && (field.Notation.Shape != Shape.Number || word.Any(char.IsAsciiLetter));
-
-    /// <summary>As many words as the field's value has: "wash aid", "4 sheets".</summary>
-    private static string Take(Field field, string[] words, ref int at)
+    /// <summary>Gives every word to a field, and names the first that fits none.</summary>
+    private string? Misplaced()
     {
-        var longest = Longest(field, words, at);
-        at += longest.Count(c => c == ' ') + 1;
-        return longest;
-    }
+        foreach (var field in _kind.Fields.Where(field => field.IsNeeded || (field.IsArgument && Stands(field))))
+            if (_at < _words.Length)
+            {
+                if (Introduces(field, _words[_at]) && _at + 1 < _words.Length)
+                    _at++;
+                Take(field, Longest(field, _at));
+            }
 
-    private static string Longest(Field field, string[] words, int at)
-    {
-        foreach (var name in field.Notation.Words.Where(name => name.Contains(' ', StringComparison.Ordinal)))
+        while (_at < _words.Length)
         {
-            var length = name.Split(' ').Length;
-            var found = string.Join(' ', words.Skip(at).Take(length));
-            if (found.Equals(name, StringComparison.OrdinalIgnoreCase))
-                return found;
+            var introduced = _kind.Fields.Where(field => IsOpen(field) && Introduces(field, _words[_at])).ToList();
+            if (introduced.Count > 0 && _at + 1 < _words.Length)
+            {
+                _at++;
+                var value = Value(_at);
+                Take(introduced.FirstOrDefault(field => Reads(field, value)) ?? introduced[0], value);
+            }
+            else if (Unintroduced() is { } field)
+                Take(field, Longest(field, _at));
+            else
+                return _words[_at];
         }
 
-        return field.Notation.Shape == Shape.Number && at + 1 < words.Length && char.IsAsciiDigit(words[at][^1])
-            && Measures.Measurement.Read($"1{words[at + 1]}", out _) is { Unit: not null }
-            ? $"{words[at]} {words[at + 1]}" : words[at];
+        return null;
     }
 
-    private static (string[] Words, string Note) Split(string phrase)
+    /// <summary>Whether a field that need not be said stands in its place all the same.</summary>
+    private bool Stands(Field field) => _at < _words.Length && Reads(field, Longest(field, _at));
+
+    /// <summary>The first open field that reads the next word without its keyword: those that take any text come last.</summary>
+    private Field? Unintroduced() => _kind.Fields
+        .Where(field => IsOpen(field) && (field.Keyword is null || field.MayLackKeyword))
+        .OrderBy(field => Reads(field, Anything))
+        .FirstOrDefault(field => Reads(field, Longest(field, _at)) && (!IsMeasured(field) || Longest(field, _at).Any(char.IsAsciiLetter)));
+
+    /// <summary>What follows a keyword: as many words as come before another keyword, or before a word that an open field knows as its own.</summary>
+    private string Value(int from)
     {
-        var colon = -1;
-        for (var i = 0; i < phrase.Length && colon < 0; i++)
+        var to = from + 1;
+        while (to < _words.Length && !_kind.Fields.Any(field => Introduces(field, _words[to]) || (IsOpen(field) && IsOwn(field, to))))
+            to++;
+        return string.Join(' ', _words[from..to]);
+    }
+
+    private bool IsOwn(Field field, int at) => (field.Keyword is null || field.MayLackKeyword) && !Reads(field, Anything)
+        && Reads(field, _words[at]) && (!IsMeasured(field) || _words[at].Any(char.IsAsciiLetter));
+
+    private void Take(Field field, string value)
+    {
+        _text[field] = value;
+        var parsed = field.Notation.ReadBoxed(value, _read, _terms);
+        if (parsed.IsRead)
+            _read.Put(field, parsed.Value);
+        _at += value.Count(c => c == ' ') + 1;
+    }
+
+    /// <summary>As many words as the field's value has: "wash aid", "4 sheets".</summary>
+    private string Longest(Field field, int at)
+    {
+        foreach (var name in field.Notation.Words.Where(name => name.Contains(' ', StringComparison.Ordinal)))
+            if (string.Join(' ', _words.Skip(at).Take(name.Split(' ').Length)) is var found && found.Equals(name, StringComparison.OrdinalIgnoreCase))
+                return found;
+        return IsMeasured(field) && at + 1 < _words.Length && char.IsAsciiDigit(_words[at][^1])
+            && Measures.Measurement.Read($"1{_words[at + 1]}", out _) is { Unit: not null }
+            ? $"{_words[at]} {_words[at + 1]}" : _words[at];
+    }
+
+    private bool IsOpen(Field field) => field.Keyword != Colon && _text[field].Length == 0;
+
+    private bool Reads(Field field, string text) => field.Notation.ReadBoxed(text, _read, _terms).IsRead;
+
+    /// <summary>Whether its value may have a unit: a bare number is then no sign of it.</summary>
+    private bool IsMeasured(Field field) => field.Notation.Shape == Shape.Number && (Reads(field, "1ml") || Reads(field, "1g") || Reads(field, "1 sheets"));
+
+    private static bool Introduces(Field field, string word) => field.Keyword is { } keyword && keyword.Equals(word, StringComparison.OrdinalIgnoreCase);
+
+    private static int ColonAt(string phrase)
+    {
+        for (var i = 0; i < phrase.Length; i++)
             if (phrase[i] == ':' && (i + 1 == phrase.Length || char.IsWhiteSpace(phrase[i + 1])))
-                colon = i;
-        var words = colon < 0 ? phrase : phrase[..colon];
-        return (words.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries), colon < 0 ? "" : phrase[(colon + 1)..].Trim());
+                return i;
+        return -1;
     }
 }

@@ -58,7 +58,7 @@ internal static class OrderKind
         File = "orders",
         Title = "Order",
         Purpose = "Packs of one or several items are ordered; they are on order until a delivery names the order.",
-        Example = "spring-film --lines \"2 fen80 at 186\" \"1 syrup expected 2026-04-10\" --supplier \"mail-order shop\"",
+        Example = "spring-film --line \"2 fen80 at 186\" \"1 syrup expected 2026-04-10\" --supplier \"mail-order shop\"",
         NamedBy = Order,
         Bound =
         [
@@ -68,6 +68,7 @@ internal static class OrderKind
         Line = new LineKind<OrderedPacks>
         {
             Name = "lines",
+            Option = "--line",
             Help = "what is ordered, once for each item: how many packs, the item, the price of a pack",
             Bound =
             [

@@ -109,7 +109,8 @@ internal static class ProcessDefinitionKind
         Bound = [new(Process, entry => entry.Process)],
         Line = new LineKind<ProcessStep>
         {
-            Name = "step",
+            Name = "steps",
+            Option = "--step",
             Help = "each step in order: what it does, the item, its dilution or amount, the volume, the minutes",
             Bound =
             [

@@ -170,9 +170,12 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
         Touch(container.Less(draw.Quantity, draw.Cost));
     }
 
-    /// <summary>A box that comes out of the cold and is opened too soon sweats.</summary>
+    /// <summary>A box that is opened straight from the freezer, or too soon after the cold, sweats.</summary>
     public void RemarkOnCold(Container container)
     {
+        if (Item(container.Lot.Item).Kind == ItemKind.Film && Keeping.ColdPlaces.Of(container.Storage) == Keeping.Coldness.Freezer)
+            Remark($"{container.Code} is kept in the {container.Storage}: let it warm up closed before it is opened, or it sweats, and film "
+                + "that has sweated is lost. If it has been taken out, enter where it is kept now");
         if (container.OpensFrom is { } warm && Date < warm)
             Remark($"{container.Code} came out of the cold and should not be opened before {Dates.Text(warm)}");
     }

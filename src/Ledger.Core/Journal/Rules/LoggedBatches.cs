@@ -13,13 +13,15 @@ internal sealed class LoggedBatches
 {
     private readonly List<List<(SessionLine Line, Item Film)>> _batches = [];
     private readonly Dictionary<int, int> _numbers = [];
+    private readonly bool _isSaid;
 
     public LoggedBatches(SessionLog session, List<Item> films)
     {
-        var (said, hasBegun) = (session.Lines.Any(line => line.Developer is not null), false);
+        var hasBegun = false;
+        _isSaid = session.Lines.Any(line => line.Developer is not null);
         foreach (var (index, (line, film)) in session.Lines.Zip(films).Index().Where(pair => pair.Item.First.Fate != Fate.Dummy))
         {
-            var begins = !said || line.Developer is not null;
+            var begins = !_isSaid || line.Developer is not null;
             if (_batches.Count == 0 || (begins && hasBegun))
                 _batches.Add([]);
             _batches[^1].Add((line, film));
@@ -34,6 +36,26 @@ internal sealed class LoggedBatches
 
     /// <summary>What lay in the trays together, batch by batch.</summary>
     public IReadOnlyList<TrayLoad> Loads => [.. _batches.Select(batch => new TrayLoad(batch[0].Film.Format, batch.Sum(part => part.Line.Sheets)))];
+
+    /// <summary>The batches that had less developer than their film asks for, each by itself: one that had more does not make up for it.</summary>
+    public IEnumerable<string> Thin(Process process, Draft draft)
+    {
+        if (process.Developer is not { Item: { } code } step || draft.Item(code) is not { MinimumPer80SquareInches: { } minimum } developer)
+            yield break;
+        for (var i = 0; i < _batches.Count; i++)
+        {
+            var area = _batches[i].Aggregate(Area.Zero, (sum, part) => sum + part.Film.AreaOf(part.Line.Sheets));
+            var least = Volume.FromMicrolitres(Share.UpTo(minimum.Microlitres, area.Hundredths, Area.Unit80.Hundredths));
+            var had = _batches[i].Aggregate(default(Volume), (sum, part) => sum + Had(part, step, developer));
+            if (had < least)
+                yield return $"{had.ToText(draft.Style)} of {code} for {area.ToText(draft.Style)} in batch {i + 1}; "
+                    + $"at least {least.ToText(draft.Style)} are asked for";
+        }
+    }
+
+    private Volume Had((SessionLine Line, Item Film) part, ProcessStep step, Item developer) => _isSaid
+        ? part.Line.Developer ?? default
+        : BatchDeveloper.Of(step, developer, part.Film, part.Line.Sheets, graduate: null)?.Measured ?? default;
 
     /// <summary>What a careful worker would ask about: films or groups in one tray, more sheets than the user's hands move.</summary>
     public IEnumerable<string> Remarks(TrayPractice practice)

@@ -40,7 +40,7 @@ internal static class OpeningRules
             var (place, code) = (draft.NewPlace(), $"{box.Lot.Item}/{number}");
             draft.Add(new ContainerArrived(place, code, number, box.Lot, size));
             draft.Add(new Movement(box.Lot.Id, box.Place, place, size.Base, cost));
-            draft.Touch(new(place, code, box.Lot, size, size, cost, null));
+            draft.Touch(new(place, code, box.Lot, size, size, cost, null) { Moves = box.Moves });
             box = box.Less(size, cost);
         }
 

@@ -16,7 +16,7 @@ internal static class SessionRules
         var name = Require.Name(session.Session, "a session");
         if (draft.Past.HasSession(name))
             throw new RefusedException(RefusalKind.AlreadyThere, $"session {name} is in the journal already; give this one another name");
-        var process = draft.Holdings.Process(session.Process)
+        var process = draft.Holdings.Process(session.Process)?.Knowing(draft.Item)
             ?? throw RefusedException.Unknown($"process \"{session.Process}\"", draft.Holdings.Processes.Select(known => known.Name));
         session = Measured(session, process, draft);
         Require.That(
@@ -35,7 +35,7 @@ internal static class SessionRules
             developed.Take(i + 1, session.Lines[i], films[i]);
         draft.Settle(session.Anyway);
         draft.Film.RemindOfLabels();
-        foreach (var remark in batches.Remarks(draft.Holdings.Settings.Tray))
+        foreach (var remark in batches.Remarks(draft.Holdings.Settings.Tray).Concat(batches.Thin(process, draft)))
             draft.Remark(remark);
         UseUp(session, process, batches.Loads, draft);
         PlanRules.Realise(session, draft);
@@ -116,23 +116,9 @@ internal static class SessionRules
             total += said ? session.Lines[i].Developer ?? default
                 : session.Lines[i].Fate == Fate.Dummy ? default
                 : BatchDeveloper.Of(step, item, films[i], session.Lines[i].Sheets, graduate: null)?.Measured ?? default;
-        WarnIfThin(session, item, total, films, draft);
         if (step.Use == StepUse.OneShot && total > default(Volume))
             draft.Take(item, Quantity.Of(total), null, Places.UsedUp, session.BooksDifference);
         return total;
-    }
-
-    private static void WarnIfThin(SessionLog session, Item developer, Volume total, List<Item> films, Draft draft)
-    {
-        if (developer.MinimumPer80SquareInches is not { } minimum)
-            return;
-        var area = films.Zip(session.Lines).Where(pair => pair.Second.Fate != Fate.Dummy)
-            .Aggregate(Area.Zero, (sum, pair) => sum + pair.First.AreaOf(pair.Second.Sheets));
-        var least = Volume.FromMicrolitres(Share.UpTo(minimum.Microlitres, area.Hundredths, Area.Unit80.Hundredths));
-        if (total < least)
-            draft.Remark(
-                $"{total.ToText(draft.Style)} of {developer.Code} for {area.ToText(draft.Style)}; "
-                + $"at least {least.ToText(draft.Style)} are asked for");
     }
 
     private static void UseUp(SessionLog session, Process process, IReadOnlyList<TrayLoad> batches, Draft draft)

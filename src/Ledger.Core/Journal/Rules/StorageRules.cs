@@ -1,4 +1,5 @@
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using NodaTime;
 
@@ -19,7 +20,8 @@ internal static class StorageRules
         var opens = move.OpensFrom ?? Thawed(container.Storage, to, draft);
         draft.Add(new ContainerStored(container.Place, to, opens));
         if (opens is { } day)
-            draft.Remark($"{container.Code} comes out of the cold: open it on {Dates.Text(day)} at the earliest, or it sweats");
+            draft.Remark($"{container.Code} comes out of the cold: {Closed(move, container.Storage, to, draft)}"
+                + $"open it on {Dates.Text(day)} at the earliest, or it sweats");
         draft.Summary = $"{container.Code} to the {to}{(opens is { } from ? $", to be opened from {Dates.Text(from)}" : "")}";
     }
 
@@ -36,19 +38,17 @@ internal static class StorageRules
     /// <summary>From the freezer the whole time, from the fridge a quarter of it; in whole days, rounded up.</summary>
     private static LocalDate? Thawed(string from, string to, Draft draft)
     {
-        var hours = (Coldness(from), Coldness(to)) switch
-        {
-            (2, < 2) => draft.Holdings.Settings.Film.ThawHours,
-            (1, 0) => (draft.Holdings.Settings.Film.ThawHours + 3) / 4,
-            _ => 0,
-        };
+        var hours = Hours(from, to, draft);
         return hours == 0 ? null : draft.Date.PlusDays((hours + HoursOfADay - 1) / HoursOfADay);
     }
 
-    private static int Coldness(string storage) => storage.Trim().ToLowerInvariant() switch
+    private static int Hours(string from, string to, Draft draft) => (ColdPlaces.Of(from), ColdPlaces.Of(to)) switch
     {
-        "freezer" => 2,
-        "fridge" => 1,
+        (Coldness.Freezer, not Coldness.Freezer) => draft.Holdings.Settings.Film.ThawHours,
+        (Coldness.Fridge, Coldness.None) => (draft.Holdings.Settings.Film.ThawHours + 3) / 4,
         _ => 0,
     };
+
+    private static string Closed(StorageMove move, string from, string to, Draft draft) =>
+        move.OpensFrom is null ? $"leave it closed for {Hours(from, to, draft)} hours and " : "";
 }

@@ -92,8 +92,10 @@ public sealed class SessionTests
         lines                                | syrup ml | remark
         line=fen80:4                        | 25       |
         line=fen80:4 line=fen80:2          | 50       |
-        line=fen80:4:30ml line=fen80:2     | 30       | 30 ml of syrup for 480 sq in; at least 36 ml are asked for
-        line=fen80:4:20ml                   | 20       | 20 ml of syrup for 320 sq in; at least 24 ml are asked for
+        line=fen80:4:30ml line=fen80:2     | 30       | 30 ml of syrup for 480 sq in in batch 1; at least 36 ml are asked for
+        line=fen80:4:20ml                   | 20       | 20 ml of syrup for 320 sq in in batch 1; at least 24 ml are asked for
+        line=fen80:4:24ml line=fen80:4:8ml  | 32       | 8 ml of syrup for 320 sq in in batch 2; at least 24 ml are asked for
+        line=fen80:4:60ml line=fen80:4:8ml  | 68       | 8 ml of syrup for 320 sq in in batch 2; at least 24 ml are asked for
         line=fen80:6                        | 36       |
         line=reed400:24                       | 36       |
         """;
