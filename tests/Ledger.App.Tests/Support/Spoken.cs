@@ -105,7 +105,7 @@ internal static class Spoken
 
     private static string[] Line(DeliveryLine line) =>
     [
-        line.Item, Number(line.Packs), .. Money("--price", line.Price ?? Core.Measures.Money.Zero),
+        line.Item, Number(line.Packs)!, .. Money("--price", line.Price ?? Core.Measures.Money.Zero),
         .. Option("--expires", line.ExpiresOn is { } date ? Dates.Text(date) : null), .. Option("--batch", line.Batch),
         .. Option("--storage", line.Storage), .. Option("--order", line.Order),
     ];

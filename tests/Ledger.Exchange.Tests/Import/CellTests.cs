@@ -64,8 +64,7 @@ public class CellTests
     [Fact]
     public void ADilutionWithAColonIsAskedAbout() =>
         Assert.Equal(
-            "line 2, dilution: found \"1:39\"; \"1:39\" is read two ways: write 1+39 if the second figure is the water, "
-            + "or 1+38 if it is all parts together",
+            "line 2, dilution: found \"1:39\"; accepted is 1+39 if the second figure is the water, or 1+38 if it is all parts together",
             Csv.Problem("items", "item,name,kind,unit,pack,dilution\nsyrup,Syrup,chemical,ml,1000,1:39\n").ToString());
 
     [Fact]

@@ -202,6 +202,30 @@ public class KindTests
         Assert.Null(Assert.IsType<SessionLog>(file.Entries[1].Entry).Bath);
     }
 
+    [Fact]
+    public void A_line_has_its_note_and_so_has_the_whole_session()
+    {
+        var session = Csv.One<SessionLog>(
+            "sessions", "session,date,process,item,sheets,note,session_note\nS1,2025-05-12,film,pan,1,dust,a long day\nS1,,,pan,1,,\n");
+        Assert.Equal(("a long day", "dust", ""), (session.Note, session.Lines[0].Note, session.Lines[1].Note));
+        Assert.Equal("gently", Csv.One<ProcessDefinition>("processes", "process,step,role,process_note\nfilm,1,presoak,gently\n").Note);
+    }
+
+    [Fact]
+    public void Rows_of_one_reference_are_one_entry_of_several_lines()
+    {
+        var decanting = Csv.One<Decanting>(
+            "decantings", "date,from,bottles,size_ml,last_ml,reference\n2025-04-06,syrup,3,250,,D1\n,,1,125,64,D1\n");
+        Assert.Equal("decantings:D1", decanting.Key);
+        Assert.Equal(
+            [(250m, null), (250m, null), (250m, null), (125m, 64m)],
+            decanting.Bottles.Select(bottle => (bottle.Size.Value, bottle.Amount?.Value)));
+    }
+
+    [Fact]
+    public void A_definition_may_name_the_day_from_which_it_holds() =>
+        Assert.Equal(Day, Csv.One<ItemDefinition>("items", "item,kind,format,pack,date\npan,film,8x10,25,2025-05-12\n").Date);
+
     [Theory]
     [InlineData("2025-05-13,film,F1", "date", "2025-05-13", "2025-05-12")]
     [InlineData("2025-05-12,paper,F1", "process", "paper", "film")]
