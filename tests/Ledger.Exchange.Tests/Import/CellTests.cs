@@ -45,7 +45,7 @@ public class CellTests
     }
 
     [Theory]
-    [InlineData("deliveries", "date;item;packs\n2025-05-12;pan;\n", "accepted is how many packs; a part of a pack, such as 0.5, is an open one")]
+    [InlineData("deliveries", "date;item;packs\n2025-05-12;;1\n", "accepted is the item's code")]
     [InlineData("deliveries", "date;item;packs\n;pan;1\n", "accepted is a date that exists, written as 2026-03-15")]
     [InlineData("deliveries", "date;item;packs;price\n2025-05-12;pan;1;0.0000001\n", "accepted is an amount from 0 to 1000000000 with at most six decimals")]
     [InlineData("counts", "date;item;found;reason\n2025-05-12;pan;1.5;miscounted\n", "accepted is a whole number of sheets")]

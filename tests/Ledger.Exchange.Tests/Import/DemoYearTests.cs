@@ -46,7 +46,7 @@ public class DemoYearTests
     [InlineData("practice", 100, 4, 2)]
     public void FilmIsReceivedDevelopedAndLost(string film, int received, int developed, int lost)
     {
-        Assert.Equal(received, Came(film).Sum(one => one.Line.Packs * Items[film].Pack.Base));
+        Assert.Equal(received, Came(film).Sum(one => one.Line.Packs!.Value * Items[film].Pack.Base));
         Assert.Equal(developed, Lines(film).Sum(line => line.Sheets));
         var cutUp = Entries.OfType<ClearingTest>().Where(test => test.Film == film).Sum(test => test.Sheets);
         Assert.Equal(lost, cutUp + Entries.OfType<Discard>().Where(discard => discard.What == film).Sum(discard => discard.Quantity!.Value.Base));
@@ -69,7 +69,7 @@ public class DemoYearTests
     public void EachDeliveryHasItsLandedCostPerSheet(string film, double[] perSheet) =>
         Assert.Equal(
             perSheet.Select(amount => (decimal)amount),
-            Came(film).Select(one => Landed(one.Delivery, one.Line) / (one.Line.Packs * Items[film].Pack.Base)));
+            Came(film).Select(one => Landed(one.Delivery, one.Line) / (one.Line.Packs!.Value * Items[film].Pack.Base)));
 
     [Fact]
     public void OnAnotherDayTheWholeYearIsMoved()
@@ -104,6 +104,6 @@ public class DemoYearTests
         Entries.OfType<Delivery>().SelectMany(delivery => delivery.Lines.Select(line => (delivery, line))).Where(one => one.line.Item == item);
 
     /// <summary>Every delivery of the year has one line, which bears all its costs.</summary>
-    private static decimal Landed(Delivery delivery, DeliveryLine line) => (line.Price ?? Money.Zero).At(line.Packs).Amount
+    private static decimal Landed(Delivery delivery, DeliveryLine line) => (line.Price ?? Money.Zero).At(line.Packs!.Value).Amount
         - delivery.Discount.Amount + delivery.Shipping.Amount + delivery.Duty.Amount;
 }

@@ -140,7 +140,7 @@ public class KindTests
         Assert.Equal(("deliveries:inv-1", "inv-1", Day), (delivery.Key, delivery.Reference, delivery.Date));
         Assert.Equal((Money.Of(5), Money.Of(10), Money.Of(3.3m)), (delivery.Discount, delivery.Shipping, delivery.Duty));
         Assert.Equal(("USD", 0.92m), (delivery.Currency, delivery.Rate));
-        Assert.Equal([("pan", 2, "C1"), ("stop", 1, "")], delivery.Lines.Select(line => (line.Item, (int)line.Packs, line.Batch)));
+        Assert.Equal([("pan", 2, "C1"), ("stop", 1, "")], delivery.Lines.Select(line => (line.Item, (int)line.Packs!.Value, line.Batch)));
         Assert.Equal("syrup", Assert.Single(Assert.IsType<Delivery>(entries[1]).Lines).Item);
         Assert.Equal("shipping", Csv.Problem("deliveries", "date,item,packs,shipping,reference\n2025-05-12,pan,1,5,a\n,pan,1,6,a\n").Column);
     }

@@ -26,7 +26,7 @@ public sealed class OlderLedgerTests : IDisposable
             packed.CopyTo(file);
         using var ledger = LedgerFile.Open(path, clock);
         Assert.NotNull(ledger.MigratedFrom);
-        var files = ImportFolder.Read(DemoYear.Kinds.Select(kind => (kind, AsItWas(kind))), Csv.Nothing with { Today = DemoYear.LastDay });
+        var files = ImportFolder.Read(DemoYear.Kinds.Select(kind => (kind, (Stream)AsItWas(kind))), Csv.Nothing with { Today = DemoYear.LastDay });
         var entries = ImportFolder.InOrder(files).Select(sourced => sourced.Entry).ToList();
         Assert.Equal(DemoYear.Read(DemoYear.LastDay).Count, entries.Count);
         var again = ledger.Import(entries, dryRun: false, null, default);
