@@ -76,13 +76,16 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     /// <exception cref="OperationCanceledException">It was cancelled; nothing was written.</exception>
     public ImportOutcome Import(IEnumerable<Entry> entries, bool dryRun, IProgress<int>? progress, CancellationToken cancel) => Write(transaction =>
     {
-        var (posted, there, refused, index) = (0, 0, new List<RefusedEntry>(), 0);
+        var (posted, there, refused, remarks, index) = (0, 0, new List<RefusedEntry>(), new List<EntryRemark>(), 0);
         foreach (var entry in entries)
         {
             cancel.ThrowIfCancellationRequested();
             switch (PostInside(entry, transaction.Inside))
             {
-                case Posted: posted++; break;
+                case Posted done:
+                    posted++;
+                    remarks.AddRange(done.Posting.Remarks.Select(remark => new EntryRemark(index, remark)));
+                    break;
                 case AlreadyPosted: there++; break;
                 case NotPosted not: refused.Add(new(index, not.Refusal)); break;
             }
@@ -95,7 +98,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
             transaction.Commit();
         else
             _holdings.Forget();
-        return new ImportOutcome(posted, there, refused);
+        return new ImportOutcome(posted, there, refused, remarks);
     });
 
     /// <inheritdoc/>
@@ -218,7 +221,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     private PostOutcome PostInside(Entry entry, Snapshot inside)
     {
         var past = new JournalReader(inside);
-        if (past.NumberOf(entry.Key) is { } number)
+        if (entry.FormerKeys.Prepend(entry.Key).Select(past.NumberOf).FirstOrDefault(found => found is not null) is { } number)
             return new AlreadyPosted(number);
         return PostingRules.Decide(entry, Now(inside), past, Today) switch
         {

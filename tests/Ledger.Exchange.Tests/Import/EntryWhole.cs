@@ -17,7 +17,8 @@ internal static class EntryWhole
         if (value is null || value.GetType().Assembly != typeof(Entry).Assembly || value.GetType().IsEnum)
             return string.Create(CultureInfo.InvariantCulture, $"{value}");
         return $"{{{string.Join(", ", value.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance)
-            .Where(property => property.GetIndexParameters().Length == 0 && property.PropertyType.Namespace != "Ledger.Core.Costing")
+            .Where(property => property.GetIndexParameters().Length == 0 && property.PropertyType.Namespace != "Ledger.Core.Costing"
+                && property.Name != nameof(Entry.FormerKeys))
             .Select(property => $"{property.Name}={Of(property.GetValue(value))}"))}}}";
     }
 }

@@ -38,6 +38,11 @@ public abstract class EntryKind
     /// </summary>
     public Field? NamedBy { get; init; }
 
+    /// <summary>
+    /// Whether another entry of the same name takes the place of the one before, as with items and plans. Otherwise the name is given once.
+    /// </summary>
+    public bool IsReplaceable { get; init; }
+
     /// <summary>The field that takes the user's reference where it is not said itself; null where a reference is only a name for the entry.</summary>
     public Field? ReferenceField { get; init; }
 

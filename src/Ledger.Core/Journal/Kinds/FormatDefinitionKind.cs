@@ -44,6 +44,7 @@ internal static class FormatDefinitionKind
         Example = "220 --unit roll --area \"160 sqin\"",
         IsDated = false,
         NamedBy = Code,
+        IsReplaceable = true,
         Bound = [new(Code, entry => entry.Format), new(Area, entry => entry.Format.Area),
         new(Unit, entry => entry.Format.Unit)],
         With = values => new()

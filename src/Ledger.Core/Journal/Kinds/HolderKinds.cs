@@ -59,6 +59,7 @@ internal static class HolderDefinitionKind
         Example = "E07 --format 8x10 --notch VU",
         IsDated = false,
         NamedBy = Holder,
+        IsReplaceable = true,
         Bound =
         [
             new(Holder, entry => entry.Holder), new(Format, entry => entry.Format),

@@ -192,6 +192,7 @@ internal static class ItemDefinitionKind
         Example = "fen80 --kind film --format 8x10 --pack 25",
         IsDated = false,
         NamedBy = Code,
+        IsReplaceable = true,
         Bound =
         [
             Of(Code, item => item.Code), Of(Name, item => item.Name), Of(Sort, item => item.Kind),

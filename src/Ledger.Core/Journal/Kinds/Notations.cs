@@ -134,7 +134,8 @@ public static class Notations
 
     /// <summary>A dilution: "1+39".</summary>
     public static Notation<Dilution> Dilution { get; } = new(
-        (text, _, _) => Measures.Dilution.TryParse(text, out var dilution, out var problem) ? dilution! : Parsed.Not<Dilution>(problem),
+        (text, _, _) => Measures.Dilution.TryParse(text, out var dilution, out _)
+            ? dilution! : Parsed.Not<Dilution>(Measures.Dilution.AcceptedFor(text)),
         (dilution, _) => dilution.Text) { Placeholder = "DILUTION" };
 
     /// <summary>A format of film or paper.</summary>

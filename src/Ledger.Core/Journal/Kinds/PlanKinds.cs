@@ -100,6 +100,7 @@ internal static class PlanKind
         ],
         Example = "spring --on 2026-04-12 --process tray --sheets \"8 fen80 N\" --sheets \"4 fen80 N-1\"",
         NamedBy = Plan,
+        IsReplaceable = true,
         Bound =
         [
             new(Plan, entry => entry.Plan), new(On, entry => entry.On), new(IsTrip, entry => Say.Yes(entry.IsTrip)),

@@ -105,6 +105,7 @@ internal static class ProcessDefinitionKind
         Example = "tray --step \"presoak for 2\" --step \"developer syrup 1+49 in 1250ml for 11 per batch\" --step \"fixer tarnfix in 1.5l reused for 5\"",
         IsDated = false,
         NamedBy = Process,
+        IsReplaceable = true,
         Bound = [new(Process, entry => entry.Process)],
         Line = new LineKind<ProcessStep>
         {

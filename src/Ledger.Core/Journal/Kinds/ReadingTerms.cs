@@ -28,8 +28,11 @@ public sealed record ReadingTerms
     /// <summary>The user's units.</summary>
     public MeasureStyle Style { get; init; } = MeasureStyle.Metric;
 
+    /// <summary>Leaves dates where they are.</summary>
+    public static Func<LocalDate, LocalDate> Unmoved { get; } = date => date;
+
     /// <summary>Moves a date that was read in time; dates stay where they are unless it says otherwise.</summary>
-    public Func<LocalDate, LocalDate> Shift { get; init; } = date => date;
+    public Func<LocalDate, LocalDate> Shift { get; init; } = Unmoved;
 
     /// <summary>The terms of somebody who types, with what the ledger holds.</summary>
     public static ReadingTerms Typed(Holdings holdings, LocalDate today) => Of(holdings, today) with { IsTyped = true };

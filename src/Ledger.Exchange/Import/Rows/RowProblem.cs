@@ -1,4 +1,4 @@
-namespace Ledger.Exchange.Import;
+namespace Ledger.Exchange.Import.Rows;
 
 /// <summary>What is wrong with a row, or with a whole file.</summary>
 /// <param name="Line">The line on which the row begins, counting from 1 with the header; 0 when the whole file is meant.</param>
