@@ -158,6 +158,9 @@ internal static class DiscardKind
             : new Baths.BathReading(bath, holdings.AsOf).IsSpent ? "exhausted" : null,
     };
 
+    private static readonly Field<string> Jug =
+        SharedFields.JugFor((read, holdings) => read.Find(What) is { } what && holdings.Bath(what) is not null);
+
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<Discard>
     {
@@ -173,13 +176,13 @@ internal static class DiscardKind
         Bound =
         [
             new(What, entry => entry.What), new(Amount, entry => entry.Quantity), new(Reason, entry => entry.Reason),
-            new(SharedFields.Jug, entry => entry.Jug),
+            new(Jug, entry => entry.Jug),
         ],
         With = values => new()
         {
             Key = values.Key, Date = values.Date, Note = values.Note, What = values.Of(What),
             Quantity = values.Maybe(Amount),
-            Reason = values.Of(Reason), Jug = values.Find(SharedFields.Jug),
+            Reason = values.Of(Reason), Jug = values.Find(Jug),
         },
     };
 }
