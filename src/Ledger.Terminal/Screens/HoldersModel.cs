@@ -43,15 +43,15 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.Of(KeyTable.Load, "loads sheets into sides", row => new Fill(new LoadForm(Ledger, HolderAt(row)))),
-        ScreenAction.Of(KeyTable.Expose, "notes an exposure", row => new Fill(new ExposureForm(Ledger, HolderAt(row)))),
+        ScreenAction.Of(KeyTable.Load, "loads sheets into sides", row => new Fill(HolderForms.Load(Ledger, HolderAt(row)))),
+        ScreenAction.Of(KeyTable.Expose, "notes an exposure", row => new Fill(HolderForms.Expose(Ledger, HolderAt(row)))),
         ScreenAction.Of(KeyTable.Move, "unloads: takes sheets out into a box; puts a wrong label right", row =>
-            new Fill(new UnloadForm(Ledger, row < 0 ? null : IdOf(row)))),
-        ScreenAction.Rare("Clean", "notes a cleaning", row => new Fill(new CleaningForm(Ledger, HolderAt(row)))),
+            new Fill(HolderForms.Unload(Ledger, row < 0 ? null : IdOf(row)))),
+        ScreenAction.Rare("Clean", "notes a cleaning", row => new Fill(new KindForm(Ledger, "cleaning", ("holders", HolderAt(row))))),
         ScreenAction.Rare("Service", "takes a side out of service, or puts it back", row =>
-            new Fill(new ServiceForm(Ledger, FirstSide(row)))),
-        ScreenAction.Of(KeyTable.New, "registers a holder", _ => new Fill(new HolderForm(Ledger))),
-        ScreenAction.Of(KeyTable.Keeper, "names a negative a keeper", _ => new Fill(new KeeperForm(Ledger, null))),
+            new Fill(new KindForm(Ledger, "service", ("sides", FirstSide(row))))),
+        ScreenAction.Of(KeyTable.New, "registers a holder", _ => new Fill(new KindForm(Ledger, "holder"))),
+        ScreenAction.Of(KeyTable.Keeper, "names a negative a keeper", _ => new Fill(new KindForm(Ledger, "keeper"))),
         ScreenAction.Of(KeyTable.Count, "posts how many sheets are really there", row => new Fill(new KindForm(Ledger, "count", ("item", Place(row))))),
         ScreenAction.Of(KeyTable.Discard, "throws sheets away", row => new Fill(new DiscardForm(Ledger, Place(row)))),
         ScreenAction.Of(KeyTable.Paper, "writes the label of the selected box of exposed sheets", row => row >= _holders.Count

@@ -40,10 +40,10 @@ internal sealed class SheetsModel(ILedger ledger, string place) : TableModel(led
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.Of(KeyTable.Expose, "notes an exposure", _ => new Fill(new ExposureForm(Ledger, place))),
-        ScreenAction.Of(KeyTable.Move, "unloads: takes sheets out into a box", row => new Fill(new UnloadForm(Ledger, row < 0 ? place : IdOf(row)))),
+        ScreenAction.Of(KeyTable.Expose, "notes an exposure", _ => new Fill(HolderForms.Expose(Ledger, place))),
+        ScreenAction.Of(KeyTable.Move, "unloads: takes sheets out into a box", row => new Fill(HolderForms.Unload(Ledger, row < 0 ? place : IdOf(row)))),
         ScreenAction.Rare("Service", "takes the side out of service, or puts it back", row =>
-            new Fill(new ServiceForm(Ledger, row < 0 ? null : IdOf(row)))),
+            new Fill(new KindForm(Ledger, "service", ("sides", row < 0 ? null : IdOf(row))))),
     ];
 
     /// <inheritdoc/>

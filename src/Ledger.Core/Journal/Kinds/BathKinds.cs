@@ -118,7 +118,7 @@ internal static class RotationKind
     {
         Help = "a name of its own for the bath that is mixed, never used before, such as F6", Example = "F6",
         IsNeeded = true, IsArgument = true, Width = 10,
-        Offer = (_, holdings) => Pairs(holdings).FirstOrDefault() is { } first && holdings.SecondAfter(first) is { } second
+        Offer = (read, holdings) => PairOf(read, holdings) is { } first && holdings.SecondAfter(first) is { } second
             ? NextName.After(second.Code, name => holdings.Bath(name) is not null) : null,
     };
 
@@ -191,6 +191,11 @@ internal static class RotationKind
             BooksDifference = values.Of(SharedFields.BookDifference),
         },
     };
+
+    /// <summary>The first bath of the pair that was named, by either of its baths.</summary>
+    private static Bath? PairOf(FieldValues read, Holdings holdings) => read.Find(Bath) is { } named
+        ? Pairs(holdings).FirstOrDefault(first => first == holdings.Bath(named) || holdings.SecondAfter(first) == holdings.Bath(named))
+        : Pairs(holdings).FirstOrDefault();
 
     private static IEnumerable<Bath> Pairs(Holdings holdings) => holdings.WorkingBaths.Where(bath => holdings.SecondAfter(bath) is not null);
 }

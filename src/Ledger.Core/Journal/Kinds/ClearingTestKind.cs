@@ -18,8 +18,8 @@ internal static class ClearingTestKind
     {
         Help = "the film the strip is of", Example = "fen80", IsNeeded = true, IsArgument = true, Width = 16,
         Choices = Offered.SheetFilms,
-        Offer = (read, holdings) => (read.Find(Bath) is { } bath ? holdings.Bath(bath)?.ClearingTests.LastOrDefault()?.Film : null)
-            ?? Offered.SheetFilms(read, holdings).FirstOrDefault(),
+        Offer = (read, holdings) => read.Find(Bath) is { } bath && holdings.Bath(bath)?.ClearingTests is [.., var last]
+            ? last.Film : Offered.SheetFilms(read, holdings).FirstOrDefault(),
     };
 
     private static readonly Field<decimal> Seconds = new("seconds", Notations.Number(0.1m, 36_000, 1, "SECONDS"))
