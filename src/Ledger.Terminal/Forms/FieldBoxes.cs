@@ -69,16 +69,17 @@ internal sealed class FieldBoxes
                 box.Begin(text);
     }
 
-    /// <summary>Writes into every field that nobody has typed in what its description offers, given what stands in the others.</summary>
+    /// <summary>Writes into every field that nobody has typed in what its description offers, given what stands in the others; what is
+    /// offered in one may call for another in the next.</summary>
     public void Offer()
     {
-        for (var before = ""; before != All();)
+        for (var rounds = 0; rounds < _fields.Count; rounds++)
         {
-            before = All();
+            var before = All.Select(box => box.Text).ToList();
             OfferOnce();
+            if (before.SequenceEqual(All.Select(box => box.Text)))
+                return;
         }
-
-        string All() => string.Join('\n', this.All.Select(box => box.Text));
     }
 
     private void OfferOnce()
@@ -100,7 +101,7 @@ internal sealed class FieldBoxes
 
     /// <summary>A figure as the user measures: what is offered in millilitres stands in fluid ounces where those are chosen.</summary>
     private string InUnits(Field field, string text, FieldValues values) =>
-        field.Notation.Shape == Shape.Number ? field.Rewritten(text, values, _terms) : text;
+        field.Notation.Shape == Shape.Number && char.IsAsciiLetter(text[^1]) ? field.Rewritten(text, values, _terms) : text;
 
     private FormField Made(Field field, bool isName) => new(Label(field), field.Width, isName ? FieldKind.Text : KindOf(field))
     {

@@ -94,6 +94,8 @@ internal sealed class FormPage : Page
     private void Build(FormField? focus)
     {
         _isBuilding = true;
+        foreach (var box in _boxes.Select(box => box.Box).OfType<FieldBox>())
+            box.Abandon();
         foreach (var view in _fields.SubViews.ToList())
         {
             _fields.Remove(view);
@@ -157,7 +159,11 @@ internal sealed class FormPage : Page
         if (_form.Fields.SequenceEqual(_boxes.Select(box => box.Field)))
             ShowFields();
         else
+        {
             Build(field);
+            (_boxes.Find(box => box.Field == field).Box as FieldBox)?.GoOn();
+        }
+
         Judge();
     }
 

@@ -21,6 +21,7 @@ internal sealed class ItemForm : KindForm
     private static readonly string[] OfFilmAlone = ["format", "fixer_factor"];
 
     private readonly Item? _known;
+    private string _kindNow = "film";
 
     /// <summary>Opens the form.</summary>
     /// <param name="ledger">The ledger.</param>
@@ -39,7 +40,7 @@ internal sealed class ItemForm : KindForm
 
     public override FormField First => _known is null ? this["item"] : this["pack"];
 
-    protected override bool Asks(Field field) => Common.Contains(field.Name) || this["kind"].Text.Trim().ToLowerInvariant() switch
+    protected override bool Asks(Field field) => Common.Contains(field.Name) || _kindNow switch
     {
         "film" => OfFilm.Contains(field.Name),
         "chemical" => !OfFilmAlone.Contains(field.Name),
@@ -50,6 +51,8 @@ internal sealed class ItemForm : KindForm
     {
         var (kind, format) = (this["kind"].Text, this["format"].Text);
         base.OfferAll();
+        if (this["kind"].Choices().FirstOrDefault(word => word.Equals(this["kind"].Text.Trim(), StringComparison.OrdinalIgnoreCase)) is { } said)
+            _kindNow = said;
         if (Holdings.Item(this["item"].Text.Trim()) is not null)
             return;
         Own.Offer("kind", kind);

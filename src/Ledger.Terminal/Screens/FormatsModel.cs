@@ -69,8 +69,7 @@ internal sealed class FormatsModel(ILedger ledger) : TableModel(ledger)
     }
 
     /// <inheritdoc/>
-    public override Step? Open(int row) => row < 0 ? null : new Fill(new KindForm(
-        Ledger, "format", ("format", _formats[row].Code), ("area", $"{Scaled.ToText(_formats[row].Area.SquareInches, 6)} sqin")));
+    public override Step? Open(int row) => row < 0 ? null : new Fill(new KindForm(Ledger, "format", ("format", _formats[row].Code)));
 
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :

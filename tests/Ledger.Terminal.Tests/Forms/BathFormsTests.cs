@@ -129,7 +129,7 @@ public sealed class BathFormsTests
         form.Lines[0]["developer_ml"].Type("31.25g");
         Assert.Contains(Assert.IsType<Ready>(form.Judge()).Posting.Effects, effect => effect is { What: "syrup/1", Before: "64 ml", After: "39 ml" });
         form.Lines[0]["developer_ml"].Type("much g");
-        Assert.Contains("31.25g", Assert.IsType<Incomplete>(form.Judge()).Problems[0], StringComparison.Ordinal);
+        Assert.Contains("accepted is a number with its unit", Assert.IsType<Incomplete>(form.Judge()).Problems[0], StringComparison.Ordinal);
     }
 
     [Fact]

@@ -50,7 +50,9 @@ public sealed class DeliveryFormTests
     public void What_each_line_costs_on_the_shelf_is_shown_exactly_before_it_is_saved()
     {
         using var screen = new Screen(_ledger);
-        screen.Type("2r").Type("1").Press(Key.Tab).Type("100").Press(Key.F4).Type("syrup").Press(Key.Tab, Key.Tab).Type("50");
+        screen.Type("2r").Type("1");
+        Go(screen, "Price of a pack").Type("100").Press(Key.F4).Type("syrup");
+        Go(screen, "Price of a pack", 1).Type("50");
         Go(screen, "Shipping").Type("10");
 
         Assert.Contains("Cost on the shelf, EUR", screen.Text);
@@ -76,7 +78,7 @@ public sealed class DeliveryFormTests
         screen.Type("2r").Press(Key.F4);
         Assert.Contains("line 2, Item: found nothing; accepted is the item", screen.Text);
 
-        screen.Type("syrup").Press(Key.Tab).Type("two").Press(Key.F8);
+        screen.Type("syrup").Press(Key.Tab.WithShift).Type("two").Press(Key.F8);
         Assert.Contains("Line 2, Packs: found \"two\"; accepted is a number from", screen.Text);
 
         screen.Press(Key.Tab.WithShift, Key.Tab).Type("0").Press(Key.F8);
