@@ -12,12 +12,12 @@ internal sealed class FieldBox : TextField
     private bool _isShowing;
     private bool _isAbandoned;
 
-    public FieldBox(FormField field, Action<FormField> edited, Action next)
+    public FieldBox(FormField field, int width, Action<FormField> edited, Action next)
     {
         Field = field;
         _edited = edited;
         _next = next;
-        Width = field.Width;
+        Width = width;
         Show();
         ValueChanged += (_, _) => OnTyped();
     }
