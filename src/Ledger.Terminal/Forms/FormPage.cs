@@ -132,7 +132,7 @@ internal sealed class FormPage : Page
             View box = field.Kind != FieldKind.Tick ? new FieldBox(field, FieldRows.WidthOf(field, at), Edited, Next)
                 : new PressBox(() => $"[{(field.IsTicked ? "x" : " ")}] {field.Label}", () => Tick(field), Next)
                 {
-                    Width = field.Label.Length + 4, Height = 1, CanFocus = true,
+                    Field = field, Width = field.Label.Length + 4, Height = 1, CanFocus = true,
                 };
             (box.X, box.Y) = (at, row);
             box.HasFocusChanged += (_, e) => OnFocus(field.Hint, row, e.NewValue);
