@@ -12,13 +12,13 @@ internal sealed class FieldBox : TextField
     private bool _isShowing;
     private bool _isAbandoned;
 
-    public FieldBox(FormField field, Action<FormField> edited, Action next)
+    public FieldBox(FormField field, int width, Action<FormField> edited, Action next)
     {
         Field = field;
         _edited = edited;
         _next = next;
         // Behind the last sign there is a place for the cursor, or the first one would go out of sight.
-        Width = field.Width + 1;
+        Width = width + 1;
         Show();
         ValueChanged += (_, _) => OnTyped();
     }

@@ -4,6 +4,7 @@ namespace Ledger.Terminal.Forms;
 internal static class FieldRows
 {
     private const int Columns = 78;
+    private const int Flowing = 68;
     private const int Gap = 2;
 
     /// <summary>The fields row by row. The boxes that begin a row stand below each other, behind the longest label.</summary>
@@ -32,7 +33,10 @@ internal static class FieldRows
 
     /// <summary>Where the next field can begin.</summary>
     public static int Behind(FormField field, int box) =>
-        box + (field.Kind == FieldKind.Tick ? field.Label.Length + 4 : field.Width) + Gap;
+        box + (field.Kind == FieldKind.Tick ? field.Label.Length + 4 : WidthOf(field, box)) + Gap;
+
+    /// <summary>How wide a field's box is: what is longer scrolls in it.</summary>
+    public static int WidthOf(FormField field, int box) => Math.Clamp(Columns - box, 1, field.Width);
 
     private static List<List<FormField>> Filled(IReadOnlyList<FormField> fields, int most, int labels)
     {
@@ -41,7 +45,7 @@ internal static class FieldRows
         foreach (var field in fields)
         {
             var next = Behind(field, BoxAt(field, column, labels));
-            if (rows.Count == 0 || rows[^1].Count == most || next - Gap > Columns)
+            if (rows.Count == 0 || rows[^1].Count == most || next - Gap > Flowing)
             {
                 rows.Add([]);
                 next = Behind(field, BoxAt(field, 0, labels));

@@ -141,10 +141,10 @@ internal sealed class FormPage : Page
             var at = FieldRows.BoxAt(field, column, labels);
             if (field.Kind != FieldKind.Tick)
                 _fields.Add(new Label { Text = field.Label, X = column, Y = row, Width = at - column, Height = 1, CanFocus = false });
-            View box = field.Kind != FieldKind.Tick ? new FieldBox(field, Edited, Next)
+            View box = field.Kind != FieldKind.Tick ? new FieldBox(field, FieldRows.WidthOf(field, at), Edited, Next)
                 : new PressBox(() => $"[{(field.IsTicked ? "x" : " ")}] {field.Label}", () => Tick(field), Next)
                 {
-                    Width = field.Label.Length + 4, Height = 1, CanFocus = true,
+                    Field = field, Width = field.Label.Length + 4, Height = 1, CanFocus = true,
                 };
             (box.X, box.Y) = (at, row);
             box.HasFocusChanged += (_, e) => OnFocus(field.Hint, row, e.NewValue);

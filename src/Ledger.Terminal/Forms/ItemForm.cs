@@ -30,8 +30,14 @@ internal sealed class ItemForm : KindForm
         : base(ledger, "item", ("item", code))
     {
         _known = code is null ? null : Holdings.Item(code);
-        if (_known is not null)
+        if (_known is { } known)
+        {
+            var definition = new ItemDefinition { Key = EntryKey, Date = ledger.Today, Item = known };
+            Own.Begin(EntryWriting.Write(EntryKinds.Of(definition), definition, Terms));
+            OfferAll();
             return;
+        }
+
         Own.Offer("kind", "film");
         Own.Offer("format", "8x10");
     }

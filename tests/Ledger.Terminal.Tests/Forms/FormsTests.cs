@@ -264,4 +264,36 @@ public sealed class FormsTests
         screen.Press(Key.F8);
         Assert.Equal("S23", ledger.Sessions(Some.Today, null, 1)[0].Session);
     }
+
+    [Fact]
+    public void With_fluid_ounces_chosen_a_bare_number_is_fluid_ounces_and_labels_and_offers_say_so()
+    {
+        var ledger = Some.Ledger();
+        ledger.Did(new SettingChange { Key = Some.Key(), Date = Some.Today, Setting = "liquids", Value = "floz" });
+        var count = new KindForm(ledger, "count", ("item", "tarnfix/1"));
+        count["found"].Type("27");
+        count["reason"].Type("miscounted");
+
+        // 27 x 29.5735295625 ml, NIST Handbook 44, appendix C
+        Assert.Equal(new Quantity(798_485, Unit.Millilitre), Assert.IsType<StockCount>(Assert.IsType<Ready>(count.Judge()).Entry).Found);
+        Assert.Equal("Holds, fl oz", new KindForm(ledger, "jug-start")["size_ml"].Label);
+        Assert.Equal("50.721034floz", new BathForm(ledger, "F5")["working_ml"].Text);
+    }
+
+    [Theory]
+    [InlineData("yesterday", "60.5")]
+    [InlineData("-1", "60,5 ml")]
+    [InlineData("14", "0.0605 l")]
+    public void Dates_seen_from_today_and_any_unit_are_read(string date, string found)
+    {
+        var form = new KindForm(Some.Ledger(), "count", ("item", "syrup/1"));
+        form["date"].Type(date);
+        form["found"].Type(found);
+        form["reason"].Type("dregs");
+
+        var count = Assert.IsType<StockCount>(Assert.IsType<Ready>(form.Judge()).Entry);
+        Assert.Equal((Some.Today.PlusDays(-1), new Quantity(60_500, Unit.Millilitre)), (count.Date, count.Found));
+        form["date"].Turn(1);
+        Assert.Equal("2026-03-15", form["date"].Text);
+    }
 }

@@ -71,7 +71,7 @@ public sealed class HoldersTests : IDisposable
         screen.Press(Key.Esc, Key.Esc);
 
         screen.Type("x").Type("E01-1");
-        Assert.Contains("say yes under Anyway", screen.Text);
+        Assert.Contains("tick Anyway", screen.Text);
     }
 
     [Fact]
