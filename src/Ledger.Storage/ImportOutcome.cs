@@ -6,9 +6,16 @@ namespace Ledger.Storage;
 /// <param name="Posted">How many entries were written, or would have been in a dry run.</param>
 /// <param name="AlreadyThere">How many stood there already.</param>
 /// <param name="Refused">The entries that were refused.</param>
-public sealed record ImportOutcome(int Posted, int AlreadyThere, IReadOnlyList<RefusedEntry> Refused);
+/// <param name="Remarks">What the rules remarked on entries that they accepted.</param>
+public sealed record ImportOutcome(
+    int Posted, int AlreadyThere, IReadOnlyList<RefusedEntry> Refused, IReadOnlyList<EntryRemark> Remarks);
 
 /// <summary>An entry that was refused.</summary>
 /// <param name="Index">Its position in the sequence, counting from 0.</param>
 /// <param name="Refusal">Why.</param>
 public sealed record RefusedEntry(int Index, Refusal Refusal);
+
+/// <summary>What the rules remarked on an entry.</summary>
+/// <param name="Index">Its position in the sequence, counting from 0.</param>
+/// <param name="Sentence">The remark.</param>
+public sealed record EntryRemark(int Index, string Sentence);

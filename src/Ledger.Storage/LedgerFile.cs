@@ -1,4 +1,3 @@
-using System.Globalization;
 using Ledger.Core.Baths;
 using Ledger.Core.Costing;
 using Ledger.Core.Journal;
@@ -56,13 +55,13 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     }
 
     /// <inheritdoc/>
-    public T Read<T>(Func<T> reading) => Read(_ => reading());
+    public T Read<T>(Func<T> reading) => Hold(_ => reading());
 
     /// <inheritdoc/>
     public Holdings HoldingsOn(LocalDate asOf) => Read(snapshot => _holdings.Lend(asOf, snapshot));
 
     /// <inheritdoc/>
-    public Decision Preview(Entry entry) => Read(snapshot => PostingRules.Decide(entry, Now(snapshot), new JournalReader(snapshot), Today));
+    public Decision Preview(Entry entry) => Hold(snapshot => PostingRules.Decide(entry, Now(snapshot), new JournalReader(snapshot), Today));
 
     /// <inheritdoc/>
     public PostOutcome Post(Entry entry) => Write(transaction =>
@@ -77,13 +76,16 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     /// <exception cref="OperationCanceledException">It was cancelled; nothing was written.</exception>
     public ImportOutcome Import(IEnumerable<Entry> entries, bool dryRun, IProgress<int>? progress, CancellationToken cancel) => Write(transaction =>
     {
-        var (posted, there, refused, index) = (0, 0, new List<RefusedEntry>(), 0);
+        var (posted, there, refused, remarks, index) = (0, 0, new List<RefusedEntry>(), new List<EntryRemark>(), 0);
         foreach (var entry in entries)
         {
             cancel.ThrowIfCancellationRequested();
             switch (PostInside(entry, transaction.Inside))
             {
-                case Posted: posted++; break;
+                case Posted done:
+                    posted++;
+                    remarks.AddRange(done.Posting.Remarks.Select(remark => new EntryRemark(index, remark)));
+                    break;
                 case AlreadyPosted: there++; break;
                 case NotPosted not: refused.Add(new(index, not.Refusal)); break;
             }
@@ -96,7 +98,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
             transaction.Commit();
         else
             _holdings.Forget();
-        return new ImportOutcome(posted, there, refused);
+        return new ImportOutcome(posted, there, refused, remarks);
     });
 
     /// <inheritdoc/>
@@ -173,8 +175,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         var before = Check(null, cancel);
         if (before.Mendable.Count == 0)
             return new(null, [], before);
-        var copy = $"{Path}.{_clock.GetCurrentInstant().ToDateTimeUtc().ToString("yyyyMMdd-HHmmss", CultureInfo.InvariantCulture)}.backup";
-        BackUp(copy);
+        var copy = Guard(() => Upkeep.Backup.Keep(_connection, Path, _clock.GetCurrentInstant(), "backup").Path);
         Write(transaction =>
         {
             if (Mender.TryMend(_connection))
@@ -220,7 +221,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     private PostOutcome PostInside(Entry entry, Snapshot inside)
     {
         var past = new JournalReader(inside);
-        if (past.NumberOf(entry.Key) is { } number)
+        if (entry.FormerKeys.Prepend(entry.Key).Select(past.NumberOf).FirstOrDefault(found => found is not null) is { } number)
             return new AlreadyPosted(number);
         return PostingRules.Decide(entry, Now(inside), past, Today) switch
         {
@@ -246,10 +247,13 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     }
 
     /// <summary>What the ledger holds now, to decide on.</summary>
-    private Holdings Now(Snapshot snapshot) => _holdings.On(Today, snapshot);
+    private Holdings Now(Snapshot snapshot) => Trouble.GuardValues(Path, () => _holdings.On(Today, snapshot));
 
-    /// <summary>Reads from the state that is held, or from one of its own.</summary>
-    private T Read<T>(Func<Snapshot, T> reading) => Guard(() =>
+    /// <summary>Reads what the file holds; a value in it that cannot be read is the file's fault.</summary>
+    private T Read<T>(Func<Snapshot, T> reading) => Hold(snapshot => Trouble.GuardValues(Path, () => reading(snapshot)));
+
+    /// <summary>Does something with the state that is held, or with one of its own.</summary>
+    private T Hold<T>(Func<Snapshot, T> reading) => Guard(() =>
     {
         if (_held is { } held)
             return reading(held);

@@ -4,7 +4,7 @@ namespace Ledger.Storage;
 
 /// <summary>
 /// A file that is written under a name that nothing else has, and takes its own name only when it is whole and on the disk. Whatever
-/// happens before, what stood under its name stands there still.
+/// happens before, what stood under its name stands there still. What a killed program left unfinished in the same folder goes.
 /// </summary>
 public sealed class NewFile : IDisposable
 {
@@ -13,7 +13,7 @@ public sealed class NewFile : IDisposable
 
     private readonly string _target;
     private readonly UnixFileMode? _mode;
-    private bool _isFinished;
+    private readonly UnfinishedFile _unfinished;
 
     /// <summary>Makes the unfinished file, empty and readable by its owner only. No link is followed, no file touched.</summary>
     /// <param name="target">The name that it will have.</param>
@@ -25,18 +25,16 @@ public sealed class NewFile : IDisposable
         var model = RealPath.Of(File.Exists(target) ? target : like);
         if (!OperatingSystem.IsWindows() && File.Exists(model))
             _mode = (File.GetUnixFileMode(model) & ReadAndWrite) | UnixFileMode.UserRead | UnixFileMode.UserWrite;
-        Unfinished = Path.Combine(Path.GetDirectoryName(target)!, $".trayledger-{Guid.NewGuid():N}.part");
-        var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write };
-        if (!OperatingSystem.IsWindows())
-            options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
-        new FileStream(Unfinished, options).Dispose();
+        var folder = Path.GetDirectoryName(target)!;
+        UnfinishedFile.ClearAway(folder);
+        _unfinished = UnfinishedFile.In(folder);
     }
 
     /// <summary>Where it is until it is whole.</summary>
-    public string Unfinished { get; }
+    public string Unfinished => _unfinished.Path;
 
     /// <summary>A stream that writes it.</summary>
-    public Stream Open() => new FileStream(Unfinished, FileMode.Open, FileAccess.Write);
+    public Stream Open() => new FileStream(Unfinished, FileMode.Open, FileAccess.Write, FileShare.ReadWrite);
 
     /// <summary>Gives it its name, once it is on the disk.</summary>
     /// <param name="isReplacing">Whether a file of that name is replaced; if not, it is refused.</param>
@@ -46,15 +44,10 @@ public sealed class NewFile : IDisposable
         if (_mode is { } mode && !OperatingSystem.IsWindows())
             File.SetUnixFileMode(Unfinished, mode);
         Disk.Sync(Unfinished);
-        File.Move(Unfinished, _target, isReplacing);
-        _isFinished = true;
+        _unfinished.Become(_target, isReplacing);
         Disk.SyncFolder(Path.GetDirectoryName(_target)!);
     }
 
     /// <summary>Deletes it if it was not finished.</summary>
-    public void Dispose()
-    {
-        if (!_isFinished)
-            File.Delete(Unfinished);
-    }
+    public void Dispose() => _unfinished.Dispose();
 }

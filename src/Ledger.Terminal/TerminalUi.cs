@@ -1,4 +1,5 @@
 using Ledger.Core.Journal;
+using Ledger.Terminal.Quiet;
 using Ledger.Terminal.Shell;
 using Terminal.Gui.App;
 using Terminal.Gui.Configuration;
@@ -11,6 +12,9 @@ public static class TerminalUi
 {
     /// <summary>Whether there is a terminal to read keys from and to draw on; without one <see cref="Run"/> would wait for ever.</summary>
     public static bool HasTerminal => Driver.IsAttachedToTerminal(out _, out _);
+
+    /// <summary>Takes from the library the keys that are the screens' own.</summary>
+    internal static void Prepare(IApplication app) => QuietLoop.KeepArrows(app);
 
     /// <summary>Runs until the user quits or a signal ends it; returns the exit status, 128 and the signal's number for the latter.</summary>
     /// <param name="ledger">The ledger.</param>
@@ -28,9 +32,13 @@ public static class TerminalUi
         TuiConfigurationBuilder.Shared.ApplyToStaticFacades();
         using var modes = new TerminalModes();
         using var signals = new Signals(modes);
-        using var app = Application.Create();
+        using var loop = new QuietLoop();
+        using var app = loop.NewApplication();
         app.Init();
         modes.Entered();
+        Prepare(app);
+        // Colours by their names are the terminal's own, which fit its ground; red must be exactly what it is called.
+        Driver.Force16Colors |= options.Theme != "red";
         using var shell = new ShellWindow(ledger, upkeep, paper, options);
         signals.Guard(app, shell);
         try

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using Ledger.Core.Journal.Kinds;
 using Ledger.Exchange.Import;
 
 namespace Ledger.Benchmarks;
@@ -13,6 +14,7 @@ internal static class Ratios
         ["costs"] = _ => CostRatio(),
         ["reorder"] = _ => ReorderRatio(),
         ["import"] = _ => ImportRatio(),
+        ["screens"] = binary => ScreenKeys.Ratios(Path.GetFullPath(binary)),
         ["native"] = binary => NativeRatios(Path.GetFullPath(binary)),
     };
 
@@ -70,7 +72,7 @@ internal static class Ratios
             Shell.Run("sqlite3", [shells, "PRAGMA journal_mode = wal"]);
             Shell.DropGuards(shells);
             var start = Stopwatch.GetTimestamp();
-            var file = CsvImport.Read("sessions", BigLedger.SessionsCsv(lines), ledger.HoldingsOn(ledger.Today).Item, new(), ledger.Today);
+            var file = CsvImport.Read("sessions", BigLedger.SessionsCsv(lines), ReadingTerms.Of(ledger.HoldingsOn(ledger.Today), ledger.Today));
             var outcome = ledger.Import(file.Entries.Select(sourced => sourced.Entry), dryRun: false, null, default);
             import = Stopwatch.GetElapsedTime(start);
             if (outcome.Posted != lines / 4)

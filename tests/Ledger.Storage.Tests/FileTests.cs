@@ -12,6 +12,17 @@ public sealed class FileTests : IDisposable
     public void Dispose() => _file.Dispose();
 
     [Fact]
+    public void AValueThatCannotBeReadIsTheFilesFaultAndTheCheckSaysSo()
+    {
+        Some.Stock(_file);
+        _file.Run("PRAGMA ignore_check_constraints = ON; UPDATE item SET unit = 'no unit' WHERE code = 'pan'");
+        var trouble = Assert.Throws<LedgerFileException>(() => _file.Ledger.HoldingsOn(_file.Ledger.Today));
+        Assert.Contains("holds a value that cannot be read", trouble.Message, StringComparison.Ordinal);
+        Assert.NotNull(trouble.InnerException);
+        Assert.Contains(_file.Ledger.Check(null, default).Problems, problem => problem.Contains("cannot be read", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void AFileThatIsNoDatabaseIsRefusedInASentence()
     {
         var path = Path.Combine(_file.Folder, "letter.db");
@@ -65,6 +76,7 @@ public sealed class FileTests : IDisposable
         using var command = other.CreateCommand();
         command.CommandText = "BEGIN IMMEDIATE";
         command.ExecuteNonQuery();
+        _file.Ledger.Connection.DefaultTimeout = 1;
         Assert.Contains("locked", Assert.Throws<LedgerFileException>(() => _file.Ledger.Post(Some.Define(Some.Film()))).Message);
         command.CommandText = "ROLLBACK";
         command.ExecuteNonQuery();

@@ -29,6 +29,21 @@ public sealed class MigrationTests : IDisposable
     }
 
     [Fact]
+    public void WhatAMigrationKeptThatWasKilledIsNotKeptTwice()
+    {
+        var path = Path.Combine(_file.Folder, "older.db");
+        MakeOlder(path);
+        var before = File.ReadAllBytes(path);
+        string first;
+        using (var ledger = LedgerFile.Open(path, _file.Clock))
+            first = Assert.IsType<string>(ledger.MigratedFrom);
+        File.WriteAllBytes(path, before);
+        using var again = LedgerFile.Open(path, _file.Clock);
+        Assert.Equal(first, again.MigratedFrom);
+        Assert.Single(Directory.EnumerateFiles(_file.Folder, "older.db.*.backup"));
+    }
+
+    [Fact]
     public void AFailureLeavesTheFileByteForByteAndNoCopy()
     {
         _file.Ledger.Dispose();

@@ -147,6 +147,8 @@ public sealed class RestoreTests : IDisposable
     [Fact]
     public void ALinkIsFollowedAndTheFileKeepsItsRightsAndItsLog()
     {
+        if (OperatingSystem.IsWindows())
+            Assert.Skip("files have other rights there");
         const UnixFileMode mine = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.GroupRead;
         _file.Ledger.Dispose();
         File.SetUnixFileMode(_file.FilePath, mine);

@@ -25,21 +25,6 @@ internal sealed class Phrase
     public string Take(string what) =>
         _words.TryDequeue(out var word) ? word : throw new FormatException($"\"{_text}\": {what} is missing");
 
-    /// <summary>The unit of the number that was taken last, where a blank stands between them as in "1 piece"; empty when none comes next.</summary>
-    public string TakeUnit() =>
-        _words.TryPeek(out var word) && char.IsAsciiLetter(word[0]) && Amount.TryParse($"1{word}") is { Measure: not null } ? _words.Dequeue() : "";
-
-    /// <summary>Takes as many words as a name has, if they come next: wash aid, wetting agent.</summary>
-    public bool TryTakeName(string name)
-    {
-        var parts = name.Split(' ');
-        if (!_words.Take(parts.Length).SequenceEqual(parts, StringComparer.OrdinalIgnoreCase))
-            return false;
-        foreach (var _ in parts)
-            _words.Dequeue();
-        return true;
-    }
-
     /// <summary>A refusal about one of its words.</summary>
     public FormatException Refuse(string why) => new($"\"{_text}\": {why}");
 

@@ -43,9 +43,9 @@ public sealed record Dilution
     {
         dilution = null;
         var plain = text.Replace(" ", "", StringComparison.Ordinal);
-        if (plain.Contains(':', StringComparison.Ordinal))
+        if (Enum.GetValues<RatioReading>().All(reading => CanRead(plain, reading)))
         {
-            problem = AskAboutColon(plain);
+            problem = $"\"{plain}\" is read two ways: write {AcceptedFor(plain)}";
             return false;
         }
 
@@ -59,7 +59,7 @@ public sealed record Dilution
 
         if (parts.Count < 2 || parts[0] <= 0 || parts.Any(part => part < 0))
         {
-            problem = $"\"{text}\" is not a dilution; write the parts with a plus, such as 1+39 (1+0 is undiluted)";
+            problem = $"\"{text}\" is not a dilution; write {AcceptedFor(text)}";
             return false;
         }
 
@@ -113,13 +113,14 @@ public sealed record Dilution
     private Volume First(int parts, Volume total) => Volume.FromMicrolitres(
         decimal.ToInt64(Math.Round(total.Microlitres * _parts[..parts].Sum() / _sum, MidpointRounding.AwayFromZero)));
 
-    private static string AskAboutColon(string ratio)
+    /// <summary>What is accepted in place of a text that is no dilution, continuing "accepted is": of a ratio with a colon, both its readings.</summary>
+    public static string AcceptedFor(string text)
     {
-        foreach (var reading in Enum.GetValues<RatioReading>())
-            if (!CanRead(ratio, reading))
-                return $"\"{ratio}\" is not a dilution; write the parts with a plus, such as 1+39";
-        return $"\"{ratio}\" is read two ways: write {FromRatio(ratio, RatioReading.PartsOfWater)} if the second figure is the water, "
-            + $"or {FromRatio(ratio, RatioReading.PartsInAll)} if it is all parts together";
+        var ratio = text.Replace(" ", "", StringComparison.Ordinal);
+        return Enum.GetValues<RatioReading>().All(reading => CanRead(ratio, reading))
+            ? $"{FromRatio(ratio, RatioReading.PartsOfWater)} if the second figure is the water, "
+                + $"or {FromRatio(ratio, RatioReading.PartsInAll)} if it is all parts together"
+            : "the parts with a plus, such as 1+39 (1+0 is undiluted)";
     }
 
     private static bool CanRead(string ratio, RatioReading reading)

@@ -1,8 +1,6 @@
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using Ledger.Exchange.Import.Kinds;
+using Ledger.Core.Journal.Kinds;
+using Ledger.Exchange.Export;
 using Ledger.Exchange.Import.Rows;
-using NodaTime;
 
 namespace Ledger.Exchange.Import;
 
@@ -10,36 +8,47 @@ namespace Ledger.Exchange.Import;
 public static class CsvImport
 {
     /// <summary>
-    /// formats, items, processes, holders, orders, order_changes, deliveries, storage_moves, openings, exposure_indexes, cleanings, loads, exposures, unloads,
-    /// decantings, stock_solutions, jugs, baths, rotations, top_ups, counts, discards, sessions, prints, clearing_tests, observations, services,
-    /// keepers, price_rises, plans, undone: in the order in which entries of the same day are posted.
+    /// The names of the files, one for each kind of entry that <see cref="EntryKinds"/> describes, in the order in which entries of the same
+    /// day are posted.
     /// </summary>
-    public static IReadOnlyList<string> Kinds { get; } = [.. FileKind.All.Select(kind => kind.Name)];
+    public static IReadOnlyList<string> Kinds { get; } = [.. KindFile.All.Select(kind => kind.Name)];
+
+    /// <summary>The kind of that name, in any case, with hyphens or underscores; null when there is none.</summary>
+    public static string? Named(string name) =>
+        Kinds.FirstOrDefault(kind => kind.Equals(name.Trim().Replace('-', '_'), StringComparison.OrdinalIgnoreCase));
 
     /// <summary>The columns that a kind of file knows; those that must be there come first.</summary>
     /// <exception cref="ArgumentException">There is no such kind.</exception>
     public static IReadOnlyList<string> ColumnsOf(string kind) => Known(kind).Columns;
 
+    /// <summary>Writes a file of a kind with all its columns and an example row.</summary>
+    /// <param name="kind">One of <see cref="Kinds"/>.</param>
+    /// <param name="writer">Takes the text.</param>
+    /// <exception cref="ArgumentException">There is no such kind.</exception>
+    public static void WriteTemplate(string kind, TextWriter writer)
+    {
+        var known = Known(kind);
+        CsvTable.Write(writer, known.Columns, [[.. known.Columns.Select(known.ExampleOf)]]);
+    }
+
     /// <summary>Reads a file.</summary>
     /// <param name="kind">One of <see cref="Kinds"/>.</param>
     /// <param name="csv">The file's bytes; it stays open.</param>
-    /// <param name="itemOf">The item of a code, or null: quantities are read in its unit.</param>
-    /// <param name="formats">The formats that are known beside the common ones.</param>
-    /// <param name="undated">The day of the entries of a file whose rows name none: formats, items, processes and holders.</param>
-    /// <param name="shift">Moves every date of the file in time, of what happened and printed ones alike.</param>
+    /// <param name="terms">What is known beside the file; definitions that name no day stand on its today.</param>
+    /// <param name="source">What the user calls the file; otherwise items.csv and so on.</param>
     /// <exception cref="ArgumentException">There is no such kind.</exception>
     /// <exception cref="IOException">The bytes cannot be read.</exception>
-    public static ImportFile Read(
-        string kind, Stream csv, Func<string, Item?> itemOf, FormatTable formats, LocalDate undated, Func<LocalDate, LocalDate>? shift = null)
+    public static ImportFile Read(string kind, Stream csv, ReadingTerms terms, string? source = null)
     {
         var known = Known(kind);
-        var reading = new FileReading(known, shift ?? (date => date));
+        var name = source ?? $"{known.Name}.csv";
+        var reading = new FileReading(known);
         using var text = new PlainText(csv);
         var rows = reading.Rows(text).ToList();
-        var entries = known.Entries(rows, new(itemOf, formats, undated)).ToList();
-        return new(known.Name, entries, [.. reading.Problems.OrderBy(problem => problem.Line)], reading.Remarks);
+        var entries = known.Entries(rows, terms, name).ToList();
+        return new(name, entries, [.. reading.Problems.OrderBy(problem => problem.Line)], reading.Remarks);
     }
 
-    private static FileKind Known(string kind) => FileKind.All.FirstOrDefault(known => known.Name == kind)
+    private static KindFile Known(string kind) => KindFile.All.FirstOrDefault(known => known.Name == kind)
         ?? throw new ArgumentException($"there is no kind of file \"{kind}\"; known: {string.Join(", ", Kinds)}", nameof(kind));
 }

@@ -16,9 +16,12 @@ public static class DemoYear
     public static IReadOnlyList<Entry> Read(LocalDate today)
     {
         var days = Period.DaysBetween(LastDay, today);
-        var files = ImportFolder.Read(Kinds.Select(kind => (kind, Open(kind)!)), _ => null, new(), today, date => date.PlusDays(days));
-        return files.SelectMany(file => file.Problems).FirstOrDefault() is { } problem
-            ? throw new InvalidOperationException($"the demo year cannot be read: {problem}")
+        var files = ImportFolder.Read(Kinds.Select(kind => (kind, Open(kind)!)), new()
+        {
+            Today = today, ItemOf = _ => null, Formats = new(), Shift = date => date.PlusDays(days),
+        });
+        return files.FirstOrDefault(file => file.Problems.Count > 0) is { } bad
+            ? throw new InvalidOperationException($"the demo year cannot be read: {bad.Source}, {bad.Problems[0]}")
             : [.. ImportFolder.InOrder(files).Select(entry => entry.Entry)];
     }
 

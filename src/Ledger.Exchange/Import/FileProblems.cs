@@ -1,5 +1,4 @@
 using CsvHelper;
-using Ledger.Exchange.Import.Kinds;
 using Ledger.Exchange.Import.Rows;
 
 namespace Ledger.Exchange.Import;
@@ -7,7 +6,7 @@ namespace Ledger.Exchange.Import;
 /// <summary>What can be wrong with a file or with the shape of its rows, in words.</summary>
 internal static class FileProblems
 {
-    public static RowProblem NoHeader(FileKind kind) => new(
+    public static RowProblem NoHeader(KindFile kind) => new(
         0, "", "nothing", $"accepted is a header row with the columns {string.Join(", ", kind.NeededColumns)}, and rows below it");
 
     public static RowProblem NoText(string found) =>
@@ -17,7 +16,7 @@ internal static class FileProblems
         line, "", $"a row longer than {CsvRows.LongestRecord} bytes",
         "accepted are shorter rows; a quote that is never closed also makes one");
 
-    public static IEnumerable<RowProblem> OfHeader(CsvRecord record, Header header, FileKind kind)
+    public static IEnumerable<RowProblem> OfHeader(CsvRecord record, Header header, KindFile kind)
     {
         if (record.Fault is { } fault)
             yield return Quotes(record.Line, fault);

@@ -1,12 +1,10 @@
 using CsvHelper;
-using Ledger.Exchange.Import.Kinds;
 using Ledger.Exchange.Import.Rows;
-using NodaTime;
 
 namespace Ledger.Exchange.Import;
 
 /// <summary>The reading of one file: its header, its rows, and what is wrong with either.</summary>
-internal sealed class FileReading(FileKind kind, Func<LocalDate, LocalDate> shift)
+internal sealed class FileReading(KindFile kind)
 {
     public List<RowProblem> Problems { get; } = [];
 
@@ -34,7 +32,7 @@ internal sealed class FileReading(FileKind kind, Func<LocalDate, LocalDate> shif
             if (FileProblems.OfShape(records.Current, header) is { } problem)
                 Problems.Add(problem);
             else
-                yield return new(records.Current.Line, header, records.Current.Fields, shift, Problems);
+                yield return new(records.Current.Line, header, records.Current.Fields, Problems);
         }
 
         if (count == 0 && Problems.Count == 0)

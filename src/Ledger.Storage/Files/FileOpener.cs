@@ -154,12 +154,10 @@ internal static class FileOpener
         connection.DefaultTimeout = WaitSeconds;
         return copied;
 
-        string Keep()
+        KeptCopy Keep()
         {
-            var copy = NameBeside(path, now, "backup");
             using var reader = Connect(path);
-            Backup.Copy(reader, copy, path);
-            return copy;
+            return Backup.Keep(reader, path, now, "backup");
         }
     }
 

@@ -1,3 +1,4 @@
+using Ledger.Storage.Upkeep;
 using Microsoft.Data.Sqlite;
 using NodaTime;
 using NodaTime.Text;
@@ -49,7 +50,7 @@ internal sealed class Migrations(IReadOnlyList<MigrationScript> scripts)
     /// <param name="now">When it is done.</param>
     /// <param name="keep">Keeps a copy of the file as it is, and says where; asked only by the process that migrates. Null: no copy.</param>
     /// <returns>Where the copy is; null when there is none.</returns>
-    public string? Apply(SqliteConnection connection, string path, Instant now, Func<string>? keep)
+    public string? Apply(SqliteConnection connection, string path, Instant now, Func<KeptCopy>? keep)
     {
         // No effect inside a transaction, so before it.
         connection.Run("PRAGMA foreign_keys = OFF");
@@ -64,9 +65,9 @@ internal sealed class Migrations(IReadOnlyList<MigrationScript> scripts)
         }
     }
 
-    private string? ApplyInside(SqliteConnection connection, string path, Instant now, Func<string>? keep)
+    private string? ApplyInside(SqliteConnection connection, string path, Instant now, Func<KeptCopy>? keep)
     {
-        string? copy = null;
+        KeptCopy? copy = null;
         try
         {
             var missing = Missing(connection, path);
@@ -82,15 +83,14 @@ internal sealed class Migrations(IReadOnlyList<MigrationScript> scripts)
             }
 
             connection.Run("COMMIT");
-            return copy;
+            return copy?.Path;
         }
         catch
         {
             // A full disk may have rolled it back already.
             if (SQLitePCL.raw.sqlite3_get_autocommit(connection.Handle!) == 0)
                 connection.Run("ROLLBACK");
-            if (copy is not null)
-                File.Delete(copy);
+            copy?.TakeBack();
             throw;
         }
     }

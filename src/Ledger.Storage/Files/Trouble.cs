@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Files;
@@ -33,6 +34,30 @@ internal static class Trouble
     /// <summary>Whether it is the file's or the disk's fault, and not that of what was asked.</summary>
     public static bool IsOfTheFile(SqliteException trouble) =>
         IsBusy(trouble) || IsDamage(trouble) || IsRefusal(trouble) || trouble.SqliteErrorCode is InputOutput or Full;
+
+    /// <summary>
+    /// Whether it came of a value that a reader could not make sense of: missing, of another type, or outside of what it may be. Nothing the
+    /// program writes is like that, since each table refuses it; a damaged or altered file can be.
+    /// </summary>
+    public static bool IsOfAValue(Exception trouble) =>
+        trouble is InvalidCastException or FormatException or OverflowException or InvalidOperationException or ArgumentException
+            or KeyNotFoundException or JsonException;
+
+    /// <summary>Runs a reader; a value that it cannot make sense of comes out as a sentence about the file.</summary>
+    public static T GuardValues<T>(string path, Func<T> read)
+    {
+        try
+        {
+            return read();
+        }
+        catch (Exception trouble) when (IsOfAValue(trouble))
+        {
+            throw new LedgerFileException(
+                $"{path} is damaged or was altered: it holds a value that cannot be read. `trayledger check` says what is wrong with it; "
+                    + "restore a backup with `trayledger backup --restore FILE`",
+                trouble);
+        }
+    }
 
     /// <summary>Runs something on the file; what goes wrong with the file comes out as a sentence.</summary>
     public static T Guard<T>(string path, Func<T> work)

@@ -1,5 +1,6 @@
 using Ledger.Storage.Files;
 using Microsoft.Data.Sqlite;
+using NodaTime;
 
 namespace Ledger.Storage.Upkeep;
 
@@ -11,22 +12,31 @@ internal static class Backup
     /// <param name="target">The copy, which must not be there yet.</param>
     /// <param name="like">The ledger's file: the copy may be read by those who may read it.</param>
     /// <exception cref="LedgerFileException">The copy cannot be written; nothing stands under its name.</exception>
-    public static void Copy(SqliteConnection source, string target, string like)
+    public static void Copy(SqliteConnection source, string target, string like) => Write(source, target, like, file =>
     {
-        try
+        file.Finish(isReplacing: false);
+        return target;
+    });
+
+    /// <summary>
+    /// Keeps what a ledger holds beside it, before all of it is changed. What a program kept that was killed before it changed anything is not
+    /// kept twice.
+    /// </summary>
+    /// <param name="source">The open ledger.</param>
+    /// <param name="ledger">Its file.</param>
+    /// <param name="now">For the name of the copy.</param>
+    /// <param name="ending">How that name ends.</param>
+    /// <exception cref="LedgerFileException">The copy cannot be written; nothing stands under its name.</exception>
+    public static KeptCopy Keep(SqliteConnection source, string ledger, Instant now, string ending)
+    {
+        var target = FileOpener.NameBeside(ledger, now, ending);
+        return Write(source, target, ledger, file =>
         {
-            using var file = new NewFile(target, like);
-            Trouble.Guard(target, () =>
-            {
-                Fill(file.Unfinished, source, "delete"); // a backup is one file, without a log beside it
-                return true;
-            });
+            if (KeptCopy.Alike(ledger, ending, file.Unfinished) is { } earlier)
+                return new(earlier, IsNew: false);
             file.Finish(isReplacing: false);
-        }
-        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
-        {
-            throw new LedgerFileException($"{target} cannot be written: {FileTrouble.Reason(trouble)}", trouble);
-        }
+            return new KeptCopy(target, IsNew: true);
+        });
     }
 
     /// <summary>Fills an empty file with what a ledger holds.</summary>
@@ -39,5 +49,23 @@ internal static class Backup
         copy.Texts("PRAGMA journal_mode = memory"); // what is unfinished is thrown away whole
         source.BackupDatabase(copy);
         copy.Texts($"PRAGMA journal_mode = {journal}");
+    }
+
+    private static T Write<T>(SqliteConnection source, string target, string like, Func<NewFile, T> finish)
+    {
+        try
+        {
+            using var file = new NewFile(target, like);
+            Trouble.Guard(target, () =>
+            {
+                Fill(file.Unfinished, source, "delete"); // a backup is one file, without a log beside it
+                return true;
+            });
+            return finish(file);
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            throw new LedgerFileException($"{target} cannot be written: {FileTrouble.Reason(trouble)}", trouble);
+        }
     }
 }

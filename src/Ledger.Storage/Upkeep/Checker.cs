@@ -4,6 +4,7 @@ using Ledger.Core.Costing;
 using Ledger.Core.Measures;
 using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
+using Microsoft.Data.Sqlite;
 using NodaTime;
 
 namespace Ledger.Storage.Upkeep;
@@ -15,6 +16,7 @@ namespace Ledger.Storage.Upkeep;
 internal sealed class Checker(Snapshot snapshot)
 {
     private const int MostProblems = 50;
+    private static readonly Problem Stumbled = new("something in the file cannot be read, so that not all of it could be checked");
     private static readonly LocalDate FirstOfAll = new(1900, 1, 1);
 
     public CheckReport Run(LocalDate today, IProgress<double>? progress, CancellationToken cancel)
@@ -26,7 +28,7 @@ internal sealed class Checker(Snapshot snapshot)
             References, NeverBelowNothing, NothingBeforeItCame, LotCosts, LotPrices, Containers, SessionSheets, SheetMovements,
             ProcessVersions,
         ];
-        Func<IEnumerable<string>>[] following = [FilmPlaces, OneSheetASide, KnownSheets, () => Costs(today)];
+        Func<IEnumerable<string>>[] following = [() => Holdings(today), FilmPlaces, OneSheetASide, KnownSheets, () => Costs(today)];
         var problems = new List<Problem>();
         var (done, all) = (0, derived.Length + recorded.Length + following.Length);
         Check(derived);
@@ -44,12 +46,26 @@ internal sealed class Checker(Snapshot snapshot)
         static Func<IEnumerable<Problem>> Recorded(Func<IEnumerable<string>> check) =>
             () => check().Select(sentence => new Problem(sentence));
 
+        // One that stumbles over a damaged page or value does not keep the others from saying what they find.
+        void AddAll(Func<IEnumerable<Problem>> check)
+        {
+            try
+            {
+                problems.AddRange(check().Take(MostProblems));
+            }
+            catch (Exception trouble) when (Trouble.IsOfAValue(trouble) || trouble is SqliteException sqlite && Trouble.IsDamage(sqlite))
+            {
+                if (!problems.Contains(Stumbled))
+                    problems.Add(Stumbled);
+            }
+        }
+
         void Check(IEnumerable<Func<IEnumerable<Problem>>> checks)
         {
             foreach (var check in checks)
             {
                 cancel.ThrowIfCancellationRequested();
-                problems.AddRange(check().Take(MostProblems));
+                AddAll(check);
                 progress?.Report(++done / (double)all);
             }
         }
@@ -227,6 +243,13 @@ internal sealed class Checker(Snapshot snapshot)
         FROM place p WHERE p.kind IN ('holder side', 'exposed box') AND Held <> Known
         """)
         .Select(row => $"{row.Place} holds {row.Held} sheets, and {row.Known} are known to be there");
+
+    /// <summary>What every command begins with: that each value of the shelf, the baths, the holders and the settings can be read.</summary>
+    private IEnumerable<string> Holdings(LocalDate today)
+    {
+        new HoldingsReader(snapshot).Read(today);
+        return [];
+    }
 
     /// <summary>
     /// Every year for itself and all of them together, by every cost formula: opening + bought = used + waste + on hand, and no year opens

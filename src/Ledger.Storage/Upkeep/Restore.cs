@@ -78,7 +78,7 @@ internal static class Restore
             throw new LedgerFileException($"{ledger} may only be read, so nothing was changed; allow writing to it and try again");
         var holdsSomething = FileOpener.RequireOwner(live, ledger);
         FileOpener.LogAhead(live);
-        var old = "";
+        KeptCopy? old = null;
         using (var writing = raw.sqlite3_backup_init(live.Handle!, "main", proved.Handle!, "main"))
         {
             if (writing.IsInvalid)
@@ -89,23 +89,22 @@ internal static class Restore
             if (holdsSomething)
             {
                 using var reader = FileOpener.Connect(ledger);
-                old = FileOpener.NameBeside(ledger, now, "old");
-                Backup.Copy(reader, old, ledger);
+                old = Backup.Keep(reader, ledger, now, "old");
             }
 
             try
             {
                 Step(writing, -1, live);
             }
-            catch when (old.Length > 0)
+            catch
             {
-                File.Delete(old);
+                old?.TakeBack();
                 throw;
             }
         }
 
         Checkpoint.AsFarAsReadersAllow(live);
-        return old;
+        return old?.Path ?? "";
     }
 
     private static void Step(sqlite3_backup writing, int pages, SqliteConnection live)

@@ -16,7 +16,8 @@ internal sealed class FieldBox : TextField
         Field = field;
         _edited = edited;
         _next = next;
-        Width = field.Width;
+        // Behind the last sign there is a place for the cursor, or the first one would go out of sight.
+        Width = field.Width + 1;
         Show();
         ValueChanged += (_, _) => OnTyped();
     }

@@ -17,6 +17,7 @@ internal sealed class FormPage : Page
     private readonly Label _hint = new() { X = 1, Width = Dim.Fill(1), Height = 1 };
     private readonly TextPane _outcome = new() { X = 1, Width = Dim.Fill(), Height = Dim.Fill(), MaySpread = false };
     private readonly List<(FormField Field, View Box)> _boxes = [];
+    private View? _save;
     private int _rows;
     private bool _isEntered;
     private bool _isBuilding;
@@ -32,6 +33,7 @@ internal sealed class FormPage : Page
         _hint.Height = Dim.Func(_ => _hint.Text.Length > Viewport.Width - 2 ? 2 : 1);
         var rule = new Rule { X = 1, Y = Pos.Bottom(_hint), Width = Dim.Fill(1), Height = 1 };
         _outcome.Y = Pos.Bottom(rule);
+        _outcome.TabStop = TabBehavior.NoStop;
         Add(_fields, _hint, rule, _outcome);
         Build(null);
         Judge();
@@ -61,6 +63,9 @@ internal sealed class FormPage : Page
     /// <summary>The form.</summary>
     public Form Form => _form;
 
+    /// <summary>Whether it could be saved as it stands.</summary>
+    public bool IsReady { get; private set; }
+
     public override void Refresh() => Judge();
 
     public override void Rest() => _resting = Current;
@@ -73,9 +78,14 @@ internal sealed class FormPage : Page
 
     protected override bool OnKeyDown(Key key)
     {
-        if (key != Key.S.WithCtrl)
-            return false;
-        Save();
+        if (key == Key.S.WithCtrl)
+            Save();
+        else if (key == Key.Tab || key == Key.CursorDown)
+            Turn(1);
+        else if (key == Key.Tab.WithShift || key == Key.CursorUp)
+            Turn(-1);
+        else
+            return _outcome.Page(key);
         return true;
     }
 
@@ -101,6 +111,7 @@ internal sealed class FormPage : Page
         }
 
         _boxes.Clear();
+        _save = null;
         var rows = _form.Rows;
         var labels = rows.Max(row => row[0].Kind == FieldKind.Tick ? 0 : row[0].Label.Length) + 1;
         for (var row = 0; row < rows.Count; row++)
@@ -112,6 +123,7 @@ internal sealed class FormPage : Page
         };
         save.HasFocusChanged += (_, e) => OnFocus("", _rows, e.NewValue);
         _fields.Add(save);
+        _save = save;
         _fields.Hold(_rows + 1);
         SetNeedsLayout();
         _isBuilding = false;
@@ -161,13 +173,13 @@ internal sealed class FormPage : Page
 
     private void Edited(FormField field)
     {
-        OnTouched();
         _form.Edited(field);
         if (_form.Fields.SequenceEqual(_boxes.Select(box => box.Field)))
             ShowFields();
         else
             Build(field);
         Judge();
+        OnTouched();
     }
 
     private void ShowFields()
@@ -177,9 +189,22 @@ internal sealed class FormPage : Page
                 shown.Show();
     }
 
-    private void Judge() => _outcome.Show(_form.Judge().Blocks);
+    private void Judge()
+    {
+        var verdict = _form.Judge();
+        IsReady = verdict is Ready;
+        _outcome.Show(verdict.Blocks);
+    }
 
-    private void Next() => AdvanceFocus(NavigationDirection.Forward, TabBehavior.TabStop);
+    private void Next() => Turn(1);
+
+    /// <summary>Through all fields and the saving, round and round: no key leads to where nothing can be typed.</summary>
+    private void Turn(int by)
+    {
+        List<View> stops = [.. _boxes.Select(box => box.Box), _save!];
+        var here = stops.FindIndex(stop => stop.HasFocus);
+        stops[here < 0 ? 0 : (here + by + stops.Count) % stops.Count].SetFocus();
+    }
 
     private void Focus(FormField field) => _boxes.Find(box => box.Field == field).Box?.SetFocus();
 
@@ -194,9 +219,9 @@ internal sealed class FormPage : Page
     private Step? Tick(FormField tick)
     {
         tick.Type(tick.IsTicked ? "" : "x");
-        OnTouched();
         _fields.SetNeedsDraw();
         Judge();
+        OnTouched();
         return null;
     }
 

@@ -31,6 +31,9 @@ internal sealed class SettingForm : FormModel
 
     public FormField Value { get; }
 
+    /// <summary>What stays as it is needs no entry.</summary>
+    public override Saving Save() => Value.Text.Trim() == _before ? Saving.Not($"{_setting.Name} stays as it is; nothing was written.") : base.Save();
+
     protected override Entry Read(Answers answers) => new SettingChange
     {
         Key = EntryKey,

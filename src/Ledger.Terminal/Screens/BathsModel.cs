@@ -60,7 +60,7 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
                 row => new FormStep(new RotationForm(Ledger, row < 0 ? null : IdOf(row))))]
             : Array.Empty<ScreenAction>(),
         ScreenAction.OnRow(
-            KeyTable.Test, "records how long a strip of film took to clear", row => new ClearingTestForm(Ledger, IdOf(row))),
+            KeyTable.Test, "records how long a strip of film took to clear", row => new KindForm(Ledger, "clearing-test", ("bath", IdOf(row)))),
         ScreenAction.RareOnRow("Note", "records what was seen or measured at it", row => new BathNoteForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Add, "adds fresh solution or replenisher", row => new TopUpForm(Ledger, IdOf(row))),
         ScreenAction.Of(KeyTable.Paper, "writes its label, its tally slip or the wall card", row => new TableStep(new PaperModel(Ledger, Papers(row)))),

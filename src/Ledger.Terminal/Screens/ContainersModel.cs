@@ -44,7 +44,7 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
     [
         ScreenAction.Of(KeyTable.Receive, "records a delivery", _ => new FormStep(new DeliveryForm(Ledger, item))),
         ScreenAction.OnRow(KeyTable.Open, "opens the selected one", row => new OpeningForm(Ledger, IdOf(row))),
-        ScreenAction.OnRow(KeyTable.Count, "posts what is really in it", row => new CountForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Count, "posts what is really in it", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
         ScreenAction.OnRow(KeyTable.Decant, "fills it into smaller bottles", row => new DecantingForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Discard, "throws it away, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Move, "keeps it somewhere else: freezer, fridge, shelf", row => new StorageForm(Ledger, IdOf(row))),

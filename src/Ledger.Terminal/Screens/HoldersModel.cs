@@ -52,7 +52,7 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
             new FormStep(new ServiceForm(Ledger, FirstSide(row)))),
         ScreenAction.Of(KeyTable.New, "registers a holder", _ => new FormStep(new HolderForm(Ledger))),
         ScreenAction.Of(KeyTable.Keeper, "names a negative a keeper", _ => new FormStep(new KeeperForm(Ledger, null))),
-        ScreenAction.Of(KeyTable.Count, "posts how many sheets are really there", row => new FormStep(new CountForm(Ledger, Place(row)))),
+        ScreenAction.Of(KeyTable.Count, "posts how many sheets are really there", row => new FormStep(new KindForm(Ledger, "count", ("item", Place(row))))),
         ScreenAction.Of(KeyTable.Discard, "throws sheets away", row => new FormStep(new DiscardForm(Ledger, Place(row)))),
         ScreenAction.Of(KeyTable.Paper, "writes the label of the selected box of exposed sheets", row => row >= _holders.Count
             ? new PaperStep(paper => paper.BoxLabel(IdOf(row)))

@@ -50,7 +50,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     [
         ScreenAction.OnRow(KeyTable.Receive, "records a delivery of the selected item", row => new DeliveryForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Open, "opens the next sealed box or bottle of it", row => new OpeningForm(Ledger, IdOf(row))),
-        ScreenAction.OnRow(KeyTable.Count, "posts what is really there", row => new CountForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Count, "posts what is really there", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
         ScreenAction.OnRow(KeyTable.Decant, "fills its next bottle into smaller ones", row => new DecantingForm(Ledger, IdOf(row))),
         ScreenAction.RareOnRow("Mix stock solution", "mixes a stock solution of it", row => new StockSolutionForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Discard, "throws some of it away", row => new DiscardForm(Ledger, IdOf(row))),

@@ -38,6 +38,7 @@ internal sealed class ShellWindow : Runnable
     private object? _timer;
     private (long Version, LocalDate Day) _seen;
     private bool _isLeaveAsked;
+    private bool _isFaultSaid;
 
     public ShellWindow(ILedger ledger, IUpkeep upkeep, IPaper paper, TerminalOptions options)
     {
@@ -242,14 +243,18 @@ internal sealed class ShellWindow : Runnable
 
     private void Stay()
     {
-        if (_isLeaveAsked)
+        if (_isLeaveAsked || (_isFaultSaid && Page is FormPage { IsReady: true }))
+        {
             _message.Say("");
+            _isFaultSaid = false;
+        }
+
         _isLeaveAsked = false;
     }
 
     private void Face()
     {
-        _isLeaveAsked = false;
+        _isLeaveAsked = _isFaultSaid = false;
         _message.Say("");
         Caption();
         SetNeedsDraw();
@@ -292,6 +297,7 @@ internal sealed class ShellWindow : Runnable
         }
 
         _message.Say(saving.Sentence);
+        _isFaultSaid = !saving.IsDone;
     }
 
     private void Find()

@@ -92,6 +92,9 @@ internal sealed class Signals : IDisposable
     {
         if (_screens is not { } screens)
             return;
+
+        // Otherwise the runtime's console would set the line mode that it met at its own first use, after this.
+        came.Cancel = true;
         _modes.Enter();
         screens.App.Invoke(() =>
         {

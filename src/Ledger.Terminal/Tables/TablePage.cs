@@ -13,7 +13,7 @@ internal sealed class TablePage : Page
     private readonly TableModel _model;
     private readonly LedgerTable _table;
     private readonly Label _empty;
-    private readonly View _edge = new Rule();
+    private readonly Rule _edge = new();
     private readonly TextPane _details = new();
     private bool _isBinding;
 
@@ -28,6 +28,7 @@ internal sealed class TablePage : Page
             e.Handled = true;
             take(Row >= 0 ? _model.Open(Row) : null);
         };
+        _details.HasFocusChanged += (_, e) => _edge.IsStrong = e.NewValue;
         Place();
         Add(_table, _empty, _edge, _details);
         Bind();
@@ -60,6 +61,7 @@ internal sealed class TablePage : Page
     {
         _isBinding = true;
         var row = _model.SelectedRow;
+        var isFirst = row >= 0 && !_table.Visible;
         _table.Visible = row >= 0;
         _empty.Visible = row < 0;
         _empty.Text = row < 0 ? _model.Empty : "";
@@ -69,6 +71,8 @@ internal sealed class TablePage : Page
 
         _isBinding = false;
         _details.Replace(Details(row));
+        if (isFirst && HasFocus)
+            _table.SetFocus();
         SetNeedsLayout();
         SetNeedsDraw();
     }

@@ -51,6 +51,9 @@ internal sealed class TextPane : View
         Arrange();
     }
 
+    /// <summary>Scrolls by a page, from where the cursor is elsewhere; false for another key.</summary>
+    public bool Page(Key key) => key.KeyCode is KeyCode.PageUp or KeyCode.PageDown && OnKeyDown(key);
+
     protected override bool OnKeyDown(Key key)
     {
         var page = Math.Max(1, Viewport.Height - 1);

@@ -11,26 +11,22 @@ public class BathFileTests
     private static readonly LocalDate Day = new(2025, 5, 12);
 
     [Fact]
-    public void AnObservationIsASignAMeasureATestOrAContainer()
+    public void What_is_learned_about_a_bath_has_a_file_for_each_way_of_learning_it()
     {
-        const string text =
-            """
-            date,bath,kind,found,passed,session
-            2025-05-12,F1,sight,yellow,,
-            2025-05-12,F1,silver,6.5,,
-            2025-05-12,F1,residual hypo,0.012 g/m2,yes,S1
-            2025-05-12,F1,container,open tray,,
-            2025-05-12,S1,indicator,purple,,
-            2025-05-12,D1,control strip,speed -0.12,no,
-            """;
-        var entries = Csv.Read("observations", text).Entries.Select(entry => entry.Entry).ToList();
-        Assert.Equal(("yellow", true), (((BathObservation)entries[0]).Sign, ((BathObservation)entries[0]).EndsUse));
-        Assert.Equal(6.5m, ((SilverTest)entries[1]).GramsPerLitre);
-        Assert.Equal(("hypo", true, "S1"), (((ResidualCheck)entries[2]).LookedFor, ((ResidualCheck)entries[2]).HasPassed, ((ResidualCheck)entries[2]).Session));
-        Assert.Equal(WorkingContainer.OpenTray, ((BathStorage)entries[3]).Container);
-        Assert.Equal("purple", ((IndicatorReading)entries[4]).Colour);
-        Assert.Equal(("speed -0.12", false), (((ControlStripTest)entries[5]).Result, ((ControlStripTest)entries[5]).IsWithinLimits));
-        Assert.Equal("passed", Csv.Problem("observations", "date,bath,kind,found\n2025-05-12,D1,control strip,fine\n").Column);
+        var seen = Csv.One<BathObservation>("observations", "date,bath,sign,note\n2025-05-12,F1,yellow,by daylight\n");
+        Assert.Equal(("yellow", true, "by daylight"), (seen.Sign, seen.EndsUse, seen.Note));
+        Assert.False(Csv.One<BathObservation>("observations", "date,bath,sign,still_used\n2025-05-12,F1,a little yellow,yes\n").EndsUse);
+        Assert.Equal(6.5m, Csv.One<SilverTest>("silver_tests", "date,bath,grams_per_litre\n2025-05-12,F1,6.5\n").GramsPerLitre);
+        var left = Csv.One<ResidualCheck>(
+            "residual_tests", "date,bath,looked_for,result,passed,session\n2025-05-12,F1,hypo,0.012 g/m2,yes,S1\n");
+        Assert.Equal(("hypo", true, "S1"), (left.LookedFor, left.HasPassed, left.Session));
+        Assert.Equal(
+            WorkingContainer.OpenTray, Csv.One<BathStorage>("bath_storage", "date,bath,container\n2025-05-12,F1,open tray\n").Container);
+        Assert.Equal("purple", Csv.One<IndicatorReading>("indicators", "date,bath,colour\n2025-05-12,S1,purple\n").Colour);
+        var strip = Csv.One<ControlStripTest>("control_strips", "date,bath,result,within_limits\n2025-05-12,D1,speed -0.12,no\n");
+        Assert.Equal(("speed -0.12", false), (strip.Result, strip.IsWithinLimits));
+        Assert.Equal(
+            "within_limits", Csv.Problem("control_strips", "date,bath,result,within_limits\n2025-05-12,D1,fine,perhaps\n").Column);
     }
 
     [Fact]

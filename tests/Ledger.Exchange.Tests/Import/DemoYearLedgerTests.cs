@@ -177,7 +177,7 @@ public sealed class DemoYearLedgerTests : IDisposable
                 ("storage_moves:demo-out-of-the-freezer",
                     "fen80/2 comes out of the cold: leave it closed for 24 hours and open it on 2025-05-23 at the earliest, or it sweats"),
                 ("sessions:S07", "ortho16/1 was good until 2024-08-31 (expiry date)"),
-                ("jugs:demo-jug-1-handover", Disposal),
+                ("jug_handovers:demo-jug-1-handover", Disposal),
                 ("sessions:S19", "bath F3 was good until 2026-01-02; it is 189 days old"),
                 ("rotations:#", "this is rotation 3 of 3: the next time both baths are mixed anew"),
                 ("rotations:#", "this is rotation 3 of 3: the next time both baths are mixed anew"),

@@ -49,7 +49,7 @@ public class HolderFileTests
             "sessions", "session,date,process,item,sheets,fate,from,cause\nS1,2025-05-12,film,pan,1,reject,E07-2,loaded backwards\n");
         Assert.Equal(("E07-2", RejectCause.LoadedBackwards), (session.Lines[0].From, session.Lines[0].Cause));
         Assert.StartsWith(
-            "accepted is one of dust",
+            "accepted is dust, scratch",
             Csv.Problem("sessions", "session,date,process,item,sheets,cause\nS1,2025-05-12,film,pan,1,rain\n").Accepted,
             StringComparison.Ordinal);
     }
@@ -69,7 +69,7 @@ public class HolderFileTests
 
         var files = ImportFolder.Read(
             [("items", Bytes("item,name,kind,format,pack\ncard,Card,film,postcard,25\n")), ("formats", Bytes("format,area\npostcard,134.75 cm2\n"))],
-            _ => null, new(), Csv.Undated);
+            Csv.Nothing);
         Assert.All(files, file => Assert.Empty(file.Problems));
         Assert.Equal(134.75m, Assert.IsType<ItemDefinition>(files[1].Entries[0].Entry).Item.Format!.Area.SquareCentimetres);
     }

@@ -15,6 +15,23 @@ public class IdentityTests
         Assert.NotEqual(key, Assert.Single(Keys("deliveries", "date,item,packs,price\n2025-05-12,pan,1,2.51\n")));
     }
 
+    [Theory]
+    [InlineData("deliveries", "date,item,packs,price\n2025-05-12,pan,1.0,2.500\n", "date,item,packs,price\n2025-05-12,pan,1,2.5\n")]
+    [InlineData("loads", "date,sides,from,anyway\n2025-05-12,\"E01, E02\",pan,no\n", "date,sides,from\n2025-05-12,E01 E02,pan\n")]
+    [InlineData("counts", "date,item,found,reason\n2025-05-12,syrup,0.5 l,dregs\n", "date,item,found,reason\n2025-05-12,syrup,500,dregs\n")]
+    [InlineData("baths", "date,bath,item,working_ml,material\n2025-05-12,F1,syrup,1500,Film\n", "date,bath,item,working_ml\n2025-05-12,F1,syrup,1500\n")]
+    public void The_same_values_are_the_same_identity_however_they_are_written(string kind, string one, string other) =>
+        Assert.Equal(Keys(kind, one), Keys(kind, other));
+
+    [Fact]
+    public void A_session_is_known_by_its_name_and_a_plan_by_its_name_and_content()
+    {
+        Assert.Equal(["sessions:S1"], Keys("sessions", "session,date,process,item,sheets\nS1,2025-05-12,film,pan,1\n"));
+        Assert.Equal(["prints:P1"], Keys("prints", "session,date,item,sheets\nP1,2025-05-12,pan,1\n"));
+        Assert.StartsWith(
+            "plans:tarn#", Assert.Single(Keys("plans", "plan,date,on,item,sheets\ntarn,2025-05-12,2025-06-01,pan,1\n")), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void MovingAFileInTimeKeepsItsIdentities() =>
         Assert.Equal(
@@ -34,7 +51,7 @@ public class IdentityTests
     {
         Assert.Equal(["deliveries:A-1"], Keys("deliveries", "date,item,packs,reference\n2025-05-12,pan,1,A-1\n"));
         Assert.Equal(
-            "line 3, reference: found \"A-1\"; accepted is a reference of its own for each row; line 2 has this one",
+            "line 3, reference: found \"A-1\"; accepted is a reference of its own for each entry; line 2 has this one",
             Csv.Problem("counts", "date,item,found,reason,reference\n2025-05-12,pan,1,lost,A-1\n2025-05-12,pan,2,lost,A-1\n").ToString());
         Assert.Equal(["deliveries:A-1"], Keys("deliveries", "date,item,packs,reference\n2025-05-12,pan,1,A-1\n2025-05-12,stop,2,A-1\n"));
     }

@@ -2,7 +2,7 @@ using System.Text;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Exchange.Import;
-using NodaTime;
+using Ledger.Exchange.Tests.Support;
 
 namespace Ledger.Exchange.Tests.Import;
 
@@ -19,7 +19,7 @@ public class ImportFolderTests
         Assert.Empty(files.SelectMany(file => file.Problems));
         Assert.Equal(
             [("items", 2), ("items", 3), ("deliveries", 3), ("deliveries", 2), ("deliveries", 4), ("counts", 3), ("sessions", 2), ("counts", 2)],
-            ImportFolder.InOrder(files).Select(entry => (entry.Kind, entry.Line)));
+            ImportFolder.InOrder(files).Select(entry => (entry.Source[..^4], entry.Line)));
     }
 
     [Fact]
@@ -40,5 +40,6 @@ public class ImportFolderTests
 
     private static IReadOnlyList<ImportFile> Read(params (string Kind, string Text)[] files) =>
         ImportFolder.Read(
-            files.Select(file => (file.Kind, (Stream)new MemoryStream(Encoding.UTF8.GetBytes(file.Text)))), _ => null, new(), new LocalDate(2026, 1, 1));
+            files.Select(file => (file.Kind, (Stream)new MemoryStream(Encoding.UTF8.GetBytes(file.Text)))),
+            Csv.Nothing with { Today = new(2026, 1, 1) });
 }

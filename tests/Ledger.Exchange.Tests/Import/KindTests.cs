@@ -5,6 +5,7 @@ using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
 using Ledger.Exchange.Import;
+using Ledger.Exchange.Import.Rows;
 using Ledger.Exchange.Tests.Support;
 using NodaTime;
 
@@ -13,16 +14,6 @@ namespace Ledger.Exchange.Tests.Import;
 public class KindTests
 {
     private static readonly LocalDate Day = new(2025, 5, 12);
-
-    [Fact]
-    public void TheKindsStandInTheOrderOfPosting() =>
-        Assert.Equal(
-            [
-                "formats", "items", "processes", "holders", "orders", "order_changes", "deliveries", "storage_moves", "openings", "exposure_indexes", "cleanings",
-                "loads", "exposures", "unloads", "decantings", "stock_solutions", "jugs", "baths", "rotations", "top_ups", "counts", "discards",
-                "sessions", "prints", "clearing_tests", "observations", "services", "keepers", "price_rises", "plans", "undone",
-            ],
-            CsvImport.Kinds);
 
     [Fact]
     public void AnItemHasAllItsSettings()
@@ -120,6 +111,7 @@ public class KindTests
             new Delivery
             {
                 Key = "deliveries:order 7",
+                FormerKeys = delivery.FormerKeys,
                 Reference = "order 7",
                 Date = Day,
                 Lines = delivery.Lines,
@@ -148,18 +140,18 @@ public class KindTests
         Assert.Equal(("deliveries:inv-1", "inv-1", Day), (delivery.Key, delivery.Reference, delivery.Date));
         Assert.Equal((Money.Of(5), Money.Of(10), Money.Of(3.3m)), (delivery.Discount, delivery.Shipping, delivery.Duty));
         Assert.Equal(("USD", 0.92m), (delivery.Currency, delivery.Rate));
-        Assert.Equal([("pan", 2, "C1"), ("stop", 1, "")], delivery.Lines.Select(line => (line.Item, (int)line.Packs, line.Batch)));
+        Assert.Equal([("pan", 2, "C1"), ("stop", 1, "")], delivery.Lines.Select(line => (line.Item, (int)line.Packs!.Value, line.Batch)));
         Assert.Equal("syrup", Assert.Single(Assert.IsType<Delivery>(entries[1]).Lines).Item);
         Assert.Equal("shipping", Csv.Problem("deliveries", "date,item,packs,shipping,reference\n2025-05-12,pan,1,5,a\n,pan,1,6,a\n").Column);
     }
 
     [Fact]
-    public void AnOpeningNamesAnItemOrAContainerAndTheContainerWins()
+    public void An_opening_names_an_item_or_a_container()
     {
-        const string text = "date,item,batch,container\n2025-05-12,pan,C1,\n2025-05-12,pan,,pan/3\n";
+        const string text = "date,container,batch\n2025-05-12,pan,C1\n2025-05-12,pan/3,\n";
         var openings = Csv.Read("openings", text).Entries.Select(entry => (Opening)entry.Entry).ToList();
         Assert.Equal([("pan", "C1"), ("pan/3", "")], openings.Select(opening => (opening.Container, opening.Batch)));
-        Assert.Equal("item", Csv.Problem("openings", "date,item,container\n2025-05-12,,\n").Column);
+        Assert.Equal("container", Csv.Problem("openings", "date,container,batch\n2025-05-12,,C1\n").Column);
     }
 
     [Fact]
@@ -210,6 +202,30 @@ public class KindTests
         Assert.Null(Assert.IsType<SessionLog>(file.Entries[1].Entry).Bath);
     }
 
+    [Fact]
+    public void A_line_has_its_note_and_so_has_the_whole_session()
+    {
+        var session = Csv.One<SessionLog>(
+            "sessions", "session,date,process,item,sheets,note,session_note\nS1,2025-05-12,film,pan,1,dust,a long day\nS1,,,pan,1,,\n");
+        Assert.Equal(("a long day", "dust", ""), (session.Note, session.Lines[0].Note, session.Lines[1].Note));
+        Assert.Equal("gently", Csv.One<ProcessDefinition>("processes", "process,step,role,process_note\nfilm,1,presoak,gently\n").Note);
+    }
+
+    [Fact]
+    public void Rows_of_one_reference_are_one_entry_of_several_lines()
+    {
+        var decanting = Csv.One<Decanting>(
+            "decantings", "date,from,bottles,size_ml,last_ml,reference\n2025-04-06,syrup,3,250,,D1\n,,1,125,64,D1\n");
+        Assert.Equal("decantings:D1", decanting.Key);
+        Assert.Equal(
+            [(250m, null), (250m, null), (250m, null), (125m, 64m)],
+            decanting.Bottles.Select(bottle => (bottle.Size.Value, bottle.Amount?.Value)));
+    }
+
+    [Fact]
+    public void A_definition_may_name_the_day_from_which_it_holds() =>
+        Assert.Equal(Day, Csv.One<ItemDefinition>("items", "item,kind,format,pack,date\npan,film,8x10,25,2025-05-12\n").Date);
+
     [Theory]
     [InlineData("2025-05-13,film,F1", "date", "2025-05-13", "2025-05-12")]
     [InlineData("2025-05-12,paper,F1", "process", "paper", "film")]
@@ -228,7 +244,7 @@ public class KindTests
     {
         var file = Csv.Read("sessions", "session,date,process,item,sheets\nS1,2025-05-12,film,pan,1\nS1,,,,2\n,,,pan,2\n");
         Assert.Empty(file.Entries);
-        Assert.Equal([(3, "item"), (4, "session"), (4, "date"), (4, "process")], file.Problems.Select(problem => (problem.Line, problem.Column)));
+        Assert.Equal([(3, "item"), (4, "session"), (4, "process"), (4, "date")], file.Problems.Select(problem => (problem.Line, problem.Column)));
     }
 
     [Fact]

@@ -44,11 +44,11 @@ public sealed class OrderFileTests
     }
 
     [Fact]
-    public void A_row_with_a_reason_cancels_what_has_not_come()
+    public void A_cancellation_has_a_file_of_its_own()
     {
-        var cancelled = Csv.One<OrderCancellation>("order_changes", "date,order,item,cancelled\n2026-02-01,spring,pan,no longer made\n");
+        var cancelled = Csv.One<OrderCancellation>("order_cancellations", "date,order,item,reason\n2026-02-01,spring,pan,no longer made\n");
         Assert.Equal(("spring", "pan", "no longer made"), (cancelled.Order, cancelled.Item, cancelled.Reason));
-        Assert.Equal("packs", Csv.Problem("order_changes", "date,order,packs,cancelled\n2026-02-01,spring,3,too late\n").Column);
+        Assert.Equal("reason", Csv.Problem("order_cancellations", "date,order,item,reason\n2026-02-01,spring,pan,\n").Column);
     }
 
     [Fact]

@@ -1,8 +1,10 @@
 using System.Text;
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 using Ledger.Exchange.Import;
+using Ledger.Exchange.Import.Rows;
 using NodaTime;
 
 namespace Ledger.Exchange.Tests.Support;
@@ -18,8 +20,14 @@ internal static class Csv
     public static ImportFile Read(string kind, byte[] bytes, Func<LocalDate, LocalDate>? shift = null)
     {
         using var stream = new MemoryStream(bytes);
-        return CsvImport.Read(kind, stream, ItemOf, new(), Undated, shift);
+        return CsvImport.Read(kind, stream, Terms with { Shift = shift ?? ReadingTerms.Unmoved });
     }
+
+    /// <summary>What is known beside a file: pan, syrup and powder.</summary>
+    public static ReadingTerms Terms => new() { Today = Undated, ItemOf = ItemOf, Formats = new() };
+
+    /// <summary>The terms of a ledger that holds nothing.</summary>
+    public static ReadingTerms Nothing => Terms with { ItemOf = _ => null };
 
     /// <summary>The only entry of a file without problems.</summary>
     public static T One<T>(string kind, string text)

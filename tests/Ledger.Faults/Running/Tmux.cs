@@ -23,6 +23,9 @@ public sealed class Tmux : IDisposable
     /// <summary>Presses a key, by tmux's name for it, or types a text.</summary>
     public void Press(string key) => Do("send-keys", key);
 
+    /// <summary>Writes all that the program sends from now on to a file.</summary>
+    public void Listen(string file) => Do("pipe-pane", $"cat > '{file}'");
+
     /// <summary>Waits until one of some texts stands on the screen; returns the screen.</summary>
     /// <exception cref="TimeoutException">None does.</exception>
     public string Await(params string[] texts)

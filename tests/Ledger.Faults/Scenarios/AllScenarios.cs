@@ -14,7 +14,7 @@ public static class AllScenarios
         yield return new Posting("record a count", 1, "entry 168", _ => ["record", "count", "fen80", "48", "--reason", "counted again"]);
         yield return new Posting(
             "record a session", 1, "entry 168", _ => ["record", "session", "S90", "--process", "film", "--sheets", "2 fen80 N"]);
-        yield return new Posting("import", 12, "12 entries", room => ["import", "purchases", room.Path("purchases.csv")]);
+        yield return new Posting("import", 12, "12 entries", room => ["import", "deliveries", room.Path("deliveries.csv")]);
         if (Tmux.IsHere)
             yield return new OnTheScreens();
         yield return new BackingUp();
@@ -23,6 +23,7 @@ public static class AllScenarios
         yield return new Migration("migration of 0.2.0", OlderLedger.OfRelease);
         yield return new Migration("migration of the first tables", path => OlderLedger.OfScripts(path, 5));
         yield return new Writing("export", room => ["export", room.Path("tables")]);
+        yield return new ExportingAgain();
         yield return new Writing(
             "print", room => ["print", "wall-card", "--html", room.Path("card.html"), "--replace"], ("card.html", "an older card"));
         yield return new Writing("calendar", room => ["calendar", room.Path("days.ics")], ("days.ics", OldCalendar));

@@ -20,7 +20,7 @@ public class Posting(string name, int entries, string acknowledgement, Func<Room
     {
         room.Do("demo", "--into", room.Ledger, "--no-ui");
         _before = Proof.EntriesIn(room);
-        File.WriteAllLines(room.Path("purchases.csv"),
+        File.WriteAllLines(room.Path("deliveries.csv"),
         [
             "date,item,packs,price,reference",
             .. Enumerable.Range(1, 12).Select(i => $"2026-01-{i + 10},{(i % 2 == 0 ? "syrup" : "fen80")},{i},{40 + i}.50,again-{i}"),

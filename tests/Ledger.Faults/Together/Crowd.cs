@@ -49,7 +49,7 @@ public static class Crowd
             var ran = room.Run("record", "count", "fen80", $"{40 + i % 2}", "--reason", "counted again");
             if (ran.Status == 0)
                 acknowledge();
-            outcome.Add(Unexplained("record", ran));
+            outcome.Add(Answered("record", ran));
         }
     }
 
@@ -104,16 +104,17 @@ public static class Crowd
 
     private static IEnumerable<Flaw> Import(Room room, int number, Action acknowledge)
     {
-        var file = Path.Combine(Path.GetDirectoryName(room.Folder)!, $"purchases-{number}.csv");
+        var file = Path.Combine(Path.GetDirectoryName(room.Folder)!, $"deliveries-{number}.csv");
         File.WriteAllLines(file, ["date,item,packs,price,reference", .. Enumerable.Range(0, 3).Select(i => $"2026-02-01,syrup,1,44.00,crowd-{number}-{i}")]);
-        var ran = room.Run("import", "purchases", file);
+        var ran = room.Run("import", "deliveries", file);
         if (ran.Status == 0)
             acknowledge();
-        return Unexplained("import", ran);
+        return Answered("import", ran);
     }
 
-    private static IEnumerable<Flaw> Unexplained(string what, Ran ran) =>
-        ran.Hung || ran.IsUnexplained ? [new(FlawKind.Unexplained, $"{what} ended with {ran.Status}: {ran.Errors.ReplaceLineEndings(" ")}")] : [];
+    /// <summary>It was written, or waited in vain for another one that writes.</summary>
+    private static IEnumerable<Flaw> Answered(string what, Ran ran) =>
+        ran.Status == 0 || (ran.Status == 4 && ran.Errors.Contains("locked", StringComparison.Ordinal)) ? [] : [Refused(what, ran)];
 
     private static Flaw Refused(string what, Ran ran) => new(
         ran.IsUnexplained ? FlawKind.Unexplained : FlawKind.HalfDone,

@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+using System.Security.Cryptography;
 using System.Text.Json;
 using Ledger.Faults.Running;
 using Microsoft.Data.Sqlite;
@@ -9,6 +11,8 @@ namespace Ledger.Faults.Verdicts;
 /// <param name="Entries">How many entries it holds.</param>
 internal sealed record Proof(string? Trouble, long Entries)
 {
+    private static readonly ConcurrentDictionary<string, Proof> _proved = new();
+
     /// <summary>Whether nothing is wrong.</summary>
     public bool IsWhole => Trouble is null;
 
@@ -17,12 +21,22 @@ internal sealed record Proof(string? Trouble, long Entries)
     public static long EntriesIn(Room room) =>
         Of(room) is { IsWhole: true } proof ? proof.Entries : throw new InvalidOperationException(Of(room).Trouble);
 
-    /// <summary>Proves the ledger of a room, or another file there.</summary>
+    /// <summary>Proves the ledger of a room, or another file there. What was proved of the same bytes holds again.</summary>
     public static Proof Of(Room room, string? file = null)
     {
         var path = file ?? room.Ledger;
         if (!File.Exists(path))
             return new($"there is no {Path.GetFileName(path)}", 0);
+        var bytes = Bytes(path);
+        return _proved.TryGetValue(bytes, out var known) ? known : _proved[bytes] = Prove(path);
+    }
+
+    /// <summary>The digest of the file and of what stands in the logs beside it.</summary>
+    private static string Bytes(string path) => string.Join(' ', new[] { "", "-wal", "-journal" }.Select(ending =>
+        File.Exists(path + ending) ? Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(path + ending))) : "none"));
+
+    private static Proof Prove(string path)
+    {
         var check = Room.RunOn(path, "check", "--json");
         if (check.Status != 0)
             return new($"check ends with {check.Status}: {First(check.Errors + check.Output)}", 0);

@@ -8,10 +8,13 @@ namespace Ledger.Storage.Tests.Support;
 /// <summary>A ledger in a folder of its own, on a fixed day; gone when the test ends.</summary>
 public sealed class TemporaryLedger : IDisposable
 {
+    /// <summary>An empty ledger, made once: making one takes longer than most tests do.</summary>
+    private static readonly Lazy<byte[]> _empty = new(MakeEmpty);
+
     public TemporaryLedger()
     {
         Folder = Directory.CreateTempSubdirectory("trayledger-").FullName;
-        Clock = new(FakeClock.FromUtc(2026, 3, 15, 12, 0, 0), DateTimeZone.Utc, CalendarSystem.Iso);
+        File.WriteAllBytes(FilePath, _empty.Value);
         Ledger = LedgerFile.Open(FilePath, Clock);
     }
 
@@ -19,7 +22,7 @@ public sealed class TemporaryLedger : IDisposable
 
     public string FilePath => Path.Combine(Folder, "ledger.db");
 
-    public ZonedClock Clock { get; }
+    public ZonedClock Clock { get; } = AFixedDay();
 
     public LedgerFile Ledger { get; private set; }
 
@@ -54,6 +57,23 @@ public sealed class TemporaryLedger : IDisposable
         var pages = (long)command.ExecuteScalar()!;
         command.CommandText = $"PRAGMA max_page_count = {pages}";
         command.ExecuteScalar();
+    }
+
+    private static ZonedClock AFixedDay() => new(FakeClock.FromUtc(2026, 3, 15, 12, 0, 0), DateTimeZone.Utc, CalendarSystem.Iso);
+
+    private static byte[] MakeEmpty()
+    {
+        var folder = Directory.CreateTempSubdirectory("trayledger-").FullName;
+        try
+        {
+            var path = Path.Combine(folder, "empty.db");
+            LedgerFile.Open(path, AFixedDay()).Dispose();
+            return File.ReadAllBytes(path);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
     }
 
     public void Dispose()

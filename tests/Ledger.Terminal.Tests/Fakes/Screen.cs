@@ -21,6 +21,7 @@ internal sealed class Screen : IDisposable
         var context = SynchronizationContext.Current;
         _app = Application.Create(new VirtualTimeProvider());
         _app.Init(DriverRegistry.Names.ANSI);
+        TerminalUi.Prepare(_app);
         _app.Driver!.SetScreenSize(width, height);
         Shell = new(ledger, upkeep ?? new FakeUpkeep(), paper ?? new FakePaper(), options ?? new(File: "ledger.db"));
         _token = _app.Begin(Shell)!;

@@ -10,6 +10,7 @@ internal static class CsvExport
 {
     /// <summary>
     /// Writes the files, all of them from one state of the ledger; returns how many. They appear under their names only when all are whole.
+    /// An export that was broken off while they appeared is marked as such, and finished by the next one.
     /// </summary>
     /// <exception cref="RefusedByCommandException">A file is there already and may not be replaced, or is the ledger.</exception>
     /// <exception cref="OperationCanceledException">It was stopped; no file was written or replaced.</exception>
@@ -22,6 +23,8 @@ internal static class CsvExport
         var files = tables.Select(table => (Table: table, Path: Path.Combine(folder, $"{table.Name}.csv"))).ToList();
         foreach (var (_, path) in files)
             WholeFile.RequireOther(ledger.Path, path);
+        var mark = new ExportMark(folder, ledger.Path);
+        isReplacing |= mark.IsThere;
         if (!isReplacing && files.Find(file => File.Exists(file.Path)).Path is { } there)
             throw new RefusedByCommandException($"{there} exists already; name another folder, or say that it is to be replaced");
 
@@ -37,8 +40,10 @@ internal static class CsvExport
                 progress.Report(written.Count / (double)files.Count);
             }
 
+            mark.Put();
             foreach (var file in written)
                 file.Finish(isReplacing);
+            mark.TakeAway();
         }
         finally
         {

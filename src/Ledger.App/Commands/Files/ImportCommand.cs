@@ -11,9 +11,11 @@ internal sealed class ImportCommand : ExplainedCommand
     private const string AllKinds = "all";
     private readonly Workbench _bench;
     private readonly Argument<string> _kind = Typed.Argument("kind", KindOf, $"{string.Join(", ", CsvImport.Kinds)}; or all, for a folder");
-    private readonly Argument<string> _path = Typed.Argument(
+    private readonly Argument<string?> _path = Typed.Argument<string?>(
         "file", Text.NotEmpty,
         "the CSV file, - for the standard input; with all, a folder that holds files named items.csv, deliveries.csv and so on");
+
+    private readonly Option<bool> _template = new("--template") { Description = "show the file's columns with an example row, and import nothing" };
 
     private readonly Option<bool> _dryRun = new("--dry-run") { Description = "show what would happen, and write nothing" };
 
@@ -23,31 +25,39 @@ internal sealed class ImportCommand : ExplainedCommand
             already is not recorded again.
             Examples: trayledger import deliveries deliveries.csv --dry-run
                       trayledger import all sample-data
+                      trayledger import sessions --template
             """)
     {
         _bench = bench;
         Arguments.Add(_kind);
+        _path.Arity = ArgumentArity.ZeroOrOne;
         Arguments.Add(_path);
         Options.Add(_dryRun);
+        Options.Add(_template);
         SetAction(Run);
         _kind.CompletionSources.Add([.. CsvImport.Kinds, AllKinds]);
     }
 
     private int Run(ParseResult parse)
     {
+        var (kind, path) = (parse.GetRequiredValue(_kind), parse.GetValue(_path));
+        if (parse.GetValue(_template))
+            return Template(kind);
+        if (path is null)
+            throw new RefusedByCommandException(
+                kind == AllKinds ? "name the folder that holds the files" : "name the file, or - for the standard input; --template shows what may stand in it");
         using var ledger = _bench.Open(parse);
-        var (kind, path) = (parse.GetRequiredValue(_kind), parse.GetRequiredValue(_path));
-        var batch = kind == AllKinds ? CsvSources.ReadFolder(path, ledger)
-            : path == "-" ? CsvSources.Read(kind, _bench.Around.In(), "standard input", ledger)
-            : CsvSources.ReadFile(kind, path, ledger);
-        foreach (var remark in batch.Remarks)
-            _bench.Say($"note: {remark}");
+        var batch = kind == AllKinds ? CsvBatch.ReadFolder(path, ledger)
+            : path == "-" ? CsvBatch.Read(kind, _bench.Around.In(), "standard input", ledger)
+            : CsvBatch.ReadFile(kind, path, ledger);
         using var progress = new ProgressLine(_bench.Around, "recorded");
         var isDry = parse.GetValue(_dryRun);
-        var posted = CsvPosting.Post(batch, ledger, isDry, progress, _bench.Around.Interrupts());
+        var posted = batch.Post(ledger, isDry, progress, _bench.Around.Interrupts());
         if (posted.IsDone && !isDry)
             _bench.Written = posted.Result;
         progress.Clear();
+        foreach (var remark in posted.Remarks)
+            _bench.Say($"note: {remark}");
         foreach (var problem in posted.Problems)
             _bench.Say(problem);
         if (posted.IsDone)
@@ -59,7 +69,15 @@ internal sealed class ImportCommand : ExplainedCommand
         return posted.IsDone ? ExitStatus.Done : ExitStatus.Refused;
     }
 
+    private int Template(string kind)
+    {
+        if (kind == AllKinds)
+            throw new RefusedByCommandException($"--template shows one kind of file; the kinds are {string.Join(", ", CsvImport.Kinds)}");
+        CsvImport.WriteTemplate(kind, _bench.Around.Out);
+        return ExitStatus.Done;
+    }
+
     private static string KindOf(string text) =>
-        CsvImport.Kinds.Append(AllKinds).FirstOrDefault(kind => kind.Equals(text, StringComparison.OrdinalIgnoreCase))
+        (text.Equals(AllKinds, StringComparison.OrdinalIgnoreCase) ? AllKinds : CsvImport.Named(text))
         ?? throw new FormatException($"there is no kind of file \"{text}\"; known: {string.Join(", ", CsvImport.Kinds)}, {AllKinds}");
 }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Measures;
 using Ledger.Core.Planning;
 using Ledger.Core.Sessions;
@@ -18,13 +19,16 @@ internal sealed class PlanOptions
     private readonly Option<string?> _process = Typed.Option<string?>(
         "--process", "NAME", Text.NotEmpty, "the process; not needed while there is only one");
 
-    private readonly Option<RequestedSheets[]> _sheets = Typed.Options(
-        "--sheets", "LINE", PlanPhrase.Parse, $"what is to be developed, once for each film and group: \"{PlanPhrase.Form}\"");
+    private readonly Option<string[]> _sheets = new(Line.Option)
+    {
+        HelpName = "LINE", AllowMultipleArgumentsPerToken = true,
+        Description = $"what is to be developed, once for each film and group: \"{LinePhrase.Pattern(Line)}\"",
+    };
 
     private readonly Option<ExposedPhrase[]> _exposed = ExposedOption.New();
 
     private readonly Option<GroupTimes?> _minutes = Typed.Option<GroupTimes?>(
-        "--minutes", "TIMES", PlanPhrase.Times, "developing times in place of the process's: 11, or \"11 N-1=9 N+1=14\"");
+        "--minutes", "TIMES", Times, "developing times in place of the process's: 11, or \"11 N-1=9 N+1=14\"");
 
     private readonly Option<string?> _bath = Typed.Option<string?>(
         "--bath", "BATHS", Text.NotEmpty,
@@ -43,12 +47,12 @@ internal sealed class PlanOptions
     public SessionPlan PlanIn(ParseResult parse, Holdings holdings)
     {
         var kept = Kept(parse.GetValue(_fromPlan), holdings);
-        var sheets = ExposedOption.Sheets(parse.GetValue(_exposed), holdings).Concat(parse.GetValue(_sheets) ?? []).ToList();
+        var sheets = ExposedOption.Sheets(parse.GetValue(_exposed), holdings).Concat(Sheets(parse.GetValue(_sheets) ?? [], holdings)).ToList();
         var request = new PlanRequest
         {
             Process = parse.GetValue(_process) ?? kept?.Request.Process ?? OnlyProcess(holdings),
             Sheets = sheets.Count > 0 ? sheets : kept?.Request.Sheets
-                ?? throw new FormatException($"--sheets, --exposed or --from-plan is needed: what is to be developed, as \"{PlanPhrase.Form}\""),
+                ?? throw new FormatException($"--sheets, --exposed or --from-plan is needed: what is to be developed, as \"{LinePhrase.Pattern(Line)}\""),
             Times = parse.GetValue(_minutes) ?? kept?.Request.Times ?? GroupTimes.None,
             Bath = new SessionBaths(holdings, holdings.AsOf).Instead(parse.GetValue(_bath), kept?.Request.Bath),
         };
@@ -67,6 +71,20 @@ internal sealed class PlanOptions
     public static OpenPlan? Kept(string? name, Holdings holdings) => name is null ? null
         : holdings.Plan(name) ?? throw new RefusedByCommandException(
             $"there is no plan \"{name.Trim()}\" that is still open; `show plans` lists them");
+
+    private static LineKind Line => EntryKinds.Named("plan")!.Line!;
+
+    /// <summary>The lines as they were typed, in the words of a plan's description.</summary>
+    private static List<RequestedSheets> Sheets(string[] phrases, Holdings holdings)
+    {
+        var (terms, problems) = (ReadingTerms.Typed(holdings, holdings.AsOf), new List<FieldProblem>());
+        var sheets = phrases.Select(phrase => EntryReading.Line(Line, LinePhrase.Read(Line, phrase, terms, problems), terms, problems)).ToList();
+        return problems.Count == 0 ? [.. sheets.Cast<RequestedSheets>()]
+            : throw new FormatException($"{Line.Option}: {problems[0].Sentence(field => field.Name)}");
+    }
+
+    private static GroupTimes Times(string text) => GroupTimes.Read(text)
+        ?? throw new FormatException($"--minutes: found \"{text}\"; accepted is {GroupTimes.Accepted}");
 
     private static string OnlyProcess(Holdings holdings)
     {

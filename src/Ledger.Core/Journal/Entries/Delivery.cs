@@ -37,8 +37,8 @@ public sealed record DeliveryLine
     /// <summary>The item's code.</summary>
     public required string Item { get; init; }
 
-    /// <summary>How many packs; a part of a pack (0.5) is an open one.</summary>
-    public required decimal Packs { get; init; }
+    /// <summary>How many packs; a part of a pack (0.5) is an open one; null for all that are still to come of the order.</summary>
+    public decimal? Packs { get; init; }
 
     /// <summary>The price of one pack; null when it is not said: that of the order, if the line names one, else nothing.</summary>
     public Money? Price { get; init; }

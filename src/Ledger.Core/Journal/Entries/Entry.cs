@@ -8,6 +8,12 @@ public abstract record Entry
     /// <summary>The caller's own name for the entry: sending it again under the same key adds nothing.</summary>
     public required string Key { get; init; }
 
+    /// <summary>
+    /// Keys under which earlier versions of the program, or of its files, posted the same: where the ledger knows one, the entry is there already.
+    /// No part of what the entry says.
+    /// </summary>
+    public IReadOnlyList<string> FormerKeys { get; init; } = [];
+
     /// <summary>The day it happened.</summary>
     public required LocalDate Date { get; init; }
 

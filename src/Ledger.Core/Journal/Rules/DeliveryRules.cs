@@ -18,15 +18,26 @@ internal static class DeliveryRules
         Require.That(
             delivery.Lines.Count is > 0 and <= MostLines,
             $"a delivery has from 1 to {MostLines} lines, not {delivery.Lines.Count}");
+        delivery = delivery with { Lines = [.. delivery.Lines.Select(line => Counted(line, draft))] };
         var prices = RequirePaid(delivery, draft);
         var shared = new SharedCost(
-            [.. delivery.Lines.Select((line, i) => (prices[i], line.Packs))],
+            [.. delivery.Lines.Select((line, i) => (prices[i], line.Packs!.Value))],
             delivery.Discount, delivery.Shipping, delivery.Duty, delivery.Rate ?? 1);
         Require.NotNegative(shared.Total, "the cost after the discount");
         var came = delivery.Lines
             .Select((line, i) => Receive(line, new(shared.Lines[i], delivery.Currency, delivery.Rate), shared.Costs[i], draft)).ToList();
         var name = delivery.Reference.Trim() is { Length: > 0 } reference ? $"delivery {reference}" : "delivery";
         draft.Summary = came is [var only] ? only : $"{name}, {shared.Total.Rounded()}: {string.Join("; ", came)}";
+    }
+
+    /// <summary>The line with its packs: those that were said, or all that are still to come of its order.</summary>
+    private static DeliveryLine Counted(DeliveryLine line, Draft draft)
+    {
+        if (line.Packs is not null)
+            return line;
+        var item = draft.Item(line.Item);
+        Require.That(line.Order is not null, $"how many packs of {item.Code} came is not said; say it, or name the order that they came from");
+        return line with { Packs = draft.Holdings.Orders.Order(line.Order!)?.LineOf(item.Code) is { IsOpen: true } open ? open.OutstandingPacks : 1 };
     }
 
     /// <summary>The packs as text, when so many can come.</summary>
@@ -45,7 +56,7 @@ internal static class DeliveryRules
         Require.NotNegative(delivery.Duty, "the duty");
         foreach (var line in delivery.Lines)
         {
-            RequirePacks(line.Packs, $"the packs of {draft.Item(line.Item).Code}");
+            RequirePacks(line.Packs!.Value, $"the packs of {draft.Item(line.Item).Code}");
             Require.That(
                 line.ExpiresOn is null or { Year: >= 1900 and <= 2200 },
                 $"the expiry date of {line.Item} must lie between 1900 and 2200");
@@ -60,7 +71,7 @@ internal static class DeliveryRules
                 (delivery.Discount, "the discount"), (delivery.Shipping, "the shipping"), (delivery.Duty, "the duty"),
                 .. delivery.Lines.Select((line, i) => (prices[i], $"the price of {line.Item}")),
             ]);
-        var value = delivery.Lines.Select((line, i) => prices[i].At(line.Packs)).Aggregate(Money.Zero, (sum, one) => sum + one);
+        var value = delivery.Lines.Select((line, i) => prices[i].At(line.Packs!.Value)).Aggregate(Money.Zero, (sum, one) => sum + one);
         Require.That(
             delivery.Discount <= value,
             $"the discount, {delivery.Discount.Rounded()}, is more than the {value.Rounded()} that the goods cost");
@@ -71,9 +82,10 @@ internal static class DeliveryRules
     private static string Receive(DeliveryLine line, Paid paid, Money cost, Draft draft)
     {
         var item = draft.Item(line.Item);
-        var packs = Scaled.ToText(line.Packs, 6);
-        var full = decimal.ToInt64(decimal.Truncate(line.Packs));
-        var part = Scaled.ToBase(line.Packs - full, item.Pack.Base);
+        var count = line.Packs!.Value;
+        var packs = Scaled.ToText(count, 6);
+        var full = decimal.ToInt64(decimal.Truncate(count));
+        var part = Scaled.ToBase(count - full, item.Pack.Base);
         Require.That(part is not null, $"{packs} packs of {item.Pack} are no whole number of {item.Unit.Plural()}");
         var quantity = item.Of(full * item.Pack.Base + part!.Value);
         var lot = new Lot(
@@ -88,7 +100,7 @@ internal static class DeliveryRules
             Shelve(item.Of(part.Value), isOpen: true, left, item, lot, draft);
 
         OrderRules.Deliver(line, item, quantity, draft);
-        return $"{packs} {(line.Packs == 1 ? "pack" : "packs")} of {item.Code}, "
+        return $"{packs} {(count == 1 ? "pack" : "packs")} of {item.Code}, "
             + $"{quantity.ToText(draft.Style)} for {lot.Cost.Rounded()}";
     }
 

@@ -88,7 +88,7 @@ public sealed class DeliveryTests
             var paid = lines.Sum(line => line.Item2 * line.Item3 * 0.01m) + (shipping + duty) * 0.01m;
             Assert.Equal(Money.Of(paid).At(rate * 0.000001m).Millionths, posting.Movements.Sum(movement => movement.Value.Millionths));
             var shared = new Core.Costing.SharedCost(
-                [.. delivery.Lines.Select(line => (line.Price!.Value, line.Packs))], delivery.Discount, delivery.Shipping, delivery.Duty, 1);
+                [.. delivery.Lines.Select(line => (line.Price!.Value, line.Packs!.Value))], delivery.Discount, delivery.Shipping, delivery.Duty, 1);
             Assert.Equal(shipping * 0.01m, shared.Lines.Sum(line => line.Shipping.Amount));
             Assert.All(shared.Lines.Where(_ => shared.Value != Money.Zero), line =>
             {

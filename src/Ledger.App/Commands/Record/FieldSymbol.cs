@@ -1,0 +1,55 @@
+using System.CommandLine;
+using Ledger.Core.Journal.Kinds;
+
+namespace Ledger.App.Commands.Record;
+
+/// <summary>A field as a command takes it: by its position, as an option with a value, or as a flag.</summary>
+internal sealed class FieldSymbol
+{
+    private readonly Argument<string[]>? _argument;
+    private readonly Option<string?>? _option;
+    private readonly Option<bool>? _flag;
+
+    public FieldSymbol(Field field)
+    {
+        Field = field;
+        if (field.IsArgument)
+            _argument = new(field.Name)
+            {
+                HelpName = field.Notation.Placeholder, Description = Described(field),
+                Arity = field.Notation.Divider is null ? ArgumentArity.ZeroOrOne : ArgumentArity.ZeroOrMore,
+            };
+        else if (field.Notation.Shape == Shape.Tick && !field.IsNeeded)
+            _flag = new(field.Option) { Description = field.Help };
+        else
+            _option = new(field.Option) { HelpName = field.Notation.Placeholder, Description = Described(field) };
+        _option?.CompletionSources.Add([.. field.Notation.Words]);
+        _argument?.CompletionSources.Add([.. field.Notation.Words]);
+    }
+
+    /// <summary>The field.</summary>
+    public Field Field { get; }
+
+    /// <summary>What was given for it; empty when nothing was.</summary>
+    public string Text(ParseResult parse) =>
+        _argument is not null ? string.Join(Field.Notation.Divider ?? " ", parse.GetValue(_argument) ?? [])
+        : _flag is not null ? parse.GetValue(_flag) ? "yes" : ""
+        : parse.GetValue(_option!) ?? "";
+
+    public void AddArgument(Command command)
+    {
+        if (_argument is not null)
+            command.Arguments.Add(_argument);
+    }
+
+    public void AddOption(Command command)
+    {
+        if ((Option?)_option is { } option)
+            command.Options.Add(option);
+        else if (_flag is not null)
+            command.Options.Add(_flag);
+    }
+
+    private static string Described(Field field) =>
+        field.Notation.Words.Count is 0 ? field.Help : $"{field.Help}: {string.Join(", ", field.Notation.Words)}";
+}

@@ -1,0 +1,13 @@
+using Ledger.Core.Journal.Kinds;
+
+namespace Ledger.App.Commands.Record;
+
+/// <summary>What the help of a kind's command adds to its tables.</summary>
+internal static class KindHelp
+{
+    private const int Columns = 80;
+
+    public static string Details(EntryKind kind) => string.Join(
+        Environment.NewLine,
+        kind.Details.SelectMany(detail => Output.Prose.Wrap(detail, Columns)).Append($"Example: trayledger record {kind.Name} {kind.Example}"));
+}

@@ -1,0 +1,25 @@
+using NodaTime;
+
+namespace Ledger.Core.Journal.Kinds;
+
+/// <summary>What every entry has.</summary>
+public static class CommonFields
+{
+    /// <summary>The day it happened; today unless said.</summary>
+    public static Field<LocalDate> Date { get; } = new("date", Notations.Date)
+    {
+        Help = "the day it happened; otherwise today", Example = "2026-03-15", Width = 10,
+    };
+
+    /// <summary>The user's note.</summary>
+    public static Field<string> Note { get; } = new("note", Notations.Line(10_000))
+    {
+        Help = "a note of your own", Example = "", Width = 50,
+    };
+
+    /// <summary>The caller's own name for the entry: sending it again under the same one adds nothing.</summary>
+    public static Field<string> Reference { get; } = new("reference", Notations.Line(500))
+    {
+        Help = "your own name for the entry: sending it again under the same one adds nothing", Example = "",
+    };
+}

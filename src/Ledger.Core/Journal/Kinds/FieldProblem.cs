@@ -1,0 +1,26 @@
+namespace Ledger.Core.Journal.Kinds;
+
+/// <summary>A field that could not be read.</summary>
+/// <param name="Field">The field; null when the whole entry is meant.</param>
+/// <param name="Line">The line of the entry, counting from 1; 0 where it has none, or only one.</param>
+/// <param name="Found">What was found; empty when nothing was.</param>
+/// <param name="Accepted">What is accepted, continuing "accepted is".</param>
+public sealed record FieldProblem(Field? Field, int Line, string Found, string Accepted)
+{
+    private const int LongestShown = 60;
+
+    /// <summary>The problem as a sentence, the same in every door.</summary>
+    /// <param name="nameOf">How the door calls a field: its label, its option, its column.</param>
+    public string Sentence(Func<Field, string> nameOf) => $"{Where(nameOf)}found {What}; accepted is {Accepted}";
+
+    private string Where(Func<Field, string> nameOf) =>
+        (Line == 0 ? "" : Field is null ? $"line {Line}: " : $"line {Line}, ") + (Field is null ? "" : $"{nameOf(Field)}: ");
+
+    private string What => Found.Length == 0 ? "nothing" : $"\"{Shown(Found)}\"";
+
+    private static string Shown(string text)
+    {
+        var printable = string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c));
+        return printable.Length <= LongestShown ? printable : string.Concat(printable.AsSpan(0, LongestShown), "…");
+    }
+}

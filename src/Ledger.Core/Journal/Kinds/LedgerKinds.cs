@@ -1,0 +1,86 @@
+using System.Globalization;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+
+namespace Ledger.Core.Journal.Kinds;
+
+/// <summary>record setting, settings.csv: a setting of the whole ledger is changed.</summary>
+internal static class SettingKind
+{
+    private static readonly Field<string> Name = new("setting", Notations.Known("SETTING"))
+    {
+        Help = "the setting's name", Example = "liquids", IsNeeded = true, IsArgument = true, Width = 26,
+        Choices = (_, _) => Setting.All.Select(setting => setting.Name),
+    };
+
+    private static readonly Field<string> Value = new("value", new(
+        (text, read, _) => text.Length > 200 ? Parsed.Not<string>("a text of at most 200 characters")
+            : Setting.Named(read.Find(Name) ?? "") is { } setting && setting.Read(Settings.Default, text) is null
+                ? Parsed.Not<string>(setting.Accepted) : text,
+        (text, _) => text) { Placeholder = "VALUE" })
+    {
+        Help = "its new value", Example = "floz", IsNeeded = true, IsArgument = true, Width = 60,
+        Offer = (read, holdings) => Setting.Named(read.Find(Name) ?? "")?.Text(holdings.Settings),
+    };
+
+    /// <summary>The kind.</summary>
+    public static EntryKind Kind { get; } = new EntryKind<SettingChange>
+    {
+        Name = "setting",
+        File = "settings",
+        Title = "Setting",
+        Purpose = "A setting of the whole ledger is changed.",
+        Example = "liquids floz",
+        Bound = [new(Name, entry => entry.Setting), new(Value, entry => entry.Value)],
+        With = values => new()
+        {
+            Key = values.Key, Date = values.Date, Note = values.Note, Setting = values.Of(Name),
+            Value = values.Of(Value),
+        },
+    };
+}
+
+/// <summary>record undo, undone.csv: an entry is taken back. One field names it, by its number or by its reference.</summary>
+internal static class UndoKind
+{
+    private static readonly Field<string> EntryToUndo = new("entry", Notations.Line(500))
+    {
+        Help = "the entry to take back: its number, as show journal lists it, or its reference, such as sessions:S16",
+        Example = "57", IsNeeded = true,
+        IsArgument = true, Width = 24,
+    };
+
+    private static readonly Field<string> Reason = new("reason", Notations.Line(200))
+    {
+        Help = "why: wrong bath, typed twice", Example = "typed twice", IsNeeded = true, Width = 30,
+        Choices = (_, _) => ["mistake", "typed twice"], Offer = (_, _) => "mistake",
+    };
+
+    /// <summary>The kind.</summary>
+    public static EntryKind Kind { get; } = new EntryKind<Undo>
+    {
+        Name = "undo",
+        File = "undone",
+        Title = "Take back an entry",
+        Purpose = "An earlier entry is taken back, on its own day and with a reason; both stay in the journal.",
+        Details = ["What came after it may depend on it; then the later entries are taken back first."],
+        Example = "57 --reason \"typed twice\"",
+        IsDated = false,
+        Bound =
+        [
+            new(EntryToUndo, entry => entry.Reference ?? Scaled.ToText(entry.Number, 0)),
+            new(Reason, entry => entry.Reason),
+        ],
+        With = values =>
+        {
+            var entry = values.Of(EntryToUndo);
+            var isNumber = long.TryParse(entry, NumberStyles.None, CultureInfo.InvariantCulture, out var number);
+            return new()
+            {
+                Key = values.Key, Date = values.Date, Note = values.Note, Number = isNumber ? number : 0,
+                Reference = isNumber ? null : entry,
+                Reason = values.Of(Reason),
+            };
+        },
+    };
+}

@@ -1,0 +1,69 @@
+using Ledger.Core.Stock;
+
+namespace Ledger.Core.Journal.Kinds;
+
+/// <summary>What the ledger can offer for a field, where several kinds offer the same.</summary>
+internal static class Offered
+{
+    /// <summary>The baths in use, discarded ones left out.</summary>
+    public static IEnumerable<string> Baths(FieldValues read, Holdings holdings) => holdings.Baths.Select(bath => bath.Code);
+
+    /// <summary>The films that come in sheets.</summary>
+    public static IEnumerable<string> SheetFilms(FieldValues read, Holdings holdings) =>
+        holdings.Items.Where(item => item is { Kind: ItemKind.Film, Unit: Measures.Unit.Sheet }).Select(item => item.Code);
+
+    /// <summary>All items.</summary>
+    public static IEnumerable<string> Items(FieldValues read, Holdings holdings) => holdings.Items.Select(item => item.Code);
+
+    /// <summary>The containers that hold something.</summary>
+    public static IEnumerable<string> Containers(FieldValues read, Holdings holdings) => holdings.Containers.Select(one => one.Code);
+
+    /// <summary>The waste jugs that are not handed over.</summary>
+    public static IEnumerable<string> Jugs(FieldValues read, Holdings holdings) => holdings.Jugs.Select(jug => jug.Code);
+
+    /// <summary>The films, in sheets or rolls.</summary>
+    public static IEnumerable<string> Films(FieldValues read, Holdings holdings) =>
+        holdings.Items.Where(item => item.Kind == ItemKind.Film && !item.IsPaper).Select(item => item.Code);
+
+    /// <summary>The papers.</summary>
+    public static IEnumerable<string> Papers(FieldValues read, Holdings holdings) =>
+        holdings.Items.Where(item => item.IsPaper).Select(item => item.Code);
+
+    /// <summary>The chemicals.</summary>
+    public static IEnumerable<string> Chemicals(FieldValues read, Holdings holdings) =>
+        holdings.Items.Where(item => item.Kind == ItemKind.Chemical).Select(item => item.Code);
+
+    /// <summary>The boxes of film, or of paper, that hold something.</summary>
+    public static IEnumerable<string> Boxes(FieldValues read, Holdings holdings) =>
+        holdings.Containers.Where(box => holdings.Item(box.Lot.Item)?.Kind == ItemKind.Film).Select(box => box.Code);
+
+    /// <summary>The processes.</summary>
+    public static IEnumerable<string> Processes(FieldValues read, Holdings holdings) => holdings.Processes.Select(process => process.Name);
+
+    /// <summary>The open orders.</summary>
+    public static IEnumerable<string> Orders(FieldValues read, Holdings holdings) => holdings.Orders.Open.Select(order => order.Code);
+
+    /// <summary>The formats that are known.</summary>
+    public static IEnumerable<string> Formats(FieldValues read, Holdings holdings) => holdings.Formats.All.Select(format => format.Code);
+
+    /// <summary>The usual groups of development.</summary>
+    public static IEnumerable<string> Groups(FieldValues read, Holdings holdings) => ["N", "N-1", "N-2", "N+1", "N+2"];
+
+    /// <summary>The usual places to keep things.</summary>
+    public static IEnumerable<string> Storages(FieldValues read, Holdings holdings) => ["freezer", "fridge", "shelf"];
+
+    /// <summary>Boxes of exposed sheets, and the loaded sides that were exposed.</summary>
+    public static IEnumerable<string> Exposed(FieldValues read, Holdings holdings) =>
+    [
+        .. holdings.Film.ExposedBoxes.Select(box => box.Code),
+        .. holdings.Film.Holders.SelectMany(holder => holder.Sides).Where(side => holdings.Film.In(side) is { Exposure: not null })
+            .Select(side => side.Code),
+    ];
+
+    /// <summary>Where film lies outside its boxes: boxes of exposed sheets, and loaded sides.</summary>
+    public static IEnumerable<string> FilmPlaces(FieldValues read, Holdings holdings) =>
+    [
+        .. holdings.Film.ExposedBoxes.Select(box => box.Code),
+        .. holdings.Film.Sheets.Select(sheet => holdings.Film.Side(sheet.At)?.Code).OfType<string>(),
+    ];
+}

@@ -1,0 +1,84 @@
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+
+namespace Ledger.Core.Journal.Kinds;
+
+/// <summary>Fields that mean the same in several kinds.</summary>
+internal static class SharedFields
+{
+    private const string Disposal = "local rules and the maker's safety data sheet say where it may go";
+
+    /// <summary>The bottle to draw from.</summary>
+    public static Field<string> Bottle { get; } = new("container", Notations.Known("BOTTLE"))
+    {
+        Label = "From bottle", Option = "--from", Help = "the bottle to draw from; otherwise the one used first",
+        Example = "tarnfix/2",
+        Choices = Offered.Containers,
+    };
+
+    /// <summary>How a solution is diluted.</summary>
+    public static Field<Dilution> Dilution { get; } = new("dilution", Notations.Dilution)
+    {
+        Help = "how it is diluted, such as 1+4; otherwise the usual one", Example = "1+4", Width = 10,
+    };
+
+    /// <summary>What a litre of working solution can take.</summary>
+    public static Field<Area> Capacity { get; } = new("capacity_sq_in_per_litre", Notations.SquareInches)
+    {
+        Label = "Capacity, sq in/litre", Option = "--capacity",
+        Help = "what a litre can take, in square inches of film; otherwise the item's own",
+        Example = "2000", Width = 8,
+    };
+
+    /// <summary>Where that figure comes from.</summary>
+    public static Field<string> Basis { get; } = new("capacity_basis", new(
+        (text, read, _) => !read.Has(Capacity) ? Parsed.Not<string>("nothing: a basis stands only beside a capacity")
+            : text.Length <= 200 ? text : Parsed.Not<string>("a text of at most 200 characters"),
+        (text, _) => text) { Placeholder = "TEXT" })
+    {
+        Label = "Basis", Option = "--basis", Help = "where the capacity comes from: maker's, handbook, strict, own",
+        Example = "handbook", Width = 12,
+        Choices = (_, _) => ["maker's", "handbook", "strict", "own"],
+    };
+
+    /// <summary>Whether more may be used than the ledger holds.</summary>
+    public static Field<bool> BookDifference { get; } = new("book_difference", Notations.YesNo)
+    {
+        Help = "where more is used than the ledger holds, book the difference as found by a count", Example = "no",
+        Width = 4,
+    };
+
+    /// <summary>Whether it is so although it is unlikely.</summary>
+    public static Field<bool> Anyway { get; } = new("anyway", Notations.YesNo)
+    {
+        Help = "it is so, although it was asked about as unlikely", Example = "no", Width = 4,
+    };
+
+    /// <summary>The waste jug that takes a used solution.</summary>
+    public static Field<string> Jug { get; } = new("jug", Notations.Known("JUG"))
+    {
+        Label = "Into jug", Help = $"the waste jug it goes into; nothing for elsewhere; {Disposal}", Example = "J2",
+        Width = 10,
+        Choices = Offered.Jugs,
+    };
+
+    /// <summary>Holder sides.</summary>
+    public static Field<IReadOnlyList<string>> Sides(Func<FieldValues, Holdings, IEnumerable<string>> choices) => new("sides", Notations.Names("SIDE"))
+    {
+        Help = "holder sides such as E07-2, or holders for all their sides", Example = "E07-2 E08", IsNeeded = true,
+        IsArgument = true,
+        Width = 44, Choices = choices,
+    };
+
+    /// <summary>What was measured out of an item: in its unit, otherwise what the dilution asks for.</summary>
+    public static Field<Quantity> Measured(Func<FieldValues, ReadingTerms, Item?> item) => new(
+        "concentrate_ml", Notations.AmountOf(item, Unit.Millilitre))
+    {
+        Label = "Measured out", Option = "--amount", Example = "300ml", Width = 8,
+        Help = "what was measured out, in the item's unit or another: 300ml, 40g; otherwise what the dilution asks for",
+    };
+
+    /// <summary>The capacity that was said, with its basis.</summary>
+    public static Capacity? CapacityOf(FieldValues values) =>
+        values.Maybe(Capacity) is { } perLitre ? new(perLitre, values.Find(Basis) ?? "") : null;
+}

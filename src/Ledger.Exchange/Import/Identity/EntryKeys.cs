@@ -1,0 +1,55 @@
+using System.Text;
+using Ledger.Core.Journal.Kinds;
+using Ledger.Exchange.Import.Rows;
+
+namespace Ledger.Exchange.Import.Identity;
+
+/// <summary>
+/// The identities of a file's entries: the user's reference; else a name that is given once; else what the entry says, value by value as the
+/// program writes it. So a row is the same however it is written (186.5 and 186.50), whatever separates the fields, in whatever order its
+/// columns stand, with whatever columns were added to its kind since.
+/// </summary>
+/// <param name="kind">The kind of the entries.</param>
+internal sealed class EntryKeys(EntryKind kind)
+{
+    private readonly Dictionary<string, int> _lines = [];
+    private readonly ContentHash _said = new();
+    private readonly List<(FormerFile File, ContentHash Hash)> _former = [.. FormerFile.Of(kind.File).Select(file => (file, new ContentHash()))];
+
+    /// <summary>The identity of an entry, and those that it had by files of earlier versions.</summary>
+    /// <param name="group">Its rows. A reference that other rows have already is refused there.</param>
+    /// <param name="text">What they say, as it stands there.</param>
+    /// <param name="written">The same as the program writes it.</param>
+    public (string Key, IReadOnlyList<string> Former) Of(RowGroup group, EntryText text, EntryText written)
+    {
+        if (text[CommonFields.Reference] is { Length: > 0 } reference)
+        {
+            if (!_lines.TryAdd(reference, group.Line))
+                group.FirstSaying(CommonFields.Reference.Name).Refuse(
+                    CommonFields.Reference.Name,
+                    $"accepted is a reference of its own for each entry; line {_lines[reference]} has this one");
+            return ($"{kind.File}:{reference}", [.. _former.Select(former => $"{former.File.Name}:{reference}").Where(key => key != $"{kind.File}:{reference}")]);
+        }
+
+        var name = kind.NamedBy is { } named ? text[named] : "";
+        string[] former = [.. _former.Select(former => $"{former.File.Name}:{name}#{former.Hash.Of(former.File.Content(group.Rows))}")];
+        return (name.Length > 0 && !kind.IsReplaceable ? $"{kind.File}:{name}" : $"{kind.File}:{name}#{_said.Of(Content(text, written))}", former);
+    }
+
+    /// <summary>What an entry says. The day of a definition belongs to it only where its row names one.</summary>
+    private string Content(EntryText text, EntryText written)
+    {
+        var content = new StringBuilder();
+        Append(content, kind.AllFields.Where(field => field != CommonFields.Date || text[field].Length > 0), written);
+        foreach (var line in written.Lines)
+            Append(content.Append('\u001e'), kind.Line!.Fields, line);
+        return content.ToString();
+    }
+
+    private static void Append(StringBuilder content, IEnumerable<Field> fields, EntryText written)
+    {
+        foreach (var field in fields)
+            if (written[field] is { Length: > 0 } value)
+                content.Append(field.Name).Append('=').Append(value).Append('\u001f');
+    }
+}
