@@ -42,7 +42,7 @@ internal sealed class RecordSession : RecordKind
             ? log with { Lines = PlannedDeveloper.Over(log.Lines, plan) } : entry;
 
     /// <summary>Fills in what the plan says and the command line does not, with the baths that were named instead.</summary>
-    private void Follow(KeptPlan kept, EntryText text, Holdings holdings, ReadingTerms terms)
+    private void Follow(OpenPlan kept, EntryText text, Holdings holdings, ReadingTerms terms)
     {
         var day = EntryReading.Read(EntryKinds.Named("session")!, text, terms).Values.Date;
         var baths = new SessionBaths(holdings, day).Instead(text["bath"] is { Length: > 0 } named ? named : null, kept.Request.Bath);

@@ -155,7 +155,7 @@ internal static class DiscardKind
         Help = "why: exhausted, expired, specks, fogged", Example = "exhausted", IsNeeded = true,
         Choices = (_, _) => ["exhausted", "expired", "specks", "yellow", "smell", "fogged", "given away"],
         Offer = (read, holdings) => read.Find(What) is not { } what ? null : holdings.Bath(what) is not { } bath ? "expired"
-            : new Baths.BathReading(bath, holdings.AsOf).IsSpent ? "exhausted" : null,
+            : new Baths.BathReading(bath, holdings.AsOf).IsUnusable ? "exhausted" : null,
     };
 
     /// <summary>The kind.</summary>
