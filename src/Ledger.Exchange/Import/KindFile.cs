@@ -69,7 +69,7 @@ internal sealed class KindFile
         return entry with { Key = key, FormerKeys = former };
     }
 
-    private EntryText Text(RowGroup group, IReadOnlyList<Row> lines)
+    private EntryText Text(RowGroup group, List<Row> lines)
     {
         var text = new EntryText();
         foreach (var field in _kind.AllFields)
@@ -88,7 +88,7 @@ internal sealed class KindFile
     private bool HasLine(Row row) =>
         _kind.Line is { } line && (line.IsNeeded || line.Fields.Any(field => row.Text(field.Name).Length > 0));
 
-    private void Refuse(FieldProblem problem, RowGroup group, IReadOnlyList<Row> lines)
+    private void Refuse(FieldProblem problem, RowGroup group, List<Row> lines)
     {
         var column = problem.Field is { } field ? ColumnOf(field) : "";
         var row = problem.Field is { } one && IsOfLine(one) ? lines[Math.Max(problem.Line - 1, 0)] : group.FirstSaying(column);

@@ -30,9 +30,9 @@ internal sealed class BackUpForm : WorkForm
 
     protected override string Promise => $"A copy of the ledger is written to {File.Text.Trim()}; a file that is there already is not touched.";
 
-    protected override Work Read(Answers answers)
+    protected override Work Work()
     {
-        var path = answers.Needed(File);
+        var path = File.Text.Trim();
         return new("Back up", (_, _) => _upkeep.BackUp(path));
     }
 }

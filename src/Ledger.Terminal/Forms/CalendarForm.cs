@@ -27,9 +27,9 @@ internal sealed class CalendarForm : WorkForm
 
     protected override string Promise => $"The days to be reminded of are written to {File.Text.Trim()}, in the place of an older file.";
 
-    protected override Work Read(Answers answers)
+    protected override Work Work()
     {
-        var path = answers.Needed(File);
+        var path = File.Text.Trim();
         return new("Calendar", (_, _) => _upkeep.WriteCalendar(path));
     }
 }

@@ -25,13 +25,13 @@ internal sealed class ExportForm : WorkForm
 
     public FormField Folder { get; } = new("Folder", 60) { Hint = "It is made if it is not there." };
 
-    public FormField Replace { get; } = YesNoField.Field("Replace", "Whether the files of an earlier export there are replaced.");
+    public FormField Replace { get; } = new("Replace the files of an earlier export", 4, FieldKind.Tick);
 
     protected override string Promise => $"Every table is written into {Folder.Text.Trim()}.";
 
-    protected override Work Read(Answers answers)
+    protected override Work Work()
     {
-        var (folder, isReplacing) = (answers.Needed(Folder), answers.IsYes(Replace));
+        var (folder, isReplacing) = (Folder.Text.Trim(), Replace.IsTicked);
         return new("Export", (progress, cancel) => _upkeep.Export(folder, isReplacing, progress, cancel));
     }
 }

@@ -10,14 +10,15 @@ internal sealed class FieldBox : TextField
     private readonly Action<FormField> _edited;
     private readonly Action _next;
     private bool _isShowing;
+    private bool _isAbandoned;
 
-    public FieldBox(FormField field, Action<FormField> edited, Action next)
+    public FieldBox(FormField field, int width, Action<FormField> edited, Action next)
     {
         Field = field;
         _edited = edited;
         _next = next;
         // Behind the last sign there is a place for the cursor, or the first one would go out of sight.
-        Width = field.Width + 1;
+        Width = width + 1;
         Show();
         ValueChanged += (_, _) => OnTyped();
     }
@@ -36,6 +37,17 @@ internal sealed class FieldBox : TextField
         if (!HasFocus)
             ShowBeginning();
         _isShowing = false;
+    }
+
+    /// <summary>Another box takes its place: losing the cursor finishes nothing any more.</summary>
+    public void Abandon() => _isAbandoned = true;
+
+    /// <summary>Typing goes on where it was, after the box was put in the place of another.</summary>
+    public void GoOn()
+    {
+        SetFocus();
+        InsertionPoint = Text.Length;
+        ClearAllSelection();
     }
 
     /// <summary>The base puts the insertion point at the end of what it begins with.</summary>
@@ -62,7 +74,7 @@ internal sealed class FieldBox : TextField
         base.OnHasFocusChanged(newHasFocus, previousFocusedView, view);
         if (newHasFocus)
             SelectAll();
-        else
+        else if (!_isAbandoned)
         {
             Finish();
             ShowBeginning();

@@ -1,4 +1,5 @@
 using Ledger.Core.Measures;
+using NodaTime;
 
 namespace Ledger.Terminal.Forms;
 
@@ -8,6 +9,8 @@ namespace Ledger.Terminal.Forms;
 /// <param name="kind">What it accepts.</param>
 internal sealed class FormField(string label, int width, FieldKind kind = FieldKind.Text)
 {
+    private const string Ticked = "yes";
+
     /// <summary>Its label.</summary>
     public string Label => label;
 
@@ -29,8 +32,14 @@ internal sealed class FormField(string label, int width, FieldKind kind = FieldK
     /// <summary>Whether the user has changed it, so that nothing is suggested over it.</summary>
     public bool IsTouched { get; private set; }
 
+    /// <summary>Whether what it is about was written in it when the form opened, so that nothing else is offered.</summary>
+    public bool IsGiven { get; private set; }
+
+    /// <summary>The day that relative dates are seen from.</summary>
+    public LocalDate Today { get; init; }
+
     /// <summary>Whether a tick field is ticked.</summary>
-    public bool IsTicked => Text == "x";
+    public bool IsTicked => Text == Ticked;
 
     /// <summary>Whether nothing stands in it.</summary>
     public bool IsEmpty => string.IsNullOrWhiteSpace(Text);
@@ -38,15 +47,25 @@ internal sealed class FormField(string label, int width, FieldKind kind = FieldK
     /// <summary>The user's change.</summary>
     public void Type(string text)
     {
-        Text = text;
+        Text = Kept(text);
         IsTouched = true;
+    }
+
+    /// <summary>Ticks it, or takes the tick away.</summary>
+    public void Tick() => Type(IsTicked ? "" : Ticked);
+
+    /// <summary>Writes what it is about, unless the user has put something there.</summary>
+    public void Begin(string? text)
+    {
+        Offer(text);
+        IsGiven = true;
     }
 
     /// <summary>Offers a value, unless the user has put one there.</summary>
     public void Offer(string? text)
     {
         if (!IsTouched)
-            Text = text ?? "";
+            Text = Kept(text ?? "");
     }
 
     /// <summary>The next or the last choice; a day later or earlier; one more or one less.</summary>
@@ -54,13 +73,13 @@ internal sealed class FormField(string label, int width, FieldKind kind = FieldK
     {
         if (kind == FieldKind.Date)
         {
-            if (Dates.Parse(Text) is { } date)
+            if (Dates.ParseTyped(Text, Today) is { } date)
                 Type(Dates.Text(date.PlusDays(by)));
         }
         else if (kind == FieldKind.Figure)
         {
-            if (TypedNumber.Parse(Text) is { } figure && figure + by >= 0)
-                Type(Scaled.ToText(figure + by, 6));
+            if (Figure is { } figure && figure + by >= 0)
+                Type(Scaled.ToText(figure + by, 6) + Text[FigureLength..]);
         }
         else
             Choose(by);
@@ -75,6 +94,14 @@ internal sealed class FormField(string label, int width, FieldKind kind = FieldK
         if (fitting.Count == 1 || fitting.Any(choice => choice.Equals(Text.Trim(), StringComparison.OrdinalIgnoreCase)))
             Text = fitting.Count == 1 ? fitting[0] : Text.Trim();
     }
+
+    /// <summary>The number that stands in it, without its unit; null when none does.</summary>
+    public decimal? Figure => Numbers.Read(Text[..FigureLength], out _);
+
+    private int FigureLength => Text.AsSpan().IndexOfAnyExcept("0123456789.,-+ ") is >= 0 and var at ? Text.AsSpan(0, at).TrimEnd().Length : Text.Length;
+
+    /// <summary>A tick that says no is none.</summary>
+    private string Kept(string text) => kind == FieldKind.Tick && text == "no" ? "" : text;
 
     private void Choose(int by)
     {

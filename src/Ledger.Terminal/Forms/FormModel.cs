@@ -1,6 +1,5 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
 using Ledger.Terminal.Screens;
 using Ledger.Terminal.Tables;
 
@@ -15,9 +14,6 @@ internal abstract class FormModel(ILedger ledger) : Form
 
     /// <summary>The ledger.</summary>
     protected ILedger Ledger => ledger;
-
-    /// <summary>The day's field, which most forms have.</summary>
-    public FormField Date { get; } = NewDate(ledger);
 
     /// <inheritdoc/>
     public override Verdict Judge() => ledger.Read(Judged);
@@ -44,15 +40,14 @@ internal abstract class FormModel(ILedger ledger) : Form
     /// <summary>What the form shows of what would be written beside the shelf before and after; nothing for most forms.</summary>
     protected virtual IReadOnlyList<Block> More(Posting posting) => [];
 
-    /// <summary>Makes the entry from the fields.</summary>
-    protected abstract Entry Read(Answers answers);
+    /// <summary>Makes the entry from the fields, or says what could not be read of them.</summary>
+    protected abstract Entry? Read(ICollection<string> problems);
 
     private Verdict Judged()
     {
-        var answers = new Answers();
-        var entry = Read(answers);
-        if (answers.Problems.Count > 0)
-            return new Incomplete(answers.Problems);
+        var problems = new List<string>();
+        if (Read(problems) is not { } entry)
+            return new Incomplete(problems);
         try
         {
             return ledger.Preview(entry) switch
@@ -80,11 +75,4 @@ internal abstract class FormModel(ILedger ledger) : Form
     };
 
     private static string Undo(Entry entry) => entry is Undo ? "" : " U takes it back.";
-
-    private static FormField NewDate(ILedger ledger)
-    {
-        var field = new FormField("Date", 10, FieldKind.Date) { Hint = "Up and Down change the day." };
-        field.Offer(Dates.Text(ledger.Today));
-        return field;
-    }
 }

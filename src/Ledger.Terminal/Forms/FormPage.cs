@@ -104,6 +104,8 @@ internal sealed class FormPage : Page
     private void Build(FormField? focus)
     {
         _isBuilding = true;
+        foreach (var box in _boxes.Select(box => box.Box).OfType<FieldBox>())
+            box.Abandon();
         foreach (var view in _fields.SubViews.ToList())
         {
             _fields.Remove(view);
@@ -113,7 +115,7 @@ internal sealed class FormPage : Page
         _boxes.Clear();
         _save = null;
         var rows = _form.Rows;
-        var labels = rows.Max(row => row[0].Kind == FieldKind.Tick ? 0 : row[0].Label.Length) + 1;
+        var labels = FieldRows.LabelsOf(rows);
         for (var row = 0; row < rows.Count; row++)
             AddRow(rows[row], row, labels);
         _rows = rows.Count;
@@ -136,28 +138,19 @@ internal sealed class FormPage : Page
         var column = 0;
         foreach (var field in fields)
         {
-            View box;
-            if (field.Kind == FieldKind.Tick)
-            {
-                column = Math.Max(column, labels);
-                box = new PressBox(() => $"[{(field.IsTicked ? "x" : " ")}] {field.Label}", () => Tick(field), Next)
+            var at = FieldRows.BoxAt(field, column, labels);
+            if (field.Kind != FieldKind.Tick)
+                _fields.Add(new Label { Text = field.Label, X = column, Y = row, Width = at - column, Height = 1, CanFocus = false });
+            View box = field.Kind != FieldKind.Tick ? new FieldBox(field, FieldRows.WidthOf(field, at), Edited, Next)
+                : new PressBox(() => $"[{(field.IsTicked ? "x" : " ")}] {field.Label}", () => Tick(field), Next)
                 {
-                    Width = field.Label.Length + 4, Height = 1, CanFocus = true,
+                    Field = field, Width = field.Label.Length + 4, Height = 1, CanFocus = true,
                 };
-            }
-            else
-            {
-                var width = column == 0 ? labels : field.Label.Length + 1;
-                _fields.Add(new Label { Text = field.Label, X = column, Y = row, Width = width, Height = 1, CanFocus = false });
-                column += width;
-                box = new FieldBox(field, Edited, Next);
-            }
-
-            (box.X, box.Y) = (column, row);
+            (box.X, box.Y) = (at, row);
             box.HasFocusChanged += (_, e) => OnFocus(field.Hint, row, e.NewValue);
             _fields.Add(box);
             _boxes.Add((field, box));
-            column += field.Width + 2;
+            column = FieldRows.Behind(field, at);
         }
     }
 
@@ -177,7 +170,11 @@ internal sealed class FormPage : Page
         if (_form.Fields.SequenceEqual(_boxes.Select(box => box.Field)))
             ShowFields();
         else
+        {
             Build(field);
+            (_boxes.Find(box => box.Field == field).Box as FieldBox)?.GoOn();
+        }
+
         Judge();
         OnTouched();
     }
@@ -218,10 +215,9 @@ internal sealed class FormPage : Page
 
     private Step? Tick(FormField tick)
     {
-        tick.Type(tick.IsTicked ? "" : "x");
+        tick.Tick();
+        Edited(tick);
         _fields.SetNeedsDraw();
-        Judge();
-        OnTouched();
         return null;
     }
 

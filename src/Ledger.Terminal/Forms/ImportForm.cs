@@ -34,7 +34,10 @@ internal sealed class ImportForm : WorkForm
 
     public FormField Kind { get; }
 
-    public FormField OnlyTry { get; } = YesNoField.Field("Only try", "Yes shows what would happen and writes nothing.");
+    public FormField OnlyTry { get; } = new("Only try", 4, FieldKind.Tick)
+    {
+        Hint = "Shows what would happen and writes nothing.",
+    };
 
     public override void Edited(FormField field)
     {
@@ -44,15 +47,14 @@ internal sealed class ImportForm : WorkForm
         Kind.Offer(_upkeep.ImportKinds.FirstOrDefault(kind => kind.Equals(name, StringComparison.OrdinalIgnoreCase)) ?? Folder);
     }
 
-    protected override string Promise => OnlyTry.Text == "no"
+    protected override string Promise => !OnlyTry.IsTicked
         ? "The rows are recorded, all of them or none."
         : "The rows are read and tried, and nothing is written.";
 
-    protected override Work Read(Answers answers)
+    protected override Work Work()
     {
-        var (path, isDry) = (answers.Needed(Path), answers.IsYes(OnlyTry));
-        var kinds = _upkeep.ImportKinds.Prepend(Folder).ToList();
-        var kind = kinds[answers.OneOf(Kind, kinds)];
+        var (path, isDry) = (Path.Text.Trim(), OnlyTry.IsTicked);
+        var kind = Kind.Choices().First(kind => kind.Equals(Kind.Text.Trim(), StringComparison.OrdinalIgnoreCase));
         return new(isDry ? "Import, only tried" : "Import", (progress, cancel) =>
             _upkeep.Import(path, kind == Folder ? null : kind, isDry, progress, cancel));
     }

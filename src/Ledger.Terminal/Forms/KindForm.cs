@@ -1,43 +1,41 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
+using Ledger.Core.Measures;
+using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Forms;
 
-/// <summary>The form of a kind of entry, made from its description.</summary>
+/// <summary>The form of a kind of entry, made from its description. Forms that do more are derived from it and read nothing themselves.</summary>
 internal class KindForm : FormModel
 {
-    /// <summary>The columns that a row of fields may take; the narrowest screen has 80.</summary>
-    private const int Columns = 76;
+    /// <summary>The most fields of a row; more would be a wall of words.</summary>
+    private const int Abreast = 3;
 
     private readonly EntryKind _kind;
-    private readonly Holdings _holdings;
-    private readonly Dictionary<Field, FormField> _fields = [];
-    private readonly string? _given;
+    private readonly FieldBoxes _own;
+    private readonly List<FieldBoxes> _lines = [];
 
     /// <param name="ledger">The ledger.</param>
-    /// <param name="kind">The kind of entry.</param>
-    /// <param name="begin">What is written in it when it opens, by the fields' names: what it is about.</param>
-    public KindForm(ILedger ledger, EntryKind kind, params ReadOnlySpan<(string Field, string? Text)> begin)
+    /// <param name="kind">The kind's name.</param>
+    /// <param name="begin">
+    /// What is written in it when it opens, by the fields' names: what it is about. It stands in place of what the description offers; a
+    /// field that only a line has is one of the first line.
+    /// </param>
+    public KindForm(ILedger ledger, string kind, params ReadOnlySpan<(string Field, string? Text)> begin)
         : base(ledger)
     {
-        (_kind, _holdings) = (kind, ledger.HoldingsOn(ledger.Today));
-        foreach (var field in kind.Fields.Append(CommonFields.Note))
-            _fields[field] = Made(field);
+        _kind = EntryKinds.Named(kind) ?? throw new ArgumentException($"there is no kind {kind}", nameof(kind));
+        Holdings = ledger.HoldingsOn(ledger.Today);
+        Terms = ReadingTerms.Typed(Holdings, ledger.Today);
+        _own = new([.. _kind.AllFields.Where(field => field != CommonFields.Reference)], Holdings, Terms, _kind.NamedBy);
+        _own["date"].Begin(Dates.Text(ledger.Today));
+        if (_kind.Line is not null)
+            AddLine();
         foreach (var (name, text) in begin)
-        {
-            this[name].Offer(text);
-            _given ??= name;
-        }
-
-        Offer();
-        Rows = Flow();
-    }
-
-    /// <summary>The form of a kind by its name.</summary>
-    public KindForm(ILedger ledger, string kind, params ReadOnlySpan<(string Field, string? Text)> begin)
-        : this(ledger, EntryKinds.Named(kind) ?? throw new ArgumentException($"there is no kind {kind}", nameof(kind)), begin)
-    {
+            if (text is not null)
+                (_own.Find(name) ?? _lines[0][name]).Begin(text);
+        OfferAll();
     }
 
     /// <inheritdoc/>
@@ -47,80 +45,141 @@ internal class KindForm : FormModel
     public override IReadOnlyList<string> Purpose => [_kind.Purpose, .. _kind.Details];
 
     /// <inheritdoc/>
-    public override IReadOnlyList<IReadOnlyList<FormField>> Rows { get; }
+    public override IReadOnlyList<IReadOnlyList<FormField>> Rows => Flow();
 
     /// <inheritdoc/>
-    public override FormField First => _kind.Fields.Where(one => one.IsNeeded && one.Name != _given)
-        .Select(one => _fields[one]).FirstOrDefault(box => box.IsEmpty) ?? _fields[_kind.Fields[0]];
-
-    /// <summary>The field of that name.</summary>
-    public FormField this[string name] => _fields.First(pair => pair.Key.Name == name).Value;
+    public override IReadOnlyList<FormKey> Keys => [.. ListKeys, .. LineKeys];
 
     /// <inheritdoc/>
-    public override void Edited(FormField field) => Offer();
+    public override FormField? Difference => _own.Find("book_difference");
 
     /// <inheritdoc/>
-    protected override Entry Read(Answers answers)
+    public override FormField First => Open(isOffered: false) ?? Open(isOffered: true)
+        ?? _kind.Fields.Select(one => _own.Find(one)!).FirstOrDefault(box => !box.IsGiven) ?? _own["note"];
+
+    /// <summary>The lines.</summary>
+    public IReadOnlyList<FieldBoxes> Lines => _lines;
+
+    /// <summary>The field of that name; of the first line, where only lines have it.</summary>
+    public FormField this[string name] => _own.Find(name) ?? _lines[0][name];
+
+    /// <inheritdoc/>
+    public override void Edited(FormField field) => OfferAll();
+
+    /// <summary>What the ledger held when the form was opened.</summary>
+    protected Holdings Holdings { get; }
+
+    /// <summary>How the fields are read.</summary>
+    protected ReadingTerms Terms { get; }
+
+    /// <summary>The fields beside the lines.</summary>
+    protected FieldBoxes Own => _own;
+
+    /// <summary>Whether a field is asked for; what is not is not read either.</summary>
+    protected virtual bool Asks(Field field) => true;
+
+    /// <summary>Whether a line counts for nothing as it stands.</summary>
+    protected virtual bool IsBlank(FieldBoxes line) => _kind.Line is { IsNeeded: false } && line.AreEmpty;
+
+    /// <summary>What is added as another line; it is among the lines already, and may be given what it is about.</summary>
+    protected virtual FormField? Another() => OpenIn(AddLine());
+
+    /// <summary>What a problem is called; the same words as in every other door.</summary>
+    protected virtual string Told(FieldProblem problem) => problem.Sentence(LabelOf);
+
+    /// <summary>What is read.</summary>
+    protected virtual EntryText Written()
     {
-        var reading = Reading();
+        var text = _own.Written(field => Asks(field) && (_kind.IsDated || field != CommonFields.Date));
+        text.Key = _kind.ReferenceField is { } named && text[named].Trim() is { Length: > 0 } reference ? reference : EntryKey;
+        var written = _lines.Where(line => !IsBlank(line)).ToList();
+        foreach (var line in written.Count == 0 && _kind.Line is { IsNeeded: true } ? _lines.Take(1) : written)
+            text.Lines.Add(line.Written(Asks));
+        return text;
+    }
+
+    /// <inheritdoc/>
+    protected override Entry? Read(ICollection<string> problems)
+    {
+        var reading = EntryReading.Read(_kind, Written(), Terms);
         foreach (var problem in reading.Problems)
-            answers.Problem(problem.Sentence(LabelOf));
-        return reading.Entry!;
+            problems.Add(Told(problem));
+        return reading.Entry;
     }
 
-    private EntryReading Reading()
+    /// <summary>Fills in what stands open, and then what the form itself knows.</summary>
+    protected virtual void OfferAll()
     {
-        var text = new EntryText { [CommonFields.Date] = Date.Text, Key = EntryKey };
-        foreach (var (field, box) in _fields)
-            text[field] = box.Kind != FieldKind.Tick ? box.Text : box.IsTicked ? "yes" : field.IsNeeded ? "no" : "";
-        return EntryReading.Read(_kind, text, ReadingTerms.Typed(_holdings, Ledger.Today));
+        _own.Offer();
+        foreach (var line in _lines)
+            line.Offer();
     }
 
-    /// <summary>Writes into every field that nobody has typed in what its description offers, given what stands in the others.</summary>
-    private void Offer()
+    /// <summary>The line that a field stands in; null for a field of the whole form.</summary>
+    protected FieldBoxes? LineOf(FormField? field) => _lines.Find(line => line.Have(field));
+
+    /// <summary>Adds a line.</summary>
+    protected FieldBoxes AddLine(int? at = null)
     {
-        foreach (var (field, box) in _fields)
-            if (field.Offer is { } offer && !box.IsTouched && field.Name != _given)
-                box.Offer(offer(Reading().Values, _holdings));
+        var line = new FieldBoxes(_kind.Line!.Fields, Holdings, Terms);
+        _lines.Insert(at ?? _lines.Count, line);
+        line.Offer();
+        return line;
     }
 
-    private FormField Made(Field field) => new(field.Label, field.Width, KindOf(field))
+    /// <summary>Takes all lines away, for others to stand in their place.</summary>
+    protected void ClearLines() => _lines.Clear();
+
+    /// <summary>The field of a line that the cursor goes to.</summary>
+    protected static FormField? OpenIn(FieldBoxes line) => line.Open(isOffered: false) ?? line.Open(isOffered: true) ?? line.All.First();
+
+    /// <summary>Takes the line with the cursor away, but not the last one.</summary>
+    protected FormField? Drop(FormField? at)
     {
-        Hint = Hint(field),
-        Choices = () => field.Notation.Words.Count > 0 ? field.Notation.Words : field.Choices?.Invoke(Reading().Values, _holdings) ?? [],
-    };
-
-    private static FieldKind KindOf(Field field) => field.Notation.Shape switch
-    {
-        Shape.Number => FieldKind.Figure,
-        Shape.Date => FieldKind.Date,
-        Shape.Tick => FieldKind.Tick,
-        Shape.Choice => FieldKind.Choice,
-        _ => field.Choices is null ? FieldKind.Text : FieldKind.Choice,
-    };
-
-    private static string Hint(Field field) => $"{char.ToUpperInvariant(field.Help[0])}{field.Help[1..]}.";
-
-    private string LabelOf(Field field) => field == CommonFields.Date ? Date.Label : _fields.TryGetValue(field, out var box) ? box.Label : field.Label;
-
-    /// <summary>The fields row by row: as many side by side as a narrow screen has room for, the note below all.</summary>
-    private List<IReadOnlyList<FormField>> Flow()
-    {
-        var rows = new List<IReadOnlyList<FormField>>();
-        var row = new List<FormField> { Date };
-        foreach (var field in _kind.Fields.Select(field => _fields[field]))
-        {
-            if (row.Append(field).Sum(one => one.Label.Length + one.Width + 3) > Columns || row.Count == 2)
-            {
-                rows.Add(row);
-                row = [];
-            }
-
-            row.Add(field);
-        }
-
-        rows.Add(row);
-        rows.Add([_fields[CommonFields.Note]]);
-        return rows;
+        if (_lines.Count < 2 || LineOf(at) is not { } line)
+            return null;
+        var place = _lines.IndexOf(line);
+        _lines.Remove(line);
+        return OpenIn(_lines[Math.Min(place, _lines.Count - 1)]);
     }
+
+    private FormField? Open(bool isOffered) =>
+        _own.Open(isOffered) ?? _lines.Select(line => line.Open(isOffered)).FirstOrDefault(box => box is not null);
+
+    /// <summary>Adds the next of what the ledger offers to a list of names.</summary>
+    private IEnumerable<FormKey> ListKeys => _own.Lists.Take(1).Select(list => new FormKey(
+        Key.F3, "Next one", $"adds the next one to {list.Box.Label}", _ => AddNext(list.Box, list.Divider)));
+
+    private IEnumerable<FormKey> LineKeys => _kind.Line is null ? [] :
+    [
+        new(Key.F4, "Line", "adds a line", _ => Another()),
+        new(Key.F5, "Drop", "takes the line with the cursor away", Drop),
+    ];
+
+    private FormField AddNext(FormField list, string divider)
+    {
+        var names = list.Text.Split(divider.Trim() is { Length: > 0 } sign ? sign : " ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        if (list.Choices().FirstOrDefault(name => !names.Contains(name, StringComparer.OrdinalIgnoreCase)) is { } next)
+            list.Type(string.Join(divider, names.Append(next)));
+        OfferAll();
+        return list;
+    }
+
+    private string LabelOf(Field field) =>
+        (_own.Find(field) ?? _lines.Select(line => line.Find(field)).FirstOrDefault(box => box is not null))?.Label ?? field.Label;
+
+    /// <summary>The fields row by row: the lines between those of the whole and the note.</summary>
+    private IReadOnlyList<IReadOnlyList<FormField>> Flow()
+    {
+        var above = Asked(_kind.IsDated ? _kind.Fields.Prepend(CommonFields.Date) : _kind.Fields, _own);
+        var lines = _lines.Select(line => Asked(_kind.Line!.Fields, line)).ToList();
+        var labels = lines.Append(above).Max(fields => FieldRows.LabelsOf(FieldRows.Of(fields, Abreast)));
+        return
+        [
+            .. FieldRows.Of(above, Abreast, labels), .. lines.SelectMany(line => FieldRows.Of(line, Abreast, labels)), [_own["note"]],
+        ];
+    }
+
+    private List<FormField> Asked(IEnumerable<Field> fields, FieldBoxes boxes) =>
+        [.. fields.Where(Asks).Select(boxes.Find).OfType<FormField>()];
 }

@@ -1,72 +1,45 @@
 using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
 using Ledger.Core.Reordering;
 
 namespace Ledger.Terminal.Forms;
 
-/// <summary>Packs of one or several items are ordered.</summary>
-internal sealed class OrderForm : FormModel
+/// <summary>Packs of one or several items are ordered: as many as are suggested, at the last price; another line is for what else is due.</summary>
+internal sealed class OrderForm : KindForm
 {
-    private readonly IReadOnlyList<ReorderReading> _readings;
-    private readonly FormLines<OrderLineFields> _lines;
+    private readonly IReadOnlyList<ReorderReading> _readings = [];
 
     /// <summary>Opens the form.</summary>
     /// <param name="ledger">The ledger.</param>
     /// <param name="readings">The items, the most pressing first, with what is suggested of each.</param>
     /// <param name="item">The item of the first line.</param>
     public OrderForm(ILedger ledger, IReadOnlyList<ReorderReading> readings, string item)
-        : base(ledger)
+        : base(ledger, "order", ("order", $"{Dates.Text(ledger.Today)}-{item}"), ("item", item))
     {
         _readings = readings;
-        _lines = new(() => new(readings, NextDue()));
-        _lines.Add(new(readings, item));
-        Order.Offer($"{Core.Measures.Dates.Text(ledger.Today)}-{item}");
+        OfferAll();
     }
 
-    public override string Title => "Order";
-
-    public override IReadOnlyList<string> Purpose =>
-    [
-        "Packs are ordered. They are on order, not stock, until a delivery names the order.",
-        "Without a day they are expected after the item's delivery time.",
-        "One order may hold several items: F4 adds a line, first for what else should be ordered now.",
-    ];
-
-    public override IReadOnlyList<IReadOnlyList<FormField>> Rows => _lines.All is [var only]
-        ?
-        [
-            [Date, Order], [only.Item, only.Packs, only.Price], [only.Expected, only.BackOrdered, Prepaid], [Supplier], [Note],
-        ]
-        : [[Date, Order], .. _lines.Rows, [Supplier, Prepaid], [Note]];
-
-    public override IReadOnlyList<FormKey> Keys => _lines.Keys;
-
-    public override FormField First => _lines.All[0].First;
-
-    /// <summary>The lines.</summary>
-    public IReadOnlyList<OrderLineFields> Lines => _lines.All;
-
-    public FormField Order { get; } = new("Order", 24) { Hint = "A name of your own; the delivery names it." };
-
-    public FormField Prepaid { get; } = YesNoField.Field("Prepaid", "Yes when it is paid already.");
-
-    public FormField Supplier { get; } = new("From", 30);
-
-    public FormField Note { get; } = new("Note", 50);
-
-    public override void Edited(FormField field) => _lines.Of(field)?.Edited(field);
-
-    protected override Entry Read(Answers answers) => new OrderPlacement
+    protected override void OfferAll()
     {
-        Key = EntryKey,
-        Date = answers.Date(Date),
-        Order = answers.Needed(Order),
-        Supplier = Supplier.Text,
-        IsPrepaid = answers.IsYes(Prepaid),
-        Note = Note.Text,
-        Lines = _lines.Read(answers, (line, own) => line.Read(own)),
-    };
+        base.OfferAll();
+        foreach (var line in Lines)
+        {
+            var reading = _readings?.FirstOrDefault(one => Names(line, one.Item.Code));
+            line.Offer("packs", reading?.Suggestion is { } suggestion ? Scaled.ToText(suggestion.Packs, 6) : "1");
+            line.Offer("price", reading?.LastPrice?.Pack.Rounded());
+        }
+    }
 
-    private string? NextDue() => _readings
-        .FirstOrDefault(reading => reading.Suggestion is { IsNow: true } && !_lines.Have(reading.Item.Code))?.Item.Code;
+    protected override FormField? Another()
+    {
+        var due = _readings.FirstOrDefault(one => one.Suggestion is { IsNow: true } && !Lines.Any(line => Names(line, one.Item.Code)));
+        var added = AddLine();
+        if (due is not null)
+            added["item"].Begin(due.Item.Code);
+        OfferAll();
+        return OpenIn(added);
+    }
+
+    private static bool Names(FieldBoxes line, string item) => line["item"].Text.Trim().Equals(item, StringComparison.OrdinalIgnoreCase);
 }

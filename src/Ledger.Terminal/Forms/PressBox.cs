@@ -10,6 +10,9 @@ namespace Ledger.Terminal.Forms;
 /// <param name="enter">What Enter does where it is not the same.</param>
 internal sealed class PressBox(Func<string> text, Action press, Action enter) : View
 {
+    /// <summary>The tick that it shows; null for a word that is pressed.</summary>
+    public FormField? Field { get; init; }
+
     protected override bool OnKeyDown(Key key)
     {
         if (key == Key.Space)

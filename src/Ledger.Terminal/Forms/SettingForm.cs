@@ -1,51 +1,22 @@
 using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Terminal.Screens;
 using Ledger.Terminal.Tables;
 
 namespace Ledger.Terminal.Forms;
 
-/// <summary>A setting of the whole ledger is changed.</summary>
-internal sealed class SettingForm : FormModel
+/// <summary>A setting of the whole ledger is changed: what it is for, what it accepts, and its value before and after.</summary>
+/// <param name="ledger">The ledger.</param>
+/// <param name="setting">The setting.</param>
+internal sealed class SettingForm(ILedger ledger, Setting setting) : KindForm(ledger, "setting", ("setting", setting.Name))
 {
-    private readonly Setting _setting;
-    private readonly string _before;
+    public override IReadOnlyList<string> Purpose => [setting.Purpose, $"It accepts {setting.Accepted}."];
 
-    /// <summary>Opens the form.</summary>
-    /// <param name="ledger">The ledger.</param>
-    /// <param name="setting">The setting.</param>
-    public SettingForm(ILedger ledger, Setting setting)
-        : base(ledger)
+    protected override IReadOnlyList<Block> More(Posting posting)
     {
-        _setting = setting;
-        _before = setting.Text(ledger.HoldingsOn(ledger.Today).Settings);
-        Value = new(setting.Name, 60) { Hint = $"{ScreenText.Capital(setting.Accepted)}." };
-        Value.Offer(_before);
+        var (before, after) = (setting.Text(Holdings.Settings), this["value"].Text.Trim());
+        return
+        [
+            Block.Of(setting.Purpose, after == before ? "It stays as it is." : $"{(before.Length == 0 ? "not set" : before)} -> {after}"),
+            Block.Of("It accepts", $"{setting.Accepted}."),
+        ];
     }
-
-    public override string Title => "Setting";
-
-    public override IReadOnlyList<string> Purpose => [_setting.Purpose, $"It accepts {_setting.Accepted}."];
-
-    public override IReadOnlyList<IReadOnlyList<FormField>> Rows => [[Value]];
-
-    public FormField Value { get; }
-
-    /// <summary>What stays as it is needs no entry.</summary>
-    public override Saving Save() => Value.Text.Trim() == _before ? Saving.Not($"{_setting.Name} stays as it is; nothing was written.") : base.Save();
-
-    protected override Entry Read(Answers answers) => new SettingChange
-    {
-        Key = EntryKey,
-        Date = Ledger.Today,
-        Setting = _setting.Name,
-        Value = answers.Needed(Value),
-    };
-
-    protected override IReadOnlyList<Block> More(Posting posting) =>
-    [
-        Block.Of(_setting.Purpose, Value.Text.Trim() == _before
-            ? "It stays as it is."
-            : $"{(_before.Length == 0 ? "not set" : _before)} -> {Value.Text.Trim()}"),
-    ];
 }

@@ -14,9 +14,8 @@ internal abstract class WorkForm : Form
     /// <inheritdoc/>
     public override Verdict Judge()
     {
-        var answers = new Answers();
-        var work = Read(answers);
-        return answers.Problems.Count > 0 ? new Incomplete(answers.Problems) : new Startable(work, Promise);
+        var problems = Fields.Where(field => Problem(field) is not null).Select(field => $"{field.Label}: {Problem(field)}").ToList();
+        return problems.Count > 0 ? new Incomplete(problems) : new Startable(Work(), Promise);
     }
 
     /// <inheritdoc/>
@@ -24,14 +23,23 @@ internal abstract class WorkForm : Form
     {
         Startable ready => new(true, 0, "") { Next = new WorkStep(ready.Work) },
         Incomplete incomplete => Saving.Not(Screens.ScreenText.Sentence(incomplete.Problems[0])),
-        _ => Saving.Not("Nothing was begun."),
+        _ => Saving.Not("Nothing was started."),
     };
 
     /// <summary>What it will do, in a sentence.</summary>
     protected abstract string Promise { get; }
 
-    /// <summary>Makes the work from the fields.</summary>
-    protected abstract Work Read(Answers answers);
+    /// <summary>Makes the work from the fields, which were found right.</summary>
+    protected abstract Work Work();
+
+    /// <summary>What is wrong with a field, as everywhere: what was found and what is accepted; null for nothing.</summary>
+    private static string? Problem(FormField field) => field.Kind switch
+    {
+        FieldKind.Tick => null,
+        FieldKind.Choice => field.Choices().Contains(field.Text.Trim(), StringComparer.OrdinalIgnoreCase) ? null
+            : $"found {(field.IsEmpty ? "nothing" : $"\"{field.Text.Trim()}\"")}; accepted is {string.Join(", ", field.Choices())}",
+        _ => field.IsEmpty ? "found nothing; accepted is the name of a file or folder" : null,
+    };
 }
 
 /// <summary>The work can begin.</summary>

@@ -1,6 +1,7 @@
 using Ledger.Core.Baths;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
+using Ledger.Core.Stock;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Tables;
@@ -57,12 +58,12 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
         .. HasPair
             ? [ScreenAction.Rare(
                 "Rotate pair", "rotates a pair: the first bath out, the second up, a new one mixed",
-                row => new FormStep(new RotationForm(Ledger, row < 0 ? null : IdOf(row))))]
+                row => new FormStep(new KindForm(Ledger, "rotation", ("bath", row < 0 ? null : FirstOfPair(IdOf(row))))))]
             : Array.Empty<ScreenAction>(),
         ScreenAction.OnRow(
-            KeyTable.Test, "records how long a strip of film took to clear", row => new KindForm(Ledger, "clearing-test", ("bath", IdOf(row)))),
-        ScreenAction.RareOnRow("Note", "records what was seen or measured at it", row => new BathNoteForm(Ledger, IdOf(row))),
-        ScreenAction.OnRow(KeyTable.Add, "adds fresh solution or replenisher", row => new TopUpForm(Ledger, IdOf(row))),
+            KeyTable.Test, "records how long a strip of film took to clear", row => ClearingTest(IdOf(row))),
+        .. Notes.Select(note => ScreenAction.RareOnRow(note.Label, note.Meaning, row => new KindForm(Ledger, note.Kind, ("bath", IdOf(row))))),
+        ScreenAction.OnRow(KeyTable.Add, "adds fresh solution or replenisher", row => new KindForm(Ledger, "top-up", ("bath", IdOf(row)))),
         ScreenAction.Of(KeyTable.Paper, "writes its label, its tally slip or the wall card", row => new TableStep(new PaperModel(Ledger, Papers(row)))),
     ];
 
@@ -115,4 +116,28 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
         },
         ("Wall card", "areas, equivalents and the capacities of the baths in use", paper => paper.WallCard()),
     ];
+
+    /// <summary>What is seen or measured at a bath, beside its clearing tests.</summary>
+    private static readonly (string Kind, string Label, string Meaning)[] Notes =
+    [
+        ("observation", "Note what is seen", "records what was seen or smelled at the selected bath"),
+        ("indicator", "Note the indicator", "records the colour of its indicator"),
+        ("silver-test", "Note a silver strip", "records how much silver a strip showed"),
+        ("residual-test", "Note a residual test", "records what was left in film or paper: silver, or fixer"),
+        ("control-strip", "Note a control strip", "records what a control strip showed of a developer that is replenished"),
+        ("bath-storage", "Keep in another container", "records what the selected bath stands in from now on"),
+    ];
+
+    /// <summary>A test of a fixer for film: of the film tested there last, else of the film developed last.</summary>
+    private KindForm ClearingTest(string bath)
+    {
+        var known = _read!.Bath(bath);
+        return new(
+            Ledger, "clearing-test", ("bath", known is { Role: ItemRole.Fixer, Material: BathMaterial.Film } ? bath : null),
+            ("film", known is { ClearingTests.Count: > 0 } ? null : Ledger.Sessions(Today, null, 1) is [{ Lines: [var line, ..] }] ? line.Item : null));
+    }
+
+    /// <summary>The first bath of the pair that the bath belongs to; null when it stands alone.</summary>
+    private string? FirstOfPair(string code) => _read!.Bath(code) is not { } bath ? null
+        : _read.IsSecond(bath) ? bath.PairedWith : _read.SecondAfter(bath) is null ? null : code;
 }

@@ -43,13 +43,13 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.Of(KeyTable.Receive, "records a delivery", _ => new FormStep(new DeliveryForm(Ledger, item))),
-        ScreenAction.OnRow(KeyTable.Open, "opens the selected one", row => new OpeningForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Open, "opens the selected one", row => new KindForm(Ledger, "opening", ("container", IdOf(row)))),
         ScreenAction.OnRow(KeyTable.Count, "posts what is really in it", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
-        ScreenAction.OnRow(KeyTable.Decant, "fills it into smaller bottles", row => new DecantingForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Decant, "fills it into smaller bottles", row => new KindForm(Ledger, "decanting", ("from", IdOf(row)))),
         ScreenAction.OnRow(KeyTable.Discard, "throws it away, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
-        ScreenAction.OnRow(KeyTable.Move, "keeps it somewhere else: freezer, fridge, shelf", row => new StorageForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Move, "keeps it somewhere else: freezer, fridge, shelf", row => new KindForm(Ledger, "storage", ("container", IdOf(row)))),
         .. _reading?.Item.Kind == ItemKind.Film
-            ? [ScreenAction.OnRow(KeyTable.Index, "sets the exposure index of its lot", row => new ExposureIndexForm(Ledger, IdOf(row)))]
+            ? [ScreenAction.OnRow(KeyTable.Index, "sets the exposure index of its lot", row => new KindForm(Ledger, "exposure-index", ("container", IdOf(row))))]
             : Array.Empty<ScreenAction>(),
         ScreenAction.Paper("its label", row => paper => paper.BottleLabel(IdOf(row))),
     ];

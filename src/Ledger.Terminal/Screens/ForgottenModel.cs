@@ -46,7 +46,7 @@ internal sealed class ForgottenModel(ILedger ledger) : TableModel(ledger)
         ScreenAction.Of(KeyTable.More, "looks at what is forgotten for a month longer", _ => Look(Months + 1)),
         ScreenAction.Of(KeyTable.Fewer, "looks at what is forgotten for a month less", _ => Look(Months - 1)),
         ScreenAction.OnRow(KeyTable.Count, "posts what is really in it", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
-        ScreenAction.OnRow(KeyTable.Move, "keeps it somewhere else", row => new StorageForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Move, "keeps it somewhere else", row => new KindForm(Ledger, "storage", ("container", IdOf(row)))),
         ScreenAction.OnRow(KeyTable.Discard, "throws it away, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
     ];
 

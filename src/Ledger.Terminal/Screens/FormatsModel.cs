@@ -38,7 +38,7 @@ internal sealed class FormatsModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
-        [ScreenAction.Of(KeyTable.New, "writes down a format of your own", _ => new FormStep(new FormatForm(Ledger, null)))];
+        [ScreenAction.Of(KeyTable.New, "writes down a format of your own", _ => new FormStep(new KindForm(Ledger, "format")))];
 
     /// <inheritdoc/>
     public override string? OpenLabel => "Edit";
@@ -69,7 +69,7 @@ internal sealed class FormatsModel(ILedger ledger) : TableModel(ledger)
     }
 
     /// <inheritdoc/>
-    public override Step? Open(int row) => row < 0 ? null : new FormStep(new FormatForm(Ledger, _formats[row]));
+    public override Step? Open(int row) => row < 0 ? null : new FormStep(new KindForm(Ledger, "format", ("format", _formats[row].Code)));
 
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :

@@ -43,15 +43,15 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.Of(KeyTable.Load, "loads sheets into sides", row => new FormStep(new LoadForm(Ledger, HolderAt(row)))),
-        ScreenAction.Of(KeyTable.Expose, "notes an exposure", row => new FormStep(new ExposureForm(Ledger, HolderAt(row)))),
+        ScreenAction.Of(KeyTable.Load, "loads sheets into sides", row => new FormStep(HolderForms.Load(Ledger, HolderAt(row)))),
+        ScreenAction.Of(KeyTable.Expose, "notes an exposure", row => new FormStep(HolderForms.Expose(Ledger, HolderAt(row)))),
         ScreenAction.Of(KeyTable.Move, "unloads: takes sheets out into a box; puts a wrong label right", row =>
-            new FormStep(new UnloadForm(Ledger, row < 0 ? null : IdOf(row)))),
-        ScreenAction.Rare("Clean", "notes a cleaning", row => new FormStep(new CleaningForm(Ledger, HolderAt(row)))),
+            new FormStep(HolderForms.Unload(Ledger, row < 0 ? null : IdOf(row)))),
+        ScreenAction.Rare("Clean", "notes a cleaning", row => new FormStep(new KindForm(Ledger, "cleaning", ("holders", HolderAt(row))))),
         ScreenAction.Rare("Service", "takes a side out of service, or puts it back", row =>
-            new FormStep(new ServiceForm(Ledger, FirstSide(row)))),
-        ScreenAction.Of(KeyTable.New, "registers a holder", _ => new FormStep(new HolderForm(Ledger))),
-        ScreenAction.Of(KeyTable.Keeper, "names a negative a keeper", _ => new FormStep(new KeeperForm(Ledger, null))),
+            new FormStep(new KindForm(Ledger, "service", ("sides", FirstSide(row))))),
+        ScreenAction.Of(KeyTable.New, "registers a holder", _ => new FormStep(new KindForm(Ledger, "holder"))),
+        ScreenAction.Of(KeyTable.Keeper, "names a negative a keeper", _ => new FormStep(new KindForm(Ledger, "keeper"))),
         ScreenAction.Of(KeyTable.Count, "posts how many sheets are really there", row => new FormStep(new KindForm(Ledger, "count", ("item", Place(row))))),
         ScreenAction.Of(KeyTable.Discard, "throws sheets away", row => new FormStep(new DiscardForm(Ledger, Place(row)))),
         ScreenAction.Of(KeyTable.Paper, "writes the label of the selected box of exposed sheets", row => row >= _holders.Count

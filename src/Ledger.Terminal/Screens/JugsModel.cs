@@ -1,4 +1,5 @@
 using Ledger.Core.Baths;
+using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Terminal.Forms;
@@ -43,9 +44,9 @@ internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.Of(KeyTable.New, "begins a jug", _ => new FormStep(new JugStartForm(Ledger))),
-        ScreenAction.OnRow(KeyTable.Add, "pours used solution into the selected jug", row => new JugFillingForm(Ledger, IdOf(row))),
-        ScreenAction.RareOnRow("Hand over", "hands the selected jug over", row => new JugHandoverForm(Ledger, IdOf(row))),
+        ScreenAction.Of(KeyTable.New, "begins a jug", _ => new FormStep(NextJug())),
+        ScreenAction.OnRow(KeyTable.Add, "pours used solution into the selected jug", row => new KindForm(Ledger, "jug-filling", ("jug", IdOf(row)))),
+        ScreenAction.RareOnRow("Hand over", "hands the selected jug over", row => new KindForm(Ledger, "jug-handover", ("jug", IdOf(row)))),
     ];
 
     /// <inheritdoc/>
@@ -93,4 +94,7 @@ internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
             Block.Of("", Disposal),
         ];
     }
+
+    private KindForm NextJug() => new(
+        Ledger, "jug-start", ("jug", Ledger.JugsOn(Ledger.Today) is [.., var last] ? NextName.After(last.Code) : null));
 }

@@ -45,7 +45,7 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
         ScreenAction.Of(KeyTable.New, "plans a session or a trip", _ => new FormStep(new PlanForm(Ledger))),
         ScreenAction.Of(KeyTable.Amend, "plans the selected one anew", row => row < 0 ? null : new FormStep(new PlanForm(Ledger, _plans[row]))),
         ScreenAction.Rare("Give plan up", "ends the selected plan without a session",
-            row => row < 0 ? null : new FormStep(new PlanEndingForm(Ledger, _plans[row].Name))),
+            row => row < 0 ? null : new FormStep(new KindForm(Ledger, "plan-ending", ("plan", _plans[row].Name)))),
         ScreenAction.Paper("the mixing sheet of the selected plan", row => paper => paper.MixingSheet(IdOf(row))),
     ];
 

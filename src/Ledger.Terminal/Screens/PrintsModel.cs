@@ -1,10 +1,11 @@
-using System.Globalization;
+using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Tables;
+using System.Globalization;
 
 namespace Ledger.Terminal.Screens;
 
@@ -42,7 +43,7 @@ internal sealed class PrintsModel : TableModel
 
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
-        [ScreenAction.Of(KeyTable.New, "records a session of printing", _ => new FormStep(new PrintForm(Ledger)))];
+        [ScreenAction.Of(KeyTable.New, "records a session of printing", _ => new FormStep(NextSession()))];
 
     /// <inheritdoc/>
     public override void Refresh()
@@ -94,4 +95,7 @@ internal sealed class PrintsModel : TableModel
     }
 
     private static long Pieces(PrintedPaper line) => line.Strips > 0 ? line.Strips : line.Sheets;
+
+    private KindForm NextSession() => new(
+        Ledger, "print-session", ("session", Ledger.Prints(Ledger.Today, null, 1) is [var last] ? NextName.After(last.Session) : "P1"));
 }

@@ -44,11 +44,11 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
         ScreenAction.OnRow(KeyTable.New, "places an order for the selected item", row => new OrderForm(Ledger, _readings, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Receive, "records a delivery of the selected item", row => new DeliveryForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Amend, "records what is new of an order: its day, packs, price", row =>
-            new OrderNewsForm(Ledger, IdOf(row))),
-        ScreenAction.RareOnRow("Cancel order", "cancels what has not come", row => new OrderCancellationForm(Ledger, IdOf(row))),
+            OfOrder("order-change", IdOf(row))),
+        ScreenAction.RareOnRow("Cancel order", "cancels what has not come", row => OfOrder("order-cancellation", IdOf(row))),
         ScreenAction.RareOnRow("Order terms", "sets how it is ordered: a yearly window, how long an order lasts, what it costs", row =>
-            new OrderTermsForm(Ledger, IdOf(row))),
-        ScreenAction.RareOnRow("Price rise", "records an announced price rise", row => new PriceRiseForm(Ledger, IdOf(row))),
+            new KindForm(Ledger, "order-terms", ("item", IdOf(row)))),
+        ScreenAction.RareOnRow("Price rise", "records an announced price rise", row => new KindForm(Ledger, "price-rise", ("item", IdOf(row)))),
     ];
 
     /// <inheritdoc/>
@@ -94,4 +94,8 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override Step? Open(int row) => new TableStep(new ContainersModel(Ledger, IdOf(row)));
+
+    /// <summary>What becomes of the earliest order that waits for the item.</summary>
+    private KindForm OfOrder(string kind, string item) => new(
+        Ledger, kind, ("order", Ledger.HoldingsOn(Today).Orders.LinesOf(item).Select(found => found.Order.Code).FirstOrDefault()), ("item", item));
 }

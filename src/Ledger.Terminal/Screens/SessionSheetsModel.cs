@@ -39,7 +39,7 @@ internal sealed class SessionSheetsModel(ILedger ledger, string session) : Table
 
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
-        [ScreenAction.OnRow(KeyTable.Keeper, "names the negative a keeper", row => new KeeperForm(Ledger, _sheets[row].Negative))];
+        [ScreenAction.OnRow(KeyTable.Keeper, "names the negative a keeper", row => new KindForm(Ledger, "keeper", ("negative", _sheets[row].Negative)))];
 
     /// <inheritdoc/>
     public override void Refresh()

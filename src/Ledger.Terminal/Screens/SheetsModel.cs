@@ -40,10 +40,10 @@ internal sealed class SheetsModel(ILedger ledger, string place) : TableModel(led
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.Of(KeyTable.Expose, "notes an exposure", _ => new FormStep(new ExposureForm(Ledger, place))),
-        ScreenAction.Of(KeyTable.Move, "unloads: takes sheets out into a box", row => new FormStep(new UnloadForm(Ledger, row < 0 ? place : IdOf(row)))),
+        ScreenAction.Of(KeyTable.Expose, "notes an exposure", _ => new FormStep(HolderForms.Expose(Ledger, place))),
+        ScreenAction.Of(KeyTable.Move, "unloads: takes sheets out into a box", row => new FormStep(HolderForms.Unload(Ledger, row < 0 ? place : IdOf(row)))),
         ScreenAction.Rare("Service", "takes the side out of service, or puts it back", row =>
-            new FormStep(new ServiceForm(Ledger, row < 0 ? null : IdOf(row)))),
+            new FormStep(new KindForm(Ledger, "service", ("sides", row < 0 ? null : IdOf(row))))),
     ];
 
     /// <inheritdoc/>

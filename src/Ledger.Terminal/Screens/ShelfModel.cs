@@ -1,5 +1,5 @@
-using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Journal;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Reordering;
@@ -49,10 +49,10 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.OnRow(KeyTable.Receive, "records a delivery of the selected item", row => new DeliveryForm(Ledger, IdOf(row))),
-        ScreenAction.OnRow(KeyTable.Open, "opens the next sealed box or bottle of it", row => new OpeningForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Open, "opens the next sealed box or bottle of it", row => new KindForm(Ledger, "opening", ("container", IdOf(row)))),
         ScreenAction.OnRow(KeyTable.Count, "posts what is really there", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
-        ScreenAction.OnRow(KeyTable.Decant, "fills its next bottle into smaller ones", row => new DecantingForm(Ledger, IdOf(row))),
-        ScreenAction.RareOnRow("Mix stock solution", "mixes a stock solution of it", row => new StockSolutionForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Decant, "fills its next bottle into smaller ones", row => new KindForm(Ledger, "decanting", ("from", IdOf(row)))),
+        ScreenAction.RareOnRow("Mix stock solution", "mixes a stock solution of it", row => StockSolution(IdOf(row))),
         ScreenAction.OnRow(KeyTable.Discard, "throws some of it away", row => new DiscardForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Amend, "changes the settings of the selected item", row => new ItemForm(Ledger, IdOf(row))),
         ScreenAction.Of(KeyTable.New, "writes down a film, chemical or supply", _ => new FormStep(new ItemForm(Ledger, null))),
@@ -113,5 +113,14 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
         if (reading.OnHand.IsZero)
             return "none";
         return Earliest(reading) is { } good && good.DaysLeft(Today) <= _holdings.Settings.WarnDays ? "ends soon" : "good";
+    }
+
+    /// <summary>The stock solution itself is mixed, or the one that is mixed from the item.</summary>
+    private KindForm StockSolution(string item)
+    {
+        var items = Ledger.HoldingsOn(Today).Items;
+        return items.FirstOrDefault(one => one.Code == item) is { StockOf: not null }
+            ? new(Ledger, "stock-solution", ("item", item))
+            : new(Ledger, "stock-solution", ("item", items.FirstOrDefault(one => one.StockOf == item)?.Code), ("from", item));
     }
 }

@@ -90,6 +90,8 @@ internal sealed class Signals : IDisposable
 
     private void Continue(PosixSignalContext came)
     {
+        // Otherwise the runtime puts the line mode of its own console in place of that of the screens, after this.
+        came.Cancel = true;
         if (_screens is not { } screens)
             return;
 

@@ -66,10 +66,11 @@ public sealed partial class NativeTests
     }
 
     [Fact]
+    // What is written is more than a pipe holds (64 KiB on Linux) and its reader takes at once.
     public void Whoever_stops_reading_ends_a_reading_without_a_word()
     {
         var ran = PublishedBinary.Run(
-            "bash", ["-c", $"'{binary.Binary}' --file '{Demo()}' show journal --last 100000 --json | head -c 1; echo ${{PIPESTATUS[0]}}"]);
+            "bash", ["-c", $"'{binary.Binary}' --file '{Demo()}' show costs --json | head -c 1; echo ${{PIPESTATUS[0]}}"]);
         Assert.Equal("{141\n", ran.Output);
         Assert.Equal("", ran.Errors);
     }

@@ -4,7 +4,6 @@ using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
-using Ledger.Exchange.Import;
 using Ledger.Exchange.Import.Rows;
 using Ledger.Exchange.Tests.Support;
 using NodaTime;

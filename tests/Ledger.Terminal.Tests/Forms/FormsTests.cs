@@ -54,7 +54,7 @@ public sealed class FormsTests
         form.Keys.Single(key => key.Key == Key.F12).Press(null);
 
         var line = Assert.Single(form.Lines);
-        Assert.Equal(("fen80", "4", "N", "25"), (line.Film.Text, line.Sheets.Text, line.Group.Text, line.Developer.Text));
+        Assert.Equal(("fen80", "4", "N", "25"), (line["item"].Text, line["sheets"].Text, line["group"].Text, line["developer_ml"].Text));
         Assert.IsType<Ready>(form.Judge());
     }
 
@@ -62,17 +62,17 @@ public sealed class FormsTests
     public void A_session_offers_the_only_bath_that_fits_and_none_where_one_is_to_be_named()
     {
         var ledger = Some.Ledger();
-        Assert.Equal("F4", new SessionForm(ledger).Bath.Text);
+        Assert.Equal("F4", new SessionForm(ledger)["bath"].Text);
         ledger.Did(new BathMixing
         {
             Key = "bath F9", Date = Some.Today, Bath = "F9", Item = "tarnfix", WorkingVolume = Volume.FromMillilitres(500),
         });
         var form = new SessionForm(ledger);
         form.Keys.Single(key => key.Key == Key.F3).Press(null);
-        Assert.Equal("", form.Bath.Text);
+        Assert.Equal("", form["bath"].Text);
         Assert.Contains(
             "say which bath the film went through: F4 or F9 of tarnfix", Assert.IsType<Rejected>(form.Judge()).Refusal.Sentence);
-        form.Bath.Turn(-1);
+        form["bath"].Turn(-1);
         Assert.Contains("through F9", Assert.IsType<Ready>(form.Judge()).Posting.Summary);
     }
 
@@ -110,8 +110,8 @@ public sealed class FormsTests
 
         screen.Type("s").Type("two").Press(Key.F8);
 
-        Assert.Contains("Sheets: \"two\" is not accepted; write a whole number.", screen.Text);
-        Assert.Contains("sheets two", screen.Text);
+        Assert.Contains("Sheets: found \"two\"; accepted is a whole number from 1 to 1000.", screen.Text);
+        Assert.Contains("Sheets two", screen.Text);
         Assert.Equal(10, ledger.Journal(Some.Today, null, 1)[0].Number);
     }
 
@@ -137,9 +137,9 @@ public sealed class FormsTests
     public void Pressing_save_twice_writes_once()
     {
         var ledger = Some.Ledger();
-        var form = new CountForm(ledger, "syrup");
-        form.Found.Type("60");
-        form.Reason.Type("dregs");
+        var form = new KindForm(ledger, "count", ("item", "syrup"));
+        form["found"].Type("60");
+        form["reason"].Type("dregs");
 
         Assert.True(form.Save().IsDone);
         Assert.Equal(11, ledger.Journal(Some.Today, null, 1)[0].Number);
@@ -184,13 +184,13 @@ public sealed class FormsTests
     {
         var ledger = Some.Ledger();
 
-        Assert.IsType<Ready>(new OpeningForm(ledger, "fen80").Judge());
-        var count = new CountForm(ledger, "fen80/2");
-        count.Found.Type("24");
-        count.Reason.Type("miscounted");
+        Assert.IsType<Ready>(new KindForm(ledger, "opening", ("container", "fen80")).Judge());
+        var count = new KindForm(ledger, "count", ("item", "fen80/2"));
+        count["found"].Type("24");
+        count["reason"].Type("miscounted");
         Assert.IsType<Ready>(count.Judge());
         var discard = new DiscardForm(ledger, "fen80/1");
-        discard.Amount.Type("1");
+        discard["quantity"].Type("1");
         var ready = Assert.IsType<Ready>(discard.Judge());
         Assert.Equal(new Effect("fen80/1", "21 sheets", "20 sheets"), Assert.Single(ready.Posting.Effects));
     }
@@ -203,7 +203,7 @@ public sealed class FormsTests
 
         screen.Type("s").Type("4").Press(Key.Esc);
         Assert.Contains("Nothing is saved yet.", screen.Text);
-        Assert.Contains("sheets 4", screen.Text);
+        Assert.Contains("Sheets 4", screen.Text);
 
         screen.Press(Key.Esc);
         Assert.StartsWith(" Today ", screen.Lines[0]);
@@ -219,7 +219,7 @@ public sealed class FormsTests
         Assert.True(screen.Shell.IsBlank);
         screen.Press(Key.Enter);
 
-        Assert.Contains("sheets 12", screen.Text);
+        Assert.Contains("Sheets 12", screen.Text);
     }
 
     [Fact]
@@ -229,7 +229,7 @@ public sealed class FormsTests
 
         screen.Type("s").Type("1").Press(Key.F1).Press(Key.Esc).Type("2");
 
-        Assert.Contains("sheets 2", screen.Text);
+        Assert.Contains("Sheets 2", screen.Text);
     }
 
     [Fact]
@@ -237,16 +237,16 @@ public sealed class FormsTests
     {
         var form = new SessionForm(Some.Ledger());
 
-        form.Date.Turn(-1);
-        Assert.Equal("2026-03-14", form.Date.Text);
-        form.Lines[0].Fate.Turn(1);
-        Assert.Equal("keeper", form.Lines[0].Fate.Text);
-        form.Lines[0].Fate.Type("rej");
-        form.Lines[0].Fate.Complete();
-        Assert.Equal("reject", form.Lines[0].Fate.Text);
-        form.Lines[0].Add(4);
-        form.Lines[0].Add(4);
-        Assert.Equal("8", form.Lines[0].Sheets.Text);
+        form["date"].Turn(-1);
+        Assert.Equal("2026-03-14", form["date"].Text);
+        form.Lines[0]["fate"].Turn(1);
+        Assert.Equal("keeper", form.Lines[0]["fate"].Text);
+        form.Lines[0]["fate"].Type("rej");
+        form.Lines[0]["fate"].Complete();
+        Assert.Equal("reject", form.Lines[0]["fate"].Text);
+        foreach (var _ in new[] { 1, 2 })
+            form.Keys.Single(key => key.Key == Key.F3).Press(null);
+        Assert.Equal("8", form.Lines[0]["sheets"].Text);
     }
 
     [Fact]
@@ -266,23 +266,34 @@ public sealed class FormsTests
     }
 
     [Fact]
-    public void Money_and_dates_are_read_exactly()
+    public void With_fluid_ounces_chosen_a_bare_number_is_fluid_ounces_and_labels_and_offers_say_so()
     {
-        var answers = new Answers();
-        var field = new FormField("Price", 10, FieldKind.Figure);
+        var ledger = Some.Ledger();
+        ledger.Did(new SettingChange { Key = Some.Key(), Date = Some.Today, Setting = "liquids", Value = "floz" });
+        var count = new KindForm(ledger, "count", ("item", "tarnfix/1"));
+        count["found"].Type("27");
+        count["reason"].Type("miscounted");
 
-        field.Type("42.50");
-        Assert.Equal(Money.Of(42.5m), answers.Money(field));
-        field.Type("42,50");
-        answers.Money(field);
-        field.Type("2026-02-29");
-        answers.Date(field);
+        // 27 x 29.5735295625 ml, NIST Handbook 44, appendix C
+        Assert.Equal(new Quantity(798_485, Unit.Millilitre), Assert.IsType<StockCount>(Assert.IsType<Ready>(count.Judge()).Entry).Found);
+        Assert.Equal("Holds, fl oz", new KindForm(ledger, "jug-start")["size_ml"].Label);
+        Assert.Equal("50.721034floz", new BathForm(ledger, "F5")["working_ml"].Text);
+    }
 
-        Assert.Equal(
-            [
-                "Price: \"42,50\" is not accepted; write a number such as 31.25",
-                "Price: \"2026-02-29\" is not accepted; write a date such as 2026-03-15",
-            ],
-            answers.Problems);
+    [Theory]
+    [InlineData("yesterday", "60.5")]
+    [InlineData("-1", "60,5 ml")]
+    [InlineData("14", "0.0605 l")]
+    public void Dates_seen_from_today_and_any_unit_are_read(string date, string found)
+    {
+        var form = new KindForm(Some.Ledger(), "count", ("item", "syrup/1"));
+        form["date"].Type(date);
+        form["found"].Type(found);
+        form["reason"].Type("dregs");
+
+        var count = Assert.IsType<StockCount>(Assert.IsType<Ready>(form.Judge()).Entry);
+        Assert.Equal((Some.Today.PlusDays(-1), new Quantity(60_500, Unit.Millilitre)), (count.Date, count.Found));
+        form["date"].Turn(1);
+        Assert.Equal("2026-03-15", form["date"].Text);
     }
 }

@@ -1,11 +1,10 @@
-using System.Collections;
-using System.Reflection;
 using Ledger.Core.Journal;
-using Ledger.Core.Measures;
+using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Reordering;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
 using Ledger.Terminal.Forms;
+using Ledger.Terminal.Screens;
 using Ledger.Terminal.Tests.Fakes;
 using NodaTime;
 using NodaTime.Extensions;
@@ -15,8 +14,8 @@ namespace Ledger.Terminal.Tests.Forms;
 
 public sealed class HintTests
 {
-    /// <summary>The line of the hint on a screen of 80 columns.</summary>
-    private const int Room = 78;
+    /// <summary>The two lines of the hint on a screen of 80 columns, broken at a word.</summary>
+    private const int Room = 2 * 78 - 12;
 
     [Fact]
     public void No_hint_of_any_form_is_longer_than_its_line()
@@ -28,9 +27,11 @@ public sealed class HintTests
         var every = typeof(Form).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(Form)) && !type.IsAbstract);
         Assert.Equal([], every.Except(forms.Select(form => form.GetType())).Select(type => type.Name));
 
-        var hints = forms.SelectMany(form => Fields(form, []).Select(field => $"{form.GetType().Name}: {field.Hint}")).Distinct().ToList();
+        var hints = forms.SelectMany(form => form.Fields).Select(field => field.Hint)
+            .Concat(EntryKinds.All.SelectMany(kind => kind.AllFields.Concat(kind.Line?.Fields ?? [])).Select(field => ScreenText.Sentence(field.Help)))
+            .Distinct().ToList();
         Assert.True(hints.Count > 150, $"only {hints.Count} hints were found");
-        Assert.Equal([], hints.Where(hint => hint.Length - hint.IndexOf(':', StringComparison.Ordinal) - 2 > Room));
+        Assert.Equal([], hints.Where(hint => hint.Length > Room));
         Assert.Equal([], forms.SelectMany(TooWide));
         ledger.Dispose();
         Directory.Delete(folder, recursive: true);
@@ -39,13 +40,12 @@ public sealed class HintTests
     /// <summary>The rows of a form that do not fit 80 columns, as they are laid out.</summary>
     private static IEnumerable<string> TooWide(Form form)
     {
-        var labels = form.Rows.Max(row => row[0].Kind == FieldKind.Tick ? 0 : row[0].Label.Length) + 1;
+        var labels = FieldRows.LabelsOf(form.Rows);
         foreach (var row in form.Rows)
         {
             var column = 0;
             foreach (var field in row)
-                column = field.Kind == FieldKind.Tick ? Math.Max(column, labels) + field.Label.Length + 6
-                    : column + (column == 0 ? labels : field.Label.Length + 1) + field.Width + 2;
+                column = FieldRows.Behind(field, FieldRows.BoxAt(field, column, labels));
             if (column - 2 > 79)
                 yield return $"{form.GetType().Name}: {row[0].Label} ends at {column - 2}";
         }
@@ -54,73 +54,28 @@ public sealed class HintTests
     private static IEnumerable<Form> Everyone(LedgerFile ledger)
     {
         var holdings = ledger.HoldingsOn(ledger.Today);
-        var box = holdings.ContainersOf("fen80").First().Code;
         var process = holdings.Processes.First();
         var upkeep = new FakeUpkeep();
         yield return new SettingForm(ledger, Setting.Named("warn-days")!);
         yield return new BackUpForm(upkeep, "copy.db");
         yield return new BathForm(ledger, null);
-        yield return new BathNoteForm(ledger, "F4");
         yield return new CalendarForm(upkeep, "days.ics");
-        yield return new CleaningForm(ledger, null);
-        yield return new ClearingTestForm(ledger, "F4");
         yield return new CopyProcessForm(ledger, process);
         yield return new UndoForm(ledger, ledger.Journal(ledger.Today, null, 1)[0]);
-        yield return new CountForm(ledger, "fen80");
-        yield return new DecantingForm(ledger, "syrup");
         yield return new DiscardForm(ledger, "F4");
         yield return new DropStepForm(ledger, process, process.Steps[0]);
         yield return new ExportForm(upkeep, "tables");
-        yield return new ExposureForm(ledger, null);
-        yield return new FormatForm(ledger, Format.Parse("8x10"));
-        yield return new HolderForm(ledger);
         yield return new ImportForm(upkeep);
         yield return new ItemForm(ledger, null);
-        yield return new JugStartForm(ledger);
-        yield return new JugFillingForm(ledger, "J1");
-        yield return new JugHandoverForm(ledger, "J1");
-        yield return new KeeperForm(ledger, null);
-        yield return new LoadForm(ledger, null);
-        yield return new OpeningForm(ledger, "fen80");
-        yield return new OrderCancellationForm(ledger, "fen80");
         yield return new OrderForm(ledger, ReorderReading.Of(ledger, holdings), "fen80");
-        yield return new OrderNewsForm(ledger, "fen80");
-        yield return new OrderTermsForm(ledger, "fen80");
-        yield return new PlanEndingForm(ledger, "plan");
         yield return new PlanForm(ledger);
-        yield return new PriceRiseForm(ledger, "fen80");
-        yield return new PrintForm(ledger);
         yield return new DeliveryForm(ledger, "fen80");
-        yield return new RotationForm(ledger, "F4");
-        yield return new ServiceForm(ledger, null);
         yield return new SessionForm(ledger);
-        yield return new ExposureIndexForm(ledger, box);
         yield return new StepForm(ledger, process.Name, process.Steps[0]);
-        yield return new StockSolutionForm(ledger, "syrup");
-        yield return new StorageForm(ledger, box);
-        yield return new TopUpForm(ledger, "F4");
-        yield return new UnloadForm(ledger, null);
+        yield return new DiscardForm(ledger, "fen80");
+        foreach (var item in holdings.Items)
+            yield return new ItemForm(ledger, item.Code);
+        foreach (var kind in EntryKinds.All)
+            yield return new KindForm(ledger, kind.Name);
     }
-
-    /// <summary>All fields that a form or a part of it has, those too that it does not show yet.</summary>
-    private static IEnumerable<FormField> Fields(object part, HashSet<object> seen)
-    {
-        if (!seen.Add(part))
-            return [];
-        if (part is FormField field)
-            return [field];
-        if (part is IEnumerable parts and not string)
-            return parts.Cast<object>().Where(IsPart).SelectMany(one => Fields(one, seen));
-        return Members(part.GetType()).Select(member => member.GetValue(part)).OfType<object>().Where(IsPart).SelectMany(one => Fields(one, seen));
-    }
-
-    private static bool IsPart(object one) => one switch
-    {
-        string or Delegate => false,
-        IEnumerable => one.GetType().FullName!.Contains(typeof(Form).Namespace!, StringComparison.Ordinal),
-        _ => one.GetType().Namespace == typeof(Form).Namespace,
-    };
-
-    private static IEnumerable<FieldInfo> Members(Type? type) => type is null ? []
-        : type.GetFields(BindingFlags.Instance | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.DeclaredOnly).Concat(Members(type.BaseType));
 }

@@ -50,16 +50,17 @@ public sealed class ReorderTests : IDisposable
     public void An_order_gets_other_packs_and_its_delivery_is_offered_them()
     {
         using var ledger = Demo();
-        var form = new OrderNewsForm(ledger, "fen80");
-        Assert.Equal("spring-film", form.Order.Text);
-        form.Packs.Type("4");
-        form.Price.Type("190");
+        var form = new KindForm(ledger, "order-change", ("item", "fen80"));
+        Assert.Equal("spring-film", form["order"].Text);
+        form["packs"].Type("4");
+        form["price"].Type("190");
         Assert.IsType<Posted>(ledger.Post(Assert.IsType<Ready>(form.Judge()).Entry));
-        var delivery = new DeliveryForm(ledger, "fen80").Lines[0];
-        Assert.Equal(("spring-film", "3", "190.00"), (delivery.Order.Text, delivery.Packs.Text, delivery.Price.Text));
-        delivery.Order.Type("");
-        delivery.Edited(delivery.Order);
-        Assert.Equal("1", delivery.Packs.Text);
+        var delivery = new DeliveryForm(ledger, "fen80");
+        var line = delivery.Lines[0];
+        Assert.Equal(("spring-film", "3", "190.00"), (line["order"].Text, line["packs"].Text, line["price"].Text));
+        line["order"].Type("");
+        delivery.Edited(line["order"]);
+        Assert.Equal("1", line["packs"].Text);
     }
 
     [Fact]

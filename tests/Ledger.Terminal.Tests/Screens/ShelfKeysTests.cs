@@ -51,7 +51,7 @@ public sealed class ShelfKeysTests : IDisposable
     [Fact]
     public void A_sealed_box_is_opened_into_its_envelopes()
     {
-        AtBoxesOf("fen80").Press(Key.CursorDown).Type("o").Press(Key.Tab, Key.Tab, Key.Tab).Type("5").Press(Key.F8);
+        AtBoxesOf("fen80").Press(Key.CursorDown).Type("o").Press(Key.Tab).Type("5").Press(Key.F8);
         Assert.Contains("5 envelopes of 5 sheets", _screen.Text);
         Assert.Equal(5, Now.ContainersOf("fen80").Count(box => box.IsSealed && box.Size.Base == 5));
     }
@@ -60,7 +60,7 @@ public sealed class ShelfKeysTests : IDisposable
     public void An_item_is_changed_and_keeps_what_is_not_touched()
     {
         var before = Now.Item("syrup")!;
-        AtShelf("syrup").Type("e").Press(Key.Tab.WithShift, Key.Tab.WithShift, Key.Tab.WithShift).Type("Brackwater Syrup II").Press(Key.F8);
+        AtShelf("syrup").Type("e").Press([.. Enumerable.Repeat(Key.Tab.WithShift, 4)]).Type("Brackwater Syrup II").Press(Key.F8);
         Assert.Equal(before with { Name = "Brackwater Syrup II", OtherCapacities = [] }, Now.Item("syrup")! with { OtherCapacities = [] });
     }
 
@@ -69,7 +69,7 @@ public sealed class ShelfKeysTests : IDisposable
     {
         _screen.Find("formats").Press(Key.End);
         Assert.Matches(@"120 +rolls +80 +516\.128 +1 +by convention", _screen.Text);
-        _screen.Type("n").Type("220").Press(Key.Tab).Type("roll").Press(Key.Tab).Type("160 sqin").Press(Key.F8);
+        _screen.Type("n").Type("220").Press(Key.Tab).Type("160 sqin").Press(Key.Tab).Type("roll").Press(Key.F8);
         _screen.Press(Key.End);
         Assert.Matches(@"220 +rolls +160 +1032\.256 +2 +your own", _screen.Text);
         Assert.Equal(Unit.Roll, Now.Formats.Find("220").Unit);

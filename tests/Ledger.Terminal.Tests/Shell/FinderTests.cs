@@ -30,7 +30,7 @@ public sealed class FinderTests
 
         screen.Type("1").Find("count shelf");
 
-        Assert.IsType<CountForm>(Form(screen));
+        Assert.Equal("Count", Form(screen).Title);
         Assert.Contains("fen80", screen.Text);
         Assert.StartsWith(" Shelf ", screen.Press(Key.Esc).Lines[0]);
     }

@@ -227,7 +227,7 @@ public sealed class ScreensTests
         Assert.DoesNotContain("mixes a bath", screen.Text);
 
         screen.Type("3").Press(Key.Esc);
-        Assert.Contains("sheets 12", screen.Text);
+        Assert.Contains("Sheets 12", screen.Text);
     }
 
     [Fact]
@@ -238,7 +238,7 @@ public sealed class ScreensTests
         Assert.Contains("Bath F5: fixer for film", screen.Text);
 
         screen.Type("D");
-        Assert.StartsWith(" Pour out ", screen.Lines[0]);
+        Assert.StartsWith(" Discard ", screen.Lines[0]);
     }
 
     [Fact]

@@ -59,7 +59,7 @@ public sealed class WorkTests
 
         screen.Press(Key.Esc);
         Assert.StartsWith(" Import ", screen.Lines[0]);
-        screen.Press(Key.Tab, Key.Tab, Key.CursorDown);
+        screen.Press(Key.Tab, Key.Tab, Key.Space);
         Assert.Contains("all of them or none", screen.Text);
         screen.Press(Key.F8);
         screen.Await("import notes/sessions.csv sessions wet: all is well.");
@@ -106,7 +106,7 @@ public sealed class WorkTests
         screen.Type("9").Press(Key.Enter);
         Assert.Contains("The currency of the ledger", screen.Text);
         screen.Press(Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.Enter).Type("400");
-        Assert.Contains("Warn-days accepts a whole number of days, 0 to 365", screen.Text);
+        Assert.Contains("Value: found \"400\"; accepted is a whole number of days, 0 to 365", screen.Text);
         screen.Press(Key.Backspace);
         Assert.Contains("30 -> 40", screen.Text);
         screen.Press(Key.F8);

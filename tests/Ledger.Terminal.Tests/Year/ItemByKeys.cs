@@ -10,30 +10,30 @@ internal static class ItemByKeys
 {
     public static void Type(Item item, Typist typist) => typist.On("2n").Fill(
     [
-        ("Kind", item.Kind.Name()), ("Item", item.Code), ("name", item.Name), .. item.Kind switch
+        ("Kind", item.Kind.Name()), ("Item", item.Code), ("Name", item.Name), .. item.Kind switch
         {
             ItemKind.Film => Film(item),
             ItemKind.Chemical => Chemical(item),
             _ => [("Pack", Text(item.Pack.Value))],
         },
-        ("Delivery days", Text(item.LeadTimeDays)), ("service level", Text(item.ServiceLevel)), ("minimum", Text(item.MinimumOnHand?.Value)),
+        ("Delivery days", Text(item.LeadTimeDays)), ("Service level", Text(item.ServiceLevel)), ("minimum", Text(item.MinimumOnHand?.Value)),
         ("Cautions", item.Cautions),
     ]);
 
     private static (string, string)[] Film(Item item) =>
     [
-        ("format", item.Format!.Code), ("role", item.Role.Name()), ("Pack", Text(item.Pack.Value)),
-        ("fixer factor", item.FixerFactorThousandths == 1000 ? "" : Text(item.FixerFactorThousandths / 1000m)),
+        ("Format", item.Format!.Code), ("Role", item.Role.Name()), ("Pack", Text(item.Pack.Value)),
+        ("Fixer factor", item.FixerFactorThousandths == 1000 ? "" : Text(item.FixerFactorThousandths / 1000m)),
         ("Days sealed", Text(item.Keeping.SealedDays)), ("Formula", item.Formula),
     ];
 
     private static (string, string)[] Chemical(Item item) =>
     [
-        ("role", item.Role.Name()), ("Pack", Text(item.Pack.Value)), ("in", item.Unit.Name()), ("Dilution", item.Dilution?.Text ?? ""),
-        ("least ml", Text(item.MinimumPer80SquareInches?.Millilitres)), ("Sq in/l", Text(item.Capacity?.PerLitre.SquareInches)),
-        ("basis", item.Capacity?.Basis ?? ""),
+        ("Role", item.Role.Name()), ("Pack", Text(item.Pack.Value)), ("in", item.Unit.Name()), ("Dilution", item.Dilution?.Text ?? ""),
+        ("least ml", Text(item.MinimumPer80SquareInches?.Millilitres)), ("Capacity, sq in/litre", Text(item.Capacity?.PerLitre.SquareInches)),
+        ("Basis", item.Capacity?.Basis ?? ""),
         ("other bases", string.Join("; ", item.OtherCapacities.Select(other => $"{Text(other.PerLitre.SquareInches)} {other.Basis}"))),
-        ("Density", Text(item.Density?.GramsPerMillilitre)), ("not drawn", Text(item.DeadVolume?.Value)), ("indicator", item.Indicator ?? ""),
+        ("Density", Text(item.Density?.GramsPerMillilitre)), ("not drawn", Text(item.DeadVolume?.Value)), ("Indicator", item.Indicator ?? ""),
         ("Replenisher", Text(item.ReplenisherPer80SquareInches?.Millilitres)), ("ceiling %", Text(item.ReplenisherCeilingPercent)),
         ("Mixed from", item.StockOf ?? ""), .. Keeping(item.Keeping), ("Formula", item.Formula),
     ];

@@ -31,15 +31,15 @@ internal static class SessionByKeys
     {
         if (IsKnown(line))
         {
-            yield return ("from", line.From ?? "");
+            yield return ("From", line.From ?? "");
             yield return ("spoiled by", line.Cause?.Name() ?? "");
             yield return ("box", line.Container ?? "");
-            yield return ("note", line.Note);
+            yield return ("Note", line.Note);
         }
 
         yield return ("Film", line.Item);
-        yield return ("sheets", $"{line.Sheets}");
-        yield return ("group", line.Group);
+        yield return ("Sheets", $"{line.Sheets}");
+        yield return ("Group", line.Group);
         yield return ("dev. ml", Text(line.Developer?.Millilitres));
         yield return ("became", line.Fate.Name());
     }
@@ -49,14 +49,15 @@ internal static class SessionByKeys
 
     public static void Type(PrintSession session, Typist typist)
     {
-        var strips = session.Lines.SingleOrDefault(line => line.Purpose == PrintPurpose.Strip);
-        typist.Find("print").On("n").Fill(
-            ("Session", session.Session), ("Paper", session.Lines[0].Item), ("Final prints", Sheets(session, PrintPurpose.Final)),
-            ("Work prints", Sheets(session, PrintPurpose.Work)), ("Sheets cut up", Sheets(session, PrintPurpose.Strip)),
-            ("Strips", strips is null ? "" : $"{strips.Strips}"), ("of", $"{strips?.StripsPerSheet ?? 4}"), ("Fixer", session.Bath ?? ""),
-            ("Note", session.Note));
+        typist.Find("print").On("n").Press([.. Enumerable.Repeat(Key.F4, session.Lines.Count - 1)]).Fill(
+        [
+            ("Session", session.Session), ("Fixer", session.Bath ?? ""),
+            .. session.Lines.SelectMany(line => new[]
+            {
+                ("Sheets", line.Sheets == 0 ? "" : $"{line.Sheets}"), ("Paper", line.Item), ("Purpose", line.Purpose.Name()),
+                ("Strips", line.Strips == 0 ? "" : $"{line.Strips}"), ("of", line.StripsPerSheet == 4 ? "" : $"{line.StripsPerSheet}"),
+            }),
+            .. session.Note.Length == 0 ? Array.Empty<(string, string)>() : [.. session.Lines.Select(line => ("Note", line.Note)), ("Note", session.Note)],
+        ]);
     }
-
-    private static string Sheets(PrintSession session, PrintPurpose purpose) =>
-        session.Lines.Where(line => line.Purpose == purpose).Sum(line => line.Sheets) is > 0 and var sheets ? $"{sheets}" : "";
 }

@@ -61,7 +61,12 @@ internal sealed class Typist(Screen screen)
 
     private Form Form => Assert.IsType<FormPage>(screen.Shell.Page).Form;
 
-    private FormField? Here => (screen.Shell.MostFocused as FieldBox)?.Field;
+    private FormField? Here => screen.Shell.MostFocused switch
+    {
+        FieldBox box => box.Field,
+        PressBox box => box.Field,
+        _ => null,
+    };
 
     private FormField Field(string label, int before) =>
         Form.Fields.Where(field => field.Label == label).ElementAtOrDefault(before)
@@ -83,7 +88,7 @@ internal sealed class Typist(Screen screen)
     private void GoTo(FormField field)
     {
         var fields = Form.Fields.ToList();
-        var here = Here is { } known ? fields.IndexOf(known) : fields.FindIndex(one => one.Kind == FieldKind.Tick);
+        var here = Here is { } known ? fields.IndexOf(known) : fields.Count;
         var step = here <= fields.IndexOf(field) ? Key.Tab : Key.Tab.WithShift;
         for (var tried = 0; !IsAt(field); tried++)
         {
@@ -92,6 +97,5 @@ internal sealed class Typist(Screen screen)
         }
     }
 
-    private bool IsAt(FormField field) =>
-        field.Kind == FieldKind.Tick ? screen.Shell.MostFocused is PressBox : Here == field;
+    private bool IsAt(FormField field) => Here == field;
 }

@@ -40,20 +40,20 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
             case ExposureIndexSetting rating: Type(rating); break;
             case Decanting decanting: Type(decanting); break;
             case StockCount count:
-                typist.On("2c").Fill(("What", count.What), ("Really there", Text(count.Found.Value)), ("Reason", count.Reason), ("Note", count.Note));
+                typist.On("2c").Fill(("What", count.What), ("Found", Text(count.Found.Value)), ("Reason", count.Reason), ("Note", count.Note));
                 break;
             case Discard discard: Type(discard); break;
             case Cleaning cleaning:
                 typist.On("7").Find("clean").Fill(
-                    ("Bagged", YesOrNo(cleaning.IsBagged)), ("Holders", string.Join(' ', cleaning.Holders)), ("Note", cleaning.Note));
+                    ("Bagged", Tick(cleaning.IsBagged)), ("Holders", string.Join(' ', cleaning.Holders)), ("Note", cleaning.Note));
                 break;
             case Load load:
                 typist.On("7l").Fill(
-                    ("Sides", string.Join(' ', load.Sides)), ("Film or box", load.From), ("Anyway", YesOrNo(load.Anyway)), ("Note", load.Note));
+                    ("Sides", string.Join(' ', load.Sides)), ("Film or box", load.From), ("Anyway", Tick(load.Anyway)), ("Note", load.Note));
                 break;
             case ExposureNote note:
                 typist.On("7x").Fill(
-                    ("Group", note.Group), ("Anyway", YesOrNo(note.Anyway)), ("Sides", string.Join(' ', note.Sides)), ("Subject", note.Subject),
+                    ("Group", note.Group), ("Anyway", Tick(note.Anyway)), ("Sides", string.Join(' ', note.Sides)), ("Subject", note.Subject),
                     ("Note", note.Note));
                 break;
             case Unload unload:
@@ -62,7 +62,7 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
                 break;
             case SideService service:
                 typist.On("7").Find("service").Fill(
-                    ("Back in service", YesOrNo(service.IsInService)), ("Sides", string.Join(' ', service.Sides)), ("Reason", service.Reason),
+                    ("Back in service", Tick(service.IsInService)), ("Sides", string.Join(' ', service.Sides)), ("Reason", service.Reason),
                     ("Note", service.Note));
                 break;
             case KeeperNaming keeper: typist.On("7k").Fill(("Negative", keeper.Negative), ("Note", keeper.Note)); break;
@@ -92,15 +92,15 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
         typist.Find("processes");
         foreach (var step in definition.Steps)
             typist.On("n").Fill(
-                ("Process", definition.Process), ("step", $"{step.Number}"), ("what", step.Role.Name()), ("Item", step.Item ?? ""),
-                ("dilution", step.Dilution?.Text ?? ""), ("or amount", Text(step.Amount?.Value)), ("In ml", Text(step.WorkingVolume?.Millilitres)),
-                ("formats", step.VolumesByFormat?.Text ?? ""), ("Use", step.Use.Name()), ("per", step.Per.Name()), ("Minutes", Text(step.Minutes)),
+                ("Process", definition.Process), ("Step", $"{step.Number}"), ("what", step.Role.Name()), ("Item", step.Item ?? ""),
+                ("Dilution", step.Dilution?.Text ?? ""), ("or amount", Text(step.Amount?.Value)), ("In ml", Text(step.WorkingVolume?.Millilitres)),
+                ("formats", step.VolumesByFormat?.Text ?? ""), ("Use", step.Use.Name()), ("Per", step.Per.Name()), ("Minutes", Text(step.Minutes)),
                 ("°C", Text(step.Celsius)), ("Note", step.Note));
         typist.Press(Key.Esc, Key.Esc);
     }
 
     private void Type(HolderDefinition holder) => typist.On("7n").Fill(
-        ("Holder", holder.Holder), ("Format", holder.Format.Code), ("Sides", string.Join('/', holder.Sides)), ("Notch", holder.Notch),
+        ("Holder", holder.Holder), ("Format", holder.Format.Code), ("Sides", string.Join('/', holder.Sides)), ("Flap notches", holder.Notch),
         ("Bought", Text(holder.BoughtOn)), ("Note", holder.Note));
 
     private void Type(Delivery delivery)
@@ -111,11 +111,11 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
             ("Discount on all", Text(delivery.Discount)), ("Shipping", Text(delivery.Shipping)), ("Duty and tax", Text(delivery.Duty)),
             ("Currency", delivery.Currency ?? ""), ("Rate", Text(delivery.Rate)), ("Batch", line.Batch),
             ("Expiry date", Text(line.ExpiresOn)), ("Kept in", line.Storage), ("Order", line.Order ?? ""),
-            ("Reference", delivery.Reference), ("Note", delivery.Note));
+            ("Invoice", delivery.Reference), ("Note", delivery.Note));
     }
 
     private void Type(Opening opening) => typist.On("2o").Fill(
-        ("What", opening.Container), ("Batch", opening.Batch), ("envelopes", Text(opening.Envelopes)), ("Note", opening.Note));
+        ("What", opening.Container), ("Batch", opening.Batch), ("Envelopes", Text(opening.Envelopes)), ("Note", opening.Note));
 
     private void Type(StorageMove move)
     {
@@ -128,7 +128,7 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
     private void Type(ExposureIndexSetting rating)
     {
         Boxes(rating.Container);
-        typist.On("i").Fill(("Box", rating.Container), ("Exposed at", $"{rating.ExposureIndex}"), ("Note", rating.Note));
+        typist.On("i").Fill(("Box", rating.Container), ("Exposed at EI", $"{rating.ExposureIndex}"), ("Note", rating.Note));
         typist.Press(Key.Esc);
     }
 
@@ -167,7 +167,7 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
         ("Reason", rotation.Reason), ("Note", rotation.Note));
 
     private void Type(ClearingTest test) => typist.On("3t").Fill(
-        ("Bath", test.Bath), ("Film", test.Film), ("Cleared in, seconds", Text(test.Seconds)), ("The bath is fresh", test.IsFresh ? "x" : ""),
+        ("Bath", test.Bath), ("Film", test.Film), ("Cleared in, seconds", Text(test.Seconds)), ("The bath is fresh", Tick(test.IsFresh)),
         ("Sheets cut up", test.Sheets == 0 ? "" : $"{test.Sheets}"), ("Note", test.Note));
 
     private void AtJugs(string key, params (string Label, string Text)[] answers)
@@ -181,7 +181,7 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
         var line = Assert.Single(order.Lines);
         typist.On("8n").Fill(
             ("Order", order.Order), ("Item", line.Item), ("Packs", $"{line.Packs}"), ("Price of a pack", Text(line.Price)),
-            ("Expected", Text(line.ExpectedOn)), ("Back-ordered", YesOrNo(line.IsBackOrdered)), ("Prepaid", YesOrNo(order.IsPrepaid)),
+            ("Expected", Text(line.ExpectedOn)), ("Back-ordered", Tick(line.IsBackOrdered)), ("Prepaid", Tick(order.IsPrepaid)),
             ("From", order.Supplier), ("Note", order.Note));
     }
 
@@ -191,10 +191,10 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
         typist.Fill(
         [
             ("Plan", plan.Plan), ("for", Dates.Text(plan.On)), ("as", plan.IsTrip ? "trip" : "session"), ("Process", plan.Request.Process),
-            ("minutes", plan.Request.Times.Text), ("bath", plan.Request.Bath ?? ""), ("Note", plan.Note),
+            ("Minutes", plan.Request.Times.Text), ("Bath", plan.Request.Bath ?? ""), ("Note", plan.Note),
             .. plan.Request.Sheets.SelectMany(line => new[]
             {
-                ("Film", line.Film), ("sheets", $"{line.Count}"), ("group", line.Group), ("holder", line.Holder), ("subject", line.Subject),
+                ("Film", line.Film), ("Sheets", $"{line.Count}"), ("Group", line.Group), ("Holder", line.Holder), ("Subject", line.Subject),
             }),
         ]);
         typist.Press(Key.Esc);
@@ -214,5 +214,5 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
 
     private static string Text(LocalDate? date) => date is { } day ? Dates.Text(day) : "";
 
-    private static string YesOrNo(bool isYes) => isYes ? "yes" : "no";
+    private static string Tick(bool isTicked) => isTicked ? "yes" : "";
 }

@@ -8,8 +8,10 @@ namespace Ledger.App.Commands.Files;
 /// <summary>What was read from CSV, a file or a folder: posted as a whole, or not at all when a row is bad or refused.</summary>
 /// <param name="Entries">The entries of the good rows, in the order in which they are posted.</param>
 /// <param name="Problems">Every bad row, a sentence each.</param>
+/// <param name="BadRows">How many rows that is: one may be bad in several ways.</param>
 /// <param name="Remarks">What the user should know of the files.</param>
-internal sealed record CsvBatch(IReadOnlyList<SourcedEntry> Entries, IReadOnlyList<string> Problems, IReadOnlyList<string> Remarks)
+internal sealed record CsvBatch(
+    IReadOnlyList<SourcedEntry> Entries, IReadOnlyList<string> Problems, int BadRows, IReadOnlyList<string> Remarks)
 {
     /// <summary>Reads a file.</summary>
     public static CsvBatch ReadFile(string kind, string path, LedgerFile ledger)
@@ -59,20 +61,22 @@ internal sealed record CsvBatch(IReadOnlyList<SourcedEntry> Entries, IReadOnlyLi
     public CsvOutcome Post(LedgerFile ledger, bool isDry, IProgress<double> progress, CancellationToken cancel)
     {
         if (Problems.Count > 0)
-            return Refused(Problems);
+            return Refused(Problems, BadRows);
         var outcome = ledger.Import(Entries.Select(sourced => sourced.Entry), isDry, new Counting(progress, Entries.Count), cancel);
         return outcome.Refused.Count > 0
-            ? Refused([.. outcome.Refused.Select(refused => $"{Entries[refused.Index].Where}: {refused.Refusal.Sentence}")])
+            ? Refused(
+                [.. outcome.Refused.Select(refused => $"{Entries[refused.Index].Where}: {refused.Refusal.Sentence}")], outcome.Refused.Count)
             : new(
                 true, $"{Count(outcome.Posted)} {(isDry ? "would be recorded" : "recorded")}, {outcome.AlreadyThere} already there", [],
                 [.. Remarks, .. outcome.Remarks.Select(remark => $"{Entries[remark.Index].Where}: {remark.Sentence}")]);
     }
 
     private static CsvBatch Of(IReadOnlyList<ImportFile> files, IReadOnlyList<string> remarks) => new(
-        ImportFolder.InOrder(files), [.. files.SelectMany(file => file.Problems.Select(problem => $"{file.Source}, {problem}"))], remarks);
+        ImportFolder.InOrder(files), [.. files.SelectMany(file => file.Problems.Select(problem => $"{file.Source}, {problem}"))],
+        files.Sum(file => file.Problems.DistinctBy(problem => problem.Line).Count()), remarks);
 
-    private CsvOutcome Refused(IReadOnlyList<string> problems) => new(
-        false, $"nothing was written: {problems.Count} {(problems.Count == 1 ? "row" : "rows")} must be put right first", problems, Remarks);
+    private CsvOutcome Refused(IReadOnlyList<string> problems, int rows) => new(
+        false, $"nothing was written: {rows} {(rows == 1 ? "row" : "rows")} must be put right first", problems, Remarks);
 
     private static ReadingTerms Known(LedgerFile ledger) => ReadingTerms.Of(ledger.HoldingsOn(ledger.Today), ledger.Today);
 

@@ -45,7 +45,8 @@ internal sealed class ImportCommand : ExplainedCommand
             return Template(kind);
         if (path is null)
             throw new RefusedByCommandException(
-                kind == AllKinds ? "name the folder that holds the files" : "name the file, or - for the standard input; --template shows what may stand in it");
+                kind == AllKinds ? "name the folder that holds the files"
+                    : "name the file, or - for the standard input; --template shows what may stand in it");
         using var ledger = _bench.Open(parse);
         var batch = kind == AllKinds ? CsvBatch.ReadFolder(path, ledger)
             : path == "-" ? CsvBatch.Read(kind, _bench.Around.In(), "standard input", ledger)

@@ -13,7 +13,7 @@ internal static class BathKind
     {
         Help = "a name of its own, never used before, such as F3", Example = "F3", IsNeeded = true, IsArgument = true,
         Width = 10,
-        Offer = (_, holdings) => holdings.Baths.LastOrDefault() is { } last ? Say.Next(last.Code, name => holdings.Bath(name) is not null) : null,
+        Offer = (_, holdings) => holdings.Baths.LastOrDefault() is { } last ? NextName.After(last.Code, name => holdings.Bath(name) is not null) : null,
     };
 
     private static readonly Field<string> Item = new("item", Notations.Known("ITEM"))
@@ -118,8 +118,8 @@ internal static class RotationKind
     {
         Help = "a name of its own for the bath that is mixed, never used before, such as F6", Example = "F6",
         IsNeeded = true, IsArgument = true, Width = 10,
-        Offer = (_, holdings) => Pairs(holdings).FirstOrDefault() is { } first && holdings.SecondAfter(first) is { } second
-            ? Say.Next(second.Code, name => holdings.Bath(name) is not null) : null,
+        Offer = (read, holdings) => PairOf(read, holdings) is { } first && holdings.SecondAfter(first) is { } second
+            ? NextName.After(second.Code, name => holdings.Bath(name) is not null) : null,
     };
 
     private static readonly Field<string> Bath = new("bath", Notations.Known("BATH"))
@@ -152,6 +152,8 @@ internal static class RotationKind
         Choices = (_, _) => [Usual, "its capacity is used", "clearing takes twice as long", "expired"],
     };
 
+    private static readonly Field<string> Jug = SharedFields.JugFor((_, _) => true);
+
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<Rotation>
     {
@@ -173,7 +175,7 @@ internal static class RotationKind
             new(SharedFields.Capacity, entry => entry.Capacity?.PerLitre),
             new(SharedFields.Basis, entry => Say.Text(entry.Capacity?.Basis)),
             new(Reason, entry => entry.Reason == Usual ? null : entry.Reason),
-            new(SharedFields.Jug, entry => entry.Jug),
+            new(Jug, entry => entry.Jug),
             new(SharedFields.Bottle, entry => entry.Container),
             new(SharedFields.BookDifference, entry => Say.Yes(entry.BooksDifference)),
         ],
@@ -185,10 +187,15 @@ internal static class RotationKind
             Dilution = values.Find(SharedFields.Dilution),
             Amount = values.Maybe(Amount), Capacity = SharedFields.CapacityOf(values),
             Reason = values.Find(Reason) ?? Usual,
-            Jug = values.Find(SharedFields.Jug), Container = values.Find(SharedFields.Bottle),
+            Jug = values.Find(Jug), Container = values.Find(SharedFields.Bottle),
             BooksDifference = values.Of(SharedFields.BookDifference),
         },
     };
+
+    /// <summary>The first bath of the pair that was named, by either of its baths.</summary>
+    private static Bath? PairOf(FieldValues read, Holdings holdings) => read.Find(Bath) is { } named
+        ? Pairs(holdings).FirstOrDefault(first => first == holdings.Bath(named) || holdings.SecondAfter(first) == holdings.Bath(named))
+        : Pairs(holdings).FirstOrDefault();
 
     private static IEnumerable<Bath> Pairs(Holdings holdings) => holdings.WorkingBaths.Where(bath => holdings.SecondAfter(bath) is not null);
 }

@@ -1,4 +1,6 @@
+using Ledger.Core.Baths;
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Kinds;
 
@@ -7,12 +9,17 @@ internal static class ClearingTestKind
 {
     private static readonly Field<string> Bath = new("bath", Notations.Known("BATH"))
     {
-        Help = "the fixer", Example = "F4", IsNeeded = true, IsArgument = true, Choices = Offered.Baths,
+        Help = "the fixer for film", Example = "F4", IsNeeded = true, IsArgument = true, Width = 10,
+        Choices = (_, holdings) => Fixers(holdings).Select(bath => bath.Code),
+        Offer = (_, holdings) => Fixers(holdings).FirstOrDefault()?.Code,
     };
 
     private static readonly Field<string> Film = new("film", Notations.Known("FILM"))
     {
-        Help = "the film the strip is of", Example = "fen80", IsNeeded = true, IsArgument = true, Choices = Offered.SheetFilms,
+        Help = "the film the strip is of", Example = "fen80", IsNeeded = true, IsArgument = true, Width = 16,
+        Choices = Offered.SheetFilms,
+        Offer = (read, holdings) => read.Find(Bath) is { } bath && holdings.Bath(bath)?.ClearingTests is [.., var last]
+            ? last.Film : Offered.SheetFilms(read, holdings).FirstOrDefault(),
     };
 
     private static readonly Field<decimal> Seconds = new("seconds", Notations.Number(0.1m, 36_000, 1, "SECONDS"))
@@ -61,4 +68,7 @@ internal static class ClearingTestKind
             Seconds = values.Of(Seconds), IsFresh = values.Of(Fresh), Sheets = values.Of(Sheets), Container = values.Find(From),
         },
     };
+
+    private static IEnumerable<Bath> Fixers(Holdings holdings) =>
+        holdings.Baths.Where(bath => bath is { Role: ItemRole.Fixer, Material: BathMaterial.Film });
 }

@@ -155,8 +155,16 @@ internal static class DiscardKind
         Help = "why: exhausted, expired, specks, fogged", Example = "exhausted", IsNeeded = true,
         Choices = (_, _) => ["exhausted", "expired", "specks", "yellow", "smell", "fogged", "given away"],
         Offer = (read, holdings) => read.Find(What) is not { } what ? null : holdings.Bath(what) is not { } bath ? "expired"
-            : new Baths.BathReading(bath, holdings.AsOf).IsUnusable ? "exhausted" : null,
+            : new Baths.BathReading(bath, holdings.AsOf).State switch
+            {
+                Baths.BathState.Expired => "expired",
+                Baths.BathState.Exhausted => "exhausted",
+                _ => null,
+            },
     };
+
+    private static readonly Field<string> Jug =
+        SharedFields.JugFor((read, holdings) => read.Find(What) is { } what && holdings.Bath(what) is not null);
 
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<Discard>
@@ -173,13 +181,13 @@ internal static class DiscardKind
         Bound =
         [
             new(What, entry => entry.What), new(Amount, entry => entry.Quantity), new(Reason, entry => entry.Reason),
-            new(SharedFields.Jug, entry => entry.Jug),
+            new(Jug, entry => entry.Jug),
         ],
         With = values => new()
         {
             Key = values.Key, Date = values.Date, Note = values.Note, What = values.Of(What),
             Quantity = values.Maybe(Amount),
-            Reason = values.Of(Reason), Jug = values.Find(SharedFields.Jug),
+            Reason = values.Of(Reason), Jug = values.Find(Jug),
         },
     };
 }

@@ -65,7 +65,7 @@ internal static class DeliveryKind
     {
         Label = "Price of a pack", Help = "the price of one pack; with an order, otherwise the order's",
         Example = "186.00", Width = 10, Keyword = "at",
-        Offer = (read, holdings) => Ordered(read, holdings) is { } line ? line.Price.Rounded() : LastPrice(read, holdings)?.Rounded(),
+        Offer = (read, holdings) => Ordered(read, holdings) is { Price.Millionths: > 0 } line ? line.Price.Rounded() : LastPrice(read, holdings)?.Rounded(),
     };
 
     private static readonly Field<string> Batch = new("batch", Notations.Line(60))
@@ -140,8 +140,7 @@ internal static class DeliveryKind
     };
 
     private static Stock.OrderLine? Ordered(FieldValues read, Holdings holdings) =>
-        (read.Find(Order) is { } code ? holdings.Orders.Order(code)?.LineOf(read.Find(Item) ?? "")
-            : holdings.Orders.LinesOf(read.Find(Item) ?? "").Select(found => found.Line).FirstOrDefault()) is { IsOpen: true } line ? line : null;
+        read.Find(Order) is { } code && holdings.Orders.Order(code)?.LineOf(read.Find(Item) ?? "") is { IsOpen: true } line ? line : null;
 
     private static Stock.Lot? LastLot(FieldValues read, Holdings holdings) => holdings.ContainersOf(read.Find(Item) ?? "")
         .Select(container => container.Lot).MaxBy(lot => (lot.ReceivedOn, lot.Id.Value));

@@ -50,6 +50,13 @@ public sealed class EntryReading
         return reading._problems.Count == 0 ? kind.Make(values) : null;
     }
 
+    /// <summary>The values of fields as far as they can be read: what a form knows while it is filled in.</summary>
+    /// <param name="fields">The fields of an entry or of a line.</param>
+    /// <param name="text">What was given.</param>
+    /// <param name="terms">What the reading needs to know.</param>
+    public static FieldValues Known(IReadOnlyList<Field> fields, EntryText text, ReadingTerms terms) =>
+        new EntryReading(terms).Fields(fields, text, line: 0);
+
     private void Lines(LineKind kind, EntryText text, FieldValues values)
     {
         var lines = new List<object>();

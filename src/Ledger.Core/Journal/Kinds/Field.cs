@@ -49,6 +49,13 @@ public abstract class Field(string name, Notation notation)
     /// <summary>An example of what is written there, for templates and help.</summary>
     public required string Example { get; init; }
 
+    /// <summary>A text as its value is written: in the user's unit. What cannot be read stays as it is.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="read">What stands in the fields before it.</param>
+    /// <param name="terms">What the reading needs to know.</param>
+    public string Rewritten(string text, FieldValues read, ReadingTerms terms) =>
+        Notation.ReadBoxed(text, read, terms) is { IsRead: true, Value: var value } ? Notation.WriteBoxed(value, terms) : text;
+
     private static string Camel(string name) => string.Concat(name.Split('_').Select((word, i) => i == 0 ? word : Capital(word)));
 
     private static string Capital(string words) =>

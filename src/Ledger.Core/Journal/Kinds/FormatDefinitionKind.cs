@@ -27,6 +27,8 @@ internal static class FormatDefinitionKind
         Label = "Area of one", Help = "the area of one, in square inches or square centimetres: 80 sqin, 516.13 cm2",
         Example = "160 sqin",
         IsNeeded = true, Width = 16,
+        Offer = (read, holdings) => read.Find(Code) is { } code && holdings.Formats.TryFind(code.Code, out var known)
+            ? $"{Scaled.ToText(known.Area.SquareInches, 6)} sqin" : null,
     };
 
     /// <summary>The kind.</summary>

@@ -15,7 +15,7 @@ internal static class HolderDefinitionKind
     {
         Help = "the name on it, such as E07", Example = "E07", IsNeeded = true, IsArgument = true, Width = 12,
         Offer = (_, holdings) => holdings.Film.Holders.LastOrDefault() is { } last
-            ? Say.Next(last.Code, name => holdings.Film.Holder(name) is not null) : "H01",
+            ? NextName.After(last.Code, name => holdings.Film.Holder(name) is not null) : "H01",
     };
 
     private static readonly Field<Format> Format = new("format", Notations.Format)
@@ -222,9 +222,8 @@ internal static class UnloadKind
     {
         Help = "holder sides such as E07-2, holders, sheets such as #12, or boxes of exposed sheets such as fen80 N, with commas between",
         Example = "E07-2, fen80 N", IsNeeded = true, IsArgument = true, Width = 44,
-        Choices = (read, holdings) => Offered.Exposed(read, holdings),
-        Offer = (_, holdings) => holdings.Film.Holders.SelectMany(holder => holder.Sides)
-            .FirstOrDefault(side => holdings.Film.In(side) is { Exposure: not null })?.Code,
+        Choices = (_, holdings) => [.. Exposed(holdings), .. holdings.Film.ExposedBoxes.Select(box => box.Code)],
+        Offer = (_, holdings) => Exposed(holdings).FirstOrDefault(),
     };
 
     private static readonly Field<string> Group = new("group", Notations.Line(60))
@@ -260,6 +259,9 @@ internal static class UnloadKind
             To = values.Find(To),
         },
     };
+
+    private static IEnumerable<string> Exposed(Holdings holdings) => holdings.Film.Holders.SelectMany(holder => holder.Sides)
+        .Where(side => holdings.Film.In(side) is { Exposure: not null }).Select(side => side.Code);
 }
 
 /// <summary>record service, services.csv: holder sides are taken out of service, or put back into it.</summary>

@@ -9,7 +9,7 @@ internal static class JugStartKind
     private static readonly Field<string> Jug = new("jug", Notations.Name("JUG"))
     {
         Help = "what is written on it, such as J3", Example = "J3", IsNeeded = true, IsArgument = true, Width = 10,
-        Offer = (_, holdings) => holdings.Jugs.LastOrDefault() is { } last ? Say.Next(last.Code, name => holdings.Jug(name) is not null) : "J1",
+        Offer = (_, holdings) => holdings.Jugs.LastOrDefault() is { } last ? NextName.After(last.Code, name => holdings.Jug(name) is not null) : "J1",
     };
 
     private static readonly Field<Volume> Size = new("size_ml", Notations.Volume)

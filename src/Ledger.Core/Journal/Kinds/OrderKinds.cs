@@ -12,7 +12,7 @@ internal static class OrderKind
     {
         Help = "a name of your own for the order; the delivery names it", Example = "spring-film", IsNeeded = true,
         IsArgument = true, Width = 24,
-        Offer = (_, holdings) => Say.Next($"{Dates.Text(holdings.AsOf)}-1", name => holdings.Orders.Order(name) is not null),
+        Offer = (_, holdings) => NextName.After($"{Dates.Text(holdings.AsOf)}-1", name => holdings.Orders.Order(name) is not null),
     };
 
     private static readonly Field<string> Supplier = new("supplier", Notations.Line(200))

@@ -14,7 +14,7 @@ internal static class PlanKind
         Help = "a name, such as spring-coast; an open plan of this name is replaced", Example = "spring-coast",
         IsNeeded = true, IsArgument = true,
         Width = 14,
-        Offer = (_, holdings) => holdings.Plan("P1") is null ? "P1" : Say.Next("P1", name => holdings.Plan(name) is not null),
+        Offer = (_, holdings) => holdings.Plan("P1") is null ? "P1" : NextName.After("P1", name => holdings.Plan(name) is not null),
     };
 
     private static readonly Field<LocalDate> On = new("on", Notations.Date)

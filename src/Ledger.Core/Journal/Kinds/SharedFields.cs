@@ -44,6 +44,7 @@ internal static class SharedFields
     /// <summary>Whether more may be used than the ledger holds.</summary>
     public static Field<bool> BookDifference { get; } = new("book_difference", Notations.YesNo)
     {
+        Label = "Book the difference",
         Help = "where more is used than the ledger holds, book the difference as found by a count", Example = "no",
         Width = 4,
     };
@@ -55,11 +56,17 @@ internal static class SharedFields
     };
 
     /// <summary>The waste jug that takes a used solution.</summary>
-    public static Field<string> Jug { get; } = new("jug", Notations.Known("JUG"))
+    public static Field<string> Jug { get; } = JugFor((_, _) => false);
+
+    /// <summary>The waste jug that takes a used solution: the first with room is offered where something goes into one.</summary>
+    /// <param name="isUsed">Whether what is read so far goes into a jug as a rule.</param>
+    public static Field<string> JugFor(Func<FieldValues, Holdings, bool> isUsed) => new("jug", Notations.Known("JUG"))
     {
         Label = "Into jug", Help = $"the waste jug it goes into; nothing for elsewhere; {Disposal}", Example = "J2",
         Width = 10,
         Choices = Offered.Jugs,
+        Offer = (read, holdings) => !isUsed(read, holdings) ? null
+            : (holdings.Jugs.FirstOrDefault(jug => jug.Room > default(Volume)) ?? holdings.Jugs.FirstOrDefault())?.Code,
     };
 
     /// <summary>Holder sides.</summary>

@@ -28,12 +28,16 @@ internal sealed class EntryKeys(EntryKind kind)
                 group.FirstSaying(CommonFields.Reference.Name).Refuse(
                     CommonFields.Reference.Name,
                     $"accepted is a reference of its own for each entry; line {_lines[reference]} has this one");
-            return ($"{kind.File}:{reference}", [.. _former.Select(former => $"{former.File.Name}:{reference}").Where(key => key != $"{kind.File}:{reference}")]);
+            var own = $"{kind.File}:{reference}";
+            return (own, [.. _former.Select(former => $"{former.File.Name}:{reference}").Where(key => key != own)]);
         }
 
         var name = kind.NamedBy is { } named ? text[named] : "";
-        string[] former = [.. _former.Select(former => $"{former.File.Name}:{name}#{former.Hash.Of(former.File.Content(group.Rows))}")];
-        return (name.Length > 0 && !kind.IsReplaceable ? $"{kind.File}:{name}" : $"{kind.File}:{name}#{_said.Of(Content(text, written))}", former);
+        string[] former =
+            [.. _former.Select(former => $"{former.File.Name}:{name}#{former.Hash.Of(former.File.Content(group.Rows))}")];
+        return name.Length > 0 && !kind.IsReplaceable
+            ? ($"{kind.File}:{name}", former)
+            : ($"{kind.File}:{name}#{_said.Of(Content(text, written))}", former);
     }
 
     /// <summary>What an entry says. The day of a definition belongs to it only where its row names one.</summary>
