@@ -1,7 +1,6 @@
 using Ledger.Core.Costing;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
-using Ledger.Core.Stock;
 using Ledger.Storage.Tests.Support;
 
 namespace Ledger.Storage.Tests;

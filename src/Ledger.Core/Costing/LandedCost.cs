@@ -15,7 +15,7 @@ public sealed record LandedCost(Money Price, decimal Packs, Money Discount, Mone
     /// <exception cref="OverflowException">The amount is too large to hold.</exception>
     public Money Total => Paid.At(Rate);
 
-    /// <summary>The same in the purchase's own currency.</summary>
+    /// <summary>The same in the delivery's own currency.</summary>
     /// <exception cref="OverflowException">The amount is too large to hold.</exception>
     public Money Paid => Price.At(Packs) - Discount + Shipping + Duty;
 }
