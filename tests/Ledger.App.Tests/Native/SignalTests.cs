@@ -43,7 +43,7 @@ public sealed partial class NativeTests
         terminal.Await("1 Today");
         Assert.StartsWith("11", terminal.Known(Modes), StringComparison.Ordinal);
         terminal.Press("2");
-        terminal.Await("Fenland");
+        terminal.Await("Corvane");
         terminal.Press("C-q");
         terminal.Await("$");
         terminal.Press("echo was $?");
