@@ -21,7 +21,8 @@ internal static class Program
         Exit status: 0 done; 1 a fault of the program; 2 the command line is wrong;
         3 refused, and nothing was written; 4 a file cannot be used (not there, locked,
         damaged, made by a newer version) or the output cannot be written; 10 something
-        must be done now or soon, where `show today --exit-code` asked for it; 130 stopped
+        must be done now or soon, where `show today --exit-code` asked for it;
+        130 stopped
         by Ctrl+C, 129 or 143 by another signal; 141 whoever read the output has left.
         A fault is explained in full where the variable TRAYLEDGER_TRACE is 1.
         """;

@@ -76,7 +76,7 @@ public class BathCommandTests
     [InlineData("record clearing-test F4 fen80 85", "that is 2 times the fresh time or more")]
     [InlineData("record observation F5 specks", "")]
     [InlineData("record silver-test F4 3.5", "")]
-    [InlineData("record residual-test F4 silver faint --failed --session S22", "")]
+    [InlineData("record residual-test F4 silver faint --passed no --session S22", "")]
     [InlineData("record top-up F5 100ml", "")]
     [InlineData("record jug-filling J2 500ml rinse", "")]
     public void What_is_learned_is_recorded(string line, string remark)
@@ -181,7 +181,7 @@ public class BathCommandTests
         Assert.DoesNotContain("replenisher due", room.Do("show", "today"), StringComparison.Ordinal);
         Assert.Contains("60 ml  film developer D1", room.Do("show", "jugs"), StringComparison.Ordinal);
         Assert.Contains("is no developer", room.Run("record", "control-strip", "F4", "fine").Error, StringComparison.Ordinal);
-        room.Do("record", "control-strip", "D1", "speed -0.12", "--out");
+        room.Do("record", "control-strip", "D1", "speed -0.12", "--within-limits", "no");
         Assert.Contains("the last control strip was out of limits", room.Do("show", "today"), StringComparison.Ordinal);
         room.Do("record", "control-strip", "D1", "speed -0.02");
         Assert.DoesNotContain("control strip", room.Do("show", "today"), StringComparison.Ordinal);
@@ -220,8 +220,8 @@ public class BathCommandTests
         room.Do("record", "setting", "residual-hypo-limit", "0.014");
         room.Do("record", "residual-test", "F4", "hypo", "0.014 g/m2", "--session", "S22");
         room.Do("record", "residual-test", "F4", "hypo", "14.1 mg/m2", "--session", "S22");
-        room.Do("record", "residual-test", "F4", "hypo", "0.010 g/m2 but stained", "--failed");
-        room.Do("record", "residual-test", "F5", "silver", "stain", "--failed");
+        room.Do("record", "residual-test", "F4", "hypo", "0.010 g/m2 but stained", "--passed", "no");
+        room.Do("record", "residual-test", "F5", "silver", "stain", "--passed", "no");
         Assert.Equal([true, false, false], room.Run("show", "bath", "F4", "--json").Json.GetProperty("residualTests").EnumerateArray()
             .Select(test => test.GetProperty("hasPassed").GetBoolean()));
         Assert.Contains("by test on 2026-03-15, residual silver: stain", room.Do("show", "bath", "F5"), StringComparison.Ordinal);

@@ -14,7 +14,10 @@ public class ExitStatusTests
     [InlineData("show costs --from 2026-02-01 --to 2026-01-01")]
     [InlineData("record delivery")]
     [InlineData("record delivery fen80 two")]
-    [InlineData("record delivery fen80 1,5")]
+    [InlineData("record delivery fen80 1,500")]
+    [InlineData("record delivery fen80 -1")]
+    [InlineData("record delivery fen80 1 --price -5")]
+    [InlineData("record setting liquids pints")]
     [InlineData("record delivery fen80 1 --price 1.1234567")]
     [InlineData("record delivery fen80 1 --expires 31/12/2026")]
     [InlineData("record session S23 --process film")]
@@ -47,8 +50,6 @@ public class ExitStatusTests
     [Theory]
     [InlineData("record undo last --reason wrong", "no entry has the reference \"last\"")]
     [InlineData("record delivery pan101 1", "there is no item \"pan101\"")]
-    [InlineData("record delivery fen80 -1", "the packs of fen80 must be more than 0")]
-    [InlineData("record delivery fen80 1 --price -5", "the price of fen80 cannot be negative")]
     [InlineData("record delivery fen80 1 --date 2026-03-16", "2026-03-16 is later than today, 2026-03-15")]
     [InlineData("record delivery fen80 1 --date 1826-03-16", "too long ago")]
     [InlineData("record opening syrup/5", "is open")]
@@ -59,7 +60,6 @@ public class ExitStatusTests
     [InlineData("record undo 9999 --reason wrong", "there is no entry 9999")]
     [InlineData("record undo 1 --reason wrong", "define it anew instead")]
     [InlineData("record setting colour red", "there is no setting")]
-    [InlineData("record setting liquids pints", "ml or floz")]
     [InlineData("show item pan101", "there is no item \"pan101\"")]
     [InlineData("show bath F9", "there was no bath \"F9\"")]
     [InlineData("show costs --film syrup", "there is no film \"syrup\"")]
@@ -81,7 +81,7 @@ public class ExitStatusTests
         var ran = room.Run("record", "bath", "F9", "tarnfix", "1.5l", "--dilution", "1:4");
         Assert.Equal(2, ran.Status);
         Assert.Contains(
-            "\"1:4\" is read two ways: write 1+4 if the second figure is the water, or 1+3", ran.Error, StringComparison.Ordinal);
+            "found \"1:4\"; accepted is 1+4 if the second figure is the water, or 1+3", ran.Error, StringComparison.Ordinal);
     }
 
     [Fact]

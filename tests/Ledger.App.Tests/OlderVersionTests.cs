@@ -33,6 +33,13 @@ public class OlderVersionTests
     private static readonly (string Old, string New)[] _files =
         [("purchases:", "deliveries:"), ("corrections:", "undone:"), ("speeds:", "exposure_indexes:")];
 
+    /// <summary>
+    /// Readings that are computed by other rules since: shares of a fixer by the film's factor, exact lead-time demand, room by film, the time in
+    /// the cold. What they give for the same ledger now stands in a folder of its own; everything else reads as it did then.
+    /// </summary>
+    private static readonly HashSet<string> _computedAnew =
+        ["settings.json", "costs.json", "today.json", "bath-D1.json", "bath-F4.json", "baths.json", "reorder.json"];
+
     private static readonly string _fixtures = Find();
 
     public static TheoryData<string> Shown => [.. Directory.EnumerateFiles(Path.Combine(_fixtures, "0.2.0-demo")).Select(file => Path.GetFileName(file))];
@@ -43,7 +50,9 @@ public class OlderVersionTests
     {
         using var room = new Darkroom(new(2026, 3, 15));
         Unpack(room.Ledger);
-        Assert.Equal(Expected(file), JsonNode.Parse(room.Do([.. Command(Path.GetFileNameWithoutExtension(file))]))!.ToJsonString());
+        var shown = room.Do([.. Command(Path.GetFileNameWithoutExtension(file))]);
+        if (Environment.GetEnvironmentVariable("WRITE_NOW") is not null && _computedAnew.Contains(file)) File.WriteAllText(Path.Combine(_fixtures, "0.2.0-demo-now", file), shown);
+        Assert.Equal(Expected(file), JsonNode.Parse(shown)!.ToJsonString());
     }
 
     [Fact]
@@ -92,7 +101,9 @@ public class OlderVersionTests
         .. name is "journal" or "sessions" or "prints" ? ["--last", "200"] : Array.Empty<string>(),
     ];
 
-    private static string Expected(string file) =>
+    private static string Expected(string file) => _computedAnew.Contains(file)
+        ? JsonNode.Parse(File.ReadAllText(Path.Combine(_fixtures, "0.2.0-demo-now", file)))!.ToJsonString()
+        :
         Renamed(JsonNode.Parse(File.ReadAllText(Path.Combine(_fixtures, "0.2.0-demo", file))), "")!.ToJsonString();
 
     private static JsonNode? Renamed(JsonNode? node, string name) => node switch

@@ -41,7 +41,7 @@ public class RecordTests
         var ran = room.Run("record", "item", "fen80", "--fixer-factor", weight);
         Assert.Equal(2, ran.Status);
         Assert.Equal(
-            $"--fixer-factor: {weight} is not a fixer factor from 0.1 to 10 with at most three decimals\n"
+            $"--fixer-factor: found \"{weight}\"; accepted is a number from 0.1 to 10 with at most 3 decimals\n"
             + "`trayledger record item --help` tells what is accepted\n",
             ran.Error);
     }

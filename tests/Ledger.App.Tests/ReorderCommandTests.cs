@@ -10,7 +10,7 @@ public sealed class ReorderCommandTests
     public void What_is_planned_and_on_order_is_the_same_on_the_shelf_the_reorder_page_and_the_item()
     {
         using var room = Darkroom.WithDemoYear();
-        room.Do("record", "plan", "north", "--trip", "--on", "2026-04-19", "--sheets", "40 fen80");
+        room.Do("record", "plan", "north", "--as", "trip", "--on", "2026-04-19", "--sheets", "40 fen80");
         var (shelf, reorder) = (Items(room, "shelf"), Items(room, "reorder"));
         Assert.Equal("56 sheet", Of(shelf["fen80"], "planned")); // the demo year's trip takes 16; its session takes sheets that are exposed
         Assert.All(reorder, item =>
@@ -27,9 +27,9 @@ public sealed class ReorderCommandTests
     public void A_trip_that_needs_more_than_there_is_is_ordered_for_in_time()
     {
         using var room = Darkroom.WithDemoYear();
-        room.Do("record", "order", "cancel", "spring-film", "--reason", "too late");
+        room.Do("record", "order-cancellation", "spring-film", "--reason", "too late");
         room.Do("record", "item", "fen80", "--minimum-on-hand", "none");
-        room.Do("record", "plan", "north", "--trip", "--on", "2026-05-19", "--sheets", "60 fen80");
+        room.Do("record", "plan", "north", "--as", "trip", "--on", "2026-05-19", "--sheets", "60 fen80");
         var film = Items(room, "reorder")["fen80"];
         Assert.Equal("2026-04-28", film.GetProperty("orderBy").GetString()); // a delivery takes 14 days, and a week is kept
         Assert.Contains("76 sheets are set aside for 2 plans", film.GetProperty("basis").GetString(), StringComparison.Ordinal);
@@ -41,7 +41,7 @@ public sealed class ReorderCommandTests
         using var room = new Darkroom();
         room.Do("record", "item", "pan", "--kind", "film", "--format", "8x10", "--pack", "25sheet");
         room.Do("record", "setting", "currency", "EUR");
-        room.Do("record", "order", "place", "spring", "3 pan at 186");
+        room.Do("record", "order", "spring", "--line", "3 pan at 186");
         var none = room.Run("record", "delivery", "pan");
         Assert.Equal((2, "packs: say how many packs came\n"), (none.Status, none.Error));
         Assert.Contains("no order \"autumn\" is open", room.Run("record", "delivery", "pan", "--order", "autumn").Error, StringComparison.Ordinal);
@@ -62,18 +62,18 @@ public sealed class ReorderCommandTests
     {
         using var room = new Darkroom();
         room.Do("record", "item", "pan", "--kind", "film", "--format", "8x10", "--pack", "25sheet", "--lead-time-days", "14");
-        room.Do("record", "order", "place", "spring", "2 pan at 186", "--prepaid");
-        room.Do("record", "order", "change", "spring", "--packs", "3", "--price", "191.50", "--expected", "2026-05-01");
+        room.Do("record", "order", "spring", "--line", "2 pan at 186", "--prepaid");
+        room.Do("record", "order-change", "spring", "--packs", "3", "--price", "191.50", "--expected", "2026-05-01");
         room.Do("record", "delivery", "pan", "1", "--price", "191.50", "--order", "spring");
         var line = room.Run("show", "reorder", "--json").Json.GetProperty("orders")[0].GetProperty("lines")[0];
         Assert.Equal(
             ("3", "50 sheet", "191.500000", "part delivered"),
             (line.GetProperty("packs").GetRawText(), Of(line, "outstanding"), line.GetProperty("price").GetProperty("amount").GetString(),
                 line.GetProperty("state").GetString()));
-        var refused = room.Run("record", "order", "change", "spring", "--packs", "1");
+        var refused = room.Run("record", "order-change", "spring", "--packs", "1");
         Assert.Equal(3, refused.Status);
         Assert.Contains("cancel the rest", refused.Error, StringComparison.Ordinal);
-        room.Do("record", "order", "cancel", "spring", "--reason", "too late");
+        room.Do("record", "order-cancellation", "spring", "--reason", "too late");
         Assert.Equal(0, room.Run("show", "reorder", "--json").Json.GetProperty("orders").GetArrayLength());
     }
 

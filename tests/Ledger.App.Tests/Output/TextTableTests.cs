@@ -19,7 +19,7 @@ public class TextTableTests
             syrup      64 ml  developer
 
             """.ReplaceLineEndings("\n"),
-            Written(table, 35));
+            Written(table, 34));
     }
 
     [Fact]

@@ -44,7 +44,7 @@ internal sealed class ImportCommand : ExplainedCommand
         if (parse.GetValue(_template))
             return Template(kind);
         if (path is null)
-            throw new RefusedByCommandException(
+            throw new FormatException(
                 kind == AllKinds ? "name the folder that holds the files"
                     : "name the file, or - for the standard input; --template shows what may stand in it");
         using var ledger = _bench.Open(parse);

@@ -7,7 +7,7 @@ namespace Ledger.App.Commands.Record;
 internal sealed class FieldSymbol
 {
     private readonly Argument<string[]>? _argument;
-    private readonly Option<string?>? _option;
+    private readonly Option<string[]>? _option;
     private readonly Option<bool>? _flag;
 
     public FieldSymbol(Field field)
@@ -18,11 +18,17 @@ internal sealed class FieldSymbol
             {
                 HelpName = field.Notation.Placeholder, Description = Described(field),
                 Arity = field.Notation.Divider is null ? ArgumentArity.ZeroOrOne : ArgumentArity.ZeroOrMore,
+                CustomParser = result => [.. result.Tokens.Select(token => token.Value)],
             };
         else if (field.Notation.Shape == Shape.Tick && !field.IsNeeded)
             _flag = new(field.Option) { Description = field.Help };
         else
-            _option = new(field.Option) { HelpName = field.Notation.Placeholder, Description = Described(field) };
+            _option = new(field.Option)
+            {
+                HelpName = field.Notation.Placeholder, Description = Described(field), AllowMultipleArgumentsPerToken = field.Notation.Divider is not null,
+                Arity = field.Notation.Divider is null ? ArgumentArity.ExactlyOne : ArgumentArity.OneOrMore,
+                CustomParser = result => [.. result.Tokens.Select(token => token.Value)],
+            };
         _option?.CompletionSources.Add([.. field.Notation.Words]);
         _argument?.CompletionSources.Add([.. field.Notation.Words]);
     }
@@ -34,7 +40,7 @@ internal sealed class FieldSymbol
     public string Text(ParseResult parse) =>
         _argument is not null ? string.Join(Field.Notation.Divider ?? " ", parse.GetValue(_argument) ?? [])
         : _flag is not null ? parse.GetValue(_flag) ? "yes" : ""
-        : parse.GetValue(_option!) ?? "";
+        : string.Join(Field.Notation.Divider ?? " ", parse.GetValue(_option!) ?? []);
 
     public void AddArgument(Command command)
     {

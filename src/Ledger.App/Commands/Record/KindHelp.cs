@@ -9,5 +9,9 @@ internal static class KindHelp
 
     public static string Details(EntryKind kind) => string.Join(
         Environment.NewLine,
-        kind.Details.SelectMany(detail => Output.Prose.Wrap(detail, Columns)).Append($"Example: trayledger record {kind.Name} {kind.Example}"));
+        kind.Details.SelectMany(detail => Output.Prose.Wrap(detail, Columns)).Concat(Example(kind)));
+
+    /// <summary>The example, its further lines indented under the first.</summary>
+    private static IEnumerable<string> Example(EntryKind kind) =>
+        Output.Prose.Wrap($"Example: trayledger record {kind.Name} {kind.Example}", Columns - 2).Select((line, i) => i == 0 ? line : $"  {line}");
 }

@@ -39,7 +39,8 @@ internal class RecordKind : ExplainedCommand
     protected Option<string[]>? Lines => _arguments.Lines;
 
     /// <summary>Completes what was given before it is read, for a kind that takes more than its fields.</summary>
-    protected virtual void Complete(EntryText text, ParseResult parse, Holdings holdings, ReadingTerms terms) => Definition.Complete(_kind, text, holdings, terms);
+    protected virtual void Complete(EntryText text, ParseResult parse, Holdings holdings, ReadingTerms terms) =>
+        Definition.Complete(_kind, text, holdings, terms);
 
     /// <summary>Changes what was read before it is posted.</summary>
     protected virtual Entry React(Entry entry, ParseResult parse, Holdings holdings) => entry;
@@ -66,6 +67,12 @@ internal class RecordKind : ExplainedCommand
 
     private EntryText Document(string file, List<FieldProblem> problems)
     {
+        if (string.IsNullOrWhiteSpace(file))
+        {
+            problems.Add(new(null, 0, "", "the name of a file after --input, or - for the standard input"));
+            return new();
+        }
+
         using var stream = file == "-" ? _bench.Around.In() : File.OpenRead(file);
         try
         {
@@ -107,6 +114,7 @@ internal class RecordKind : ExplainedCommand
         switch (ledger.Post(entry))
         {
             case Posted posted:
+                _bench.Written = $"entry {posted.Number} is recorded";
                 Show(posted.Number, posted.Posting, parse, terms);
                 return ExitStatus.Done;
             case AlreadyPosted already:

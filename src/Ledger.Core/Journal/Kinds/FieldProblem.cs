@@ -20,7 +20,7 @@ public sealed record FieldProblem(Field? Field, int Line, string Found, string A
 
     private static string Shown(string text)
     {
-        var printable = string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c));
+        var printable = Measures.UserText.Shown(text);
         return printable.Length <= LongestShown ? printable : string.Concat(printable.AsSpan(0, LongestShown), "…");
     }
 }

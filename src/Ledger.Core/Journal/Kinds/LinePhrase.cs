@@ -65,11 +65,11 @@ public sealed class LinePhrase
             if (introduced.Count > 0 && _at + 1 < _words.Length)
             {
                 _at++;
-                var value = Value(_at);
-                Take(introduced.FirstOrDefault(field => Reads(field, value)) ?? introduced[0], value);
+                var (field, value) = Value(introduced, _at);
+                Take(field, value);
             }
-            else if (Unintroduced() is { } field)
-                Take(field, Longest(field, _at));
+            else if (Unintroduced() is { } open)
+                Take(open, Longest(open, _at));
             else
                 return _words[_at];
         }
@@ -86,13 +86,19 @@ public sealed class LinePhrase
         .OrderBy(field => Reads(field, Anything))
         .FirstOrDefault(field => Reads(field, Longest(field, _at)) && (!IsMeasured(field) || Longest(field, _at).Any(char.IsAsciiLetter)));
 
-    /// <summary>What follows a keyword: as many words as come before another keyword, or before a word that an open field knows as its own.</summary>
-    private string Value(int from)
+    /// <summary>
+    /// What follows a keyword, for the first of the fields that can read it: as many words as come before another keyword, or before a word that
+    /// an open field knows as its own; fewer where the field cannot read them all.
+    /// </summary>
+    private (Field Field, string Value) Value(List<Field> introduced, int from)
     {
         var to = from + 1;
         while (to < _words.Length && !_kind.Fields.Any(field => Introduces(field, _words[to]) || (IsOpen(field) && IsOwn(field, to))))
             to++;
-        return string.Join(' ', _words[from..to]);
+        for (var end = to; end > from; end--)
+            if (string.Join(' ', _words[from..end]) is var value && introduced.Find(field => Reads(field, value)) is { } field)
+                return (field, value);
+        return (introduced[0], Longest(introduced[0], from));
     }
 
     private bool IsOwn(Field field, int at) => (field.Keyword is null || field.MayLackKeyword) && !Reads(field, Anything)
@@ -123,7 +129,7 @@ public sealed class LinePhrase
     private bool Reads(Field field, string text) => field.Notation.ReadBoxed(text, _read, _terms).IsRead;
 
     /// <summary>Whether its value may have a unit: a bare number is then no sign of it.</summary>
-    private bool IsMeasured(Field field) => field.Notation.Shape == Shape.Number && (Reads(field, "1ml") || Reads(field, "1g") || Reads(field, "1 sheets"));
+    private static bool IsMeasured(Field field) => field.Notation.HasUnit;
 
     /// <summary>Whether it stands in a place of its own at the beginning.</summary>
     private static bool IsPositional(Field field) => (field.IsNeeded && field.Keyword is null) || field.IsArgument;

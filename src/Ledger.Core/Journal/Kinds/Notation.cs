@@ -34,6 +34,9 @@ public abstract class Notation
     /// <summary>The words that are accepted; empty where anything can be written.</summary>
     public IReadOnlyList<string> Words { get; init; } = [];
 
+    /// <summary>Whether a unit may stand behind its number.</summary>
+    public bool HasUnit { get; init; }
+
     /// <summary>What stands between the names of a list; null where the value is no list.</summary>
     public string? Divider { get; init; }
 

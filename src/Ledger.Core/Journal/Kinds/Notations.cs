@@ -92,7 +92,7 @@ public static class Notations
                 return Parsed.Not<Volume>(refusal);
             return Measures.Volume.FromMicrolitres(microlitres);
         },
-        (volume, terms) => Liquid(volume.Microlitres, terms)) { Placeholder = "ML", Shape = Shape.Number };
+        (volume, terms) => Liquid(volume.Microlitres, terms)) { Placeholder = "ML", Shape = Shape.Number, HasUnit = true };
 
     /// <summary>A quantity of something: a bare number is in the unit of what <paramref name="what"/> names.</summary>
     public static Notation<Quantity> Amount(Func<FieldValues, ReadingTerms, Unit> what) => new(
@@ -106,12 +106,13 @@ public static class Notations
         },
         (quantity, terms) => quantity.Unit == Unit.Millilitre && terms.IsTyped ? Liquid(quantity.Base, terms)
             : $"{Scaled.InUnits(quantity.Base, quantity.Unit.BasePerUnit())} {quantity.Unit.Plural()}")
-        { Placeholder = "AMOUNT", Shape = Shape.Number };
+        { Placeholder = "AMOUNT", Shape = Shape.Number, HasUnit = true };
 
     /// <summary>An area in square inches.</summary>
     public static Notation<Area> SquareInches { get; } = new(
         (text, _, _) => Numbers.Read(text, out var refusal) is { } inches
-            ? inches is >= 0.0001m and < 10_000_000 ? Measures.Area.FromSquareInches(inches) : Parsed.Not<Area>("square inches, more than 0 and less than 10000000")
+            ? inches is >= 0.0001m and < 10_000_000 ? Measures.Area.FromSquareInches(inches)
+                : Parsed.Not<Area>("square inches, more than 0 and less than 10000000")
             : Parsed.Not<Area>(refusal),
         (area, _) => Scaled.ToText(area.SquareInches, 6)) { Placeholder = "SQIN", Shape = Shape.Number };
 

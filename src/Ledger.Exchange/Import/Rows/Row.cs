@@ -27,7 +27,7 @@ internal sealed class Row(int line, Header header, string[] fields, List<RowProb
     /// <summary>A cell's text as a sentence can hold it.</summary>
     public static string Shown(string text)
     {
-        var printable = string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c));
+        var printable = Core.Measures.UserText.Shown(text);
         return printable.Length <= LongestShown ? printable : string.Concat(printable.AsSpan(0, LongestShown), "…");
     }
 }
