@@ -1,3 +1,4 @@
+using System.Buffers;
 using Ledger.Core.Measures;
 using NodaTime;
 
@@ -9,6 +10,8 @@ namespace Ledger.Terminal.Forms;
 /// <param name="kind">What it accepts.</param>
 internal sealed class FormField(string label, int width, FieldKind kind = FieldKind.Text)
 {
+    private static readonly SearchValues<char> _ofNumbers = SearchValues.Create("0123456789.,-+ ");
+
     private const string Ticked = "yes";
 
     /// <summary>Its label.</summary>
@@ -98,7 +101,7 @@ internal sealed class FormField(string label, int width, FieldKind kind = FieldK
     /// <summary>The number that stands in it, without its unit; null when none does.</summary>
     public decimal? Figure => Numbers.Read(Text[..FigureLength], out _);
 
-    private int FigureLength => Text.AsSpan().IndexOfAnyExcept("0123456789.,-+ ") is >= 0 and var at ? Text.AsSpan(0, at).TrimEnd().Length : Text.Length;
+    private int FigureLength => Text.AsSpan().IndexOfAnyExcept(_ofNumbers) is >= 0 and var at ? Text.AsSpan(0, at).TrimEnd().Length : Text.Length;
 
     /// <summary>A tick that says no is none.</summary>
     private string Kept(string text) => kind == FieldKind.Tick && text == "no" ? "" : text;

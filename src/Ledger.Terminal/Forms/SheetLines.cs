@@ -1,4 +1,3 @@
-using Ledger.Core.Film;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Measures;

@@ -7,7 +7,7 @@ using Attribute = Terminal.Gui.Drawing.Attribute;
 namespace Ledger.Terminal.Tests.Quiet;
 
 /// <summary>What is sent to the terminal, held against a small terminal that reads it.</summary>
-public sealed class QuietOutputTests
+public sealed class QuietOutputTests : IDisposable
 {
     private const int Columns = 20, Rows = 4;
     private readonly OutputBufferImpl _buffer = new();
@@ -27,6 +27,8 @@ public sealed class QuietOutputTests
         _buffer.SetSize(Columns, Rows);
         _buffer.CurrentAttribute = new(Color.None, Color.None);
     }
+
+    public void Dispose() => _output.Dispose();
 
     [Fact]
     public void A_picture_is_one_write()

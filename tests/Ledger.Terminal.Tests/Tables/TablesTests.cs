@@ -1,5 +1,4 @@
 using Ledger.Core.Journal.Kinds;
-using Ledger.Terminal.Forms;
 using Ledger.Terminal.Tables;
 
 namespace Ledger.Terminal.Tests.Tables;
