@@ -43,7 +43,8 @@ public sealed class ReorderCommandTests
         room.Do("record", "setting", "currency", "EUR");
         room.Do("record", "order", "spring", "--line", "3 pan at 186");
         var none = room.Run("record", "delivery", "pan");
-        Assert.Equal((2, "packs: say how many packs came\n"), (none.Status, none.Error));
+        Assert.Equal(
+            (3, "how many packs of pan came is not said; say it, or name the order that they came from\n"), (none.Status, none.Error));
         Assert.Contains("no order \"autumn\" is open", room.Run("record", "delivery", "pan", "--order", "autumn").Error, StringComparison.Ordinal);
 
         var first = room.Run("record", "delivery", "pan", "1", "--order", "spring");

@@ -125,7 +125,7 @@ public static class Notations
         return new(
             (text, read, terms) => amount.Read(text, read, terms) is { IsRead: true } found
                 ? item(read, terms)?.Converted(found.Value) ?? found.Value : amount.Read(text, read, terms),
-            (quantity, terms) => amount.Write(quantity, terms)) { Placeholder = amount.Placeholder, Shape = amount.Shape };
+            (quantity, terms) => amount.Write(quantity, terms)) { Placeholder = amount.Placeholder, Shape = amount.Shape, HasUnit = true };
     }
 
     /// <summary>An area that may name its unit: 80 sqin, 516.13 cm2; a bare number is square inches.</summary>

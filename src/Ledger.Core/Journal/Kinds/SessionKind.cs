@@ -195,7 +195,7 @@ internal static class PrintSessionKind
     private static readonly Field<int> Sheets = new("sheets", Notations.Whole(0, 1000))
     {
         Help = "how many sheets left the box, whole or to be cut; 0 when strips come from a sheet that was cut before",
-        Example = "3", Width = 5,
+        Example = "3", IsArgument = true, Width = 5,
     };
 
     private static readonly Field<string> Paper = new("item", Notations.Known("PAPER"))
