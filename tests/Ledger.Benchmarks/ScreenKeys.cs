@@ -18,7 +18,10 @@ internal static class ScreenKeys
             out, end = b"", time.monotonic() + seconds
             while time.monotonic() < end and (until is None or until not in out):
                 if select.select([screen], [], [], 0.05)[0]:
-                    out += os.read(screen, 65536)
+                    try:
+                        out += os.read(screen, 65536)
+                    except OSError:
+                        return out
             return out
 
         def press(key):

@@ -10,9 +10,16 @@ internal sealed class SettingForm(ILedger ledger, Setting setting) : KindForm(le
 {
     public override IReadOnlyList<string> Purpose => [setting.Purpose, $"It accepts {setting.Accepted}."];
 
+    /// <summary>What stays as it is needs no entry.</summary>
+    public override Saving Save() => After == Before ? Saving.Not($"{setting.Name} stays as it is; nothing was written.") : base.Save();
+
+    private string Before => setting.Text(Holdings.Settings);
+
+    private string After => this["value"].Text.Trim();
+
     protected override IReadOnlyList<Block> More(Posting posting)
     {
-        var (before, after) = (setting.Text(Holdings.Settings), this["value"].Text.Trim());
+        var (before, after) = (Before, After);
         return
         [
             Block.Of(setting.Purpose, after == before ? "It stays as it is." : $"{(before.Length == 0 ? "not set" : before)} -> {after}"),
