@@ -10,6 +10,9 @@ namespace Ledger.Terminal.Forms;
 /// <param name="item">The item of the first line; null for none.</param>
 internal sealed class DeliveryForm(ILedger ledger, string? item) : KindForm(ledger, "delivery", ("item", item))
 {
+    /// <summary>How many packs came is what is mostly written: the item and the price are offered.</summary>
+    public override FormField First => Asked(Lines[0]);
+
     protected override IReadOnlyList<Block> More(Posting posting) => LandedBlocks.Of(posting, Holdings.Settings);
 
     protected override FormField? Another()
@@ -18,12 +21,14 @@ internal sealed class DeliveryForm(ILedger ledger, string? item) : KindForm(ledg
         var next = order?.Lines.FirstOrDefault(line => line.IsOpen && !Lines.Any(one => Names(one, line)));
         var added = AddLine();
         if (next is null)
-            return OpenIn(added);
+            return Asked(added);
         added["item"].Begin(next.Item);
         added["order"].Begin(order!.Code);
         added.Offer();
-        return OpenIn(added);
+        return Asked(added);
     }
+
+    private static FormField Asked(FieldBoxes line) => line[line["item"].IsEmpty ? "item" : "packs"];
 
     private static bool Names(FieldBoxes line, OrderLine ordered) =>
         line["item"].Text.Trim().Equals(ordered.Item, StringComparison.OrdinalIgnoreCase);

@@ -10,6 +10,10 @@ internal sealed class SettingForm(ILedger ledger, Setting setting) : KindForm(le
 {
     public override IReadOnlyList<string> Purpose => [setting.Purpose, $"It accepts {setting.Accepted}."];
 
+    /// <summary>A value that stays as it is needs no entry.</summary>
+    public override Saving Save() => this["value"].Text.Trim() == setting.Text(Holdings.Settings)
+        ? Saving.Not($"{setting.Name} stays as it is; nothing was written.") : base.Save();
+
     protected override IReadOnlyList<Block> More(Posting posting)
     {
         var (before, after) = (setting.Text(Holdings.Settings), this["value"].Text.Trim());

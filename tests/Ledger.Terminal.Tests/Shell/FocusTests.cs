@@ -41,7 +41,7 @@ public sealed class FocusTests
     public void After_the_first_item_of_an_empty_ledger_Enter_opens_it()
     {
         using var screen = new Screen(Some.EmptyLedger());
-        screen.Type("2n").Type("ortho").Press(Key.Tab).Type("Mirrin Ortho").Press(Key.Tab, Key.Tab).Type("4x5").Press(Key.Tab, Key.Tab).Type("50")
+        screen.Type("2n").Type("ortho").Press(Key.Tab).Type("Mirrin Ortho").Press(Key.Tab, Key.Tab, Key.Tab).Type("4x5").Press(Key.Tab).Type("50")
             .Press(Key.F8);
         Assert.IsType<LedgerTable>(screen.Shell.MostFocused);
         Assert.StartsWith(" Shelf: ortho", screen.Press(Key.Enter).Lines[0]);
