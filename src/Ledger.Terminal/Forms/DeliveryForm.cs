@@ -11,7 +11,7 @@ namespace Ledger.Terminal.Forms;
 internal sealed class DeliveryForm(ILedger ledger, string? item) : KindForm(ledger, "delivery", ("item", item))
 {
     /// <summary>How many packs came is what is mostly written: the item and the price are offered.</summary>
-    public override FormField First => Asked(Lines[0]);
+    public override FormField First => OpenIn(Lines[0]);
 
     protected override IReadOnlyList<Block> More(Posting posting) => LandedBlocks.Of(posting, Holdings.Settings);
 
@@ -21,14 +21,14 @@ internal sealed class DeliveryForm(ILedger ledger, string? item) : KindForm(ledg
         var next = order?.Lines.FirstOrDefault(line => line.IsOpen && !Lines.Any(one => Names(one, line)));
         var added = AddLine();
         if (next is null)
-            return Asked(added);
+            return OpenIn(added);
         added["item"].Begin(next.Item);
         added["order"].Begin(order!.Code);
         added.Offer();
-        return Asked(added);
+        return OpenIn(added);
     }
 
-    private static FormField Asked(FieldBoxes line) => line[line["item"].IsEmpty ? "item" : "packs"];
+    protected override FormField OpenIn(FieldBoxes line) => line[line["item"].IsEmpty ? "item" : "packs"];
 
     private static bool Names(FieldBoxes line, OrderLine ordered) =>
         line["item"].Text.Trim().Equals(ordered.Item, StringComparison.OrdinalIgnoreCase);
