@@ -148,7 +148,11 @@ public sealed class RestoreTests : IDisposable
     public void ALinkIsFollowedAndTheFileKeepsItsRightsAndItsLog()
     {
         if (OperatingSystem.IsWindows())
+        {
             Assert.Skip("files have other rights there");
+            return;
+        }
+
         const UnixFileMode mine = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.GroupRead;
         _file.Ledger.Dispose();
         File.SetUnixFileMode(_file.FilePath, mine);

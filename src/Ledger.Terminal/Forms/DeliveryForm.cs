@@ -10,6 +10,9 @@ namespace Ledger.Terminal.Forms;
 /// <param name="item">The item of the first line; null for none.</param>
 internal sealed class DeliveryForm(ILedger ledger, string? item) : KindForm(ledger, "delivery", ("item", item))
 {
+    /// <summary>How many packs came is what is mostly written: the item and the price are offered.</summary>
+    public override FormField First => OpenIn(Lines[0]);
+
     protected override IReadOnlyList<Block> More(Posting posting) => LandedBlocks.Of(posting, Holdings.Settings);
 
     protected override FormField? Another()
@@ -24,6 +27,8 @@ internal sealed class DeliveryForm(ILedger ledger, string? item) : KindForm(ledg
         added.Offer();
         return OpenIn(added);
     }
+
+    protected override FormField OpenIn(FieldBoxes line) => line[line["item"].IsEmpty ? "item" : "packs"];
 
     private static bool Names(FieldBoxes line, OrderLine ordered) =>
         line["item"].Text.Trim().Equals(ordered.Item, StringComparison.OrdinalIgnoreCase);

@@ -131,7 +131,7 @@ internal class KindForm : FormModel
     protected void ClearLines() => _lines.Clear();
 
     /// <summary>The field of a line that the cursor goes to.</summary>
-    protected static FormField? OpenIn(FieldBoxes line) => line.Open(isOffered: false) ?? line.Open(isOffered: true) ?? line.All.First();
+    protected virtual FormField? OpenIn(FieldBoxes line) => line.Open(isOffered: false) ?? line.Open(isOffered: true) ?? line.All.First();
 
     /// <summary>Takes the line with the cursor away, but not the last one.</summary>
     protected FormField? Drop(FormField? at)
@@ -158,7 +158,8 @@ internal class KindForm : FormModel
 
     private FormField AddNext(FormField list, string divider)
     {
-        var names = list.Text.Split(divider.Trim() is { Length: > 0 } sign ? sign : " ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        var names = list.Text.Split(
+            divider.Trim() is { Length: > 0 } sign ? sign : " ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         if (list.Choices().FirstOrDefault(name => !names.Contains(name, StringComparer.OrdinalIgnoreCase)) is { } next)
             list.Type(string.Join(divider, names.Append(next)));
         OfferAll();

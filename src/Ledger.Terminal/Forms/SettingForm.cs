@@ -10,16 +10,13 @@ internal sealed class SettingForm(ILedger ledger, Setting setting) : KindForm(le
 {
     public override IReadOnlyList<string> Purpose => [setting.Purpose, $"It accepts {setting.Accepted}."];
 
-    /// <summary>What stays as it is needs no entry.</summary>
-    public override Saving Save() => After == Before ? Saving.Not($"{setting.Name} stays as it is; nothing was written.") : base.Save();
-
-    private string Before => setting.Text(Holdings.Settings);
-
-    private string After => this["value"].Text.Trim();
+    /// <summary>A value that stays as it is needs no entry.</summary>
+    public override Saving Save() => this["value"].Text.Trim() == setting.Text(Holdings.Settings)
+        ? Saving.Not($"{setting.Name} stays as it is; nothing was written.") : base.Save();
 
     protected override IReadOnlyList<Block> More(Posting posting)
     {
-        var (before, after) = (Before, After);
+        var (before, after) = (setting.Text(Holdings.Settings), this["value"].Text.Trim());
         return
         [
             Block.Of(setting.Purpose, after == before ? "It stays as it is." : $"{(before.Length == 0 ? "not set" : before)} -> {after}"),

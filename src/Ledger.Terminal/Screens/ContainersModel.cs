@@ -49,7 +49,8 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
         ScreenAction.OnRow(KeyTable.Discard, "throws it away, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Move, "keeps it somewhere else: freezer, fridge, shelf", row => new KindForm(Ledger, "storage", ("container", IdOf(row)))),
         .. _reading?.Item.Kind == ItemKind.Film
-            ? [ScreenAction.OnRow(KeyTable.Index, "sets the exposure index of its lot", row => new KindForm(Ledger, "exposure-index", ("container", IdOf(row))))]
+            ? [ScreenAction.OnRow(KeyTable.Index, "sets the exposure index of its lot", row =>
+                new KindForm(Ledger, "exposure-index", ("container", IdOf(row))))]
             : Array.Empty<ScreenAction>(),
         ScreenAction.Paper("its label", row => paper => paper.BottleLabel(IdOf(row))),
     ];

@@ -174,7 +174,7 @@ public sealed class BathFormsTests
     public void A_good_bath_is_not_called_spent_and_why_it_goes_is_asked()
     {
         var ledger = Some.Ledger();
-        Assert.Equal("exhausted", new DiscardForm(ledger, "F4")["reason"].Text);
+        Assert.Equal("expired", new DiscardForm(ledger, "F4")["reason"].Text);
         var good = new DiscardForm(ledger, "F5");
         Assert.Equal("", good["reason"].Text);
         Assert.Equal(

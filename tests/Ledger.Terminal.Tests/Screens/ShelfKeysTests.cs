@@ -36,7 +36,7 @@ public sealed class ShelfKeysTests : IDisposable
     public void A_box_comes_out_of_the_freezer_and_its_lot_has_an_exposure_index()
     {
         AtBoxesOf("fen80").Press(Key.CursorDown).Type("m");
-        Assert.Contains("open it on 2026-03-16 at the earliest", _screen.Text);
+        Assert.Contains("leave it closed for 24", _screen.Text);
         _screen.Press(Key.F8);
         Assert.Matches(@"Kept in +shelf", _screen.Text);
         Assert.Matches(@"Not before +2026-03-16", _screen.Text);

@@ -6,7 +6,6 @@ using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Planning;
 using Ledger.Core.Sessions;
-using NodaTime;
 
 namespace Ledger.App.Commands.Record;
 

@@ -5,6 +5,7 @@ using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
+using Ledger.Storage;
 using NodaTime;
 
 namespace Ledger.App.Commands.Show;
@@ -45,7 +46,7 @@ internal abstract class ShowCommand<TReading> : ExplainedCommand
         return ledger.Read(() => Show(ledger, parse));
     }
 
-    private int Show(ILedger ledger, ParseResult parse)
+    private int Show(LedgerFile ledger, ParseResult parse)
     {
         var asOf = parse.GetValue(_asOf) ?? ledger.Today;
         var view = new View(ledger, ledger.HoldingsOn(asOf), asOf, _bench.Around.Width);

@@ -251,7 +251,8 @@ internal static class OrderTermsKind
         Offer = Known(terms => Say.Number(terms.CoverDays)),
     };
 
-    private static readonly Field<Window> Yearly = new("window", Notations.Of("MM-DD..MM-DD", Window.Read, window => window.Text, "its first and last day, such as 09-15..10-15"))
+    private static readonly Field<Window> Yearly = new("window", Notations.Of(
+        "MM-DD..MM-DD", Window.Read, window => window.Text, "its first and last day, such as 09-15..10-15"))
     {
         Label = "Yearly window", Help = "the days of the year on which it can be ordered at all, such as 09-15..10-15",
         Example = "09-15..10-15", Width = 12,

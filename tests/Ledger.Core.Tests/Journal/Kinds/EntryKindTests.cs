@@ -14,6 +14,7 @@ public partial class EntryKindTests
     private static readonly Dictionary<string, string> Unsaid = new()
     {
         [".Kind"] = "the type's own name",
+        [".FormerKeys#"] = "only looked up, never written",
         [".FormerKeys"] = "only looked up, never written",
         [".Item.Id"] = "the ledger gives an item its number",
         [".Steps.UsualDilution"] = "it is derived from the step's item",
