@@ -16,6 +16,9 @@ internal sealed class TablePage : Page
     private readonly Rule _edge = new();
     private readonly TextPane _details = new();
     private bool _isBinding;
+    private bool _isDue;
+    private bool _isFromTop;
+    private bool _isGone;
 
     public TablePage(TableModel model, Action<Step?> take)
     {
@@ -54,7 +57,17 @@ internal sealed class TablePage : Page
         Bind();
     }
 
-    public override void Resume() => _table.Reveal();
+    public override void Resume()
+    {
+        _table.Reveal();
+        ReadSoon();
+    }
+
+    public override void EndInit()
+    {
+        base.EndInit();
+        ReadSoon();
+    }
 
     /// <summary>Shows the model as it is now.</summary>
     public void Bind()
@@ -70,7 +83,7 @@ internal sealed class TablePage : Page
             _model.SelectedId = _model.IdOf(row);
 
         _isBinding = false;
-        _details.Replace(Details(row));
+        ReadDetails(isFromTop: false);
         if (isFirst && HasFocus)
             _table.SetFocus();
         SetNeedsLayout();
@@ -90,10 +103,45 @@ internal sealed class TablePage : Page
             return;
         var row = value.SelectedCell.Y;
         _model.SelectedId = _model.IdOf(row);
-        var before = _model.Count;
-        _details.Show(Details(row));
+        ReadDetails(isFromTop: true);
+    }
+
+    protected override void Dispose(bool disposing)
+    {
+        _isGone = true;
+        base.Dispose(disposing);
+    }
+
+    /// <summary>The cursor or the table is drawn before its details are read, which a long history makes slow.</summary>
+    private void ReadDetails(bool isFromTop)
+    {
+        _isFromTop |= isFromTop;
+        if (_isDue)
+            return;
+        _isDue = true;
+        ReadSoon();
+    }
+
+    private void ReadSoon()
+    {
+        if (_isDue)
+            App?.AddTimeout(TimeSpan.Zero, ShowDetails);
+    }
+
+    private bool ShowDetails()
+    {
+        if (_isGone || !_isDue)
+            return false;
+        var (row, before) = (_model.SelectedRow, _model.Count);
+        var details = Details(row);
+        if (_isFromTop)
+            _details.Show(details);
+        else
+            _details.Replace(details);
+        _isDue = _isFromTop = false;
         if (_model.Count != before)
             _table.Update();
+        return false;
     }
 
     /// <summary>Reading the details, and the rows that come next, may fail; then the pane says so.</summary>

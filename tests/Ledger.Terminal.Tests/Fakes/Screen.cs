@@ -26,17 +26,25 @@ internal sealed class Screen : IDisposable
         Shell = new(ledger, upkeep ?? new FakeUpkeep(), paper ?? new FakePaper(), options ?? new(File: "ledger.db"));
         _token = _app.Begin(Shell)!;
         SynchronizationContext.SetSynchronizationContext(context);
-        _app.LayoutAndDraw();
+        Draw();
     }
 
     public ShellWindow Shell { get; }
+
+    /// <summary>As the loop does: what is there is drawn, then what is due is read, and drawn too.</summary>
+    private void Draw()
+    {
+        _app.LayoutAndDraw();
+        _app.TimedEvents!.RunTimers();
+        _app.LayoutAndDraw();
+    }
 
     /// <summary>What is seen.</summary>
     public string Text
     {
         get
         {
-            _app.LayoutAndDraw();
+            Draw();
             return _app.Driver!.ToString()!;
         }
     }
@@ -46,7 +54,7 @@ internal sealed class Screen : IDisposable
     {
         get
         {
-            _app.LayoutAndDraw();
+            Draw();
             return _app.Driver!.Contents!.Cast<Cell>().Select(cell => cell.Attribute!.Value.Background);
         }
     }
@@ -62,7 +70,7 @@ internal sealed class Screen : IDisposable
         foreach (var key in keys)
         {
             _app.InjectKey(key);
-            _app.LayoutAndDraw();
+            Draw();
         }
 
         return this;
@@ -81,21 +89,13 @@ internal sealed class Screen : IDisposable
     public Screen Type(string text) => Press([.. text.Select(letter => new Key(letter))]);
 
     /// <summary>Waits for what work on another thread brings to the screen.</summary>
-    public void Await(string text)
-    {
-        Assert.True(SpinWait.SpinUntil(() => Seen().Contains(text, StringComparison.Ordinal), TimeSpan.FromMinutes(1)), Text);
-
-        string Seen()
-        {
-            _app.TimedEvents!.RunTimers();
-            return Text;
-        }
-    }
+    public void Await(string text) =>
+        Assert.True(SpinWait.SpinUntil(() => Text.Contains(text, StringComparison.Ordinal), TimeSpan.FromMinutes(1)), Text);
 
     public Screen Click(int column, int row)
     {
         _app.InjectSequence(InputInjectionExtensions.LeftButtonClick(new(column, row)));
-        _app.LayoutAndDraw();
+        Draw();
         return this;
     }
 
