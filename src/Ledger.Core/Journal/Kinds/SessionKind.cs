@@ -88,7 +88,7 @@ internal static class SessionKind
     private static readonly Field<string> Box = LineFields.Box;
 
     private static readonly Field<string> From = new("from", new(
-        (text, read, _) => text.StartsWith("exposed ", StringComparison.OrdinalIgnoreCase) && read.Find(Film) is { } film
+        (text, read, _) => text.StartsWith("exposed ", StringComparison.OrdinalIgnoreCase) && read.Find(Film) is { } film && !film.Equals("exposed", StringComparison.OrdinalIgnoreCase)
             ? ExposedBox.CodeOf(film, text["exposed ".Length..].Trim())
             : text.Length <= 500 ? text : Parsed.Not<string>("names of at most 500 characters"),
         (text, _) => text) { Placeholder = "SHEETS", Shape = Shape.Choice })
