@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Ledger.App.Tests.Support;
 using Ledger.Exchange.Import;
 

@@ -113,6 +113,7 @@ public class FileCommandTests
     }
 
     [Fact]
+    [System.Runtime.Versioning.UnsupportedOSPlatform("windows")]
     public void What_leaves_a_private_ledger_is_as_private()
     {
         const UnixFileMode mine = UnixFileMode.UserRead | UnixFileMode.UserWrite;

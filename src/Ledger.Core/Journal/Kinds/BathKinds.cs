@@ -84,11 +84,11 @@ internal static class BathKind
             new(Dilution, entry => entry.Dilution), new(Amount, entry => entry.Amount),
             new(Material, entry => entry.Material == BathMaterial.Film ? null : entry.Material),
             new(SharedFields.Capacity, entry => entry.Capacity?.PerLitre),
-            new(SharedFields.Basis, entry => Say.Text(entry.Capacity?.Basis)),
+            new(SharedFields.Basis, entry => Given.Text(entry.Capacity?.Basis)),
             new(PairedWith, entry => entry.PairedWith),
             new(StandsIn, entry => entry.StandsIn == WorkingContainer.FullBottle ? null : entry.StandsIn),
             new(SharedFields.Bottle, entry => entry.Container),
-            new(SharedFields.BookDifference, entry => Say.Yes(entry.BooksDifference)),
+            new(SharedFields.BookDifference, entry => Given.Yes(entry.BooksDifference)),
         ],
         With = values => new()
         {
@@ -173,11 +173,11 @@ internal static class RotationKind
             new(WorkingVolume, entry => entry.WorkingVolume), new(SharedFields.Dilution, entry => entry.Dilution),
             new(Amount, entry => entry.Amount),
             new(SharedFields.Capacity, entry => entry.Capacity?.PerLitre),
-            new(SharedFields.Basis, entry => Say.Text(entry.Capacity?.Basis)),
+            new(SharedFields.Basis, entry => Given.Text(entry.Capacity?.Basis)),
             new(Reason, entry => entry.Reason == Usual ? null : entry.Reason),
             new(Jug, entry => entry.Jug),
             new(SharedFields.Bottle, entry => entry.Container),
-            new(SharedFields.BookDifference, entry => Say.Yes(entry.BooksDifference)),
+            new(SharedFields.BookDifference, entry => Given.Yes(entry.BooksDifference)),
         ],
         With = values => new()
         {
@@ -255,7 +255,7 @@ internal static class TopUpKind
             new(Dilution, entry => entry.Dilution),
             new(Amount, entry => entry.Amount), new(Bled, entry => entry.Bled == default ? null : entry.Bled),
             new(SharedFields.Jug, entry => entry.Jug), new(SharedFields.Bottle, entry => entry.Container),
-            new(SharedFields.BookDifference, entry => Say.Yes(entry.BooksDifference)),
+            new(SharedFields.BookDifference, entry => Given.Yes(entry.BooksDifference)),
         ],
         With = values => new()
         {

@@ -42,7 +42,7 @@ internal static class ObservationKind
         Bound =
         [
             new(BathNoteFields.Bath, entry => entry.Bath), new(Sign, entry => entry.Sign),
-            new(StillUsed, entry => Say.Yes(!entry.EndsUse)),
+            new(StillUsed, entry => Given.Yes(!entry.EndsUse)),
         ],
         With = values => new()
         {

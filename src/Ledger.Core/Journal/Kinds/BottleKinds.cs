@@ -82,7 +82,7 @@ internal static class BottleFields
         Bound =
         [
             new(Count, line => line.Count), new(Size, line => line.Size), new(Last, line => line.Last),
-            new(Names, line => Say.Names(line.Names)),
+            new(Names, line => Given.Names(line.Names)),
         ],
         With = values => new(values.Maybe(Count) ?? 1, values.Of(Size), values.Maybe(Last), values.Find(Names) ?? []),
     };

@@ -81,7 +81,7 @@ internal static class OpeningKind
         Purpose = "A sealed box or bottle is opened; its life since opening begins on that day.",
         Details = ["Drawing from a sealed box or bottle opens it by itself."],
         Example = "fen80/3",
-        Bound = [new(What, entry => entry.Container), new(Batch, entry => Say.Text(entry.Batch)),
+        Bound = [new(What, entry => entry.Container), new(Batch, entry => Given.Text(entry.Batch)),
         new(Envelopes, entry => entry.Envelopes)],
         With = values => new()
         {
@@ -107,7 +107,7 @@ internal static class ExposureIndexKind
         Label = "Exposed at EI", Help = "the exposure index at which you expose it, such as 64", Example = "64",
         IsNeeded = true, IsArgument = true,
         Width = 6,
-        Offer = (read, holdings) => read.Find(Box) is { } box ? Say.Number(holdings.Container(box)?.Lot.ExposureIndex) : null,
+        Offer = (read, holdings) => read.Find(Box) is { } box ? Given.Number(holdings.Container(box)?.Lot.ExposureIndex) : null,
     };
 
     /// <summary>The kind.</summary>

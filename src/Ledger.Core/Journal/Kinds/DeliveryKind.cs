@@ -45,7 +45,7 @@ internal static class DeliveryKind
     {
         Help = "how many packs; a part of a pack, such as 0.5, is an open one; with an order, otherwise all that are still to come of it",
         Example = "2", IsArgument = true, Width = 8,
-        Offer = (read, holdings) => Say.Number(Ordered(read, holdings)?.OutstandingPacks) ?? "1",
+        Offer = (read, holdings) => Given.Number(Ordered(read, holdings)?.OutstandingPacks) ?? "1",
     };
 
     private static readonly Field<string> Item = new("item", Notations.Known("ITEM"))
@@ -103,9 +103,9 @@ internal static class DeliveryKind
         ReferenceField = Invoice,
         Bound =
         [
-            new(Invoice, entry => Say.Text(entry.Reference)), new(Discount, entry => Say.Paid(entry.Discount)),
-            new(Shipping, entry => Say.Paid(entry.Shipping)),
-            new(Duty, entry => Say.Paid(entry.Duty)), new(Currency, entry => entry.Currency),
+            new(Invoice, entry => Given.Text(entry.Reference)), new(Discount, entry => Given.Paid(entry.Discount)),
+            new(Shipping, entry => Given.Paid(entry.Shipping)),
+            new(Duty, entry => Given.Paid(entry.Duty)), new(Currency, entry => entry.Currency),
             new(Rate, entry => entry.Rate),
         ],
         Line = new LineKind<DeliveryLine>
@@ -117,9 +117,9 @@ internal static class DeliveryKind
             Bound =
             [
                 new(Packs, line => line.Packs), new(Item, line => line.Item), new(Order, line => line.Order),
-                new(Price, line => line.Price), new(Batch, line => Say.Text(line.Batch)),
+                new(Price, line => line.Price), new(Batch, line => Given.Text(line.Batch)),
                 new(Expires, line => line.ExpiresOn),
-                new(Storage, line => Say.Text(line.Storage)),
+                new(Storage, line => Given.Text(line.Storage)),
             ],
             With = values => new()
             {

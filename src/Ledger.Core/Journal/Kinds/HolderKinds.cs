@@ -63,8 +63,8 @@ internal static class HolderDefinitionKind
         Bound =
         [
             new(Holder, entry => entry.Holder), new(Format, entry => entry.Format),
-            new(Sides, entry => Say.Names(entry.Sides)),
-            new(Notch, entry => Say.Text(entry.Notch)), new(Bought, entry => entry.BoughtOn),
+            new(Sides, entry => Given.Names(entry.Sides)),
+            new(Notch, entry => Given.Text(entry.Notch)), new(Bought, entry => entry.BoughtOn),
         ],
         With = values => new()
         {
@@ -108,7 +108,7 @@ internal static class CleaningKind
         Purpose = "Holders were cleaned, and perhaps put into bags.",
         Details = ["A holder counts as clean until it is emptied."],
         Example = "E01 E02 --bagged",
-        Bound = [new(Holders, entry => entry.Holders), new(Bagged, entry => Say.Yes(entry.IsBagged))],
+        Bound = [new(Holders, entry => entry.Holders), new(Bagged, entry => Given.Yes(entry.IsBagged))],
         With = values => new()
         {
             Key = values.Key, Date = values.Date, Note = values.Note, Holders = values.Of(Holders),
@@ -145,7 +145,7 @@ internal static class LoadKind
         Bound =
         [
             new(Sides, entry => entry.Sides), new(From, entry => entry.From),
-            new(SharedFields.Anyway, entry => Say.Yes(entry.Anyway)),
+            new(SharedFields.Anyway, entry => Given.Yes(entry.Anyway)),
         ],
         With = values => new()
         {
@@ -199,9 +199,9 @@ internal static class ExposureKind
         Example = "E01-1 --group N-1 --subject \"mill at noon\"",
         Bound =
         [
-            new(Sides, entry => entry.Sides), new(Group, entry => Say.Text(entry.Group)),
-            new(Line, entry => Say.Text(entry.Subject)),
-            new(SharedFields.Anyway, entry => Say.Yes(entry.Anyway)),
+            new(Sides, entry => entry.Sides), new(Group, entry => Given.Text(entry.Group)),
+            new(Line, entry => Given.Text(entry.Subject)),
+            new(SharedFields.Anyway, entry => Given.Yes(entry.Anyway)),
         ],
         With = values => new()
         {
@@ -250,7 +250,7 @@ internal static class UnloadKind
         Purpose = "Sheets leave their holders: exposed ones for the box of their film and group, the others back to their box.",
         Details = ["A box of exposed sheets with a wrong label is put right in the same way: name it, and the group it really is."],
         Example = "E01 E02-1",
-        Bound = [new(From, entry => entry.From), new(Group, entry => Say.Text(entry.Group)),
+        Bound = [new(From, entry => entry.From), new(Group, entry => Given.Text(entry.Group)),
         new(To, entry => entry.To)],
         With = values => new()
         {
@@ -296,7 +296,7 @@ internal static class ServiceKind
         Bound =
         [
             new(Sides, entry => entry.Sides), new(Reason, entry => entry.Reason),
-            new(InService, entry => Say.Yes(entry.IsInService)),
+            new(InService, entry => Given.Yes(entry.IsInService)),
         ],
         With = values => new()
         {

@@ -71,7 +71,7 @@ internal static class ItemDefinitionKind
     {
         Help = "what the film asks of a fixer: 1 for conventional grain, about 1.5 for a tabular one", Example = "1",
         Width = 6,
-        Offer = Known(item => Say.Number(item.FixerFactorThousandths / 1000m)),
+        Offer = Known(item => Given.Number(item.FixerFactorThousandths / 1000m)),
     };
 
     private static readonly Field<int> Sealed = Days(
@@ -98,13 +98,13 @@ internal static class ItemDefinitionKind
     private static readonly Field<int> LeadTime = new("lead_time_days", Notations.Whole(0, 3650))
     {
         Label = "Delivery days", Help = "days from the order to the delivery", Example = "14", Width = 5,
-        Offer = Known(item => Say.Number(item.LeadTimeDays)),
+        Offer = Known(item => Given.Number(item.LeadTimeDays)),
     };
 
     private static readonly Field<decimal> ServiceLevel = new("service_level", Notations.Number(0.000001m, 0.999999m, 6, "SHARE"))
     {
         Help = "how often stock should last until the delivery, such as 0.95", Example = "0.95", Width = 6,
-        Offer = Known(item => Say.Number(item.ServiceLevel)),
+        Offer = Known(item => Given.Number(item.ServiceLevel)),
     };
 
     private static readonly Field<Quantity> MinimumOnHand = new("minimum_on_hand", Notations.Amount((read, _) => UnitOf(read)))
@@ -129,7 +129,7 @@ internal static class ItemDefinitionKind
     {
         Label = "Density", Option = "--density",
         Help = "grams per millilitre, so that a thick concentrate can be weighed out", Example = "1.32", Width = 6,
-        Offer = Known(item => Say.Number(item.Density?.GramsPerMillilitre)),
+        Offer = Known(item => Given.Number(item.Density?.GramsPerMillilitre)),
     };
 
     private static readonly Field<Quantity> DeadVolume = new("dead_volume", Notations.Amount((read, _) => UnitOf(read)))
@@ -149,7 +149,7 @@ internal static class ItemDefinitionKind
     {
         Label = "ceiling %", Option = "--replenisher-ceiling", Example = "100", Width = 5,
         Help = "how much replenisher a bath may take before a fresh one is mixed, in percent of its volume; otherwise 100",
-        Offer = Known(item => Say.Number(item.ReplenisherCeilingPercent)),
+        Offer = Known(item => Given.Number(item.ReplenisherCeilingPercent)),
     };
 
     private static readonly Field<string> Indicator = new("indicator", Notations.Line(60))
@@ -200,7 +200,7 @@ internal static class ItemDefinitionKind
             Of(Unit, item => item.Unit),
             Of(Pack, item => item.Pack), Of(Dilution, item => item.Dilution),
             Of(SharedFields.Capacity, item => item.Capacity?.PerLitre),
-            Of(SharedFields.Basis, item => Say.Text(item.Capacity?.Basis)),
+            Of(SharedFields.Basis, item => Given.Text(item.Capacity?.Basis)),
             Of(Others, item => item.OtherCapacities.Count == 0 ? null : item.OtherCapacities),
             Of(Minimum, item => item.MinimumPer80SquareInches),
             Of(FixerFactor, item => item.FixerFactorThousandths / 1000m),
@@ -214,7 +214,7 @@ internal static class ItemDefinitionKind
             Of(DeadVolume, item => item.DeadVolume), Of(Replenisher, item => item.ReplenisherPer80SquareInches),
             Of(Ceiling, item => item.ReplenisherCeilingPercent), Of(Indicator, item => item.Indicator),
             Of(StockOf, item => item.StockOf),
-            Of(Formula, item => Say.Text(item.Formula)), Of(Cautions, item => Say.Text(item.Cautions)),
+            Of(Formula, item => Given.Text(item.Formula)), Of(Cautions, item => Given.Text(item.Cautions)),
         ],
         With = values => new()
         {
@@ -251,7 +251,7 @@ internal static class ItemDefinitionKind
 
     private static Field<int> Days(string name, string label, string help, Func<Item, int?> known) => new(name, Notations.Whole(1, (int)MostDays))
     {
-        Label = label, Help = help, Example = "365", Width = 6, Offer = Known(item => Say.Number(known(item))),
+        Label = label, Help = help, Example = "365", Width = 6, Offer = Known(item => Given.Number(known(item))),
     };
 
     /// <summary>The unit that was said; or that of its format, of the pack of a chemical, or of its kind.</summary>

@@ -62,8 +62,8 @@ internal static class OrderKind
         NamedBy = Order,
         Bound =
         [
-            new(Order, entry => entry.Order), new(Supplier, entry => Say.Text(entry.Supplier)),
-            new(Prepaid, entry => Say.Yes(entry.IsPrepaid)),
+            new(Order, entry => entry.Order), new(Supplier, entry => Given.Text(entry.Supplier)),
+            new(Prepaid, entry => Given.Yes(entry.IsPrepaid)),
         ],
         Line = new LineKind<OrderedPacks>
         {
@@ -72,8 +72,8 @@ internal static class OrderKind
             Help = "what is ordered, once for each item: how many packs, the item, the price of a pack",
             Bound =
             [
-                new(Packs, line => line.Packs), new(Item, line => line.Item), new(Price, line => Say.Paid(line.Price)),
-                new(Expected, line => line.ExpectedOn), new(BackOrdered, line => Say.Yes(line.IsBackOrdered)),
+                new(Packs, line => line.Packs), new(Item, line => line.Item), new(Price, line => Given.Paid(line.Price)),
+                new(Expected, line => line.ExpectedOn), new(BackOrdered, line => Given.Yes(line.IsBackOrdered)),
             ],
             With = values => new()
             {
@@ -248,7 +248,7 @@ internal static class OrderTermsKind
         Label = "Days it should last",
         Help = $"for how many days an order should last; otherwise {OrderTerms.UsualCoverDays}", Example = "60",
         Width = 5,
-        Offer = Known(terms => Say.Number(terms.CoverDays)),
+        Offer = Known(terms => Given.Number(terms.CoverDays)),
     };
 
     private static readonly Field<Window> Yearly = new("window", Notations.Of(
@@ -263,14 +263,14 @@ internal static class OrderTermsKind
     {
         Label = "An order costs", Help = "what an order costs, however large it is: shipping, the trip to the shop",
         Example = "14.50", Width = 8,
-        Offer = Known(terms => Say.Number(terms.OrderCost?.Amount)),
+        Offer = Known(terms => Given.Number(terms.OrderCost?.Amount)),
     };
 
     private static readonly Field<decimal> KeepingPercent = new("keeping_percent", Notations.Number(0.1m, 1000, 1, "PERCENT"))
     {
         Label = "keeping, percent a year", Help = "what a year's keeping costs, in percent of the price", Example = "4",
         Width = 6,
-        Offer = Known(terms => Say.Number(terms.HoldingThousandths / 10m)),
+        Offer = Known(terms => Given.Number(terms.HoldingThousandths / 10m)),
     };
 
     /// <summary>The kind.</summary>

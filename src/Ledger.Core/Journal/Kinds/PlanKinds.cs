@@ -103,8 +103,8 @@ internal static class PlanKind
         IsReplaceable = true,
         Bound =
         [
-            new(Plan, entry => entry.Plan), new(On, entry => entry.On), new(IsTrip, entry => Say.Yes(entry.IsTrip)),
-            new(Process, entry => Say.Text(entry.Request.Process)),
+            new(Plan, entry => entry.Plan), new(On, entry => entry.On), new(IsTrip, entry => Given.Yes(entry.IsTrip)),
+            new(Process, entry => Given.Text(entry.Request.Process)),
             new(Times, entry => entry.Request.Times.Text.Length == 0 ? null : entry.Request.Times),
             new(Bath, entry => entry.Request.Bath),
         ],
@@ -114,9 +114,9 @@ internal static class PlanKind
             Help = "what will be used, once for each film and group: how many, the film, the group",
             Bound =
             [
-                new(Count, line => line.Count), new(Film, line => line.Film), new(Group, line => Say.Text(line.Group)),
-                new(Holder, line => Say.Text(line.Holder)), new(From, line => line.From),
-                new(Subject, line => Say.Text(line.Subject)),
+                new(Count, line => line.Count), new(Film, line => line.Film), new(Group, line => Given.Text(line.Group)),
+                new(Holder, line => Given.Text(line.Holder)), new(From, line => line.From),
+                new(Subject, line => Given.Text(line.Subject)),
             ],
             With = values => new()
             {

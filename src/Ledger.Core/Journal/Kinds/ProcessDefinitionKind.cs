@@ -122,7 +122,7 @@ internal static class ProcessDefinitionKind
                 new(Use, step => step.Use == StepUse.OneShot ? null : step.Use),
                 new(Minutes, step => step.Minutes), new(Celsius, step => step.Celsius),
                 new(Per, step => step.Per == StepNames.PerUnsaid(step.Role) ? null : step.Per),
-                new(StepNote, step => Say.Text(step.Note)),
+                new(StepNote, step => Given.Text(step.Note)),
             ],
             With = values => new()
             {

@@ -88,7 +88,8 @@ internal static class SessionKind
     private static readonly Field<string> Box = LineFields.Box;
 
     private static readonly Field<string> From = new("from", new(
-        (text, read, _) => text.StartsWith("exposed ", StringComparison.OrdinalIgnoreCase) && read.Find(Film) is { } film
+        (text, read, _) => text.StartsWith("exposed ", StringComparison.OrdinalIgnoreCase)
+            && read.Find(Film) is { } film && !film.Equals("exposed", StringComparison.OrdinalIgnoreCase)
             ? ExposedBox.CodeOf(film, text["exposed ".Length..].Trim())
             : text.Length <= 500 ? text : Parsed.Not<string>("names of at most 500 characters"),
         (text, _) => text) { Placeholder = "SHEETS", Shape = Shape.Choice })
@@ -120,9 +121,9 @@ internal static class SessionKind
         [
             new(Session, entry => entry.Session), new(Process, entry => entry.Process), new(Bath, entry => entry.Bath),
             new(Plan, entry => entry.Plan),
-            new(DrawFirst, entry => Say.Names(entry.DrawFirst)),
-            new(SharedFields.BookDifference, entry => Say.Yes(entry.BooksDifference)),
-            new(SharedFields.Anyway, entry => Say.Yes(entry.Anyway)),
+            new(DrawFirst, entry => Given.Names(entry.DrawFirst)),
+            new(SharedFields.BookDifference, entry => Given.Yes(entry.BooksDifference)),
+            new(SharedFields.Anyway, entry => Given.Yes(entry.Anyway)),
         ],
         Line = new LineKind<SessionLine>
         {
@@ -134,9 +135,9 @@ internal static class SessionKind
                 new(Became, line => line.Fate == Fate.Negative ? null : line.Fate),
                 new(Cause, line => line.Cause), new(Developer, line => line.Developer),
                 new(Weighed, line => line.DeveloperWeight),
-                new(Group, line => Say.Text(line.Group)), new(Box, line => line.Container),
+                new(Group, line => Given.Text(line.Group)), new(Box, line => line.Container),
                 new(From, line => line.From),
-                new(SheetNote, line => Say.Text(line.Note)),
+                new(SheetNote, line => Given.Text(line.Note)),
             ],
             With = values => new()
             {
@@ -255,7 +256,7 @@ internal static class PrintSessionKind
                 new(Strips, line => line.Strips == 0 ? null : line.Strips),
                 new(PerSheet, line => line.StripsPerSheet == 4 ? null : line.StripsPerSheet),
                 new(LineFields.Box, line => line.Container),
-                new(SheetNote, line => Say.Text(line.Note)),
+                new(SheetNote, line => Given.Text(line.Note)),
             ],
             With = values => new()
             {

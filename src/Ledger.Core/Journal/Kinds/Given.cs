@@ -3,7 +3,7 @@ using Ledger.Core.Measures;
 namespace Ledger.Core.Journal.Kinds;
 
 /// <summary>What an entry says of a field: nothing where its value is what silence means.</summary>
-internal static class Say
+internal static class Given
 {
     /// <summary>A text; null for an empty one.</summary>
     public static string? Text(string? text) => string.IsNullOrEmpty(text) ? null : text;
