@@ -6,8 +6,8 @@ using Terminal.Gui.Views;
 namespace Ledger.Terminal.Finder;
 
 /// <summary>
-/// The list of actions over the screen: a few typed letters narrow it, Enter takes what is selected. It lies over the page without taking its
-/// place, so that what it leads to applies to what is selected there.
+/// The list of actions over the screen: a few typed letters narrow it, Enter takes what is selected. It lies over the
+/// page without taking its place, so that what it leads to applies to what is selected there.
 /// </summary>
 internal sealed class FinderBox : View
 {

@@ -58,7 +58,10 @@ internal sealed class Findings
     }
 
     private Finding Here(ScreenAction action, string place) =>
-        new(action.Label, place, action.Name, action.Meaning, () => [action.Press(_page.Row)]) { FindBy = action.FindBy };
+        new(action.Label, place, action.Name, action.Meaning, () => [action.Press(_page.Row)])
+        {
+            FindBy = action.FindBy,
+        };
 
     /// <summary>The screen comes up first; then the action applies to what is selected there.</summary>
     private static Finding On(TableModel screen, ScreenAction action, Step up)
@@ -79,11 +82,15 @@ internal sealed class Findings
     {
         var holdings = _ledger.HoldingsOn(_ledger.Today);
         foreach (var item in holdings.Items)
-            yield return Named(item.Code, "Shelf", $"{item.Kind.Name()}: {item.Name}", new ScreenStep("Shelf", item.Code));
+            yield return Named(
+                item.Code, "Shelf", $"{item.Kind.Name()}: {item.Name}",
+                new ScreenStep("Shelf", item.Code));
         foreach (var bath in holdings.Baths)
             yield return Named(bath.Code, "Baths", $"bath of {bath.Item}", new ScreenStep("Baths", bath.Code));
         foreach (var holder in holdings.Film.Holders)
-            yield return Named(holder.Code, "Holders", $"holder {holder.Format.Code}", new ScreenStep("Holders", holder.Code));
+            yield return Named(
+                holder.Code, "Holders", $"holder {holder.Format.Code}",
+                new ScreenStep("Holders", holder.Code));
         foreach (var box in holdings.Film.ExposedBoxes)
             yield return Named(box.Code, "Holders", "box of exposed sheets", new ScreenStep("Holders", box.Code));
         foreach (var container in holdings.Containers)
@@ -91,17 +98,26 @@ internal sealed class Findings
                 container.Code, $"Shelf: {container.Lot.Item}", "box or bottle",
                 new TableStep(new ContainersModel(_ledger, container.Lot.Item) { SelectedId = container.Code }));
         foreach (var jug in holdings.Jugs)
-            yield return Named(jug.Code, "Waste jugs", $"jug for {jug.Contents}", new TableStep(new JugsModel(_ledger) { SelectedId = jug.Code }));
+            yield return Named(
+                jug.Code, "Waste jugs", $"jug for {jug.Contents}",
+                new TableStep(new JugsModel(_ledger) { SelectedId = jug.Code }));
         foreach (var plan in holdings.Plans)
-            yield return Named(plan.Name, "Plan", $"plan for {Dates.Text(plan.On)}", new TableStep(new PlansModel(_ledger) { SelectedId = plan.Name }));
+            yield return Named(
+                plan.Name, "Plan", $"plan for {Dates.Text(plan.On)}",
+                new TableStep(new PlansModel(_ledger) { SelectedId = plan.Name }));
         foreach (var process in holdings.Processes)
-            yield return Named(process.Name, "Processes", "process", new TableStep(new ProcessStepsModel(_ledger, process.Name)));
+            yield return Named(
+                process.Name, "Processes", "process",
+                new TableStep(new ProcessStepsModel(_ledger, process.Name)));
         foreach (var session in _ledger.Sessions(_ledger.Today, null, SessionsRead))
             yield return Named(
-                session.Session, "Sessions", $"session of {Dates.Text(session.Date)}", new ScreenStep("Sessions", session.Session));
+                session.Session, "Sessions", $"session of {Dates.Text(session.Date)}",
+                new ScreenStep("Sessions", session.Session));
     }
 
-    /// <summary>A sheet or a negative, by its whole name: among those of its session, or in its holder or box.</summary>
+    /// <summary>
+    /// A sheet or a negative, by its whole name: among those of its session, or in its holder or box.
+    /// </summary>
     private IEnumerable<Finding> Sheet(string words)
     {
         if (_ledger.Story(words, _ledger.Today) is not { } story)
@@ -125,5 +141,6 @@ internal sealed class Findings
             : film.Holders.First(holder => holder.Sides.Any(one => one.Code == side)).Code;
     }
 
-    private static Finding Named(string name, string place, string meaning, Step step) => new(name, place, "", meaning, () => [step]);
+    private static Finding Named(string name, string place, string meaning, Step step) =>
+        new(name, place, "", meaning, () => [step]);
 }

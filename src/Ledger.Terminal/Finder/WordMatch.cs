@@ -1,6 +1,8 @@
 namespace Ledger.Terminal.Finder;
 
-/// <summary>How well a few typed letters fit what can be found: each typed word must be found somewhere, the name counts most.</summary>
+/// <summary>
+/// How well a few typed letters fit what can be found: each typed word must be found somewhere, the name counts most.
+/// </summary>
 internal static class WordMatch
 {
     private static readonly char[] Gaps = [' ', ',', ';', ':', '.', '(', ')', '-', '/'];
@@ -32,7 +34,8 @@ internal static class WordMatch
     };
 
     private static bool BeginsAWord(string text, string word) =>
-        text.Split(Gaps, StringSplitOptions.RemoveEmptyEntries).Any(one => one.StartsWith(word, StringComparison.OrdinalIgnoreCase));
+        text.Split(Gaps, StringSplitOptions.RemoveEmptyEntries)
+            .Any(one => one.StartsWith(word, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>Whether the letters stand in the text in their order, from its first letter on.</summary>
     private static bool IsWithin(string text, string letters)

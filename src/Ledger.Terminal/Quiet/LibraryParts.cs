@@ -5,8 +5,8 @@ using Terminal.Gui.Drivers;
 namespace Ledger.Terminal.Quiet;
 
 /// <summary>
-/// All that is used of the library's inner parts. They may differ in any other version of it, so a test holds this file to the one that it was
-/// written for and tried with.
+/// All that is used of the library's inner parts. They may differ in any other version of it, so a test holds this file
+/// to the one that it was written for and tried with.
 /// </summary>
 internal static class LibraryParts
 {

@@ -4,8 +4,8 @@ using Terminal.Gui.Drivers;
 namespace Ledger.Terminal.Quiet;
 
 /// <summary>
-/// Input that waits in the system until a key comes, where the library's looks fifty times a second. A pipe of its own ends the wait when the
-/// screens are left.
+/// Input that waits in the system until a key comes, where the library's looks fifty times a second. A pipe of its own
+/// ends the wait when the screens are left.
 /// </summary>
 internal sealed partial class QuietInput : AnsiInput
 {
@@ -29,7 +29,9 @@ internal sealed partial class QuietInput : AnsiInput
         _canWait = !OperatingSystem.IsWindows() && IsAttachedToTerminal && Pipe(_pipe) == 0;
     }
 
-    /// <summary>The library asks this on a thread of its own, and puts what is there in the loop's queue before it asks again.</summary>
+    /// <summary>
+    /// The library asks this on a thread of its own, and puts what is there in the loop's queue before it asks again.
+    /// </summary>
     public override bool Peek()
     {
         if (_wasThere)
@@ -49,7 +51,10 @@ internal sealed partial class QuietInput : AnsiInput
     {
         if (_isEnded != 0)
             return false;
-        Watched[] both = [new() { Descriptor = Keyboard, Events = Readable }, new() { Descriptor = _pipe[0], Events = Readable }];
+        Watched[] both =
+        [
+            new() { Descriptor = Keyboard, Events = Readable }, new() { Descriptor = _pipe[0], Events = Readable },
+        ];
         return Poll(both, both.Length, AtMost) > 0 && (both[0].Came & Readable) != 0;
     }
 

@@ -6,8 +6,8 @@ using Terminal.Gui.Input;
 namespace Ledger.Terminal.Quiet;
 
 /// <summary>
-/// The application's loop, asleep while nothing happens. The library's goes round 25 times a second and sends the cursor each time; this one
-/// goes round when a key, a timer or a change of the window calls for it.
+/// The application's loop, asleep while nothing happens. The library's goes round 25 times a second and sends the
+/// cursor each time; this one goes round when a key, a timer or a change of the window calls for it.
 /// </summary>
 internal sealed class QuietLoop : IDisposable
 {
@@ -29,7 +29,9 @@ internal sealed class QuietLoop : IDisposable
             _resized = PosixSignalRegistration.Create(PosixSignal.SIGWINCH, _ => _wake.Now());
     }
 
-    /// <summary>An application with quiet parts; on Windows, where they are not known, with the library's own.</summary>
+    /// <summary>
+    /// An application with quiet parts; on Windows, where they are not known, with the library's own.
+    /// </summary>
     public IApplication NewApplication()
     {
         if (OperatingSystem.IsWindows())

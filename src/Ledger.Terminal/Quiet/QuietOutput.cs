@@ -8,8 +8,9 @@ using Attribute = Terminal.Gui.Drawing.Attribute;
 namespace Ledger.Terminal.Quiet;
 
 /// <summary>
-/// Output that sends what differs from what was sent before, in one write for a whole picture; where nothing differs it sends nothing. It
-/// keeps a copy of what the terminal shows, which is forgotten when the terminal may show something else.
+/// Output that sends what differs from what was sent before, in one write for a whole picture; where nothing differs it
+/// sends nothing. It keeps a copy of what the terminal shows, which is forgotten when the terminal may show something
+/// else.
 /// </summary>
 /// <param name="send">Sends text to the terminal.</param>
 /// <param name="ended">Called when the output is closed.</param>

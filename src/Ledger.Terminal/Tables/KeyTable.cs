@@ -1,15 +1,16 @@
 namespace Ledger.Terminal.Tables;
 
 /// <summary>
-/// Which key is which verb: the only place where a letter is chosen. A letter does the same to whatever is selected, on every screen that has
-/// it; actions that are rare have none and are found in the list of actions.
+/// Which key is which verb: the only place where a letter is chosen. A letter does the same to whatever is selected, on
+/// every screen that has it; actions that are rare have none and are found in the list of actions.
 /// </summary>
 internal static class KeyTable
 {
     /// <summary>Every verb that has a key.</summary>
     public static IReadOnlyList<Verb> Verbs { get; } =
     [
-        New, Amend, Count, Discard, Undo, Receive, Open, Decant, Move, Add, Test, Load, Expose, Keeper, Index, Group, View, Paper, More, Fewer, All,
+        New, Amend, Count, Discard, Undo, Receive, Open, Decant, Move, Add, Test, Load, Expose, Keeper,
+        Index, Group, View, Paper, More, Fewer, All,
         Session, Bath, Plan,
     ];
 

@@ -4,8 +4,8 @@ using Terminal.Gui.Input;
 namespace Ledger.Terminal.Tables;
 
 /// <summary>
-/// What can be done on a screen: what it is called, what the help says, and what it does to the selected row. What is rare has no key and
-/// is found in the list of actions.
+/// What can be done on a screen: what it is called, what the help says, and what it does to the selected row. What is
+/// rare has no key and is found in the list of actions.
 /// </summary>
 /// <param name="Key">The key; null for none.</param>
 /// <param name="Name">The key as it is written; empty for none.</param>
@@ -22,20 +22,24 @@ internal sealed record ScreenAction(Key? Key, string Name, string Label, string 
         Letter(verb.Letter, verb.Word, meaning, press) with { FindBy = verb.FindBy };
 
     /// <summary>What the verb does here: it opens a form about the selected row.</summary>
-    public static ScreenAction OnRow(Verb verb, string meaning, Func<int, Form> form) => Of(verb, meaning, ForRow(form));
+    public static ScreenAction OnRow(Verb verb, string meaning, Func<int, Form> form) =>
+        Of(verb, meaning, ForRow(form));
 
     /// <summary>An action without a key.</summary>
-    public static ScreenAction Rare(string label, string meaning, Func<int, Step?> press) => new(null, "", label, meaning, press);
+    public static ScreenAction Rare(string label, string meaning, Func<int, Step?> press) =>
+        new(null, "", label, meaning, press);
 
     /// <summary>An action without a key that opens a form about the selected row.</summary>
-    public static ScreenAction RareOnRow(string label, string meaning, Func<int, Form> form) => Rare(label, meaning, ForRow(form));
+    public static ScreenAction RareOnRow(string label, string meaning, Func<int, Form> form) =>
+        Rare(label, meaning, ForRow(form));
 
     /// <summary>Puts a page about the selected row on paper.</summary>
     public static ScreenAction Paper(string what, Func<int, Func<IPaper, string>> page) => Of(
         KeyTable.Paper, $"writes {what} for paper and says where", row => row < 0 ? null : new PaperStep(page(row)));
 
     /// <summary>The digit of a main screen.</summary>
-    public static ScreenAction Screen(char digit, string screen) => Letter(digit, screen, $"goes to {screen}", _ => new ScreenStep(screen, null));
+    public static ScreenAction Screen(char digit, string screen) =>
+        Letter(digit, screen, $"goes to {screen}", _ => new ScreenStep(screen, null));
 
     private static Func<int, Step?> ForRow(Func<int, Form> form) => row => row < 0 ? null : new FormStep(form(row));
 

@@ -5,7 +5,9 @@ using Terminal.Gui.Views;
 
 namespace Ledger.Terminal.Tables;
 
-/// <summary>A table and the details of its selected row: beside it where there is room, below it on a narrow screen.</summary>
+/// <summary>
+/// A table and the details of its selected row: beside it where there is room, below it on a narrow screen.
+/// </summary>
 internal sealed class TablePage : Page
 {
     private const int BesideFrom = 110;
@@ -112,7 +114,9 @@ internal sealed class TablePage : Page
         base.Dispose(disposing);
     }
 
-    /// <summary>The cursor or the table is drawn before its details are read, which a long history makes slow.</summary>
+    /// <summary>
+    /// The cursor or the table is drawn before its details are read, which a long history makes slow.
+    /// </summary>
     private void ReadDetails(bool isFromTop)
     {
         _isFromTop |= isFromTop;

@@ -27,7 +27,8 @@ public sealed class LibraryPartsTests
         Assert.DoesNotContain(true, app.Driver.GetOutputBuffer().DirtyLines);
         Assert.All(
             typeof(LibraryParts).Assembly.GetTypes().SelectMany(type => type.GetMethods(
-                BindingFlags.Static | BindingFlags.Instance | BindingFlags.NonPublic | BindingFlags.Public | BindingFlags.DeclaredOnly)),
+                BindingFlags.Static | BindingFlags.Instance | BindingFlags.NonPublic
+                    | BindingFlags.Public | BindingFlags.DeclaredOnly)),
             method => Assert.True(
                 method.DeclaringType == typeof(LibraryParts)
                 || method.CustomAttributes.All(mark => mark.AttributeType.Name != "UnsafeAccessorAttribute"),

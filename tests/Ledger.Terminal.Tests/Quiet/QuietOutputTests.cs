@@ -125,7 +125,8 @@ public sealed class QuietOutputTests : IDisposable
         {
             for (var change = random.Next(6); change >= 0; change--)
             {
-                var (row, column, sign) = (random.Next(Rows), random.Next(Columns - 1), signs[random.Next(signs.Length)]);
+                var (row, column) = (random.Next(Rows), random.Next(Columns - 1));
+                var sign = signs[random.Next(signs.Length)];
                 Put(plain[row], column, sign);
                 Draw(0, row, string.Concat(plain[row]));
             }
@@ -181,7 +182,9 @@ public sealed class QuietOutputTests : IDisposable
 
     private void Send() => _output.Write(_buffer);
 
-    /// <summary>As much of a terminal as the output uses: places, signs of one or two columns; styles are skipped.</summary>
+    /// <summary>
+    /// As much of a terminal as the output uses: places, signs of one or two columns; styles are skipped.
+    /// </summary>
     private sealed class PaperTerminal(int columns, int rows)
     {
         private readonly string[,] _cells = new string[rows, columns];
