@@ -26,8 +26,19 @@ public sealed class SharedCost
             .. lines.Select((line, i) => new LandedCost(
                 line.Price, line.Packs, new(discounts[i]), new(shippings[i]), new(duties[i]), rate)),
         ];
-        Total = (Value - discount + shipping + duty).At(rate);
-        Costs = [.. Share.Split(Total.Millionths, [.. Lines.Select(line => line.Paid.Millionths)]).Select(cost => new Money(cost))];
+        Costs = OnShelf(Lines);
+        Total = new(Costs.Sum(cost => cost.Millionths));
+    }
+
+    /// <summary>
+    /// What each line of a delivery cost on the shelf: the delivery's whole sum changed into the ledger's currency once, and shared by what was
+    /// paid for the lines. A line alone may so be a millionth off its own amount.
+    /// </summary>
+    /// <param name="lines">All lines of one delivery, with the same rate; at least one.</param>
+    public static IReadOnlyList<Money> OnShelf(IReadOnlyList<LandedCost> lines)
+    {
+        long[] paid = [.. lines.Select(line => line.Paid.Millionths)];
+        return [.. Share.Split(new Money(paid.Sum()).At(lines[0].Rate).Millionths, paid).Select(cost => new Money(cost))];
     }
 
     /// <summary>What the goods are worth before anything is taken off or added, in the delivery's currency.</summary>

@@ -142,23 +142,31 @@ internal sealed class Checker(Snapshot snapshot)
 
     private IEnumerable<string> LotCosts() => snapshot.Connection.Query<LotProblem>(
         """
-        SELECT l.id AS Lot, i.code AS Item, l.quantity - sum(m.quantity) AS Quantity, l.cost - sum(m.value) AS Value
+        SELECT l.entry_id AS Entry, l.id AS Lot, i.code AS Item, l.quantity - sum(m.quantity) AS Quantity, l.cost - sum(m.value) AS Value
         FROM lot l JOIN item i ON i.id = l.item_id LEFT JOIN lot_origin o ON o.lot_id = l.id
         LEFT JOIN movement m ON m.lot_id = l.id AND m.from_place = iif(o.mixed_from IS NULL, 1, 7)
         GROUP BY l.id HAVING l.quantity IS NOT sum(m.quantity) OR l.cost IS NOT sum(m.value)
         """)
         .Select(row => $"lot {row.Lot} of {row.Item} does not bring in what it cost");
 
-    /// <summary>What a bought lot cost is its price, less its discount, with its share of shipping and duty, in the ledger's currency.</summary>
+    /// <summary>What the lots of a delivery cost are their prices, less discount, with shipping and duty, in the ledger's currency.</summary>
     private IEnumerable<string> LotPrices() => snapshot.Connection.Query<PriceRow>(
         """
-        SELECT l.id AS Lot, i.code AS Item, l.packs AS Packs, l.price AS Price, l.discount AS Discount, l.shipping AS Shipping, l.duty AS Duty,
+        SELECT l.entry_id AS Entry, l.id AS Lot, i.code AS Item, l.packs AS Packs, l.price AS Price, l.discount AS Discount, l.shipping AS Shipping, l.duty AS Duty,
             l.rate AS Rate, l.cost AS Cost
         FROM lot l JOIN item i ON i.id = l.item_id LEFT JOIN lot_origin o ON o.lot_id = l.id WHERE o.mixed_from IS NULL ORDER BY l.id
         """)
-        .Where(row => row.Landed != new Money(row.Cost))
-        .Select(row => $"lot {row.Lot} of {row.Item} cost {new Money(row.Cost)}, its price, discount, shipping and duty give "
-            + $"{row.Landed?.ToString() ?? "no cost"}");
+        .GroupBy(row => row.Entry).SelectMany(delivery => Differing([.. delivery]));
+
+    private static IEnumerable<string> Differing(IReadOnlyList<PriceRow> delivery)
+    {
+        var landed = delivery.Select(row => row.Landed).ToList();
+        var costs = landed.Exists(line => line is null or { Paid.Millionths: < 0 }) ? null : SharedCost.OnShelf([.. landed.OfType<LandedCost>()]);
+        for (var i = 0; i < delivery.Count; i++)
+            if (costs?[i] != new Money(delivery[i].Cost))
+                yield return $"lot {delivery[i].Lot} of {delivery[i].Item} cost {new Money(delivery[i].Cost)}, its price, discount, shipping and "
+                    + $"duty give {costs?[i].ToString() ?? "no cost"}";
+    }
 
     /// <summary>A container holds its lot's item.</summary>
     private IEnumerable<string> Containers() => snapshot.Connection.Query<string>(
@@ -311,13 +319,13 @@ internal sealed class Checker(Snapshot snapshot)
     internal sealed record MonthProblem(string Month, long Held, long Given);
 
     internal sealed record PriceRow(
-        long Lot, string Item, string Packs, long Price, long Discount, long Shipping, long Duty, string? Rate, long Cost)
+        long Entry, long Lot, string Item, string Packs, long Price, long Discount, long Shipping, long Duty, string? Rate, long Cost)
     {
-        /// <summary>What it cost on the shelf; null when packs or rate are no numbers.</summary>
-        public Money? Landed =>
+        /// <summary>What was paid for it; null when packs or rate are no numbers.</summary>
+        public LandedCost? Landed =>
             decimal.TryParse(Packs, NumberStyles.Number, CultureInfo.InvariantCulture, out var packs)
             && decimal.TryParse(Rate ?? "1", NumberStyles.Number, CultureInfo.InvariantCulture, out var rate)
-                ? new LandedCost(new(Price), packs, new(Discount), new(Shipping), new(Duty), rate).Total : null;
+                ? new LandedCost(new(Price), packs, new(Discount), new(Shipping), new(Duty), rate) : null;
     }
 
     internal sealed record DayProblem(string Place, string Date);

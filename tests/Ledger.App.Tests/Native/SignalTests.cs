@@ -24,7 +24,7 @@ public sealed partial class NativeTests
         Assert.Equal(Given, terminal.Known(Modes));
     }
 
-    [Fact(Skip = "not run on this version yet; run it alone on a quiet machine")]
+    [Fact]
     public void A_stopped_program_gives_the_terminal_back_and_takes_it_again_when_it_is_continued()
     {
         NeedTmux();
@@ -65,7 +65,7 @@ public sealed partial class NativeTests
         Do("--file", ledger, "check");
     }
 
-    [Fact(Skip = "not run on this version yet; run it alone on a quiet machine")]
+    [Fact]
     // What is written is more than a pipe holds (64 KiB on Linux) and its reader takes at once.
     public void Whoever_stops_reading_ends_a_reading_without_a_word()
     {

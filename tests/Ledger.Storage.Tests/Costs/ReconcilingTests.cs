@@ -170,6 +170,15 @@ public sealed class ReconcilingTests : IDisposable
         Assert.Empty(_file.Ledger.Check(null, default).Problems);
     }
 
+    /// <summary>The lines' costs are rounded so that they add up to the delivery: one alone may be a millionth off its own amounts.</summary>
+    [Fact]
+    public void ADeliveryOfSeveralLinesInAnotherCurrencyPassesTheCheck()
+    {
+        for (var amount = 1; amount <= 9; amount++)
+            _file.Accept(Entry((1, amount, amount + 3, 5), amount));
+        Assert.Empty(_file.Ledger.Check(null, default).Problems);
+    }
+
     /// <summary>Deliveries, sessions, counts, discards and undos on any day, in any order.</summary>
     [Fact]
     public void WhateverIsEnteredEveryMonthReconciles() => Steps.Sample(steps =>

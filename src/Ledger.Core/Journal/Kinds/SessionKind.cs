@@ -88,8 +88,9 @@ internal static class SessionKind
     private static readonly Field<string> Box = LineFields.Box;
 
     private static readonly Field<string> From = new("from", new(
+        // A box that is named whole begins with its film; only then could a film's own name be taken for the word.
         (text, read, _) => text.StartsWith("exposed ", StringComparison.OrdinalIgnoreCase)
-            && read.Find(Film) is { } film && !film.Equals("exposed", StringComparison.OrdinalIgnoreCase)
+            && read.Find(Film) is { } film && !text.StartsWith($"{film} ", StringComparison.OrdinalIgnoreCase)
             ? ExposedBox.CodeOf(film, text["exposed ".Length..].Trim())
             : text.Length <= 500 ? text : Parsed.Not<string>("names of at most 500 characters"),
         (text, _) => text) { Placeholder = "SHEETS", Shape = Shape.Choice })
