@@ -152,8 +152,8 @@ internal sealed class Checker(Snapshot snapshot)
     /// <summary>What the lots of a delivery cost are their prices, less discount, with shipping and duty, in the ledger's currency.</summary>
     private IEnumerable<string> LotPrices() => snapshot.Connection.Query<PriceRow>(
         """
-        SELECT l.entry_id AS Entry, l.id AS Lot, i.code AS Item, l.packs AS Packs, l.price AS Price, l.discount AS Discount, l.shipping AS Shipping, l.duty AS Duty,
-            l.rate AS Rate, l.cost AS Cost
+        SELECT l.entry_id AS Entry, l.id AS Lot, i.code AS Item, l.packs AS Packs, l.price AS Price, l.discount AS Discount,
+            l.shipping AS Shipping, l.duty AS Duty, l.rate AS Rate, l.cost AS Cost
         FROM lot l JOIN item i ON i.id = l.item_id LEFT JOIN lot_origin o ON o.lot_id = l.id WHERE o.mixed_from IS NULL ORDER BY l.id
         """)
         .GroupBy(row => row.Entry).SelectMany(delivery => Differing([.. delivery]));
