@@ -10,7 +10,7 @@ internal static class CostPartsText
     public static void Write(CostsShown shown, View view, TextWriter output)
     {
         WriteSlices(shown, view, output);
-        if (shown.Costs is { CountsPractice: false, Practice: { SheetsUsed: > 0 } practice })
+        if (!shown.Costs.CountsPractice && shown.Practice is { SheetsUsed: > 0 } practice)
             output.WriteProse(
                 $"{practice.SheetsUsed} for practice, {practice.Total.Rounded()}, are left out of these figures; "
                 + "--with-practice counts them.", view.Width);
@@ -55,14 +55,12 @@ internal static class CostPartsText
             Column.Left("item"), Column.Right("before"), Column.Right("bought"), Column.Right("mixed"), Column.Right("used"),
             Column.Right("lost"),
             Column.Right("on hand"), Column.Right("posted"));
-        foreach (var item in revaluation.Items)
+        foreach (var item in shown.StockShown)
             table.Add(
                 item.Item, item.Before.Rounded(), item.Bought.Rounded(), item.Mixed.Rounded(), item.Used.Rounded(), item.Lost.Rounded(),
                 item.OnHand.Rounded(), item.PostedAsUsed.Rounded());
         table.WriteTo(output, view.Width);
-        output.WriteLine(revaluation.Reconciles
-            ? "It reconciles to the last millionth."
-            : "It does not reconcile: run `trayledger check`.");
+        output.WriteLine(revaluation.Reconciles ? CostsText.Reconciled : CostsText.Unreconciled);
     }
 
     private static void WriteNext(CostsShown shown, View view, TextWriter output)
@@ -75,7 +73,7 @@ internal static class CostPartsText
 
     private static void WriteBudget(CostsShown shown, View view, TextWriter output)
     {
-        if (view.Holdings.Settings.MonthlyBudget is not { } monthly || BudgetReading.Of(shown.Costs, monthly) is not { } budget)
+        if (shown.Film is not null || view.Holdings.Settings.MonthlyBudget is not { } monthly || BudgetReading.Of(shown.Costs, monthly) is not { } budget)
             return;
         output.WriteProse(budget.Sentence, view.Width);
     }

@@ -8,19 +8,25 @@ namespace Ledger.App.Commands.Show;
 /// <summary>The costs of a period as a person reads them: where the money went, then each film by the sheet.</summary>
 internal static class CostsText
 {
+    internal const string Reconciled = "All of it is accounted for.";
+    internal const string Unreconciled = "It does not add up: run `trayledger check`.";
+
     public static void Write(CostsShown shown, View view, TextWriter output)
     {
         var costs = shown.Costs;
         var currency = view.Currency.Length == 0 ? "" : $", {view.Currency}";
         output.WriteLine($"{Dates.Text(costs.Facts.From)} to {Dates.Text(costs.Facts.To)}{currency}");
-        if (costs.Spent == Money.Zero && costs.Sheets.Count == 0)
+        if ((shown.Account?.Spent ?? costs.Spent) == Money.Zero && shown.Sheets.Count == 0)
         {
             output.WriteLine("Nothing was bought and nothing was used.");
             return;
         }
 
         output.WriteProse($"By {shown.Formula.Name()}: {shown.Formula.Basis()}.", view.Width);
-        WriteMoney(costs, output, view);
+        if (shown.Account is { } film)
+            WriteMoney(film, output, view);
+        else
+            WriteMoney(costs, output, view);
         output.WriteLine();
         WriteFilms(shown, output, view);
         CostPartsText.Write(shown, view, output);
@@ -43,7 +49,24 @@ internal static class CostsText
         output.WriteProse(
             $"{costs.Opening.Rounded()} there before + {costs.Facts.Bought.Rounded()} bought = {(costs.Used - costs.Waste).Rounded()} used "
             + $"+ {costs.Waste.Rounded()} waste + {costs.Closing.Rounded()} on hand", view.Width);
-        output.WriteLine(costs.Reconciles ? "It reconciles to the last millionth." : "It does not reconcile: run `trayledger check`.");
+        output.WriteLine(costs.Reconciles ? Reconciled : Unreconciled);
+    }
+
+    private static void WriteMoney(FilmAccount film, TextWriter output, View view)
+    {
+        var table = new TextTable(Column.Left(""), Column.Right(""), Column.Left(""));
+        table.Add(
+            "spent", film.Spent.Rounded(),
+            $"{film.Opening.Rounded()} of {film.Item} on hand before, {film.Bought.Rounded()} bought, and what its sheets used");
+        table.Add("  film", film.Film.Rounded(), "that became negatives");
+        table.Add("  chemistry", film.Chemistry.Rounded(), "its share, by area");
+        table.Add("  supplies", film.Supplies.Rounded(), "its share");
+        if (film.Prints != Money.Zero)
+            table.Add("  prints", film.Prints.Rounded(), "what was printed on");
+        table.Add("  waste", film.Waste.Rounded(), $"spoiled {film.SpoiledFilm.Rounded()}, discarded or lost {film.ThrownOrLost.Rounded()}");
+        table.Add("  on hand", film.OnHand.Rounded());
+        table.WriteTo(output, view.Width);
+        output.WriteLine(film.Reconciles ? Reconciled : Unreconciled);
     }
 
     private static void WriteFilms(CostsShown shown, TextWriter output, View view)
