@@ -1,4 +1,3 @@
-using Ledger.Core.Film;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using NodaTime;
