@@ -118,7 +118,8 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
         PostOutcome outcome = new NotPosted(new(RefusalKind.NotAccepted, ""));
         try
         {
-            var derived = _derivation.From(news.Min(entry => entry.Entry.Position), [.. news.Select(one => one.Entry)], [], Things(news.Select(one => one.Entry.Entry)));
+            var derived = _derivation.From(
+                news.Min(entry => entry.Entry.Position), [.. news.Select(one => one.Entry)], [], Things(news.Select(one => one.Entry.Entry)));
             for (var i = 0; i < news.Count; i++)
                 outcomes[news[i].Index] = derived.Outcomes[i] is Posted posted && news.Count == 1
                     ? posted with { Posting = posted.Posting with { Effects = derived.Effects } } : derived.Outcomes[i];

@@ -33,12 +33,18 @@ internal static class ActRules
         Require.That(
             target.IsSaid,
             $"entry {target.Number} was posted by an earlier version, which did not keep its words; take it back and record it again as it should be");
-        var changes = string.Join(", ", amendment.Changes.Select(change =>
-            change.Line == 0 ? $"{change.Field} {change.Value}" : $"line {change.Line} {(change.Field.Length == 0 ? "away" : $"{change.Field} {change.Value}")}"));
+        var changes = string.Join(", ", amendment.Changes.Select(Text));
         return Of(
             amendment with { Date = target.Date, Number = target.Number, Reference = target.Key },
             $"put entry {target.Number} right ({changes}): {reason}");
     }
+
+    private static string Text(FieldChange change) => change switch
+    {
+        { Field: "" } => $"without line {change.Line}",
+        { Line: 0 } => $"{change.Field} {change.Value}",
+        _ => $"line {change.Line} {change.Field} {change.Value}",
+    };
 
     private static Posting Of(Entry entry, string summary) => new(entry, summary, [], [], [], []);
 }
