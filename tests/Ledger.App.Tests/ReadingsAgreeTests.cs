@@ -17,13 +17,7 @@ public class ReadingsAgreeTests
         var (number, place) = (shelf.GetProperty("batch").GetString()!, shelf.GetProperty("storage").GetString()!);
         Assert.Equal(64, shelf.GetProperty("exposureIndex").GetInt32());
         foreach (var shown in new[] { room.Do("show", "shelf"), room.Do("show", "item", "fen80") })
-        {
-            var box = shown[shown.LastIndexOf("fen80/6 ", StringComparison.Ordinal)..];
-            var words = box[..box.IndexOf('\n', StringComparison.Ordinal)];
-            Assert.Contains(number, words, StringComparison.Ordinal);
-            Assert.Contains(place, words, StringComparison.Ordinal);
-            Assert.Contains("EI 64", words, StringComparison.Ordinal);
-        }
+            Assert.Matches($"fen80/6 +{Regex.Escape(number)} +{Regex.Escape(place)} +EI 64", shown);
 
         Assert.Contains($"emulsion {number}, from fen80/6, EI 64", Regex.Replace(room.Do("show", "holders"), "\\s+", " "), StringComparison.Ordinal);
         var side = room.Run("show", "holders", "--json").Json.GetProperty("holders").EnumerateArray()
@@ -39,9 +33,9 @@ public class ReadingsAgreeTests
         using var room = Darkroom.WithEmptyLedger();
         room.Do("record", "setting", "currency", "JPY");
         room.Do("record", "item", "pan", "--kind", "film", "--format", "4x5", "--pack", "25", "--name", "Invented pan");
-        Assert.Contains("for 9800", room.Do("record", "delivery", "2", "pan", "--price", "4900"), StringComparison.Ordinal);
+        Assert.Contains("for 9800", room.Do("record", "delivery", "pan", "2", "--price", "4900"), StringComparison.Ordinal);
         foreach (var shown in new[]
-            { room.Do("show", "shelf"), room.Do("show", "item", "pan"), room.Do("show", "costs"), room.Do("show", "prices"), room.Do("print", "cost-report") })
+            { room.Do("show", "shelf"), room.Do("show", "item", "pan"), room.Do("show", "costs"), room.Do("show", "prices") })
         {
             Assert.Contains("9800", shown, StringComparison.Ordinal);
             Assert.DoesNotContain("9800.0", shown, StringComparison.Ordinal);
