@@ -142,6 +142,10 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         Read(snapshot => new MoveReader(snapshot).MovesOf(item, asOf, atMost));
 
     /// <inheritdoc/>
+    public IReadOnlyList<StockLeft> LeftOf(string item, string? container, LocalDate since, LocalDate asOf) =>
+        Read(snapshot => new MoveReader(snapshot).LeftOf(item, container, since, asOf));
+
+    /// <inheritdoc/>
     public Bath? Bath(string code, LocalDate asOf) => Read(snapshot => new BathTableReader(snapshot).Named(code, asOf, Now(snapshot)));
 
     /// <inheritdoc/>
