@@ -1,5 +1,7 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Kinds;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;
 
@@ -105,7 +107,7 @@ internal sealed class FieldBoxes
 
     private FormField Made(Field field, bool isName) => new(Label(field), field.Width, isName ? FieldKind.Text : KindOf(field))
     {
-        Hint = Screens.ScreenText.Sentence(field.Help),
+        Hint = ScreenText.Sentence(field.Help),
         Today = _terms.Today,
         Choices = () => Choices(field),
     };

@@ -1,5 +1,5 @@
-using Ledger.Terminal.Shell;
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Pages;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;

@@ -2,8 +2,8 @@ using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Stock;
-using Ledger.Terminal.Screens;
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;
 

@@ -1,6 +1,7 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Reordering;
+using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;
 

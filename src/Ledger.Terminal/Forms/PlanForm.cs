@@ -4,8 +4,8 @@ using Ledger.Core.Measures;
 using Ledger.Core.Planning;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
-using Ledger.Terminal.Screens;
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Pages;
 using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Forms;

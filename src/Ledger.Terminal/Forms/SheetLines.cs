@@ -3,6 +3,7 @@ using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Measures;
 using Ledger.Core.Planning;
 using Ledger.Core.Sessions;
+using Ledger.Terminal.Pages;
 using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Forms;

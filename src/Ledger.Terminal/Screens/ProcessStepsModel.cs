@@ -3,8 +3,9 @@ using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
+using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Screens;
 
@@ -79,5 +80,5 @@ internal sealed class ProcessStepsModel(ILedger ledger, string process) : TableM
 
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
-        [Block.Of($"Step {row + 1}, {_process!.Steps[row].Role.Name()}", ProcessesModel.Line(_process.Steps[row]))];
+        [Block.Of($"Step {row + 1}, {_process!.Steps[row].Role.Name()}", ProcessBlocks.Line(_process.Steps[row]))];
 }

@@ -4,8 +4,9 @@ using Ledger.Core.Measures;
 using Ledger.Core.Notices;
 using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
-using Ledger.Terminal.Tables;
 
 namespace Ledger.Terminal.Screens;
 

@@ -1,3 +1,4 @@
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Tables;
 using Terminal.Gui.ViewBase;
 

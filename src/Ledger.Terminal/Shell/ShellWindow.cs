@@ -1,7 +1,9 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
+using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Finder;
 using Ledger.Terminal.Forms;
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Screens;
 using Ledger.Terminal.Tables;
 using Ledger.Terminal.Themes;

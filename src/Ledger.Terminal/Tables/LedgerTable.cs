@@ -1,4 +1,5 @@
 using System.Drawing;
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Themes;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;

@@ -1,4 +1,5 @@
 using Ledger.Core.Measures;
+using Ledger.Terminal.Pages;
 using Terminal.Gui.Views;
 
 namespace Ledger.Terminal.Tables;

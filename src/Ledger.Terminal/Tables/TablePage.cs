@@ -1,5 +1,6 @@
 using Ledger.Core.Journal;
-using Ledger.Terminal.Shell;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Pages;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 

@@ -1,5 +1,6 @@
 using Ledger.Terminal.Finder;
 using Ledger.Terminal.Forms;
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Screens;
 using Ledger.Terminal.Tests.Fakes;
 using Terminal.Gui.Input;

@@ -1,6 +1,5 @@
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Screens;
-using Ledger.Terminal.Shell;
-using Ledger.Terminal.Tables;
 using Ledger.Terminal.Tests.Fakes;
 using Terminal.Gui.Input;
 

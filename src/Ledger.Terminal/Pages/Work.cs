@@ -1,4 +1,4 @@
-namespace Ledger.Terminal.Tables;
+namespace Ledger.Terminal.Pages;
 
 /// <summary>Work on the file that may take a while.</summary>
 /// <param name="Name">What it is called while it runs.</param>

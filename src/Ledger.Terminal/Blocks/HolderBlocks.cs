@@ -2,9 +2,8 @@ using Ledger.Core.Film;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
-using Ledger.Terminal.Tables;
 
-namespace Ledger.Terminal.Screens;
+namespace Ledger.Terminal.Blocks;
 
 /// <summary>Holders, sides and sheets in the details pane.</summary>
 internal static class HolderBlocks

@@ -1,9 +1,8 @@
 using Ledger.Core.Costing;
 using Ledger.Core.Measures;
 using Ledger.Terminal.Pictures;
-using Ledger.Terminal.Tables;
 
-namespace Ledger.Terminal.Screens;
+namespace Ledger.Terminal.Blocks;
 
 /// <summary>What a unit of an item cost on the shelf, delivery by delivery.</summary>
 internal static class PriceBlocks

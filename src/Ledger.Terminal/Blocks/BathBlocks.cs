@@ -3,10 +3,9 @@ using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 using Ledger.Terminal.Pictures;
-using Ledger.Terminal.Tables;
 using NodaTime;
 
-namespace Ledger.Terminal.Screens;
+namespace Ledger.Terminal.Blocks;
 
 /// <summary>A bath in a details pane.</summary>
 internal static class BathBlocks

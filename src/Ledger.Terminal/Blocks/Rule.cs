@@ -1,7 +1,7 @@
 using Terminal.Gui.Drawing;
 using Terminal.Gui.ViewBase;
 
-namespace Ledger.Terminal.Tables;
+namespace Ledger.Terminal.Blocks;
 
 /// <summary>A thin line between two panes, in the direction of its longer side.</summary>
 internal sealed class Rule : View

@@ -1,6 +1,4 @@
-using Ledger.Terminal.Forms;
-
-namespace Ledger.Terminal.Tables;
+namespace Ledger.Terminal.Pages;
 
 /// <summary>What a key leads to.</summary>
 internal abstract record Step;

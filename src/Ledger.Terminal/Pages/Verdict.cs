@@ -1,8 +1,9 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Pictures;
 
-namespace Ledger.Terminal.Forms;
+namespace Ledger.Terminal.Pages;
 
 /// <summary>What a form comes to as it stands.</summary>
 internal abstract record Verdict
@@ -54,7 +55,7 @@ internal sealed record Ready(Entry Entry, Posting Posting) : Verdict
             return ["Nothing on the shelf changes."];
         var what = Posting.Effects.Max(effect => effect.What.Length) + 2;
         var before = Posting.Effects.Max(effect => effect.Before.Length);
-        return Posting.Effects.SelectMany(effect => Pictures.Paragraph.Of(
+        return Posting.Effects.SelectMany(effect => Paragraph.Of(
             $"{effect.What.PadRight(what)}{effect.Before.PadLeft(before)} -> {effect.After}", width, what));
     }
 }

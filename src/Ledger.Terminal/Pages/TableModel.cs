@@ -1,8 +1,8 @@
 using Ledger.Core.Journal;
-using Ledger.Terminal.Forms;
+using Ledger.Terminal.Blocks;
 using NodaTime;
 
-namespace Ledger.Terminal.Tables;
+namespace Ledger.Terminal.Pages;
 
 /// <summary>What a table screen shows and does, without a screen: rows, the details of the selected one, and its keys.</summary>
 /// <param name="ledger">The ledger.</param>

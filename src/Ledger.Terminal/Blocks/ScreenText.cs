@@ -3,7 +3,7 @@ using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using NodaTime;
 
-namespace Ledger.Terminal.Screens;
+namespace Ledger.Terminal.Blocks;
 
 /// <summary>Figures and dates in the words of the screens.</summary>
 internal static class ScreenText

@@ -1,7 +1,6 @@
 using Ledger.Core.Journal;
-using Ledger.Terminal.Screens;
 
-namespace Ledger.Terminal.Forms;
+namespace Ledger.Terminal.Blocks;
 
 /// <summary>A refusal as a form says it.</summary>
 internal static class RefusalText

@@ -4,9 +4,8 @@ using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 using Ledger.Terminal.Pictures;
-using Ledger.Terminal.Tables;
 
-namespace Ledger.Terminal.Screens;
+namespace Ledger.Terminal.Blocks;
 
 /// <summary>An item and its containers in a details pane.</summary>
 internal static class ShelfBlocks

@@ -1,9 +1,8 @@
 using Ledger.Core.Costing;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
-using Ledger.Terminal.Tables;
 
-namespace Ledger.Terminal.Screens;
+namespace Ledger.Terminal.Blocks;
 
 /// <summary>What each line of a delivery comes to on the shelf, exactly: with its share of what was paid for all of them.</summary>
 internal static class LandedBlocks

@@ -2,9 +2,8 @@ using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Planning;
 using Ledger.Core.Sessions;
-using Ledger.Terminal.Tables;
 
-namespace Ledger.Terminal.Screens;
+namespace Ledger.Terminal.Blocks;
 
 /// <summary>A plan as the details pane shows it: can it be run, the batches, the trays, the cost.</summary>
 /// <param name="settings">The ledger's settings.</param>

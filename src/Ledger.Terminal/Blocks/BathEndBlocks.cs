@@ -3,9 +3,8 @@ using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 using Ledger.Terminal.Pictures;
-using Ledger.Terminal.Tables;
 
-namespace Ledger.Terminal.Screens;
+namespace Ledger.Terminal.Blocks;
 
 /// <summary>What ends a bath, in a details pane: its capacities side by side, what came and what comes first, and its tests.</summary>
 internal static class BathEndBlocks

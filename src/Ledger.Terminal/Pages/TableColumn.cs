@@ -1,4 +1,4 @@
-namespace Ledger.Terminal.Tables;
+namespace Ledger.Terminal.Pages;
 
 /// <summary>A column of a table. The first columns are the ones a narrow screen keeps.</summary>
 /// <param name="Heading">Its heading.</param>

@@ -1,7 +1,6 @@
-using Ledger.Terminal.Tables;
 using Terminal.Gui.ViewBase;
 
-namespace Ledger.Terminal.Shell;
+namespace Ledger.Terminal.Pages;
 
 /// <summary>What is on the desk: a table with its details, a form, or the help.</summary>
 internal abstract class Page : View

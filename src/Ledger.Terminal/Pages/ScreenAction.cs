@@ -1,7 +1,6 @@
-using Ledger.Terminal.Forms;
 using Terminal.Gui.Input;
 
-namespace Ledger.Terminal.Tables;
+namespace Ledger.Terminal.Pages;
 
 /// <summary>
 /// What can be done on a screen: what it is called, what the help says, and what it does to the selected row. What is

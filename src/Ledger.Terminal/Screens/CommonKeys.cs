@@ -1,11 +1,10 @@
 using System.Globalization;
 using Ledger.Core.Journal;
 using Ledger.Terminal.Forms;
-using Ledger.Terminal.Screens;
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Pages;
 using Terminal.Gui.Input;
 
-namespace Ledger.Terminal.Shell;
+namespace Ledger.Terminal.Screens;
 
 /// <summary>The keys that mean the same on every screen, named once: they act, stand on the key lines and in the help.</summary>
 internal sealed class CommonKeys

@@ -1,8 +1,7 @@
 using Ledger.Core.Journal.Entries;
-using Ledger.Terminal.Tables;
 using Terminal.Gui.Input;
 
-namespace Ledger.Terminal.Forms;
+namespace Ledger.Terminal.Pages;
 
 /// <summary>A form without a screen: its fields, what they come to, and the one step that saves it.</summary>
 internal abstract class Form

@@ -4,10 +4,9 @@ using Ledger.Core.Notices;
 using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
 using Ledger.Terminal.Pictures;
-using Ledger.Terminal.Tables;
 using NodaTime;
 
-namespace Ledger.Terminal.Screens;
+namespace Ledger.Terminal.Blocks;
 
 /// <summary>When to order an item, in a details pane.</summary>
 internal static class ReorderBlocks

@@ -5,7 +5,7 @@ using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 
-namespace Ledger.Terminal.Tables;
+namespace Ledger.Terminal.Blocks;
 
 /// <summary>
 /// Blocks of text that can be scrolled: under each other, or side by side where the pane is broad and low. A mark at the edge says that

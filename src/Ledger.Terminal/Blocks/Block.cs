@@ -1,6 +1,6 @@
 using Ledger.Terminal.Pictures;
 
-namespace Ledger.Terminal.Tables;
+namespace Ledger.Terminal.Blocks;
 
 /// <summary>A part of a details pane: a heading and the lines under it, made for the width there is.</summary>
 /// <param name="Heading">The heading; empty for none.</param>

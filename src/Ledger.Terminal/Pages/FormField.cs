@@ -2,7 +2,7 @@ using System.Buffers;
 using Ledger.Core.Measures;
 using NodaTime;
 
-namespace Ledger.Terminal.Forms;
+namespace Ledger.Terminal.Pages;
 
 /// <summary>A field of a form: what was typed, kept as it was typed, and what can be offered in its place.</summary>
 /// <param name="label">Its label.</param>

@@ -1,4 +1,4 @@
-namespace Ledger.Terminal.Tables;
+namespace Ledger.Terminal.Pages;
 
 /// <summary>
 /// Which key is which verb: the only place where a letter is chosen. A letter does the same to whatever is selected, on
