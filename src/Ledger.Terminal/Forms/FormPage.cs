@@ -54,6 +54,7 @@ internal sealed class FormPage : Page
         .. _form.Keys.Select(key => new ScreenAction(key.Key, key.Key.ToString(), key.Label, key.Meaning, _ => Press(key))),
         .. _form.Difference is null ? Array.Empty<ScreenAction>()
             : [new(Key.F6, "F6", "Book diff.", "books what was used beyond the book as found by a count", _ => Tick(_form.Difference))],
+        .. _form.LastDay is { } day ? [new(day.Key, day.Key.ToString(), day.Label, day.Meaning, _ => Press(day))] : Array.Empty<ScreenAction>(),
     ];
 
     public override bool TakesTyping => true;

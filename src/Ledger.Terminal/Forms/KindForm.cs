@@ -55,6 +55,10 @@ internal class KindForm : FormModel
     public override FormField? Difference => _own.Find("book_difference");
 
     /// <inheritdoc/>
+    public override FormKey? LastDay => !_kind.IsDated ? null
+        : new(Key.D.WithCtrl, "Last day", "writes the day of the last entry, for what is entered later", _ => WriteLastDay());
+
+    /// <inheritdoc/>
     public override FormField First => Open(isOffered: false) ?? Open(isOffered: true)
         ?? _kind.Fields.Select(one => _own.Find(one)!).FirstOrDefault(box => !box.IsGiven) ?? _own["note"];
 
@@ -165,6 +169,14 @@ internal class KindForm : FormModel
             list.Type(string.Join(divider, names.Append(next)));
         OfferAll();
         return list;
+    }
+
+    private FormField? WriteLastDay()
+    {
+        if (Ledger.Journal(Ledger.Today, null, 1) is [var last])
+            _own["date"].Type(Dates.Text(last.Date));
+        OfferAll();
+        return null;
     }
 
     private string LabelOf(Field field) =>

@@ -126,11 +126,25 @@ internal sealed class SessionForm : SheetLines
         return apart["fate"];
     }
 
+    /// <summary>The first known sheets of the film and group of a line; what nobody has chosen of the two gives way.</summary>
+    private static string? FirstKnown(FieldBoxes line)
+    {
+        foreach (var name in new[] { "", "group", "item" })
+        {
+            if (name.Length > 0 && !line[name].IsTouched)
+                line[name].Begin(null);
+            if (line["from"].Choices().FirstOrDefault(choice => choice.Length > 0) is { } found)
+                return found;
+        }
+
+        return null;
+    }
+
     private FormField? Known(FieldBoxes line)
     {
         Know(line);
         if (line["from"].IsEmpty)
-            line["from"].Offer(line["from"].Choices().FirstOrDefault(choice => choice.Length > 0));
+            line["from"].Offer(FirstKnown(line));
         OfferSheets(line);
         return line["from"];
     }

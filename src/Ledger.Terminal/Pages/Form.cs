@@ -21,6 +21,9 @@ internal abstract class Form
     /// <summary>The tick that books what the book does not hold; null in forms that draw nothing.</summary>
     public virtual FormField? Difference => null;
 
+    /// <summary>The key that writes the day of the last entry; null in forms without a day.</summary>
+    public virtual FormKey? LastDay => null;
+
     /// <summary>The field the cursor stands in when the form opens.</summary>
     public virtual FormField First => Rows[0][0];
 

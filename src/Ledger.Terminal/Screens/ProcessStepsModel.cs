@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
@@ -57,6 +58,16 @@ internal sealed class ProcessStepsModel(ILedger ledger, string process) : TableM
 
     /// <inheritdoc/>
     public override string IdOf(int row) => _process!.Steps[row].Number.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>The first step that is another than before: the next one is added after it.</summary>
+    public override string? IdOf(Saving saving)
+    {
+        if (saving.Entry is not ProcessDefinition definition || !definition.Process.Equals(process, StringComparison.OrdinalIgnoreCase))
+            return null;
+        var before = _process?.Steps ?? [];
+        return definition.Steps.Where((step, i) => i >= before.Count || step != before[i]).FirstOrDefault() is { } changed
+            ? Scaled.ToText(changed.Number, 0) : null;
+    }
 
     /// <inheritdoc/>
     public override string Cell(int row, int column)

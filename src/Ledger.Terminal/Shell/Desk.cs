@@ -21,6 +21,9 @@ internal sealed class Desk : View
     /// <summary>The main screen at the bottom.</summary>
     public TableModel? Root => _pages.Last() is TablePage { Model: var model } ? model : null;
 
+    /// <summary>The tables that lie on it.</summary>
+    public IEnumerable<TableModel> Tables => _pages.OfType<TablePage>().Select(page => page.Model);
+
     /// <summary>Whether there is a page below the top one.</summary>
     public bool HasBelow => _pages.Count > 1;
 

@@ -291,8 +291,8 @@ internal sealed class ShellWindow : Runnable
         if (saving.IsDone)
         {
             _common.LastSaved = saving.Number;
-            foreach (var screen in _screens)
-                screen.SelectedId = screen.IdOf(saving) ?? screen.SelectedId;
+            foreach (var table in _screens.Concat(_desk.Tables).Distinct())
+                table.SelectedId = table.IdOf(saving) ?? table.SelectedId;
             Back();
             Try(_desk.Refresh);
             Caption();

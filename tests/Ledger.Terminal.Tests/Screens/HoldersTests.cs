@@ -1,6 +1,8 @@
 using Ledger.Core.Film;
+using Ledger.Core.Planning;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
+using Ledger.Terminal.Forms;
 using Ledger.Terminal.Tests.Fakes;
 using NodaTime;
 using NodaTime.Extensions;
@@ -58,6 +60,28 @@ public sealed class HoldersTests : IDisposable
         Assert.Equal((2, "S23"), (ledger.Sessions(ledger.Today, null, 1)[0].Sheets, ledger.Sessions(ledger.Today, null, 1)[0].Session));
         Assert.Equal("filed negatives", ledger.Story("E05-2", ledger.Today)!.Place);
         Assert.Empty(ledger.Check(null, default).Problems);
+    }
+
+    [Fact]
+    public void Known_sheets_are_offered_of_the_film_and_group_that_were_chosen_in_the_line()
+    {
+        using var ledger = Demo();
+        var film = ledger.HoldingsOn(ledger.Today).Film;
+        var groups = film.Sheets.Where(sheet => sheet is { Item: "fen80", Exposure: not null }).Select(sheet => sheet.Exposure!.Group).Distinct().ToList();
+        Assert.True(groups.Count > 1, string.Join(' ', groups));
+        foreach (var group in groups)
+        {
+            var form = new SessionForm(ledger);
+            var line = form.Lines[0];
+            line["item"].Type("fen80");
+            line["group"].Type(group);
+
+            var offered = line["from"].Choices().Where(choice => choice.Length > 0).ToList();
+
+            Assert.NotEmpty(offered);
+            Assert.All(offered.SelectMany(name => KnownSheets.Find(name, film)), sheet =>
+                Assert.Equal(("fen80", group), (sheet.Item, sheet.Exposure!.Group)));
+        }
     }
 
     [Fact]

@@ -59,7 +59,7 @@ public sealed class ProcessesTests
         Assert.Equal([ItemRole.Developer, ItemRole.Stop, ItemRole.Fixer], Tray.Steps.Select(step => step.Role));
         Assert.Equal(StepPer.Session, Tray.Steps[1].Per);
 
-        screen.Press(Key.CursorDown).Find("take step away");
+        screen.Find("take step away");
         Assert.StartsWith(" Drop step 2, stop", screen.Lines[0]);
         screen.Press(Key.F8);
         Assert.Equal([ItemRole.Developer, ItemRole.Fixer], Tray.Steps.Select(step => step.Role));
