@@ -20,8 +20,9 @@ internal sealed class FieldBox : TextField
         _next = next;
         // Behind the last sign there is a place for the cursor, or the first one would go out of sight.
         Width = width + 1;
-        // The key belongs to the form; the base would delete the sign behind the cursor.
-        KeyBindings.Remove(Key.D.WithCtrl);
+        // These keys belong to the form; the base has moves and deletions on them that other keys do as well.
+        foreach (var key in FormPage.OwnKeys)
+            KeyBindings.Remove(key);
         Show();
         ValueChanged += (_, _) => OnTyped();
     }

@@ -40,6 +40,9 @@ internal sealed class SessionForm : SheetLines
         _last = last;
     }
 
+    /// <summary>There is one session at a time, whatever it is to be called.</summary>
+    protected override string About => _plan ?? "";
+
     public override string Title => _plan is null ? base.Title : $"Session, from the plan {_plan}";
 
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows =>

@@ -50,6 +50,13 @@ internal abstract class SheetLines : KindForm
     /// <summary>A line says from now on which sheets it is about.</summary>
     protected void Know(FieldBoxes line) => _known.Add(line);
 
+    /// <inheritdoc/>
+    protected override void LineIsBack(FieldBoxes line)
+    {
+        if (!line["from"].IsEmpty)
+            Know(line);
+    }
+
     /// <summary>A line that names its sheets counts them and knows their film and group.</summary>
     public override void Edited(FormField field)
     {

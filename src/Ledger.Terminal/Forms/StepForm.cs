@@ -29,6 +29,8 @@ internal sealed class StepForm : ProcessForm
         OfferAll();
     }
 
+    protected override string About => $"{base.About} {_step?.Number}".Trim();
+
     public override string Title => _step is null ? "New step" : $"Step {_step.Number}";
 
     public override IReadOnlyList<string> Purpose =>

@@ -36,6 +36,30 @@ internal abstract class Form
     /// <summary>Whether anything was typed that leaving would lose.</summary>
     public virtual bool IsTouched => Fields.Any(one => one.IsTouched);
 
+    /// <summary>By what it is known again when it was left unsaved: the form, and what it is about; null where it is not kept.</summary>
+    public virtual string? ParkedAs => null;
+
+    /// <summary>What stands in it, to be put back later.</summary>
+    public virtual string Content() => "";
+
+    /// <summary>Puts back what stood in it.</summary>
+    public virtual void PutBack(string content)
+    {
+    }
+
+    /// <summary>Keeps what was typed, or that nothing was; false when it cannot be kept.</summary>
+    public virtual bool Park() => !IsTouched;
+
+    /// <summary>A form that makes what a field names and the ledger does not know; null where there is none.</summary>
+    public virtual Form? Maker(FormField field) => null;
+
+    /// <summary>The ledger may hold something else than when the form was opened.</summary>
+    /// <param name="made">What was made for the field.</param>
+    /// <param name="field">The field; null when nothing was made.</param>
+    public virtual void Renew(Entry? made, FormField? field)
+    {
+    }
+
     /// <summary>The user has changed a field; others may be offered anew.</summary>
     public virtual void Edited(FormField field)
     {

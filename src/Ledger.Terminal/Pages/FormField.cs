@@ -38,6 +38,13 @@ internal sealed class FormField(string label, int width, FieldKind kind = FieldK
     /// <summary>Whether what it is about was written in it when the form opened, so that nothing else is offered.</summary>
     public bool IsGiven { get; private set; }
 
+    /// <summary>What sort of thing it names that a form can make: item, jug, holder; null for nothing of the kind.</summary>
+    public string? Makes { get; init; }
+
+    /// <summary>Whether it names something that is not among what is known, and that a form can make.</summary>
+    public bool IsUnknown => Makes is not null && (IsEmpty ? !Choices().Any(choice => choice.Length > 0)
+        : Kind == FieldKind.Choice && !Choices().Contains(Text.Trim(), StringComparer.OrdinalIgnoreCase));
+
     /// <summary>The day that relative dates are seen from.</summary>
     public LocalDate Today { get; init; }
 
@@ -53,6 +60,9 @@ internal sealed class FormField(string label, int width, FieldKind kind = FieldK
         Text = Kept(text);
         IsTouched = true;
     }
+
+    /// <summary>Puts back what stood in it, and how it came there.</summary>
+    public void Put(string text, bool isTouched, bool isGiven) => (Text, IsTouched, IsGiven) = (text, isTouched, isGiven);
 
     /// <summary>Ticks it, or takes the tick away.</summary>
     public void Tick() => Type(IsTicked ? "" : Ticked);

@@ -62,8 +62,8 @@ internal static class KeyTable
     /// <summary>Divides figures into groups.</summary>
     public static Verb Group => new('G', "Group", "divide, by month, by film");
 
-    /// <summary>Shows it from another side: another period.</summary>
-    public static Verb View => new('V', "View", "period, year");
+    /// <summary>Shows it from another side: another period, or where it stands.</summary>
+    public static Verb View => new('V', "View", "period, year, show");
 
     /// <summary>Writes a page for paper.</summary>
     public static Verb Paper => new('W', "On paper", "label, slip, sheet, print");

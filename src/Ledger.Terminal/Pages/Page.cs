@@ -24,8 +24,8 @@ internal abstract class Page : View
     /// <summary>Whether letters, digits and the space bar are typed here, so that only function keys are commands.</summary>
     public virtual bool TakesTyping => false;
 
-    /// <summary>Whether leaving it would lose something that was typed.</summary>
-    public virtual bool WouldLose => false;
+    /// <summary>Keeps what was typed here; false when it cannot be kept, and leaving the page would lose it.</summary>
+    public virtual bool Park() => true;
 
     /// <summary>Stops what runs here; false when nothing does, so that the page can be left.</summary>
     public virtual bool Stop() => false;
@@ -43,11 +43,17 @@ internal abstract class Page : View
     /// <summary>Raised when the user has typed something.</summary>
     public event Action? Touched;
 
+    /// <summary>Raised when other keys can be pressed than before.</summary>
+    public event Action? Turned;
+
     /// <summary>The row that a key applies to.</summary>
     public virtual int Row => -1;
 
     /// <summary>Reads anew what it shows.</summary>
     public abstract void Refresh();
+
+    /// <summary>Says that other keys can be pressed than before.</summary>
+    protected void OnTurned() => Turned?.Invoke();
 
     /// <summary>Says that the user has typed something.</summary>
     protected void OnTouched() => Touched?.Invoke();

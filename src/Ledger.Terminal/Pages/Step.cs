@@ -5,7 +5,11 @@ internal abstract record Step;
 
 /// <summary>A form opens.</summary>
 /// <param name="Form">The form.</param>
-internal sealed record FormStep(Form Form) : Step;
+internal sealed record FormStep(Form Form) : Step
+{
+    /// <summary>What follows once it is saved; null for nothing.</summary>
+    public Func<Step>? Then { get; init; }
+}
 
 /// <summary>One of the main screens comes up.</summary>
 /// <param name="Screen">The screen's name.</param>

@@ -27,8 +27,8 @@ internal sealed class Desk : View
     /// <summary>Whether there is a page below the top one.</summary>
     public bool HasBelow => _pages.Count > 1;
 
-    /// <summary>Whether something that was typed lies on it unsaved.</summary>
-    public bool WouldLose => _pages.Any(page => page.WouldLose);
+    /// <summary>Keeps what was typed on any page; false when something would be lost.</summary>
+    public bool Park() => _pages.Aggregate(true, (isKept, page) => page.Park() && isKept);
 
     /// <summary>Lays a page on top.</summary>
     public void Lay(Page page)

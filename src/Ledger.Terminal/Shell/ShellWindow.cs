@@ -97,6 +97,8 @@ internal sealed class ShellWindow : Runnable
         }
         else if (_timer is not null)
             App?.RemoveTimeout(_timer);
+        if (!newIsRunning)
+            _desk.Park();
     }
 
     protected override bool OnKeyDown(Key key)
@@ -131,7 +133,7 @@ internal sealed class ShellWindow : Runnable
         else if (_finder is not null)
             Answer(key);
         else if (key == Key.Q.WithCtrl)
-            Leave(_desk.WouldLose, () => App?.RequestStop(this));
+            Leave(_desk.Park(), () => App?.RequestStop(this));
         else if (key == Key.F9 || (key == Key.Space && !Page.TakesTyping))
             Blank();
         else if (key == Key.F1)
@@ -139,7 +141,7 @@ internal sealed class ShellWindow : Runnable
         else if (key == Key.F2)
             Find();
         else if (key == Key.Esc)
-            Leave(Page.WouldLose, Page.Stop() ? Caption : Back);
+            Leave(Page.Park(), Page.Stop() ? Caption : LeavePage);
         else if (Meant(key) is { } meant)
             Follow(meant.Press(Page.Row));
         else
@@ -157,7 +159,7 @@ internal sealed class ShellWindow : Runnable
         switch (step)
         {
             case FormStep fill:
-                Open(fill.Form);
+                Open(fill);
                 break;
             case TableStep into:
                 into.Table.Refresh();
@@ -200,11 +202,18 @@ internal sealed class ShellWindow : Runnable
         page.Start();
     }
 
-    private void Open(Form form)
+    private void Open(FormStep step)
     {
-        var page = new FormPage(form, Saved);
+        var form = step.Form;
+        var page = new FormPage(form, saving => Saved(saving, step.Then));
         page.Touched += Stay;
+        page.Turned += Caption;
+        var kept = form.ParkedAs is { } name ? _ledger.Draft(name) : null;
+        if (kept is not null)
+            page.PutBack(kept);
         Lay(page);
+        if (kept is not null)
+            _message.Say("This is as you left it. Ctrl+E empties it.");
     }
 
     private void Help()
@@ -230,16 +239,25 @@ internal sealed class ShellWindow : Runnable
             Show(_screens[0]);
     }
 
-    /// <summary>Leaves at once, unless something was typed: then only at the second time.</summary>
-    private void Leave(bool wouldLose, Action leave)
+    /// <summary>What was typed waits until its form is opened again.</summary>
+    private void LeavePage()
     {
-        if (!wouldLose || _isLeaveAsked)
+        var left = Page is FormPage { Form: { IsTouched: true, ParkedAs: not null } form } ? form.Title : null;
+        Back();
+        if (left is not null)
+            _message.Say($"{left} is kept as you left it. The same way leads back to it.");
+    }
+
+    /// <summary>Leaves at once, unless what was typed cannot be kept: then only at the second time.</summary>
+    private void Leave(bool isKept, Action leave)
+    {
+        if (isKept || _isLeaveAsked)
         {
             leave();
             return;
         }
 
-        _message.Say("Nothing is saved yet. The same key again leaves without saving.");
+        _message.Say("Nothing is saved yet, and it cannot be kept. The same key again leaves without it.");
         _isLeaveAsked = true;
     }
 
@@ -280,7 +298,7 @@ internal sealed class ShellWindow : Runnable
             : [.. KeyHint.Of(_common.Screens).Select(key => key with { IsHere = key.Label == _desk.Root?.Name })];
     }
 
-    private void Saved(Saving saving)
+    private void Saved(Saving saving, Func<Step>? then)
     {
         if (saving is { IsDone: true, Next: { } next })
         {
@@ -295,9 +313,13 @@ internal sealed class ShellWindow : Runnable
                 table.SelectedId = table.IdOf(saving) ?? table.SelectedId;
             Back();
             Try(_desk.Refresh);
+            if (Page is FormPage waiting)
+                waiting.GoOn(saving.Entry);
             Caption();
         }
 
+        if (saving.IsDone && then is not null)
+            Follow(then());
         _message.Say(saving.Sentence);
         _isFaultSaid = !saving.IsDone;
     }

@@ -197,21 +197,6 @@ public sealed class FormsTests
     }
 
     [Fact]
-    public void Esc_leaves_a_touched_form_only_at_the_second_time()
-    {
-        var ledger = Some.Ledger();
-        using var screen = new Screen(ledger);
-
-        screen.Type("s").Type("4").Press(Key.Esc);
-        Assert.Contains("Nothing is saved yet.", screen.Text);
-        Assert.Contains("Sheets 4", screen.Text);
-
-        screen.Press(Key.Esc);
-        Assert.StartsWith(" Today ", screen.Lines[0]);
-        Assert.Equal(10, ledger.Journal(Some.Today, null, 1)[0].Number);
-    }
-
-    [Fact]
     public void Digits_letters_and_blanks_are_typed_in_a_form_and_F9_blanks()
     {
         using var screen = new Screen(Some.Ledger());

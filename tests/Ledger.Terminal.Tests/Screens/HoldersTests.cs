@@ -92,7 +92,7 @@ public sealed class HoldersTests : IDisposable
 
         screen.Type("7").Type("l").Type("E01-1").Press(Key.F8);
         Assert.Contains("E01-1 holds a sheet of fen80", screen.Text);
-        screen.Press(Key.Esc, Key.Esc);
+        screen.Press(Key.Esc);
 
         screen.Type("x").Type("E01-1");
         Assert.Contains("tick Anyway", screen.Text);

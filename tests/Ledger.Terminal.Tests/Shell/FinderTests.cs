@@ -102,7 +102,7 @@ public sealed class FinderTests
         Assert.Contains("Split", screen.Press(Key.F2).Text);
         Assert.DoesNotContain("Waste jugs", screen.Text);
         Assert.IsType<SessionForm>(Form(screen.Press(Key.Esc)));
-        Assert.True(screen.Shell.Page.WouldLose);
+        Assert.True(Assert.IsType<FormPage>(screen.Shell.Page).Form.IsTouched);
     }
 
     [Fact]

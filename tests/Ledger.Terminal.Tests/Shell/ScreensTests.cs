@@ -42,11 +42,11 @@ public sealed class ScreensTests
     }
 
     [Fact]
-    public void Enter_on_a_notice_opens_the_bath_it_is_about_and_Esc_leads_back_to_today()
+    public void V_on_a_notice_shows_the_bath_it_is_about_and_Esc_leads_back_to_today()
     {
         using var screen = new Screen(Some.Ledger());
 
-        screen.Press(Key.Enter);
+        screen.Type("v");
         Assert.StartsWith(" Baths ", screen.Lines[0]);
         Assert.Contains("Bath F4: fixer for film", screen.Text);
 
