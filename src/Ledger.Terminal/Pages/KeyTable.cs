@@ -12,6 +12,7 @@ internal static class KeyTable
         New, Amend, Count, Discard, Undo, Receive, Open, Decant, Move, Add, Test, Load, Expose, Keeper,
         Index, Group, View, Paper, More, Fewer, All,
         Session, Bath, Plan,
+        Find, Sort, Reverse,
     ];
 
     /// <summary>Writes down something new of what the screen shows.</summary>
@@ -85,6 +86,15 @@ internal static class KeyTable
 
     /// <summary>Plans sessions.</summary>
     public static Verb Plan => new('P', "Plan", "trip");
+
+    /// <summary>Finds rows by words.</summary>
+    public static Verb Find => new('/', "Find", "search, filter, look for");
+
+    /// <summary>Sorts by a heading.</summary>
+    public static Verb Sort => new('H', "Sort", "order, heading, column");
+
+    /// <summary>Sorts the other way round.</summary>
+    public static Verb Reverse => new('Y', "Other way", "sort, descending, ascending");
 }
 
 /// <summary>What a key does to whatever is selected.</summary>

@@ -20,6 +20,12 @@ internal sealed record ScreenAction(Key? Key, string Name, string Label, string 
     public static ScreenAction Of(Verb verb, string meaning, Func<int, Step?> press) =>
         Letter(verb.Letter, verb.Word, meaning, press) with { FindBy = verb.FindBy };
 
+    /// <summary>Whether the key line has it; what is the same on every screen need not take room there.</summary>
+    public bool IsOnLine { get; init; } = true;
+
+    /// <summary>What the verb does here, left to the help and the list of actions.</summary>
+    public static ScreenAction Quiet(Verb verb, string meaning, Func<int, Step?> press) => Of(verb, meaning, press) with { IsOnLine = false };
+
     /// <summary>What the verb does here: it opens a form about the selected row.</summary>
     public static ScreenAction OnRow(Verb verb, string meaning, Func<int, Form> form) =>
         Of(verb, meaning, ForRow(form));

@@ -9,6 +9,7 @@ namespace Ledger.Terminal.Pages;
 internal abstract class TableModel(ILedger ledger)
 {
     private int _row;
+    private IReadOnlyList<int>? _shown;
 
     /// <summary>The screen's name.</summary>
     public abstract string Name { get; }
@@ -37,8 +38,38 @@ internal abstract class TableModel(ILedger ledger)
     /// <summary>What names the selected row across refreshes; null when nothing is selected.</summary>
     public string? SelectedId { get; set; }
 
-    /// <summary>The row that is selected; -1 without rows.</summary>
-    public int SelectedRow => Count == 0 ? -1 : Math.Max(0, RowOf(SelectedId));
+    /// <summary>The row that is selected; -1 without rows, or when none is found.</summary>
+    public int SelectedRow => Count == 0 || _shown is [] ? -1 : Math.Max(0, RowOf(SelectedId));
+
+    /// <summary>What is looked for, and how it is sorted.</summary>
+    public Sift Sift { get; } = new();
+
+    /// <summary>How many rows are shown.</summary>
+    public int ShownCount => _shown?.Count ?? Count;
+
+    /// <summary>The row that is shown in a place.</summary>
+    public int RowAt(int place) => _shown is { } shown ? shown[place] : place;
+
+    /// <summary>The place in which a row is shown; -1 when it is not.</summary>
+    public int PlaceOf(int row)
+    {
+        for (var place = 0; _shown is not null && place < _shown.Count; place++)
+            if (_shown[place] == row)
+                return place;
+        return _shown is null ? row : -1;
+    }
+
+    /// <summary>Brings what is shown in line with the rows and with what is looked for; all rows are read for that.</summary>
+    public void Arrange()
+    {
+        _shown = null;
+        if (!Sift.IsFinding && Sift.Column is null)
+            return;
+        Reach(int.MaxValue);
+        _shown = Sift.Of(Count, Columns.Count, Cell);
+        if (_shown is [var first, ..] && PlaceOf(SelectedRow) < 0)
+            SelectedId = IdOf(first);
+    }
 
     /// <summary>What a row is called: as the first column, unless that does not name it.</summary>
     protected virtual string RowName => Columns[0].Heading.ToLowerInvariant();

@@ -136,7 +136,7 @@ internal sealed class ShellWindow : Runnable
             Leave(_desk.Park(), () => App?.RequestStop(this));
         else if (key == Key.F9 || (key == Key.Space && !Page.TakesTyping))
             Blank();
-        else if (key == Key.F1)
+        else if (key == Key.F1 || (key == new Key('?') && !Page.TakesTyping))
             Help();
         else if (key == Key.F2)
             Find();
@@ -163,7 +163,7 @@ internal sealed class ShellWindow : Runnable
                 break;
             case TableStep into:
                 into.Table.Refresh();
-                Lay(new TablePage(into.Table, Follow));
+                Lay(Table(into.Table));
                 break;
             case ScreenStep go when _screens.FirstOrDefault(screen => screen.Name == go.Screen) is { } screen:
                 screen.SelectedId = go.Id ?? screen.SelectedId;
@@ -190,9 +190,17 @@ internal sealed class ShellWindow : Runnable
 
     private void Show(TableModel screen)
     {
+        screen.Sift.Words = "";
         screen.Refresh();
-        _desk.Change(new TablePage(screen, Follow));
+        _desk.Change(Table(screen));
         Face();
+    }
+
+    private TablePage Table(TableModel model)
+    {
+        var page = new TablePage(model, Follow);
+        page.Turned += Caption;
+        return page;
     }
 
     private void Watch(WorkPage page)
@@ -289,7 +297,7 @@ internal sealed class ShellWindow : Runnable
         [
             .. Page is TablePage { Opens: { } label } ? [new KeyHint(Key.Enter, "Enter", label)] : Array.Empty<KeyHint>(),
             .. KeyHint.Of(Page.Actions),
-            .. _desk.HasBelow ? [CommonKeys.Back] : Array.Empty<KeyHint>(),
+            .. _desk.HasBelow || Page is TablePage { TakesTyping: true } ? [CommonKeys.Back] : Array.Empty<KeyHint>(),
             .. isTyping || Page is HelpPage ? [] : KeyHint.Of(_common.Work.Where(key => Page.Actions.All(own => own.Key != key.Key))),
             .. isTyping ? Array.Empty<KeyHint>() : [CommonKeys.Quit],
         ];

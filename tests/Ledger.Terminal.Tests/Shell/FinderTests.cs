@@ -80,7 +80,7 @@ public sealed class FinderTests
         screen.Press(Key.F2).Type("s22").Press(Key.Enter);
         Assert.StartsWith(" Sessions ", screen.Lines[0]);
 
-        screen.Type("1").Press(Key.F2, Key.CursorDown, Key.Enter);
+        screen.Type("1").Press(Key.F2, Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.Enter);
         Assert.NotEqual(" Today ", screen.Lines[0][..7]);
     }
 
