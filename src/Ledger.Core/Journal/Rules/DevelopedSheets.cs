@@ -10,6 +10,7 @@ namespace Ledger.Core.Journal.Rules;
 internal sealed class DevelopedSheets(LoggedBatches batches, Draft draft)
 {
     private int _position;
+    private int _new;
 
     public void Take(int number, SessionLine line, Item film)
     {
@@ -24,11 +25,12 @@ internal sealed class DevelopedSheets(LoggedBatches batches, Draft draft)
 
     private void TakeCounted(int number, SessionLine line, Item film)
     {
+        _new = 0;
         foreach (var draw in draft.Take(film, film.Of(line.Sheets), line.Container, Destination(line), booksDifference: false))
         {
             Add(number, line, line.Group, film, draw.From.Lot.Id, draw.Quantity.Base, draw.Cost);
             foreach (var cost in Share.Split(draw.Cost.Millionths, new long[draw.Quantity.Base]))
-                Develop(number, line, film, draft.Film.NewSheet(), draw.From.Lot.Id, new(cost), draw.From.Place, null);
+                Develop(number, line, film, film.Unit == Unit.Sheet ? draft.Film.NewSheet($"{number}.{++_new}") : default, draw.From.Lot.Id, new(cost), draw.From.Place, null);
         }
     }
 
@@ -89,7 +91,7 @@ internal sealed class DevelopedSheets(LoggedBatches batches, Draft draft)
         if (film.Unit == Unit.Sheet)
             draft.Add(new SheetDeveloped(
                 sheet, lot, cost, box, _position, batches.NumberOf(number), line.Fate, line.Cause, side,
-                line.Fate.IsNegative() ? draft.Film.NextNegative() : null));
+                line.Fate.IsNegative() ? draft.Film.NextNegative(sheet) : null));
     }
 
     private static PlaceId Destination(SessionLine line) => line.Fate.IsNegative() ? Places.FiledNegatives : Places.Rejects;
