@@ -58,7 +58,7 @@ internal sealed class CommonKeys
             yield return ($"1 to {Screens.Count}", string.Join(", ", Screens.Select(screen => screen.Label)));
             foreach (var key in Work)
                 yield return (key.Name, key.Meaning);
-            yield return ("Space", "blanks the screen until a key is pressed");
+            yield return ("Space", "blanks the screen until Ctrl+L is pressed; a black screen still glows, so leave it outside or covered");
             yield return ("Enter", "opens what is selected");
         }
 

@@ -15,12 +15,11 @@ using Terminal.Gui.Views;
 namespace Ledger.Terminal.Shell;
 
 /// <summary>
-/// The one window: a title line, the page the user is on, a line for what just happened, the page's keys and the screens' digits. Pages
-/// lie on each other like sheets on a desk; Esc takes the top one away.
+/// The one window: the screens' names at its head, the title of the page the user is on, the page, a line for what just happened, the page's
+/// keys and those that are the same everywhere. Pages lie on each other like sheets on a desk; Esc takes the top one away.
 /// </summary>
 internal sealed class ShellWindow : Runnable
 {
-    private const int SteadyWidth = 34;
     private const string Unnamed = "Trayledger";
     private static readonly TimeSpan Look = TimeSpan.FromSeconds(1);
 
@@ -29,17 +28,18 @@ internal sealed class ShellWindow : Runnable
     private readonly TerminalOptions _options;
     private readonly IReadOnlyList<TableModel> _screens;
     private readonly CommonKeys _common;
-    private readonly Desk _desk = new() { Y = 1 };
-    private readonly TitleLine _title = new() { Width = Dim.Fill(SteadyWidth), Height = 1 };
+    private readonly HeadLine _head;
+    private readonly Desk _desk = new() { Y = 2 };
+    private readonly TitleLine _title = new() { Y = 1, Width = Dim.Fill(), Height = 1 };
     private readonly MessageLine _message = new() { Width = Dim.Fill() };
-    private readonly KeyLine _steadyKeys;
     private readonly KeyLine _pageKeys;
-    private readonly KeyLine _screenKeys;
+    private readonly KeyLine _steadyKeys;
     private Blackout? _blackout;
     private FinderBox? _finder;
     private object? _timer;
     private (long Version, LocalDate Day) _seen;
     private bool _isLeaveAsked;
+    private bool _isBlankTold;
     private bool _isFaultSaid;
 
     public ShellWindow(ILedger ledger, IUpkeep upkeep, IPaper paper, TerminalOptions options)
@@ -49,16 +49,16 @@ internal sealed class ShellWindow : Runnable
         _options = options;
         _screens = MainScreens.Of(ledger, upkeep, options.File);
         _common = new(ledger, _screens);
-        _steadyKeys = new(Click) { X = Pos.AnchorEnd(SteadyWidth), Width = SteadyWidth, Height = 1 };
+        _head = new(Click) { Width = Dim.Fill(), Height = 1 };
         _pageKeys = new(Click) { Y = Pos.AnchorEnd(2), Width = Dim.Fill(), Height = 1 };
-        _screenKeys = new(Click) { Y = Pos.AnchorEnd(1), Width = Dim.Fill(), Height = 1 };
-        _desk.Height = Dim.Func(_ => Math.Max(1, Viewport.Height - 3 - _message.LinesAt(Viewport.Width)));
+        _steadyKeys = new(Click) { Y = Pos.AnchorEnd(1), Width = Dim.Fill(), Height = 1 };
+        _desk.Height = Dim.Func(_ => Math.Max(1, Viewport.Height - 4 - _message.LinesAt(Viewport.Width)));
         _message.Y = Pos.Bottom(_desk);
         _message.Height = Dim.Func(_ => _message.LinesAt(Viewport.Width));
         Width = Dim.Fill();
         Height = Dim.Fill();
         SetScheme(Theme.For(options));
-        Add(_title, _steadyKeys, _desk, _message, _pageKeys, _screenKeys);
+        Add(_head, _title, _desk, _message, _pageKeys, _steadyKeys);
         ledger.Read(() =>
         {
             _seen = (ledger.Version, ledger.Today);
@@ -129,7 +129,7 @@ internal sealed class ShellWindow : Runnable
     private bool Press(Key key)
     {
         if (IsBlank)
-            Unblank();
+            return _blackout!.NewKeyDownEvent(key);
         else if (_finder is not null)
             Answer(key);
         else if (key == Key.Q.WithCtrl)
@@ -292,18 +292,19 @@ internal sealed class ShellWindow : Runnable
     {
         var isTyping = Page.TakesTyping;
         _title.Say(Page.Heading, Dates.Text(_ledger.Today), _options.File.Length > 0 ? _options.File : Unnamed);
-        _steadyKeys.Hints = [CommonKeys.Blank(isTyping), CommonKeys.Help, CommonKeys.Actions];
         _pageKeys.Hints =
         [
             .. Page is TablePage { Opens: { } label } ? [new KeyHint(Key.Enter, "Enter", label)] : Array.Empty<KeyHint>(),
             .. KeyHint.Of(Page.Actions),
             .. _desk.HasBelow || Page is TablePage { TakesTyping: true } ? [CommonKeys.Back] : Array.Empty<KeyHint>(),
-            .. isTyping || Page is HelpPage ? [] : KeyHint.Of(_common.Work.Where(key => Page.Actions.All(own => own.Key != key.Key))),
-            .. isTyping ? Array.Empty<KeyHint>() : [CommonKeys.Quit],
         ];
-        _screenKeys.Hints = isTyping
-            ? []
-            : [.. KeyHint.Of(_common.Screens).Select(key => key with { IsHere = key.Label == _desk.Root?.Name })];
+        _steadyKeys.Hints =
+        [
+            CommonKeys.Blank(isTyping), CommonKeys.Help, CommonKeys.Actions,
+            .. isTyping ? Array.Empty<KeyHint>() : [CommonKeys.Quit],
+            .. isTyping || Page is HelpPage ? [] : KeyHint.Of(_common.Work.Where(key => Page.Actions.All(own => own.Key != key.Key))),
+        ];
+        _head.Show([.. KeyHint.Of(_common.Screens).Select(key => key with { IsHere = key.Label == _desk.Root?.Name })], isTyping);
     }
 
     private void Saved(Saving saving, Func<Step>? then)
@@ -369,8 +370,16 @@ internal sealed class ShellWindow : Runnable
         SetNeedsDraw();
     }
 
+    /// <summary>The first time, what lights the screen up again is said before it goes black: afterwards nothing can be read.</summary>
     private void Blank()
     {
+        if (!_isBlankTold)
+        {
+            _isBlankTold = true;
+            _message.Say($"Once more blanks the screen. {Blackout.Warning}");
+            return;
+        }
+
         _blackout = new(Unblank);
         Add(_blackout);
         _blackout.SetFocus();

@@ -64,6 +64,9 @@ internal sealed class Screen : IDisposable
     public IEnumerable<Color> Colours =>
         Backgrounds.Concat(_app.Driver!.Contents!.Cast<Cell>().Select(cell => cell.Attribute!.Value.Foreground));
 
+    /// <summary>The line that says where the user is.</summary>
+    public string Title => Lines[1];
+
     public string[] Lines => Text.ReplaceLineEndings("\n").Split('\n');
 
     public Screen Press(params Key[] keys)

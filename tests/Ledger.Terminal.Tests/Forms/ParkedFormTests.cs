@@ -15,7 +15,7 @@ public sealed class ParkedFormTests
         using var screen = new Screen(_ledger);
 
         screen.Type("s").Type("7").Press(Key.Tab).Type("N+1").Press(Key.Esc);
-        Assert.StartsWith(" Today", screen.Lines[0]);
+        Assert.StartsWith(" Today", screen.Title);
         Assert.Contains("kept as you left it", screen.Text);
 
         screen.Type("s");
@@ -110,10 +110,10 @@ public sealed class ParkedFormTests
         Assert.Contains("Ctrl+N New item", screen.Text);
 
         screen.Press(Key.N.WithCtrl);
-        Assert.StartsWith(" New item", screen.Lines[0]);
+        Assert.StartsWith(" New item", screen.Title);
         screen.Type("Pan 100").Press(Key.Tab, Key.Tab, Key.Tab, Key.Tab).Type("25").Press(Key.F8);
 
-        Assert.True(screen.Lines[0].StartsWith(" Delivery", StringComparison.Ordinal), screen.Text);
+        Assert.True(screen.Title.StartsWith(" Delivery", StringComparison.Ordinal), screen.Text);
         Assert.Equal("pan100", Assert.IsType<FormPage>(screen.Shell.Page).Form.Fields.Single(field => field.Label == "Item").Text);
         Assert.NotNull(_ledger.HoldingsOn(Some.Today).Item("pan100"));
     }
@@ -127,7 +127,7 @@ public sealed class ParkedFormTests
             screen.Press(Key.Tab);
 
         screen.Press(Key.N.WithCtrl);
-        Assert.StartsWith(" New waste jug", screen.Lines[0]);
+        Assert.StartsWith(" New waste jug", screen.Title);
         screen.Type("5l").Press(Key.Tab).Type("used fixer").Press(Key.F8);
 
         Assert.True(screen.Shell.Page is FormPage { Form: DiscardForm }, screen.Text);

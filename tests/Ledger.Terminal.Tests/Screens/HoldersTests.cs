@@ -105,12 +105,12 @@ public sealed class HoldersTests : IDisposable
         using var screen = new Screen(ledger);
 
         screen.Type("7").Press([.. Enumerable.Repeat(Key.CursorDown, 6), Key.Enter]);
-        Assert.StartsWith(" Holders: E07", screen.Lines[0]);
+        Assert.StartsWith(" Holders: E07", screen.Title);
         screen.Press(Key.CursorDown);
         Assert.Contains("reject: fogged", screen.Text);
         Assert.Contains("the weir in fog", screen.Text);
         screen.Press(Key.Esc);
-        Assert.StartsWith(" Holders ", screen.Lines[0]);
+        Assert.StartsWith(" Holders ", screen.Title);
     }
 
     [Fact]

@@ -23,7 +23,7 @@ public sealed class FindingTests
         Assert.DoesNotContain("fen80 ", screen.Text);
 
         screen.Press(Key.Enter, Key.Enter);
-        Assert.StartsWith(" Shelf: tarnfix", screen.Lines[0]);
+        Assert.StartsWith(" Shelf: tarnfix", screen.Title);
     }
 
     [Fact]
@@ -35,10 +35,10 @@ public sealed class FindingTests
         Assert.Contains("Nothing is found by that", screen.Text);
 
         screen.Press(Key.Esc);
-        Assert.StartsWith(" Shelf", screen.Lines[0]);
+        Assert.StartsWith(" Shelf", screen.Title);
         Assert.Contains("fen80", screen.Text);
         screen.Press(Key.Esc);
-        Assert.StartsWith(" Today", screen.Lines[0]);
+        Assert.StartsWith(" Today", screen.Title);
     }
 
     [Fact]
@@ -72,11 +72,11 @@ public sealed class FindingTests
     {
         using var screen = new Screen(_ledger);
         screen.Type("2");
-        var column = screen.Lines[1].IndexOf("On hand", StringComparison.Ordinal);
+        var column = screen.Lines[2].IndexOf("On hand", StringComparison.Ordinal);
 
-        screen.Click(column + 1, 1);
+        screen.Click(column + 1, 2);
         Assert.Equal(["fen80", "syrup", "tarnfix"], Items(screen));
-        screen.Click(column + 1, 1);
+        screen.Click(column + 1, 2);
         Assert.Equal(["tarnfix", "syrup", "fen80"], Items(screen));
     }
 
@@ -106,5 +106,5 @@ public sealed class FindingTests
     }
 
     private static string[] Items(Screen screen) =>
-        [.. screen.Lines.Skip(3).Take(3).Select(line => line.Trim().Split(' ')[0])];
+        [.. screen.Lines.Skip(4).Take(3).Select(line => line.Trim().Split(' ')[0])];
 }
