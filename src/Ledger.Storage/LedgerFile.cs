@@ -7,6 +7,7 @@ using Ledger.Core.Sessions;
 using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
 using Ledger.Storage.Upkeep;
+using Ledger.Storage.Deriving;
 using Ledger.Storage.Writing;
 using Microsoft.Data.Sqlite;
 using NodaTime;
@@ -16,8 +17,6 @@ namespace Ledger.Storage;
 /// <summary>A ledger in one SQLite file.</summary>
 public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
 {
-    private const int Constraint = 19;
-
     private readonly SqliteConnection _connection;
     private readonly ZonedClock _clock;
     private readonly SharedHoldings _holdings = new();
@@ -62,14 +61,32 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     public Holdings HoldingsOn(LocalDate asOf) => Read(snapshot => _holdings.Lend(asOf, snapshot));
 
     /// <inheritdoc/>
-    public Decision Preview(Entry entry) => Hold(snapshot => PostingRules.Decide(entry, Now(snapshot), new JournalReader(snapshot), Today));
+    public Decision Preview(Entry entry)
+    {
+        var isLast = Hold(snapshot => IsReadOnly || !Recorder(snapshot).ChangesThePast(entry));
+        return isLast ? Hold(snapshot => PostingRules.Decide(entry, Now(snapshot), new JournalReader(snapshot), Today)) : Write(transaction =>
+        {
+            var outcome = Recorder(transaction.Inside).Post(entry);
+            _holdings.Forget();
+            return outcome switch
+            {
+                Posted posted => new Accepted(posted.Posting),
+                NotPosted refused => new Refused(refused.Refusal),
+                AlreadyPosted already => (Decision)new Refused(new(
+                    RefusalKind.AlreadyThere, $"entry {already.Number} stands in the journal under this reference already")),
+                var other => throw new InvalidOperationException($"the ledger answered with {other}"),
+            };
+        });
+    }
 
     /// <inheritdoc/>
     public PostOutcome Post(Entry entry) => Write(transaction =>
     {
-        var outcome = PostInside(entry, transaction.Inside);
+        var outcome = Recorder(transaction.Inside).Post(entry);
         if (outcome is Posted)
             transaction.Commit();
+        else
+            _holdings.Forget();
         return outcome;
     });
 
@@ -77,23 +94,22 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     /// <exception cref="OperationCanceledException">It was cancelled; nothing was written.</exception>
     public ImportOutcome Import(IEnumerable<Entry> entries, bool dryRun, IProgress<int>? progress, CancellationToken cancel) => Write(transaction =>
     {
-        var (posted, there, refused, remarks, index) = (0, 0, new List<RefusedEntry>(), new List<EntryRemark>(), 0);
-        foreach (var entry in entries)
+        var (posted, there, refused, remarks) = (0, 0, new List<RefusedEntry>(), new List<EntryRemark>());
+        var outcomes = Recorder(transaction.Inside).PostAll([.. entries], done =>
         {
             cancel.ThrowIfCancellationRequested();
-            switch (PostInside(entry, transaction.Inside))
+            progress?.Report(done);
+        });
+        for (var i = 0; i < outcomes.Count; i++)
+            switch (outcomes[i])
             {
                 case Posted done:
                     posted++;
-                    remarks.AddRange(done.Posting.Remarks.Select(remark => new EntryRemark(index, remark)));
+                    remarks.AddRange(done.Posting.Remarks.Select(remark => new EntryRemark(i, remark)));
                     break;
                 case AlreadyPosted: there++; break;
-                case NotPosted not: refused.Add(new(index, not.Refusal)); break;
+                case NotPosted not: refused.Add(new(i, not.Refusal)); break;
             }
-
-            index++;
-            progress?.Report(index);
-        }
 
         if (refused.Count == 0 && !dryRun)
             transaction.Commit();
@@ -124,6 +140,10 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     /// <inheritdoc/>
     public IReadOnlyList<ItemMove> MovesOf(string item, LocalDate asOf, int atMost) =>
         Read(snapshot => new MoveReader(snapshot).MovesOf(item, asOf, atMost));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<StockLeft> LeftOf(string item, string? container, LocalDate since, LocalDate asOf) =>
+        Read(snapshot => new MoveReader(snapshot).LeftOf(item, container, since, asOf));
 
     /// <inheritdoc/>
     public Bath? Bath(string code, LocalDate asOf) => Read(snapshot => new BathTableReader(snapshot).Named(code, asOf, Now(snapshot)));
@@ -179,7 +199,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         var copy = Guard(() => Backup.Keep(_connection, Path, _clock.GetCurrentInstant(), "backup").Path);
         Write(transaction =>
         {
-            if (Mender.TryMend(_connection))
+            if (Mender.TryMend(_connection, Today))
                 transaction.Commit();
             return true;
         });
@@ -219,33 +239,9 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     /// <summary>For tests of a full disk.</summary>
     internal SqliteConnection Connection => _connection;
 
-    private PostOutcome PostInside(Entry entry, Snapshot inside)
-    {
-        var past = new JournalReader(inside);
-        if (entry.FormerKeys.Prepend(entry.Key).Select(past.NumberOf).FirstOrDefault(found => found is not null) is { } number)
-            return new AlreadyPosted(number);
-        return PostingRules.Decide(entry, Now(inside), past, Today) switch
-        {
-            Refused refused => new NotPosted(refused.Refusal),
-            Accepted accepted => Write(accepted.Posting, inside),
-            var other => throw new InvalidOperationException($"a decision is neither accepted nor refused: {other}"),
-        };
-    }
+    private Recording Recorder(Snapshot inside) => new(_connection, inside, _holdings, Today, _clock.GetCurrentInstant());
 
-    private PostOutcome Write(Posting posting, Snapshot inside)
-    {
-        try
-        {
-            var written = new PostingWriter(_connection).Write(posting, _clock.GetCurrentInstant());
-            _holdings.Follow(posting, Today, inside);
-            return new Posted(written, posting);
-        }
-        catch (SqliteException trouble) when (trouble.SqliteErrorCode == Constraint)
-        {
-            _holdings.Forget();
-            return new NotPosted(new(RefusalKind.DependedOn, $"the file's own rules refuse it: {trouble.Message}"));
-        }
-    }
+    private bool IsReadOnly => _connection.Number("PRAGMA query_only") == 1;
 
     /// <summary>What the ledger holds now, to decide on.</summary>
     private Holdings Now(Snapshot snapshot) => Trouble.GuardValues(Path, () => _holdings.On(Today, snapshot));

@@ -214,7 +214,8 @@ public sealed class Holdings
     }
 
     /// <summary>Remembers the running number of an item's last container.</summary>
-    public void SetLastContainerNumber(string item, long number) => _lastContainerNumber[item] = number;
+    public void SetLastContainerNumber(string item, long number) =>
+        _lastContainerNumber[item] = Math.Max(number, LastContainerNumber(item));
 
     /// <summary>
     /// Brings the holdings up to date with a posting. An undo is not applied this way: it brings back what is no longer held here,

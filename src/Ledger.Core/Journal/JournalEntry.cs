@@ -16,7 +16,19 @@ namespace Ledger.Core.Journal;
 /// <param name="UndoneBy">The number of the undo that took it back, if there is one.</param>
 public sealed record JournalEntry(
     long Number, string Key, string Kind, LocalDate Date, Instant RecordedAt, string Summary, string Note,
-    long? Undoes, long? UndoneBy);
+    long? Undoes, long? UndoneBy)
+{
+    /// <summary>The number of the entry that it puts right, if it is an amendment.</summary>
+    public long? Amends { get; init; }
+
+    /// <summary>The number of the last amendment that holds, if it was put right.</summary>
+    public long? AmendedBy { get; init; }
+
+    /// <summary>
+    /// Whether its words are kept, so that it can be put right, and taken back in any order. An entry of version 0.2.0 or earlier stays as it was posted.
+    /// </summary>
+    public bool IsSaid { get; init; }
+}
 
 /// <summary>What the rules need to know of the past.</summary>
 public interface IPast
@@ -44,6 +56,9 @@ public interface IPast
 
     /// <summary>The developed sheet that is filed under that negative's number or has that number itself, or null.</summary>
     DevelopedSheet? Developed(string sheet) => null;
+
+    /// <summary>The weighted area that a bath had taken by the end of a day; null where that is not known, and what it has taken by now holds.</summary>
+    Measures.Area? WorkedBy(Stock.PlaceId bath, NodaTime.LocalDate date) => null;
 
     /// <summary>
     /// The fresh clearing time of a film, in tenths of a second: as measured in that bath, else the last one in a bath of the same item;

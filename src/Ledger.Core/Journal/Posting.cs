@@ -15,7 +15,11 @@ public sealed record Posting(
     IReadOnlyList<Movement> Movements,
     IReadOnlyList<PostedFact> Facts,
     IReadOnlyList<Effect> Effects,
-    IReadOnlyList<string> Remarks);
+    IReadOnlyList<string> Remarks)
+{
+    /// <summary>The names it gives, or gave when it was decided before.</summary>
+    public IReadOnlyList<GivenName> Names { get; init; } = [];
+}
 
 /// <summary>What an entry changes in one bottle, box or bath.</summary>
 /// <param name="What">The container's or bath's code.</param>

@@ -13,6 +13,15 @@ namespace Ledger.Core.Journal;
 /// <param name="RotationCeiling">How often a pair of baths may be rotated before both are mixed anew.</param>
 public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays, int RotationCeiling)
 {
+    private readonly MeasureStyle _style = Style;
+
+    /// <summary>The units the user reads, and the digits of the ledger's currency.</summary>
+    public MeasureStyle Style
+    {
+        get => _style with { MoneyDecimals = Currencies.MinorUnits(Currency) ?? 2 };
+        init => _style = value;
+    }
+
     /// <summary>How the user works in trays.</summary>
     public TrayPractice Tray { get; init; } = TrayPractice.Common;
 

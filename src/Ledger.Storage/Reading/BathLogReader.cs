@@ -54,7 +54,7 @@ internal sealed class BathLogReader(Snapshot snapshot)
         SELECT t.tenths FROM clearing_test t CROSS JOIN standing_entry e ON e.id = t.entry_id JOIN bath b ON b.place_id = t.place_id
         JOIN item f ON f.id = t.item_id
         WHERE t.is_fresh = 1 AND f.code = @film AND b.item_id = (SELECT item_id FROM bath WHERE place_id = @bath)
-        ORDER BY t.place_id = @bath DESC, e.date DESC, e.id DESC LIMIT 1
+        ORDER BY t.place_id = @bath DESC, e.date DESC, e.ord DESC LIMIT 1
         """,
         new { film, bath });
 
@@ -62,14 +62,14 @@ internal sealed class BathLogReader(Snapshot snapshot)
         """
         SELECT t.place_id AS PlaceId, e.date AS Date, f.code AS Film, t.tenths AS Tenths, t.is_fresh AS IsFresh,
             coalesce((SELECT sum(w.weighted) FROM bath_work w CROSS JOIN standing_entry we ON we.id = w.entry_id
-                WHERE w.place_id = t.place_id AND w.is_first = 1 AND (we.date, we.id) < (e.date, e.id)), 0) AS Worked,
+                WHERE w.place_id = t.place_id AND w.is_first = 1 AND (we.date, we.id) < (e.date, e.ord)), 0) AS Worked,
             iif(t.is_fresh = 1, t.tenths,
                 (SELECT n.tenths FROM clearing_test n CROSS JOIN standing_entry ne ON ne.id = n.entry_id JOIN bath nb ON nb.place_id = n.place_id
                     WHERE n.is_fresh = 1 AND n.item_id = t.item_id AND nb.item_id = b.item_id AND ne.date <= @day
-                    ORDER BY n.place_id = t.place_id DESC, ne.date DESC, ne.id DESC LIMIT 1)) AS Fresh
+                    ORDER BY n.place_id = t.place_id DESC, ne.date DESC, ne.ord DESC LIMIT 1)) AS Fresh
         FROM json_each(@places) j JOIN clearing_test t ON t.place_id = j.value CROSS JOIN standing_entry e ON e.id = t.entry_id
         JOIN item f ON f.id = t.item_id JOIN bath b ON b.place_id = t.place_id
-        WHERE e.date <= @day ORDER BY e.date, e.id
+        WHERE e.date <= @day ORDER BY e.date, e.ord
         """,
         new { places, day });
 
@@ -77,7 +77,7 @@ internal sealed class BathLogReader(Snapshot snapshot)
         """
         SELECT o.place_id AS PlaceId, e.date AS Date, o.sign AS Sign, o.ends_use AS EndsUse
         FROM json_each(@places) j JOIN bath_observation o ON o.place_id = j.value CROSS JOIN standing_entry e ON e.id = o.entry_id
-        WHERE e.date <= @day ORDER BY e.date, e.id
+        WHERE e.date <= @day ORDER BY e.date, e.ord
         """,
         new { places, day });
 
@@ -85,7 +85,7 @@ internal sealed class BathLogReader(Snapshot snapshot)
         """
         SELECT s.place_id AS PlaceId, e.date AS Date, s.milligrams_per_litre AS Milligrams
         FROM json_each(@places) j JOIN silver_test s ON s.place_id = j.value CROSS JOIN standing_entry e ON e.id = s.entry_id
-        WHERE e.date <= @day ORDER BY e.date, e.id
+        WHERE e.date <= @day ORDER BY e.date, e.ord
         """,
         new { places, day });
 
@@ -93,7 +93,7 @@ internal sealed class BathLogReader(Snapshot snapshot)
         """
         SELECT r.place_id AS PlaceId, e.date AS Date, r.kind AS Kind, r.result AS Result, r.has_passed AS HasPassed, r.session AS Session
         FROM json_each(@places) j JOIN residual_test r ON r.place_id = j.value CROSS JOIN standing_entry e ON e.id = r.entry_id
-        WHERE e.date <= @day ORDER BY e.date, e.id
+        WHERE e.date <= @day ORDER BY e.date, e.ord
         """,
         new { places, day });
 
@@ -101,7 +101,7 @@ internal sealed class BathLogReader(Snapshot snapshot)
         """
         SELECT s.place_id AS PlaceId, e.date AS Date, s.result AS Result, s.is_within AS IsWithin
         FROM json_each(@places) j JOIN control_strip s ON s.place_id = j.value CROSS JOIN standing_entry e ON e.id = s.entry_id
-        WHERE e.date <= @day ORDER BY e.date, e.id
+        WHERE e.date <= @day ORDER BY e.date, e.ord
         """,
         new { places, day });
 
@@ -109,7 +109,7 @@ internal sealed class BathLogReader(Snapshot snapshot)
         """
         SELECT s.place_id AS PlaceId, e.date AS Date, s.container AS Container
         FROM json_each(@places) j JOIN bath_standing s ON s.place_id = j.value CROSS JOIN standing_entry e ON e.id = s.entry_id
-        WHERE e.date <= @day ORDER BY e.date, e.id
+        WHERE e.date <= @day ORDER BY e.date, e.ord
         """,
         new { places, day });
 
@@ -117,16 +117,16 @@ internal sealed class BathLogReader(Snapshot snapshot)
         """
         SELECT t.place_id AS PlaceId, e.date AS Date, t.added AS Added, t.bled AS Bled,
             coalesce((SELECT sum(w.weighted) FROM bath_work w CROSS JOIN standing_entry we ON we.id = w.entry_id
-                WHERE w.place_id = t.place_id AND w.is_first = 1 AND (we.date, we.id) < (e.date, e.id)), 0) AS Worked
+                WHERE w.place_id = t.place_id AND w.is_first = 1 AND (we.date, we.id) < (e.date, e.ord)), 0) AS Worked
         FROM json_each(@places) j JOIN bath_top_up t ON t.place_id = j.value CROSS JOIN standing_entry e ON e.id = t.entry_id
-        WHERE e.date <= @day ORDER BY e.date, e.id
+        WHERE e.date <= @day ORDER BY e.date, e.ord
         """,
         new { places, day });
 
     private LocalDate? FilledOn(Bath bath, string day) => Days.ReadOptional(snapshot.Connection.QueryFirstOrDefault<string?>(
         """
         SELECT min(date) FROM (
-            SELECT e.date, sum(w.weighted) OVER (ORDER BY e.date, e.id) AS worked
+            SELECT e.date, sum(w.weighted) OVER (ORDER BY e.date, e.ord) AS worked
             FROM bath_work w CROSS JOIN standing_entry e ON e.id = w.entry_id WHERE w.place_id = @Place AND w.is_first = 1 AND e.date <= @day)
         WHERE worked >= @Capacity
         """,

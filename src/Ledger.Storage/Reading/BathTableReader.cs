@@ -78,7 +78,7 @@ internal sealed class BathTableReader(Snapshot snapshot)
             """
             SELECT e.id AS Number, e.date AS Date, e.summary AS Summary, w.is_first AS IsFirst, w.area AS Area, w.weighted AS Weighted
             FROM place p JOIN bath_work w ON w.place_id = p.id JOIN standing_entry e ON e.id = w.entry_id
-            WHERE p.code = @code AND e.date <= @asOf ORDER BY e.date DESC, e.id DESC LIMIT @atMost
+            WHERE p.code = @code AND e.date <= @asOf ORDER BY e.date DESC, e.ord DESC LIMIT @atMost
             """,
             new { code = code.Trim(), asOf = Dates.Text(asOf), atMost })
         .Select(row => new BathWorkRecord(

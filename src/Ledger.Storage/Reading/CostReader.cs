@@ -96,10 +96,10 @@ internal sealed class CostReader(Snapshot snapshot)
         """
         SELECT t.place_id AS PlaceId, e.id AS Entry, sum(m.value) AS Value, e.date >= @From AS IsNew,
             coalesce((SELECT sum(w.weighted) FROM bath_work w CROSS JOIN standing_entry we ON we.id = w.entry_id
-                WHERE w.place_id = t.place_id AND w.is_first = 1 AND (we.date, we.id) < (e.date, e.id)), 0) AS Worked
+                WHERE w.place_id = t.place_id AND w.is_first = 1 AND (we.date, we.id) < (e.date, e.ord)), 0) AS Worked
         FROM json_each(@baths) j CROSS JOIN bath_top_up t ON t.place_id = j.value CROSS JOIN standing_entry e ON e.id = t.entry_id
             CROSS JOIN movement m ON m.entry_id = e.id AND m.to_place = t.place_id AND m.to_place >= 100
-        WHERE e.date <= @To GROUP BY t.entry_id ORDER BY e.date, e.id
+        WHERE e.date <= @To GROUP BY t.entry_id ORDER BY e.date, e.ord
         """,
         new { baths = Json.Array(baths), period.From, period.To }).ToLookup(row => row.PlaceId);
 
@@ -127,16 +127,20 @@ internal sealed class CostReader(Snapshot snapshot)
     private IReadOnlyList<SessionUse> Sessions((string From, string To) period, ILookup<long, BathPart> work)
     {
         var used = Used(period);
-        var lines = new FilmUseReader(snapshot).Read(period);
+        var films = new FilmUseReader(snapshot);
+        var (lines, names) = (films.Read(period), films.Names(period));
         return
         [
             .. snapshot.Connection.Query<SessionRow>(
                 """
                 SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date
-                FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.id
+                FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.ord
                 """,
                 new { period.From, period.To })
-            .Select(row => ToSession(row, used, lines, work)),
+            .Select(row => ToSession(row, used, lines, work) with
+            {
+                Sheets = names[row.Number].ToDictionary(sheet => sheet.Position, sheet => sheet.Name),
+            }),
         ];
     }
 
@@ -160,7 +164,7 @@ internal sealed class CostReader(Snapshot snapshot)
             SELECT e.id AS Number, p.code AS Session, e.date AS Date,
                 (SELECT coalesce(sum(m.value), 0) FROM movement m WHERE m.entry_id = e.id AND m.to_place IN (4, 8)) AS Value
             FROM standing_entry e CROSS JOIN print_session p ON p.entry_id = e.id
-            WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.id
+            WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.ord
             """,
             new { period.From, period.To })
         .Select(row => new PrintUse(row.Number, row.Session, Days.Read(row.Date), new(row.Value), [.. work[row.Number]])),
@@ -183,7 +187,7 @@ internal sealed class CostReader(Snapshot snapshot)
         SELECT Number, PlaceId, Weighted, After
         FROM (
             SELECT e.id AS Number, w.place_id AS PlaceId, w.weighted AS Weighted, e.date AS Date,
-                sum(w.weighted) OVER (PARTITION BY w.place_id ORDER BY e.date, e.id) AS After
+                sum(w.weighted) OVER (PARTITION BY w.place_id ORDER BY e.date, e.ord) AS After
             FROM json_each(@baths) j CROSS JOIN bath_work w ON w.place_id = j.value AND w.is_first = 1
                 CROSS JOIN standing_entry e ON e.id = w.entry_id
             WHERE e.date <= @To)

@@ -43,7 +43,7 @@ internal sealed class DemandReader(Snapshot snapshot)
             SELECT Item, Date, Price, Rate
             FROM (
                 SELECT i.code AS Item, e.date AS Date, l.price AS Price, l.rate AS Rate, row_number() OVER (PARTITION BY l.item_id ORDER BY
-                    e.date DESC, e.id DESC) AS Place
+                    e.date DESC, e.ord DESC) AS Place
                 FROM lot l JOIN standing_entry e ON e.id = l.entry_id JOIN item i ON i.id = l.item_id WHERE e.date <= @asOf AND l.price > 0)
             WHERE Place = 1
             """,

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Dapper;
 using Ledger.Core.Film;
 using Ledger.Core.Journal;
@@ -23,10 +24,12 @@ internal sealed class FilmReader(Snapshot snapshot)
         foreach (var row in snapshot.Connection.Query<NumberRow>(
             "SELECT year AS Year, max(running) AS Running FROM sheet_fate WHERE year IS NOT NULL GROUP BY year"))
             holdings.Film.Give((int)row.Year, row.Running);
+        ReadGivenNames(holdings);
         ReadStorage(holdings, asOf);
     }
 
-    private void ReadHolders(Holdings holdings, string asOf)
+    /// <summary>Reads the holders as they were at the end of a day.</summary>
+    public void ReadHolders(Holdings holdings, string asOf)
     {
         var sides = snapshot.Connection.Query<SideRow>(
             """
@@ -37,7 +40,7 @@ internal sealed class FilmReader(Snapshot snapshot)
                     WHERE m.from_place = s.place_id AND m.from_place >= 100 AND e.date <= @asOf
                         ORDER BY m.sheet_id DESC LIMIT 1) AS EmptiedOn,
                 (SELECT iif(v.in_service, NULL, v.reason) FROM side_service v CROSS JOIN standing_entry e ON e.id = v.entry_id
-                    WHERE v.place_id = s.place_id AND e.date <= @asOf ORDER BY e.date DESC, e.id DESC LIMIT 1) AS OutOfService
+                    WHERE v.place_id = s.place_id AND e.date <= @asOf ORDER BY e.date DESC, e.ord DESC LIMIT 1) AS OutOfService
             FROM holder_side s JOIN place p ON p.id = s.place_id JOIN entry came ON came.id = p.entry_id
             WHERE came.date <= @asOf ORDER BY s.holder_id, s.number
             """,
@@ -48,7 +51,7 @@ internal sealed class FilmReader(Snapshot snapshot)
             SELECT h.id AS Id, h.code AS Code, h.format AS Format, h.notch AS Notch, h.bought_on AS BoughtOn, c.date AS CleanedOn,
                 c.bagged AS Bagged
             FROM holder h LEFT JOIN (
-                SELECT c.holder_id, e.date, c.bagged, row_number() OVER (PARTITION BY c.holder_id ORDER BY e.date DESC, e.id DESC) AS rank
+                SELECT c.holder_id, e.date, c.bagged, row_number() OVER (PARTITION BY c.holder_id ORDER BY e.date DESC, e.ord DESC) AS rank
                 FROM cleaning c CROSS JOIN standing_entry e ON e.id = c.entry_id WHERE e.date <= @asOf) c ON c.holder_id = h.id AND c.rank = 1
             """,
             new { asOf }).Where(row => sides.Contains(row.Id)))
@@ -63,6 +66,24 @@ internal sealed class FilmReader(Snapshot snapshot)
                 IsBagged = row.Bagged == 1,
                 Sides = [.. sides[row.Id].Select(side => ToSide(side, row.Code, faults[side.PlaceId]))],
             });
+    }
+
+    /// <summary>The last number of each series that was ever given, also by what was taken back since: none is given again.</summary>
+    private void ReadGivenNames(Holdings holdings)
+    {
+        foreach (var last in snapshot.Connection.Query<SeriesRow>(
+            """
+            WITH RECURSIVE series (name) AS (
+                SELECT min(series) FROM said_name
+                UNION ALL SELECT (SELECT min(n.series) FROM said_name n WHERE n.series > s.name) FROM series s WHERE s.name IS NOT NULL)
+            SELECT name AS Series, (SELECT max(n.number) FROM said_name n WHERE n.series = name) AS Number FROM series WHERE name IS NOT NULL
+            """))
+            if (last.Series == GivenName.Sheets)
+                holdings.Film.LastSheet = Math.Max(holdings.Film.LastSheet, last.Number);
+            else if (last.Series.Split(' ', 2) is ["negative", var year])
+                holdings.Film.Give(int.Parse(year, CultureInfo.InvariantCulture), last.Number);
+            else if (last.Series.Split(' ', 2) is ["container", var item])
+                holdings.SetLastContainerNumber(item, last.Number);
     }
 
     private static HolderSide ToSide(SideRow row, string holder, IEnumerable<SideFault> faults)
@@ -97,12 +118,12 @@ internal sealed class FilmReader(Snapshot snapshot)
                 side.code AS Side,
                 loaded.date AS LoadedOn, m.to_place AS At,
                 (SELECT e2.date FROM sheet_move m2 CROSS JOIN standing_entry e2 ON e2.id = m2.entry_id
-                    WHERE m2.sheet_id = s.id AND e2.date <= @asOf ORDER BY e2.date DESC, e2.id DESC LIMIT 1) AS Since
+                    WHERE m2.sheet_id = s.id AND e2.date <= @asOf ORDER BY e2.date DESC, e2.ord DESC LIMIT 1) AS Since
             FROM json_each(@places) held JOIN sheet_move m ON m.to_place = held.value AND m.to_place >= 100
             CROSS JOIN standing_entry e ON e.id = m.entry_id JOIN sheet s ON s.id = m.sheet_id JOIN entry loaded ON loaded.id = s.entry_id
             JOIN place box ON box.id = s.box_id JOIN place side ON side.id = s.side_id
             WHERE e.date <= @asOf AND m.to_place = (SELECT m2.to_place FROM sheet_move m2 CROSS JOIN standing_entry e2 ON e2.id = m2.entry_id
-                WHERE m2.sheet_id = s.id AND e2.date <= @asOf ORDER BY e2.date DESC, e2.id DESC LIMIT 1)
+                WHERE m2.sheet_id = s.id AND e2.date <= @asOf ORDER BY e2.date DESC, e2.ord DESC LIMIT 1)
             """,
             new { places, asOf }).AsList();
         var lots = Lots(rows.Select(row => row.LotId).Distinct(), holdings);
@@ -129,7 +150,7 @@ internal sealed class FilmReader(Snapshot snapshot)
         """
         SELECT x.sheet_id AS SheetId, x.date AS Date, x."group" AS "Group", x.subject AS Subject
         FROM json_each(@sheets) wanted JOIN exposure x ON x.sheet_id = wanted.value CROSS JOIN standing_entry e ON e.id = x.entry_id
-        WHERE e.date <= @asOf ORDER BY e.date, e.id
+        WHERE e.date <= @asOf ORDER BY e.date, e.ord
         """,
         new { sheets = Json.Array(sheets), asOf })
         .GroupBy(row => row.SheetId)
@@ -140,14 +161,14 @@ internal sealed class FilmReader(Snapshot snapshot)
         var indexes = snapshot.Connection.Query<ExposureIndexRow>(
             """
             SELECT s.lot_id AS LotId, s.exposure_index AS ExposureIndex FROM lot_exposure_index s CROSS JOIN standing_entry e ON e.id = s.entry_id
-            WHERE e.date <= @asOf ORDER BY e.date, e.id
+            WHERE e.date <= @asOf ORDER BY e.date, e.ord
             """,
             new { asOf }).GroupBy(row => row.LotId).ToDictionary(group => group.Key, group => (int)group.Last().ExposureIndex);
         var stored = snapshot.Connection.Query<StoredRow>(
             """
             SELECT m.place_id AS PlaceId, e.date AS Date, m.storage AS Storage, m.opens_from AS OpensFrom
             FROM json_each(@places) held JOIN storage_move m ON m.place_id = held.value CROSS JOIN standing_entry e ON e.id = m.entry_id
-            WHERE e.date <= @asOf ORDER BY e.date, e.id
+            WHERE e.date <= @asOf ORDER BY e.date, e.ord
             """,
             new { asOf, places = Json.Array(holdings.Containers.Select(container => container.Place.Value)) })
             .ToLookup(row => row.PlaceId);
@@ -166,6 +187,8 @@ internal sealed class FilmReader(Snapshot snapshot)
     }
 
     internal sealed record BoxRow(long PlaceId, string Item, string Group);
+
+    internal sealed record SeriesRow(string Series, long Number);
 
     internal sealed record NumberRow(long Year, long Running);
 

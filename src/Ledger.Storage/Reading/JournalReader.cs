@@ -2,6 +2,7 @@ using Dapper;
 using Ledger.Core.Film;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
+using Ledger.Core.Stock;
 using NodaTime;
 using NodaTime.Text;
 
@@ -15,7 +16,10 @@ internal sealed class JournalReader(Snapshot snapshot) : IPast
         .. snapshot.Connection.Query<EntryRow>(
             """
             SELECT e.id AS Number, e.key AS Key, e.kind AS Kind, e.date AS Date, e.recorded_at AS RecordedAt, e.summary AS Summary,
-                e.note AS Note, e.undoes AS Undoes, (SELECT c.id FROM entry c WHERE c.undoes = e.id) AS UndoneBy
+                e.note AS Note, e.undoes AS Undoes,
+                iif(e.counts = 0, (SELECT max(c.id) FROM entry c WHERE c.undoes = e.id AND c.counts = 1), NULL) AS UndoneBy, e.amends AS Amends,
+                (SELECT max(c.id) FROM entry c WHERE c.amends = e.id AND c.counts = 1) AS AmendedBy,
+                EXISTS (SELECT 1 FROM said s WHERE s.key = e.key) AS IsSaid
             FROM entry e WHERE e.id < @before AND e.date <= @asOf ORDER BY e.id DESC LIMIT @atMost
             """,
             new { before = before ?? long.MaxValue, asOf = Dates.Text(asOf), atMost }).Select(ToEntry),
@@ -26,7 +30,10 @@ internal sealed class JournalReader(Snapshot snapshot) : IPast
         var row = snapshot.Connection.QueryFirstOrDefault<EntryRow>(
             """
             SELECT e.id AS Number, e.key AS Key, e.kind AS Kind, e.date AS Date, e.recorded_at AS RecordedAt, e.summary AS Summary,
-                e.note AS Note, e.undoes AS Undoes, (SELECT c.id FROM entry c WHERE c.undoes = e.id) AS UndoneBy
+                e.note AS Note, e.undoes AS Undoes,
+                iif(e.counts = 0, (SELECT max(c.id) FROM entry c WHERE c.undoes = e.id AND c.counts = 1), NULL) AS UndoneBy, e.amends AS Amends,
+                (SELECT max(c.id) FROM entry c WHERE c.amends = e.id AND c.counts = 1) AS AmendedBy,
+                EXISTS (SELECT 1 FROM said s WHERE s.key = e.key) AS IsSaid
             FROM entry e WHERE e.id = @number
             """,
             new { number });
@@ -127,10 +134,19 @@ internal sealed class JournalReader(Snapshot snapshot) : IPast
 
     private static JournalEntry ToEntry(EntryRow row) => new(
         row.Number, row.Key, row.Kind, Days.Read(row.Date), InstantPattern.ExtendedIso.Parse(row.RecordedAt).Value, row.Summary, row.Note,
-        row.Undoes, row.UndoneBy);
+        row.Undoes, row.UndoneBy) { Amends = row.Amends, AmendedBy = row.AmendedBy, IsSaid = row.IsSaid == 1 };
+
+    /// <inheritdoc/>
+    public Area? WorkedBy(PlaceId bath, LocalDate date) => Area.FromHundredths(snapshot.Connection.ExecuteScalar<long>(
+        """
+        SELECT coalesce(sum(w.weighted), 0) FROM bath_work w CROSS JOIN standing_entry e ON e.id = w.entry_id
+        WHERE w.place_id = @bath AND w.is_first = 1 AND e.date <= @date
+        """,
+        new { bath = bath.Value, date = Dates.Text(date) }));
 
     internal sealed record EntryRow(
-        long Number, string Key, string Kind, string Date, string RecordedAt, string Summary, string Note, long? Undoes, long? UndoneBy);
+        long Number, string Key, string Kind, string Date, string RecordedAt, string Summary, string Note, long? Undoes, long? UndoneBy,
+        long? Amends, long? AmendedBy, long IsSaid);
 
     internal sealed record DevelopedRow(long Sheet, string? Negative, string Date, string Fate);
 

@@ -15,7 +15,7 @@ internal sealed class JugReader(Snapshot snapshot)
         var fills = snapshot.Connection.Query<FillRow>(
             """
             SELECT f.place_id AS PlaceId, e.date AS Date, f.volume AS Volume, f.what AS What, f.material AS Material
-            FROM jug_fill f CROSS JOIN standing_entry e ON e.id = f.entry_id WHERE e.date <= @day ORDER BY e.date, e.id
+            FROM jug_fill f CROSS JOIN standing_entry e ON e.id = f.entry_id WHERE e.date <= @day ORDER BY e.date, e.ord
             """,
             new { day })
             .ToLookup(row => row.PlaceId, row => new JugFill(

@@ -18,8 +18,8 @@ internal sealed class PrintReader(Snapshot snapshot)
             """
             SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, p.code AS Bath, e.note AS Note
             FROM print_session s CROSS JOIN standing_entry e ON e.id = s.entry_id LEFT JOIN place p ON p.id = s.bath_id
-            WHERE e.date <= @asOf AND (e.date, e.id) < (@beforeDate, @beforeNumber)
-            ORDER BY e.date DESC, e.id DESC LIMIT @atMost
+            WHERE e.date <= @asOf AND (e.date, e.ord) < (@beforeDate, coalesce((SELECT b.ord FROM entry b WHERE b.id = @beforeNumber), 9223372036854775807))
+            ORDER BY e.date DESC, e.ord DESC LIMIT @atMost
             """,
             new
             {

@@ -19,7 +19,7 @@ internal sealed class StoryReader(Snapshot snapshot)
             """
             SELECT s.id AS Id, i.code AS Item, l.batch AS Batch, box.code AS Box, side.code AS Side, s.cost AS Cost, came.date AS CameOn,
                 (SELECT p.code FROM sheet_move m JOIN standing_entry e ON e.id = m.entry_id JOIN place p ON p.id = m.to_place
-                    WHERE m.sheet_id = s.id AND e.date <= @day ORDER BY e.date DESC, e.id DESC LIMIT 1) AS Place
+                    WHERE m.sheet_id = s.id AND e.date <= @day ORDER BY e.date DESC, e.ord DESC LIMIT 1) AS Place
             FROM sheet s JOIN standing_entry came ON came.id = s.entry_id JOIN lot l ON l.id = s.lot_id JOIN item i ON i.id = l.item_id
             JOIN place box ON box.id = s.box_id LEFT JOIN place side ON side.id = s.side_id
             WHERE s.id = @id AND came.date <= @day
@@ -86,7 +86,7 @@ internal sealed class StoryReader(Snapshot snapshot)
             """
             SELECT x.sheet_id AS SheetId, x.date AS Date, x."group" AS "Group", x.subject AS Subject
             FROM exposure x JOIN standing_entry e ON e.id = x.entry_id
-            WHERE x.sheet_id = @id AND e.date <= @day ORDER BY e.date DESC, e.id DESC LIMIT 1
+            WHERE x.sheet_id = @id AND e.date <= @day ORDER BY e.date DESC, e.ord DESC LIMIT 1
             """,
             new { id, day });
         return row is null ? null : new(Days.Read(row.Date), row.Group, row.Subject);
@@ -102,7 +102,7 @@ internal sealed class StoryReader(Snapshot snapshot)
                 UNION SELECT entry_id FROM exposure WHERE sheet_id = @id
                 UNION SELECT entry_id FROM sheet_fate WHERE sheet_id = @id
                 UNION SELECT entry_id FROM keeper WHERE sheet_id = @id)
-            ORDER BY e.date, e.id
+            ORDER BY e.date, e.ord
             """,
             new { id, day }).Select(row => new SheetStep(row.Entry, Days.Read(row.Date), row.Summary)),
     ];
@@ -125,7 +125,7 @@ internal sealed class StoryReader(Snapshot snapshot)
         return new(
             row.Session, date, name, Group(row), Named.Fate(row.Fate), row.Cause is null ? null : Named.Cause(row.Cause), row.Negative,
             [.. Mates(id, row)], new CostReading(new CostReader(snapshot).Read(date, date)).Sheets.FirstOrDefault(sheet =>
-                sheet.Sheet == name));
+                sheet.Entry == row.Entry && sheet.Sheet == (row.Negative ?? new SheetId(id).ToString())));
     }
 
     /// <summary>The group of the line that the sheet's position falls into.</summary>

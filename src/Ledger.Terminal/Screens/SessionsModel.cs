@@ -4,7 +4,8 @@ using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
-using Ledger.Terminal.Forms;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Tables;
 
@@ -124,6 +125,6 @@ internal sealed class SessionsModel : TableModel
 
         Money Sum(Func<SheetCost, Money> part) => sheets.Aggregate(Money.Zero, (sum, sheet) => sum + part(sheet));
 
-        Bar Part(string label, Func<SheetCost, Money> part) => new(label, Sum(part).Amount, Sum(part).Rounded());
+        Bar Part(string label, Func<SheetCost, Money> part) => new(label, Sum(part).Amount, Sum(part).Text(_settings.Style));
     }
 }

@@ -1,11 +1,12 @@
-using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
+using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Screens;
 
@@ -82,7 +83,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
             1 => reading.OnHand.ToText(_holdings.Settings.Style),
             2 => Earliest(reading) is { } good ? Dates.Text(good.Date) : "",
             3 => State(reading),
-            4 => reading.Value.Rounded(),
+            4 => reading.Value.Text(_holdings.Settings.Style),
             _ => reading.Item.Name,
         };
     }
@@ -91,8 +92,10 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
     [
         ShelfBlocks.Facts(_items[row], _planned.TryGetValue(IdOf(row), out var planned) ? planned : null, _holdings),
-        .. PriceBlocks.Of(Ledger.PricesOf(IdOf(row), Today)),
-        ShelfBlocks.History(Ledger.MovesOf(IdOf(row), Today, MovesRead), _items[row].Item, _holdings),
+        .. PriceBlocks.Of(Ledger.PricesOf(IdOf(row), Today), _holdings.Settings.Style),
+        ShelfBlocks.History(
+            Ledger.MovesOf(IdOf(row), Today, MovesRead), Ledger.LeftOf(IdOf(row), null, ShelfBlocks.Since(Today), Today), _items[row].Item,
+            _holdings),
     ];
 
     /// <inheritdoc/>

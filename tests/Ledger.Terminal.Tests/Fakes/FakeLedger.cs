@@ -143,6 +143,24 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
         return order is null ? null : uses.Select(posted => (long?)posted.Entry.Number).FirstOrDefault();
     }
 
+    /// <summary>What is kept of forms.</summary>
+    public Dictionary<string, string> Drafts { get; } = [];
+
+    public string? Draft(string form)
+    {
+        Check();
+        return Drafts.GetValueOrDefault(form);
+    }
+
+    public void Keep(string form, string? text)
+    {
+        Check();
+        if (text is null)
+            Drafts.Remove(form);
+        else
+            Drafts[form] = text;
+    }
+
     public SheetStory? Story(string sheet, LocalDate asOf) => null;
 
     public IReadOnlyList<SheetFate> SheetsOf(string session, LocalDate asOf) => [];

@@ -17,11 +17,10 @@ internal static class BottleRules
         var item = draft.Item(source.Lot.Item);
         Require.That(item.Unit == Unit.Millilitre, $"{item.Code} is kept in {item.Unit.Name()}; only liquids are decanted");
         var amounts = Amounts(decanting.Bottles, source.Held, item, draft);
-        var number = draft.Holdings.LastContainerNumber(item.Code);
         var names = new List<string>();
         for (var i = 0; i < amounts.Count; i++)
         {
-            var bottle = NewBottle(decanting.Bottles[i], item, source.Lot, ++number, names, draft);
+            var bottle = NewBottle(decanting.Bottles[i], item, source.Lot, names, draft);
             var from = draft.Container(source.Place);
             var cost = from.CostOf(amounts[i]);
             draft.Move(new(from, amounts[i], cost), bottle.Place);
@@ -57,10 +56,10 @@ internal static class BottleRules
             amounts.Sum(amount => amount.Base) == quantity.Base,
             $"the bottles take {stock.Of(amounts.Sum(amount => amount.Base)).ToText(draft.Style)} "
             + $"of {quantity.ToText(draft.Style)}; name one more");
-        var (number, left, names) = (draft.Holdings.LastContainerNumber(stock.Code), (Quantity: quantity, Cost: cost), new List<string>());
+        var (left, names) = ((Quantity: quantity, Cost: cost), new List<string>());
         for (var i = 0; i < amounts.Count; i++)
         {
-            var bottle = NewBottle(bottles[i], stock, lot, ++number, names, draft);
+            var bottle = NewBottle(bottles[i], stock, lot, names, draft);
             var share = left.Cost.PartOf(amounts[i].Base, left.Quantity.Base);
             draft.Add(new Movement(lot.Id, Places.Mixing, bottle.Place, amounts[i].Base, share));
             draft.Touch(bottle with { Held = amounts[i], Value = share });
@@ -68,7 +67,7 @@ internal static class BottleRules
         }
 
         draft.Summary =
-            $"mixed {quantity.ToText(draft.Style)} of {stock.Code} from {source.Code} for {cost.Rounded()}: {string.Join(", ", names)}";
+            $"mixed {quantity.ToText(draft.Style)} of {stock.Code} from {source.Code} for {cost.Text(draft.Style)}: {string.Join(", ", names)}";
     }
 
     private static Quantity Wanted(StockSolution mixing, Item source, Draft draft)
@@ -115,8 +114,9 @@ internal static class BottleRules
         return amounts;
     }
 
-    private static Container NewBottle(FilledBottle filled, Item item, Lot lot, long number, List<string> names, Draft draft)
+    private static Container NewBottle(FilledBottle filled, Item item, Lot lot, List<string> names, Draft draft)
     {
+        var number = draft.NextContainerNumber(item.Code);
         var code = filled.Name is { } name ? Require.Name(name, "a bottle") : $"{item.Code}/{number}";
         if (draft.Holdings.Container(code) is not null || draft.Holdings.Item(code) is not null || draft.Holdings.Bath(code) is not null
             || names.Contains(code, StringComparer.OrdinalIgnoreCase))

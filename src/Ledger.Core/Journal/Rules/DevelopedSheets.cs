@@ -10,6 +10,7 @@ namespace Ledger.Core.Journal.Rules;
 internal sealed class DevelopedSheets(LoggedBatches batches, Draft draft)
 {
     private int _position;
+    private int _new;
 
     public void Take(int number, SessionLine line, Item film)
     {
@@ -24,13 +25,16 @@ internal sealed class DevelopedSheets(LoggedBatches batches, Draft draft)
 
     private void TakeCounted(int number, SessionLine line, Item film)
     {
+        _new = 0;
         foreach (var draw in draft.Take(film, film.Of(line.Sheets), line.Container, Destination(line), booksDifference: false))
         {
             Add(number, line, line.Group, film, draw.From.Lot.Id, draw.Quantity.Base, draw.Cost);
             foreach (var cost in Share.Split(draw.Cost.Millionths, new long[draw.Quantity.Base]))
-                Develop(number, line, film, draft.Film.NewSheet(), draw.From.Lot.Id, new(cost), draw.From.Place, null);
+                Develop(number, line, film, New(number, film), draw.From.Lot.Id, new(cost), draw.From.Place, null);
         }
     }
+
+    private SheetId New(int line, Item film) => film.Unit == Unit.Sheet ? draft.Film.NewSheet($"{line}.{++_new}") : default;
 
     private void TakeKnown(int number, SessionLine line, Item film, IReadOnlyList<Sheet> sheets)
     {
@@ -89,7 +93,7 @@ internal sealed class DevelopedSheets(LoggedBatches batches, Draft draft)
         if (film.Unit == Unit.Sheet)
             draft.Add(new SheetDeveloped(
                 sheet, lot, cost, box, _position, batches.NumberOf(number), line.Fate, line.Cause, side,
-                line.Fate.IsNegative() ? draft.Film.NextNegative() : null));
+                line.Fate.IsNegative() ? draft.Film.NextNegative(sheet) : null));
     }
 
     private static PlaceId Destination(SessionLine line) => line.Fate.IsNegative() ? Places.FiledNegatives : Places.Rejects;

@@ -7,7 +7,7 @@ using NodaTime;
 namespace Ledger.Core.Journal.Rules;
 
 /// <summary>A posting while the rules put it together. Several draws on one container see each other.</summary>
-internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
+internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNames given, bool isReplay)
 {
     private readonly List<Movement> _movements = [];
     private readonly List<PostedFact> _facts = [];
@@ -15,7 +15,8 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
     private readonly List<Effect> _shown = [];
     private readonly Dictionary<PlaceId, Container> _touched = [];
     private readonly List<string> _doubts = [];
-    private readonly Dictionary<string, long> _newContainers = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, (int Count, long Last)> _containers = new(StringComparer.OrdinalIgnoreCase);
+    private readonly List<GivenName> _names = [];
     private FilmDraft? _film;
     private long _newPlaces;
     private long _newLots;
@@ -80,8 +81,21 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
     public void Remark(string remark) => _remarks.Add(remark);
 
     /// <summary>The number of an item's next container.</summary>
-    public long NextContainerNumber(string item) =>
-        _newContainers[item] = _newContainers.GetValueOrDefault(item, holdings.LastContainerNumber(item)) + 1;
+    public long NextContainerNumber(string item)
+    {
+        var (count, last) = _containers.GetValueOrDefault(item, (0, holdings.LastContainerNumber(item)));
+        var number = Name($"container {item} {count + 1}", GivenName.Containers(item), last + 1);
+        _containers[item] = (count + 1, Math.Max(last, number));
+        return number;
+    }
+
+    /// <summary>The name that was given for something when the entry was decided before; otherwise the next one.</summary>
+    public long Name(string slot, string series, long next)
+    {
+        var number = given.Find(slot) ?? next;
+        _names.Add(new(slot, series, number));
+        return number;
+    }
 
     /// <summary>Puts down something unlikely, which <see cref="Settle"/> asks about.</summary>
     public void Doubt(string sentence) => _doubts.Add(sentence);
@@ -89,7 +103,7 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
     /// <summary>Refuses what is doubtful, unless the user says that it is so anyway; then it is only remarked.</summary>
     public void Settle(bool anyway)
     {
-        if (_doubts.Count > 0 && !anyway)
+        if (_doubts.Count > 0 && !anyway && !isReplay)
             throw new RefusedException(
                 RefusalKind.Doubtful, $"{string.Join("; ", _doubts.Distinct())}; if it is so, record it with --anyway");
         _remarks.AddRange(_doubts);
@@ -97,7 +111,7 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
     }
 
     /// <summary>An undo stands on the day of what it takes back, and knows its number.</summary>
-    public void TakeBack(JournalEntry original) => Entry = (Undo)Entry with { Date = original.Date, Number = original.Number };
+    public void TakeBack(JournalEntry original) => Entry = (Undo)Entry with { Date = original.Date, Number = original.Number, Reference = original.Key };
 
     /// <summary>The item's containers on the entry's date, as they stand after the draws so far.</summary>
     public IEnumerable<Container> ContainersOf(Item item) =>
@@ -180,7 +194,7 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past)
             Remark($"{container.Code} came out of the cold and should not be opened before {Dates.Text(warm)}");
     }
 
-    public Posting ToPosting() => new(Entry, Summary, _movements, _facts, [.. Effects()], [.. _remarks.Distinct()]);
+    public Posting ToPosting() => new(Entry, Summary, _movements, _facts, [.. Effects()], [.. _remarks.Distinct()]) { Names = _names };
 
     public void Touch(Container container) => _touched[container.Place] = container;
 

@@ -114,6 +114,14 @@ internal static class EntryTexts
         },
         PriceRiseNotice e => e with { Item = Line(e.Item, "the item") },
         OrderTermsSetting e => e with { Terms = e.Terms with { Item = Line(e.Terms.Item, "the item") } },
+        Amendment e => e with
+        {
+            Reference = Maybe(e.Reference, "the reference"), Reason = Line(e.Reason, "the reason"),
+            Changes = [.. e.Changes.Select(change => change with
+            {
+                Field = Line(change.Field, "the field"), Value = Lines(change.Value, "the new value"),
+            })],
+        },
         Undo e => e with { Reference = Maybe(e.Reference, "the reference"), Reason = Line(e.Reason, "the reason") },
         _ => throw new ArgumentException($"the texts of a {entry.Kind} are not known", nameof(entry)),
     };

@@ -12,18 +12,27 @@ internal sealed class FilmDraft(Draft draft)
     private readonly HashSet<SheetId> _taken = [];
     private readonly Dictionary<string, (string Before, string After)> _sides = [];
     private readonly Dictionary<PlaceId, (ExposedBox Box, int Change)> _boxes = [];
-    private long _newSheets;
-    private long _newNegatives;
+    private long _lastSheet;
+    private long _lastNegative;
 
     public FilmRegister Register => draft.Holdings.Film;
 
-    public SheetId NewSheet() => new(Register.LastSheet + ++_newSheets);
+    /// <summary>A sheet that was not known before.</summary>
+    /// <param name="slot">What tells it from the entry's other new sheets: its line and place there, the side it went into.</param>
+    public SheetId NewSheet(string slot)
+    {
+        var number = draft.Name($"sheet {slot}", GivenName.Sheets, Math.Max(Register.LastSheet, _lastSheet) + 1);
+        _lastSheet = Math.Max(_lastSheet, number);
+        return new(number);
+    }
 
     /// <summary>The next number of the user's pattern.</summary>
-    public NegativeNumber NextNegative()
+    public NegativeNumber NextNegative(SheetId sheet)
     {
         var (pattern, year) = (draft.Holdings.Settings.Film.Negatives, draft.Date.Year);
-        var running = Register.LastNegative(pattern.HasYear ? year : 0) + ++_newNegatives;
+        var last = Math.Max(Register.LastNegative(pattern.HasYear ? year : 0), _lastNegative);
+        var running = draft.Name($"negative {sheet} {year}", GivenName.Negatives(year), last + 1);
+        _lastNegative = Math.Max(last, running);
         return new(pattern.Number(year, running), year, running);
     }
 

@@ -27,7 +27,7 @@ internal static class LoadRules
         {
             var (from, side) = (draws[i].From, sides[i]);
             draft.Add(new SheetLoaded(new(
-                draft.Film.NewSheet(), from.Lot, draws[i].Cost, from.Place, from.Code, side.Place, side.Code, load.Date, side.Place,
+                draft.Film.NewSheet(side.Code), from.Lot, draws[i].Cost, from.Place, from.Code, side.Place, side.Code, load.Date, side.Place,
                 load.Date, null)));
             draft.Film.Show(side, "empty", film.Code);
         }

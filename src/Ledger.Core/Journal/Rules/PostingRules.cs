@@ -16,12 +16,14 @@ public static class PostingRules
     /// <param name="holdings">What the ledger holds.</param>
     /// <param name="past">What the ledger knows of the past.</param>
     /// <param name="today">The day of recording; an entry cannot be later.</param>
-    public static Decision Decide(Entry entry, Holdings holdings, IPast past, LocalDate today)
+    /// <param name="replay">The names that the entry gave when it was decided before; null for one that is recorded now. What is unlikely was
+    /// answered then, so it is only remarked.</param>
+    public static Decision Decide(Entry entry, Holdings holdings, IPast past, LocalDate today, GivenNames? replay = null)
     {
         try
         {
             var kept = EntryTexts.Checked(entry);
-            var draft = new Draft(kept, holdings, past);
+            var draft = new Draft(kept, holdings, past, replay ?? new(), isReplay: replay is not null);
             CheckFrame(kept, today);
             Post(kept, draft);
             return new Accepted(draft.ToPosting());
@@ -35,6 +37,34 @@ public static class PostingRules
             return new Refused(new(RefusalKind.NotAccepted, "a figure is too large to be kept exactly"));
         }
     }
+
+    /// <summary>
+    /// Decides on taking back or putting right an entry whose words are kept. What then follows from all entries is decided one by one.
+    /// </summary>
+    /// <param name="act">The undo or the amendment.</param>
+    /// <param name="past">What the ledger knows of the past.</param>
+    public static Decision DecideAct(Entry act, IPast past)
+    {
+        try
+        {
+            return new Accepted(EntryTexts.Checked(act) switch
+            {
+                Undo undo => ActRules.Post(undo, UndoRules.Find(undo.Number, undo.Reference, past)),
+                Amendment amendment => ActRules.Post(amendment, UndoRules.Find(amendment.Number, amendment.Reference, past)),
+                var other => throw new ArgumentException($"a {other.Kind} is about no other entry", nameof(act)),
+            });
+        }
+        catch (RefusedException refused)
+        {
+            return new Refused(refused.Refusal);
+        }
+    }
+
+    /// <summary>What the journal says of an undo or an amendment.</summary>
+    /// <param name="act">The undo or the amendment.</param>
+    /// <param name="number">The number of the entry that it is about.</param>
+    /// <param name="kind">The kind of that entry.</param>
+    public static string SummaryOf(Entry act, long number, string kind) => ActRules.Summary(act, number, kind);
 
     private static void Post(Entry entry, Draft draft)
     {

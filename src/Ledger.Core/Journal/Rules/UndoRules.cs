@@ -12,7 +12,7 @@ internal static class UndoRules
     public static void Post(Undo undo, Draft draft)
     {
         var reason = Require.Reason(undo.Reason);
-        var original = Original(undo, draft.Past);
+        var original = Find(undo.Number, undo.Reference, draft.Past);
         Require.That(
             original.Undoes is null, $"entry {original.Number} is an undo itself; record what really happened as a new entry");
         if (original.UndoneBy is { } by)
@@ -42,11 +42,12 @@ internal static class UndoRules
         draft.Summary = $"took back entry {original.Number} ({original.Summary}): {reason}";
     }
 
-    private static JournalEntry Original(Undo undo, IPast past) => undo.Reference is { } reference
-        ? past.Find(reference) ?? throw new RefusedException(
-            RefusalKind.Unknown, $"no entry has the reference \"{reference}\"; `show journal --json` lists them")
-        : past.Find(undo.Number) ?? throw new RefusedException(
-            RefusalKind.Unknown, $"there is no entry {undo.Number}; `show journal` lists them");
+    /// <summary>The entry of that number or reference.</summary>
+    public static JournalEntry Find(long number, string? key, IPast past) => key is not null
+        ? past.Find(key) ?? throw new RefusedException(
+            RefusalKind.Unknown, $"no entry has the reference \"{key}\"; `show journal --json` lists them")
+        : past.Find(number) ?? throw new RefusedException(
+            RefusalKind.Unknown, $"there is no entry {number}; `show journal` lists them");
 
     /// <summary>
     /// What a place holds after all of it: an entry that booked a difference brought and drew at once. Nothing may be missing then, nor

@@ -1,0 +1,167 @@
+using System.Collections.Immutable;
+using Dapper;
+using Ledger.Core.Journal;
+using Ledger.Core.Journal.Kinds;
+using Ledger.Core.Journal.Rules;
+using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
+using Ledger.Storage.Reading;
+using Ledger.Storage.Writing;
+using NodaTime;
+
+namespace Ledger.Storage.Deriving;
+
+/// <summary>
+/// What is defined, as it was on a day: items, formats, processes, holders, settings. The first definition of a thing reaches back to the beginning,
+/// since nothing could be said of the thing without it; so does a setting that was made before anything happened.
+/// </summary>
+internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standing)
+{
+    private const string Setting = "setting";
+
+    /// <summary>The kinds of entries that define.</summary>
+    public static ImmutableArray<string> Kinds { get; } = ["setting", "format", "item", "process", "holder"];
+
+    /// <summary>Whether an entry defines something.</summary>
+    public static bool IsOne(Said said) => said.Name is not null;
+
+    /// <summary>What an entry defines; null for one that does not.</summary>
+    public static string? NameOf(EntryKind kind, EntryText text) => !Kinds.Contains(kind.Name) ? null
+        : kind.Name == Setting ? text[kind.Fields[0]].Trim() : kind.NamedBy is { } named ? text[named].Trim() : null;
+
+    /// <summary>The position from which a definition has effect.</summary>
+    public Position EffectiveFrom(Said said)
+    {
+        if (said.Kind == Setting)
+            return IsOfTheBeginning(said) ? Position.Start : standing.PositionOf(said);
+        var first = log.Definitions(said.Kind, said.Name!).Where(one => standing.Holds(one.Key))
+            .OrderBy(standing.PositionOf).FirstOrDefault();
+        return first is null || first.Key == said.Key ? Position.Start : standing.PositionOf(said);
+    }
+
+    /// <summary>The things that are defined from a position on: what they were before has to be put back.</summary>
+    public IReadOnlyList<(string Kind, string Name)> ChangedFrom(Position from) =>
+    [
+        .. inside.Connection.Query<DefinedRow>(
+            "SELECT DISTINCT kind AS Kind, name AS Name FROM said WHERE name IS NOT NULL AND (date, ord) >= (@Date, @Ord)",
+            new { from.Date, from.Ord }).Select(row => (row.Kind, row.Name)),
+    ];
+
+    /// <summary>The definitions of a thing that hold and have effect before a position, in their order.</summary>
+    public IEnumerable<Said> Before(string kind, string name, Position position) =>
+        log.Definitions(kind, name).Where(one => standing.Holds(one.Key) && EffectiveFrom(one) < position).OrderBy(EffectiveFrom);
+
+    /// <summary>What else is defined by a thing and could not be read without it; null when nothing is.</summary>
+    public string? UserOf(string kind, string name) => inside.Connection.QueryFirstOrDefault<string?>(
+        """
+        SELECT 'process ' || p.name FROM process p JOIN process_step s ON s.process_id = p.id JOIN item i ON i.id = s.item_id
+        WHERE @kind = 'item' AND i.code = @name
+        UNION ALL SELECT 'item ' || code FROM item WHERE @kind = 'format' AND format = @name COLLATE NOCASE
+        UNION ALL SELECT 'holder ' || code FROM holder WHERE @kind = 'format' AND format = @name COLLATE NOCASE
+        """,
+        new { kind, name });
+
+    /// <summary>Whether a thing is defined by anything that holds.</summary>
+    public bool IsDefined(string kind, string name) => log.Definitions(kind, name).Any(one => standing.Holds(one.Key));
+
+    /// <summary>Puts things back to what they were at a position, in the file.</summary>
+    public void Reset(IEnumerable<(string Kind, string Name)> things, Position position, LocalDate today)
+    {
+        var ordered = things.OrderBy(thing => Kinds.IndexOf(thing.Kind)).ToList();
+        foreach (var (kind, name) in ordered)
+            Delete(kind, name);
+        var holdings = new Holdings(today);
+        if (ordered.Count > 0)
+        {
+            new CatalogueReader(inside).ReadInto(holdings);
+            new FilmReader(inside).ReadHolders(holdings, Dates.Text(today));
+        }
+
+        foreach (var (kind, name) in ordered)
+        {
+            Forget(kind, name, holdings);
+            foreach (var said in Before(kind, name, position))
+                if (Decide(said, holdings, today) is Accepted accepted)
+                {
+                    new PostingWriter(inside.Connection).WriteFacts(accepted.Posting, Number(said.Key));
+                    holdings.Apply(accepted.Posting);
+                }
+        }
+    }
+
+    /// <summary>Puts things into holdings as they were at a position; the file stays as it is.</summary>
+    public void PutInto(Holdings holdings, IEnumerable<(string Kind, string Name)> things, Position position, LocalDate today)
+    {
+        foreach (var (kind, name) in things.OrderBy(thing => Kinds.IndexOf(thing.Kind)).Where(thing => thing.Kind != "holder"))
+        {
+            if (kind == Setting)
+                holdings.Settings = Usual(name, holdings.Settings);
+            Forget(kind, name, holdings);
+            foreach (var said in Before(kind, name, position))
+                if (Decide(said, holdings, today) is Accepted accepted)
+                    holdings.Apply(accepted.Posting);
+        }
+    }
+
+    private Decision Decide(Said said, Holdings holdings, LocalDate today) => PostingRules.Decide(
+        standing.EntryOf(said, ReadingTerms.Of(holdings, today)), holdings, new JournalReader(inside), today, log.Names(said.Key));
+
+    private long Number(string key) => inside.Connection.ExecuteScalar<long>("SELECT id FROM entry WHERE key = @key", new { key });
+
+    /// <summary>A process is counted once more from the version on that an earlier program left; it keeps its number.</summary>
+    private void Forget(string kind, string name, Holdings holdings)
+    {
+        if (kind != "process" || holdings.Process(name) is not { } process)
+            return;
+        var kept = inside.Connection.ExecuteScalar<long>(
+            """
+            SELECT coalesce(max(v.version), 1) FROM process_version v LEFT JOIN entry e ON e.id = v.entry_id
+            WHERE v.process_id = @Id AND NOT EXISTS (SELECT 1 FROM said s WHERE s.key = e.key)
+            """,
+            new { Id = process.Id.Value });
+        holdings.Put(new Process(process.Id, process.Name, []) { Version = (int)kept - 1 });
+    }
+
+    private static Settings Usual(string name, Settings settings) =>
+        Core.Journal.Setting.Named(name) is { } setting ? setting.Read(settings, setting.Text(Settings.Default)) ?? settings : settings;
+
+    /// <summary>Takes out what is no longer defined; a setting in any case, since it has a usual value.</summary>
+    private void Delete(string kind, string name)
+    {
+        if (kind != Setting && IsDefined(kind, name))
+            return;
+        switch (kind)
+        {
+            case Setting:
+                inside.Connection.Execute("DELETE FROM setting WHERE name = @name", new { name });
+                break;
+            case "item":
+                inside.Connection.Execute("DELETE FROM item_handling WHERE item_id = (SELECT id FROM item WHERE code = @name)", new { name });
+                inside.Connection.Execute("DELETE FROM item_capacity WHERE item_id = (SELECT id FROM item WHERE code = @name)", new { name });
+                inside.Connection.Execute("DELETE FROM formula WHERE item_id = (SELECT id FROM item WHERE code = @name)", new { name });
+                inside.Connection.Execute("DELETE FROM item WHERE code = @name", new { name });
+                break;
+            case "format":
+                inside.Connection.Execute("DELETE FROM film_format WHERE code = @name", new { name });
+                break;
+            case "process":
+                inside.Connection.Execute("DELETE FROM process_step WHERE process_id = (SELECT id FROM process WHERE name = @name)", new { name });
+                inside.Connection.Execute("DELETE FROM process WHERE name = @name", new { name });
+                break;
+            case "holder":
+                inside.Connection.Execute("DELETE FROM holder WHERE code = @name", new { name });
+                break;
+        }
+    }
+
+    /// <summary>A setting that was made before anything happened holds from the beginning.</summary>
+    private bool IsOfTheBeginning(Said said) => inside.Connection.ExecuteScalar<long>(
+        """
+        SELECT NOT EXISTS (SELECT 1 FROM said WHERE name IS NULL AND about IS NULL AND ord < @Ord)
+            AND NOT EXISTS (SELECT 1 FROM entry e WHERE NOT EXISTS (SELECT 1 FROM said s WHERE s.key = e.key)
+                AND e.kind NOT IN ('setting', 'format', 'item', 'process', 'holder'))
+        """,
+        new { said.Ord }) == 1;
+
+    internal sealed record DefinedRow(string Kind, string Name);
+}

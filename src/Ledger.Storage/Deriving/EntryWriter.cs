@@ -1,0 +1,94 @@
+using Dapper;
+using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Journal.Kinds;
+using Ledger.Core.Measures;
+using Ledger.Storage.Writing;
+using Microsoft.Data.Sqlite;
+using NodaTime;
+
+namespace Ledger.Storage.Deriving;
+
+/// <summary>Writes an entry: what was said, the names that it gave, its head in the journal, and all that it moves and establishes.</summary>
+internal sealed class EntryWriter(SqliteConnection connection)
+{
+    private readonly SaidLog _log = new(connection);
+
+    /// <summary>Writes an entry that is said now, and returns its number.</summary>
+    public long Write(Posting posting, Instant recordedAt, Position position, ReadingTerms terms)
+    {
+        Say(posting, recordedAt, position, terms);
+        var number = WriteHead(posting, recordedAt, position);
+        new PostingWriter(connection).WriteFacts(posting, number);
+        TakeBackUnsaid(posting.Entry);
+        _log.Keep(posting.Entry.Key, posting.Names);
+        return number;
+    }
+
+    /// <summary>Writes once more what an entry moves and establishes, in place of what was taken out.</summary>
+    public long Rewrite(Posting posting, long number, Position position)
+    {
+        connection.Execute(
+            "UPDATE entry SET date = @Date, ord = @Ord, summary = @Summary, note = @Note WHERE id = @number",
+            new { number, position.Date, position.Ord, posting.Summary, posting.Entry.Note });
+        new PostingWriter(connection).WriteFacts(posting, number);
+        TakeBackUnsaid(posting.Entry);
+        _log.Keep(posting.Entry.Key, posting.Names);
+        return number;
+    }
+
+    /// <summary>Writes that an entry was taken back or put right; what follows from it is derived by the caller.</summary>
+    public long WriteAct(Posting act, Instant recordedAt, Position position, ReadingTerms terms)
+    {
+        Say(act, recordedAt, position, terms);
+        return WriteHead(act, recordedAt, position);
+    }
+
+    /// <summary>What an undo took back of an entry whose words were not kept, counts again.</summary>
+    public static void CountAgain(SqliteConnection connection, long undo) => Count(connection, undo, 1);
+
+    private void TakeBackUnsaid(Entry entry)
+    {
+        if (entry is Undo)
+            Count(connection, connection.ExecuteScalar<long>("SELECT id FROM entry WHERE key = @Key", new { entry.Key }), 0);
+    }
+
+    /// <summary>Whether the target of an undo counts, and the work that it gave to baths with it.</summary>
+    private static void Count(SqliteConnection connection, long undo, int counts)
+    {
+        connection.Execute(
+            "UPDATE entry SET counts = @counts WHERE id = (SELECT undoes FROM entry WHERE id = @undo)", new { undo, counts });
+        connection.Execute(
+            """
+            UPDATE bath_total SET area = bath_total.area + @sign * w.area, weighted = bath_total.weighted + @sign * w.weighted
+            FROM bath_work w
+            WHERE w.entry_id = (SELECT undoes FROM entry WHERE id = @undo) AND w.is_first = 1 AND w.place_id = bath_total.place_id
+            """,
+            new { undo, sign = counts == 1 ? 1 : -1 });
+    }
+
+    private void Say(Posting posting, Instant recordedAt, Position position, ReadingTerms terms)
+    {
+        var entry = posting.Entry;
+        var kind = EntryKinds.Of(entry);
+        var name = Definitions.NameOf(kind, EntryWriting.Write(kind, entry, terms));
+        _log.Append(new(
+            entry.Key, kind.Name, (entry as Undo)?.Reference ?? (entry as Amendment)?.Reference, name, Dates.Text(entry.Date), position.Ord,
+            SaidLog.Text(recordedAt), EntryJson.Write(entry, terms with { IsTyped = false }), ""));
+    }
+
+    private long WriteHead(Posting posting, Instant recordedAt, Position position)
+    {
+        var entry = posting.Entry;
+        return connection.ExecuteScalar<long>(
+            """
+            INSERT INTO entry (key, kind, date, recorded_at, summary, note, undoes, amends, ord)
+            VALUES (@Key, @Kind, @Date, @RecordedAt, @Summary, @Note, @Undoes, @Amends, @Ord) RETURNING id
+            """,
+            new
+            {
+                entry.Key, entry.Kind, Date = Dates.Text(entry.Date), RecordedAt = SaidLog.Text(recordedAt), posting.Summary, entry.Note,
+                Undoes = (entry as Undo)?.Number, Amends = (entry as Amendment)?.Number, position.Ord,
+            });
+    }
+}

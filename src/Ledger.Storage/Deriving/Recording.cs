@@ -1,0 +1,232 @@
+using Dapper;
+using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Journal.Kinds;
+using Ledger.Core.Journal.Rules;
+using Ledger.Core.Measures;
+using Ledger.Storage.Reading;
+using Microsoft.Data.Sqlite;
+using NodaTime;
+
+namespace Ledger.Storage.Deriving;
+
+/// <summary>
+/// Records entries, inside a transaction of the caller. One that comes after all others is decided on what the ledger holds and written; one that is late,
+/// takes back or puts right has what follows derived.
+/// </summary>
+internal sealed class Recording(SqliteConnection connection, Snapshot inside, SharedHoldings holdings, LocalDate today, Instant now)
+{
+    private const int Constraint = 19;
+
+    private readonly JournalReader _past = new(inside);
+    private readonly SaidLog _log = new(connection);
+    private readonly Derivation _derivation = new(connection, inside, today);
+
+    /// <summary>Records an entry.</summary>
+    public PostOutcome Post(Entry entry) => PostAll([entry], _ => { })[0];
+
+    /// <summary>Records entries in their order; late ones that follow each other are derived together.</summary>
+    /// <param name="entries">The entries.</param>
+    /// <param name="done">Told how many are done.</param>
+    /// <returns>What became of each. When any was refused, the caller rolls all back.</returns>
+    public IReadOnlyList<PostOutcome> PostAll(IReadOnlyList<Entry> entries, Action<int> done)
+    {
+        var outcomes = new List<PostOutcome>();
+        while (outcomes.Count < entries.Count)
+        {
+            var entry = entries[outcomes.Count];
+            if (NumberOf(entry) is { } number)
+                outcomes.Add(new AlreadyPosted(number));
+            else if (IsAct(entry))
+                outcomes.Add(Act(entry));
+            else if (IsLate(entry))
+                outcomes.AddRange(Late([.. entries.Skip(outcomes.Count).TakeWhile(later => !IsAct(later))]));
+            else
+                outcomes.Add(Append(entry));
+            done(outcomes.Count);
+        }
+
+        return outcomes;
+    }
+
+    /// <summary>Whether other entries follow from it, so that it is not simply the last one.</summary>
+    public bool ChangesThePast(Entry entry) => IsAct(entry) || IsLate(entry);
+
+    private long? NumberOf(Entry entry) => entry.FormerKeys.Prepend(entry.Key).Select(_past.NumberOf).FirstOrDefault(found => found is not null);
+
+    /// <summary>An undo of an entry whose words were not kept is an entry like others: it moves back what was moved.</summary>
+    private bool IsAct(Entry entry) => entry is Amendment || (entry is Undo undo && Target(undo.Number, undo.Reference) is not { IsSaid: false });
+
+    private JournalEntry? Target(long number, string? key) => key is null ? _past.Find(number) : _past.Find(key);
+
+    private bool IsLate(Entry entry)
+    {
+        var date = entry is Undo undo && Target(undo.Number, undo.Reference) is { } target ? target.Date : entry.Date;
+        return _derivation.Last() is { } last && string.CompareOrdinal(Dates.Text(date), last.Date) < 0 && !IsFirstDefinition(entry);
+    }
+
+    private bool IsFirstDefinition(Entry entry)
+    {
+        if (entry is SettingChange || !Definitions.Kinds.Contains(entry.Kind))
+            return false;
+        var kind = EntryKinds.Of(entry);
+        var name = Definitions.NameOf(kind, EntryWriting.Write(kind, entry, ReadingTerms.Of(Now, today)));
+        return name is not null && _log.Definitions(kind.Name, name).Count == 0;
+    }
+
+    private Holdings Now => holdings.On(today, inside);
+
+    private PostOutcome Append(Entry entry)
+    {
+        switch (PostingRules.Decide(entry, Now, _past, today))
+        {
+            case Refused { Refusal: var refusal }:
+                return new NotPosted(refusal);
+            case Accepted { Posting: var posting }:
+                return Guarded(() =>
+                {
+                    var recordedAt = _log.Next(now);
+                    var position = new Position(Dates.Text(posting.Entry.Date), SaidLog.OrdOf(recordedAt));
+                    var number = new EntryWriter(connection).Write(posting, recordedAt, position, ReadingTerms.Of(Now, today));
+                    holdings.Follow(posting, today, inside);
+                    return new Posted(number, posting);
+                });
+            case var other:
+                throw new InvalidOperationException($"a decision is neither accepted nor refused: {other}");
+        }
+    }
+
+    private IReadOnlyList<PostOutcome> Late(IReadOnlyList<Entry> entries)
+    {
+        var outcomes = new PostOutcome?[entries.Count];
+        var news = new List<(int Index, NewEntry Entry)>();
+        var recordedAt = _log.Next(now);
+        for (var i = 0; i < entries.Count; i++)
+            if (NumberOf(entries[i]) is { } number)
+                outcomes[i] = new AlreadyPosted(number);
+            else if (news.Find(known => known.Entry.Entry.Key == entries[i].Key) is { Entry: not null })
+                outcomes[i] = new AlreadyPosted(0);
+            else
+            {
+                var date = entries[i] is Undo undo && Target(undo.Number, undo.Reference) is { } target ? target.Date : entries[i].Date;
+                news.Add((i, new(entries[i], new(Dates.Text(date), SaidLog.OrdOf(recordedAt)), recordedAt)));
+                recordedAt += Duration.FromTicks(10);
+            }
+
+        if (news.Count == 0)
+            return [.. outcomes.Select(outcome => outcome!)];
+        holdings.Forget();
+        PostOutcome outcome = new NotPosted(new(RefusalKind.NotAccepted, ""));
+        try
+        {
+            var derived = _derivation.From(
+                news.Min(entry => entry.Entry.Position), [.. news.Select(one => one.Entry)], [], Things(news.Select(one => one.Entry.Entry)));
+            for (var i = 0; i < news.Count; i++)
+                outcomes[news[i].Index] = derived.Outcomes[i] is Posted posted && news.Count == 1
+                    ? posted with { Posting = posted.Posting with { Effects = derived.Effects } } : derived.Outcomes[i];
+        }
+        catch (NoLongerHoldsException refused)
+        {
+            foreach (var (index, _) in news)
+                outcomes[index] = new NotPosted(refused.Refusal);
+        }
+        catch (SqliteException trouble) when (trouble.SqliteErrorCode == Constraint)
+        {
+            foreach (var (index, _) in news)
+                outcomes[index] = new NotPosted(RefusedByFile(trouble));
+        }
+
+        return [.. outcomes.Select(one => one ?? outcome)];
+    }
+
+    private PostOutcome Act(Entry entry)
+    {
+        if (PostingRules.DecideAct(entry, _past) is not Accepted { Posting: var act })
+            return new NotPosted(((Refused)PostingRules.DecideAct(entry, _past)).Refusal);
+        holdings.Forget();
+        return Guarded(() =>
+        {
+            var target = _past.Find(((act.Entry as Undo)?.Reference ?? (act.Entry as Amendment)?.Reference)!)!;
+            var root = _derivation.Standing.Root(target.Key)!;
+            var before = EffectOf(root);
+            var recordedAt = _log.Next(now);
+            var place = new Position(Dates.Text(target.Date), SaidLog.OrdOf(recordedAt));
+            var number = new EntryWriter(connection).WriteAct(act, recordedAt, place, ReadingTerms.Of(Now, today));
+            CountActs(root.Key);
+            if (Problem(root) is { } problem)
+                return new NotPosted(problem);
+            if (root.Name is { } name && !_derivation.Definitions.IsDefined(root.Kind, name)
+                && _derivation.Definitions.UserOf(root.Kind, name) is { } user)
+                return new NotPosted(new(
+                    RefusalKind.DependedOn, $"{root.Kind} {name} is needed by {user}; take that back or put it right first"));
+            var after = EffectOf(root);
+            var derived = _derivation.From(
+                before < after ? before : after, [], [root.Key], root.Name is null ? [] : [(root.Kind, root.Name)]);
+            if (root.Name is not null && connection.ExecuteScalar<long>("SELECT EXISTS (SELECT 1 FROM pragma_foreign_key_check)") == 1)
+                return new NotPosted(new(
+                    RefusalKind.DependedOn, $"{root.Kind} {root.Name} is used by entries that an earlier version posted; it has to stay"));
+            return new Posted(number, act with { Effects = derived.Effects });
+        });
+    }
+
+    /// <summary>Where an entry's effect begins, as it stands now.</summary>
+    private Position EffectOf(Said root)
+    {
+        var own = connection.QueryFirst<Derivation.PositionRow>("SELECT date AS Date, ord AS Ord FROM entry WHERE key = @Key", new { root.Key });
+        if (!Definitions.IsOne(root))
+            return new[] { new Position(own.Date, own.Ord), _derivation.Standing.PositionOf(root) }.Min();
+        return _derivation.Definitions.EffectiveFrom(root);
+    }
+
+    /// <summary>What an entry that was put right cannot be read as; null when it can, or does not hold.</summary>
+    private Refusal? Problem(Said root)
+    {
+        try
+        {
+            var entry = _derivation.Standing.EntryOf(root, ReadingTerms.Of(Now, today));
+            return entry.Date > today
+                ? new(RefusalKind.InFuture, $"{Dates.Text(entry.Date)} is later than today, {Dates.Text(today)}") : null;
+        }
+        catch (FormatException wrong)
+        {
+            return new(RefusalKind.NotAccepted, wrong.Message);
+        }
+    }
+
+    private void CountActs(string key)
+    {
+        foreach (var act in _log.About(key))
+        {
+            connection.Execute(
+                "UPDATE entry SET counts = @counts WHERE key = @Key", new { act.Key, counts = _derivation.Standing.Holds(act.Key) ? 1 : 0 });
+            CountActs(act.Key);
+        }
+    }
+
+    private IReadOnlyList<(string Kind, string Name)> Things(IEnumerable<Entry> entries) =>
+    [
+        .. entries.Where(entry => Definitions.Kinds.Contains(entry.Kind)).Select(entry =>
+            (entry.Kind, Definitions.NameOf(EntryKinds.Of(entry), EntryWriting.Write(EntryKinds.Of(entry), entry, ReadingTerms.Of(Now, today)))!)),
+    ];
+
+    private PostOutcome Guarded(Func<PostOutcome> write)
+    {
+        try
+        {
+            return write();
+        }
+        catch (NoLongerHoldsException refused)
+        {
+            holdings.Forget();
+            return new NotPosted(refused.Refusal);
+        }
+        catch (SqliteException trouble) when (trouble.SqliteErrorCode == Constraint)
+        {
+            holdings.Forget();
+            return new NotPosted(RefusedByFile(trouble));
+        }
+    }
+
+    private static Refusal RefusedByFile(SqliteException trouble) =>
+        new(RefusalKind.DependedOn, $"the file's own rules refuse it: {trouble.Message}");
+}

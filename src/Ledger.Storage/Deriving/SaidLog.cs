@@ -1,0 +1,116 @@
+using System.Security.Cryptography;
+using System.Text;
+using Dapper;
+using Ledger.Core.Journal;
+using Microsoft.Data.Sqlite;
+using NodaTime;
+using NodaTime.Text;
+
+namespace Ledger.Storage.Deriving;
+
+/// <summary>
+/// What was said, entry by entry: only ever added to. Each row's digest covers the row and the digest of the one recorded before it, so that no row
+/// can be changed, added or taken out unseen.
+/// </summary>
+internal sealed class SaidLog(SqliteConnection connection)
+{
+    private static readonly InstantPattern Stamp = InstantPattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm:ss.ffffff'Z'");
+
+    /// <summary>What was said under a key; null when nothing was.</summary>
+    public Said? Find(string key) => connection.QueryFirstOrDefault<Said>(
+        """
+        SELECT key AS Key, kind AS Kind, about AS About, name AS Name, date AS Date, ord AS Ord, recorded_at AS RecordedAt, json AS Json,
+            digest AS Digest
+        FROM said WHERE key = @key
+        """,
+        new { key });
+
+    /// <summary>What takes back or puts right what was said under a key, in the order of recording.</summary>
+    public IReadOnlyList<Said> About(string key) => connection.Query<Said>(
+        """
+        SELECT key AS Key, kind AS Kind, about AS About, name AS Name, date AS Date, ord AS Ord, recorded_at AS RecordedAt, json AS Json,
+            digest AS Digest
+        FROM said WHERE about = @key ORDER BY recorded_at
+        """,
+        new { key }).AsList();
+
+    /// <summary>All that was said, in the order of recording.</summary>
+    public IEnumerable<Said> All() => connection.Query<Said>(
+        """
+        SELECT key AS Key, kind AS Kind, about AS About, name AS Name, date AS Date, ord AS Ord, recorded_at AS RecordedAt, json AS Json,
+            digest AS Digest
+        FROM said ORDER BY recorded_at, key
+        """);
+
+    /// <summary>The definitions of one thing, in their order; those that were taken back too.</summary>
+    public IReadOnlyList<Said> Definitions(string kind, string name) => connection.Query<Said>(
+        """
+        SELECT key AS Key, kind AS Kind, about AS About, name AS Name, date AS Date, ord AS Ord, recorded_at AS RecordedAt, json AS Json,
+            digest AS Digest
+        FROM said WHERE kind = @kind AND name = @name ORDER BY date, ord
+        """,
+        new { kind, name }).AsList();
+
+    /// <summary>The moment for the next row: now, or just after the last one where the clock says less.</summary>
+    public Instant Next(Instant now)
+    {
+        var last = connection.QueryFirstOrDefault<string?>("SELECT recorded_at FROM said ORDER BY recorded_at DESC LIMIT 1");
+        var micro = Instant.FromUnixTimeTicks(now.ToUnixTimeTicks() / 10 * 10);
+        return last is not null && Stamp.Parse(last).Value is var before && before >= micro ? before + Duration.FromTicks(10) : micro;
+    }
+
+    /// <summary>The place in its day of what is recorded at a moment.</summary>
+    public static long OrdOf(Instant recordedAt) => recordedAt.ToUnixTimeTicks() / 10 * 1024;
+
+    /// <summary>A moment as the file has it.</summary>
+    public static string Text(Instant recordedAt) => Stamp.Format(recordedAt);
+
+    /// <summary>Adds a row that is recorded after all others.</summary>
+    public void Append(Said said)
+    {
+        var before = connection.QueryFirstOrDefault<string?>("SELECT digest FROM said ORDER BY recorded_at DESC, key DESC LIMIT 1") ?? "";
+        Insert(said with { Digest = DigestOf(said, before) });
+    }
+
+    /// <summary>Adds rows anywhere among the others; the digests are chained once more.</summary>
+    public void Merge(IEnumerable<Said> rows)
+    {
+        foreach (var row in rows)
+            Insert(row);
+        var before = "";
+        foreach (var row in All().ToList())
+        {
+            var digest = DigestOf(row, before);
+            if (digest != row.Digest)
+                connection.Execute("UPDATE said SET digest = @digest WHERE key = @Key", new { digest, row.Key });
+            before = digest;
+        }
+    }
+
+    /// <summary>The names that were given by what was said under a key.</summary>
+    public GivenNames Names(string key) => new(NamesOf(key));
+
+    /// <summary>The same as a list.</summary>
+    public IReadOnlyList<GivenName> NamesOf(string key) => connection.Query<GivenName>(
+        "SELECT slot AS Slot, series AS Series, number AS Number FROM said_name WHERE key = @key ORDER BY slot", new { key }).AsList();
+
+    /// <summary>Keeps names for ever.</summary>
+    public void Keep(string key, IEnumerable<GivenName> names)
+    {
+        foreach (var name in names)
+            connection.Execute(
+                "INSERT INTO said_name (key, slot, series, number) VALUES (@key, @Slot, @Series, @Number) ON CONFLICT (key, slot) DO NOTHING",
+                new { key, name.Slot, name.Series, name.Number });
+    }
+
+    /// <summary>The digest of a row after the one before it.</summary>
+    public static string DigestOf(Said said, string before) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(
+        string.Join('\n', before, said.RecordedAt, said.Key, said.Kind, said.About, said.Name, said.Date, $"{said.Ord}", said.Json))));
+
+    private void Insert(Said said) => connection.Execute(
+        """
+        INSERT INTO said (key, kind, about, name, date, ord, recorded_at, json, digest)
+        VALUES (@Key, @Kind, @About, @Name, @Date, @Ord, @RecordedAt, @Json, @Digest)
+        """,
+        said);
+}

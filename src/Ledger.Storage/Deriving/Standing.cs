@@ -1,0 +1,78 @@
+using System.Text.Json;
+using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Journal.Kinds;
+
+namespace Ledger.Storage.Deriving;
+
+/// <summary>What holds of what was said: an entry that was taken back does not, unless that was taken back itself; one that was put right
+/// says what it was put right to.</summary>
+internal sealed class Standing(SaidLog log)
+{
+    /// <summary>Whether what was said under a key holds.</summary>
+    public bool Holds(string key) => !log.About(key).Any(act => act.Kind == UndoName && Holds(act.Key));
+
+    /// <summary>The entry that acts upon acts are about in the end.</summary>
+    public Said? Root(string key)
+    {
+        var said = log.Find(key);
+        while (said is { About: { } about } && log.Find(about) is { } target)
+            said = target;
+        return said;
+    }
+
+    /// <summary>An entry's texts as they hold: as it was said, with what it was put right to.</summary>
+    public EntryText TextOf(Said said, out EntryKind kind)
+    {
+        kind = EntryKinds.Named(said.Kind) ?? throw new FormatException($"nothing describes a {said.Kind}");
+        var problems = new List<FieldProblem>();
+        using (var document = JsonDocument.Parse(said.Json))
+        {
+            var text = EntryJson.Text(kind, document.RootElement, problems);
+            foreach (var act in log.About(said.Key).Where(act => act.Kind == AmendmentName && Holds(act.Key)))
+                Amending.Apply(kind, text, Changes(act), problems);
+            if (problems.Count > 0)
+                throw new FormatException($"what was said under {said.Key} cannot be read: {problems[0].Sentence(field => field.JsonName)}");
+            text.Key = said.Key;
+            return text;
+        }
+    }
+
+    /// <summary>The entry that holds.</summary>
+    /// <exception cref="FormatException">It cannot be read.</exception>
+    public Entry EntryOf(Said said, ReadingTerms terms)
+    {
+        var text = TextOf(said, out var kind);
+        var reading = EntryReading.Read(kind, text, terms);
+        return reading.Entry ?? throw new FormatException(
+            $"what was said under {said.Key} cannot be read: {reading.Problems[0].Sentence(field => field.JsonName)}");
+    }
+
+    /// <summary>Where the entry stands: its day may have been put right.</summary>
+    public Position PositionOf(Said said)
+    {
+        var date = TextOf(said, out _)[CommonFields.Date];
+        return new(date.Length > 0 ? date : said.Date, said.Ord);
+    }
+
+    /// <summary>An undo or an amendment as it was said.</summary>
+    /// <exception cref="FormatException">It cannot be read.</exception>
+    public static Entry ActOf(Said act)
+    {
+        using var document = JsonDocument.Parse(act.Json);
+        var kind = EntryKinds.Named(act.Kind)!;
+        return EntryReading.Read(kind, EntryJson.Text(kind, document.RootElement, []), ActTerms).Entry
+            ?? throw new FormatException($"the {act.Kind} {act.Key} cannot be read");
+    }
+
+    private static IReadOnlyList<FieldChange> Changes(Said act) => ((Amendment)ActOf(act)).Changes;
+
+    /// <summary>An act is about an entry and needs nothing of what the ledger holds to be read.</summary>
+    private static ReadingTerms ActTerms => new()
+    {
+        Today = new(2000, 1, 1), ItemOf = _ => null, Formats = new(),
+    };
+
+    private const string UndoName = "undo";
+    private const string AmendmentName = "amendment";
+}
