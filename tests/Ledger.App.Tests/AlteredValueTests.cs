@@ -1,5 +1,7 @@
 using Ledger.App.Tests.Support;
 using Ledger.App.Wiring;
+using Ledger.Storage;
+using Ledger.Storage.Files;
 using Microsoft.Data.Sqlite;
 
 namespace Ledger.App.Tests;
@@ -40,16 +42,19 @@ public sealed class AlteredValueTests
     }
 
     [Fact]
-    public void The_sentence_says_that_the_file_holds_it_and_what_to_do()
+    public void What_the_file_holds_and_gives_no_figure_is_said_of_the_file_and_what_the_user_typed_is_not()
     {
-        using var room = Unguarded();
-        Assert.True(Alter(room, "lot", "id", 4_000_000_000_000_000L));
-        var ran = room.Run("show", "costs");
-        Assert.Equal(ExitStatus.UnusableFile, ran.Status);
-        Assert.Contains(room.Ledger, ran.Error, StringComparison.Ordinal);
-        Assert.Contains("trayledger check", ran.Error, StringComparison.Ordinal);
-        room.Variables["TRAYLEDGER_TRACE"] = "1";
-        Assert.Contains("   at ", room.Run("show", "costs").Error, StringComparison.Ordinal);
+        using var room = Darkroom.WithDemoYear();
+        using var ledger = LedgerFile.Open(room.Ledger, room.Clock);
+        foreach (var fault in new Exception[] { new OverflowException(), new ArgumentOutOfRangeException(), new KeyNotFoundException() })
+        {
+            var said = Assert.Throws<LedgerFileException>(() => ledger.Read<int>(() => throw fault));
+            Assert.Contains(room.Ledger, said.Message, StringComparison.Ordinal);
+            Assert.Contains("trayledger check", said.Message, StringComparison.Ordinal);
+            Assert.Same(fault, said.InnerException);
+        }
+
+        Assert.Throws<FormatException>(() => ledger.Read<int>(() => throw new FormatException("typed")));
     }
 
     private static List<(string Table, string Column, bool IsNumber)> Columns()
@@ -68,22 +73,20 @@ public sealed class AlteredValueTests
         return found;
     }
 
-    /// <summary>Alters the last row or those that are meant, past every check; false where there is none or its key forbids it.</summary>
-    private static bool Alter(Darkroom room, string table, string column, object value, string? where = null)
+    /// <summary>Alters the last row, past every check; false where there is none or its key forbids it.</summary>
+    private static bool Alter(Darkroom room, string table, string column, object value)
     {
         using var connection = Open(room);
         Run(connection, "PRAGMA ignore_check_constraints = ON");
         try
         {
-            return Run(connection, $"UPDATE \"{table}\" SET \"{column}\" = $value WHERE {where ?? Last(table)}", value) > 0;
+            return Run(connection, $"UPDATE \"{table}\" SET \"{column}\" = $value WHERE rowid = (SELECT max(rowid) FROM \"{table}\")", value) == 1;
         }
         catch (SqliteException)
         {
             return false;
         }
     }
-
-    private static string Last(string table) => $"rowid = (SELECT max(rowid) FROM \"{table}\")";
 
     /// <summary>The demo year without the guards of its tables.</summary>
     private static Darkroom Unguarded()

@@ -63,7 +63,9 @@ public sealed partial class EveryDoorTests
     private static void JoinNames(EntryText line, IReadOnlyList<Field> fields)
     {
         foreach (var field in fields.Where(field => field is { Notation: { Words.Count: 0, HasUnit: false, Shape: Shape.Text or Shape.Choice }, Name: not "note" }))
-            if (!Code().IsMatch(line[field]) && line[field].Length > 0 && !IsFigure(field))
+            if (IsFigure(field))
+                line[field] = line[field].Split(' ')[0];
+            else if (line[field].Length > 0 && !Code().IsMatch(line[field]))
                 line[field] = field.Name == "container" ? $"code/{line[field].Length}" : $"code-{line[field].Length}";
     }
 
