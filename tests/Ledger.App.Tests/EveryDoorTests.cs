@@ -10,10 +10,13 @@ using Ledger.Exchange.Import;
 
 namespace Ledger.App.Tests;
 
-/// <summary>Every field of every kind of entry, and of its lines, in every door; and what random entries say through the words of a command.</summary>
+/// <summary>
+/// Every field of every kind of entry, and of its lines, in the doors of commands, files and documents (forms: beside their tests); and what
+/// random entries say through the words of a command.
+/// </summary>
 public sealed partial class EveryDoorTests
 {
-    /// <summary>What is missing in a door: "kind.field door", and why. Forms have a list of their own beside their tests.</summary>
+    /// <summary>What is missing in a door: "kind.field door", and why.</summary>
     private static readonly Dictionary<string, string> Missing = [];
 
     public static TheoryData<string> Kinds => [.. EntryKinds.All.Select(kind => kind.Name)];
@@ -62,7 +65,8 @@ public sealed partial class EveryDoorTests
     /// <summary>In a line of words a name is a code, and a container has a stroke; a note stands at the end and may say anything.</summary>
     private static void JoinNames(EntryText line, IReadOnlyList<Field> fields)
     {
-        foreach (var field in fields.Where(field => field is { Notation: { Words.Count: 0, HasUnit: false, Shape: Shape.Text or Shape.Choice }, Name: not "note" }))
+        foreach (var field in fields.Where(field => field.Name != "note"
+            && field.Notation is { Words.Count: 0, HasUnit: false, Shape: Shape.Text or Shape.Choice }))
             if (IsFigure(field))
                 line[field] = line[field].Split(' ')[0];
             else if (line[field].Length > 0 && !Code().IsMatch(line[field]))
@@ -84,7 +88,8 @@ public sealed partial class EveryDoorTests
         foreach (var field in kind.AllFields)
         {
             yield return ($"{kind.Name}.{field.Name} command", field.IsArgument
-                ? command.Arguments.Any(argument => argument.Name.Contains(field.Notation.Placeholder, StringComparison.OrdinalIgnoreCase) || argument.Name == field.Name)
+                ? command.Arguments.Any(argument => argument.Name == field.Name
+                    || argument.Name.Contains(field.Notation.Placeholder, StringComparison.OrdinalIgnoreCase))
                 : command.Options.Any(option => option.Name == field.Option));
             yield return ($"{kind.Name}.{field.Name} file", columns.Contains(field.Name) || columns.Contains($"{kind.NamedBy?.Name}_{field.Name}"));
             yield return ($"{kind.Name}.{field.Name} document", IsRead(kind, $"{{\"{field.JsonName}\":\"x\"}}"));
