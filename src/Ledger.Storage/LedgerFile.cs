@@ -56,7 +56,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     }
 
     /// <inheritdoc/>
-    public T Read<T>(Func<T> reading) => Hold(_ => reading());
+    public T Read<T>(Func<T> reading) => Hold(_ => Trouble.GuardFigures(Path, reading));
 
     /// <inheritdoc/>
     public Holdings HoldingsOn(LocalDate asOf) => Read(snapshot => _holdings.Lend(asOf, snapshot));
