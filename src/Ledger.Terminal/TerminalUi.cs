@@ -37,8 +37,6 @@ public static class TerminalUi
         app.Init();
         modes.Entered();
         Prepare(app);
-        // Colours by their names are the terminal's own, which fit its ground; red must be exactly what it is called.
-        Driver.Force16Colors |= options.Theme != "red";
         using var shell = new ShellWindow(ledger, upkeep, paper, options);
         signals.Guard(app, shell);
         try

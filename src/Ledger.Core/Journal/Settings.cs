@@ -13,6 +13,9 @@ namespace Ledger.Core.Journal;
 /// <param name="RotationCeiling">How often a pair of baths may be rotated before both are mixed anew.</param>
 public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays, int RotationCeiling)
 {
+    /// <summary>How the screens are coloured: terminal, light, dark, mono or red.</summary>
+    public string Theme { get; init; } = "terminal";
+
     /// <summary>How the user works in trays.</summary>
     public TrayPractice Tray { get; init; } = TrayPractice.Common;
 

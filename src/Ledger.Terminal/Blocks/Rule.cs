@@ -1,3 +1,4 @@
+using Ledger.Terminal.Themes;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.ViewBase;
 
@@ -19,7 +20,7 @@ internal sealed class Rule : View
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        SetAttributeForRole(IsStrong ? VisualRole.HotNormal : VisualRole.Normal);
+        SetAttributeForRole(IsStrong ? Style.Heading : Style.Label);
         if (Viewport.Width > 1)
             AddStr(0, 0, new string(IsStrong ? '━' : '─', Viewport.Width));
         else

@@ -1,5 +1,6 @@
 using Ledger.Core.Measures;
 using Ledger.Terminal.Pictures;
+using Ledger.Terminal.Themes;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
@@ -84,13 +85,13 @@ internal sealed class TextPane : View
             var column = 0;
             foreach (var (text, isHeading) in _rows[_top + line])
             {
-                SetAttributeForRole(isHeading ? VisualRole.HotNormal : VisualRole.Normal);
+                SetAttributeForRole(isHeading ? Style.Heading : Style.Text);
                 AddStr(column, line, UserText.Shown(text));
                 column += ColumnWidth() + Gutter;
             }
         }
 
-        SetAttributeForRole(HasFocus ? VisualRole.Focus : VisualRole.Normal);
+        SetAttributeForRole(HasFocus ? Style.Selected : Style.Text);
         if (_top > 0)
             AddStr(Viewport.Width - 1, 0, "^");
         if (_top + Viewport.Height < _rows.Count)

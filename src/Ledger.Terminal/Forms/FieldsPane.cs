@@ -1,3 +1,4 @@
+using Ledger.Terminal.Themes;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.ViewBase;
 
@@ -41,7 +42,7 @@ internal sealed class FieldsPane : View
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        SetAttributeForRole(VisualRole.Normal);
+        SetAttributeForRole(Style.Text);
         if (Viewport.Y > 0)
             AddStr(Viewport.Width - 1, 0, "^");
         if (Viewport.Y + Viewport.Height < _rows)

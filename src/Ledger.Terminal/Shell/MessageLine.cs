@@ -1,5 +1,6 @@
 using Ledger.Core.Measures;
 using Ledger.Terminal.Pictures;
+using Ledger.Terminal.Themes;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.ViewBase;
 
@@ -26,7 +27,7 @@ internal sealed class MessageLine : View
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        SetAttributeForRole(VisualRole.Normal);
+        SetAttributeForRole(Style.Text);
         var row = 0;
         foreach (var line in Paragraph.Of(Sentence, Viewport.Width - 2).Take(MostLines))
             AddStr(1, row++, line);

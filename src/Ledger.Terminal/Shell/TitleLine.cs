@@ -1,4 +1,5 @@
 using Ledger.Core.Measures;
+using Ledger.Terminal.Themes;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.ViewBase;
 
@@ -20,9 +21,9 @@ internal sealed class TitleLine : View
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        SetAttributeForRole(VisualRole.HotNormal);
+        SetAttributeForRole(Style.Title);
         AddStr(1, 0, _left);
-        SetAttributeForRole(VisualRole.Normal);
+        SetAttributeForRole(Style.Label);
         var right = Right(Viewport.Width - _left.Length - 4);
         AddStr(Viewport.Width - right.Length - 1, 0, right);
         return true;

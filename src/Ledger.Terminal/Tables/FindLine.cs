@@ -1,3 +1,4 @@
+using Ledger.Terminal.Themes;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
@@ -51,9 +52,9 @@ internal sealed class FindLine : View
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        SetAttributeForRole(VisualRole.HotNormal);
+        SetAttributeForRole(Style.Heading);
         AddStr(0, 0, Label);
-        SetAttributeForRole(VisualRole.Normal);
+        SetAttributeForRole(Style.Label);
         AddStr(Label.Length + _words.Frame.Width + 2, 0, _count);
         return true;
     }

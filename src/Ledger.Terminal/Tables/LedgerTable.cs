@@ -90,7 +90,7 @@ internal sealed class LedgerTable : TableView
     /// <summary>The headings are as strong as the theme has it; that is known only where the table is drawn, on its desk.</summary>
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        var strong = GetAttributeForRole(VisualRole.HotNormal);
+        var strong = GetAttributeForRole(Themes.Style.Heading);
         if (Style.HeaderScheme?.Normal != strong)
             Style.HeaderScheme = Theme.Plain(strong);
         return base.OnDrawingContent(context);
