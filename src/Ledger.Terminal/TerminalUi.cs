@@ -1,4 +1,5 @@
 using Ledger.Core.Journal;
+using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Quiet;
 using Ledger.Terminal.Shell;
 using Terminal.Gui.App;
@@ -30,6 +31,7 @@ public static class TerminalUi
 
         // The native binary does not do this at its start, as the library would, so that no command waits for it.
         TuiConfigurationBuilder.Shared.ApplyToStaticFacades();
+        Signs.Choose(Environment.GetEnvironmentVariable);
         using var modes = new TerminalModes();
         using var signals = new Signals(modes);
         using var loop = new QuietLoop();

@@ -1,3 +1,4 @@
+using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Themes;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.ViewBase;
@@ -22,10 +23,10 @@ internal sealed class Rule : View
     {
         SetAttributeForRole(IsStrong ? Style.Heading : Style.Label);
         if (Viewport.Width > 1)
-            AddStr(0, 0, new string(IsStrong ? '━' : '─', Viewport.Width));
+            AddStr(0, 0, new string(IsStrong ? Signs.Here.Heavy : Signs.Here.Along, Viewport.Width));
         else
             for (var row = 0; row < Viewport.Height; row++)
-                AddStr(0, row, IsStrong ? "┃" : "│");
+                AddStr(0, row, (IsStrong ? Signs.Here.HeavyUpright : Signs.Here.Upright).ToString());
         return true;
     }
 }

@@ -49,6 +49,9 @@ internal sealed class LedgerTable : TableView
         EnsureCursorIsVisible();
     }
 
+    /// <summary>The width at which no column stays away and nothing is cut.</summary>
+    public int Needed { get; private set; }
+
     /// <summary>Scrolls to the selected row.</summary>
     public void Reveal()
     {
@@ -74,12 +77,15 @@ internal sealed class LedgerTable : TableView
             return;
         _fitted = Viewport.Width;
         var columns = _model.Columns;
-        var widths = ColumnFit.Of(columns, [.. columns.Select((_, i) => Widest(i))], Viewport.Width);
+        int[] needed = [.. columns.Select((_, i) => Widest(i))];
+        Needed = ColumnFit.Whole(columns, needed);
+        var widths = ColumnFit.Of(columns, needed, Viewport.Width);
         for (var i = 0; i < widths.Length; i++)
         {
             var style = Style.GetOrCreateColumnStyle(i);
             style.Visible = widths[i] > 0;
             style.MinWidth = style.MaxWidth = style.MinAcceptableWidth = widths[i];
+            style.ColorGetter = Coloured;
             style.Alignment = columns[i].IsFigure ? Alignment.End : Alignment.Start;
         }
 
@@ -94,6 +100,17 @@ internal sealed class LedgerTable : TableView
         if (Style.HeaderScheme?.Normal != strong)
             Style.HeaderScheme = Theme.Plain(strong);
         return base.OnDrawingContent(context);
+    }
+
+    /// <summary>What begins with a mark looks as what the mark means; what is selected is reversed and keeps its mark.</summary>
+    private Scheme? Coloured(CellColorGetterArgs cell)
+    {
+        if (cell.CellValue is not string text)
+            return null;
+        var role = Themes.Style.Marked(text);
+        if (role is null || (Value is { } value && value.SelectedCell.Y == cell.RowIndex))
+            return null;
+        return Theme.Plain(GetAttributeForRole(role.Value));
     }
 
     private int Widest(int column) =>

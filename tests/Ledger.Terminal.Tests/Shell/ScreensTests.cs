@@ -7,8 +7,8 @@ public sealed class ScreensTests
 {
     [Theory]
     [InlineData('1', "Today", "When What By")]
-    [InlineData('2', "Shelf", "Item On hand Good until State")]
-    [InlineData('3', "Baths", "Bath State Left by area Room Age Good until")]
+    [InlineData('2', "Shelf", "Item On hand Good until State Enough for")]
+    [InlineData('3', "Baths", "Bath State Left by area Through, of capacity")]
     [InlineData('4', "Sessions", "Session Date Sheets Film Area Bath")]
     [InlineData('5', "Costs of the last 12 months", "Film Used Neg. Keep. Per sheet Per neg. Per keeper Total")]
     [InlineData('6', "Journal", "No. Date Kind What")]
