@@ -1,5 +1,6 @@
 using System.Drawing;
 using Ledger.Terminal.Pages;
+using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Themes;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
@@ -13,6 +14,7 @@ namespace Ledger.Terminal.Tables;
 internal sealed class LedgerTable : TableView
 {
     private const int RowsMeasured = 100;
+    private const int HeaderHeight = 2;
     private readonly TableModel _model;
     private int _fitted;
     private Size _seen;
@@ -79,7 +81,8 @@ internal sealed class LedgerTable : TableView
         var columns = _model.Columns;
         int[] needed = [.. columns.Select((_, i) => Widest(i))];
         Needed = ColumnFit.Whole(columns, needed);
-        var widths = ColumnFit.Of(columns, needed, Viewport.Width);
+        // The last column of the screen is for the marks that say that there is more.
+        var widths = ColumnFit.Of(columns, needed, Viewport.Width - 1);
         for (var i = 0; i < widths.Length; i++)
         {
             var style = Style.GetOrCreateColumnStyle(i);
@@ -100,6 +103,18 @@ internal sealed class LedgerTable : TableView
         if (Style.HeaderScheme?.Normal != strong)
             Style.HeaderScheme = Theme.Plain(strong);
         return base.OnDrawingContent(context);
+    }
+
+    /// <summary>Marks say that there are rows above or below.</summary>
+    protected override void OnDrawComplete(DrawContext? context)
+    {
+        base.OnDrawComplete(context);
+        var room = Viewport.Height - HeaderHeight;
+        SetAttributeForRole(Themes.Style.Heading);
+        if (RowOffset > 0)
+            AddStr(Viewport.Width - 1, HeaderHeight, Signs.Here.Up.ToString());
+        if (RowOffset + room < _model.ShownCount)
+            AddStr(Viewport.Width - 1, Viewport.Height - 1, Signs.Here.Down.ToString());
     }
 
     /// <summary>What begins with a mark looks as what the mark means; what is selected is reversed and keeps its mark.</summary>

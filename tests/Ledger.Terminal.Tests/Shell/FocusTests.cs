@@ -31,11 +31,11 @@ public sealed class FocusTests
     {
         using var screen = new Screen(Some.Ledger());
         screen.Type("2");
-        Assert.DoesNotContain("━", screen.Text);
+        Assert.DoesNotContain("====", screen.Text);
         Assert.IsType<TextPane>(screen.Press(Key.Tab).Shell.MostFocused);
-        Assert.Contains("━", screen.Text);
+        Assert.Contains("====", screen.Text);
         Assert.IsType<LedgerTable>(screen.Press(Key.Tab).Shell.MostFocused);
-        Assert.DoesNotContain("━", screen.Text);
+        Assert.DoesNotContain("====", screen.Text);
         Assert.IsType<LedgerTable>(screen.Press(Key.Tab.WithShift, Key.Tab.WithShift).Shell.MostFocused);
     }
 

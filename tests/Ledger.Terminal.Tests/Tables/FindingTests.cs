@@ -90,6 +90,25 @@ public sealed class FindingTests
         Assert.Contains("syrup: Brackwater Syrup", screen.Text);
     }
 
+    [Fact]
+    public void Marks_say_that_a_table_goes_on_above_or_below()
+    {
+        for (var i = 0; i < 60; i++)
+            _ledger.Did(new SettingChange { Key = Some.Key(), Date = Some.Today, Setting = "warn-days", Value = $"{10 + i % 20}" });
+        using var screen = new Screen(_ledger);
+
+        screen.Type("6");
+        Assert.DoesNotContain("^", Edge(screen));
+        Assert.Contains("v", Edge(screen));
+        screen.Press(Key.PageDown);
+        Assert.Contains("^", Edge(screen));
+        screen.Press(Key.End);
+        Assert.DoesNotContain("v", Edge(screen));
+
+        static string Edge(Screen screen) => string.Concat(screen.Lines.Skip(4)
+            .TakeWhile(line => !line.StartsWith(" --", StringComparison.Ordinal)).Select(line => line.PadRight(80)[79]));
+    }
+
     [Theory]
     [InlineData("9 ml", "64 ml", "250 ml")]
     [InlineData("[#####.....] 5 %", "[#.........] 40 %", "[..........] 100 %")]
