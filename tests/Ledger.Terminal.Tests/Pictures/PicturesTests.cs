@@ -64,4 +64,16 @@ public sealed class PicturesTests
     [InlineData("", "", "", "xterm", false)]
     public void Blocks_are_drawn_where_the_locale_is_UTF_8(string all, string type, string lang, string term, bool isUnicode) => Assert.Equal(
         isUnicode, Signs.IsUnicode(name => name switch { "LC_ALL" => all, "LC_CTYPE" => type, "LANG" => lang, _ => term }) && !OperatingSystem.IsWindows());
+
+    [Fact]
+    public void The_coming_weeks_are_a_strip_from_monday_on_with_a_letter_for_each_day_that_something_is_due()
+    {
+        var today = new LocalDate(2026, 3, 15);
+        (LocalDate, char)[] days = [(new(2026, 3, 16), 'x'), (new(2026, 3, 17), 'o'), (new(2026, 3, 17), 'd'), (new(2026, 5, 3), 'p'), (new(2027, 1, 1), 'x')];
+
+        var lines = CalendarStrip.Of(days, today, 32).ToList();
+
+        Assert.Equal(["03-09   03-16   03-23   03-30", "      > x*..... ....... .......", "04-06   04-13   04-20   04-27", "....... ....... ....... ......p"], lines);
+        Assert.Equal(2, CalendarStrip.Of(days, today, 70).Count());
+    }
 }
