@@ -2,6 +2,7 @@ using Ledger.Core.Baths;
 using Ledger.Core.Costing;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Journal.Rules;
 using Ledger.Core.Sessions;
 using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
@@ -141,6 +142,10 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         Read(snapshot => new MoveReader(snapshot).MovesOf(item, asOf, atMost));
 
     /// <inheritdoc/>
+    public IReadOnlyList<StockLeft> LeftOf(string item, string? container, LocalDate since, LocalDate asOf) =>
+        Read(snapshot => new MoveReader(snapshot).LeftOf(item, container, since, asOf));
+
+    /// <inheritdoc/>
     public Bath? Bath(string code, LocalDate asOf) => Read(snapshot => new BathTableReader(snapshot).Named(code, asOf, Now(snapshot)));
 
     /// <inheritdoc/>
@@ -191,10 +196,10 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         var before = Check(null, cancel);
         if (before.Mendable.Count == 0)
             return new(null, [], before);
-        var copy = Guard(() => Upkeep.Backup.Keep(_connection, Path, _clock.GetCurrentInstant(), "backup").Path);
+        var copy = Guard(() => Backup.Keep(_connection, Path, _clock.GetCurrentInstant(), "backup").Path);
         Write(transaction =>
         {
-            if (Mender.TryMend(_connection))
+            if (Mender.TryMend(_connection, Today))
                 transaction.Commit();
             return true;
         });
@@ -210,7 +215,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         var full = System.IO.Path.GetFullPath(target);
         if (File.Exists(full))
             throw new LedgerFileException($"{full} exists already; name a new file for the backup");
-        Upkeep.Backup.Copy(_connection, full, Path);
+        Backup.Copy(_connection, full, Path);
     }
 
     /// <summary>Writes what a backup holds into the ledger, once the backup is proved. A copy of what stood there is kept beside it.</summary>

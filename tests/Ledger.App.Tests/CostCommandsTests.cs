@@ -197,4 +197,55 @@ public class CostCommandsTests
 
     private static decimal Amount(JsonElement money) =>
         decimal.Parse(money.GetProperty("amount").GetString()!, CultureInfo.InvariantCulture);
+
+    /// <summary>What stands above a film's figures is the film's: it adds up by itself, and all films together give the ledger's.</summary>
+    [Fact]
+    public void With_a_film_every_figure_is_the_film_s()
+    {
+        using var room = Darkroom.WithDemoYear();
+        var all = room.Run("show", "costs", "--by", "film", "--json").Json;
+        foreach (var part in all.GetProperty("parts").EnumerateArray().Where(part => part.GetProperty("part").GetString() is "fen80" or "ortho16" or "reed400"))
+        {
+            var film = part.GetProperty("part").GetString()!;
+            var costs = room.Run("show", "costs", "--film", film, "--by", "month", "--json").Json;
+            foreach (var figure in new[] { "film", "chemistry", "supplies", "waste" })
+            {
+                Assert.Equal(Amount(part.GetProperty(figure)), Amount(costs.GetProperty(figure)));
+                Assert.Equal(
+                    Amount(part.GetProperty(figure)), costs.GetProperty("parts").EnumerateArray().Sum(month => Amount(month.GetProperty(figure))));
+            }
+
+            Assert.True(costs.GetProperty("reconciles").GetBoolean());
+            Assert.Equal(
+                Amount(costs.GetProperty("opening")) + Amount(costs.GetProperty("bought")),
+                new[] { "film", "waste", "prints", "onHand" }.Sum(what => Amount(costs.GetProperty(what))));
+            Assert.Equal(
+                Amount(costs.GetProperty("spent")),
+                new[] { "film", "chemistry", "supplies", "waste", "prints", "onHand" }.Sum(what => Amount(costs.GetProperty(what))));
+            Assert.NotEqual(Amount(all.GetProperty("onHand")), Amount(costs.GetProperty("onHand")));
+        }
+    }
+
+    /// <summary>One name for one sheet: the costs bear the name by which `show sheet` finds it.</summary>
+    [Fact]
+    public void A_sheet_s_costs_bear_the_name_that_show_sheet_takes()
+    {
+        using var room = Darkroom.WithDemoYear();
+        var sheets = room.Run("show", "costs", "--json").Json.GetProperty("sheets").EnumerateArray()
+            .Where(sheet => !sheet.GetProperty("item").GetString()!.EndsWith("-120", StringComparison.Ordinal)).ToList();
+        Assert.Contains(sheets, sheet => sheet.GetProperty("negative").ValueKind == JsonValueKind.Null);
+        foreach (var sheet in sheets.Where((_, i) => i % 10 == 0)
+            .Concat(sheets.Where(sheet => sheet.GetProperty("negative").ValueKind == JsonValueKind.Null)))
+        {
+            var story = room.Run("show", "sheet", sheet.GetProperty("sheet").GetString()!, "--json").Json;
+            Assert.Equal(sheet.GetProperty("negative").GetString(), story.GetProperty("negative").GetString());
+            Assert.Equal(Amount(sheet.GetProperty("total")), Amount(story.GetProperty("total")));
+            Assert.Equal(sheet.GetProperty("session").GetString(), story.GetProperty("session").GetString());
+        }
+
+        room.Do("export", room.PathOf("tables"));
+        var rows = File.ReadAllLines(Path.Combine(room.PathOf("tables"), "cost_by_sheet.csv"));
+        Assert.StartsWith("sheet,negative,session,", rows[0], StringComparison.Ordinal);
+        Assert.Contains(rows, row => row.StartsWith("2026-", StringComparison.Ordinal));
+    }
 }

@@ -35,7 +35,7 @@ public class PromisedJsonTests
         },
         {
             "show costs", "sheets",
-            "negative:text session:text film:money developer:money otherChemistry:money supplies:money total:money"
+            "sheet:text negative:text? session:text film:money developer:money otherChemistry:money supplies:money total:money"
         },
         {
             "show sessions", "sessions",

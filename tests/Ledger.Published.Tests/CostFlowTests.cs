@@ -51,7 +51,7 @@ public sealed class CostFlowTests
         Assert.Equal(Money.Of(11_340), revenue);
         Assert.Equal(Money.Of(4_080), revenue - Run(CostFormula.SpecificLot, OpenStax).Used);
         Assert.Equal(Money.Of(4_140), revenue - Run(CostFormula.FirstInFirstOut, OpenStax).Used);
-        Assert.Equal("4087.06", (revenue - Run(CostFormula.MovingAverage, OpenStax).Used).Rounded());
+        Assert.Equal("4087.06", (revenue - Run(CostFormula.MovingAverage, OpenStax).Used).Text(MeasureStyle.Metric));
     }
 
     [Fact]
@@ -75,10 +75,10 @@ public sealed class CostFlowTests
         flow.Use(new(1), 120);
         flow.Receive(new(2), 225, Money.Of(225 * 27));
         Assert.Equal(Money.Of(6_705), flow.OnHand);
-        Assert.Equal("26.29", flow.OnHand.Per(flow.Quantity)!.Value.Rounded());
+        Assert.Equal("26.29", flow.OnHand.Per(flow.Quantity)!.Value.Text(MeasureStyle.Metric));
         flow.Use(new(2), 180);
         flow.Receive(new(3), 210, Money.Of(210 * 33));
-        Assert.Equal("31.24", flow.OnHand.Per(flow.Quantity)!.Value.Rounded());
+        Assert.Equal("31.24", flow.OnHand.Per(flow.Quantity)!.Value.Text(MeasureStyle.Metric));
     }
 
     /// <summary>Worked-examples A2: Wild, Financial Accounting, quick study 6-1 (a study copy).</summary>
@@ -117,8 +117,8 @@ public sealed class CostFlowTests
 
         // The page prints 8,870 and 3,015 for the average, which does not recompute: 11,885 × 97/130 = 8,868.04.
         var average = Run(CostFormula.MovingAverage, Exercise);
-        Assert.Equal("8868.04", average.Used.Rounded());
-        Assert.Equal("3016.96", average.Flow.OnHand.Rounded());
+        Assert.Equal("8868.04", average.Used.Text(MeasureStyle.Metric));
+        Assert.Equal("3016.96", average.Flow.OnHand.Text(MeasureStyle.Metric));
     }
 
     /// <summary>
@@ -139,8 +139,8 @@ public sealed class CostFlowTests
     {
         var run = Run(CostFormula.MovingAverage, RoundedAverage);
         Assert.Equal(Money.Of(720), run.CostOn("2"));
-        Assert.Equal("691.67", run.CostOn("4").Rounded());
-        Assert.Equal("1338.33", run.Flow.OnHand.Rounded());
+        Assert.Equal("691.67", run.CostOn("4").Text(MeasureStyle.Metric));
+        Assert.Equal("1338.33", run.Flow.OnHand.Text(MeasureStyle.Metric));
         Assert.Equal(Money.Of(830), run.CostOn("4") + run.Flow.OnHand - Money.Of(1_200));
     }
 

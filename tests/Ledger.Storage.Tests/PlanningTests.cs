@@ -64,6 +64,7 @@ public sealed class PlanningTests : IDisposable
         _file.Accept(Some.Session());
         _file.Accept(Some.Process() with
         {
+            Date = Some.Day(4, 1),
             Steps =
             [
                 new() { Number = 1, Role = ItemRole.Presoak, Minutes = 2, Celsius = 20.5m },
@@ -75,7 +76,7 @@ public sealed class PlanningTests : IDisposable
                 new() { Number = 3, Role = ItemRole.FinalRinse },
             ],
         });
-        _file.Accept(Some.Session("S02") with { Bath = null });
+        _file.Accept(Some.Session("S02", month: 4) with { Bath = null });
         Assert.Equal([2, 1], _file.Ledger.Sessions(_file.Ledger.Today, null, 2).Select(session => session.ProcessVersion));
         Assert.Equal(1250, _file.Ledger.ProcessVersion("TRAY", 1)!.Steps[0].WorkingVolume!.Value.Millilitres);
         var second = _file.Ledger.ProcessVersion("tray", 2)!;

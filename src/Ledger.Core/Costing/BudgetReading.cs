@@ -20,15 +20,12 @@ public sealed record BudgetReading(Money Monthly, Money UsedPerMonth, Money Boug
     public Money Left => Monthly - UsedPerMonth;
 
     /// <summary>The same in a sentence.</summary>
-    public string Sentence
+    public string Sentence(MeasureStyle style)
     {
-        get
-        {
-            var left = Left < Money.Zero ? $"{(Money.Zero - Left).Rounded()} more than" : $"{Left.Rounded()} less than";
-            return $"{UsedPerMonth.Rounded()} were used in a month, over {(Days == 1 ? "1 day" : $"{Days} days")}: {left} the {Monthly.Rounded()} "
-                + $"that you mean to spend; {BoughtPerMonth.Rounded()} were bought in a month."
-                + (LastMonth is { } month ? $" In {month.Name}, {month.Used.Rounded()} of the {Monthly.Rounded()} are used so far." : "");
-        }
+        var left = Left < Money.Zero ? $"{(Money.Zero - Left).Text(style)} more than" : $"{Left.Text(style)} less than";
+        return $"{UsedPerMonth.Text(style)} were used in a month, over {(Days == 1 ? "1 day" : $"{Days} days")}: {left} the {Monthly.Text(style)} "
+            + $"that you mean to spend; {BoughtPerMonth.Text(style)} were bought in a month."
+            + (LastMonth is { } month ? $" In {month.Name}, {month.Used.Text(style)} of the {Monthly.Text(style)} are used so far." : "");
     }
 
     /// <summary>Reads the rate of a period; null when nothing was used in it.</summary>

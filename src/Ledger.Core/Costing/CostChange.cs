@@ -26,22 +26,20 @@ public sealed record CostChange(NegativeParts Before, NegativeParts After, strin
         return null;
     }
 
-    /// <summary>The same in a sentence, the part that changed most first. The amounts are compared as they are read, to the hundredth.</summary>
-    public string Sentence
+    /// <summary>The same in a sentence, the part that changed most first. The amounts are compared as they are read.</summary>
+    public string Sentence(MeasureStyle style)
     {
-        get
-        {
-            var total = Change(Before.Total, After.Total);
-            var parts = NegativeParts.Names.Select((name, i) => (name, Change: Change(Before.All[i], After.All[i])))
-                .Where(part => part.Change != Money.Zero)
-                .OrderByDescending(part => Math.Abs(part.Change.Millionths)).Select(part => $"{part.name} {Signed(part.Change)}").ToList();
-            var how = total == Money.Zero ? "as much as" : $"{(total < Money.Zero ? Money.Zero - total : total).Rounded()} "
-                + $"{(total < Money.Zero ? "less" : "more")} than";
-            return $"In {In} a negative cost {After.Total.Rounded()}, {how} in {Since}{(parts.Count == 0 ? "" : $": {string.Join(", ", parts)}")}.";
-        }
+        var total = Change(Before.Total, After.Total, style);
+        var parts = NegativeParts.Names.Select((name, i) => (name, Change: Change(Before.All[i], After.All[i], style)))
+            .Where(part => part.Change != Money.Zero)
+            .OrderByDescending(part => Math.Abs(part.Change.Millionths)).Select(part => $"{part.name} {Signed(part.Change, style)}").ToList();
+        var how = total == Money.Zero ? "as much as" : $"{(total < Money.Zero ? Money.Zero - total : total).Text(style)} "
+            + $"{(total < Money.Zero ? "less" : "more")} than";
+        return $"In {In} a negative cost {After.Total.Text(style)}, {how} in {Since}{(parts.Count == 0 ? "" : $": {string.Join(", ", parts)}")}.";
     }
 
-    private static Money Change(Money before, Money after) => after.ToHundredths() - before.ToHundredths();
+    private static Money Change(Money before, Money after, MeasureStyle style) =>
+        after.ToNearest(style.MoneyDecimals) - before.ToNearest(style.MoneyDecimals);
 
-    private static string Signed(Money change) => (change > Money.Zero ? "+" : "") + change.Rounded();
+    private static string Signed(Money change, MeasureStyle style) => (change > Money.Zero ? "+" : "") + change.Text(style);
 }

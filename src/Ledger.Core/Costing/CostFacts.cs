@@ -1,3 +1,5 @@
+using System.Globalization;
+using Ledger.Core.Film;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
@@ -99,9 +101,22 @@ public sealed record SessionUse(
     /// <summary>The number of its entry.</summary>
     public long Entry { get; init; }
 
+    /// <summary>Its sheets by their place in the order of the session, counting from 1; rolls have a place but no number of their own.</summary>
+    public IReadOnlyDictionary<long, SheetName> Sheets { get; init; } = new Dictionary<long, SheetName>();
+
+    /// <summary>The name of the sheet at a place: its negative's number, its own number, or a roll's place.</summary>
+    public string NameOf(long position) => Sheets.TryGetValue(position, out var sheet)
+        ? sheet.Negative ?? sheet.Id.ToString()
+        : string.Create(CultureInfo.InvariantCulture, $"{Session}-{position:00}");
+
     /// <summary>The part of the baths' cost that its sheets used up.</summary>
     public Money BathUsedUp => new(Baths.Sum(bath => bath.UsedUp.Millionths));
 }
+
+/// <summary>What a developed sheet is called.</summary>
+/// <param name="Id">Its number in the ledger.</param>
+/// <param name="Negative">The number it is filed under; null when it is no negative.</param>
+public readonly record struct SheetName(SheetId Id, string? Negative);
 
 /// <summary>What a print session used.</summary>
 /// <param name="Entry">The number of its entry.</param>

@@ -67,9 +67,9 @@ public sealed class CostReading
     public Money NeverUsedInBaths { get; }
 
     /// <summary>What <see cref="Waste"/> is made of, in words.</summary>
-    public string WasteText =>
-        $"spoiled film {SpoiledFilm.Rounded()}, discarded {Facts.Discarded.Rounded()}, lost {Facts.Lost.Rounded()}, "
-        + $"poured out unused with baths {NeverUsedInBaths.Rounded()}";
+    public string WasteText(MeasureStyle style) =>
+        $"spoiled film {SpoiledFilm.Text(style)}, discarded {Facts.Discarded.Text(style)}, lost {Facts.Lost.Text(style)}, "
+        + $"poured out unused with baths {NeverUsedInBaths.Text(style)}";
 
     /// <summary>The value of the containers at the end.</summary>
     public Money OnHand => Facts.OnHandAfter;

@@ -24,31 +24,38 @@ public static class CostSlices
     /// The parts of a period: films by name, months in order, sessions and print sessions together by date; what belongs to none of them
     /// comes last.
     /// </summary>
-    public static IReadOnlyList<CostSlice> Of(CostReading reading, CostGrouping grouping)
+    public static IReadOnlyList<CostSlice> Of(CostReading reading, CostGrouping grouping) => Of(reading, grouping, null);
+
+    /// <summary>The parts of what one film cost; what belongs to no film is in none of them.</summary>
+    /// <param name="reading">The costs of the period.</param>
+    /// <param name="grouping">What it is divided by.</param>
+    /// <param name="film">The film's code; null for everything.</param>
+    public static IReadOnlyList<CostSlice> Of(CostReading reading, CostGrouping grouping, string? film)
     {
+        bool IsAsked(string item) => film is null || item.Equals(film, StringComparison.OrdinalIgnoreCase);
         var parts = new Dictionary<Key, Part>();
-        foreach (var sheet in reading.Sheets)
+        foreach (var sheet in reading.Sheets.Where(sheet => IsAsked(sheet.Item)))
             In(grouping switch
             {
                 CostGrouping.Film => new(sheet.Item),
                 CostGrouping.Session => new(sheet.Session, sheet.Date, sheet.Entry),
                 _ => Time(sheet.Date, grouping),
             }).Sheets.Add(sheet);
-        foreach (var print in reading.Facts.Prints)
+        foreach (var print in reading.Facts.Prints.Where(_ => film is null))
             In(grouping switch
             {
                 CostGrouping.Film => new(Printing) { IsLast = true },
                 CostGrouping.Session => new($"{Printing} {print.Session}", print.Date, print.Entry),
                 _ => Time(print.Date, grouping),
             }).Prints += print.Total;
-        foreach (var loss in reading.Facts.Losses)
+        foreach (var loss in reading.Facts.Losses.Where(loss => IsAsked(loss.Item)))
             In(grouping switch
             {
                 CostGrouping.Film when loss.Kind == ItemKind.Film => new(loss.Item),
                 CostGrouping.Film or CostGrouping.Session => Nowhere,
                 _ => Time(loss.Date, grouping),
             }).Losses.Add(loss);
-        foreach (var bath in reading.Facts.Baths.Where(bath => bath.HasEnded))
+        foreach (var bath in reading.Facts.Baths.Where(bath => bath.HasEnded && film is null))
             In(grouping is CostGrouping.Film or CostGrouping.Session ? Nowhere : Time(bath.EndedOn ?? reading.Facts.To, grouping))
                 .NeverUsed += bath.NeverUsed;
         return

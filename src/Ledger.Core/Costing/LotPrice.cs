@@ -16,8 +16,8 @@ public sealed record LotPrice(string Item, LocalDate Date, LotId Lot, Quantity Q
     /// <summary>What one sheet, millilitre, gram or piece cost, to the nearest millionth.</summary>
     public Money PerUnit => new(Share.Nearest(Cost.Millionths, Quantity.Unit.BasePerUnit(), Quantity.Base));
 
-    /// <summary>The same to be read: to the hundredth, or as finely as it takes when a unit costs a part of one.</summary>
-    public string PerUnitText => PerUnit.Millionths % 10_000 == 0 ? PerUnit.Rounded() : Scaled.ToText(PerUnit.Amount, 6);
+    /// <summary>The same to be read: in the currency's digits, or as finely as it takes when a unit costs a part of one.</summary>
+    public string PerUnitText(MeasureStyle style) => PerUnit == PerUnit.ToNearest(style.MoneyDecimals) ? PerUnit.Text(style) : Scaled.ToText(PerUnit.Amount, 6);
 
     /// <summary>By how many percent a unit costs more than at another delivery; null when that one was free.</summary>
     public decimal? PercentMoreThan(LotPrice earlier) => (PerUnit - earlier.PerUnit).PercentOf(earlier.PerUnit, 1);

@@ -5,7 +5,7 @@ using NodaTime;
 namespace Ledger.Core.Costing;
 
 /// <summary>What one developed sheet cost.</summary>
-/// <param name="Sheet">Its name: the session and its position in it, S02-03.</param>
+/// <param name="Sheet">Its name, by which its story is found: its negative's number, or its own (#12); a roll's is its place, S02-03.</param>
 /// <param name="Session">The session.</param>
 /// <param name="Item">The film's code.</param>
 /// <param name="Fate">What became of it.</param>
@@ -18,6 +18,9 @@ public sealed record SheetCost(
 {
     /// <summary>The number of its session's entry.</summary>
     public long Entry { get; init; }
+
+    /// <summary>The number it is filed under; null when it is no negative, or a roll.</summary>
+    public string? Negative { get; init; }
 
     /// <summary>The day it was developed.</summary>
     public LocalDate Date { get; init; }
@@ -43,8 +46,11 @@ public sealed record SheetCost(
             Add(Share.Split(bath.UsedUp.Millionths, bath.Share.IsWeighted ? weighted : areas), other);
         var supplies = Share.Split(session.Supplies.Millionths, areas);
         return sheets.Select((sheet, i) => new SheetCost(
-            $"{session.Session}-{i + 1:00}", session.Session, sheet.Line.Item, sheet.Line.Fate,
-            new(sheet.Cost), new(developer[i]), new(other[i]), new(supplies[i])) { Entry = session.Entry, Date = session.Date });
+            session.NameOf(i + 1), session.Session, sheet.Line.Item, sheet.Line.Fate,
+            new(sheet.Cost), new(developer[i]), new(other[i]), new(supplies[i]))
+        {
+            Entry = session.Entry, Date = session.Date, Negative = session.Sheets.GetValueOrDefault(i + 1).Negative,
+        });
     }
 
     private static void Add(long[] parts, long[] to)

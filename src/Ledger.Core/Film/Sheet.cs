@@ -25,4 +25,17 @@ public sealed record Sheet(
 
     /// <summary>The last day on which something happened to it; nothing can be recorded of it before.</summary>
     public LocalDate LastDay => Exposure is { } exposure && exposure.Date > Since ? exposure.Date : Since;
+
+    /// <summary>What tells its film from another delivery of the same: the emulsion number, the box it came out of, the user's exposure index.</summary>
+    public IEnumerable<string> Marks
+    {
+        get
+        {
+            if (Lot.Batch.Length > 0)
+                yield return Lot.NumberText(ItemKind.Film);
+            yield return $"from {BoxCode}";
+            if (Lot.IndexText is { } index)
+                yield return index;
+        }
+    }
 }

@@ -19,16 +19,27 @@ public interface IFilmRecords
     /// <summary>Where all of an item is and went: the places add up to what was received.</summary>
     IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf);
 
+    /// <summary>
+    /// What left an item's stock for good, the last day first: used, developed, thrown away or lost. What only went from one box, bottle, holder
+    /// or another to the next is not among it, nor is what was taken back. Of one container it is all that left it, wherever it went.
+    /// </summary>
+    IReadOnlyList<StockLeft> LeftOf(string item, string? container, LocalDate since, LocalDate asOf) => [];
+
     /// <summary>The containers that hold something and were not touched since a day, the longest forgotten first.</summary>
     IReadOnlyList<Untouched> UntouchedSince(LocalDate day, LocalDate asOf);
 }
 
 /// <summary>So much of an item at one place.</summary>
 /// <param name="Place">The place's name.</param>
-/// <param name="Kind">What sort of place it is: container, holder side, exposed box, or one of the single places.</param>
+/// <param name="Kind">What sort of place it is: container, holder side, exposed box, jug, jug handed over, or one of the single places.</param>
 /// <param name="Held">How much.</param>
 /// <param name="Value">What it cost.</param>
 public sealed record PlaceHeld(string Place, string Kind, Quantity Held, Money Value);
+
+/// <summary>So much of an item that left the stock for good.</summary>
+/// <param name="Date">The day.</param>
+/// <param name="Quantity">How much, in base units.</param>
+public sealed record StockLeft(LocalDate Date, long Quantity);
 
 /// <summary>A container that nobody has touched for long.</summary>
 /// <param name="Container">The container.</param>

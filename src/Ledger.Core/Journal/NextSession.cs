@@ -1,3 +1,5 @@
+using Ledger.Core.Measures;
+
 namespace Ledger.Core.Journal;
 
 /// <summary>What another session like the last one would cost today.</summary>
@@ -20,10 +22,10 @@ public sealed record NextSession(string Like, SessionEstimate? Estimate, string?
     }
 
     /// <summary>The same in a sentence.</summary>
-    public string Sentence => Estimate is { } cost
-        ? $"Another session like {Like} would cost {cost.Total.Rounded()} at today's lots, "
-            + $"{cost.PerSheet?.Rounded() ?? "-"} for each of {cost.Sheets}: film {cost.Film.Rounded()}, "
-            + $"chemistry {(cost.Developer + cost.OtherChemistry).Rounded()}, "
-            + $"baths {cost.Baths.Rounded()}, supplies {cost.Supplies.Rounded()}."
+    public string Sentence(MeasureStyle style) => Estimate is { } cost
+        ? $"Another session like {Like} would cost {cost.Total.Text(style)} at today's lots, "
+            + $"{cost.PerSheet?.Text(style) ?? "-"} for each of {cost.Sheets}: film {cost.Film.Text(style)}, "
+            + $"chemistry {(cost.Developer + cost.OtherChemistry).Text(style)}, "
+            + $"baths {cost.Baths.Text(style)}, supplies {cost.Supplies.Text(style)}."
         : $"Another session like {Like} could not be held today: {Obstacle}.";
 }

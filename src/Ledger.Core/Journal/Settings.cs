@@ -16,6 +16,15 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
     /// <summary>How the screens are coloured: terminal, light, dark, mono or red.</summary>
     public string Theme { get; init; } = "terminal";
 
+    private readonly MeasureStyle _style = Style;
+
+    /// <summary>The units the user reads, and the digits of the ledger's currency.</summary>
+    public MeasureStyle Style
+    {
+        get => _style with { MoneyDecimals = Currencies.MinorUnits(Currency) ?? 2 };
+        init => _style = value;
+    }
+
     /// <summary>How the user works in trays.</summary>
     public TrayPractice Tray { get; init; } = TrayPractice.Common;
 

@@ -56,9 +56,12 @@ public readonly record struct Money(long Millionths) : IComparable<Money>
     /// <summary>The exact amount with six decimals: "7.598000".</summary>
     public override string ToString() => Amount.ToString("0.000000", CultureInfo.InvariantCulture);
 
-    /// <summary>The amount to the nearest hundredth, halves away from zero: what is read.</summary>
-    public Money ToHundredths() => Of(Math.Round(Amount, 2, MidpointRounding.AwayFromZero));
+    /// <summary>The amount to the nearest whole one of so many decimals, halves away from zero: what is read.</summary>
+    /// <param name="decimals">The decimals of the currency, from 0 to 6.</param>
+    public Money ToNearest(int decimals) => Of(Math.Round(Amount, decimals, MidpointRounding.AwayFromZero));
 
-    /// <summary>The same in two decimals: "7.60".</summary>
-    public string Rounded() => ToHundredths().Amount.ToString("0.00", CultureInfo.InvariantCulture);
+    /// <summary>The same as text: "7.60" in a currency of two decimals, "8" in one of none.</summary>
+    /// <param name="style">How the ledger's currency is counted.</param>
+    public string Text(MeasureStyle style) => ToNearest(style.MoneyDecimals).Amount.ToString(
+        $"F{style.MoneyDecimals}", CultureInfo.InvariantCulture);
 }

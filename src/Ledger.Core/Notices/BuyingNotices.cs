@@ -92,7 +92,7 @@ internal static class BuyingNotices
     private static bool RunsOutFirst(ReorderReading reading) => reading.RunsOutOn <= reading.Today.PlusDays(reading.LeadTime.Days);
 
     private static string Saving(OrderSuggestion suggestion, Holdings holdings) =>
-        suggestion.Saved == Money.Zero ? "" : $", and cost {suggestion.Saved.Rounded()} {holdings.Settings.Currency} less".TrimEnd();
+        suggestion.Saved == Money.Zero ? "" : $", and cost {suggestion.Saved.Text(holdings.Settings.Style)} {holdings.Settings.Currency} less".TrimEnd();
 
     private static string Packs(long packs) => packs == 1 ? "1 pack" : $"{packs} packs";
 

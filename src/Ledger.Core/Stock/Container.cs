@@ -54,6 +54,18 @@ public sealed record Container(
     /// <summary>Its places of storage since its delivery.</summary>
     public IEnumerable<StoragePlace> Places => Moves.Prepend(new(Lot.ReceivedOn, Lot.Storage));
 
+    /// <summary>What tells it from its like, in words: emulsion or batch number, where it is kept, the user's exposure index.</summary>
+    /// <param name="kind">What sort of thing it holds: the number of a film is its emulsion's.</param>
+    public IEnumerable<string> Marks(ItemKind kind)
+    {
+        if (Lot.Batch.Length > 0)
+            yield return Lot.NumberText(kind);
+        if (Storage.Length > 0)
+            yield return Storage;
+        if (Lot.IndexText is { } index)
+            yield return index;
+    }
+
     /// <summary>The container after a draw.</summary>
     public Container Less(Quantity drawn, Money cost) => this with { Held = Held - drawn, Value = Value - cost };
 }

@@ -24,6 +24,12 @@ public sealed record Lot(
     /// <summary>Whether it was mixed here from a powder or concentrate: then <see cref="ReceivedOn"/> is the day of mixing.</summary>
     public bool IsMixed { get; init; }
 
+    /// <summary>The maker's number in words: a film's is its emulsion number.</summary>
+    public string NumberText(ItemKind kind) => $"{(kind == ItemKind.Film ? "emulsion" : "batch")} {Batch}";
+
+    /// <summary>"EI 64"; null where the maker's speed holds.</summary>
+    public string? IndexText => ExposureIndex is { } index ? $"EI {Scaled.ToText(index, 0)}" : null;
+
     /// <summary>What one unit of the lot cost, to the nearest millionth.</summary>
     public Money UnitCost => new(Share.Nearest(Cost.Millionths, Quantity.Unit.BasePerUnit(), Quantity.Base));
 }

@@ -39,10 +39,11 @@ public static class CostTables
     }
 
     private static ExportedTable EachSheet(CostReading all) => new(
-        "cost_by_sheet", ["sheet", "session", "date", "film", "fate", "film_cost", "developer", "other_chemistry", "supplies", "total"],
+        "cost_by_sheet",
+        ["sheet", "negative", "session", "date", "film", "fate", "film_cost", "developer", "other_chemistry", "supplies", "total"],
         all.Sheets.Select(sheet => (IReadOnlyList<string?>)
         [
-            sheet.Sheet, sheet.Session, Dates.Text(sheet.Date), sheet.Item, Core.Sessions.Fates.Name(sheet.Fate),
+            sheet.Sheet, sheet.Negative, sheet.Session, Dates.Text(sheet.Date), sheet.Item, Core.Sessions.Fates.Name(sheet.Fate),
             .. Texts(sheet.Film, sheet.Developer, sheet.OtherChemistry, sheet.Supplies, sheet.Total),
         ]));
 

@@ -18,22 +18,22 @@ public static class CostReport
     public static PrintedPage Of(
         CostReading costs, CostFormula formula, IReadOnlyList<LotPrice> prices, Settings settings, IReadOnlyList<string> ahead)
     {
-        var currency = settings.Currency;
+        var (currency, style) = (settings.Currency, settings.Style);
         return new(
             $"Costs, {Dates.Text(costs.Facts.From)} to {Dates.Text(costs.Facts.To)}{(currency.Length == 0 ? "" : $", {currency}")}",
             [
-                .. Headline(costs),
+                .. Headline(costs, style),
                 new Paragraph($"By {formula.Name()}: {formula.Basis()}."),
-                .. PerNegative(costs, currency),
-                .. WhereItWent(costs, currency),
-                .. ByFilm(costs),
+                .. PerNegative(costs, currency, style),
+                .. WhereItWent(costs, currency, style),
+                .. ByFilm(costs, style),
                 .. PriceHistory.Of(prices, costs.Facts.From, costs.Facts.To, settings),
                 .. ahead.Count == 0 ? [] : new PageBlock[] { new Heading("Ahead"), new Points(ahead) },
                 .. AddsUp(costs),
             ]);
     }
 
-    private static IEnumerable<PageBlock> Headline(CostReading costs)
+    private static IEnumerable<PageBlock> Headline(CostReading costs, MeasureStyle style)
     {
         var all = costs.AllFilms;
         if (all.SheetsUsed == 0)
@@ -48,13 +48,13 @@ public static class CostReport
             Each(all.PerKeeper, "a keeper", all.Keepers),
         ]);
         if (costs is { CountsPractice: false, Practice: { SheetsUsed: > 0 } practice })
-            yield return new Paragraph($"{practice.SheetsUsed} for practice, {practice.Total.Rounded()}, are left out of these figures.");
+            yield return new Paragraph($"{practice.SheetsUsed} for practice, {practice.Total.Text(style)}, are left out of these figures.");
 
-        static Figure Each(Money? cost, string label, long count) => new(cost?.Rounded() ?? "-", label, $"of {Scaled.ToText(count, 0)}");
+        Figure Each(Money? cost, string label, long count) => new(cost?.Text(style) ?? "-", label, $"of {Scaled.ToText(count, 0)}");
     }
 
     /// <summary>Months, or years when there are too many months for the width of a page.</summary>
-    private static IEnumerable<PageBlock> PerNegative(CostReading costs, string currency)
+    private static IEnumerable<PageBlock> PerNegative(CostReading costs, string currency, MeasureStyle style)
     {
         var months = CostSlices.Of(costs, CostGrouping.Month);
         var (slices, name) = months.Count <= MostMonths ? (months, "month") : (CostSlices.Of(costs, CostGrouping.Year), "year");
@@ -64,25 +64,25 @@ public static class CostReport
             yield break;
         yield return new Heading($"What a negative cost, by {name}");
         if (CostChange.Latest(slices) is { } change)
-            yield return new Paragraph(change.Sentence);
+            yield return new Paragraph(change.Sentence(style));
         yield return new ColumnChart(
             In("a negative", currency), NegativeParts.Names,
             [
                 .. known.Select(month => new ColumnBar(
-                    month.Slice.Name, [.. month.Parts.All.Select(part => part.Amount)], month.Parts.Total.Rounded())),
+                    month.Slice.Name, [.. month.Parts.All.Select(part => part.Amount)], month.Parts.Total.Text(style))),
             ]);
         yield return new Grid(
             [name, "negatives", .. NegativeParts.Names, "a negative"],
             [
                 .. known.Select(month => (IReadOnlyList<string>)
                 [
-                    month.Slice.Name, Scaled.ToText(month.Slice.PerSheet.Negatives, 0), .. month.Parts.All.Select(part => part.Rounded()),
-                    month.Parts.Total.Rounded(),
+                    month.Slice.Name, Scaled.ToText(month.Slice.PerSheet.Negatives, 0), .. month.Parts.All.Select(part => part.Text(style)),
+                    month.Parts.Total.Text(style),
                 ]),
             ]) { FiguresFrom = 1 };
     }
 
-    private static IEnumerable<PageBlock> WhereItWent(CostReading costs, string currency)
+    private static IEnumerable<PageBlock> WhereItWent(CostReading costs, string currency, MeasureStyle style)
     {
         if (costs.Used <= Money.Zero)
             yield break;
@@ -96,12 +96,12 @@ public static class CostReport
             In("used", currency),
             [
                 .. parts.Where(part => part.Part != Money.Zero).Select(part => new ShareBar(
-                    part.Name, part.Part.Amount, $"{part.Part.Rounded()}, {Scaled.ToText(part.Part.PercentOf(costs.Used, 1) ?? 0, 1)} %")),
+                    part.Name, part.Part.Amount, $"{part.Part.Text(style)}, {Scaled.ToText(part.Part.PercentOf(costs.Used, 1) ?? 0, 1)} %")),
             ]);
-        yield return new Paragraph($"{costs.Used.Rounded()} were used. The waste: {costs.WasteText}.");
+        yield return new Paragraph($"{costs.Used.Text(style)} were used. The waste: {costs.WasteText(style)}.");
     }
 
-    private static IEnumerable<PageBlock> ByFilm(CostReading costs)
+    private static IEnumerable<PageBlock> ByFilm(CostReading costs, MeasureStyle style)
     {
         var films = costs.ByFilm.ToList();
         if (films.Count == 0)
@@ -109,19 +109,22 @@ public static class CostReport
         yield return new Heading("Film by film");
         yield return new Grid(
             ["film", "used", "neg.", "keepers", "total", "a sheet", "a negative", "a keeper"],
-            [.. films.Select(film => Row(film.Item, film)), .. films.Count > 1 ? [Row("all", costs.AllFilms)] : Array.Empty<IReadOnlyList<string>>()])
+            [
+                .. films.Select(film => Row(film.Item, film, style)),
+                .. films.Count > 1 ? [Row("all", costs.AllFilms, style)] : Array.Empty<IReadOnlyList<string>>(),
+            ])
         {
             FiguresFrom = 1,
         };
     }
 
-    private static IReadOnlyList<string> Row(string name, FilmCost film) =>
+    private static IReadOnlyList<string> Row(string name, FilmCost film, MeasureStyle style) =>
     [
-        name, Scaled.ToText(film.SheetsUsed, 0), Scaled.ToText(film.Negatives, 0), Scaled.ToText(film.Keepers, 0), film.Total.Rounded(),
-        film.PerSheetUsed?.Rounded() ?? "-", film.PerNegative?.Rounded() ?? "-", film.PerKeeper?.Rounded() ?? "-",
+        name, Scaled.ToText(film.SheetsUsed, 0), Scaled.ToText(film.Negatives, 0), Scaled.ToText(film.Keepers, 0), film.Total.Text(style),
+        film.PerSheetUsed?.Text(style) ?? "-", film.PerNegative?.Text(style) ?? "-", film.PerKeeper?.Text(style) ?? "-",
     ];
 
-    /// <summary>To the last millionth, so that it can be checked with a pencil.</summary>
+    /// <summary>Exact to the millionth, so that it can be checked with a pencil.</summary>
     private static IEnumerable<PageBlock> AddsUp(CostReading costs)
     {
         yield return new Heading("It adds up");
@@ -135,7 +138,7 @@ public static class CostReport
                 ["+ waste", costs.Waste.ToString()], ["+ on hand now", costs.OnHand.ToString()], ["+ still in baths", costs.StillInBaths.ToString()],
             ]) { FiguresFrom = 1 };
         yield return new Paragraph(costs.Reconciles
-            ? $"Both sides are {costs.Spent}: it reconciles to the last millionth."
+            ? $"Both sides are {costs.Spent}."
             : "It does not reconcile: run `trayledger check`.");
     }
 

@@ -17,25 +17,25 @@ internal static class PriceHistory
         yield return new Heading("Prices on the shelf");
         yield return new Paragraph("What each delivery cost with its share of shipping, duty and tax, less discount.");
         foreach (var item in items.Where(item => item.Select(price => price.PerUnit).Distinct().Count() > 1))
-            yield return Chart(item.Key, [.. item], to, settings.Currency);
+            yield return Chart(item.Key, [.. item], to, settings);
         yield return new Grid(
             ["item", "date", "came", "cost", "each", "change"],
             [.. items.SelectMany(item => Rows([.. item], settings.Style))]) { FiguresFrom = 2 };
     }
 
     /// <summary>The last delivery of a day stands for the day.</summary>
-    private static StepChart Chart(string item, IReadOnlyList<LotPrice> prices, LocalDate to, string currency)
+    private static StepChart Chart(string item, IReadOnlyList<LotPrice> prices, LocalDate to, Settings settings)
     {
         var unit = prices[0].Quantity.Unit.Name();
         var points = prices.GroupBy(price => price.Date).Select(day => day.Last())
-            .Select(price => new StepPoint(price.Date, price.PerUnit.Amount, price.PerUnitText));
-        return new($"a {unit} of {item}{(currency.Length == 0 ? "" : $", {currency}")}", [.. points], to);
+            .Select(price => new StepPoint(price.Date, price.PerUnit.Amount, price.PerUnitText(settings.Style)));
+        return new($"a {unit} of {item}{(settings.Currency.Length == 0 ? "" : $", {settings.Currency}")}", [.. points], to);
     }
 
     private static IEnumerable<IReadOnlyList<string>> Rows(IReadOnlyList<LotPrice> prices, MeasureStyle style) => prices.Select((price, i) =>
         (IReadOnlyList<string>)
         [
-            price.Item, Dates.Text(price.Date), price.Quantity.ToText(style), price.Cost.Rounded(), price.PerUnitText,
+            price.Item, Dates.Text(price.Date), price.Quantity.ToText(style), price.Cost.Text(style), price.PerUnitText(style),
             i > 0 && price.PercentMoreThan(prices[i - 1]) is { } percent and not 0 ? $"{(percent > 0 ? "+" : "")}{Scaled.ToText(percent, 1)} %" : "",
         ]);
 }

@@ -2,6 +2,7 @@ using Dapper;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
+using Ledger.Core.Journal.Rules;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 using Ledger.Storage.Reading;
@@ -133,7 +134,7 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
         if (changed.Count > MostCosts)
             yield return new($"{changed.Count - MostCosts} more entries", "cost", "differs");
 
-        string Text(long millionths) => $"{new Money(millionths).Rounded()} {holdings.Settings.Currency}".TrimEnd();
+        string Text(long millionths) => $"{new Money(millionths).Text(holdings.Settings.Style)} {holdings.Settings.Currency}".TrimEnd();
     }
 
     internal sealed record CostRow(long Number, long Value);

@@ -73,7 +73,7 @@ internal sealed class EntryWriter(SqliteConnection connection)
         var kind = EntryKinds.Of(entry);
         var name = Definitions.NameOf(kind, EntryWriting.Write(kind, entry, terms));
         _log.Append(new(
-            entry.Key, entry.Kind, (entry as Undo)?.Reference ?? (entry as Amendment)?.Reference, name, Dates.Text(entry.Date), position.Ord,
+            entry.Key, kind.Name, (entry as Undo)?.Reference ?? (entry as Amendment)?.Reference, name, Dates.Text(entry.Date), position.Ord,
             SaidLog.Text(recordedAt), EntryJson.Write(entry, terms with { IsTyped = false }), ""));
     }
 

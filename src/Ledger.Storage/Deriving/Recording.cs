@@ -2,6 +2,7 @@ using Dapper;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
+using Ledger.Core.Journal.Rules;
 using Ledger.Core.Measures;
 using Ledger.Storage.Reading;
 using Microsoft.Data.Sqlite;
@@ -118,7 +119,8 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
         PostOutcome outcome = new NotPosted(new(RefusalKind.NotAccepted, ""));
         try
         {
-            var derived = _derivation.From(news.Min(entry => entry.Entry.Position), [.. news.Select(one => one.Entry)], [], Things(news.Select(one => one.Entry.Entry)));
+            var derived = _derivation.From(
+                news.Min(entry => entry.Entry.Position), [.. news.Select(one => one.Entry)], [], Things(news.Select(one => one.Entry.Entry)));
             for (var i = 0; i < news.Count; i++)
                 outcomes[news[i].Index] = derived.Outcomes[i] is Posted posted && news.Count == 1
                     ? posted with { Posting = posted.Posting with { Effects = derived.Effects } } : derived.Outcomes[i];
@@ -153,6 +155,10 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
             CountActs(root.Key);
             if (Problem(root) is { } problem)
                 return new NotPosted(problem);
+            if (root.Name is { } name && !_derivation.Definitions.IsDefined(root.Kind, name)
+                && _derivation.Definitions.UserOf(root.Kind, name) is { } user)
+                return new NotPosted(new(
+                    RefusalKind.DependedOn, $"{root.Kind} {name} is needed by {user}; take that back or put it right first"));
             var after = EffectOf(root);
             var derived = _derivation.From(
                 before < after ? before : after, [], [root.Key], root.Name is null ? [] : [(root.Kind, root.Name)]);

@@ -127,7 +127,8 @@ internal sealed class CostReader(Snapshot snapshot)
     private IReadOnlyList<SessionUse> Sessions((string From, string To) period, ILookup<long, BathPart> work)
     {
         var used = Used(period);
-        var lines = new FilmUseReader(snapshot).Read(period);
+        var films = new FilmUseReader(snapshot);
+        var (lines, names) = (films.Read(period), films.Names(period));
         return
         [
             .. snapshot.Connection.Query<SessionRow>(
@@ -136,7 +137,10 @@ internal sealed class CostReader(Snapshot snapshot)
                 FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.ord
                 """,
                 new { period.From, period.To })
-            .Select(row => ToSession(row, used, lines, work)),
+            .Select(row => ToSession(row, used, lines, work) with
+            {
+                Sheets = names[row.Number].ToDictionary(sheet => sheet.Position, sheet => sheet.Name),
+            }),
         ];
     }
 

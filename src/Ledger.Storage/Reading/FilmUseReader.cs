@@ -26,6 +26,14 @@ internal sealed class FilmUseReader(Snapshot snapshot)
             .ToLookup(line => line.Number, line => line.Film);
     }
 
+    /// <summary>What the sheets of each session are called, by the number of its entry.</summary>
+    public ILookup<long, (long Position, SheetName Name)> Names((string From, string To) period) => snapshot.Connection.Query<NameRow>(
+        """
+        SELECT f.entry_id AS Session, f.position AS Position, f.sheet_id AS Sheet, f.negative AS Negative
+        FROM standing_entry e CROSS JOIN sheet_fate f ON f.entry_id = e.id WHERE e.date BETWEEN @From AND @To
+        """,
+        new { period.From, period.To }).ToLookup(row => row.Session, row => (row.Position, new SheetName(new(row.Sheet), row.Negative)));
+
     /// <summary>A line, or its sheets one by one when some of them were named keepers later.</summary>
     private static IEnumerable<FilmUse> FilmOf(LineRow row, HashSet<(long Session, long Position)> keepers)
     {
@@ -50,6 +58,8 @@ internal sealed class FilmUseReader(Snapshot snapshot)
         new { period.From, period.To }).Select(row => (row.Session, row.Position)).ToHashSet();
 
     internal sealed record LineRow(long Number, string Item, long Lot, long Sheets, long Area, long Cost, string Fate, int Factor, long Last);
+
+    internal sealed record NameRow(long Session, long Position, long Sheet, string? Negative);
 
     internal sealed record KeeperRow(long Session, long Position);
 }

@@ -2,6 +2,7 @@ using Dapper;
 using Ledger.Core.Film;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
+using Ledger.Core.Stock;
 using NodaTime;
 using NodaTime.Text;
 
@@ -134,6 +135,14 @@ internal sealed class JournalReader(Snapshot snapshot) : IPast
     private static JournalEntry ToEntry(EntryRow row) => new(
         row.Number, row.Key, row.Kind, Days.Read(row.Date), InstantPattern.ExtendedIso.Parse(row.RecordedAt).Value, row.Summary, row.Note,
         row.Undoes, row.UndoneBy) { Amends = row.Amends, AmendedBy = row.AmendedBy, IsSaid = row.IsSaid == 1 };
+
+    /// <inheritdoc/>
+    public Area? WorkedBy(PlaceId bath, LocalDate date) => Area.FromHundredths(snapshot.Connection.ExecuteScalar<long>(
+        """
+        SELECT coalesce(sum(w.weighted), 0) FROM bath_work w CROSS JOIN standing_entry e ON e.id = w.entry_id
+        WHERE w.place_id = @bath AND w.is_first = 1 AND e.date <= @date
+        """,
+        new { bath = bath.Value, date = Dates.Text(date) }));
 
     internal sealed record EntryRow(
         long Number, string Key, string Kind, string Date, string RecordedAt, string Summary, string Note, long? Undoes, long? UndoneBy,

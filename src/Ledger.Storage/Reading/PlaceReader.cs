@@ -9,7 +9,46 @@ namespace Ledger.Storage.Reading;
 /// <summary>Reads where an item is, and what nobody has touched for long.</summary>
 internal sealed class PlaceReader(Snapshot snapshot)
 {
-    public IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf) =>
+    /// <summary>What went into a waste jug is shown there, and not as used up or discarded.</summary>
+    public IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf)
+    {
+        var inJugs = InJugs(item, asOf);
+        return
+        [
+            .. Places(item, asOf).Select(place => Less(place, inJugs)).Where(place => !place.Held.IsZero),
+            .. inJugs.GroupBy(row => row.Jug).Select(jug => new PlaceHeld(
+                jug.Key, jug.First().IsHandedOver == 1 ? "jug handed over" : "jug",
+                new(jug.Sum(row => row.Quantity), Units.Named(jug.First().Unit)!.Value), new(jug.Sum(row => row.Value)))),
+        ];
+    }
+
+    private static PlaceHeld Less(PlaceHeld place, IReadOnlyList<JugRow> inJugs)
+    {
+        var gone = inJugs.Where(row => row.Kind == place.Kind).ToList();
+        return place with
+        {
+            Held = place.Held with { Base = place.Held.Base - gone.Sum(row => row.Quantity) },
+            Value = place.Value - new Money(gone.Sum(row => row.Value)),
+        };
+    }
+
+    /// <summary>What entries that filled a jug took out of baths and bottles.</summary>
+    private List<JugRow> InJugs(string item, LocalDate asOf) =>
+    [
+        .. snapshot.Connection.Query<JugRow>(
+            """
+            SELECT j.code AS Jug, p.kind AS Kind, i.unit AS Unit, sum(m.quantity) AS Quantity, sum(m.value) AS Value,
+                EXISTS (SELECT 1 FROM jug_handover h CROSS JOIN standing_entry he ON he.id = h.entry_id
+                    WHERE h.place_id = f.place_id AND he.date <= @asOf) AS IsHandedOver
+            FROM item i CROSS JOIN lot l ON l.item_id = i.id CROSS JOIN movement m ON m.lot_id = l.id AND m.to_place IN (4, 6)
+                CROSS JOIN jug_fill f ON f.entry_id = m.entry_id CROSS JOIN standing_entry e ON e.id = m.entry_id
+                CROSS JOIN place j ON j.id = f.place_id CROSS JOIN place p ON p.id = m.to_place
+            WHERE i.code = @item AND e.date <= @asOf GROUP BY f.place_id, m.to_place ORDER BY f.place_id
+            """,
+            new { item, asOf = Dates.Text(asOf) }),
+    ];
+
+    private IReadOnlyList<PlaceHeld> Places(string item, LocalDate asOf) =>
     [
         .. snapshot.Connection.Query<PlaceRow>(
             """
@@ -56,6 +95,8 @@ internal sealed class PlaceReader(Snapshot snapshot)
     }
 
     internal sealed record PlaceRow(string Code, string Kind, string Unit, long Quantity, long Value);
+
+    internal sealed record JugRow(string Jug, string Kind, string Unit, long Quantity, long Value, long IsHandedOver);
 
     internal sealed record TouchRow(long PlaceId, string Date);
 }

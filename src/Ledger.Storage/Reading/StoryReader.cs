@@ -125,7 +125,7 @@ internal sealed class StoryReader(Snapshot snapshot)
         return new(
             row.Session, date, name, Group(row), Named.Fate(row.Fate), row.Cause is null ? null : Named.Cause(row.Cause), row.Negative,
             [.. Mates(id, row)], new CostReading(new CostReader(snapshot).Read(date, date)).Sheets.FirstOrDefault(sheet =>
-                sheet.Sheet == name));
+                sheet.Entry == row.Entry && sheet.Sheet == (row.Negative ?? new SheetId(id).ToString())));
     }
 
     /// <summary>The group of the line that the sheet's position falls into.</summary>

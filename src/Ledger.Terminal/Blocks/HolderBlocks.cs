@@ -60,7 +60,7 @@ internal static class HolderBlocks
     {
         var parts = new List<string> { side.StateName };
         if (side.Sheet is { } sheet)
-            parts.Add($"{sheet.Item}, batch {sheet.Lot.Batch}, loaded {Dates.Text(sheet.LoadedOn)}");
+            parts.Add($"{string.Join(", ", sheet.Marks.Prepend(sheet.Item))}, loaded {Dates.Text(sheet.LoadedOn)}");
         if (side.Sheet?.Exposure is { } exposure)
             parts.Add($"exposed {Dates.Text(exposure.Date)} for {exposure.Group} {exposure.Subject}".TrimEnd());
         if (side.IsOverdue(holdings.Settings.Film))

@@ -17,7 +17,7 @@ internal static class LandedBlocks
         List<(string What, string Held, Money Cost, string Each)> rows =
         [
             .. lots.Select(lot => (lot.Item, lot.Quantity.ToText(settings.Style), lot.Cost, Each(new(
-                lot.Item, lot.ReceivedOn, lot.Id, lot.Quantity, lot.Cost, null)))),
+                lot.Item, lot.ReceivedOn, lot.Id, lot.Quantity, lot.Cost, null), settings.Style))),
         ];
         if (rows.Count > 1)
             rows.Add(("together", "", new(lots.Sum(lot => lot.Cost.Millionths)), ""));
@@ -31,5 +31,5 @@ internal static class LandedBlocks
             $"{row.What.PadRight(what)}  {row.Held.PadLeft(held)}  {$"{row.Cost}".PadLeft(cost)}  {row.Each}".TrimEnd());
     }
 
-    private static string Each(LotPrice price) => $"{price.PerUnitText} a {price.Quantity.Unit.Name()}";
+    private static string Each(LotPrice price, MeasureStyle style) => $"{price.PerUnitText(style)} a {price.Quantity.Unit.Name()}";
 }

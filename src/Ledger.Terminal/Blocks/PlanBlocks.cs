@@ -69,9 +69,9 @@ internal sealed class PlanBlocks(Settings settings)
 
     private Block Costs(PlanCost cost) => Block.Facts("What it costs", [
         ("  In all", $"{cost.Total.Text(settings)}, {cost.PerSheet.Text(settings)} a sheet{(cost.IsComplete ? "" : "; what is short has no price yet")}"),
-        ("  Film", cost.Film.Rounded()),
-        ("  Chemistry", (cost.Developer + cost.OtherChemistry + cost.Baths).Rounded()),
-        ("  Supplies", cost.Supplies.Rounded()),
+        ("  Film", cost.Film.Text(Style)),
+        ("  Chemistry", (cost.Developer + cost.OtherChemistry + cost.Baths).Text(Style)),
+        ("  Supplies", cost.Supplies.Text(Style)),
     ]);
 
     private static Block Cautions(SessionPlan plan) => Block.Of("Take care", plan.Cautions.Select(caution => "  " + caution));

@@ -11,12 +11,13 @@ internal static class PriceBlocks
 
     /// <summary>The block of an item's latest prices; none when nothing of it was bought.</summary>
     /// <param name="all">What its deliveries cost, the first first.</param>
-    public static IEnumerable<Block> Of(IReadOnlyList<LotPrice> all)
+    /// <param name="style">How amounts are read.</param>
+    public static IEnumerable<Block> Of(IReadOnlyList<LotPrice> all, MeasureStyle style)
     {
         if (all.Count == 0)
             yield break;
         List<LotPrice> prices = [.. all.TakeLast(Most)];
-        Bar[] bars = [.. prices.Select(price => new Bar(Dates.Text(price.Date), price.PerUnit.Amount, price.PerUnitText))];
+        Bar[] bars = [.. prices.Select(price => new Bar(Dates.Text(price.Date), price.PerUnit.Amount, price.PerUnitText(style)))];
         yield return new($"A {prices[0].Quantity.Unit.Name()} of {prices[0].Item}, bought", width =>
         [
             .. BarChart.Of(bars, width),

@@ -9,7 +9,7 @@ namespace Ledger.Terminal.Blocks;
 internal static class ScreenText
 {
     /// <summary>"7.60 EUR".</summary>
-    public static string Text(this Money money, Settings settings) => $"{money.Rounded()} {settings.Currency}".TrimEnd();
+    public static string Text(this Money money, Settings settings) => $"{money.Text(settings.Style)} {settings.Currency}".TrimEnd();
 
     /// <summary>"2026-03-13 (life since mixing), 2 days ago".</summary>
     public static string? Text(this GoodUntil? good, LocalDate today) =>

@@ -4,6 +4,7 @@ using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 using Ledger.Terminal.Pictures;
+using NodaTime;
 
 namespace Ledger.Terminal.Blocks;
 
@@ -27,7 +28,7 @@ internal static class ShelfBlocks
             ("On order", holdings.Orders.OnOrder(item) is { IsZero: false } onOrder ? onOrder.ToText(style) : null),
             ("Planned", planned is { } amount ? $"{amount.ToText(style)} in all open plans" : null),
             ("Minimum", item.MinimumOnHand is { } minimum ? Minimum(reading.Usable, minimum, style) : null),
-            .. reading.Containers.Select(container => (container.Container.Code, (string?)Line(container, style))),
+            .. reading.Containers.Select(container => (container.Container.Code, (string?)Line(container, item.Kind, style))),
             ("Value", reading.Value.Text(holdings.Settings)),
             .. Settings(item, style),
         ]);
@@ -49,7 +50,7 @@ internal static class ShelfBlocks
             ("Printed", container.Lot.ExpiresOn is { } printed ? Dates.Text(printed) : null),
             ("Opened", container.OpenedOn is { } opened ? Dates.Text(opened) : null),
             ("Below half", container.HalfEmptyOn is { } half ? Dates.Text(half) : null),
-            ("Batch", container.Lot.Batch),
+            (holdings.Item(container.Lot.Item)?.Kind == ItemKind.Film ? "Emulsion" : "Batch", container.Lot.Batch),
             ("Formula", container.Lot.Formula),
             ("Kept in", container.Storage),
             ("Not before", container.OpensFrom is { } warm && container.IsSealed ? $"{Dates.Text(warm)}: it comes out of the cold" : null),
@@ -59,14 +60,17 @@ internal static class ShelfBlocks
         ]);
     }
 
-    /// <summary>What went out by month, and the last entries.</summary>
-    public static Block History(IReadOnlyList<ItemMove> moves, Item item, Holdings holdings)
+    /// <summary>The first day of the months that are shown.</summary>
+    public static LocalDate Since(LocalDate today) => today.With(DateAdjusters.StartOfMonth).PlusMonths(1 - MonthsShown);
+
+    /// <summary>What left the shelf for good by month, and the last entries.</summary>
+    public static Block History(IReadOnlyList<ItemMove> moves, IReadOnlyList<StockLeft> left, Item item, Holdings holdings)
     {
         var style = holdings.Settings.Style;
         if (moves.Count == 0)
             return Block.Of("History", "Nothing has come or gone yet.");
         var months = Months.Of(
-            moves.Where(move => move.Change < 0).Select(move => (move.Date, -move.Change)), holdings.AsOf, MonthsShown,
+            left.Select(gone => (gone.Date, gone.Quantity)), holdings.AsOf, MonthsShown,
             amount => item.Of(amount).ToText(style));
         return new("Out by month", width =>
         [
@@ -82,11 +86,12 @@ internal static class ShelfBlocks
     /// <summary>The gauge of a container for a table or a list.</summary>
     public static string Left(Container container) => Gauge.OfPart(container.Held.Base, container.Size.Base);
 
-    private static string Line(ContainerReading reading, MeasureStyle style)
+    private static string Line(ContainerReading reading, ItemKind kind, MeasureStyle style)
     {
         var container = reading.Container;
         var dates = reading.GoodUntil is { } good ? $", {(reading.IsPast ? "past" : "good until")} {Dates.Text(good.Date)}" : "";
-        return $"{Left(container)}, {container.Held.ToText(style)}, {(container.IsSealed ? "sealed" : "open")}{dates}";
+        var marks = string.Concat(container.Marks(kind).Select(mark => $", {mark}"));
+        return $"{Left(container)}, {container.Held.ToText(style)}, {(container.IsSealed ? "sealed" : "open")}{dates}{marks}";
     }
 
     private static string Minimum(Quantity usable, Quantity minimum, MeasureStyle style) =>

@@ -91,16 +91,20 @@ internal abstract class FormModel(ILedger ledger) : Form
         }
     }
 
-    private static Saving Outcome(PostOutcome outcome) => outcome switch
+    private Saving Outcome(PostOutcome outcome) => outcome switch
     {
-        Posted posted => new(true, posted.Number, $"Entry {posted.Number}: {posted.Posting.Summary}.{Undo(posted.Posting.Entry)}")
+        Posted posted => new(true, posted.Number, $"Entry {posted.Number}: {posted.Posting.Summary}.")
         {
-            Entry = posted.Posting.Entry,
+            Entry = posted.Posting.Entry, CanBeTakenBack = CanBeTakenBack(posted),
         },
         AlreadyPosted already => new(true, already.Number, $"It is in the journal already, as entry {already.Number}."),
         NotPosted refused => Saving.Not(RefusalText.Of(refused.Refusal)),
         _ => Saving.Not("Nothing was written."),
     };
 
-    private static string Undo(Entry entry) => entry is Undo ? "" : " U takes it back.";
+    /// <summary>Nothing is promised that the rules would refuse: they are asked.</summary>
+    private bool CanBeTakenBack(Posted posted) => ledger.Preview(new Undo
+    {
+        Key = "", Date = posted.Posting.Entry.Date, Number = posted.Number, Reason = "-",
+    }) is Accepted;
 }

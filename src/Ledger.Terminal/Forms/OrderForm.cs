@@ -31,7 +31,7 @@ internal sealed class OrderForm : KindForm
         {
             var reading = _readings?.FirstOrDefault(one => Names(line, one.Item.Code));
             line.Offer("packs", reading?.Suggestion is { } suggestion ? Scaled.ToText(suggestion.Packs, 6) : "1");
-            line.Offer("price", reading?.LastPrice?.Pack.Rounded());
+            line.Offer("price", reading?.LastPrice?.Pack.Text(Holdings.Settings.Style));
         }
     }
 

@@ -84,6 +84,9 @@ internal sealed record Saving(bool IsDone, long Number, string Sentence)
     /// <summary>What was written; null when nothing was, or when it was there already.</summary>
     public Entry? Entry { get; init; }
 
+    /// <summary>Whether U takes it back.</summary>
+    public bool CanBeTakenBack { get; init; }
+
     /// <summary>Nothing was written.</summary>
     public static Saving Not(string why) => new(false, 0, why);
 }

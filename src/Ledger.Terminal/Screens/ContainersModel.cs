@@ -89,6 +89,7 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
         if (row < 0 || _reading is null)
             return [];
         var moves = Ledger.MovesOf(item, Today, MovesRead).Where(move => move.Container == IdOf(row)).ToList();
-        return [ShelfBlocks.Facts(_reading.Containers[row], _holdings), ShelfBlocks.History(moves, _reading.Item, _holdings)];
+        var left = Ledger.LeftOf(item, IdOf(row), ShelfBlocks.Since(Today), Today);
+        return [ShelfBlocks.Facts(_reading.Containers[row], _holdings), ShelfBlocks.History(moves, left, _reading.Item, _holdings)];
     }
 }

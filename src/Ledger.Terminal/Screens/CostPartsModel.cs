@@ -69,12 +69,12 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
         {
             0 => slice.Name,
             1 => Scaled.ToText(slice.PerSheet.Negatives, 0),
-            2 => slice.PerSheet.PerNegative?.Rounded() ?? "-",
-            3 => slice.Used.Rounded(),
-            4 => slice.Film.Rounded(),
-            5 => slice.Chemistry.Rounded(),
-            6 => slice.Supplies.Rounded(),
-            _ => slice.Waste.Rounded(),
+            2 => slice.PerSheet.PerNegative?.Text(_settings.Style) ?? "-",
+            3 => slice.Used.Text(_settings.Style),
+            4 => slice.Film.Text(_settings.Style),
+            5 => slice.Chemistry.Text(_settings.Style),
+            6 => slice.Supplies.Text(_settings.Style),
+            _ => slice.Waste.Text(_settings.Style),
         };
     }
 
@@ -90,7 +90,7 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
             .. slice.Prints == Money.Zero ? Array.Empty<Bar>() : [Share("prints", slice.Prints)],
             Share("waste", slice.Waste),
         ];
-        Bar[] all = [.. _slices.Select(part => new Bar(part.Name, part.Used.Amount, part.Used.Rounded()))];
+        Bar[] all = [.. _slices.Select(part => new Bar(part.Name, part.Used.Amount, part.Used.Text(_settings.Style)))];
         return
         [
             new($"{slice.Name}: {slice.Used.Text(_settings)}", width => BarChart.Of(shares, width)),
@@ -99,7 +99,7 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
         ];
 
         Bar Share(string label, Money part) =>
-            new(label, part.Amount, $"{part.Rounded()} {(slice.Percent(part, 1) is { } percent ? Scaled.ToText(percent, 1) : "-")} %");
+            new(label, part.Amount, $"{part.Text(_settings.Style)} {(slice.Percent(part, 1) is { } percent ? Scaled.ToText(percent, 1) : "-")} %");
     }
 
     /// <summary>What a negative cost by its parts, and why more or less than before where the parts follow each other in time.</summary>
@@ -107,14 +107,14 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
     {
         if (NegativeParts.Of(slice.PerSheet) is not { } parts)
             yield break;
-        Bar[] bars = [.. NegativeParts.Names.Zip(parts.All, (name, part) => new Bar(name, part.Amount, part.Rounded()))];
+        Bar[] bars = [.. NegativeParts.Names.Zip(parts.All, (name, part) => new Bar(name, part.Amount, part.Text(_settings.Style)))];
         var change = Order[_grouping] is CostGrouping.Month or CostGrouping.Year ? CostChange.Of(_slices, row) : null;
         yield return new($"A negative: {parts.Total.Text(_settings)}", width =>
         [
             .. BarChart.Of(bars, width),
             .. Paragraph.Of(
                 $"{ScreenText.Count(slice.PerSheet.SheetsUsed, "sheet")} used for {ScreenText.Count(slice.PerSheet.Negatives, "good negative")}.", width),
-            .. change is null ? [] : Paragraph.Of(change.Sentence, width),
+            .. change is null ? [] : Paragraph.Of(change.Sentence(_settings.Style), width),
         ]);
     }
 

@@ -14,7 +14,7 @@ namespace Ledger.Terminal.Screens;
 internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
 {
     private const string All = "all film";
-    private const string AddsUp = "Everything adds up, to the last millionth.";
+    private const string AddsUp = "All of it is accounted for.";
     private const string DoesNot = "This does not add up; run `trayledger check`.";
     private Settings _settings = Settings.Default;
     private CostFormula? _chosen;
@@ -94,16 +94,16 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
             1 => Text(film.SheetsUsed),
             2 => Text(film.Negatives),
             3 => Text(film.Keepers),
-            4 => film.PerSheetUsed?.Rounded() ?? "-",
-            5 => film.PerNegative?.Rounded() ?? "-",
-            6 => film.PerKeeper?.Rounded() ?? "-",
-            _ => film.Total.Rounded(),
+            4 => film.PerSheetUsed?.Text(_settings.Style) ?? "-",
+            5 => film.PerNegative?.Text(_settings.Style) ?? "-",
+            6 => film.PerKeeper?.Text(_settings.Style) ?? "-",
+            _ => film.Total.Text(_settings.Style),
         };
     }
 
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) =>
-        row < 0 ? [Money, .. Coming] : [Film(_films[row]), Money, .. Months, .. Coming, .. PriceBlocks.Of(Ledger.PricesOf(IdOf(row), Today))];
+        row < 0 ? [Money, .. Coming] : [Film(_films[row]), Money, .. Months, .. Coming, .. PriceBlocks.Of(Ledger.PricesOf(IdOf(row), Today), _settings.Style)];
 
     private string Periods => string.Join(", ", CostPeriod.On(Today).Select(period => period.Name));
 
@@ -133,9 +133,9 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
     private IEnumerable<string> Ahead(Holdings holdings, CostReading reading)
     {
         if (NextSession.Of(Ledger, holdings) is { } next)
-            yield return next.Sentence;
+            yield return next.Sentence(_settings.Style);
         if (_settings.MonthlyBudget is { } monthly && BudgetReading.Of(reading, monthly) is { } budget)
-            yield return budget.Sentence;
+            yield return budget.Sentence(_settings.Style);
         foreach (var rise in TodayReading.PriceRises(Ledger, holdings))
             yield return rise.Sentence;
     }
@@ -172,9 +172,10 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
                 .. Paragraph.Of($"{Dates.Text(Period.From)} to {Dates.Text(Period.To)}: bought {reading.Facts.Bought.Text(_settings)}, "
                     + $"there before {reading.Opening.Text(_settings)}.", width),
                 .. Paragraph.Of(
-                    $"{reading.Opening.Rounded()} + {reading.Facts.Bought.Rounded()} = {(reading.Used - reading.Waste).Rounded()} used "
-                    + $"+ {reading.Waste.Rounded()} waste + {reading.Closing.Rounded()} on hand.", width),
-                .. reading.Waste == Core.Measures.Money.Zero ? [] : Paragraph.Of($"The waste: {reading.WasteText}.", width),
+                    $"{reading.Opening.Text(_settings.Style)} + {reading.Facts.Bought.Text(_settings.Style)} = "
+                    + $"{(reading.Used - reading.Waste).Text(_settings.Style)} used "
+                    + $"+ {reading.Waste.Text(_settings.Style)} waste + {reading.Closing.Text(_settings.Style)} on hand.", width),
+                .. reading.Waste == Core.Measures.Money.Zero ? [] : Paragraph.Of($"The waste: {reading.WasteText(_settings.Style)}.", width),
             ]);
         }
     }
@@ -188,18 +189,18 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
             [
                 .. _months.Where(month => month.PerSheet.PerNegative is not null).Select(month => new Bar(
                     month.Name, month.PerSheet.PerNegative!.Value.Amount,
-                    $"{month.PerSheet.PerNegative.Value.Rounded()} ({month.PerSheet.Negatives})")),
+                    $"{month.PerSheet.PerNegative.Value.Text(_settings.Style)} ({month.PerSheet.Negatives})")),
             ];
             if (bars.Length > 1)
                 yield return new("A negative, by month (how many)", width =>
                 [
                     .. BarChart.Of(bars, width),
-                    .. CostChange.Latest(_months) is { } change ? Paragraph.Of(change.Sentence, width) : [],
+                    .. CostChange.Latest(_months) is { } change ? Paragraph.Of(change.Sentence(_settings.Style), width) : [],
                 ]);
         }
     }
 
-    private static Bar Bar(string label, Money money) => new(label, money.Amount, money.Rounded());
+    private Bar Bar(string label, Money money) => new(label, money.Amount, money.Text(_settings.Style));
 
     private static string Text(long count) => count.ToString(CultureInfo.InvariantCulture);
 }

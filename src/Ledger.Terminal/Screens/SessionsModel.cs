@@ -131,6 +131,6 @@ internal sealed class SessionsModel : TableModel
 
         Money Sum(Func<SheetCost, Money> part) => sheets.Aggregate(Money.Zero, (sum, sheet) => sum + part(sheet));
 
-        Bar Part(string label, Func<SheetCost, Money> part) => new(label, Sum(part).Amount, Sum(part).Rounded());
+        Bar Part(string label, Func<SheetCost, Money> part) => new(label, Sum(part).Amount, Sum(part).Text(_settings.Style));
     }
 }

@@ -86,7 +86,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
             2 => Earliest(reading) is { } good ? Dates.Text(good.Date) : "",
             3 => State(reading),
             4 => Prospect.BatchesOf(reading.Item, _holdings),
-            5 => reading.Value.Rounded(),
+            5 => reading.Value.Text(_holdings.Settings.Style),
             _ => reading.Item.Name,
         };
     }
@@ -95,8 +95,10 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
     [
         ShelfBlocks.Facts(_items[row], _planned.TryGetValue(IdOf(row), out var planned) ? planned : null, _holdings),
-        .. PriceBlocks.Of(Ledger.PricesOf(IdOf(row), Today)),
-        ShelfBlocks.History(Ledger.MovesOf(IdOf(row), Today, MovesRead), _items[row].Item, _holdings),
+        .. PriceBlocks.Of(Ledger.PricesOf(IdOf(row), Today), _holdings.Settings.Style),
+        ShelfBlocks.History(
+            Ledger.MovesOf(IdOf(row), Today, MovesRead), Ledger.LeftOf(IdOf(row), null, ShelfBlocks.Since(Today), Today), _items[row].Item,
+            _holdings),
     ];
 
     /// <inheritdoc/>

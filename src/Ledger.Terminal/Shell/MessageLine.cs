@@ -11,16 +11,20 @@ internal sealed class MessageLine : View
 {
     private const int MostLines = 4;
 
+    private string _said = "", _hint = "";
+
     /// <summary>The sentence.</summary>
-    public string Sentence { get; private set; } = "";
+    public string Sentence => $"{_said} {_hint}".TrimEnd();
 
     /// <summary>How many lines the sentence takes at a width.</summary>
-    public int LinesAt(int width) => Sentence.Length == 0 ? 0 : Math.Clamp(Paragraph.Of(Sentence, width - 2).Count(), 1, MostLines);
+    public int LinesAt(int width) => Sentence.Length == 0 ? 0 : Math.Clamp(Lines(width).Count, 1, MostLines);
 
     /// <summary>Says something else.</summary>
-    public void Say(string sentence)
+    /// <param name="sentence">What happened; of a very long sentence the end is cut off.</param>
+    /// <param name="hint">What can be done about it, which is never cut off; empty for nothing.</param>
+    public void Say(string sentence, string hint = "")
     {
-        Sentence = UserText.Shown(sentence);
+        (_said, _hint) = (UserText.Shown(sentence), hint);
         SuperView?.SetNeedsLayout();
         SetNeedsDraw();
     }
@@ -29,8 +33,17 @@ internal sealed class MessageLine : View
     {
         SetAttributeForRole(Style.Text);
         var row = 0;
-        foreach (var line in Paragraph.Of(Sentence, Viewport.Width - 2).Take(MostLines))
+        foreach (var line in Lines(Viewport.Width))
             AddStr(1, row++, line);
         return true;
+    }
+
+    private List<string> Lines(int width)
+    {
+        var lines = Paragraph.Of(Sentence, width - 2).ToList();
+        if (lines.Count <= MostLines)
+            return lines;
+        var said = Paragraph.Of(_said, width - 2).ToList();
+        return _hint.Length == 0 ? said[..MostLines] : [.. said[..(MostLines - 2)], $"{said[MostLines - 2].TrimEnd('.')} …", _hint];
     }
 }

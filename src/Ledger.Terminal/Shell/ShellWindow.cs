@@ -171,7 +171,7 @@ internal sealed class ShellWindow : Runnable
         else if (key == Key.Esc)
             Leave(Page.Park(), Page.Stop() ? Caption : LeavePage);
         else if (Meant(key) is { } meant)
-            Follow(meant.Press(Page.Row));
+            Do(meant);
         else
             return false;
         return true;
@@ -181,6 +181,15 @@ internal sealed class ShellWindow : Runnable
     private ScreenAction? Meant(Key key) => Page.TakesTyping
         ? Page.Actions.FirstOrDefault(own => own.Key?.Equals(key) == true)
         : Page.Actions.Concat(_common.Work).Concat(_common.Screens).FirstOrDefault(own => own.Key?.Equals(key.NoShift) == true);
+
+    /// <summary>What saves a form lays it away: the page that lies below has not been asked for anything.</summary>
+    private void Do(ScreenAction meant)
+    {
+        var asked = Page;
+        var step = meant.Press(asked.Row);
+        if (step is not null || asked == Page)
+            Follow(step);
+    }
 
     private void Follow(Step? step) => _ = Try(() =>
     {
@@ -358,7 +367,7 @@ internal sealed class ShellWindow : Runnable
 
         if (saving.IsDone && then is not null)
             Follow(then());
-        _message.Say(saving.Sentence);
+        _message.Say(saving.Sentence, saving.CanBeTakenBack ? "U takes it back." : "");
         _isFaultSaid = !saving.IsDone;
     }
 

@@ -16,7 +16,7 @@ public sealed class CostChangeTests
     [Fact]
     public void It_names_what_changed_most_first_and_passes_over_a_month_without_negatives() => Assert.Equal(
         "In 2026-03 a negative cost 11.25, 4.75 more than in 2026-01: spoiled film +3.50, film +1.00, chemistry +0.25.",
-        CostChange.Latest(Months)!.Sentence);
+        CostChange.Latest(Months)!.Sentence(MeasureStyle.Metric));
 
     [Fact]
     public void The_parts_of_a_negative_add_up_to_it() => Assert.All(Months.Where(month => month.PerSheet.Negatives > 0), month =>
@@ -32,17 +32,17 @@ public sealed class CostChangeTests
 
     [Fact]
     public void The_same_is_as_much() => Assert.Equal(
-        "In 2026-03 a negative cost 11.25, as much as in 2026-03.", CostChange.Latest([Months[2], Months[2]])!.Sentence);
+        "In 2026-03 a negative cost 11.25, as much as in 2026-03.", CostChange.Latest([Months[2], Months[2]])!.Sentence(MeasureStyle.Metric));
 
     [Fact]
     public void What_reads_the_same_is_as_much() => Assert.Equal(
         "In 2026-02 a negative cost 3.10, as much as in 2026-01.",
-        CostChange.Latest([Month("2026-01", 1, 3.096m, 0, 0), Month("2026-02", 1, 3.104m, 0, 0)])!.Sentence);
+        CostChange.Latest([Month("2026-01", 1, 3.096m, 0, 0), Month("2026-02", 1, 3.104m, 0, 0)])!.Sentence(MeasureStyle.Metric));
 
     [Fact]
     public void What_reads_a_cent_apart_is_a_cent_less_and_what_goes_up_and_down_is_told() => Assert.Equal(
         "In 2026-02 a negative cost 3.10, 0.01 less than in 2026-01: film -0.02, chemistry +0.01.",
-        CostChange.Latest([Month("2026-01", 1, 3.105m, 0, 0), Month("2026-02", 1, 3.094m, 0, 0.01m)])!.Sentence);
+        CostChange.Latest([Month("2026-01", 1, 3.105m, 0, 0), Month("2026-02", 1, 3.094m, 0, 0.01m)])!.Sentence(MeasureStyle.Metric));
 
     private static CostSlice Month(string name, long negatives, decimal film, decimal spoiled, decimal chemistry) => new(
         name,

@@ -116,7 +116,7 @@ public sealed class CostReadingTests
         var slices = CostSlices.Of(new(_reading.Facts with { Prints = prints, Sessions = sessions }), CostGrouping.Session);
         Assert.Equal(
             "prints S1 2.00, S1 0.00, S2 0.00, prints S2 3.00, A9 0.00, other stock 0.00",
-            string.Join(", ", slices.Select(slice => $"{slice.Name} {slice.Prints.Rounded()}")));
+            string.Join(", ", slices.Select(slice => $"{slice.Name} {slice.Prints.Text(MeasureStyle.Metric)}")));
     }
 
     [Fact]
@@ -125,7 +125,7 @@ public sealed class CostReadingTests
         var sessions = _reading.Facts.Sessions.Select(session => session with { Lines = [.. session.Lines.Select(line => line with { Item = "prints" })] });
         PrintUse[] prints = [new(90, "P1", _reading.Facts.To, Money.Of(2), [])];
         var slices = CostSlices.Of(new(_reading.Facts with { Prints = prints, Sessions = [.. sessions], Losses = [] }), CostGrouping.Film);
-        Assert.Equal(["0.00", "0.00", "2.00"], slices.OrderBy(slice => slice.Prints).Select(slice => slice.Prints.Rounded()));
+        Assert.Equal(["0.00", "0.00", "2.00"], slices.OrderBy(slice => slice.Prints).Select(slice => slice.Prints.Text(MeasureStyle.Metric)));
     }
 
     [Fact]
@@ -145,7 +145,7 @@ public sealed class CostReadingTests
         var budget = BudgetReading.Of(whole, Money.Of(100))!;
         Assert.Equal(60, budget.Days);
         Assert.Equal(_reading.Used, budget.LastMonth!.Used);
-        Assert.Contains($"{_reading.Used.Rounded()} of the 100.00 are used so far", budget.Sentence, StringComparison.Ordinal);
+        Assert.Contains($"{_reading.Used.Text(MeasureStyle.Metric)} of the 100.00 are used so far", budget.Sentence(MeasureStyle.Metric), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -127,7 +127,7 @@ public sealed class OrderTests
     [InlineData("order order=A2 line=fen80:1 expected=2026-03-01", "fen80 cannot be expected before the order of 2026-03-15")]
     [InlineData("order-change", "say what is new: the day it is expected, that it is back-ordered, how many packs, or the price of a pack")]
     [InlineData("order-change packs=0", "the packs of fen80 must be from 1 to 10000, not 0")]
-    [InlineData("order-change price=-1", "the price of fen80 cannot be negative: -1.00")]
+    [InlineData("order-change price=-1", "the price of fen80 cannot be negative: -1")]
     [InlineData("order-change order=A9 back=yes", "no order \"A9\" is open; open: A1")]
     [InlineData("order-change item=syrup back=yes", "order A1 waits for no syrup; still to come: fen80")]
     [InlineData("order-change expected=2026-01-01", "order A1 was placed on 2026-03-01; it cannot be expected before")]

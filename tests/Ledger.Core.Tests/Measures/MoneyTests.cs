@@ -11,8 +11,10 @@ public sealed class MoneyTests
         var money = Money.Of(7.598m);
         Assert.Equal(7_598_000, money.Millionths);
         Assert.Equal("7.598000", money.ToString());
-        Assert.Equal("7.60", money.Rounded());
-        Assert.Equal("-7.60", (Money.Zero - money).Rounded());
+        Assert.Equal("7.60", money.Text(MeasureStyle.Metric));
+        Assert.Equal("-7.60", (Money.Zero - money).Text(MeasureStyle.Metric));
+        Assert.Equal("8", money.Text(MeasureStyle.Metric with { MoneyDecimals = 0 }));
+        Assert.Equal("7.598", money.Text(MeasureStyle.Metric with { MoneyDecimals = 3 }));
         Assert.Throws<ArgumentOutOfRangeException>(() => Money.Of(0.0000001m));
     }
 

@@ -80,7 +80,7 @@ public sealed partial class CostReportTests
         var page = CostReport.Of(new(empty), CostFormula.SpecificLot, [], Settings.Default, []);
         Assert.Empty(Drawings(page));
         Assert.Contains("No film was used.", Plain(page), StringComparison.Ordinal);
-        Assert.Contains("to the last millionth", Plain(page), StringComparison.Ordinal);
+        Assert.Contains("Both sides are 0.000000.", Plain(page), StringComparison.Ordinal);
     }
 
     /// <summary>More months than fit are drawn by year.</summary>

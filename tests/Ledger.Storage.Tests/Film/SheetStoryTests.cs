@@ -148,8 +148,11 @@ public sealed class SheetStoryTests : IDisposable
         var reload = _file.Accept(Load(Some.Day(3, 5), "E01-1"));
 
         Assert.Equal(RefusalKind.DependedOn, _file.Refuse(Reverse(load)).Kind);
-        Assert.Equal(RefusalKind.DependedOn, _file.Refuse(Reverse(exposure)).Kind);
         Assert.Equal(RefusalKind.DependedOn, _file.Refuse(Reverse(unload)).Kind);
+        var unexposed = _file.Accept(Reverse(exposure));
+        Assert.Equal(49, Now.OnHand(Now.Item("pan")!).Base);
+        _file.Accept(Reverse(unexposed));
+        Assert.Equal(48, Now.OnHand(Now.Item("pan")!).Base);
         foreach (var entry in new[] { reload, unload, exposure, load })
             _file.Accept(Reverse(entry));
         Assert.Empty(Now.Film.Sheets);

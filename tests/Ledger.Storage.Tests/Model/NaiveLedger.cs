@@ -1,122 +1,149 @@
 namespace Ledger.Storage.Tests.Model;
 
 /// <summary>
-/// The ledger as a child would keep it: boxes with numbers in them, and for every entry a list of what it added to which box. It shares no
-/// code with the real one.
+/// The ledger as a child would keep it: a list of what was said, and boxes with numbers in them. Whatever is said, all that holds is done once more from
+/// the beginning, in the order of days; if any of it cannot be done, nothing is said. It shares no code with the real one.
 /// </summary>
 internal sealed class NaiveLedger
 {
-    private readonly List<Box> _boxes = [];
-    private readonly List<Done> _done = [];
-    private readonly Dictionary<string, (long Area, bool Ended, int MixedBy)> _baths = [];
+    private readonly List<Said> _said = [];
+    private readonly Dictionary<string, long> _lastBox = [];
+    private NaiveShelf _shelf = new();
 
-    public int Entries => _done.Count;
+    public int Entries => _said.Count;
+
+    public long OnHand(string item) => _shelf.OnHand(item);
+
+    public long AreaOf(string bath) => _shelf.AreaOf(bath);
+
+    public IEnumerable<(string Code, long Held)> Boxes => _shelf.Boxes;
+
+    /// <summary>Something happens on a day.</summary>
+    public bool Say(int day, Func<NaiveShelf, long, bool> act, long amount) => Try(() => _said.Add(new(day, act, amount)));
+
+    /// <summary>Something that was said is taken back, or counts again.</summary>
+    public bool Undo(int index) => index < _said.Count && !IsUndone(index) && Try(() => _said.Add(new(0, null, 0) { Undoes = index }));
+
+    /// <summary>The amount of something that was said was another one.</summary>
+    public bool Amend(int index, long amount) => index < _said.Count && _said[index].Act is not null && !IsUndone(index)
+        && Try(() => _said.Add(new(0, null, amount) { Amends = index }));
+
+    private long AmountOf(int index) => Enumerable.Range(0, _said.Count).Where(by => _said[by].Amends == index && !IsUndone(by))
+        .Append(index).Max() is var last && last > index ? _said[last].Amount : _said[index].Amount;
+
+    private bool IsUndone(int index) =>
+        Enumerable.Range(0, _said.Count).Any(by => _said[by].Undoes == index && !IsUndone(by));
+
+    private bool Try(Action change)
+    {
+        var (count, shelf) = (_said.Count, new NaiveShelf());
+        change();
+        foreach (var index in Enumerable.Range(0, _said.Count).Where(index => _said[index].Act is not null && !IsUndone(index))
+            .OrderBy(index => _said[index].Day).ThenBy(index => index))
+        {
+            shelf.Names = new(_said[index].Names, _lastBox);
+            if (_said[index].Act!(shelf, AmountOf(index)))
+                continue;
+            _said.RemoveRange(count, _said.Count - count);
+            return false;
+        }
+
+        _shelf = shelf;
+        foreach (var (item, number) in _said.SelectMany(said => said.Names))
+            _lastBox[item] = Math.Max(_lastBox.GetValueOrDefault(item), number.Max());
+        return true;
+    }
+
+    private sealed record Said(int Day, Func<NaiveShelf, long, bool>? Act, long Amount)
+    {
+        public int? Undoes { get; init; }
+
+        public int? Amends { get; init; }
+
+        public Dictionary<string, List<long>> Names { get; } = [];
+    }
+}
+
+/// <summary>The names of the boxes that came with one entry: they stay, and none is given again.</summary>
+internal sealed class NaiveNames(Dictionary<string, List<long>> given, Dictionary<string, long> last)
+{
+    private readonly Dictionary<string, int> _count = [];
+
+    public string Next(string item)
+    {
+        var names = given.TryGetValue(item, out var known) ? known : given[item] = [];
+        var index = _count[item] = _count.GetValueOrDefault(item) + 1;
+        if (names.Count < index)
+            names.Add(last[item] = last.GetValueOrDefault(item) + 1);
+        return $"{item}/{names[index - 1]}";
+    }
+}
+
+/// <summary>Boxes and baths while they are gone through once.</summary>
+internal sealed class NaiveShelf
+{
+    private readonly List<Box> _boxes = [];
+    private readonly Dictionary<string, (long Area, bool Ended)> _baths = [];
+
+    public NaiveNames Names { get; set; } = new([], []);
+
+    public IEnumerable<(string Code, long Held)> Boxes => _boxes.Where(box => box.Held > 0).Select(box => (box.Code, box.Held));
 
     public long OnHand(string item) => _boxes.Where(box => box.Item == item).Sum(box => box.Held);
 
     public long AreaOf(string bath) => _baths.TryGetValue(bath, out var known) && !known.Ended ? known.Area : -1;
 
-    public bool Receive(string item, int packs, long pack)
+    public bool Receive(string item, long packs, long pack)
     {
-        var done = new Done();
         for (var i = 0; i < packs; i++)
-        {
-            var box = new Box(item, pack) { CameWith = done };
-            _boxes.Add(box);
-            done.Changes.Add((box, pack));
-        }
-
-        return Accept(done);
+            _boxes.Add(new(item, pack, Names.Next(item)) { Held = pack });
+        return packs > 0;
     }
 
     public bool Open(string item)
     {
         var box = _boxes.FirstOrDefault(box => box.Item == item && box.Held > 0 && box.IsSealed);
-        if (box is null)
-            return false;
-        var done = new Done();
-        box.OpenedBy.Add(done);
-        return Accept(done);
+        if (box is not null)
+            box.IsOpened = true;
+        return box is not null;
     }
 
-    public bool ThrowAway(string item, long quantity)
-    {
-        var done = new Done();
-        return Draw(done, item, quantity, opensWhole: false) && Accept(done);
-    }
+    public bool ThrowAway(string item, long quantity) => Draw(item, quantity, opensWhole: false);
 
     public bool Count(string item, long found)
     {
         var difference = found - OnHand(item);
-        var done = new Done();
-        if (difference == 0)
+        if (found < 0 || difference == 0)
             return false;
         if (difference < 0)
-            return Draw(done, item, -difference, opensWhole: true) && Accept(done);
+            return Draw(item, -difference, opensWhole: true);
         var first = Reach(item).FirstOrDefault();
-        if (first is null)
-            return false;
-        done.Changes.Add((first, difference));
-        return Accept(done);
+        if (first is not null)
+            first.Held += difference;
+        return first is not null;
     }
 
-    public bool Mix(string bath, string item, long quantity)
-    {
-        var done = new Done();
-        if (_baths.ContainsKey(bath) || !Draw(done, item, quantity, opensWhole: true))
-            return false;
-        _baths[bath] = (0, false, _done.Count);
-        done.Mixed = bath;
-        return Accept(done);
-    }
+    public bool Mix(string bath, string item, long quantity) => _baths.TryAdd(bath, (0, false)) && Draw(item, quantity, opensWhole: true);
 
     public bool PourOut(string bath)
     {
         if (!_baths.TryGetValue(bath, out var known) || known.Ended)
             return false;
         _baths[bath] = known with { Ended = true };
-        return Accept(new() { Ended = bath });
+        return true;
     }
 
-    public bool Session(string bath, string film, int sheets, long areaEach, string developer, long concentrate, string supply)
+    public bool Session(string bath, string film, long sheets, long areaEach, string developer, long concentrate, string supply)
     {
-        var done = new Done { Worked = (bath, sheets * areaEach) };
-        if (!_baths.TryGetValue(bath, out var known) || known.Ended)
+        if (sheets <= 0 || !_baths.TryGetValue(bath, out var known) || known.Ended)
             return false;
-        if (!Draw(done, developer, concentrate, true) || !Draw(done, film, sheets, true) || !Draw(done, supply, 1, true))
-            return Undo(done);
         _baths[bath] = known with { Area = known.Area + sheets * areaEach };
-        return Accept(done);
+        return Draw(developer, concentrate, true) && Draw(film, sheets, true) && Draw(supply, 1, true);
     }
-
-    public bool Correct(int index)
-    {
-        if (index >= _done.Count || _done[index] is { IsReversed: true } or { IsUndo: true } || UsedBath(index))
-            return false;
-        var done = _done[index];
-        if (done.Mixed is { } mixed && _baths[mixed].Ended)
-            return false;
-        if (done.Changes.GroupBy(change => change.Box).Any(box => box.Key.Held < box.Sum(change => change.Quantity)))
-            return false;
-        if (done.Changes.Any(change => change.Box.CameWith == done && change.Box.Held != change.Quantity))
-            return false;
-        if (done.Mixed is { } bath)
-            _baths.Remove(bath);
-        if (done.Ended is { } ended)
-            _baths[ended] = _baths[ended] with { Ended = false };
-        if (done.Worked is { } worked)
-            _baths[worked.Bath] = _baths[worked.Bath] with { Area = _baths[worked.Bath].Area - worked.Area };
-        Undo(done);
-        done.IsReversed = true;
-        return Accept(new() { IsUndo = true });
-    }
-
-    private bool UsedBath(int index) =>
-        _done[index].Mixed is { } bath && _done.Any(done => !done.IsReversed && done.Worked?.Bath == bath);
 
     private IEnumerable<Box> Reach(string item) => _boxes.Where(box => box.Item == item && box.Held > 0).OrderBy(box => box.IsSealed);
 
-    private bool Draw(Done done, string item, long quantity, bool opensWhole)
+    private bool Draw(string item, long quantity, bool opensWhole)
     {
         if (quantity <= 0 || OnHand(item) < quantity)
             return false;
@@ -125,63 +152,26 @@ internal sealed class NaiveLedger
             var taken = Math.Min(box.Held, quantity);
             if (taken == 0)
                 break;
-            done.Changes.Add((box, -taken));
-            if (box.OpenedBy.Count == 0 && (opensWhole || taken != box.Size))
-                box.OpenedBy.Add(done);
+            box.IsOpened |= opensWhole || taken != box.Size;
             box.Held -= taken;
             quantity -= taken;
         }
 
-        foreach (var (box, change) in done.Changes.Where(change => change.Box.Item == item))
-            box.Held -= change; // applied again by Accept
         return true;
     }
 
-    private bool Accept(Done done)
-    {
-        foreach (var (box, change) in done.Changes)
-            box.Held += change;
-        _done.Add(done);
-        return true;
-    }
-
-    private bool Undo(Done done)
-    {
-        foreach (var box in _boxes)
-            box.OpenedBy.Remove(done);
-        if (_done.Contains(done))
-            foreach (var (box, change) in done.Changes)
-                box.Held -= change;
-        return false;
-    }
-
-    private sealed class Box(string item, long size)
+    private sealed class Box(string item, long size, string code)
     {
         public string Item => item;
 
         public long Size => size;
 
-        public Done? CameWith { get; init; }
+        public string Code => code;
 
         public long Held { get; set; }
 
-        public HashSet<Done> OpenedBy { get; } = [];
+        public bool IsOpened { get; set; }
 
-        public bool IsSealed => OpenedBy.Count == 0 && Held >= Size;
-    }
-
-    private sealed class Done
-    {
-        public List<(Box Box, long Quantity)> Changes { get; } = [];
-
-        public string? Mixed { get; set; }
-
-        public string? Ended { get; set; }
-
-        public (string Bath, long Area)? Worked { get; set; }
-
-        public bool IsReversed { get; set; }
-
-        public bool IsUndo { get; set; }
+        public bool IsSealed => !IsOpened && Held >= Size;
     }
 }

@@ -100,10 +100,10 @@ public sealed class OrderFormTests : IDisposable
         var form = new OrderForm(_ledger, readings, "syrup");
         var line = form.Lines[0];
         var fixer = readings.Single(reading => reading.Item.Code == "tarnfix");
-        Assert.NotEqual(fixer.LastPrice!.Pack.Rounded(), line["price"].Text);
+        Assert.NotEqual(fixer.LastPrice!.Pack.Text(MeasureStyle.Metric), line["price"].Text);
         line["item"].Type("tarnfix");
         form.Edited(line["item"]);
-        Assert.Equal(fixer.LastPrice.Pack.Rounded(), line["price"].Text);
+        Assert.Equal(fixer.LastPrice.Pack.Text(MeasureStyle.Metric), line["price"].Text);
     }
 
     private static Order Summer(LedgerFile ledger) => ledger.HoldingsOn(ledger.Today).Orders.Order("summer")!;

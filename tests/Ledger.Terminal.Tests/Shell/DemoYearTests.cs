@@ -51,7 +51,7 @@ public sealed class DemoYearTests : IDisposable
         using var ledger = Demo();
         using var screen = new Screen(ledger);
 
-        Assert.Contains("Everything adds up", screen.Type("5").Text);
+        Assert.Contains("All of it is accounted for", screen.Type("5").Text);
     }
 
     [Fact]
@@ -65,11 +65,11 @@ public sealed class DemoYearTests : IDisposable
         Assert.Matches("ortho16 .* 83.36", screen.Text);
         Assert.StartsWith(" Costs of the last 12 months by first in first out ", screen.Find("formula").Title);
         Assert.Matches("ortho16 .* 72.40", screen.Text);
-        Assert.Contains("Everything adds up", screen.Text);
+        Assert.Contains("All of it is accounted for", screen.Text);
         Assert.StartsWith(" Costs of the last 12 months by month, costed by first in first out ", screen.Type("g").Title);
         screen.Press(Key.Esc);
         Assert.StartsWith(" Costs of the last 12 months by moving average ", screen.Find("formula").Title);
-        Assert.Contains("Everything adds up", screen.Text);
+        Assert.Contains("All of it is accounted for", screen.Text);
         Assert.StartsWith(" Costs of the last 12 months  ", screen.Find("formula").Title);
     }
 

@@ -115,8 +115,9 @@ internal sealed class PlanText(SessionPlan plan, View view)
         var cost = plan.Cost;
         output.WriteLine();
         output.WriteProse(
-            $"It costs {cost.Total.Rounded()} {view.Currency}".TrimEnd() + $", {cost.PerSheet.Rounded()} a sheet: film {cost.Film.Rounded()}, "
-            + $"developer {cost.Developer.Rounded()}, other chemistry {(cost.OtherChemistry + cost.Baths).Rounded()}, supplies {cost.Supplies.Rounded()}"
+            $"It costs {cost.Total.Text(view.Style)} {view.Currency}".TrimEnd() + $", {cost.PerSheet.Text(view.Style)} a sheet: "
+            + $"film {cost.Film.Text(view.Style)}, developer {cost.Developer.Text(view.Style)}, "
+            + $"other chemistry {(cost.OtherChemistry + cost.Baths).Text(view.Style)}, supplies {cost.Supplies.Text(view.Style)}"
             + (cost.IsComplete ? "." : "; what is short has no price yet."), view.Width);
     }
 

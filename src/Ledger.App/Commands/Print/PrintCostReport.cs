@@ -35,9 +35,9 @@ internal sealed class PrintCostReport : PrintCommand
     private static IEnumerable<string> Ahead(CostReading costs, ILedger ledger, Holdings holdings)
     {
         if (costs.Facts.To == ledger.Today && NextSession.Of(ledger, holdings) is { } next)
-            yield return next.Sentence;
+            yield return next.Sentence(holdings.Settings.Style);
         if (holdings.Settings.MonthlyBudget is { } monthly && BudgetReading.Of(costs, monthly) is { } budget)
-            yield return budget.Sentence;
+            yield return budget.Sentence(holdings.Settings.Style);
         if (costs.Facts.To == ledger.Today)
             foreach (var rise in TodayReading.PriceRises(ledger, holdings))
                 yield return rise.Sentence;

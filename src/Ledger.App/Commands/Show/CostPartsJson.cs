@@ -16,7 +16,7 @@ internal static class CostPartsJson
         foreach (var slice in shown.Slices)
             WriteSlice(slice, view, json);
         json.WriteEndArray();
-        WritePractice(shown.Costs, view, json);
+        WritePractice(shown, view, json);
         WriteFormula(shown, view, json);
         WriteNext(shown.Next, view, json);
         WriteBudget(shown, view, json);
@@ -40,12 +40,12 @@ internal static class CostPartsJson
         json.WriteEndObject();
     }
 
-    private static void WritePractice(CostReading costs, View view, Utf8JsonWriter json)
+    private static void WritePractice(CostsShown shown, View view, Utf8JsonWriter json)
     {
         json.WriteStartObject("practice");
-        json.WriteBoolean("counts", costs.CountsPractice);
-        json.WriteNumber("sheets", costs.Practice.SheetsUsed);
-        json.WriteMoney("total", costs.Practice.Total, view.Currency);
+        json.WriteBoolean("counts", shown.Costs.CountsPractice);
+        json.WriteNumber("sheets", shown.Practice.SheetsUsed);
+        json.WriteMoney("total", shown.Practice.Total, view.Currency);
         json.WriteEndObject();
     }
 
@@ -56,7 +56,7 @@ internal static class CostPartsJson
             return;
         json.WriteBoolean("formulaReconciles", revaluation.Reconciles);
         json.WriteStartArray("stock");
-        foreach (var item in revaluation.Items)
+        foreach (var item in shown.StockShown)
         {
             json.WriteStartObject();
             json.WriteString("item", item.Item);
@@ -98,7 +98,7 @@ internal static class CostPartsJson
     private static void WriteBudget(CostsShown shown, View view, Utf8JsonWriter json)
     {
         var monthly = view.Holdings.Settings.MonthlyBudget;
-        var reading = BudgetReading.Of(shown.Costs, monthly ?? default);
+        var reading = shown.Film is null ? BudgetReading.Of(shown.Costs, monthly ?? default) : null;
         json.WriteMoney("monthlyBudget", monthly, view.Currency);
         json.WriteMoney("usedPerMonth", reading?.UsedPerMonth, view.Currency);
         json.WriteMoney("boughtPerMonth", reading?.BoughtPerMonth, view.Currency);

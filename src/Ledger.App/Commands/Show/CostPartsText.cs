@@ -10,9 +10,9 @@ internal static class CostPartsText
     public static void Write(CostsShown shown, View view, TextWriter output)
     {
         WriteSlices(shown, view, output);
-        if (shown.Costs is { CountsPractice: false, Practice: { SheetsUsed: > 0 } practice })
+        if (!shown.Costs.CountsPractice && shown.Practice is { SheetsUsed: > 0 } practice)
             output.WriteProse(
-                $"{practice.SheetsUsed} for practice, {practice.Total.Rounded()}, are left out of these figures; "
+                $"{practice.SheetsUsed} for practice, {practice.Total.Text(view.Style)}, are left out of these figures; "
                 + "--with-practice counts them.", view.Width);
         WriteFormula(shown, view, output);
         WriteNext(shown, view, output);
@@ -33,14 +33,14 @@ internal static class CostPartsText
         ]);
         foreach (var slice in shown.Slices)
             table.Add([
-                slice.Name, slice.Film.Rounded(), slice.Chemistry.Rounded(), slice.Supplies.Rounded(),
-                .. hasPrints ? [slice.Prints.Rounded()] : Array.Empty<string>(), slice.Waste.Rounded(), slice.Used.Rounded(),
-                Scaled.ToText(slice.PerSheet.Negatives, 0), slice.PerSheet.PerSheetUsed?.Rounded() ?? "-",
-                slice.PerSheet.PerNegative?.Rounded() ?? "-",
+                slice.Name, slice.Film.Text(view.Style), slice.Chemistry.Text(view.Style), slice.Supplies.Text(view.Style),
+                .. hasPrints ? [slice.Prints.Text(view.Style)] : Array.Empty<string>(), slice.Waste.Text(view.Style), slice.Used.Text(view.Style),
+                Scaled.ToText(slice.PerSheet.Negatives, 0), slice.PerSheet.PerSheetUsed?.Text(view.Style) ?? "-",
+                slice.PerSheet.PerNegative?.Text(view.Style) ?? "-",
             ]);
         table.WriteTo(output, view.Width);
         if (shown.Grouping is CostGrouping.Month or CostGrouping.Year && CostChange.Latest(shown.Slices) is { } change)
-            output.WriteProse(change.Sentence, view.Width);
+            output.WriteProse(change.Sentence(view.Style), view.Width);
     }
 
     private static void WriteFormula(CostsShown shown, View view, TextWriter output)
@@ -55,14 +55,13 @@ internal static class CostPartsText
             Column.Left("item"), Column.Right("before"), Column.Right("bought"), Column.Right("mixed"), Column.Right("used"),
             Column.Right("lost"),
             Column.Right("on hand"), Column.Right("posted"));
-        foreach (var item in revaluation.Items)
+        foreach (var item in shown.StockShown)
             table.Add(
-                item.Item, item.Before.Rounded(), item.Bought.Rounded(), item.Mixed.Rounded(), item.Used.Rounded(), item.Lost.Rounded(),
-                item.OnHand.Rounded(), item.PostedAsUsed.Rounded());
+                item.Item, item.Before.Text(view.Style), item.Bought.Text(view.Style), item.Mixed.Text(view.Style),
+                item.Used.Text(view.Style), item.Lost.Text(view.Style),
+                item.OnHand.Text(view.Style), item.PostedAsUsed.Text(view.Style));
         table.WriteTo(output, view.Width);
-        output.WriteLine(revaluation.Reconciles
-            ? "It reconciles to the last millionth."
-            : "It does not reconcile: run `trayledger check`.");
+        output.WriteLine(revaluation.Reconciles ? CostsText.Reconciled : CostsText.Unreconciled);
     }
 
     private static void WriteNext(CostsShown shown, View view, TextWriter output)
@@ -70,14 +69,14 @@ internal static class CostPartsText
         if (shown.Next is not { } next)
             return;
         output.WriteLine();
-        output.WriteProse(next.Sentence, view.Width);
+        output.WriteProse(next.Sentence(view.Style), view.Width);
     }
 
     private static void WriteBudget(CostsShown shown, View view, TextWriter output)
     {
-        if (view.Holdings.Settings.MonthlyBudget is not { } monthly || BudgetReading.Of(shown.Costs, monthly) is not { } budget)
+        if (shown.Film is not null || view.Holdings.Settings.MonthlyBudget is not { } monthly || BudgetReading.Of(shown.Costs, monthly) is not { } budget)
             return;
-        output.WriteProse(budget.Sentence, view.Width);
+        output.WriteProse(budget.Sentence(view.Style), view.Width);
     }
 
     private static void WritePriceRises(CostsShown shown, View view, TextWriter output)

@@ -15,6 +15,23 @@ internal static class CostsJson
         json.WriteDate("to", costs.Facts.To);
         json.WriteString("item", shown.Film);
         WriteSheetFigures(shown.PerFilm, view, json);
+        if (shown.Account is { } account)
+            WriteAccount(account, view, json);
+        else
+            WriteAccount(costs, view, json);
+        json.WriteStartArray("films");
+        foreach (var film in shown.Films)
+            WriteFilm(film, view, json);
+        json.WriteEndArray();
+        CostPartsJson.Write(shown, view, json);
+        json.WriteStartArray("sheets");
+        foreach (var sheet in shown.Sheets)
+            WriteSheet(sheet, view, json);
+        json.WriteEndArray();
+    }
+
+    private static void WriteAccount(CostReading costs, View view, Utf8JsonWriter json)
+    {
         json.WriteMoney("film", costs.Film, view.Currency);
         json.WriteMoney("chemistry", costs.Chemistry, view.Currency);
         json.WriteMoney("supplies", costs.Supplies, view.Currency);
@@ -28,15 +45,24 @@ internal static class CostsJson
         json.WriteMoney("opening", costs.Opening, view.Currency);
         json.WriteMoney("bought", costs.Facts.Bought, view.Currency);
         json.WriteBoolean("reconciles", costs.Reconciles);
-        json.WriteStartArray("films");
-        foreach (var film in shown.Films)
-            WriteFilm(film, view, json);
-        json.WriteEndArray();
-        CostPartsJson.Write(shown, view, json);
-        json.WriteStartArray("sheets");
-        foreach (var sheet in shown.Sheets)
-            WriteSheet(sheet, view, json);
-        json.WriteEndArray();
+    }
+
+    /// <summary>Of one film; what is left in baths belongs to none.</summary>
+    private static void WriteAccount(FilmAccount film, View view, Utf8JsonWriter json)
+    {
+        json.WriteMoney("film", film.Film, view.Currency);
+        json.WriteMoney("chemistry", film.Chemistry, view.Currency);
+        json.WriteMoney("supplies", film.Supplies, view.Currency);
+        json.WriteMoney("prints", film.Prints, view.Currency);
+        json.WriteMoney("waste", film.Waste, view.Currency);
+        json.WriteMoney("spoiledFilm", film.SpoiledFilm, view.Currency);
+        json.WriteNull("neverUsedInBaths");
+        json.WriteMoney("spent", film.Spent, view.Currency);
+        json.WriteMoney("onHand", film.OnHand, view.Currency);
+        json.WriteNull("stillInBaths");
+        json.WriteMoney("opening", film.Opening, view.Currency);
+        json.WriteMoney("bought", film.Bought, view.Currency);
+        json.WriteBoolean("reconciles", film.Reconciles);
     }
 
     internal static void WriteSheetFigures(FilmCost film, View view, Utf8JsonWriter json)
@@ -64,7 +90,8 @@ internal static class CostsJson
     private static void WriteSheet(SheetCost sheet, View view, Utf8JsonWriter json)
     {
         json.WriteStartObject();
-        json.WriteString("negative", sheet.Sheet);
+        json.WriteString("sheet", sheet.Sheet);
+        json.WriteString("negative", sheet.Negative);
         json.WriteString("session", sheet.Session);
         json.WriteString("item", sheet.Item);
         json.WriteDate("date", sheet.Date);

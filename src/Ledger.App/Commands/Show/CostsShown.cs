@@ -24,12 +24,20 @@ internal sealed record CostsShown(CostReading Costs, string? Film)
     /// <summary>What buying before an announced rise would save.</summary>
     public IReadOnlyList<Notice> PriceRises { get; init; } = [];
 
-    public IReadOnlyList<CostSlice> Slices => Grouping is { } grouping ? CostSlices.Of(Costs, grouping) : [];
+    /// <summary>The account of that film; null for all.</summary>
+    public FilmAccount? Account { get; init; }
+
+    public IReadOnlyList<CostSlice> Slices => Grouping is { } grouping ? CostSlices.Of(Costs, grouping, Film) : [];
+
+    /// <summary>The items of <see cref="Revaluation"/> that were asked for.</summary>
+    public IEnumerable<ItemValue> StockShown => (Revaluation?.Items ?? []).Where(
+        item => Film is null || item.Item.Equals(Film, StringComparison.OrdinalIgnoreCase));
+
+    public FilmCost Practice => Account?.Practice ?? Costs.Practice;
 
     public FilmCost PerFilm => Film is null ? Costs.AllFilms : Costs.Of(Film);
 
     public IEnumerable<FilmCost> Films => Film is null ? Costs.ByFilm : [Costs.Of(Film)];
 
-    public IEnumerable<SheetCost> Sheets =>
-        Costs.Sheets.Where(sheet => Film is null || sheet.Item.Equals(Film, StringComparison.OrdinalIgnoreCase));
+    public IReadOnlyList<SheetCost> Sheets => Account?.Sheets ?? Costs.Sheets;
 }

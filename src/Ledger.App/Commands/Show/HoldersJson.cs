@@ -48,6 +48,8 @@ internal static class HoldersJson
         json.WriteString("sheet", sheet?.Id.ToString());
         json.WriteString("item", sheet?.Item);
         json.WriteString("batch", sheet?.Lot.Batch);
+        json.WriteFigure("exposureIndex", sheet?.Lot.ExposureIndex);
+        json.WriteString("box", sheet?.BoxCode);
         json.WriteDate("loadedOn", sheet?.LoadedOn);
         json.WriteDate("exposedOn", sheet?.Exposure?.Date);
         json.WriteString("group", sheet?.Exposure?.Group);

@@ -1,5 +1,6 @@
 using Ledger.App.Output;
 using Ledger.Core.Costing;
+using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 
@@ -43,13 +44,14 @@ internal static class ItemText
         output.WriteLine($"worth{(view.Currency.Length == 0 ? "" : $" in {view.Currency}")}, had its uses been costed by");
         var values = new TextTable(Column.Left(""), Column.Right(""));
         foreach (var (formula, value) in shown.Values)
-            values.Add("  " + formula.Name(), value?.Rounded() ?? "-");
+            values.Add("  " + formula.Name(), value?.Text(view.Style) ?? "-");
         values.WriteTo(output, view.Width);
         output.WriteLine();
         var containers = ContainerText.Table();
         foreach (var container in shelf.Containers)
             ContainerText.Add(containers, container, view);
         containers.WriteTo(output, view.Width);
+        ContainerText.WriteMarks(shelf.Containers, view, output);
     }
 
     /// <summary>Where all of it went, so that the places add up to what was received.</summary>
@@ -58,17 +60,24 @@ internal static class ItemText
         if (shown.Places.Count == 0)
             return;
         var places = new TextTable(Column.Left("where"), Column.Right("how much"));
-        foreach (var kind in shown.Places.Where(place => place.Kind != "supplier").GroupBy(place => place.Kind))
-            places.Add(
-                kind.Key is "container" ? "boxes and bottles" : kind.Key is "holder side" ? "in holders" : kind.Key is "exposed box"
-                    ? "exposed, in boxes" : kind.Key,
-                shown.Shelf.Item.Of(kind.Sum(place => place.Held.Base)).ToText(view.Style));
+        foreach (var kind in shown.Places.Where(place => place.Kind != "supplier").GroupBy(Where))
+            places.Add(kind.Key, shown.Shelf.Item.Of(kind.Sum(place => place.Held.Base)).ToText(view.Style));
         places.Add(
             "received in all",
             shown.Shelf.Item.Of(-shown.Places.Where(place => place.Kind == "supplier").Sum(place => place.Held.Base)).ToText(view.Style));
         places.WriteTo(output, view.Width);
         output.WriteLine();
     }
+
+    private static string Where(PlaceHeld place) => place.Kind switch
+    {
+        "container" => "boxes and bottles",
+        "holder side" => "in holders",
+        "exposed box" => "exposed, in boxes",
+        "jug" => $"in jug {place.Place}",
+        "jug handed over" => $"handed over with jug {place.Place}",
+        var single => single,
+    };
 
     private static void WriteMoves(ItemShown shown, View view, TextWriter output)
     {
@@ -80,7 +89,7 @@ internal static class ItemText
         foreach (var move in shown.Moves)
             moves.Add(
                 Dates.Text(move.Date), move.Container, (move.Change > 0 ? "+" : "") + shown.Shelf.Item.Of(move.Change).ToText(view.Style),
-                move.Value.Rounded(), Scaled.ToText(move.Number, 0), move.Summary);
+                move.Value.Text(view.Style), Scaled.ToText(move.Number, 0), move.Summary);
         moves.WriteTo(output, view.Width);
     }
 }

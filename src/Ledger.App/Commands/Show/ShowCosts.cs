@@ -13,7 +13,8 @@ namespace Ledger.App.Commands.Show;
 internal sealed class ShowCosts : ShowCommand<CostsShown>
 {
     private readonly CostOptions _costs = new();
-    private readonly Option<string?> _film = Typed.Option<string?>("--film", "ITEM", Text.NotEmpty, "the sheets of one film only");
+    private readonly Option<string?> _film = Typed.Option<string?>(
+        "--film", "ITEM", Text.NotEmpty, "one film only: its sheets, its stock, and its share of the chemistry");
 
     private readonly Option<CostGrouping?> _by = Typed.Option(
         "--by", "PART", Text.OneOf<CostGrouping>(CostSlices.Groupings, "part"), "the parts of the period: film, session, month or year");
@@ -21,8 +22,8 @@ internal sealed class ShowCosts : ShowCommand<CostsShown>
     public ShowCosts(Workbench bench)
         : base(bench, "costs", "What a period cost, for each sheet used, each negative and each keeper.", """
             Spent is what was there when the period began and what was bought since; all of
-            it is accounted for, to the last millionth. The figures per sheet count the
-            spoiled sheets as well, but not those for practice.
+            it is accounted for. The figures per sheet count the spoiled sheets as well, but
+            not those for practice. With --film every figure is that film's.
             Example: trayledger show costs --by month --formula average
             """)
     {
@@ -36,13 +37,21 @@ internal sealed class ShowCosts : ShowCommand<CostsShown>
     {
         var film = parse.GetValue(_film) is { } code ? Film(code.Trim(), view) : null;
         var costs = _costs.Read(parse, view.Ledger, view.Holdings);
+        var (formula, asked) = (_costs.Formula(parse, view.Holdings), _costs.Asked(parse) is not null);
+        Revaluation? stock = film is null && !asked
+            ? null : new(view.Ledger.StockMoves(costs.Facts.To), formula, costs.Facts.From);
         return new(costs, film)
         {
+            Account = film is null ? null : new(costs, stock!, film),
             Grouping = parse.GetValue(_by),
-            Formula = _costs.Formula(parse, view.Holdings),
-            Revaluation = _costs.Asked(parse) is { } formula ? new(view.Ledger.StockMoves(costs.Facts.To), formula, costs.Facts.From) : null,
-            Next = NextSession.Of(view.Ledger, view.Holdings),
-            PriceRises = TodayReading.PriceRises(view.Ledger, view.Holdings),
+            Formula = formula,
+            Revaluation = asked ? stock : null,
+            Next = film is null ? NextSession.Of(view.Ledger, view.Holdings) : null,
+            PriceRises =
+            [
+                .. TodayReading.PriceRises(view.Ledger, view.Holdings)
+                    .Where(rise => film is null || rise.About.Equals(film, StringComparison.OrdinalIgnoreCase)),
+            ],
         };
     }
 

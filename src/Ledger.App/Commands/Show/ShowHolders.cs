@@ -74,6 +74,8 @@ internal sealed class ShowHolders(Workbench bench)
             yield return reason;
         if (side.Side.Faults.Count > 0)
             yield return $"spoiled {string.Join(", ", side.Side.Faults.Select(fault => $"{fault.Sheets} {fault.Cause.Name()}"))}";
+        if (side.Sheet is { } sheet)
+            yield return string.Join(", ", sheet.Marks);
         if (side.Sheet?.Exposure is { Subject.Length: > 0 } exposure)
             yield return exposure.Subject;
     }

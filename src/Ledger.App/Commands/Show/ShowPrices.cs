@@ -40,8 +40,8 @@ internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
             Column.Right("change"));
         foreach (var (price, earlier) in WithEarlier(prices))
             table.Add(
-                price.Item, Dates.Text(price.Date), price.Quantity.ToText(view.Style), price.Cost.Rounded(),
-                price.PerUnitText,
+                price.Item, Dates.Text(price.Date), price.Quantity.ToText(view.Style), price.Cost.Text(view.Style),
+                price.PerUnitText(view.Style),
                 Change(price, earlier));
         table.WriteTo(output, view.Width);
     }

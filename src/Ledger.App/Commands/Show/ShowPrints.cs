@@ -26,7 +26,7 @@ internal sealed class ShowPrints : ShowCommand<IReadOnlyList<PrintRecord>>
             Column.Left("session"), Column.Left("date"), Column.Right("area"), Column.Right("paper"), Column.Left("bath"), Column.Left("what"));
         foreach (var print in prints)
             table.Add(
-                print.Session, Dates.Text(print.Date), print.Area.ToText(view.Style), print.Cost.Rounded(), print.Bath ?? "-",
+                print.Session, Dates.Text(print.Date), print.Area.ToText(view.Style), print.Cost.Text(view.Style), print.Bath ?? "-",
                 string.Join(", ", print.Lines.Select(What)));
         table.WriteTo(output, view.Width);
     }

@@ -95,7 +95,7 @@ internal sealed class ShowSheet : ShowCommand<SheetStory>
                 + (exposure.Subject.Length > 0 ? $": {exposure.Subject}" : ""));
         if (story.Development is not { } developed)
         {
-            yield return ("cost", $"{story.Film.Rounded()} {view.Currency}, the film alone".TrimEnd());
+            yield return ("cost", $"{story.Film.Text(view.Style)} {view.Currency}, the film alone".TrimEnd());
             yield break;
         }
 
@@ -103,8 +103,8 @@ internal sealed class ShowSheet : ShowCommand<SheetStory>
         yield return ("became", developed.Cause is { } cause ? $"{developed.Fate.Name()}: {cause.Name()}" : developed.Fate.Name());
         yield return ("in the tray with", developed.TrayMates.Count == 0 ? "no other sheet" : string.Join(", ", developed.TrayMates));
         if (developed.Cost is { } cost)
-            yield return ("cost", $"{cost.Total.Rounded()} {view.Currency}: "
-                + $"film {cost.Film.Rounded()}, developer {cost.Developer.Rounded()}, "
-                + $"other chemistry {cost.OtherChemistry.Rounded()}, supplies {cost.Supplies.Rounded()}");
+            yield return ("cost", $"{cost.Total.Text(view.Style)} {view.Currency}: "
+                + $"film {cost.Film.Text(view.Style)}, developer {cost.Developer.Text(view.Style)}, "
+                + $"other chemistry {cost.OtherChemistry.Text(view.Style)}, supplies {cost.Supplies.Text(view.Style)}");
     }
 }

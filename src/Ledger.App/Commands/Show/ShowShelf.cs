@@ -32,7 +32,7 @@ internal sealed class ShowShelf(Workbench bench)
         foreach (var reading in shelf)
         {
             items.Add(
-                reading.Item.Code, reading.OnHand.ToText(view.Style), reading.Usable.ToText(view.Style), reading.Value.Rounded(),
+                reading.Item.Code, reading.OnHand.ToText(view.Style), reading.Usable.ToText(view.Style), reading.Value.Text(view.Style),
                 reading.Item.Name + Remarks(reading, ahead));
             foreach (var container in reading.Containers)
                 ContainerText.Add(containers, container, view);
@@ -40,11 +40,12 @@ internal sealed class ShowShelf(Workbench bench)
 
         items.WriteTo(output, view.Width);
         var total = new Money(shelf.Sum(reading => reading.Value.Millionths));
-        output.WriteLine($"{total.Rounded()} {view.Currency}".TrimEnd() + $" in all on {Dates.Text(view.AsOf)}");
+        output.WriteLine($"{total.Text(view.Style)} {view.Currency}".TrimEnd() + $" in all on {Dates.Text(view.AsOf)}");
         if (containers.IsEmpty)
             return;
         output.WriteLine();
         containers.WriteTo(output, view.Width);
+        ContainerText.WriteMarks(shelf.SelectMany(reading => reading.Containers), view, output);
     }
 
     private static string Remarks(ShelfReading reading, StockAhead ahead)

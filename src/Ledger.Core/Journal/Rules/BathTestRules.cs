@@ -22,7 +22,8 @@ internal static class BathTestRules
 
         var time = (int)tenths!.Value;
         var fresh = test.IsFresh ? time : draft.Past.FreshClearing(film.Code, bath.Place);
-        var cleared = new ClearingTime(test.Date, film.Code, time, test.IsFresh, bath.WorkedWeighted, fresh);
+        var worked = draft.Past.WorkedBy(bath.Place, test.Date) ?? bath.WorkedWeighted;
+        var cleared = new ClearingTime(test.Date, film.Code, time, test.IsFresh, worked, fresh);
         draft.Add(new ClearingTested(bath.Place, film.Code, time, test.IsFresh, fresh));
         if (test.Sheets > 0)
             draft.Take(film, film.Of(test.Sheets), test.Container, Places.Discarded, booksDifference: false);
@@ -133,9 +134,8 @@ internal static class BathTestRules
     {
         if (cleared.FreshTenths is null)
             draft.Remark($"no fresh clearing time of {cleared.Film} in {bath.Item} is recorded, so this one cannot be judged");
-        if (cleared.IsFresh && bath.WorkedWeighted > Area.Zero)
-            draft.Remark(
-                $"bath {bath.Code} has taken {bath.WorkedWeighted.ToText(draft.Style)} already; a fresh time is measured before that");
+        if (cleared.IsFresh && cleared.Worked > Area.Zero)
+            draft.Remark($"bath {bath.Code} had taken {cleared.Worked.ToText(draft.Style)} by then; a fresh time is measured before that");
         if (!cleared.IsFresh && cleared.IsExhaustedAt(bath.Limits.ExhaustedMultipleThousandths))
             draft.Remark(
                 $"that is {Scaled.InUnits(bath.Limits.ExhaustedMultipleThousandths, 1000)} times the fresh time or more: "

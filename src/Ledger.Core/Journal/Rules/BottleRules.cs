@@ -67,7 +67,7 @@ internal static class BottleRules
         }
 
         draft.Summary =
-            $"mixed {quantity.ToText(draft.Style)} of {stock.Code} from {source.Code} for {cost.Rounded()}: {string.Join(", ", names)}";
+            $"mixed {quantity.ToText(draft.Style)} of {stock.Code} from {source.Code} for {cost.Text(draft.Style)}: {string.Join(", ", names)}";
     }
 
     private static Quantity Wanted(StockSolution mixing, Item source, Draft draft)

@@ -27,7 +27,7 @@ internal static class DeliveryRules
         var came = delivery.Lines
             .Select((line, i) => Receive(line, new(shared.Lines[i], delivery.Currency, delivery.Rate), shared.Costs[i], draft)).ToList();
         var name = delivery.Reference.Trim() is { Length: > 0 } reference ? $"delivery {reference}" : "delivery";
-        draft.Summary = came is [var only] ? only : $"{name}, {shared.Total.Rounded()}: {string.Join("; ", came)}";
+        draft.Summary = came is [var only] ? only : $"{name}, {shared.Total.Text(draft.Style)}: {string.Join("; ", came)}";
     }
 
     /// <summary>The line with its packs: those that were said, or all that are still to come of its order.</summary>
@@ -74,7 +74,7 @@ internal static class DeliveryRules
         var value = delivery.Lines.Select((line, i) => prices[i].At(line.Packs!.Value)).Aggregate(Money.Zero, (sum, one) => sum + one);
         Require.That(
             delivery.Discount <= value,
-            $"the discount, {delivery.Discount.Rounded()}, is more than the {value.Rounded()} that the goods cost");
+            $"the discount, {delivery.Discount.Text(draft.Style)}, is more than the {value.Text(draft.Style)} that the goods cost");
         return prices;
     }
 
@@ -101,7 +101,7 @@ internal static class DeliveryRules
 
         OrderRules.Deliver(line, item, quantity, draft);
         return $"{packs} {(count == 1 ? "pack" : "packs")} of {item.Code}, "
-            + $"{quantity.ToText(draft.Style)} for {lot.Cost.Rounded()}";
+            + $"{quantity.ToText(draft.Style)} for {lot.Cost.Text(draft.Style)}";
     }
 
     /// <summary>Puts one container on the shelf, and says what of the lot is left for the next.</summary>

@@ -30,9 +30,11 @@ internal sealed class DevelopedSheets(LoggedBatches batches, Draft draft)
         {
             Add(number, line, line.Group, film, draw.From.Lot.Id, draw.Quantity.Base, draw.Cost);
             foreach (var cost in Share.Split(draw.Cost.Millionths, new long[draw.Quantity.Base]))
-                Develop(number, line, film, film.Unit == Unit.Sheet ? draft.Film.NewSheet($"{number}.{++_new}") : default, draw.From.Lot.Id, new(cost), draw.From.Place, null);
+                Develop(number, line, film, New(number, film), draw.From.Lot.Id, new(cost), draw.From.Place, null);
         }
     }
+
+    private SheetId New(int line, Item film) => film.Unit == Unit.Sheet ? draft.Film.NewSheet($"{line}.{++_new}") : default;
 
     private void TakeKnown(int number, SessionLine line, Item film, IReadOnlyList<Sheet> sheets)
     {

@@ -117,7 +117,10 @@ internal static class EntryTexts
         Amendment e => e with
         {
             Reference = Maybe(e.Reference, "the reference"), Reason = Line(e.Reason, "the reason"),
-            Changes = [.. e.Changes.Select(change => change with { Value = Lines(change.Value, $"the new {change.Field}") })],
+            Changes = [.. e.Changes.Select(change => change with
+            {
+                Field = Line(change.Field, "the field"), Value = Lines(change.Value, "the new value"),
+            })],
         },
         Undo e => e with { Reference = Maybe(e.Reference, "the reference"), Reason = Line(e.Reason, "the reason") },
         _ => throw new ArgumentException($"the texts of a {entry.Kind} are not known", nameof(entry)),

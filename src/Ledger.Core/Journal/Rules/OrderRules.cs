@@ -47,7 +47,7 @@ internal static class OrderRules
             change.IsBackOrdered switch { true => "back-ordered", false => "no longer back-ordered", _ => null },
             change.ExpectedOn is { } day ? $"expected on {Dates.Text(day)}" : null,
             change.Packs is { } now ? $"{now} {(now == 1 ? "pack" : "packs")} instead of {lines[0].Packs}" : null,
-            change.Price is { } cost ? $"a pack costs {cost.Rounded()} instead of {lines[0].Price.Rounded()}" : null,
+            change.Price is { } cost ? $"a pack costs {cost.Text(draft.Style)} instead of {lines[0].Price.Text(draft.Style)}" : null,
         ];
         draft.Summary = $"order {order.Code}: {string.Join(", ", lines.Select(line => line.Item))} "
             + string.Join(", ", news.OfType<string>());
@@ -109,7 +109,7 @@ internal static class OrderRules
             currency is null || currency == draft.Holdings.Settings.Currency,
             $"order {order.Code} says no price in {currency}; say what a pack of {line.Item} cost");
         if (line.Price != Money.Zero)
-            draft.Remark($"price {line.Price.Rounded()} taken from order {order.Code}");
+            draft.Remark($"price {line.Price.Text(draft.Style)} taken from order {order.Code}");
         return line.Price;
     }
 

@@ -37,5 +37,5 @@ internal static class Require
         That(quantity.Base > 0, $"{what} must be more than nothing, not {quantity}");
 
     public static void NotNegative(Money money, string what) =>
-        That(money.Millionths >= 0, $"{what} cannot be negative: {money.Rounded()}");
+        That(money.Millionths >= 0, $"{what} cannot be negative: {Scaled.ToText(money.Amount, 6)}");
 }

@@ -54,7 +54,7 @@ public sealed class BathMixingTests
         var posting = _ledger.Post("bath ml=5500 book=yes");
         Assert.Equal(
             [(Places.LostOrGained, 100_000L, "1.59"), (new PlaceId(105), 1_100_000L, "17.49")],
-            posting.Movements.Select(movement => (movement.From, movement.Quantity, movement.Value.Rounded())));
+            posting.Movements.Select(movement => (movement.From, movement.Quantity, movement.Value.Text(MeasureStyle.Metric))));
         Assert.Equal(
             ["fix/1 held 100 ml more than the book says; the difference is booked as found by a count"], posting.Remarks);
         Assert.Null(_ledger.Holdings.Container("fix/1"));

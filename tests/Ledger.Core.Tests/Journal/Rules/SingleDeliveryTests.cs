@@ -17,7 +17,7 @@ public sealed class SingleDeliveryTests
         Assert.Equal(("A7", "2028-11-30", "freezer"), (lot.Batch, Dates.Text(lot.ExpiresOn!.Value), lot.Storage));
         Assert.Equal(
             [(Places.Supplier, 25, "169.25"), (Places.Supplier, 25, "169.25")],
-            posting.Movements.Select(movement => (movement.From, movement.Quantity, movement.Value.Rounded())));
+            posting.Movements.Select(movement => (movement.From, movement.Quantity, movement.Value.Text(MeasureStyle.Metric))));
         Assert.Equal(
             [new Effect("fen80/1", "-", "25 sheets"), new Effect("fen80/2", "-", "25 sheets")], posting.Effects);
         Assert.All(_ledger.Holdings.ContainersOf("fen80"), container => Assert.True(container.IsSealed));

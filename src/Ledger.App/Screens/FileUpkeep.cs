@@ -1,10 +1,12 @@
 using Ledger.App.Commands.Files;
+using Ledger.App.Wiring;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
+using Ledger.Storage.Files;
 using Ledger.Terminal;
 using NodaTime;
 
-namespace Ledger.App.Wiring;
+namespace Ledger.App.Screens;
 
 /// <summary>
 /// Work on the ledger's file for the screens. Each piece of work opens the file for itself, so that it can run while the screens read.

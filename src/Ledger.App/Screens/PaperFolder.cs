@@ -1,14 +1,15 @@
 using Ledger.App.Commands.Print;
+using Ledger.App.Wiring;
 using Ledger.Core.Baths;
 using Ledger.Core.Journal;
 using Ledger.Core.Planning;
 using Ledger.Core.Stock;
 using Ledger.Exchange.Print;
-using Ledger.Storage;
+using Ledger.Storage.Files;
 using Ledger.Terminal;
 using Pages = Ledger.Exchange.Print;
 
-namespace Ledger.App.Wiring;
+namespace Ledger.App.Screens;
 
 /// <summary>
 /// Writes the pages that the screens ask for into a folder of their own, each as HTML for a browser and as plain text for any printer. A page

@@ -1,8 +1,7 @@
-using Ledger.Storage.Files;
 using Microsoft.Data.Sqlite;
 using NodaTime;
 
-namespace Ledger.Storage.Upkeep;
+namespace Ledger.Storage.Files;
 
 /// <summary>Copies a ledger while it is in use. The copy appears under its name only when it is whole and on the disk.</summary>
 internal static class Backup

@@ -1,8 +1,9 @@
+using Ledger.App.Wiring;
 using Ledger.Storage;
 using Ledger.Terminal;
 using NodaTime;
 
-namespace Ledger.App.Wiring;
+namespace Ledger.App.Screens;
 
 /// <summary>The terminal UI as the process's own screens.</summary>
 internal sealed class TerminalScreens : IScreens

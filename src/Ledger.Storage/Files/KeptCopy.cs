@@ -1,4 +1,4 @@
-namespace Ledger.Storage.Upkeep;
+namespace Ledger.Storage.Files;
 
 /// <summary>A copy of the ledger as it was, kept beside it.</summary>
 /// <param name="Path">Where it is.</param>

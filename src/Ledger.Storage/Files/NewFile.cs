@@ -1,6 +1,4 @@
-using Ledger.Storage.Files;
-
-namespace Ledger.Storage;
+namespace Ledger.Storage.Files;
 
 /// <summary>
 /// A file that is written under a name that nothing else has, and takes its own name only when it is whole and on the disk. Whatever

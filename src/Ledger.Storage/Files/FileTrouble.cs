@@ -1,4 +1,4 @@
-namespace Ledger.Storage;
+namespace Ledger.Storage.Files;
 
 /// <summary>Says in a sentence why a file or folder cannot be used.</summary>
 public static class FileTrouble

@@ -1,9 +1,8 @@
 using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Rules;
 using Ledger.Core.Measures;
 using NodaTime;
 
-namespace Ledger.Core.Journal;
+namespace Ledger.Core.Journal.Rules;
 
 /// <summary>
 /// Turns an entry into what it moves and establishes, or refuses it with a reason. Pure: the same facts give the same answer.
@@ -60,6 +59,12 @@ public static class PostingRules
             return new Refused(refused.Refusal);
         }
     }
+
+    /// <summary>What the journal says of an undo or an amendment.</summary>
+    /// <param name="act">The undo or the amendment.</param>
+    /// <param name="number">The number of the entry that it is about.</param>
+    /// <param name="kind">The kind of that entry.</param>
+    public static string SummaryOf(Entry act, long number, string kind) => ActRules.Summary(act, number, kind);
 
     private static void Post(Entry entry, Draft draft)
     {
@@ -120,14 +125,3 @@ public static class PostingRules
         Require.That(entry.Note.Length <= LongestNote, $"the note has {entry.Note.Length} characters; at most {LongestNote} are kept");
     }
 }
-
-/// <summary>What the rules decided.</summary>
-public abstract record Decision;
-
-/// <summary>The entry can be written.</summary>
-/// <param name="Posting">What it would write.</param>
-public sealed record Accepted(Posting Posting) : Decision;
-
-/// <summary>The entry is refused.</summary>
-/// <param name="Refusal">Why.</param>
-public sealed record Refused(Refusal Refusal) : Decision;

@@ -1,4 +1,4 @@
-namespace Ledger.Storage;
+namespace Ledger.Storage.Files;
 
 /// <summary>Where a path leads when every link on the way is followed.</summary>
 public static class RealPath
