@@ -35,12 +35,11 @@ internal static class BathBlocks
         var (bath, style, today) = (reading.Bath, holdings.Settings.Style, holdings.AsOf);
         return Block.Facts($"Bath {bath.Code}: {bath.Role.Name()} for {bath.Material.Name()}", [
             ("State", Mark(reading, holdings) + State(reading, holdings)),
-            ("Through it", $"{Throughput(reading, style)} a litre"),
+            ("Through it", $"{Throughput(reading, style)} a litre{(bath.Capacity is { } capacity ? $", basis: {capacity.Basis}" : "")}"),
             .. Gauges(reading, style, today),
             ("Good until", reading.GoodUntil.Text(today)),
             ("Takes yet", SheetsLeft(reading, holdings)),
             ("Indicator", bath is { Indicator: { } spent, Capacity: not null } ? $"spent when it is {spent}, whatever is left by area" : null),
-            ("Capacity", bath.Capacity is { } capacity ? $"{capacity.PerLitre.ToText(style)} a litre, basis: {capacity.Basis}" : null),
             ("Has taken", bath.Worked == bath.WorkedWeighted
                 ? bath.Worked.ToText(style)
                 : $"{bath.Worked.ToText(style)}, weighted by film {bath.WorkedWeighted.ToText(style)}"),

@@ -69,7 +69,7 @@ public sealed class TwoMonthsTests : IDisposable
             ("Capacity, sq in/litre", "2000"), ("Basis", "handbook"), ("Days mixed", "180"));
         typist.On("r").Press(Key.F4, Key.F4).Fill(
             ("Item", "fen80"), ("Packs", "2"), ("Price of a pack", "178"), ("Item", "syrup"), ("Price of a pack", "42"),
-            ("Item", "fix"), ("Price of a pack", "16"), ("Currency", "EUR"));
+            ("Item", "fix"), ("Price of a pack", "16"), ("Currency", "EUR"), ("Invoice", "R1"));
         typist.Find("processes").On("n").Fill(("Process", "tray"), ("Item", "syrup"), ("In ml", "1250"), ("Per", "batch"));
         typist.On("n").Fill(("Process", "tray"), ("what", "fixer"), ("Item", "fix"), ("Use", "reused"));
         typist.On("7n").Fill(("Holder", "E01"));
