@@ -19,7 +19,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
 {
     private readonly SqliteConnection _connection;
     private readonly ZonedClock _clock;
-    private readonly SharedHoldings _holdings = new();
+    private readonly SharedHoldings _holdings;
     private Snapshot? _held;
 
     private LedgerFile(string path, SqliteConnection connection, string? migratedFrom, ZonedClock clock)
@@ -28,6 +28,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         MigratedFrom = migratedFrom;
         _connection = connection;
         _clock = clock;
+        _holdings = new((snapshot, day) => day < Today ? Definitions.On(snapshot, day) : null);
     }
 
     /// <summary>The file.</summary>
