@@ -52,7 +52,12 @@ picture() {
     xterm -u8 -T pictured -fa 'DejaVu Sans Mono' -fs 10 -geometry "${width}x${height}+0+0" -bg "$ground" -fg "$ink" -b 0 -e \
         tmux -S "$socket" -f "$here/tmux.conf" new-session "$binary --file $room/ledger.db --theme $theme" &
     xterm=$!
-    sleep 1.2
+    waited=0
+    until tmux -S "$socket" has-session 2>/dev/null || [ $waited = 100 ]; do
+        sleep 0.1
+        waited=$((waited + 1))
+    done
+    sleep 0.8
     for key in "$@"; do
         tmux -S "$socket" send-keys "$key"
         sleep 0.3

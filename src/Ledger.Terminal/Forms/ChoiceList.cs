@@ -2,7 +2,6 @@ using Ledger.Core.Measures;
 using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Themes;
-using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 
@@ -50,7 +49,8 @@ internal sealed class ChoiceList(Action<string> take) : View
             var text = UserText.Shown($"{(isHere ? ">" : " ")} {name.PadRight(names)}  {note}");
             var mark = line == 0 && _top > 0 ? Signs.Here.Up : line == Viewport.Height - 1 && _top + line < _rows.Count - 1 ? Signs.Here.Down : ' ';
             SetAttributeForRole(isHere ? Style.Title : Style.Selected);
-            AddStr(0, line, (text.Length > Viewport.Width - 2 ? text[..Math.Max(0, Viewport.Width - 3)] + "…" : text).PadRight(Viewport.Width - 2) + mark + " ");
+            var whole = text.Length > Viewport.Width - 2 ? text[..Math.Max(0, Viewport.Width - 3)] + "…" : text;
+            AddStr(0, line, whole.PadRight(Viewport.Width - 2) + mark + " ");
         }
 
         return true;

@@ -15,11 +15,13 @@ internal static class ChoiceNotes
         if (holdings.Bath(name) is { } bath)
         {
             var reading = new BathReading(bath, holdings.AsOf);
-            return Joined(BathBlocks.State(reading, holdings), reading.Remaining is { } left ? $"{left.ToText(style)} left" : "", Good(reading.GoodUntil?.Date));
+            return Joined(
+                BathBlocks.State(reading, holdings), reading.Remaining is { } left ? $"{left.ToText(style)} left" : "", Good(reading.GoodUntil?.Date));
         }
 
         if (holdings.Container(name) is { } box)
-            return Joined(box.Held.ToText(style), box.IsSealed ? "sealed" : "open", Good(box.GoodUntil(holdings.Item(box.Lot.Item)!.Keeping)?.Date), box.Storage);
+            return Joined(
+                box.Held.ToText(style), box.IsSealed ? "sealed" : "open", Good(box.GoodUntil(holdings.Item(box.Lot.Item)!.Keeping)?.Date), box.Storage);
         if (holdings.Item(name) is { } item)
             return item.Name;
         if (holdings.Jug(name) is { } jug)

@@ -3,6 +3,8 @@ namespace Ledger.Terminal.Pictures;
 /// <summary>The signs that pictures are drawn with: chosen here once, by what the terminal can write.</summary>
 internal sealed record Signs
 {
+    private static readonly string[] _localeVariables = ["LC_ALL", "LC_CTYPE", "LANG"];
+
     /// <summary>Plain characters, for any terminal.</summary>
     public static Signs Plain { get; } = new();
 
@@ -83,7 +85,7 @@ internal sealed record Signs
     /// <param name="variable">A variable of the environment.</param>
     public static bool IsUnicode(Func<string, string?> variable)
     {
-        var locale = new[] { "LC_ALL", "LC_CTYPE", "LANG" }.Select(variable).FirstOrDefault(value => value is { Length: > 0 }) ?? "";
+        var locale = _localeVariables.Select(variable).FirstOrDefault(value => value is { Length: > 0 }) ?? "";
         return variable("TERM") is not "dumb" && (OperatingSystem.IsWindows()
             || locale.Replace("-", "", StringComparison.Ordinal).EndsWith("utf8", StringComparison.OrdinalIgnoreCase));
     }

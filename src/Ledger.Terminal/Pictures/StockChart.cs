@@ -35,7 +35,8 @@ internal sealed record StockChart(
         for (var row = height; row >= 1; row--)
         {
             var label = row == height ? Figure(top) : row == orderRow ? Figure(OrderAt) : "";
-            var cells = past.Select(level => Cell(level ?? 0, row, top, height, Signs.Bar[0])).Concat(ahead.Select(level => Cell(level, row, top, height, Signs.Ahead)));
+            var cells = past.Select(level => Cell(level ?? 0, row, top, height, Signs.Bar[0]))
+                .Concat(ahead.Select(level => Cell(level, row, top, height, Signs.Ahead)));
             var line = cells.Select(cell => cell == ' ' && row == orderRow ? Signs.Level : cell);
             yield return $"{label.PadLeft(labels)} {Signs.Upright}{string.Concat(line)}".TrimEnd();
         }

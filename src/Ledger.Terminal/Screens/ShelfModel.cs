@@ -41,7 +41,8 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Item", 16), new("On hand", 12, IsFigure: true), new("Good until", 10), new("State", 17), new("Enough for", 22, Least: 10), new("Value", 10, IsFigure: true),
+        new("Item", 16), new("On hand", 12, IsFigure: true), new("Good until", 10), new("State", 17), new("Enough for", 22, Least: 10),
+        new("Value", 10, IsFigure: true),
         new("Name", 30, Least: 8),
     ];
 

@@ -1,6 +1,5 @@
 using Ledger.Terminal.Pages;
 using Ledger.Terminal.Themes;
-using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 

@@ -1,7 +1,6 @@
 using Ledger.Core.Measures;
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Themes;
-using Terminal.Gui.Drawing;
 using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Shell;

@@ -1,6 +1,5 @@
 using Ledger.Core.Measures;
 using Ledger.Terminal.Themes;
-using Terminal.Gui.Drawing;
 using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Shell;

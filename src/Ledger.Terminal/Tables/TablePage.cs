@@ -197,7 +197,7 @@ internal sealed class TablePage : Page
         }
     }
 
-    private Step? OpenFind()
+    private RedrawStep OpenFind()
     {
         _find.Open();
         SetNeedsLayout();
@@ -217,7 +217,7 @@ internal sealed class TablePage : Page
         SetNeedsLayout();
     }
 
-    private Step? Sort(Action<Sift> sort)
+    private RedrawStep Sort(Action<Sift> sort)
     {
         sort(_model.Sift);
         Bind();
