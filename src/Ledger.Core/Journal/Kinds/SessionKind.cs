@@ -124,7 +124,6 @@ internal static class SessionKind
             new(Plan, entry => entry.Plan),
             new(DrawFirst, entry => Given.Names(entry.DrawFirst)),
             new(SharedFields.BookDifference, entry => Given.Yes(entry.BooksDifference)),
-            new(SharedFields.Anyway, entry => Given.Yes(entry.Anyway)),
         ],
         Line = new LineKind<SessionLine>
         {
@@ -156,7 +155,7 @@ internal static class SessionKind
             Process = values.Of(Process),
             Lines = values.LinesOf<SessionLine>(), Bath = values.Find(Bath), Plan = values.Find(Plan),
             DrawFirst = values.Find(DrawFirst) ?? [],
-            BooksDifference = values.Of(SharedFields.BookDifference), Anyway = values.Of(SharedFields.Anyway),
+            BooksDifference = values.Of(SharedFields.BookDifference),
         },
     };
 

@@ -71,6 +71,9 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
 
     public LotId NewLot() => new(holdings.LastLot + ++_newLots);
 
+    /// <summary>What it would establish, as far as it is put together.</summary>
+    public IReadOnlyList<PostedFact> Facts => _facts;
+
     public void Add(PostedFact fact) => _facts.Add(fact);
 
     public void Add(Movement movement) => _movements.Add(movement);
@@ -100,14 +103,19 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
     /// <summary>Puts down something unlikely, which <see cref="Settle"/> asks about.</summary>
     public void Doubt(string sentence) => _doubts.Add(sentence);
 
-    /// <summary>Refuses what is doubtful, unless the user says that it is so anyway; then it is only remarked.</summary>
-    public void Settle(bool anyway)
+    /// <summary>
+    /// Refuses what is doubtful, unless the user says that it is so anyway; then it is only remarked, as it is of an entry that is only
+    /// decided once more.
+    /// </summary>
+    /// <param name="today">The day of recording.</param>
+    public void Settle(LocalDate today)
     {
-        if (_doubts.Count > 0 && !anyway && !isReplay)
-            throw new RefusedException(
-                RefusalKind.Doubtful, $"{string.Join("; ", _doubts.Distinct())}; if it is so, record it with --anyway");
-        _remarks.AddRange(_doubts);
-        _doubts.Clear();
+        if (isReplay)
+            return;
+        List<string> doubts = [.. _doubts.Concat(Slips.In(this, today)).Distinct()];
+        if (doubts.Count > 0 && !Entry.Anyway)
+            throw new RefusedException(RefusalKind.Doubtful, $"{string.Join("; ", doubts)}; if it is so, record it with --anyway");
+        _remarks.AddRange(doubts);
     }
 
     /// <summary>An undo stands on the day of what it takes back, and knows its number.</summary>
@@ -175,23 +183,25 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
         if (!isOpen && !(isWhole && to == Places.Discarded))
         {
             Add(new ContainerOpened(container.Place));
-            RemarkOnCold(container);
             container = container with { OpenedOn = Date };
         }
+
+        if (to != Places.Discarded && to != Places.LostOrGained)
+            AskAboutCold(container);
 
         if (container.GoodUntil(Item(container.Lot.Item).Keeping) is { } good && good.IsPast(Date) && to != Places.Discarded)
             Remark($"{container.Code} was good until {Dates.Text(good.Date)} ({Keeping.KeepingRuleNames.Name(good.Rule)})");
         Touch(container.Less(draw.Quantity, draw.Cost));
     }
 
-    /// <summary>A box that is opened straight from the freezer, or too soon after the cold, sweats.</summary>
-    public void RemarkOnCold(Container container)
+    /// <summary>Film that is taken out straight from the freezer, or too soon after the cold, sweats, whether its box was open or not.</summary>
+    public void AskAboutCold(Container container)
     {
         if (Item(container.Lot.Item).Kind == ItemKind.Film && Keeping.ColdPlaces.Of(container.Storage) == Keeping.Coldness.Freezer)
-            Remark($"{container.Code} is kept in the {container.Storage}: let it warm up closed before it is opened, or it sweats, and film "
-                + "that has sweated is lost. If it has been taken out, enter where it is kept now");
+            Doubt($"{container.Code} is kept in the {container.Storage}: film that is taken out cold sweats and is lost; let the box warm up closed, "
+                + $"and enter where it is kept now with `record storage {container.Code}`");
         if (container.OpensFrom is { } warm && Date < warm)
-            Remark($"{container.Code} came out of the cold and should not be opened before {Dates.Text(warm)}");
+            Doubt($"{container.Code} came out of the cold and should not be opened before {Dates.Text(warm)}");
     }
 
     public Posting ToPosting() => new(Entry, Summary, _movements, _facts, [.. Effects()], [.. _remarks.Distinct()]) { Names = _names };
