@@ -5,6 +5,7 @@ using Ledger.App.Commands.Print;
 using Ledger.App.Commands.Record;
 using Ledger.App.Commands.Show;
 using Ledger.App.Output;
+using Ledger.App.Screens;
 using Ledger.App.Wiring;
 
 namespace Ledger.App;
@@ -31,7 +32,7 @@ internal static class Program
     {
         ThisProcess.HoldDescriptors();
         ThisProcess.ExplainFaults();
-        return Run(args, ThisProcess.Surroundings());
+        return Run(args, ThisProcess.Surroundings(TerminalScreens.IfAttached));
     }
 
     internal static int Run(IReadOnlyList<string> args, Surroundings around)

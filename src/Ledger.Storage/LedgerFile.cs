@@ -2,6 +2,7 @@ using Ledger.Core.Baths;
 using Ledger.Core.Costing;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Journal.Rules;
 using Ledger.Core.Sessions;
 using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
@@ -195,7 +196,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         var before = Check(null, cancel);
         if (before.Mendable.Count == 0)
             return new(null, [], before);
-        var copy = Guard(() => Upkeep.Backup.Keep(_connection, Path, _clock.GetCurrentInstant(), "backup").Path);
+        var copy = Guard(() => Backup.Keep(_connection, Path, _clock.GetCurrentInstant(), "backup").Path);
         Write(transaction =>
         {
             if (Mender.TryMend(_connection))
@@ -214,7 +215,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         var full = System.IO.Path.GetFullPath(target);
         if (File.Exists(full))
             throw new LedgerFileException($"{full} exists already; name a new file for the backup");
-        Upkeep.Backup.Copy(_connection, full, Path);
+        Backup.Copy(_connection, full, Path);
     }
 
     /// <summary>Writes what a backup holds into the ledger, once the backup is proved. A copy of what stood there is kept beside it.</summary>

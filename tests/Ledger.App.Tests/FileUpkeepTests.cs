@@ -1,5 +1,5 @@
+using Ledger.App.Screens;
 using Ledger.App.Tests.Support;
-using Ledger.App.Wiring;
 using Ledger.Terminal;
 using NodaTime;
 using NodaTime.Testing;

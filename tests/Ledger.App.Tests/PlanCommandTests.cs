@@ -1,6 +1,6 @@
 using System.Text.Json;
+using Ledger.App.Screens;
 using Ledger.App.Tests.Support;
-using Ledger.App.Wiring;
 using Ledger.Storage;
 using NodaTime;
 using NodaTime.Testing;

@@ -1,4 +1,5 @@
 using Ledger.Core.Journal.Entries;
+using Ledger.Storage.Files;
 using Ledger.Storage.Tests.Support;
 using Microsoft.Data.Sqlite;
 

@@ -1,3 +1,4 @@
+using Ledger.Storage.Files;
 using Ledger.Storage.Tests.Support;
 
 namespace Ledger.Storage.Tests;

@@ -33,7 +33,8 @@ internal static class ThisProcess
         Environment.Exit(ExitStatus.Fault);
     };
 
-    public static Surroundings Surroundings()
+    /// <param name="screens">Makes the terminal screens, or null where there is no terminal.</param>
+    public static Surroundings Surroundings(Func<IScreens?> screens)
     {
         if (OperatingSystem.IsWindows() && !Console.IsOutputRedirected)
             Console.OutputEncoding = Encoding.UTF8;
@@ -48,7 +49,7 @@ internal static class ThisProcess
             IsWatched = !Console.IsErrorRedirected,
             Interrupts = Interrupts,
             Signal = () => _signal,
-            Screens = TerminalScreens.IfAttached,
+            Screens = screens,
         };
     }
 

@@ -1,5 +1,5 @@
 using System.Data.Common;
-using Ledger.Storage;
+using Ledger.Storage.Files;
 
 namespace Ledger.App.Wiring;
 

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Ledger.App.Values;
 using Ledger.Storage;
+using Ledger.Storage.Files;
 using NodaTime;
 
 namespace Ledger.App.Wiring;

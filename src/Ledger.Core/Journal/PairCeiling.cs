@@ -3,7 +3,7 @@ using Ledger.Core.Baths;
 namespace Ledger.Core.Journal;
 
 /// <summary>A pair of baths is rotated so often, and then mixed anew.</summary>
-internal static class PairCeiling
+public static class PairCeiling
 {
     /// <summary>Whether the pair was rotated as often as the setting rotation-ceiling allows.</summary>
     public static bool IsAtCeiling(this Holdings holdings, Bath second) => second.Rotations >= holdings.Settings.RotationCeiling;

@@ -39,7 +39,7 @@ public enum RefusalKind
     Doubtful,
 }
 
-/// <summary>Carries a refusal out of the depth of a rule; caught by <see cref="PostingRules"/> and never seen outside the core.</summary>
+/// <summary>Carries a refusal out of the depth of a rule; caught by the posting rules and never seen outside the core.</summary>
 internal sealed class RefusedException(RefusalKind kind, string sentence) : Exception(sentence)
 {
     private const int MostNamed = 12;

@@ -1,6 +1,7 @@
 using Dapper;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Kinds;
+using Ledger.Core.Journal.Rules;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Storage.Reading;

@@ -2,6 +2,7 @@ using Dapper;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
+using Ledger.Core.Journal.Rules;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 using Ledger.Storage.Reading;

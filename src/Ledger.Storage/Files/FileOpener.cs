@@ -1,5 +1,4 @@
 using System.Globalization;
-using Ledger.Storage.Upkeep;
 using Microsoft.Data.Sqlite;
 using NodaTime;
 

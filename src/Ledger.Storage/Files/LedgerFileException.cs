@@ -1,4 +1,4 @@
-namespace Ledger.Storage;
+namespace Ledger.Storage.Files;
 
 /// <summary>The file cannot be used. The message is a sentence that says what is wrong, with which file, and what to do.</summary>
 public sealed class LedgerFileException : Core.Journal.LedgerUnavailableException

@@ -1,4 +1,3 @@
-using Ledger.Storage.Upkeep;
 using Microsoft.Data.Sqlite;
 using NodaTime;
 using NodaTime.Text;

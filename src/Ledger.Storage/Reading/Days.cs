@@ -1,4 +1,5 @@
 using Ledger.Core.Measures;
+using Ledger.Storage.Files;
 using NodaTime;
 
 namespace Ledger.Storage.Reading;

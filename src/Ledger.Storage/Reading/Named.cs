@@ -2,6 +2,7 @@ using Ledger.Core.Baths;
 using Ledger.Core.Film;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
+using Ledger.Storage.Files;
 
 namespace Ledger.Storage.Reading;
 

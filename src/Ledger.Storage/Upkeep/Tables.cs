@@ -9,12 +9,13 @@ namespace Ledger.Storage.Upkeep;
 internal sealed class Tables(Snapshot snapshot)
 {
     /// <summary>
-    /// The ledger's own tables, in the order of their names. Another program may have put others into the file; they are no part of it.
+    /// The ledger's own tables, in the order of their names. Another program may have put others into the file; they are no part of it, and
+    /// neither is what was typed and not saved.
     /// </summary>
     public IReadOnlyList<string> Names =>
     [
         .. Schema.Of(snapshot.Connection).Values
-            .Where(part => part.Type == "table" && Schema.Expected.ContainsKey(part.Name)).Select(part => part.Name),
+            .Where(part => part.Type == "table" && part.Name != Drafts.Table && Schema.Expected.ContainsKey(part.Name)).Select(part => part.Name),
     ];
 
     public IReadOnlyList<string> Columns(string table)

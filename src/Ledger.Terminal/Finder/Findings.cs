@@ -2,8 +2,9 @@ using Ledger.Core.Film;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Screens;
-using Ledger.Terminal.Shell;
 using Ledger.Terminal.Tables;
 
 namespace Ledger.Terminal.Finder;

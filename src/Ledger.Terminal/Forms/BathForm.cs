@@ -20,6 +20,8 @@ internal sealed class BathForm : KindForm
         OfferAll();
     }
 
+    protected override string About => _like?.Code ?? "";
+
     protected override void OfferAll()
     {
         var item = this["item"].Text;

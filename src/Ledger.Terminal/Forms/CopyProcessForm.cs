@@ -2,6 +2,7 @@ using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Sessions;
+using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;
 

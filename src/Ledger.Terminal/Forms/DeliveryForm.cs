@@ -1,7 +1,7 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Stock;
-using Ledger.Terminal.Screens;
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;
 

@@ -3,7 +3,7 @@ using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Measures;
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Blocks;
 
 namespace Ledger.Terminal.Forms;
 

@@ -2,6 +2,7 @@ using Ledger.Core.Journal;
 using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
+using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;
 

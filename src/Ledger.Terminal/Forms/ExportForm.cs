@@ -1,4 +1,4 @@
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;
 

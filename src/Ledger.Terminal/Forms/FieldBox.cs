@@ -1,3 +1,4 @@
+using Ledger.Terminal.Pages;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
@@ -19,6 +20,9 @@ internal sealed class FieldBox : TextField
         _next = next;
         // Behind the last sign there is a place for the cursor, or the first one would go out of sight.
         Width = width + 1;
+        // These keys belong to the form; the base has moves and deletions on them that other keys do as well.
+        foreach (var key in FormPage.OwnKeys)
+            KeyBindings.Remove(key);
         Show();
         ValueChanged += (_, _) => OnTyped();
     }

@@ -1,5 +1,7 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Kinds;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;
 
@@ -7,8 +9,8 @@ namespace Ledger.Terminal.Forms;
 internal sealed class FieldBoxes
 {
     private readonly IReadOnlyList<Field> _fields;
-    private readonly Holdings _holdings;
-    private readonly ReadingTerms _terms;
+    private Holdings _holdings;
+    private ReadingTerms _terms;
     private readonly Dictionary<Field, FormField> _boxes = [];
 
     /// <param name="fields">The fields in order.</param>
@@ -21,6 +23,12 @@ internal sealed class FieldBoxes
         foreach (var field in fields)
             _boxes[field] = Made(field, field == named);
     }
+
+    /// <summary>They offer and read from now on by what the ledger holds then.</summary>
+    public void Renew(Holdings holdings, ReadingTerms terms) => (_holdings, _terms) = (holdings, terms);
+
+    /// <summary>All fields by their names.</summary>
+    public IEnumerable<(string Name, FormField Box)> Named => _fields.Select(one => (one.Name, _boxes[one]));
 
     /// <summary>All fields in order.</summary>
     public IEnumerable<FormField> All => _fields.Select(one => _boxes[one]);
@@ -105,9 +113,10 @@ internal sealed class FieldBoxes
 
     private FormField Made(Field field, bool isName) => new(Label(field), field.Width, isName ? FieldKind.Text : KindOf(field))
     {
-        Hint = Screens.ScreenText.Sentence(field.Help),
+        Hint = ScreenText.Sentence(field.Help),
         Today = _terms.Today,
         Choices = () => Choices(field),
+        Makes = isName || field.Choices is null ? null : Makers.Of(field),
     };
 
     /// <summary>What can be chosen; nothing too where nothing must be.</summary>

@@ -1,3 +1,5 @@
+using Ledger.Terminal.Pages;
+
 namespace Ledger.Terminal.Forms;
 
 /// <summary>How fields stand on a form: side by side as long as a narrow screen has room for them.</summary>

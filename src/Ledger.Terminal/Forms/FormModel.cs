@@ -1,7 +1,7 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
-using Ledger.Terminal.Screens;
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;
 
@@ -9,8 +9,10 @@ namespace Ledger.Terminal.Forms;
 /// <param name="ledger">The ledger.</param>
 internal abstract class FormModel(ILedger ledger) : Form
 {
+    private bool _isSaved;
+
     /// <summary>The entry's key, made when the form opens: saving twice writes once.</summary>
-    protected string EntryKey { get; } = Guid.CreateVersion7().ToString();
+    protected string EntryKey { get; set; } = Guid.CreateVersion7().ToString();
 
     /// <summary>The ledger.</summary>
     protected ILedger Ledger => ledger;
@@ -25,7 +27,7 @@ internal abstract class FormModel(ILedger ledger) : Form
         {
             return Judge() switch
             {
-                Ready ready => Outcome(ledger.Post(ready.Entry)),
+                Ready ready => Done(Outcome(ledger.Post(ready.Entry))),
                 Rejected rejected => Saving.Not(RefusalText.Of(rejected.Refusal)),
                 Incomplete incomplete => Saving.Not(ScreenText.Sentence(incomplete.Problems[0])),
                 _ => Saving.Not("Nothing was written."),
@@ -35,6 +37,32 @@ internal abstract class FormModel(ILedger ledger) : Form
         {
             return Saving.Not(ScreenText.Sentence(trouble.Message));
         }
+    }
+
+    /// <inheritdoc/>
+    public override bool Park()
+    {
+        if (ParkedAs is not { } name || _isSaved)
+            return base.Park();
+        try
+        {
+            if (IsTouched || ledger.Draft(name) is not null)
+                ledger.Keep(name, IsTouched ? Content() : null);
+            return true;
+        }
+        catch (LedgerUnavailableException)
+        {
+            return !IsTouched;
+        }
+    }
+
+    /// <summary>What was typed is in the journal, and nothing is kept of it.</summary>
+    private Saving Done(Saving saving)
+    {
+        _isSaved = saving.IsDone;
+        if (_isSaved && ParkedAs is { } name && ledger.Draft(name) is not null)
+            ledger.Keep(name, null);
+        return saving;
     }
 
     /// <summary>What the form shows of what would be written beside the shelf before and after; nothing for most forms.</summary>

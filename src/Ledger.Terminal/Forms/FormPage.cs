@@ -1,5 +1,6 @@
-using Ledger.Terminal.Shell;
-using Ledger.Terminal.Tables;
+using Ledger.Core.Journal.Entries;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Pages;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
@@ -10,6 +11,7 @@ namespace Ledger.Terminal.Forms;
 internal sealed class FormPage : Page
 {
     private const int LeastBelow = 6;
+    private static readonly TimeSpan KeepAfter = TimeSpan.FromSeconds(1);
 
     private readonly Form _form;
     private readonly Action<Saving> _saved;
@@ -22,11 +24,15 @@ internal sealed class FormPage : Page
     private bool _isEntered;
     private bool _isBuilding;
     private FormField? _resting;
+    private readonly string _blank;
+    private bool _isKeepDue;
+    private bool _isGone;
 
     public FormPage(Form form, Action<Saving> saved)
     {
         _form = form;
         _saved = saved;
+        _blank = form.Content();
         _fields.Width = Dim.Fill();
         _fields.Height = Dim.Func(_ => Math.Min(_rows + 1, Math.Max(3, Viewport.Height - LeastBelow - 2)));
         _hint.Y = Pos.Bottom(_fields);
@@ -38,6 +44,9 @@ internal sealed class FormPage : Page
         Build(null);
         Judge();
     }
+
+    /// <summary>The keys of every form beside the function keys.</summary>
+    public static IReadOnlyList<Key> OwnKeys { get; } = [Key.D.WithCtrl, Key.N.WithCtrl, Key.E.WithCtrl];
 
     public override string Heading => _form.Title;
 
@@ -54,11 +63,33 @@ internal sealed class FormPage : Page
         .. _form.Keys.Select(key => new ScreenAction(key.Key, key.Key.ToString(), key.Label, key.Meaning, _ => Press(key))),
         .. _form.Difference is null ? Array.Empty<ScreenAction>()
             : [new(Key.F6, "F6", "Book diff.", "books what was used beyond the book as found by a count", _ => Tick(_form.Difference))],
+        .. _form.LastDay is { } day ? [new(day.Key, day.Key.ToString(), day.Label, day.Meaning, _ => Press(day))] : Array.Empty<ScreenAction>(),
+        .. Current is { Makes: { } what } ? [Made(what)] : Array.Empty<ScreenAction>(),
+        .. _form.IsTouched && _form.ParkedAs is not null
+            ? [new(Key.E.WithCtrl, "Ctrl+E", "Empty", "empties the form, as it was when it was new", _ => Empty())] : Array.Empty<ScreenAction>(),
     ];
 
     public override bool TakesTyping => true;
 
-    public override bool WouldLose => _form.IsTouched;
+    public override bool Park() => _form.Park();
+
+    /// <summary>Puts back what was left unsaved.</summary>
+    public void PutBack(string content)
+    {
+        _form.PutBack(content);
+        Build(Current);
+        Judge();
+    }
+
+    /// <summary>Goes on with what was made for the field with the cursor.</summary>
+    public void GoOn(Entry? made)
+    {
+        var field = _resting ?? Current;
+        _form.Renew(made, field);
+        Build(field);
+        Judge();
+        KeepSoon();
+    }
 
     /// <summary>The form.</summary>
     public Form Form => _form;
@@ -66,7 +97,12 @@ internal sealed class FormPage : Page
     /// <summary>Whether it could be saved as it stands.</summary>
     public bool IsReady { get; private set; }
 
-    public override void Refresh() => Judge();
+    public override void Refresh()
+    {
+        _form.Renew(null, null);
+        ShowFields();
+        Judge();
+    }
 
     public override void Rest() => _resting = Current;
 
@@ -97,6 +133,40 @@ internal sealed class FormPage : Page
             return;
         _isEntered = true;
         Focus(_form.First);
+    }
+
+    protected override void Dispose(bool disposing)
+    {
+        _isGone = true;
+        base.Dispose(disposing);
+    }
+
+    private ScreenAction Made(string what) => new(
+        Key.N.WithCtrl, "Ctrl+N", $"New {what}", $"writes down a new {what} for the field with the cursor, and goes on here",
+        _ => Current is { } field && _form.Maker(field) is { } maker ? new FormStep(maker) : null);
+
+    private Step? Empty()
+    {
+        _form.PutBack(_blank);
+        Build(_form.First);
+        Judge();
+        _form.Park();
+        return null;
+    }
+
+    /// <summary>What is typed outlives a crash, but no letter waits for the disk.</summary>
+    private void KeepSoon()
+    {
+        if (_isKeepDue || _form.ParkedAs is null)
+            return;
+        _isKeepDue = true;
+        _ = App?.AddTimeout(KeepAfter, () =>
+        {
+            _isKeepDue = false;
+            if (!_isGone)
+                _form.Park();
+            return false;
+        });
     }
 
     private FormField? Current => _boxes.Find(box => box.Box.HasFocus).Field;
@@ -160,6 +230,7 @@ internal sealed class FormPage : Page
         if (!hasFocus || _isBuilding)
             return;
         _hint.Text = hint;
+        OnTurned();
         SetNeedsLayout();
         _fields.Reveal(row);
     }
@@ -176,7 +247,9 @@ internal sealed class FormPage : Page
         }
 
         Judge();
+        KeepSoon();
         OnTouched();
+        OnTurned();
     }
 
     private void ShowFields()
@@ -190,8 +263,12 @@ internal sealed class FormPage : Page
     {
         var verdict = _form.Judge();
         IsReady = verdict is Ready;
-        _outcome.Show(verdict.Blocks);
+        _outcome.Show([.. verdict.Blocks, .. Mends(verdict)]);
     }
+
+    /// <summary>What is not there yet can be made from here, without leaving what was typed.</summary>
+    private IEnumerable<Block> Mends(Verdict verdict) => verdict is Ready ? [] : _form.Fields.Where(field => field.IsUnknown).Take(1)
+        .Select(field => Block.Of("What mends it", $"  Ctrl+N in {field.Label} writes down a new {field.Makes}; this form waits and goes on with it."));
 
     private void Next() => Turn(1);
 

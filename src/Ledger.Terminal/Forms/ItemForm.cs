@@ -2,8 +2,8 @@ using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Stock;
-using Ledger.Terminal.Screens;
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;
 
@@ -26,8 +26,9 @@ internal sealed class ItemForm : KindForm
     /// <summary>Opens the form.</summary>
     /// <param name="ledger">The ledger.</param>
     /// <param name="code">The item to change; null for a new one.</param>
-    public ItemForm(ILedger ledger, string? code)
-        : base(ledger, "item", ("item", code))
+    /// <param name="name">What a new one is to be called; null where that is not known yet.</param>
+    public ItemForm(ILedger ledger, string? code, string? name = null)
+        : base(ledger, "item", ("item", code ?? name))
     {
         _known = code is null ? null : Holdings.Item(code);
         if (_known is { } known)
@@ -44,7 +45,7 @@ internal sealed class ItemForm : KindForm
 
     public override string Title => _known is null ? "New item" : $"Settings of {_known.Code}";
 
-    public override FormField First => _known is null ? this["item"] : this["pack"];
+    public override FormField First => _known is not null ? this["pack"] : this[this["item"].IsEmpty ? "item" : "name"];
 
     protected override bool Asks(Field field) => Common.Contains(field.Name) || _kindNow switch
     {

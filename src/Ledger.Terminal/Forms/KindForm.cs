@@ -2,6 +2,7 @@ using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Measures;
+using Ledger.Terminal.Pages;
 using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Forms;
@@ -15,6 +16,7 @@ internal class KindForm : FormModel
     private readonly EntryKind _kind;
     private readonly FieldBoxes _own;
     private readonly List<FieldBoxes> _lines = [];
+    private readonly string _about;
 
     /// <param name="ledger">The ledger.</param>
     /// <param name="kind">The kind's name.</param>
@@ -27,6 +29,7 @@ internal class KindForm : FormModel
     {
         _kind = EntryKinds.Named(kind) ?? throw new ArgumentException($"there is no kind {kind}", nameof(kind));
         Holdings = ledger.HoldingsOn(ledger.Today);
+        _about = string.Join(' ', begin.ToArray().Where(one => one.Text is not null).Select(one => one.Text));
         Terms = ReadingTerms.Typed(Holdings, ledger.Today);
         _own = new([.. _kind.AllFields.Where(field => field != CommonFields.Reference)], Holdings, Terms, _kind.NamedBy);
         _own["date"].Begin(Dates.Text(ledger.Today));
@@ -54,6 +57,10 @@ internal class KindForm : FormModel
     public override FormField? Difference => _own.Find("book_difference");
 
     /// <inheritdoc/>
+    public override FormKey? LastDay => !_kind.IsDated ? null
+        : new(Key.D.WithCtrl, "Last day", "writes the day of the last entry, for what is entered later", _ => WriteLastDay());
+
+    /// <inheritdoc/>
     public override FormField First => Open(isOffered: false) ?? Open(isOffered: true)
         ?? _kind.Fields.Select(one => _own.Find(one)!).FirstOrDefault(box => !box.IsGiven) ?? _own["note"];
 
@@ -66,11 +73,51 @@ internal class KindForm : FormModel
     /// <inheritdoc/>
     public override void Edited(FormField field) => OfferAll();
 
+    /// <inheritdoc/>
+    public override string? ParkedAs => $"{GetType().Name} {_kind.Name} {About}".TrimEnd();
+
+    /// <inheritdoc/>
+    public override string Content() => ParkedForm.Write(EntryKey, _own, _lines);
+
+    /// <inheritdoc/>
+    public override void PutBack(string content)
+    {
+        _lines.Clear();
+        EntryKey = ParkedForm.Read(content, _own, () => AddLine());
+        foreach (var line in _lines)
+            LineIsBack(line);
+        OfferAll();
+    }
+
+    /// <inheritdoc/>
+    public override Form? Maker(FormField field) => field.Makes is { } what
+        ? Makers.Form(what, field.IsUnknown && field.Text.Trim() is { Length: > 0 } name ? name : null, Ledger) : null;
+
+    /// <inheritdoc/>
+    public override void Renew(Entry? made, FormField? field)
+    {
+        Holdings = Ledger.HoldingsOn(Ledger.Today);
+        Terms = ReadingTerms.Typed(Holdings, Ledger.Today);
+        foreach (var boxes in _lines.Prepend(_own))
+            boxes.Renew(Holdings, Terms);
+        if (made is not null && field is { Kind: FieldKind.Choice } && Makers.Made(made) is { } name)
+            field.Type(name);
+        OfferAll();
+    }
+
+    /// <summary>A line was put back that had been left unsaved.</summary>
+    protected virtual void LineIsBack(FieldBoxes line)
+    {
+    }
+
     /// <summary>What the ledger held when the form was opened.</summary>
-    protected Holdings Holdings { get; }
+    protected Holdings Holdings { get; private set; }
 
     /// <summary>How the fields are read.</summary>
-    protected ReadingTerms Terms { get; }
+    protected ReadingTerms Terms { get; private set; }
+
+    /// <summary>What it was opened about, which tells it from others of its kind that were left unsaved.</summary>
+    protected virtual string About => _about;
 
     /// <summary>The fields beside the lines.</summary>
     protected FieldBoxes Own => _own;
@@ -164,6 +211,14 @@ internal class KindForm : FormModel
             list.Type(string.Join(divider, names.Append(next)));
         OfferAll();
         return list;
+    }
+
+    private FormField? WriteLastDay()
+    {
+        if (Ledger.Journal(Ledger.Today, null, 1) is [var last])
+            _own["date"].Type(Dates.Text(last.Date));
+        OfferAll();
+        return null;
     }
 
     private string LabelOf(Field field) =>

@@ -1,6 +1,7 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Reordering;
+using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;
 
@@ -8,6 +9,7 @@ namespace Ledger.Terminal.Forms;
 internal sealed class OrderForm : KindForm
 {
     private readonly IReadOnlyList<ReorderReading> _readings = [];
+    private readonly string _item;
 
     /// <summary>Opens the form.</summary>
     /// <param name="ledger">The ledger.</param>
@@ -16,9 +18,11 @@ internal sealed class OrderForm : KindForm
     public OrderForm(ILedger ledger, IReadOnlyList<ReorderReading> readings, string item)
         : base(ledger, "order", ("order", $"{Dates.Text(ledger.Today)}-{item}"), ("item", item))
     {
-        _readings = readings;
+        (_readings, _item) = (readings, item);
         OfferAll();
     }
+
+    protected override string About => _item;
 
     protected override void OfferAll()
     {

@@ -4,8 +4,8 @@ using Ledger.Core.Measures;
 using Ledger.Core.Planning;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
-using Ledger.Terminal.Screens;
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Pages;
 using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Forms;
@@ -13,6 +13,8 @@ namespace Ledger.Terminal.Forms;
 /// <summary>A session or a trip is planned; below the line stands what it comes to, live.</summary>
 internal sealed class PlanForm : SheetLines
 {
+    private readonly OpenPlan? _plan;
+
     /// <summary>Opens the form for sheets that were picked.</summary>
     public PlanForm(ILedger ledger, IReadOnlyList<RequestedSheets> sheets)
         : this(ledger) => TakeOver(sheets);
@@ -24,11 +26,14 @@ internal sealed class PlanForm : SheetLines
             ("what", plan is { IsTrip: true } ? "trip" : null), ("process", plan?.Request.Process), ("minutes", plan?.Request.Times.Text),
             ("bath", plan?.Request.Bath), ("note", plan?.Note))
     {
+        _plan = plan;
         if (plan is not null)
             TakeOver(plan.Request.Sheets);
         else if (Holdings.Items.FirstOrDefault(item => item is { Kind: ItemKind.Film, IsPaper: false }) is { } film)
             Lines[0]["item"].Begin(film.Code);
     }
+
+    protected override string About => _plan?.Name ?? "";
 
     public override IReadOnlyList<string> Purpose =>
     [

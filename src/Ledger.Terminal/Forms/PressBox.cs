@@ -1,3 +1,4 @@
+using Ledger.Terminal.Pages;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;

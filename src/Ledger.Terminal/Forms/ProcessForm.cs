@@ -2,9 +2,8 @@ using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-using Ledger.Terminal.Screens;
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;
 
@@ -54,6 +53,6 @@ internal abstract class ProcessForm : KindForm
     /// <inheritdoc/>
     protected override IReadOnlyList<Block> More(Posting posting) => posting.Entry is not ProcessDefinition definition ? [] :
     [
-        Block.Facts("The process then", definition.Steps.Select(step => ($"  {step.Number} {step.Role.Name()}", (string?)ProcessesModel.Line(step)))),
+        ProcessBlocks.Steps("The process then", definition.Steps),
     ];
 }

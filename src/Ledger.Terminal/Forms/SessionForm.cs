@@ -3,6 +3,7 @@ using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Measures;
 using Ledger.Core.Planning;
 using Ledger.Core.Sessions;
+using Ledger.Terminal.Pages;
 using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Forms;
@@ -38,6 +39,9 @@ internal sealed class SessionForm : SheetLines
     {
         _last = last;
     }
+
+    /// <summary>There is one session at a time, whatever it is to be called.</summary>
+    protected override string About => _plan ?? "";
 
     public override string Title => _plan is null ? base.Title : $"Session, from the plan {_plan}";
 
@@ -125,11 +129,25 @@ internal sealed class SessionForm : SheetLines
         return apart["fate"];
     }
 
+    /// <summary>The first known sheets of the film and group of a line; what nobody has chosen of the two gives way.</summary>
+    private static string? FirstKnown(FieldBoxes line)
+    {
+        foreach (var name in new[] { "", "group", "item" })
+        {
+            if (name.Length > 0 && !line[name].IsTouched)
+                line[name].Begin(null);
+            if (line["from"].Choices().FirstOrDefault(choice => choice.Length > 0) is { } found)
+                return found;
+        }
+
+        return null;
+    }
+
     private FormField? Known(FieldBoxes line)
     {
         Know(line);
         if (line["from"].IsEmpty)
-            line["from"].Offer(line["from"].Choices().FirstOrDefault(choice => choice.Length > 0));
+            line["from"].Offer(FirstKnown(line));
         OfferSheets(line);
         return line["from"];
     }

@@ -3,6 +3,7 @@ using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Measures;
 using Ledger.Core.Planning;
 using Ledger.Core.Sessions;
+using Ledger.Terminal.Pages;
 using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Forms;
@@ -48,6 +49,13 @@ internal abstract class SheetLines : KindForm
 
     /// <summary>A line says from now on which sheets it is about.</summary>
     protected void Know(FieldBoxes line) => _known.Add(line);
+
+    /// <inheritdoc/>
+    protected override void LineIsBack(FieldBoxes line)
+    {
+        if (!line["from"].IsEmpty)
+            Know(line);
+    }
 
     /// <summary>A line that names its sheets counts them and knows their film and group.</summary>
     public override void Edited(FormField field)

@@ -2,6 +2,7 @@ using Ledger.Core.Journal;
 using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
+using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;
 
@@ -23,9 +24,12 @@ internal sealed class StepForm : ProcessForm
             Lines[0].Begin(Texts([step]).Single());
         Lines[0].Offer("role", "developer");
         Lines[0].Offer("use", "one-shot");
-        Lines[0]["step"].Begin(Scaled.ToText(step?.Number ?? number, 0));
+        if (process is not null)
+            Lines[0]["step"].Begin(Scaled.ToText(step?.Number ?? number, 0));
         OfferAll();
     }
+
+    protected override string About => $"{base.About} {_step?.Number}".Trim();
 
     public override string Title => _step is null ? "New step" : $"Step {_step.Number}";
 
@@ -52,6 +56,14 @@ internal sealed class StepForm : ProcessForm
     }
 
     public override FormField First => this["process"].IsEmpty ? this["process"] : Lines[0]["role"];
+
+    /// <summary>Where nothing else is said, a step goes to the end of the process that is named.</summary>
+    protected override void OfferAll()
+    {
+        base.OfferAll();
+        if (!Lines[0]["step"].IsGiven)
+            Lines[0].Offer("step", Scaled.ToText((Holdings.Process(this["process"].Text.Trim())?.Steps.Count ?? 0) + 1, 0));
+    }
 
     protected override IReadOnlyList<EntryText> Steps(EntryText written)
     {

@@ -1,4 +1,5 @@
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;
 
@@ -22,7 +23,7 @@ internal abstract class WorkForm : Form
     public override Saving Save() => Judge() switch
     {
         Startable ready => new(true, 0, "") { Next = new WorkStep(ready.Work) },
-        Incomplete incomplete => Saving.Not(Screens.ScreenText.Sentence(incomplete.Problems[0])),
+        Incomplete incomplete => Saving.Not(ScreenText.Sentence(incomplete.Problems[0])),
         _ => Saving.Not("Nothing was started."),
     };
 

@@ -2,9 +2,10 @@ using Ledger.Core.Baths;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
+using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
-using Ledger.Terminal.Tables;
 
 namespace Ledger.Terminal.Screens;
 

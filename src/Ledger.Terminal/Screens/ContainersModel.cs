@@ -1,8 +1,9 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
+using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Screens;
 

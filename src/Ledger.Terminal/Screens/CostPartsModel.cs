@@ -1,8 +1,9 @@
 using Ledger.Core.Costing;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
-using Ledger.Terminal.Tables;
 
 namespace Ledger.Terminal.Screens;
 

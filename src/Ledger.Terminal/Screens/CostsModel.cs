@@ -3,8 +3,9 @@ using Ledger.Core.Costing;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Notices;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
-using Ledger.Terminal.Tables;
 
 namespace Ledger.Terminal.Screens;
 

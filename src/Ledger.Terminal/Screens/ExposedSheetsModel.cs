@@ -2,8 +2,9 @@ using Ledger.Core.Film;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Planning;
+using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Screens;
 

@@ -1,7 +1,8 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
+using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Screens;
 

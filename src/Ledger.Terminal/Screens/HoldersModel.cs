@@ -1,9 +1,10 @@
 using Ledger.Core.Film;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
+using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
-using Ledger.Terminal.Tables;
 
 namespace Ledger.Terminal.Screens;
 

@@ -1,7 +1,9 @@
 using System.Globalization;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
+using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Tables;
 using NodaTime.Text;
 

@@ -1,10 +1,11 @@
 using Ledger.Core.Baths;
-using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Measures;
+using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
-using Ledger.Terminal.Tables;
 
 namespace Ledger.Terminal.Screens;
 

@@ -1,5 +1,5 @@
 using Ledger.Core.Journal;
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Screens;
 

@@ -3,8 +3,9 @@ using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Planning;
 using Ledger.Core.Sessions;
+using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Screens;
 

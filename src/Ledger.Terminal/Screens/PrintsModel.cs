@@ -1,11 +1,13 @@
-using Ledger.Core.Journal.Kinds;
+using System.Globalization;
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
+using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Tables;
-using System.Globalization;
 
 namespace Ledger.Terminal.Screens;
 

@@ -1,10 +1,12 @@
 using System.Globalization;
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
+using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Screens;
 
@@ -57,6 +59,16 @@ internal sealed class ProcessStepsModel(ILedger ledger, string process) : TableM
     /// <inheritdoc/>
     public override string IdOf(int row) => _process!.Steps[row].Number.ToString(CultureInfo.InvariantCulture);
 
+    /// <summary>The first step that is another than before: the next one is added after it.</summary>
+    public override string? IdOf(Saving saving)
+    {
+        if (saving.Entry is not ProcessDefinition definition || !definition.Process.Equals(process, StringComparison.OrdinalIgnoreCase))
+            return null;
+        var before = _process?.Steps ?? [];
+        return definition.Steps.Where((step, i) => i >= before.Count || step != before[i]).FirstOrDefault() is { } changed
+            ? Scaled.ToText(changed.Number, 0) : null;
+    }
+
     /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
@@ -79,5 +91,5 @@ internal sealed class ProcessStepsModel(ILedger ledger, string process) : TableM
 
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
-        [Block.Of($"Step {row + 1}, {_process!.Steps[row].Role.Name()}", ProcessesModel.Line(_process.Steps[row]))];
+        [Block.Of($"Step {row + 1}, {_process!.Steps[row].Role.Name()}", ProcessBlocks.Line(_process.Steps[row]))];
 }

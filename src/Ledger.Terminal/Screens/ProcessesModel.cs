@@ -1,10 +1,9 @@
 using System.Globalization;
 using Ledger.Core.Journal;
-using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
+using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Screens;
 
@@ -69,22 +68,6 @@ internal sealed class ProcessesModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
     [
-        Block.Facts(_processes[row].VersionName, _processes[row].Steps.Select(step => ($"  {step.Number} {step.Role.Name()}", (string?)Line(step)))),
+        ProcessBlocks.Steps(_processes[row].VersionName, _processes[row].Steps),
     ];
-
-    /// <summary>A step in one line: "syrup 1+49, 1250 ml, 11 min, 20 °C, per batch".</summary>
-    internal static string Line(ProcessStep step)
-    {
-        var item = $"{step.Item ?? "tap water"} {(step.Amount is { } amount ? amount.ToString() : step.Dilution?.Text)}".Trim();
-        return string.Join(", ", new[]
-        {
-            item,
-            step.WorkingVolume is { } volume ? $"in {volume}" : "",
-            step.VolumesByFormat?.Text ?? "",
-            step.Minutes is { } minutes ? GroupTimes.Clock(minutes) : "",
-            step.Celsius is { } celsius ? $"{Scaled.ToText(celsius, 1)} °C" : "",
-            step.Use == StepUse.Reused ? "a bath that is used again" : step.Item is null ? "" : $"per {step.Per.Name()}",
-            step.Note,
-        }.Where(text => text.Length > 0));
-    }
 }

@@ -1,8 +1,9 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Reordering;
+using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Pages;
 using NodaTime;
 
 namespace Ledger.Terminal.Screens;

@@ -4,7 +4,8 @@ using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
-using Ledger.Terminal.Forms;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Tables;
 

@@ -4,8 +4,9 @@ using Ledger.Core.Measures;
 using Ledger.Core.Notices;
 using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
-using Ledger.Terminal.Tables;
 
 namespace Ledger.Terminal.Screens;
 
@@ -19,7 +20,8 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
         + "`trayledger demo` shows an invented year.";
 
     private Holdings _holdings = new(ledger.Today);
-    private IReadOnlyList<Notice> _notices = [];
+    private IReadOnlyList<NoticeGroup> _notices = [];
+    private IReadOnlyList<ReorderReading> _readings = [];
     private IReadOnlyList<Prospect> _prospects = [];
 
     /// <inheritdoc/>
@@ -29,7 +31,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<string> Purpose =>
     [
         "What needs you, most pressing first: spent and ageing baths, bottles and boxes past their date, stock below your own minimum.",
-        "Each says why, and the one step that settles it. Enter opens the bath, bottle, jug or item it is about.",
+        "Each says why, and the one step that settles it. Enter opens the form for that step, filled in; V shows what it is about.",
         "Beside it: what could be developed today, process by process.",
     ];
 
@@ -49,20 +51,25 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     public override int Count => _notices.Count;
 
     /// <inheritdoc/>
+    public override IReadOnlyList<ScreenAction> Actions =>
+        [ScreenAction.Of(KeyTable.View, "shows the bath, bottle, jug, holder or item that it is about", Show)];
+
+    /// <inheritdoc/>
     public override void Refresh()
     {
         _holdings = Ledger.HoldingsOn(Today);
-        _notices = TodayReading.Of(_holdings, ReorderReading.Of(Ledger, _holdings));
+        _readings = ReorderReading.Of(Ledger, _holdings);
+        _notices = NoticeGroup.Of(TodayReading.Of(_holdings, _readings));
         _prospects = [.. Prospect.Of(_holdings)];
     }
 
     /// <inheritdoc/>
-    public override string IdOf(int row) => $"{_notices[row].Kind.Name()} {_notices[row].About}";
+    public override string IdOf(int row) => $"{_notices[row].First.Kind.Name()} {_notices[row].First.About}";
 
     /// <inheritdoc/>
     public override string Cell(int row, int column) => column switch
     {
-        0 => _notices[row].Severity switch { Severity.Now => "!! now", Severity.Soon => "! soon", _ => "  note" },
+        0 => _notices[row].First.Severity switch { Severity.Now => "!! now", Severity.Soon => "! soon", _ => "  note" },
         1 => _notices[row].Text,
         _ => _notices[row].By is { } by ? Dates.Text(by) : "",
     };
@@ -71,25 +78,32 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [Possible] : [About(_notices[row]), Possible];
 
     /// <inheritdoc/>
-    public override string? OpenLabel => "Show it";
+    public override string? OpenLabel => "Settle it";
 
     /// <inheritdoc/>
-    public override Step? Open(int row)
+    public override Step? Open(int row) => new Settling(Ledger, _holdings, _readings).Of(_notices[row]);
+
+    /// <summary>Where what it is about is shown.</summary>
+    private Step? Show(int row)
     {
-        var about = _notices[row].About;
+        if (row < 0)
+            return null;
+        var about = _notices[row].First.About;
         if (_holdings.Bath(about) is not null)
             return new ScreenStep("Baths", about);
         if (_holdings.Container(about) is { } container)
             return new TableStep(new ContainersModel(Ledger, container.Lot.Item) { SelectedId = about });
         if (_holdings.Jug(about) is not null)
             return new TableStep(new JugsModel(Ledger) { SelectedId = about });
-        return _holdings.Item(about) is not null ? new ScreenStep("Shelf", about) : new MessageStep(ScreenText.Sentence(_notices[row].Step));
+        if (_holdings.Film.Side(about) is { } side)
+            return new ScreenStep("Holders", side.Holder);
+        return _holdings.Film.ExposedBox(about) is not null ? new ScreenStep("Holders", about) : new ScreenStep("Shelf", about);
     }
 
-    private Block About(Notice notice) => Block.Facts(ScreenText.Sentence(notice.Text), [
-        ("Reason", notice.Reason),
-        ("Do", notice.Step),
-        .. Picture(notice.About),
+    private Block About(NoticeGroup group) => Block.Facts(ScreenText.Sentence(group.Text), [
+        .. group.Reasons.Select((reason, i) => (i == 0 ? "Reason" : " ", (string?)reason)),
+        ("Do", group.First.Step),
+        .. Picture(group.First.About),
     ]);
 
     private IEnumerable<(string Label, string? Text)> Picture(string about)

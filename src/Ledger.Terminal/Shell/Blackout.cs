@@ -4,7 +4,10 @@ using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Shell;
 
-/// <summary>The whole screen black, since its light fogs film, until any key is pressed.</summary>
+/// <summary>
+/// The whole screen black, since its light fogs film. A touched key or a pushed mouse must not light it up again: one key does, which is
+/// pressed on purpose, and nothing else.
+/// </summary>
 internal sealed class Blackout : View
 {
     private readonly Action _end;
@@ -18,16 +21,19 @@ internal sealed class Blackout : View
         SetScheme(Theme.Dark);
     }
 
+    /// <summary>The key that lights the screen up again.</summary>
+    public static Key Relight => Key.L.WithCtrl;
+
+    /// <summary>Said before the screen goes black, and in the help.</summary>
+    public const string Warning =
+        "Ctrl+L lights the screen up again; no other key and no click does. A black screen still glows: leave it outside, or cover it.";
+
     protected override bool OnKeyDown(Key key)
     {
-        _end();
-        return true;
-    }
-
-    protected override bool OnMouseEvent(Mouse mouse)
-    {
-        if (mouse.IsSingleClicked)
+        if (key == Relight)
             _end();
         return true;
     }
+
+    protected override bool OnMouseEvent(Mouse mouse) => true;
 }

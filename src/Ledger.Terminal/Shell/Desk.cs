@@ -1,3 +1,4 @@
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Tables;
 using Terminal.Gui.ViewBase;
 
@@ -20,11 +21,14 @@ internal sealed class Desk : View
     /// <summary>The main screen at the bottom.</summary>
     public TableModel? Root => _pages.Last() is TablePage { Model: var model } ? model : null;
 
+    /// <summary>The tables that lie on it.</summary>
+    public IEnumerable<TableModel> Tables => _pages.OfType<TablePage>().Select(page => page.Model);
+
     /// <summary>Whether there is a page below the top one.</summary>
     public bool HasBelow => _pages.Count > 1;
 
-    /// <summary>Whether something that was typed lies on it unsaved.</summary>
-    public bool WouldLose => _pages.Any(page => page.WouldLose);
+    /// <summary>Keeps what was typed on any page; false when something would be lost.</summary>
+    public bool Park() => _pages.Aggregate(true, (isKept, page) => page.Park() && isKept);
 
     /// <summary>Lays a page on top.</summary>
     public void Lay(Page page)

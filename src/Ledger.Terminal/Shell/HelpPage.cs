@@ -1,4 +1,5 @@
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Pages;
 using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Shell;
@@ -8,8 +9,8 @@ internal sealed class HelpPage : Page
 {
     /// <summary>Stands in every help.</summary>
     public const string Reminder =
-        "A screen is no safelight: any light fogs panchromatic film, red too. Blank the screen, or leave it outside, "
-        + "before film comes out.";
+        "Any light fogs panchromatic film, red light too; orthochromatic film and paper bear only the safelight that their maker names, and a "
+        + "red screen is not one. Before film comes out, leave the screen outside or cover it: a blank screen still glows. " + Blackout.Warning;
 
     private readonly Page _about;
     private readonly TextPane _text = new() { Width = Dim.Fill(), Height = Dim.Fill(), X = 1 };

@@ -1,4 +1,4 @@
-using Ledger.Terminal.Tables;
+using Ledger.Terminal.Pages;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
@@ -75,19 +75,4 @@ internal sealed class KeyLine(Action<Key> press) : View
 
         return placed;
     }
-}
-
-/// <summary>A key on the line.</summary>
-/// <param name="Key">The key.</param>
-/// <param name="Name">As it is written.</param>
-/// <param name="Label">What it does.</param>
-/// <param name="IsHere">Whether it leads to where the user is.</param>
-internal sealed record KeyHint(Key Key, string Name, string Label, bool IsHere = false)
-{
-    /// <summary>The keys of actions; those that have none are left to the list of actions.</summary>
-    public static IEnumerable<KeyHint> Of(IEnumerable<ScreenAction> actions) =>
-        actions.Where(action => action.Key is not null).Select(action => new KeyHint(action.Key!, action.Name, action.Label));
-
-    /// <summary>The columns it takes.</summary>
-    public int Width => Name.Length + 1 + Label.Length;
 }

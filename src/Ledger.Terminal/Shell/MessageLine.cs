@@ -5,7 +5,7 @@ using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Shell;
 
-/// <summary>What just happened, or why something did not. One line is kept for it; a long sentence takes more.</summary>
+/// <summary>What just happened, or why something did not. It takes the lines that it needs, and none while there is nothing to say.</summary>
 internal sealed class MessageLine : View
 {
     private const int MostLines = 4;
@@ -16,7 +16,7 @@ internal sealed class MessageLine : View
     public string Sentence => $"{_said} {_hint}".TrimEnd();
 
     /// <summary>How many lines the sentence takes at a width.</summary>
-    public int LinesAt(int width) => Math.Clamp(Lines(width).Count, 1, MostLines);
+    public int LinesAt(int width) => Sentence.Length == 0 ? 0 : Math.Clamp(Lines(width).Count, 1, MostLines);
 
     /// <summary>Says something else.</summary>
     /// <param name="sentence">What happened; of a very long sentence the end is cut off.</param>

@@ -1,7 +1,9 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
+using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Finder;
 using Ledger.Terminal.Forms;
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Screens;
 using Ledger.Terminal.Tables;
 using Ledger.Terminal.Themes;
@@ -13,12 +15,11 @@ using Terminal.Gui.Views;
 namespace Ledger.Terminal.Shell;
 
 /// <summary>
-/// The one window: a title line, the page the user is on, a line for what just happened, the page's keys and the screens' digits. Pages
-/// lie on each other like sheets on a desk; Esc takes the top one away.
+/// The one window: the screens' names at its head, the title of the page the user is on, the page, a line for what just happened, the page's
+/// keys and those that are the same everywhere. Pages lie on each other like sheets on a desk; Esc takes the top one away.
 /// </summary>
 internal sealed class ShellWindow : Runnable
 {
-    private const int SteadyWidth = 34;
     private const string Unnamed = "Trayledger";
     private static readonly TimeSpan Look = TimeSpan.FromSeconds(1);
 
@@ -27,17 +28,18 @@ internal sealed class ShellWindow : Runnable
     private readonly TerminalOptions _options;
     private readonly IReadOnlyList<TableModel> _screens;
     private readonly CommonKeys _common;
-    private readonly Desk _desk = new() { Y = 1 };
-    private readonly TitleLine _title = new() { Width = Dim.Fill(SteadyWidth), Height = 1 };
+    private readonly HeadLine _head;
+    private readonly Desk _desk = new() { Y = 2 };
+    private readonly TitleLine _title = new() { Y = 1, Width = Dim.Fill(), Height = 1 };
     private readonly MessageLine _message = new() { Width = Dim.Fill() };
-    private readonly KeyLine _steadyKeys;
     private readonly KeyLine _pageKeys;
-    private readonly KeyLine _screenKeys;
+    private readonly KeyLine _steadyKeys;
     private Blackout? _blackout;
     private FinderBox? _finder;
     private object? _timer;
     private (long Version, LocalDate Day) _seen;
     private bool _isLeaveAsked;
+    private bool _isBlankTold;
     private bool _isFaultSaid;
 
     public ShellWindow(ILedger ledger, IUpkeep upkeep, IPaper paper, TerminalOptions options)
@@ -47,16 +49,16 @@ internal sealed class ShellWindow : Runnable
         _options = options;
         _screens = MainScreens.Of(ledger, upkeep, options.File);
         _common = new(ledger, _screens);
-        _steadyKeys = new(Click) { X = Pos.AnchorEnd(SteadyWidth), Width = SteadyWidth, Height = 1 };
+        _head = new(Click) { Width = Dim.Fill(), Height = 1 };
         _pageKeys = new(Click) { Y = Pos.AnchorEnd(2), Width = Dim.Fill(), Height = 1 };
-        _screenKeys = new(Click) { Y = Pos.AnchorEnd(1), Width = Dim.Fill(), Height = 1 };
-        _desk.Height = Dim.Func(_ => Math.Max(1, Viewport.Height - 3 - _message.LinesAt(Viewport.Width)));
+        _steadyKeys = new(Click) { Y = Pos.AnchorEnd(1), Width = Dim.Fill(), Height = 1 };
+        _desk.Height = Dim.Func(_ => Math.Max(1, Viewport.Height - 4 - _message.LinesAt(Viewport.Width)));
         _message.Y = Pos.Bottom(_desk);
         _message.Height = Dim.Func(_ => _message.LinesAt(Viewport.Width));
         Width = Dim.Fill();
         Height = Dim.Fill();
         SetScheme(Theme.For(options));
-        Add(_title, _steadyKeys, _desk, _message, _pageKeys, _screenKeys);
+        Add(_head, _title, _desk, _message, _pageKeys, _steadyKeys);
         ledger.Read(() =>
         {
             _seen = (ledger.Version, ledger.Today);
@@ -95,6 +97,8 @@ internal sealed class ShellWindow : Runnable
         }
         else if (_timer is not null)
             App?.RemoveTimeout(_timer);
+        if (!newIsRunning)
+            _desk.Park();
     }
 
     protected override bool OnKeyDown(Key key)
@@ -125,19 +129,19 @@ internal sealed class ShellWindow : Runnable
     private bool Press(Key key)
     {
         if (IsBlank)
-            Unblank();
+            return _blackout!.NewKeyDownEvent(key);
         else if (_finder is not null)
             Answer(key);
         else if (key == Key.Q.WithCtrl)
-            Leave(_desk.WouldLose, () => App?.RequestStop(this));
+            Leave(_desk.Park(), () => App?.RequestStop(this));
         else if (key == Key.F9 || (key == Key.Space && !Page.TakesTyping))
             Blank();
-        else if (key == Key.F1)
+        else if (key == Key.F1 || (key == new Key('?') && !Page.TakesTyping))
             Help();
         else if (key == Key.F2)
             Find();
         else if (key == Key.Esc)
-            Leave(Page.WouldLose, Page.Stop() ? Caption : Back);
+            Leave(Page.Park(), Page.Stop() ? Caption : LeavePage);
         else if (Meant(key) is { } meant)
             Do(meant);
         else
@@ -164,11 +168,11 @@ internal sealed class ShellWindow : Runnable
         switch (step)
         {
             case FormStep fill:
-                Open(fill.Form);
+                Open(fill);
                 break;
             case TableStep into:
                 into.Table.Refresh();
-                Lay(new TablePage(into.Table, Follow));
+                Lay(Table(into.Table));
                 break;
             case ScreenStep go when _screens.FirstOrDefault(screen => screen.Name == go.Screen) is { } screen:
                 screen.SelectedId = go.Id ?? screen.SelectedId;
@@ -195,9 +199,17 @@ internal sealed class ShellWindow : Runnable
 
     private void Show(TableModel screen)
     {
+        screen.Sift.Words = "";
         screen.Refresh();
-        _desk.Change(new TablePage(screen, Follow));
+        _desk.Change(Table(screen));
         Face();
+    }
+
+    private TablePage Table(TableModel model)
+    {
+        var page = new TablePage(model, Follow);
+        page.Turned += Caption;
+        return page;
     }
 
     private void Watch(WorkPage page)
@@ -207,11 +219,18 @@ internal sealed class ShellWindow : Runnable
         page.Start();
     }
 
-    private void Open(Form form)
+    private void Open(FormStep step)
     {
-        var page = new FormPage(form, Saved);
+        var form = step.Form;
+        var page = new FormPage(form, saving => Saved(saving, step.Then));
         page.Touched += Stay;
+        page.Turned += Caption;
+        var kept = form.ParkedAs is { } name ? _ledger.Draft(name) : null;
+        if (kept is not null)
+            page.PutBack(kept);
         Lay(page);
+        if (kept is not null)
+            _message.Say("This is as you left it. Ctrl+E empties it.");
     }
 
     private void Help()
@@ -237,16 +256,25 @@ internal sealed class ShellWindow : Runnable
             Show(_screens[0]);
     }
 
-    /// <summary>Leaves at once, unless something was typed: then only at the second time.</summary>
-    private void Leave(bool wouldLose, Action leave)
+    /// <summary>What was typed waits until its form is opened again.</summary>
+    private void LeavePage()
     {
-        if (!wouldLose || _isLeaveAsked)
+        var left = Page is FormPage { Form: { IsTouched: true, ParkedAs: not null } form } ? form.Title : null;
+        Back();
+        if (left is not null)
+            _message.Say($"{left} is kept as you left it. The same way leads back to it.");
+    }
+
+    /// <summary>Leaves at once, unless what was typed cannot be kept: then only at the second time.</summary>
+    private void Leave(bool isKept, Action leave)
+    {
+        if (isKept || _isLeaveAsked)
         {
             leave();
             return;
         }
 
-        _message.Say("Nothing is saved yet. The same key again leaves without saving.");
+        _message.Say("Nothing is saved yet, and it cannot be kept. The same key again leaves without it.");
         _isLeaveAsked = true;
     }
 
@@ -273,21 +301,22 @@ internal sealed class ShellWindow : Runnable
     {
         var isTyping = Page.TakesTyping;
         _title.Say(Page.Heading, Dates.Text(_ledger.Today), _options.File.Length > 0 ? _options.File : Unnamed);
-        _steadyKeys.Hints = [CommonKeys.Blank(isTyping), CommonKeys.Help, CommonKeys.Actions];
         _pageKeys.Hints =
         [
             .. Page is TablePage { Opens: { } label } ? [new KeyHint(Key.Enter, "Enter", label)] : Array.Empty<KeyHint>(),
             .. KeyHint.Of(Page.Actions),
-            .. _desk.HasBelow ? [CommonKeys.Back] : Array.Empty<KeyHint>(),
-            .. isTyping || Page is HelpPage ? [] : KeyHint.Of(_common.Work.Where(key => Page.Actions.All(own => own.Key != key.Key))),
-            .. isTyping ? Array.Empty<KeyHint>() : [CommonKeys.Quit],
+            .. _desk.HasBelow || Page is TablePage { TakesTyping: true } ? [CommonKeys.Back] : Array.Empty<KeyHint>(),
         ];
-        _screenKeys.Hints = isTyping
-            ? []
-            : [.. KeyHint.Of(_common.Screens).Select(key => key with { IsHere = key.Label == _desk.Root?.Name })];
+        _steadyKeys.Hints =
+        [
+            CommonKeys.Blank(isTyping), CommonKeys.Help, CommonKeys.Actions,
+            .. isTyping ? Array.Empty<KeyHint>() : [CommonKeys.Quit],
+            .. isTyping || Page is HelpPage ? [] : KeyHint.Of(_common.Work.Where(key => Page.Actions.All(own => own.Key != key.Key))),
+        ];
+        _head.Show([.. KeyHint.Of(_common.Screens).Select(key => key with { IsHere = key.Label == _desk.Root?.Name })], isTyping);
     }
 
-    private void Saved(Saving saving)
+    private void Saved(Saving saving, Func<Step>? then)
     {
         if (saving is { IsDone: true, Next: { } next })
         {
@@ -298,13 +327,17 @@ internal sealed class ShellWindow : Runnable
         if (saving.IsDone)
         {
             _common.LastSaved = saving.Number;
-            foreach (var screen in _screens)
-                screen.SelectedId = screen.IdOf(saving) ?? screen.SelectedId;
+            foreach (var table in _screens.Concat(_desk.Tables).Distinct())
+                table.SelectedId = table.IdOf(saving) ?? table.SelectedId;
             Back();
             Try(_desk.Refresh);
+            if (Page is FormPage waiting)
+                waiting.GoOn(saving.Entry);
             Caption();
         }
 
+        if (saving.IsDone && then is not null)
+            Follow(then());
         _message.Say(saving.Sentence, saving.CanBeTakenBack ? "U takes it back." : "");
         _isFaultSaid = !saving.IsDone;
     }
@@ -346,8 +379,16 @@ internal sealed class ShellWindow : Runnable
         SetNeedsDraw();
     }
 
+    /// <summary>The first time, what lights the screen up again is said before it goes black: afterwards nothing can be read.</summary>
     private void Blank()
     {
+        if (!_isBlankTold)
+        {
+            _isBlankTold = true;
+            _message.Say($"Once more blanks the screen. {Blackout.Warning}");
+            return;
+        }
+
         _blackout = new(Unblank);
         Add(_blackout);
         _blackout.SetFocus();

@@ -4,7 +4,7 @@ using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Shell;
 
-/// <summary>The top line: where the user is, at the right the day and the file.</summary>
+/// <summary>Where the user is, and what matters there; at the right the day and the file.</summary>
 internal sealed class TitleLine : View
 {
     private string _left = "";

@@ -1,3 +1,5 @@
+using Ledger.Terminal.Pages;
+
 namespace Ledger.Terminal.Tables;
 
 /// <summary>Shares the width of a table among its columns: texts give way first, then the last columns stay away.</summary>

@@ -1,4 +1,5 @@
 using System.Drawing;
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Themes;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
@@ -38,13 +39,13 @@ internal sealed class LedgerTable : TableView
     }
 
     /// <summary>Shows the model as it is now and fits the columns to it.</summary>
-    public void Show(int row)
+    public void Show(int place)
     {
         Table = new ModelTable(_model);
         Fit();
-        if (row < 0)
+        if (place < 0)
             return;
-        SetSelection(0, row, extendExistingSelection: false);
+        SetSelection(0, place, extendExistingSelection: false);
         EnsureCursorIsVisible();
     }
 
@@ -96,10 +97,25 @@ internal sealed class LedgerTable : TableView
     }
 
     private int Widest(int column) =>
-        Enumerable.Range(0, Math.Min(_model.Count, RowsMeasured))
-            .Select(row => _model.Cell(row, column).GetColumns())
-            .DefaultIfEmpty()
+        Enumerable.Range(0, Math.Min(_model.ShownCount, RowsMeasured))
+            .Select(place => _model.Cell(_model.RowAt(place), column).GetColumns())
+            .Append(_model.Sift.Column == column ? _model.Columns[column].Heading.Length + 1 : 0)
             .Max();
+
+    /// <summary>Raised when a heading is clicked.</summary>
+    public event Action<int>? HeadingClicked;
+
+    protected override bool OnMouseEvent(Mouse mouse)
+    {
+        if (mouse.Position is not { } at)
+            return base.OnMouseEvent(mouse);
+        _ = ScreenToCell(at.X, at.Y, out var heading);
+        if (heading is not { } column)
+            return base.OnMouseEvent(mouse);
+        if (mouse.IsSingleClicked || mouse.IsDoubleClicked)
+            HeadingClicked?.Invoke(column);
+        return true;
+    }
 
     /// <summary>The base would jump to the row that begins with the letter.</summary>
     protected override bool OnKeyDown(Key key) => false;

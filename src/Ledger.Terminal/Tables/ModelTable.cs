@@ -1,4 +1,5 @@
 using Ledger.Core.Measures;
+using Ledger.Terminal.Pages;
 using Terminal.Gui.Views;
 
 namespace Ledger.Terminal.Tables;
@@ -7,11 +8,14 @@ namespace Ledger.Terminal.Tables;
 /// <param name="model">The model.</param>
 internal sealed class ModelTable(TableModel model) : ITableSource
 {
-    public string[] ColumnNames { get; } = [.. model.Columns.Select(column => column.Heading)];
+    public string[] ColumnNames { get; } = [.. model.Columns.Select((column, i) => column.Heading + Mark(model.Sift, i))];
 
     public int Columns => ColumnNames.Length;
 
-    public int Rows => model.Count;
+    public int Rows => model.ShownCount;
 
-    public object this[int row, int col] => UserText.Shown(model.Cell(row, col));
+    public object this[int row, int col] => UserText.Shown(model.Cell(model.RowAt(row), col));
+
+    /// <summary>The sorted column says so.</summary>
+    private static string Mark(Sift sift, int column) => sift.Column != column ? "" : sift.IsDown ? "v" : "^";
 }

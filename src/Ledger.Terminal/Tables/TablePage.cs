@@ -1,5 +1,6 @@
 using Ledger.Core.Journal;
-using Ledger.Terminal.Shell;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Pages;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 
@@ -17,6 +18,7 @@ internal sealed class TablePage : Page
     private readonly Label _empty;
     private readonly Rule _edge = new();
     private readonly TextPane _details = new();
+    private readonly FindLine _find;
     private bool _isBinding;
     private bool _isDue;
     private bool _isFromTop;
@@ -27,7 +29,10 @@ internal sealed class TablePage : Page
         _model = model;
         _table = new(model);
         _empty = new() { X = 1, Y = 1, Width = Dim.Fill(1), Height = 2 };
+        _find = new(Find, ToTable) { X = 1, Width = Dim.Fill(1) };
+        _find.HasFocusChanged += (_, _) => OnTurned();
         _table.ValueChanged += (_, _) => OnSelected();
+        _table.HeadingClicked += column => Sort(sift => sift.SortBy(column));
         _table.Accepting += (_, e) =>
         {
             e.Handled = true;
@@ -35,7 +40,7 @@ internal sealed class TablePage : Page
         };
         _details.HasFocusChanged += (_, e) => _edge.IsStrong = e.NewValue;
         Place();
-        Add(_table, _empty, _edge, _details);
+        Add(_find, _table, _empty, _edge, _details);
         Bind();
     }
 
@@ -43,12 +48,31 @@ internal sealed class TablePage : Page
 
     public override IReadOnlyList<string> Purpose => _model.Purpose;
 
-    public override IReadOnlyList<ScreenAction> Actions => _model.Actions;
+    public override IReadOnlyList<ScreenAction> Actions =>
+    [
+        .. _model.Actions,
+        ScreenAction.Of(KeyTable.Find, "finds the rows that hold all words, in any column, while you type; Esc shows all again", _ => OpenFind()),
+        ScreenAction.Quiet(KeyTable.Sort, "sorts by the next column; a click on a heading sorts by it", _ => Sort(sift => sift.SortByNext(_model.Columns.Count))),
+        ScreenAction.Quiet(KeyTable.Reverse, "sorts the other way round", _ => Sort(sift => sift.Reverse())),
+    ];
+
+    /// <summary>Whether looked-for words are typed.</summary>
+    public override bool TakesTyping => _find.HasFocus;
+
+    /// <summary>What is looked for is let go before the page is left.</summary>
+    public override bool Stop()
+    {
+        if (!_find.Visible)
+            return false;
+        _find.Close();
+        ToTable();
+        return true;
+    }
 
     public override int Row => _model.SelectedRow;
 
     /// <summary>What Enter does here; null for nothing.</summary>
-    public string? Opens => _model.Count > 0 ? _model.OpenLabel : null;
+    public string? Opens => _model.ShownCount > 0 ? _model.OpenLabel : null;
 
     /// <summary>The model it shows.</summary>
     public TableModel Model => _model;
@@ -75,18 +99,24 @@ internal sealed class TablePage : Page
     public void Bind()
     {
         _isBinding = true;
+        _model.Read(() =>
+        {
+            _model.Arrange();
+            return true;
+        });
+        _find.Count(_model.ShownCount, _model.Count);
         var row = _model.SelectedRow;
         var isFirst = row >= 0 && !_table.Visible;
         _table.Visible = row >= 0;
         _empty.Visible = row < 0;
-        _empty.Text = row < 0 ? _model.Empty : "";
-        _table.Show(row);
+        _empty.Text = row >= 0 ? "" : _model.Sift.IsFinding ? "Nothing is found by that. Esc shows all again." : _model.Empty;
+        _table.Show(row < 0 ? -1 : _model.PlaceOf(row));
         if (row >= 0)
             _model.SelectedId = _model.IdOf(row);
 
         _isBinding = false;
         ReadDetails(isFromTop: false);
-        if (isFirst && HasFocus)
+        if (isFirst && HasFocus && !_find.HasFocus)
             _table.SetFocus();
         SetNeedsLayout();
         SetNeedsDraw();
@@ -95,15 +125,15 @@ internal sealed class TablePage : Page
     protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? focusedView)
     {
         base.OnHasFocusChanged(newHasFocus, previousFocusedView, focusedView);
-        if (newHasFocus && _table.Visible && !_details.HasFocus)
+        if (newHasFocus && _table.Visible && !_details.HasFocus && !_find.HasFocus)
             _table.SetFocus();
     }
 
     private void OnSelected()
     {
-        if (_isBinding || _table.Value is not { } value || value.SelectedCell.Y < 0 || value.SelectedCell.Y >= _model.Count)
+        if (_isBinding || _table.Value is not { } value || value.SelectedCell.Y < 0 || value.SelectedCell.Y >= _model.ShownCount)
             return;
-        var row = value.SelectedCell.Y;
+        var row = _model.RowAt(value.SelectedCell.Y);
         _model.SelectedId = _model.IdOf(row);
         ReadDetails(isFromTop: true);
     }
@@ -165,24 +195,56 @@ internal sealed class TablePage : Page
         }
     }
 
+    private Step? OpenFind()
+    {
+        _find.Open();
+        SetNeedsLayout();
+        return new RedrawStep();
+    }
+
+    private void Find(string words)
+    {
+        _model.Sift.Words = words;
+        Bind();
+    }
+
+    private void ToTable()
+    {
+        if (_table.Visible)
+            _table.SetFocus();
+        SetNeedsLayout();
+    }
+
+    private Step? Sort(Action<Sift> sort)
+    {
+        sort(_model.Sift);
+        Bind();
+        return new RedrawStep();
+    }
+
+    /// <summary>The line above, while something is looked for.</summary>
+    private int Top => _find.Visible ? 1 : 0;
+
     private bool IsBeside => Viewport.Width >= BesideFrom;
 
     private int TableWidth => IsBeside ? Viewport.Width * 60 / 100 : Viewport.Width;
 
     /// <summary>On a narrow screen the table takes what its rows need, up to half.</summary>
-    private int TableHeight => IsBeside ? Viewport.Height : Math.Clamp(_model.Count + 3, 5, Math.Max(5, Viewport.Height / 2));
+    private int TableHeight => IsBeside ? Viewport.Height - Top : Math.Clamp(_model.ShownCount + 3, 5, Math.Max(5, Viewport.Height / 2));
 
     private void Place()
     {
         _table.X = 1;
+        _table.Y = Pos.Func(_ => Top);
+        _empty.Y = Pos.Func(_ => Top + 1);
         _table.Width = Dim.Func(_ => TableWidth - (IsBeside ? 2 : 1));
         _table.Height = Dim.Func(_ => TableHeight);
         _edge.X = Pos.Func(_ => IsBeside ? TableWidth : 1);
-        _edge.Y = Pos.Func(_ => IsBeside ? 0 : TableHeight);
+        _edge.Y = Pos.Func(_ => IsBeside ? Top : Top + TableHeight);
         _edge.Width = Dim.Func(_ => IsBeside ? 1 : Viewport.Width - 2);
         _edge.Height = Dim.Func(_ => IsBeside ? Viewport.Height : 1);
         _details.X = Pos.Func(_ => IsBeside ? TableWidth + 2 : 1);
-        _details.Y = Pos.Func(_ => IsBeside ? 0 : TableHeight + 1);
+        _details.Y = Pos.Func(_ => IsBeside ? Top : Top + TableHeight + 1);
         _details.Width = Dim.Fill();
         _details.Height = Dim.Fill();
     }

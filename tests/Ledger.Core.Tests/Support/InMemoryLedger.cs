@@ -1,5 +1,6 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Journal.Rules;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 using NodaTime;

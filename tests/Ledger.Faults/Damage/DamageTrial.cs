@@ -15,7 +15,7 @@ public static class DamageTrial
     public static Outcome Of(Alteration alteration, int times, int seed = 1)
     {
         using var template = new Room();
-        template.Do("demo", "--into", template.Ledger, "--no-ui");
+        template.KeepTheDemoYear();
         var bytes = File.ReadAllBytes(template.Ledger);
         var whole = new Answers(template);
         var outcome = new Outcome($"damage: {alteration.Name}");

@@ -14,7 +14,7 @@ public sealed class BackingUp() : Scenario("backup")
     /// <inheritdoc/>
     public override void Prepare(Room room)
     {
-        room.Do("demo", "--into", room.Ledger, "--no-ui");
+        room.KeepTheDemoYear();
         _entries = Proof.EntriesIn(room);
     }
 

@@ -19,7 +19,7 @@ public sealed class ExportingAgain() : Scenario("export in place of an earlier o
     /// <inheritdoc/>
     public override void Prepare(Room room)
     {
-        room.Do("demo", "--into", room.Ledger, "--no-ui");
+        room.KeepTheDemoYear();
         room.Do("export", room.Path(Folder));
         room.Do("record", "count", "fen80", "48", "--reason", "counted again");
         _old = Tables(room);

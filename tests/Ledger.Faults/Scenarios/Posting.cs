@@ -18,7 +18,7 @@ public class Posting(string name, int entries, string acknowledgement, Func<Room
     /// <inheritdoc/>
     public override void Prepare(Room room)
     {
-        room.Do("demo", "--into", room.Ledger, "--no-ui");
+        room.KeepTheDemoYear();
         _before = Proof.EntriesIn(room);
         File.WriteAllLines(room.Path("deliveries.csv"),
         [

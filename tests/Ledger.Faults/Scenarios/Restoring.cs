@@ -20,7 +20,7 @@ public sealed class Restoring(bool hasLog) : Scenario(hasLog ? "restore over a l
     /// <inheritdoc/>
     public override void Prepare(Room room)
     {
-        room.Do("demo", "--into", room.Ledger, "--no-ui");
+        room.KeepTheDemoYear();
         room.Do("backup", room.Path("copy.db"));
         _restored = Proof.EntriesIn(room);
         for (var i = 0; i < 3; i++)

@@ -18,7 +18,7 @@ public sealed class Writing(string name, Func<Room, IReadOnlyList<string>> comma
     /// <inheritdoc/>
     public override void Prepare(Room room)
     {
-        room.Do("demo", "--into", room.Ledger, "--no-ui");
+        room.KeepTheDemoYear();
         _entries = Proof.EntriesIn(room);
         if (older is var (file, text))
             File.WriteAllText(room.Path(file), text);

@@ -16,7 +16,7 @@ public static class Crowd
     public static IReadOnlyList<Outcome> Of(int costs, int checks, int exports, int backups, int imports)
     {
         using var room = new Room();
-        room.Do("demo", "--into", room.Ledger, "--no-ui");
+        room.KeepTheDemoYear();
         var before = Proof.EntriesIn(room);
         var acknowledged = 0;
         (Outcome Outcome, int Times, Func<Room, int, IEnumerable<Flaw>> Do)[] tasks =

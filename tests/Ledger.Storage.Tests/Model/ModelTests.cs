@@ -84,7 +84,7 @@ public sealed class ModelTests
                     step.Day,
                     (shelf, sheets) => shelf.Session(bath, "pan", sheets, 80 * Area.PerSquareInch, "syrup", 25_000, "gloves"), step.Amount)),
             8 or 9 => (
-                new Undo { Key = key, Date = date, Number = Definitions + 1 + step.Amount, Reason = "mistake" },
+                new Undo { Key = key, Date = date, Number = step.Amount < 0 ? 9_999 : Definitions + 1 + step.Amount, Reason = "mistake" },
                 step.Amount >= 0 && naive.Undo(step.Amount)),
             _ => Amended(step.Amount, step.Which + 1, key, naive, lives),
         };
@@ -96,7 +96,7 @@ public sealed class ModelTests
         var kind = index >= 0 && index < lives.Count ? lives[index] : -1;
         var change = kind == 7 ? new FieldChange(1, "sheets", $"{amount}") : new FieldChange(1, "packs", $"{amount}");
         return (
-            new Amendment { Key = key, Date = Some.Day(6, 9), Number = Definitions + 1 + index, Reason = "mistyped", Changes = [change] },
+            new Amendment { Key = key, Date = Some.Day(6, 9), Number = index < 0 ? 9_999 : Definitions + 1 + index, Reason = "mistyped", Changes = [change] },
             kind is 0 or 1 or 7 && naive.Amend(index, amount));
     }
 }

@@ -2,6 +2,7 @@ using Ledger.Core.Baths;
 using Ledger.Core.Costing;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Journal.Rules;
 using Ledger.Core.Measures;
 using NodaTime;
 
@@ -140,6 +141,24 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
         var uses = Standing.Where(posted => posted.Posting.Facts.OfType<OrderDelivered>().Any(fact => fact.Order == order)
             || posted.Posting.Facts.OfType<OrderLineChanged>().Any(fact => fact.Order == order));
         return order is null ? null : uses.Select(posted => (long?)posted.Entry.Number).FirstOrDefault();
+    }
+
+    /// <summary>What is kept of forms.</summary>
+    public Dictionary<string, string> Drafts { get; } = [];
+
+    public string? Draft(string form)
+    {
+        Check();
+        return Drafts.GetValueOrDefault(form);
+    }
+
+    public void Keep(string form, string? text)
+    {
+        Check();
+        if (text is null)
+            Drafts.Remove(form);
+        else
+            Drafts[form] = text;
     }
 
     public SheetStory? Story(string sheet, LocalDate asOf) => null;

@@ -13,13 +13,14 @@ namespace Ledger.Terminal.Tests.Fakes;
 internal sealed class Screen : IDisposable
 {
     private readonly IApplication _app;
+    private readonly VirtualTimeProvider _time = new();
     private readonly SessionToken _token;
 
     public Screen(ILedger ledger, int width = 80, int height = 24, TerminalOptions? options = null, IUpkeep? upkeep = null, IPaper? paper = null)
     {
         // Begin puts the loop's context on the thread, which an awaiting test would wait on for ever.
         var context = SynchronizationContext.Current;
-        _app = Application.Create(new VirtualTimeProvider());
+        _app = Application.Create(_time);
         _app.Init(DriverRegistry.Names.ANSI);
         TerminalUi.Prepare(_app);
         _app.Driver!.SetScreenSize(width, height);
@@ -63,6 +64,9 @@ internal sealed class Screen : IDisposable
     public IEnumerable<Color> Colours =>
         Backgrounds.Concat(_app.Driver!.Contents!.Cast<Cell>().Select(cell => cell.Attribute!.Value.Foreground));
 
+    /// <summary>The line that says where the user is.</summary>
+    public string Title => Lines[1];
+
     public string[] Lines => Text.ReplaceLineEndings("\n").Split('\n');
 
     public Screen Press(params Key[] keys)
@@ -81,6 +85,13 @@ internal sealed class Screen : IDisposable
     {
         foreach (var key in keys)
             _app.InjectKey(key);
+    }
+
+    /// <summary>Lets time go by.</summary>
+    public void After(TimeSpan time)
+    {
+        _time.Advance(time);
+        Draw();
     }
 
     /// <summary>Opens the list of actions, types what is looked for and takes the nearest.</summary>

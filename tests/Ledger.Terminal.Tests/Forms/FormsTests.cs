@@ -2,6 +2,7 @@ using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Terminal.Forms;
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Tests.Fakes;
 using Terminal.Gui.Input;
 
@@ -196,28 +197,13 @@ public sealed class FormsTests
     }
 
     [Fact]
-    public void Esc_leaves_a_touched_form_only_at_the_second_time()
-    {
-        var ledger = Some.Ledger();
-        using var screen = new Screen(ledger);
-
-        screen.Type("s").Type("4").Press(Key.Esc);
-        Assert.Contains("Nothing is saved yet.", screen.Text);
-        Assert.Contains("Sheets 4", screen.Text);
-
-        screen.Press(Key.Esc);
-        Assert.StartsWith(" Today ", screen.Lines[0]);
-        Assert.Equal(10, ledger.Journal(Some.Today, null, 1)[0].Number);
-    }
-
-    [Fact]
     public void Digits_letters_and_blanks_are_typed_in_a_form_and_F9_blanks()
     {
         using var screen = new Screen(Some.Ledger());
 
-        screen.Type("s").Type("12").Press(Key.F9);
+        screen.Type("s").Type("12").Press(Key.F9, Key.F9);
         Assert.True(screen.Shell.IsBlank);
-        screen.Press(Key.Enter);
+        screen.Press(Key.L.WithCtrl);
 
         Assert.Contains("Sheets 12", screen.Text);
     }

@@ -1,5 +1,6 @@
 using Ledger.Core.Measures;
 using Ledger.Terminal.Forms;
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Tests.Fakes;
 using Terminal.Gui.Input;
 

@@ -1,4 +1,5 @@
 using Ledger.Terminal.Forms;
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Tests.Fakes;
 using Terminal.Gui.Input;
 
@@ -28,7 +29,7 @@ public sealed class LongFormTests
         Assert.Contains("Cautions", seen);
         Assert.Contains("[ Save ]", screen.Text);
         Assert.Contains(screen.Lines, line => line.EndsWith('^'));
-        Assert.DoesNotContain("Item  ", screen.Lines[1]);
+        Assert.DoesNotContain("Item  ", screen.Lines[2]);
     }
 
     [Fact]
@@ -66,5 +67,5 @@ public sealed class LongFormTests
         line.Contains($"{field.Label} ", StringComparison.Ordinal) && line.Contains(field.Text, StringComparison.Ordinal);
 
     private static string[] FieldLines(Screen screen) =>
-        screen.Lines[1..(1 + Array.FindIndex(screen.Lines[1..], line => line.Contains("─────", StringComparison.Ordinal)) - 1)];
+        screen.Lines[2..(2 + Array.FindIndex(screen.Lines[2..], line => line.Contains("─────", StringComparison.Ordinal)) - 1)];
 }

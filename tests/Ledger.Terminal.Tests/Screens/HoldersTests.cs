@@ -1,6 +1,8 @@
 using Ledger.Core.Film;
+using Ledger.Core.Planning;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
+using Ledger.Terminal.Forms;
 using Ledger.Terminal.Tests.Fakes;
 using NodaTime;
 using NodaTime.Extensions;
@@ -61,6 +63,28 @@ public sealed class HoldersTests : IDisposable
     }
 
     [Fact]
+    public void Known_sheets_are_offered_of_the_film_and_group_that_were_chosen_in_the_line()
+    {
+        using var ledger = Demo();
+        var film = ledger.HoldingsOn(ledger.Today).Film;
+        var groups = film.Sheets.Where(sheet => sheet is { Item: "fen80", Exposure: not null }).Select(sheet => sheet.Exposure!.Group).Distinct().ToList();
+        Assert.True(groups.Count > 1, string.Join(' ', groups));
+        foreach (var group in groups)
+        {
+            var form = new SessionForm(ledger);
+            var line = form.Lines[0];
+            line["item"].Type("fen80");
+            line["group"].Type(group);
+
+            var offered = line["from"].Choices().Where(choice => choice.Length > 0).ToList();
+
+            Assert.NotEmpty(offered);
+            Assert.All(offered.SelectMany(name => KnownSheets.Find(name, film)), sheet =>
+                Assert.Equal(("fen80", group), (sheet.Item, sheet.Exposure!.Group)));
+        }
+    }
+
+    [Fact]
     public void An_occupied_side_is_refused_and_an_unlikely_exposure_is_asked_about()
     {
         using var ledger = Demo();
@@ -68,7 +92,7 @@ public sealed class HoldersTests : IDisposable
 
         screen.Type("7").Type("l").Type("E01-1").Press(Key.F8);
         Assert.Contains("E01-1 holds a sheet of fen80", screen.Text);
-        screen.Press(Key.Esc, Key.Esc);
+        screen.Press(Key.Esc);
 
         screen.Type("x").Type("E01-1");
         Assert.Contains("tick Anyway", screen.Text);
@@ -81,12 +105,12 @@ public sealed class HoldersTests : IDisposable
         using var screen = new Screen(ledger);
 
         screen.Type("7").Press([.. Enumerable.Repeat(Key.CursorDown, 6), Key.Enter]);
-        Assert.StartsWith(" Holders: E07", screen.Lines[0]);
+        Assert.StartsWith(" Holders: E07", screen.Title);
         screen.Press(Key.CursorDown);
         Assert.Contains("reject: fogged", screen.Text);
         Assert.Contains("the weir in fog", screen.Text);
         screen.Press(Key.Esc);
-        Assert.StartsWith(" Holders ", screen.Lines[0]);
+        Assert.StartsWith(" Holders ", screen.Title);
     }
 
     [Fact]

@@ -40,7 +40,7 @@ public sealed class PlansTests : IDisposable
     {
         using var screen = new Screen(_ledger);
         screen.Find("exposed sheets");
-        Assert.StartsWith(" Exposed sheets", screen.Lines[0]);
+        Assert.StartsWith(" Exposed sheets", screen.Title);
         Assert.Contains("None is picked yet", screen.Text);
 
         screen.Type("+");
@@ -54,7 +54,7 @@ public sealed class PlansTests : IDisposable
 
         var group = _ledger.HoldingsOn(_ledger.Today).Film.Sheets.Where(sheet => sheet.Exposure?.Group == "N").Select(sheet => sheet.Id).ToList();
         screen.Type("+").Type("p");
-        Assert.StartsWith(" Plan", screen.Lines[0]);
+        Assert.StartsWith(" Plan", screen.Title);
         screen.Press(Key.F8);
         var line = Assert.Single(_ledger.HoldingsOn(_ledger.Today).Plan("P1")!.Request.Sheets);
         Assert.Equal(("fen80", "N", 3, string.Join(", ", group)), (line.Film, line.Group, line.Count, line.From));
@@ -89,7 +89,7 @@ public sealed class PlansTests : IDisposable
         Assert.NotNull(_ledger.HoldingsOn(_ledger.Today).Plan("P1"));
 
         screen.Press(Key.Esc).Type("p").Press(Key.Enter);
-        Assert.StartsWith(" Session, from the plan P1", screen.Lines[0]);
+        Assert.StartsWith(" Session, from the plan P1", screen.Title);
         Assert.Matches("F4 +1600 sq in of 3000 sq in -> 1840 sq in of 3000 sq in", screen.Text);
         screen.Press(Key.F10).Type("reject").Press(Key.Tab, Key.Tab).Type("dust");
         screen.Press([.. Enumerable.Repeat(Key.Tab.WithShift, 8)]).Press(Key.F10).Type("keeper").Press(Key.F8);
@@ -114,7 +114,7 @@ public sealed class PlansTests : IDisposable
             Lines = [new() { Item = "fen80", Sheets = 1, From = sheet.Id.ToString() }],
         }));
         screen.Press(Key.Esc).Type("p").Press(Key.Enter);
-        Assert.StartsWith(" Plan ", screen.Lines[0]);
+        Assert.StartsWith(" Plan ", screen.Title);
         Assert.Contains($"\"{sheet.Id}\" any more", screen.Text);
     }
 

@@ -17,10 +17,10 @@ public sealed class ProcessesTests
     {
         using var screen = new Screen(_ledger);
         screen.Find("processes");
-        Assert.StartsWith(" Processes", screen.Lines[0]);
+        Assert.StartsWith(" Processes", screen.Title);
         Assert.Contains("syrup 1+49, in 1250 ml", string.Join(' ', screen.Text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)));
         screen.Press(Key.Enter);
-        Assert.StartsWith(" Process tray", screen.Lines[0]);
+        Assert.StartsWith(" Process tray", screen.Title);
         Assert.Matches("1 +developer +syrup +1\\+49 +1250 ml", screen.Text);
     }
 
@@ -29,11 +29,11 @@ public sealed class ProcessesTests
     {
         using var screen = new Screen(_ledger);
         screen.Find("processes").Press(Key.Enter, Key.Enter);
-        Assert.StartsWith(" Step 1", screen.Lines[0]);
+        Assert.StartsWith(" Step 1", screen.Title);
         screen.Press([.. Enumerable.Repeat(Key.Tab, 8)]).Type("12.5").Press(Key.F8);
 
         Assert.Equal((2, 12.5m), (Tray.Version, Tray.Steps[0].Minutes));
-        Assert.StartsWith(" Process tray, version 2", screen.Lines[0]);
+        Assert.StartsWith(" Process tray, version 2", screen.Title);
         Assert.Contains("12 min 30 s", screen.Text);
         Assert.Equal(1, _ledger.Sessions(Some.Today, null, 1)[0].ProcessVersion);
     }
@@ -59,8 +59,8 @@ public sealed class ProcessesTests
         Assert.Equal([ItemRole.Developer, ItemRole.Stop, ItemRole.Fixer], Tray.Steps.Select(step => step.Role));
         Assert.Equal(StepPer.Session, Tray.Steps[1].Per);
 
-        screen.Press(Key.CursorDown).Find("take step away");
-        Assert.StartsWith(" Drop step 2, stop", screen.Lines[0]);
+        screen.Find("take step away");
+        Assert.StartsWith(" Drop step 2, stop", screen.Title);
         screen.Press(Key.F8);
         Assert.Equal([ItemRole.Developer, ItemRole.Fixer], Tray.Steps.Select(step => step.Role));
         Assert.Equal(3, Tray.Version);

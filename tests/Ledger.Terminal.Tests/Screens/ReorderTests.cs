@@ -2,6 +2,7 @@ using Ledger.Core.Journal;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
 using Ledger.Terminal.Forms;
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Tests.Fakes;
 using NodaTime;

@@ -75,7 +75,7 @@ public sealed class ShelfKeysTests : IDisposable
         Assert.Equal(Unit.Roll, Now.Formats.Find("220").Unit);
 
         _screen.Press(Key.Enter);
-        Assert.Contains("Format", _screen.Lines[0]);
+        Assert.Contains("Format", _screen.Title);
         _screen.Type("300 cm2");
         Assert.Matches("160 sq in -> 46.5 sq in", _screen.Text);
     }
@@ -84,10 +84,10 @@ public sealed class ShelfKeysTests : IDisposable
     public void What_was_forgotten_is_looked_at_for_more_and_fewer_months()
     {
         _screen.Find("forgotten");
-        Assert.StartsWith(" Not touched for 12 months", _screen.Lines[0]);
+        Assert.StartsWith(" Not touched for 12 months", _screen.Title);
         Assert.Contains("selvane/1", _screen.Text);
         _screen.Type("+++");
-        Assert.StartsWith(" Not touched for 15 months", _screen.Lines[0]);
+        Assert.StartsWith(" Not touched for 15 months", _screen.Title);
         Assert.DoesNotContain("selvane/1", _screen.Text);
         Assert.Contains("Nothing lies untouched for 15 months", _screen.Text);
         _screen.Type("-");
@@ -98,7 +98,7 @@ public sealed class ShelfKeysTests : IDisposable
     public void A_sessions_sheets_tell_their_stories_and_one_is_named_a_keeper()
     {
         _screen.Type("4").Press(Key.Enter);
-        Assert.StartsWith(" Session S22", _screen.Lines[0]);
+        Assert.StartsWith(" Session S22", _screen.Title);
         Assert.Matches(@"Beside +2026-", _screen.Text);
         var plain = _ledger.SheetsOf("S22", _ledger.Today).First(sheet => sheet.Fate == Fate.Negative);
         _screen.Press(Key.Home, Key.Home);

@@ -1,4 +1,6 @@
+using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Tables;
 using Ledger.Terminal.Tests.Fakes;
 using Terminal.Gui.Input;
@@ -44,7 +46,7 @@ public sealed class FocusTests
         screen.Type("2n").Type("ortho").Press(Key.Tab).Type("Mirrin Ortho").Press(Key.Tab, Key.Tab, Key.Tab).Type("4x5").Press(Key.Tab).Type("50")
             .Press(Key.F8);
         Assert.IsType<LedgerTable>(screen.Shell.MostFocused);
-        Assert.StartsWith(" Shelf: ortho", screen.Press(Key.Enter).Lines[0]);
+        Assert.StartsWith(" Shelf: ortho", screen.Press(Key.Enter).Title);
     }
 
     [Theory]

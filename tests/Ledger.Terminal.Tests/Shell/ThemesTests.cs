@@ -63,7 +63,7 @@ public sealed class ThemesTests
         foreach (var name in TerminalOptions.Themes)
         {
             using var screen = new Screen(Some.Ledger(), options: new(name));
-            screen.Press(Key.Space);
+            screen.Press(Key.Space, Key.Space);
 
             Assert.All(screen.Backgrounds, background => Assert.Equal(new Color(ColorName16.Black), background));
         }

@@ -17,7 +17,7 @@ public sealed class WorkTests
 
         Assert.Equal(["check"], upkeep.Asked);
         screen.Press(Key.Esc);
-        Assert.StartsWith(" File ", screen.Lines[0]);
+        Assert.StartsWith(" File ", screen.Title);
     }
 
     [Fact]
@@ -39,12 +39,12 @@ public sealed class WorkTests
         begun.Wait(TestContext.Current.CancellationToken);
         screen.Await("42 %");
         screen.Type("1");
-        Assert.StartsWith(" Check ", screen.Lines[0]);
+        Assert.StartsWith(" Check ", screen.Title);
 
         screen.Press(Key.Esc);
         screen.Await("Stopped; nothing is half done.");
         screen.Press(Key.Esc);
-        Assert.StartsWith(" File ", screen.Lines[0]);
+        Assert.StartsWith(" File ", screen.Title);
     }
 
     [Fact]
@@ -58,13 +58,13 @@ public sealed class WorkTests
         screen.Await("import notes/sessions.csv sessions dry: all is well.");
 
         screen.Press(Key.Esc);
-        Assert.StartsWith(" Import ", screen.Lines[0]);
+        Assert.StartsWith(" Import ", screen.Title);
         screen.Press(Key.Tab, Key.Tab, Key.Space);
         Assert.Contains("all of them or none", screen.Text);
         screen.Press(Key.F8);
         screen.Await("import notes/sessions.csv sessions wet: all is well.");
         screen.Press(Key.Esc, Key.Esc);
-        Assert.StartsWith(" File ", screen.Lines[0]);
+        Assert.StartsWith(" File ", screen.Title);
     }
 
     [Fact]
@@ -112,6 +112,6 @@ public sealed class WorkTests
         screen.Press(Key.F8);
 
         Assert.Equal(40, ledger.HoldingsOn(Some.Today).Settings.WarnDays);
-        Assert.StartsWith(" Settings ", screen.Lines[0]);
+        Assert.StartsWith(" Settings ", screen.Title);
     }
 }

@@ -1,4 +1,5 @@
 using Ledger.Core.Journal.Kinds;
+using Ledger.Terminal.Pages;
 using Ledger.Terminal.Tables;
 
 namespace Ledger.Terminal.Tests.Tables;

@@ -2,6 +2,7 @@ using Ledger.App.Wiring;
 using Ledger.Core.Journal.Kinds;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
+using Ledger.Storage.Files;
 
 namespace Ledger.App.Commands.Files;
 

@@ -2,6 +2,7 @@ using System.Text;
 using Ledger.App.Wiring;
 using Ledger.Exchange.Export;
 using Ledger.Storage;
+using Ledger.Storage.Files;
 
 namespace Ledger.App.Commands.Files;
 

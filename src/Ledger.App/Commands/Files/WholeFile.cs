@@ -1,5 +1,5 @@
 using Ledger.App.Wiring;
-using Ledger.Storage;
+using Ledger.Storage.Files;
 
 namespace Ledger.App.Commands.Files;
 

@@ -52,13 +52,19 @@ internal static class Offered
     /// <summary>The usual places to keep things.</summary>
     public static IEnumerable<string> Storages(FieldValues read, Holdings holdings) => Keeping.ColdPlaces.Usual;
 
-    /// <summary>Boxes of exposed sheets, and the loaded sides that were exposed.</summary>
-    public static IEnumerable<string> Exposed(FieldValues read, Holdings holdings) =>
-    [
-        .. holdings.Film.ExposedBoxes.Select(box => box.Code),
-        .. holdings.Film.Holders.SelectMany(holder => holder.Sides).Where(side => holdings.Film.In(side) is { Exposure: not null })
-            .Select(side => side.Code),
-    ];
+    /// <summary>Boxes of exposed sheets, and the loaded sides that were exposed, of a film and a group; of all without them.</summary>
+    public static IEnumerable<string> Exposed(Holdings holdings, string? film, string? group)
+    {
+        return
+        [
+            .. holdings.Film.ExposedBoxes.Where(box => Is(box.Item, film) && Is(box.Group, group)).Select(box => box.Code),
+            .. holdings.Film.Holders.SelectMany(holder => holder.Sides)
+                .Where(side => holdings.Film.In(side) is { Exposure: { } exposure } sheet && Is(sheet.Item, film) && Is(exposure.Group, group))
+                .Select(side => side.Code),
+        ];
+
+        static bool Is(string name, string? wanted) => wanted is not { Length: > 0 } || name.Equals(wanted, StringComparison.OrdinalIgnoreCase);
+    }
 
     /// <summary>Where film lies outside its boxes: boxes of exposed sheets, and loaded sides.</summary>
     public static IEnumerable<string> FilmPlaces(FieldValues read, Holdings holdings) =>

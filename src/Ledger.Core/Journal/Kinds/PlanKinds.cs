@@ -78,7 +78,7 @@ internal static class PlanKind
     {
         Help = "the very sheets: by number #12, #14, by side E07-1, or a box of exposed sheets fen80 N", Example = "",
         Width = 22, Keyword = "from",
-        Choices = Offered.Exposed,
+        Choices = (read, holdings) => Offered.Exposed(holdings, read.Find(Film), read.Find(Group)),
     };
 
     private static readonly Field<string> Subject = new("subject", Notations.Line(200))

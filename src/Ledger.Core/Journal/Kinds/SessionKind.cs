@@ -96,7 +96,8 @@ internal static class SessionKind
         (text, _) => text) { Placeholder = "SHEETS", Shape = Shape.Choice })
     {
         Help = "known sheets: sides E07-1, E07-2, a box of exposed sheets fen80 N, or by number #12; nothing for sheets that are only counted",
-        Example = "", Width = 24, Keyword = "from", Choices = Offered.Exposed,
+        Example = "", Width = 24, Keyword = "from",
+        Choices = (read, holdings) => Offered.Exposed(holdings, read.Find(Film), read.Find(Group)),
     };
 
     private static readonly Field<string> SheetNote = new("note", Notations.Line(10_000))

@@ -1,0 +1,100 @@
+using Ledger.App.Commands.Print;
+using Ledger.App.Wiring;
+using Ledger.Core.Baths;
+using Ledger.Core.Journal;
+using Ledger.Core.Planning;
+using Ledger.Core.Stock;
+using Ledger.Exchange.Print;
+using Ledger.Storage.Files;
+using Ledger.Terminal;
+using Pages = Ledger.Exchange.Print;
+
+namespace Ledger.App.Screens;
+
+/// <summary>
+/// Writes the pages that the screens ask for into a folder of their own, each as HTML for a browser and as plain text for any printer. A page
+/// that is written again takes the place of the earlier one.
+/// </summary>
+/// <param name="ledger">The ledger.</param>
+/// <param name="file">The ledger's file, which no page may be written to.</param>
+/// <param name="folder">The folder; it is made when the first page is written.</param>
+internal sealed class PaperFolder(ILedger ledger, string file, string folder) : IPaper
+{
+    private Holdings Now => ledger.HoldingsOn(ledger.Today);
+
+    /// <summary>The folder "paper" beside a ledger's file.</summary>
+    public static PaperFolder Beside(ILedger ledger, string file) =>
+        new(ledger, file, Path.Combine(Path.GetDirectoryName(Path.GetFullPath(file))!, "paper"));
+
+    /// <inheritdoc/>
+    public string MixingSheet(string plan)
+    {
+        var holdings = Now;
+        if (holdings.Plan(plan) is not { } kept)
+            return $"There is no plan {plan} that is still open.";
+        return SessionPlanning.Of(kept.Request, holdings, kept.On > ledger.Today ? kept.On : ledger.Today) switch
+        {
+            Planned planned => Save(Pages.MixingSheet.Of(planned.Plan, kept.Name, holdings.Settings.Style), $"mixing-sheet-{kept.Name}"),
+            NotPlanned not => $"{kept.Name} cannot be planned: {not.Refusal.Sentence}.",
+            var other => throw new InvalidOperationException($"the plan is {other}"),
+        };
+    }
+
+    /// <inheritdoc/>
+    public string SleeveLabels(string session)
+    {
+        if (ledger.Session(session, ledger.Today) is not { } held)
+            return $"There is no session {session} in the journal.";
+        var labels = Pages.SleeveLabels.Of(held, ledger.SheetsOf(session, ledger.Today), Now);
+        return labels.Count == 0 ? $"{session} has no negative that needs a sleeve."
+            : Save(Pages.SleeveLabels.Page(labels, LabelSheet.Small), $"sleeve-labels-{session}");
+    }
+
+    /// <inheritdoc/>
+    public string BottleLabel(string what)
+    {
+        var labels = Pages.BottleLabel.Named(what, Now).ToList();
+        return labels.Count == 0 ? $"{what} is no bottle and no bath in use."
+            : Save(Pages.BottleLabel.Page(labels, LabelSheet.Large), $"label-{what}");
+    }
+
+    /// <inheritdoc/>
+    public string BoxLabel(string box)
+    {
+        var holdings = Now;
+        if (holdings.Film.ExposedBox(box) is not { } known || holdings.Item(known.Item) is not { } film)
+            return $"There is no box of exposed sheets {box}.";
+        var label = Pages.BoxLabel.Of(film, known.Group, holdings.Film.At(known.Place).Count(), ledger.Today);
+        return Save(Pages.BoxLabel.Page([label], LabelSheet.Large), $"box-label-{box}");
+    }
+
+    /// <inheritdoc/>
+    public string TallySlip(string bath)
+    {
+        var holdings = Now;
+        return holdings.Bath(bath) is not { } known ? $"There is no bath {bath} in use."
+            : Save(
+                Pages.TallySlip.Of(
+                    new BathReading(known, ledger.Today), holdings.Items.Where(item => item.Kind == ItemKind.Film), holdings.Settings.Style),
+                $"tally-slip-{known.Code}");
+    }
+
+    /// <inheritdoc/>
+    public string WallCard() => Save(Pages.WallCard.Of(Now), "wall-card");
+
+    private string Save(PrintedPage page, string name)
+    {
+        var path = Path.Combine(folder, string.Concat(name.Select(c => char.IsLetterOrDigit(c) || c is '-' or '+' or '.' ? c : '-')));
+        try
+        {
+            Directory.CreateDirectory(folder);
+            PageFile.WriteHtml(page, file, path + ".html");
+            PageFile.WritePlain(page, file, path + ".txt");
+            return $"{page.Title}: {path}.html for a browser to print, and .txt beside it for any printer.";
+        }
+        catch (Exception trouble) when (trouble is RefusedByCommandException or IOException or UnauthorizedAccessException)
+        {
+            return $"{page.Title} could not be written: {FileTrouble.Reason(trouble)}";
+        }
+    }
+}

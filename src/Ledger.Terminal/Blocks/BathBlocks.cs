@@ -1,0 +1,93 @@
+using Ledger.Core.Baths;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+using Ledger.Terminal.Pictures;
+using NodaTime;
+
+namespace Ledger.Terminal.Blocks;
+
+/// <summary>A bath in a details pane.</summary>
+internal static class BathBlocks
+{
+    private const int MonthsShown = 12;
+
+    /// <summary>What is left of it, by area and by age.</summary>
+    public static IEnumerable<(string Label, string? Text)> Gauges(BathReading reading, MeasureStyle style, LocalDate today)
+    {
+        yield return ("Area left", reading is { UsedPercent: { } used, Remaining: { } room }
+            ? $"{Gauge.Of(100 - used)}, {room.ToText(style)} of {reading.Bath.TotalCapacity!.Value.ToText(style)}"
+            : reading.Bath.Indicator is { } colour ? $"used until its indicator is {colour}"
+            : "no capacity is set, so its area is counted but not limited");
+        if (reading.GoodUntil is { } good)
+        {
+            var life = Period.DaysBetween(reading.Bath.MixedOn, good.Date);
+            var left = Gauge.OfPart(Math.Max(0, good.DaysLeft(today)), life);
+            yield return ("Life left", $"{left}, {ScreenText.Count(reading.AgeDays, "day")} old of {life}");
+        }
+    }
+
+    /// <summary>Dates, figures and what it can still take.</summary>
+    public static Block Facts(BathReading reading, Holdings holdings)
+    {
+        var (bath, style, today) = (reading.Bath, holdings.Settings.Style, holdings.AsOf);
+        return Block.Facts($"Bath {bath.Code}: {bath.Role.Name()} for {bath.Material.Name()}", [
+            ("State", State(reading, holdings)),
+            .. Gauges(reading, style, today),
+            ("Good until", reading.GoodUntil.Text(today)),
+            ("Takes yet", SheetsLeft(reading, holdings)),
+            ("Indicator", bath is { Indicator: { } spent, Capacity: not null } ? $"spent when it is {spent}, whatever is left by area" : null),
+            ("Capacity", bath.Capacity is { } capacity ? $"{capacity.PerLitre.ToText(style)} a litre, basis: {capacity.Basis}" : null),
+            ("Has taken", bath.Worked == bath.WorkedWeighted
+                ? bath.Worked.ToText(style)
+                : $"{bath.Worked.ToText(style)}, weighted by film {bath.WorkedWeighted.ToText(style)}"),
+            ("Mixed", $"{Dates.Text(bath.MixedOn)}, {bath.WorkingVolume.ToText(style)} {bath.Dilution} of {bath.Item}"),
+            ("Pair", Pair(bath, holdings)),
+            ("Cost", bath.Value.Text(holdings.Settings)),
+        ]);
+    }
+
+    /// <summary>The area by month and the sessions behind it.</summary>
+    public static Block History(IReadOnlyList<BathWorkRecord> work, Holdings holdings)
+    {
+        var style = holdings.Settings.Style;
+        if (work.Count == 0)
+            return Block.Of("Use", "Nothing has passed through it yet.");
+        var months = Months.Of(
+            work.Select(record => (record.Date, record.Weighted.Hundredths)), holdings.AsOf, MonthsShown,
+            area => Area.FromHundredths(area).ToText(style));
+        return new("Use by month, weighted", width =>
+        [
+            .. BarChart.Of(months, width),
+            "",
+            .. work.SelectMany(record => Paragraph.Of(
+                Dates.Text(record.Date), record.Summary + (record.IsFirst ? "" : " (as second bath)"), width, 12)),
+        ]);
+    }
+
+    /// <summary>One word, or two: good, second, nearly full, ends soon, spent.</summary>
+    public static string State(BathReading reading, Holdings holdings)
+    {
+        if (reading.EndedBy is { } end)
+            return $"spent by {end.Name()}";
+        if (reading.UsedPercent >= 90)
+            return "nearly full";
+        if (reading.GoodUntil is { } good && good.DaysLeft(holdings.AsOf) <= holdings.Settings.WarnDays)
+            return "ends soon";
+        return holdings.IsSecond(reading.Bath) ? "second" : "good";
+    }
+
+    private static string? SheetsLeft(BathReading reading, Holdings holdings) =>
+        reading.Remaining is null ? null : string.Join(", ", RoomForFilm.Of(reading, holdings));
+
+    private static string? Pair(Bath bath, Holdings holdings)
+    {
+        var second = holdings.SecondAfter(bath);
+        var place = second is not null ? $"first, {second.Code} stands second"
+            : holdings.IsSecond(bath) ? $"second after {bath.PairedWith}"
+            : bath.PairedWith is not null ? $"moved up from second after {bath.PairedWith}" : null;
+        return place is null ? null
+            : second is null && !holdings.IsSecond(bath) ? place
+            : $"{place}; the pair is at rotation {(second ?? bath).Rotations} of at most {holdings.Settings.RotationCeiling}";
+    }
+}

@@ -1,0 +1,30 @@
+using Terminal.Gui.Drawing;
+using Terminal.Gui.ViewBase;
+
+namespace Ledger.Terminal.Blocks;
+
+/// <summary>A thin line between two panes, in the direction of its longer side.</summary>
+internal sealed class Rule : View
+{
+    /// <summary>Whether it is drawn thick: the keys go to the pane behind it.</summary>
+    public bool IsStrong
+    {
+        get;
+        set
+        {
+            field = value;
+            SetNeedsDraw();
+        }
+    }
+
+    protected override bool OnDrawingContent(DrawContext? context)
+    {
+        SetAttributeForRole(IsStrong ? VisualRole.HotNormal : VisualRole.Normal);
+        if (Viewport.Width > 1)
+            AddStr(0, 0, new string(IsStrong ? '━' : '─', Viewport.Width));
+        else
+            for (var row = 0; row < Viewport.Height; row++)
+                AddStr(0, row, IsStrong ? "┃" : "│");
+        return true;
+    }
+}

@@ -1,0 +1,36 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Keeping;
+using Ledger.Core.Measures;
+using NodaTime;
+
+namespace Ledger.Terminal.Blocks;
+
+/// <summary>Figures and dates in the words of the screens.</summary>
+internal static class ScreenText
+{
+    /// <summary>"7.60 EUR".</summary>
+    public static string Text(this Money money, Settings settings) => $"{money.Text(settings.Style)} {settings.Currency}".TrimEnd();
+
+    /// <summary>"2026-03-13 (life since mixing), 2 days ago".</summary>
+    public static string? Text(this GoodUntil? good, LocalDate today) =>
+        good is null ? null : $"{Dates.Text(good.Date)} ({good.Reason}), {Away(good.DaysLeft(today))}";
+
+    /// <summary>"in 5 days", "today", "2 days ago".</summary>
+    public static string Away(int days) => days switch
+    {
+        0 => "today",
+        1 => "tomorrow",
+        -1 => "yesterday",
+        > 1 => $"in {days} days",
+        _ => $"{-days} days ago",
+    };
+
+    /// <summary>"4 sheets", "1 roll".</summary>
+    public static string Count(long count, string one) => count == 1 ? $"1 {one}" : $"{count} {one}s";
+
+    /// <summary>The text with a capital.</summary>
+    public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+
+    /// <summary>The text with a capital and a full stop.</summary>
+    public static string Sentence(string text) => text.Length == 0 ? text : Capital(text) + (text[^1] == '.' ? "" : ".");
+}

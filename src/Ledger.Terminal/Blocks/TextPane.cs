@@ -1,0 +1,146 @@
+using Ledger.Core.Measures;
+using Ledger.Terminal.Pictures;
+using Terminal.Gui.Drawing;
+using Terminal.Gui.Drivers;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+
+namespace Ledger.Terminal.Blocks;
+
+/// <summary>
+/// Blocks of text that can be scrolled: under each other, or side by side where the pane is broad and low. A mark at the edge says that
+/// there is more.
+/// </summary>
+internal sealed class TextPane : View
+{
+    private const int BroadFrom = 70;
+    private const int LowUpTo = 14;
+    private const int Gutter = 3;
+
+    private IReadOnlyList<Block> _blocks = [];
+    private List<(string Text, bool IsHeading)[]> _rows = [];
+    private int _top;
+
+    /// <summary>Whether blocks stand side by side where there is room for it.</summary>
+    public bool MaySpread { get; init; } = true;
+
+    public TextPane()
+    {
+        CanFocus = true;
+        MouseBindings.Clear();
+    }
+
+    /// <summary>Shows other blocks, from the top.</summary>
+    public void Show(IReadOnlyList<Block> blocks)
+    {
+        _blocks = blocks;
+        _top = 0;
+        Arrange();
+    }
+
+    /// <summary>Shows blocks that took the place of those shown, without scrolling back.</summary>
+    public void Replace(IReadOnlyList<Block> blocks)
+    {
+        _blocks = blocks;
+        Arrange();
+    }
+
+    protected override void OnViewportChanged(DrawEventArgs e)
+    {
+        base.OnViewportChanged(e);
+        Arrange();
+    }
+
+    /// <summary>Scrolls by a page, from where the cursor is elsewhere; false for another key.</summary>
+    public bool Page(Key key) => key.KeyCode is KeyCode.PageUp or KeyCode.PageDown && OnKeyDown(key);
+
+    protected override bool OnKeyDown(Key key)
+    {
+        var page = Math.Max(1, Viewport.Height - 1);
+        int? lines = key.KeyCode switch
+        {
+            KeyCode.CursorUp => -1,
+            KeyCode.CursorDown => 1,
+            KeyCode.PageUp => -page,
+            KeyCode.PageDown => page,
+            KeyCode.Home => -_rows.Count,
+            KeyCode.End => _rows.Count,
+            _ => null,
+        };
+        return lines is { } by && Scroll(by);
+    }
+
+    protected override bool OnMouseEvent(Mouse mouse)
+    {
+        if (mouse.Flags.HasFlag(MouseFlags.WheeledDown))
+            return Scroll(3);
+        return mouse.Flags.HasFlag(MouseFlags.WheeledUp) && Scroll(-3);
+    }
+
+    protected override bool OnDrawingContent(DrawContext? context)
+    {
+        for (var line = 0; line < Viewport.Height && _top + line < _rows.Count; line++)
+        {
+            var column = 0;
+            foreach (var (text, isHeading) in _rows[_top + line])
+            {
+                SetAttributeForRole(isHeading ? VisualRole.HotNormal : VisualRole.Normal);
+                AddStr(column, line, UserText.Shown(text));
+                column += ColumnWidth() + Gutter;
+            }
+        }
+
+        SetAttributeForRole(HasFocus ? VisualRole.Focus : VisualRole.Normal);
+        if (_top > 0)
+            AddStr(Viewport.Width - 1, 0, "^");
+        if (_top + Viewport.Height < _rows.Count)
+            AddStr(Viewport.Width - 1, Viewport.Height - 1, "v");
+        return true;
+    }
+
+    private bool IsSideBySide => MaySpread && _blocks.Count > 1 && Viewport.Width >= BroadFrom && Viewport.Height <= LowUpTo;
+
+    private int ColumnWidth() => IsSideBySide ? (Viewport.Width - 2 - Gutter) / 2 : Viewport.Width - 2;
+
+    private void Arrange()
+    {
+        if (Viewport.Width <= 0)
+            return;
+        var width = ColumnWidth();
+        if (IsSideBySide)
+        {
+            var left = Lines(_blocks.Take(1), width).ToList();
+            var right = Lines(_blocks.Skip(1), width).ToList();
+            _rows = [.. Enumerable.Range(0, Math.Max(left.Count, right.Count)).Select(i => new[] { At(left, i), At(right, i) })];
+        }
+        else
+            _rows = [.. Lines(_blocks, width).Select(line => new[] { line })];
+        Scroll(0);
+    }
+
+    private static (string Text, bool IsHeading) At(List<(string Text, bool IsHeading)> lines, int i) =>
+        i < lines.Count ? lines[i] : ("", false);
+
+    private static IEnumerable<(string Text, bool IsHeading)> Lines(IEnumerable<Block> blocks, int width)
+    {
+        var isFirst = true;
+        foreach (var block in blocks)
+        {
+            if (!isFirst)
+                yield return ("", false);
+            isFirst = false;
+            if (block.Heading.Length > 0)
+                foreach (var line in Paragraph.Of(block.Heading, width))
+                    yield return (line, true);
+            foreach (var line in block.Lines(width))
+                yield return (line, false);
+        }
+    }
+
+    private bool Scroll(int by)
+    {
+        _top = Math.Clamp(_top + by, 0, Math.Max(0, _rows.Count - Viewport.Height));
+        SetNeedsDraw();
+        return true;
+    }
+}

@@ -1,0 +1,36 @@
+namespace Ledger.Terminal.Pages;
+
+/// <summary>What a key leads to.</summary>
+internal abstract record Step;
+
+/// <summary>A form opens.</summary>
+/// <param name="Form">The form.</param>
+internal sealed record FormStep(Form Form) : Step
+{
+    /// <summary>What follows once it is saved; null for nothing.</summary>
+    public Func<Step>? Then { get; init; }
+}
+
+/// <summary>One of the main screens comes up.</summary>
+/// <param name="Screen">The screen's name.</param>
+/// <param name="Id">The row to select; null for the one that was selected last.</param>
+internal sealed record ScreenStep(string Screen, string? Id) : Step;
+
+/// <summary>A table opens on top of this one; Esc leads back.</summary>
+/// <param name="Table">The table.</param>
+internal sealed record TableStep(TableModel Table) : Step;
+
+/// <summary>The table has changed and is drawn anew.</summary>
+internal sealed record RedrawStep : Step;
+
+/// <summary>A page is put on paper; the message line says where it lies.</summary>
+/// <param name="Write">Writes the page.</param>
+internal sealed record PaperStep(Func<IPaper, string> Write) : Step;
+
+/// <summary>A sentence for the message line.</summary>
+/// <param name="Sentence">The sentence.</param>
+internal sealed record MessageStep(string Sentence) : Step;
+
+/// <summary>Work on the file begins, and is watched until it ends.</summary>
+/// <param name="Work">The work.</param>
+internal sealed record WorkStep(Work Work) : Step;

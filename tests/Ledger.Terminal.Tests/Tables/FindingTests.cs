@@ -1,0 +1,110 @@
+using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
+using Ledger.Core.Stock;
+using Ledger.Terminal.Pages;
+using Ledger.Terminal.Tests.Fakes;
+using Terminal.Gui.Input;
+
+namespace Ledger.Terminal.Tests.Tables;
+
+/// <summary>Rows are found by words and sorted by a column, on every table.</summary>
+public sealed class FindingTests
+{
+    private readonly FakeLedger _ledger = Some.Ledger();
+
+    [Fact]
+    public void Typing_leaves_the_rows_that_hold_all_words_and_counts_them()
+    {
+        using var screen = new Screen(_ledger);
+
+        screen.Type("2/").Type("TARN");
+        Assert.Contains("1 of 3", screen.Text);
+        Assert.Contains("tarnfix", screen.Text);
+        Assert.DoesNotContain("fen80 ", screen.Text);
+
+        screen.Press(Key.Enter, Key.Enter);
+        Assert.StartsWith(" Shelf: tarnfix", screen.Title);
+    }
+
+    [Fact]
+    public void Esc_shows_all_again_and_only_then_leaves()
+    {
+        using var screen = new Screen(_ledger);
+        screen.Type("2/").Type("nothing like it");
+        Assert.Contains("0 of 3", screen.Text);
+        Assert.Contains("Nothing is found by that", screen.Text);
+
+        screen.Press(Key.Esc);
+        Assert.StartsWith(" Shelf", screen.Title);
+        Assert.Contains("fen80", screen.Text);
+        screen.Press(Key.Esc);
+        Assert.StartsWith(" Today", screen.Title);
+    }
+
+    [Fact]
+    public void The_journal_is_searched_over_its_whole_length()
+    {
+        for (var i = 0; i < 450; i++)
+            _ledger.Did(new SettingChange { Key = Some.Key(), Date = Some.Today, Setting = "warn-days", Value = $"{10 + i % 20}" });
+        using var screen = new Screen(_ledger);
+
+        screen.Type("6/").Type("session s22");
+
+        Assert.Contains("1 of 460", screen.Text);
+        Assert.Contains("2026-03-08", screen.Text);
+    }
+
+    [Fact]
+    public void A_key_sorts_by_each_heading_in_turn_and_another_the_other_way_round()
+    {
+        using var screen = new Screen(_ledger);
+        Assert.Equal(["fen80", "syrup", "tarnfix"], Items(screen.Type("2")));
+
+        screen.Type("hy");
+        Assert.Equal(["tarnfix", "syrup", "fen80"], Items(screen));
+        Assert.Contains("Itemv", screen.Text);
+        screen.Type("h");
+        Assert.Equal(["fen80", "syrup", "tarnfix"], Items(screen));
+    }
+
+    [Fact]
+    public void A_click_on_a_heading_sorts_by_it_and_a_second_one_the_other_way_round()
+    {
+        using var screen = new Screen(_ledger);
+        screen.Type("2");
+        var column = screen.Lines[2].IndexOf("On hand", StringComparison.Ordinal);
+
+        screen.Click(column + 1, 2);
+        Assert.Equal(["fen80", "syrup", "tarnfix"], Items(screen));
+        screen.Click(column + 1, 2);
+        Assert.Equal(["tarnfix", "syrup", "fen80"], Items(screen));
+    }
+
+    [Fact]
+    public void The_selected_row_stays_selected_when_the_order_changes()
+    {
+        using var screen = new Screen(_ledger);
+
+        screen.Type("2").Press(Key.CursorDown).Type("hy");
+
+        Assert.Contains("syrup: Brackwater Syrup", screen.Text);
+    }
+
+    [Theory]
+    [InlineData("9 ml", "64 ml", "250 ml")]
+    [InlineData("[#####.....] 5 %", "[#.........] 40 %", "[..........] 100 %")]
+    [InlineData("2026-01-31", "2026-02-01", "2026-10-01")]
+    [InlineData("12", "fen80", "")]
+    public void Figures_are_sorted_by_their_number_and_nothing_comes_last(params string[] sorted)
+    {
+        var mixed = sorted.Reverse().ToArray();
+        var sift = new Sift();
+        sift.SortBy(0);
+
+        Assert.Equal(sorted, sift.Of(mixed.Length, 1, (row, _) => mixed[row])!.Select(row => mixed[row]));
+        Assert.Null(new Sift().Of(3, 1, (_, _) => ""));
+    }
+
+    private static string[] Items(Screen screen) =>
+        [.. screen.Lines.Skip(4).Take(3).Select(line => line.Trim().Split(' ')[0])];
+}
