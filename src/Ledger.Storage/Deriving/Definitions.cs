@@ -39,8 +39,12 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
     }
 
     /// <summary>The things that are defined from a position on: what they were before has to be put back.</summary>
-    public IReadOnlyList<(string Kind, string Name)> ChangedFrom(Position from) => inside.Connection.Query<(string, string)>(
-        "SELECT DISTINCT kind, name FROM said WHERE name IS NOT NULL AND (date, ord) >= (@Date, @Ord)", new { from.Date, from.Ord }).AsList();
+    public IReadOnlyList<(string Kind, string Name)> ChangedFrom(Position from) =>
+    [
+        .. inside.Connection.Query<ThingRow>(
+            "SELECT DISTINCT kind AS Kind, name AS Name FROM said WHERE name IS NOT NULL AND (date, ord) >= (@Date, @Ord)",
+            new { from.Date, from.Ord }).Select(row => (row.Kind, row.Name)),
+    ];
 
     /// <summary>The definitions of a thing that hold and have effect before a position, in their order.</summary>
     public IEnumerable<Said> Before(string kind, string name, Position position) =>
@@ -142,4 +146,6 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
                 AND e.kind NOT IN ('setting', 'format', 'item', 'process', 'holder'))
         """,
         new { said.Ord }) == 1;
+
+    internal sealed record ThingRow(string Kind, string Name);
 }

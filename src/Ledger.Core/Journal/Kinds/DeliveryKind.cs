@@ -65,7 +65,8 @@ internal static class DeliveryKind
     {
         Label = "Price of a pack", Help = "the price of one pack; with an order, otherwise the order's",
         Example = "186.00", Width = 10, Keyword = "at",
-        Offer = (read, holdings) => Ordered(read, holdings) is { Price.Millionths: > 0 } line ? line.Price.Text(holdings.Settings.Style) : LastPrice(read, holdings)?.Text(holdings.Settings.Style),
+        Offer = (read, holdings) => Ordered(read, holdings) is { Price.Millionths: > 0 } line
+            ? line.Price.Text(holdings.Settings.Style) : LastPrice(read, holdings)?.Text(holdings.Settings.Style),
     };
 
     private static readonly Field<string> Batch = new("batch", Notations.Line(60))

@@ -53,7 +53,7 @@ public abstract class EntryKind
     public abstract IReadOnlyList<Field> Fields { get; }
 
     /// <summary>Its own fields with those that every entry has.</summary>
-    public IReadOnlyList<Field> AllFields => field ??= 
+    public IReadOnlyList<Field> AllFields => field ??=
         [CommonFields.Date, .. Fields, CommonFields.Note, CommonFields.Anyway, CommonFields.Reference];
 
     /// <summary>Whether an entry is of this kind.</summary>

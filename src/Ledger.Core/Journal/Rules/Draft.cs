@@ -183,25 +183,23 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
         if (!isOpen && !(isWhole && to == Places.Discarded))
         {
             Add(new ContainerOpened(container.Place));
+            RemarkOnCold(container);
             container = container with { OpenedOn = Date };
         }
-
-        if (to != Places.Discarded && to != Places.LostOrGained)
-            AskAboutCold(container);
 
         if (container.GoodUntil(Item(container.Lot.Item).Keeping) is { } good && good.IsPast(Date) && to != Places.Discarded)
             Remark($"{container.Code} was good until {Dates.Text(good.Date)} ({Keeping.KeepingRuleNames.Name(good.Rule)})");
         Touch(container.Less(draw.Quantity, draw.Cost));
     }
 
-    /// <summary>Film that is taken out straight from the freezer, or too soon after the cold, sweats, whether its box was open or not.</summary>
-    public void AskAboutCold(Container container)
+    /// <summary>A box that is opened straight from the freezer, or too soon after the cold, sweats.</summary>
+    public void RemarkOnCold(Container container)
     {
         if (Item(container.Lot.Item).Kind == ItemKind.Film && Keeping.ColdPlaces.Of(container.Storage) == Keeping.Coldness.Freezer)
-            Doubt($"{container.Code} is kept in the {container.Storage}: film that is taken out cold sweats and is lost; let the box warm up closed, "
-                + $"and enter where it is kept now with `record storage {container.Code}`");
+            Remark($"{container.Code} is kept in the {container.Storage}: let it warm up closed before it is opened, or it sweats, and film "
+                + "that has sweated is lost. If it has been taken out, enter where it is kept now");
         if (container.OpensFrom is { } warm && Date < warm)
-            Doubt($"{container.Code} came out of the cold and should not be opened before {Dates.Text(warm)}");
+            Remark($"{container.Code} came out of the cold and should not be opened before {Dates.Text(warm)}");
     }
 
     public Posting ToPosting() => new(Entry, Summary, _movements, _facts, [.. Effects()], [.. _remarks.Distinct()]) { Names = _names };

@@ -40,7 +40,7 @@ internal sealed class EntryKeys(EntryKind kind)
             : ($"{kind.File}:{name}#{_said.Of(Content(text, written))}", former);
     }
 
-    /// <summary>What an entry says; an answer to what was asked about is no part of it. The day of a definition belongs to it only where its row names one.</summary>
+    /// <summary>What an entry says; an answer to what was asked about is no part of it, and the day of a definition only where its row names one.</summary>
     private string Content(EntryText text, EntryText written)
     {
         var content = new StringBuilder();
