@@ -199,7 +199,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         var copy = Guard(() => Backup.Keep(_connection, Path, _clock.GetCurrentInstant(), "backup").Path);
         Write(transaction =>
         {
-            if (Mender.TryMend(_connection))
+            if (Mender.TryMend(_connection, Today))
                 transaction.Commit();
             return true;
         });

@@ -58,7 +58,7 @@ public class ExitStatusTests
     [InlineData("record discard F9 --reason spent", "F9")]
     [InlineData("record count syrup 64ml --reason counted", "there is nothing to post")]
     [InlineData("record undo 9999 --reason wrong", "there is no entry 9999")]
-    [InlineData("record undo 1 --reason wrong", "define it anew instead")]
+    [InlineData("record undo 1 --reason wrong", "would no longer hold")]
     [InlineData("record setting colour red", "there is no setting")]
     [InlineData("show item pan101", "there is no item \"pan101\"")]
     [InlineData("show bath F9", "there was no bath \"F9\"")]

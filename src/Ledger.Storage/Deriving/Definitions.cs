@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Dapper;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Kinds;
@@ -19,7 +20,7 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
     private const string Setting = "setting";
 
     /// <summary>The kinds of entries that define.</summary>
-    public static IReadOnlyList<string> Kinds { get; } = ["setting", "format", "item", "process", "holder"];
+    public static ImmutableArray<string> Kinds { get; } = ["setting", "format", "item", "process", "holder"];
 
     /// <summary>Whether an entry defines something.</summary>
     public static bool IsOne(Said said) => said.Name is not null;
@@ -41,7 +42,7 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
     /// <summary>The things that are defined from a position on: what they were before has to be put back.</summary>
     public IReadOnlyList<(string Kind, string Name)> ChangedFrom(Position from) =>
     [
-        .. inside.Connection.Query<ThingRow>(
+        .. inside.Connection.Query<DefinedRow>(
             "SELECT DISTINCT kind AS Kind, name AS Name FROM said WHERE name IS NOT NULL AND (date, ord) >= (@Date, @Ord)",
             new { from.Date, from.Ord }).Select(row => (row.Kind, row.Name)),
     ];
@@ -50,17 +51,48 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
     public IEnumerable<Said> Before(string kind, string name, Position position) =>
         log.Definitions(kind, name).Where(one => standing.Holds(one.Key) && EffectiveFrom(one) < position).OrderBy(EffectiveFrom);
 
+    /// <summary>What else is defined by a thing and could not be read without it; null when nothing is.</summary>
+    public string? UserOf(string kind, string name) => inside.Connection.QueryFirstOrDefault<string?>(
+        """
+        SELECT 'process ' || p.name FROM process p JOIN process_step s ON s.process_id = p.id JOIN item i ON i.id = s.item_id
+        WHERE @kind = 'item' AND i.code = @name
+        UNION ALL SELECT 'item ' || code FROM item WHERE @kind = 'format' AND format = @name COLLATE NOCASE
+        UNION ALL SELECT 'holder ' || code FROM holder WHERE @kind = 'format' AND format = @name COLLATE NOCASE
+        """,
+        new { kind, name });
+
+    /// <summary>Whether a thing is defined by anything that holds.</summary>
+    public bool IsDefined(string kind, string name) => log.Definitions(kind, name).Any(one => standing.Holds(one.Key));
+
     /// <summary>Puts things back to what they were at a position, in the file.</summary>
     public void Reset(IEnumerable<(string Kind, string Name)> things, Position position, LocalDate today)
     {
-        foreach (var (kind, name) in things.OrderBy(thing => Kinds.ToList().IndexOf(thing.Kind)))
-            Reset(kind, name, position, today);
+        var ordered = things.OrderBy(thing => Kinds.IndexOf(thing.Kind)).ToList();
+        foreach (var (kind, name) in ordered)
+            Delete(kind, name);
+        var holdings = new Holdings(today);
+        if (ordered.Count > 0)
+        {
+            new CatalogueReader(inside).ReadInto(holdings);
+            new FilmReader(inside).ReadHolders(holdings, Dates.Text(today));
+        }
+
+        foreach (var (kind, name) in ordered)
+        {
+            Forget(kind, name, holdings);
+            foreach (var said in Before(kind, name, position))
+                if (Decide(said, holdings, today) is Accepted accepted)
+                {
+                    new PostingWriter(inside.Connection).WriteFacts(accepted.Posting, Number(said.Key));
+                    holdings.Apply(accepted.Posting);
+                }
+        }
     }
 
     /// <summary>Puts things into holdings as they were at a position; the file stays as it is.</summary>
     public void PutInto(Holdings holdings, IEnumerable<(string Kind, string Name)> things, Position position, LocalDate today)
     {
-        foreach (var (kind, name) in things.OrderBy(thing => Kinds.ToList().IndexOf(thing.Kind)).Where(thing => thing.Kind != "holder"))
+        foreach (var (kind, name) in things.OrderBy(thing => Kinds.IndexOf(thing.Kind)).Where(thing => thing.Kind != "holder"))
         {
             if (kind == Setting)
                 holdings.Settings = Usual(name, holdings.Settings);
@@ -69,28 +101,6 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
                 if (Decide(said, holdings, today) is Accepted accepted)
                     holdings.Apply(accepted.Posting);
         }
-    }
-
-    private void Reset(string kind, string name, Position position, LocalDate today)
-    {
-        var before = Before(kind, name, position).ToList();
-        var all = log.Definitions(kind, name).Any(one => standing.Holds(one.Key));
-        if (kind == Setting)
-            inside.Connection.Execute("DELETE FROM setting WHERE name = @name", new { name });
-        else if (!all)
-            Delete(kind, name);
-        if (before.Count == 0)
-            return;
-        var holdings = new Holdings(today);
-        new CatalogueReader(inside).ReadInto(holdings);
-        new FilmReader(inside).ReadHolders(holdings, Dates.Text(today));
-        Forget(kind, name, holdings);
-        foreach (var said in before)
-            if (Decide(said, holdings, today) is Accepted accepted)
-            {
-                new PostingWriter(inside.Connection).WriteFacts(accepted.Posting, Number(said.Key));
-                holdings.Apply(accepted.Posting);
-            }
     }
 
     private Decision Decide(Said said, Holdings holdings, LocalDate today) => PostingRules.Decide(
@@ -115,10 +125,16 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
     private static Settings Usual(string name, Settings settings) =>
         Core.Journal.Setting.Named(name) is { } setting ? setting.Read(settings, setting.Text(Settings.Default)) ?? settings : settings;
 
+    /// <summary>Takes out what is no longer defined; a setting in any case, since it has a usual value.</summary>
     private void Delete(string kind, string name)
     {
+        if (kind != Setting && IsDefined(kind, name))
+            return;
         switch (kind)
         {
+            case Setting:
+                inside.Connection.Execute("DELETE FROM setting WHERE name = @name", new { name });
+                break;
             case "item":
                 inside.Connection.Execute("DELETE FROM item_handling WHERE item_id = (SELECT id FROM item WHERE code = @name)", new { name });
                 inside.Connection.Execute("DELETE FROM item_capacity WHERE item_id = (SELECT id FROM item WHERE code = @name)", new { name });
@@ -147,5 +163,5 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
         """,
         new { said.Ord }) == 1;
 
-    internal sealed record ThingRow(string Kind, string Name);
+    internal sealed record DefinedRow(string Kind, string Name);
 }

@@ -155,6 +155,10 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
             CountActs(root.Key);
             if (Problem(root) is { } problem)
                 return new NotPosted(problem);
+            if (root.Name is { } name && !_derivation.Definitions.IsDefined(root.Kind, name)
+                && _derivation.Definitions.UserOf(root.Kind, name) is { } user)
+                return new NotPosted(new(
+                    RefusalKind.DependedOn, $"{root.Kind} {name} is needed by {user}; take that back or put it right first"));
             var after = EffectOf(root);
             var derived = _derivation.From(
                 before < after ? before : after, [], [root.Key], root.Name is null ? [] : [(root.Kind, root.Name)]);

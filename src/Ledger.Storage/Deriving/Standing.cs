@@ -55,16 +55,17 @@ internal sealed class Standing(SaidLog log)
         return new(date.Length > 0 ? date : said.Date, said.Ord);
     }
 
-    private static IReadOnlyList<FieldChange> Changes(Said act)
+    /// <summary>An undo or an amendment as it was said.</summary>
+    /// <exception cref="FormatException">It cannot be read.</exception>
+    public static Entry ActOf(Said act)
     {
         using var document = JsonDocument.Parse(act.Json);
-        var kind = EntryKinds.Named(AmendmentName)!;
-        var problems = new List<FieldProblem>();
-        var text = EntryJson.Text(kind, document.RootElement, problems);
-        var entry = EntryReading.Read(kind, text, ActTerms).Entry as Amendment
-            ?? throw new FormatException($"the amendment {act.Key} cannot be read");
-        return entry.Changes;
+        var kind = EntryKinds.Named(act.Kind)!;
+        return EntryReading.Read(kind, EntryJson.Text(kind, document.RootElement, []), ActTerms).Entry
+            ?? throw new FormatException($"the {act.Kind} {act.Key} cannot be read");
     }
+
+    private static IReadOnlyList<FieldChange> Changes(Said act) => ((Amendment)ActOf(act)).Changes;
 
     /// <summary>An act is about an entry and needs nothing of what the ledger holds to be read.</summary>
     private static ReadingTerms ActTerms => new()

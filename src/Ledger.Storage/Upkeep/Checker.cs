@@ -23,6 +23,11 @@ internal sealed class Checker(Snapshot snapshot)
     {
         Func<IEnumerable<Problem>>[] derived =
             [Database, () => SchemaCheck.Problems(snapshot.Connection), Balances, BathTotals, StockMonths];
+        Func<IEnumerable<Problem>>[] said =
+        [
+            () => DerivationCheck.Digests(snapshot.Connection), () => DerivationCheck.Heads(snapshot.Connection),
+            () => DerivationCheck.Acts(snapshot), () => DerivationCheck.Rows(snapshot, today),
+        ];
         Func<IEnumerable<string>>[] recorded =
         [
             References, NeverBelowNothing, NothingBeforeItCame, LotCosts, LotPrices, Containers, SessionSheets, SheetMovements,
@@ -30,11 +35,14 @@ internal sealed class Checker(Snapshot snapshot)
         ];
         Func<IEnumerable<string>>[] following = [() => Holdings(today), FilmPlaces, OneSheetASide, KnownSheets, () => Costs(today)];
         var problems = new List<Problem>();
-        var (done, all) = (0, derived.Length + recorded.Length + following.Length);
+        var (done, all) = (0, derived.Length + recorded.Length + following.Length + said.Length);
         Check(derived);
         Check(recorded.Select(Recorded));
         if (!problems.Exists(problem => problem.IsMendable))
             Check(following.Select(Recorded));
+        foreach (var check in said)
+            if (problems.Count == 0)
+                Check([check]);
         progress?.Report(1);
         return new(
             Count("SELECT count(*) FROM entry"), Count("SELECT count(*) FROM movement"),

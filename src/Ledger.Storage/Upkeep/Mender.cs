@@ -1,5 +1,8 @@
+using Ledger.Storage.Deriving;
 using Ledger.Storage.Files;
+using Ledger.Storage.Reading;
 using Microsoft.Data.Sqlite;
+using NodaTime;
 
 namespace Ledger.Storage.Upkeep;
 
@@ -16,7 +19,9 @@ internal static class Mender
     ];
 
     /// <summary>Derives it; false when what was recorded gives what cannot be, and all is to be left as it was.</summary>
-    public static bool TryMend(SqliteConnection connection)
+    /// <param name="connection">The file, in a transaction of the caller.</param>
+    /// <param name="today">The day of mending.</param>
+    public static bool TryMend(SqliteConnection connection, LocalDate today)
     {
         try
         {
@@ -27,9 +32,13 @@ internal static class Mender
                 connection.Run($"INSERT INTO {table} ({columns}) {rows}");
             }
 
+            if (DerivationCheck.Digests(connection).Any())
+                return true;
+            using var inside = new Snapshot(connection);
+            new Derivation(connection, inside, today).All();
             return true;
         }
-        catch (SqliteException trouble) when (trouble.SqliteErrorCode == Constraint)
+        catch (Exception trouble) when (trouble is SqliteException { SqliteErrorCode: Constraint } or NoLongerHoldsException or FormatException)
         {
             return false;
         }

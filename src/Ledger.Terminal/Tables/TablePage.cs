@@ -52,7 +52,8 @@ internal sealed class TablePage : Page
     [
         .. _model.Actions,
         ScreenAction.Of(KeyTable.Find, "finds the rows that hold all words, in any column, while you type; Esc shows all again", _ => OpenFind()),
-        ScreenAction.Quiet(KeyTable.Sort, "sorts by the next column; a click on a heading sorts by it", _ => Sort(sift => sift.SortByNext(_model.Columns.Count))),
+        ScreenAction.Quiet(
+            KeyTable.Sort, "sorts by the next column; a click on a heading sorts by it", _ => Sort(sift => sift.SortByNext(_model.Columns.Count))),
         ScreenAction.Quiet(KeyTable.Reverse, "sorts the other way round", _ => Sort(sift => sift.Reverse())),
     ];
 

@@ -10,7 +10,7 @@ public sealed partial class FolderOrderTests
         folder                   | order
         src/Ledger.Core          | Measures Keeping Stock Film Baths Sessions Costing Journal Planning Reordering Notices
         src/Ledger.Core/Journal  | Entries . Kinds Rules
-        src/Ledger.Storage       | Files Reading Writing Upkeep .
+        src/Ledger.Storage       | Files Reading Writing Deriving Upkeep .
         src/Ledger.Exchange      | Calendars Export Import Print
         src/Ledger.Exchange/Import | Rows Identity .
         src/Ledger.App           | Values Wiring Output Commands Screens .

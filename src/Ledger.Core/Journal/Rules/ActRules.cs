@@ -16,9 +16,7 @@ internal static class ActRules
         if (target.UndoneBy is { } by)
             throw new RefusedException(
                 RefusalKind.AlreadyThere, $"entry {target.Number} was taken back by entry {by} already; to have it count again, take back entry {by}");
-        return Of(
-            undo with { Date = target.Date, Number = target.Number, Reference = target.Key },
-            $"took back entry {target.Number} ({target.Summary}): {reason}");
+        return Of(undo with { Date = target.Date, Number = target.Number, Reference = target.Key, Reason = reason }, target);
     }
 
     public static Posting Post(Amendment amendment, JournalEntry target)
@@ -33,11 +31,15 @@ internal static class ActRules
         Require.That(
             target.IsSaid,
             $"entry {target.Number} was posted by an earlier version, which did not keep its words; take it back and record it again as it should be");
-        var changes = string.Join(", ", amendment.Changes.Select(Text));
-        return Of(
-            amendment with { Date = target.Date, Number = target.Number, Reference = target.Key },
-            $"put entry {target.Number} right ({changes}): {reason}");
+        return Of(amendment with { Date = target.Date, Number = target.Number, Reference = target.Key, Reason = reason }, target);
     }
+
+    public static string Summary(Entry act, long number, string kind) => act switch
+    {
+        Undo undo => $"took back entry {number} ({kind}): {undo.Reason}",
+        Amendment amendment => $"put entry {number} right ({string.Join(", ", amendment.Changes.Select(Text))}): {amendment.Reason}",
+        _ => throw new ArgumentException($"a {act.Kind} is about no other entry", nameof(act)),
+    };
 
     private static string Text(FieldChange change) => change switch
     {
@@ -46,5 +48,5 @@ internal static class ActRules
         _ => $"line {change.Line} {change.Field} {change.Value}",
     };
 
-    private static Posting Of(Entry entry, string summary) => new(entry, summary, [], [], [], []);
+    private static Posting Of(Entry act, JournalEntry target) => new(act, Summary(act, target.Number, target.Kind), [], [], [], []);
 }

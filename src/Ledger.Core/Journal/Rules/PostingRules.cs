@@ -61,6 +61,12 @@ public static class PostingRules
         }
     }
 
+    /// <summary>What the journal says of an undo or an amendment.</summary>
+    /// <param name="act">The undo or the amendment.</param>
+    /// <param name="number">The number of the entry that it is about.</param>
+    /// <param name="kind">The kind of that entry.</param>
+    public static string SummaryOf(Entry act, long number, string kind) => ActRules.Summary(act, number, kind);
+
     private static void Post(Entry entry, Draft draft)
     {
         switch (entry)

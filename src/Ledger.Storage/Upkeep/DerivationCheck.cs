@@ -1,0 +1,82 @@
+using Ledger.Core.Journal.Rules;
+using Ledger.Storage.Deriving;
+using Ledger.Storage.Files;
+using Ledger.Storage.Reading;
+using Microsoft.Data.Sqlite;
+using NodaTime;
+
+namespace Ledger.Storage.Upkeep;
+
+/// <summary>
+/// Proves that what was said was not altered, and that all the rest follows from it: it is derived once more in memory, and every row compared.
+/// </summary>
+internal static class DerivationCheck
+{
+    /// <summary>What was said, row by row, by its digests.</summary>
+    public static IEnumerable<Problem> Digests(SqliteConnection connection)
+    {
+        var before = "";
+        foreach (var said in new SaidLog(connection).All())
+        {
+            var digest = SaidLog.DigestOf(said, before);
+            if (digest != said.Digest)
+                yield return new(
+                    $"what was said under {said.Key} on {said.RecordedAt} ({said.Kind}), or its digest, was altered, or something said before it was taken out");
+            before = said.Digest;
+        }
+    }
+
+    /// <summary>What the heads in the journal say of what was said.</summary>
+    public static IEnumerable<Problem> Heads(SqliteConnection connection) => connection.Texts(
+        """
+        SELECT format('entry %d of the journal is not as it was said under %s: its kind, time, or what it takes back or puts right', e.id, s.key)
+        FROM said s JOIN entry e ON e.key = s.key
+        WHERE replace(e.kind, ' ', '-') <> s.kind OR e.recorded_at <> s.recorded_at
+            OR coalesce((SELECT t.key FROM entry t WHERE t.id = coalesce(e.undoes, e.amends)), '') <> coalesce(s.about, '')
+            OR (e.undoes IS NOT NULL AND e.kind <> 'undo') OR (e.amends IS NOT NULL AND e.kind <> 'amendment')
+        UNION ALL
+        SELECT format('what was said under %s has no entry in the journal', s.key) FROM said s WHERE NOT EXISTS (SELECT 1 FROM entry e WHERE e.key = s.key)
+        """).Select(sentence => new Problem(sentence));
+
+    /// <summary>What the journal says of undos and amendments.</summary>
+    public static IEnumerable<Problem> Acts(Snapshot snapshot)
+    {
+        var past = new JournalReader(snapshot);
+        var log = new SaidLog(snapshot.Connection);
+        foreach (var said in log.All().Where(said => said.About is not null && log.Find(said.About) is not null))
+            if (past.Find(said.Key) is { } entry && past.Find(said.About!) is { } target && Standing.ActOf(said) is var act
+                && (entry.Summary != PostingRules.SummaryOf(act, target.Number, target.Kind) || entry.Note != act.Note))
+                yield return new($"entry {entry.Number} of the journal does not say what was said under {said.Key}");
+    }
+
+    /// <summary>What does not follow from what was said.</summary>
+    public static IEnumerable<Problem> Rows(Snapshot snapshot, LocalDate today)
+    {
+        using var memory = FileOpener.Connect(":memory:");
+        snapshot.Connection.BackupDatabase(memory);
+        Problem? stopped = null;
+        try
+        {
+            memory.Run("BEGIN");
+            using var inside = new Snapshot(memory);
+            new Derivation(memory, inside, today).All();
+        }
+        catch (NoLongerHoldsException refused)
+        {
+            stopped = new(refused.Message);
+        }
+        catch (FormatException unreadable)
+        {
+            stopped = new(unreadable.Message);
+        }
+
+        if (stopped is not null)
+            return [stopped];
+        return
+        [
+            .. new Comparison(memory).Differences(snapshot.Connection, memory).Select(difference => new Problem(
+                $"the table {difference.Table} holds {difference.Kept ?? "nothing more"}, and from what was said follows {difference.Derived ?? "nothing more"}",
+                IsMendable: true)),
+        ];
+    }
+}
