@@ -1,3 +1,4 @@
+using Ledger.Core.Costing;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
@@ -56,10 +57,13 @@ internal static class Slips
                 yield return $"{lot.Item} had expired on {Dates.Text(expires)} when it came";
             if (lot.Cost > Money.Zero && draft.Past.LastPrice(lot.Item, delivery.Date) is { } last
                 && (lot.UnitCost.Millionths > PriceTimes * last.PerUnit.Millionths || PriceTimes * lot.UnitCost.Millionths < last.PerUnit.Millionths))
-                yield return $"a {lot.Quantity.Unit.Name()} of {lot.Item} would cost {lot.UnitCost.Text(draft.Style)}, and it cost "
-                    + $"{last.PerUnit.Text(draft.Style)} on {Dates.Text(last.Date)}";
+                yield return $"a {lot.Quantity.Unit.Name()} of {lot.Item} would cost {Each(lot, draft)}, and it cost "
+                    + $"{last.PerUnitText(draft.Style)} on {Dates.Text(last.Date)}";
         }
     }
+
+    private static string Each(Lot lot, Draft draft) =>
+        new LotPrice(lot.Item, lot.ReceivedOn, lot.Id, lot.Quantity, lot.Cost, null).PerUnitText(draft.Style);
 
     /// <summary>A name of a place that nearly is another is a second freezer that nobody has.</summary>
     private static IEnumerable<string> Places(Draft draft)
