@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
@@ -24,8 +25,8 @@ internal sealed class JournalModel : TableModel
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
-        "Everything that was ever recorded, the last first. An entry is written once and never changed.",
-        "What was wrong is taken back by an undo, which names the entry; both stay here.",
+        "Everything that was ever recorded, the last first. What was said stays, and what follows from it is worked out from it.",
+        "What was wrong is put right (E) or taken back (U), and an undo can be taken back too; all of it stays here.",
     ];
 
     /// <inheritdoc/>
@@ -45,7 +46,11 @@ internal sealed class JournalModel : TableModel
 
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
-        [ScreenAction.OnRow(KeyTable.Undo, "takes the selected entry back", row => new UndoForm(Ledger, _entries.Rows[row]))];
+    [
+        ScreenAction.OnRow(KeyTable.Amend, "puts the selected entry right", row => Ledger.Said(_entries.Rows[row].Number) is { } said
+            && said is not (Undo or Amendment) ? new AmendForm(Ledger, _entries.Rows[row], said) : new UndoForm(Ledger, _entries.Rows[row])),
+        ScreenAction.OnRow(KeyTable.Undo, "takes the selected entry back", row => new UndoForm(Ledger, _entries.Rows[row])),
+    ];
 
     /// <inheritdoc/>
     public override void Refresh() => _entries.Refresh();
@@ -72,7 +77,7 @@ internal sealed class JournalModel : TableModel
             1 => Dates.Text(entry.Date),
             2 => entry.Kind,
             3 => entry.Summary,
-            _ => entry.UndoneBy is { } by ? $"by {by}" : "",
+            _ => entry.UndoneBy is { } by ? $"by {by}" : entry.AmendedBy is { } amended ? $"right by {amended}" : "",
         };
     }
 
@@ -90,6 +95,8 @@ internal sealed class JournalModel : TableModel
                 ("Happened", Dates.Text(entry.Date)),
                 ("Recorded", Moment.Format(entry.RecordedAt)),
                 ("Undoes", entry.Undoes is { } reverses ? $"entry {reverses}" : null),
+                ("Puts right", entry.Amends is { } amends ? $"entry {amends}" : null),
+                ("Put right", entry.AmendedBy is { } amended ? $"by entry {amended}" : null),
                 ("Taken back", entry.UndoneBy is { } by ? $"by entry {by}" : null),
             ]),
         ];
