@@ -1,3 +1,4 @@
+using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
@@ -24,6 +25,8 @@ internal sealed class FormPage : Page
     private int _rows;
     private bool _isEntered;
     private bool _isBuilding;
+    private bool _isAsked;
+    private Verdict? _verdict;
     private FormField? _resting;
     private readonly string _blank;
     private bool _isKeepDue;
@@ -63,8 +66,8 @@ internal sealed class FormPage : Page
     [
         new(Key.F8, "F8", _form.SaveLabel, "does it, in one step (Ctrl+S too)", Saves),
         .. _form.Keys.Select(key => new ScreenAction(key.Key, key.Key.ToString(), key.Label, key.Meaning, _ => Press(key))),
-        .. _form.Difference is null ? Array.Empty<ScreenAction>()
-            : [new(Key.F6, "F6", "Book diff.", "books what was used beyond the book as found by a count", _ => Tick(_form.Difference))],
+        .. _form is { Difference: null, Anyway: null } ? Array.Empty<ScreenAction>()
+            : [new(Key.F6, "F6", "It is so", "answers what is asked about: it is so, or the book was wrong and the difference is booked", _ => Agree())],
         .. _form.LastDay is { } day ? [new(day.Key, day.Key.ToString(), day.Label, day.Meaning, _ => Press(day))] : Array.Empty<ScreenAction>(),
         .. Current is { Makes: { } what } ? [Made(what)] : Array.Empty<ScreenAction>(),
         .. _form.IsTouched && _form.ParkedAs is not null
@@ -290,9 +293,9 @@ internal sealed class FormPage : Page
 
     private void Judge()
     {
-        var verdict = _form.Judge();
-        IsReady = verdict is Ready;
-        _outcome.Show([.. verdict.Blocks, .. Mends(verdict)]);
+        _verdict = _form.Judge();
+        (IsReady, _isAsked) = (_verdict is Ready, false);
+        _outcome.Show([.. _verdict.Blocks, .. Mends(_verdict)]);
     }
 
     /// <summary>What is not there yet can be made from here, without leaving what was typed.</summary>
@@ -319,6 +322,19 @@ internal sealed class FormPage : Page
         return null;
     }
 
+    /// <summary>Answers what was asked; when it was asked at saving, that is all that was missing.</summary>
+    private Step? Agree()
+    {
+        var isDoubt = _verdict is Rejected { Refusal.Kind: RefusalKind.Doubtful };
+        if ((isDoubt ? _form.Anyway : _form.Difference ?? _form.Anyway) is not { } tick)
+            return null;
+        var wasAsked = _isAsked;
+        Tick(tick);
+        if (wasAsked && isDoubt && IsReady)
+            Save();
+        return null;
+    }
+
     private Step? Tick(FormField tick)
     {
         tick.Tick();
@@ -339,6 +355,7 @@ internal sealed class FormPage : Page
             field.Complete();
         ShowFields();
         Judge();
+        _isAsked = !IsReady;
         _saved(_form.Save());
     }
 }
