@@ -40,7 +40,7 @@ help:F1
 actions:F2
 session-form:s
 delivery-form:r
-choices:3 t Tab Tab f
+choices:3 t BTab f
 find:2 / fen'
 
 picture() {

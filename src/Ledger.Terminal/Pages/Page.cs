@@ -15,6 +15,9 @@ internal abstract class Page : View
     /// <summary>The name in the title line.</summary>
     public abstract string Heading { get; }
 
+    /// <summary>What matters of what is shown, in a sentence; empty for nothing.</summary>
+    public virtual string Headline => "";
+
     /// <summary>What it is for, in sentences.</summary>
     public abstract IReadOnlyList<string> Purpose { get; }
 

@@ -17,6 +17,9 @@ internal abstract class TableModel(ILedger ledger)
     /// <summary>What the title line says: the name, and what is shown of it.</summary>
     public virtual string Title => Name;
 
+    /// <summary>What matters of what is shown, in a sentence beside the title; empty for nothing.</summary>
+    public virtual string Headline => "";
+
     /// <summary>What the screen is for, in sentences; the help shows it.</summary>
     public abstract IReadOnlyList<string> Purpose { get; }
 

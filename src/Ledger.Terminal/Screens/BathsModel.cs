@@ -20,6 +20,10 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override string Name => "Baths";
 
+    /// <summary>Which baths can no longer be used.</summary>
+    public override string Headline =>
+        string.Join(", ", _baths.Where(reading => reading.EndedBy is not null).Select(reading => $"{reading.Bath.Code} {BathBlocks.State(reading, Shown)}"));
+
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [

@@ -26,6 +26,15 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override string Name => "Shelf";
 
+    /// <summary>What is short, what is too old, and what it all cost.</summary>
+    public override string Headline => string.Join(", ", new[]
+    {
+        Some(_items.Count(reading => reading.IsBelowMinimum), "below minimum"), Some(_items.Count(reading => !reading.Expired.IsZero), "expired"),
+        _items.Count == 0 ? "" : $"{_items.Aggregate(Money.Zero, (sum, reading) => sum + reading.Value).Text(_holdings.Settings)} in all",
+    }.Where(part => part.Length > 0));
+
+    private static string Some(int count, string what) => count == 0 ? "" : $"{count} {what}";
+
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [

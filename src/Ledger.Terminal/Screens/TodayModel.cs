@@ -27,6 +27,13 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override string Name => "Today";
 
+    /// <summary>How much needs the user, and how soon.</summary>
+    public override string Headline => string.Join(", ", new[]
+    {
+        (Severity.Now, "now"), (Severity.Soon, "soon"), (Severity.Note, "to note"),
+    }.Select(one => (Count: _notices.Where(group => group.First.Severity == one.Item1).Sum(group => group.Notices.Count), Name: one.Item2))
+        .Where(one => one.Count > 0).Select(one => $"{one.Count} {one.Name}"));
+
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [

@@ -328,7 +328,7 @@ internal sealed class ShellWindow : Runnable
     private void Caption()
     {
         var isTyping = Page.TakesTyping;
-        _title.Say(Page.Heading, Dates.Text(_ledger.Today), _options.File.Length > 0 ? _options.File : Unnamed);
+        _title.Say(Page.Heading, Page.Headline, Dates.Text(_ledger.Today), _options.File.Length > 0 ? _options.File : Unnamed);
         _pageKeys.Hints =
         [
             .. Page is TablePage { Opens: { } label } ? [new KeyHint(Key.Enter, "Enter", label)] : Array.Empty<KeyHint>(),

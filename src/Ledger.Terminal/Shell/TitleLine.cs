@@ -8,13 +8,14 @@ namespace Ledger.Terminal.Shell;
 internal sealed class TitleLine : View
 {
     private string _left = "";
+    private string _headline = "";
     private string _day = "";
     private string _file = "";
 
     /// <summary>Changes what it says.</summary>
-    public void Say(string left, string day, string file)
+    public void Say(string left, string headline, string day, string file)
     {
-        (_left, _day, _file) = (UserText.Shown(left), day, UserText.Shown(file));
+        (_left, _headline, _day, _file) = (UserText.Shown(left), UserText.Shown(headline), day, UserText.Shown(file));
         SetNeedsDraw();
     }
 
@@ -23,8 +24,12 @@ internal sealed class TitleLine : View
         SetAttributeForRole(Style.Title);
         AddStr(1, 0, _left);
         SetAttributeForRole(Style.Label);
-        var right = Right(Viewport.Width - _left.Length - 4);
+        var headline = _headline.Length == 0 ? "" : $"  {_headline}";
+        var right = Right(Viewport.Width - _left.Length - headline.Length - 4);
         AddStr(Viewport.Width - right.Length - 1, 0, right);
+        var room = Viewport.Width - _left.Length - right.Length - 3;
+        SetAttributeForRole(Style.Text);
+        AddStr(1 + _left.Length, 0, headline.Length <= room ? headline : room > 3 ? headline[..(room - 1)] + "…" : "");
         return true;
     }
 

@@ -47,6 +47,8 @@ internal sealed class TablePage : Page
 
     public override string Heading => _model.Title;
 
+    public override string Headline => _model.Headline;
+
     public override IReadOnlyList<string> Purpose => _model.Purpose;
 
     public override IReadOnlyList<ScreenAction> Actions =>

@@ -29,7 +29,7 @@ public sealed class DemoYearTests : IDisposable
         screen.Type("v");
 
         Assert.Matches("F4 +!! spent by age +\\[####......\\] 46 % +1067 of 2000 sq in", screen.Text);
-        Assert.Contains("2000 sq in a litre", screen.Text);
+        Assert.Contains("1067 of 2000 sq in a", screen.Text);
         Assert.Contains("basis: handbook", screen.Text);
     }
 
