@@ -19,7 +19,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
 {
     private readonly SqliteConnection _connection;
     private readonly ZonedClock _clock;
-    private readonly SharedHoldings _holdings = new();
+    private readonly SharedHoldings _holdings;
     private Snapshot? _held;
 
     private LedgerFile(string path, SqliteConnection connection, string? migratedFrom, ZonedClock clock)
@@ -28,6 +28,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         MigratedFrom = migratedFrom;
         _connection = connection;
         _clock = clock;
+        _holdings = new((snapshot, day) => day < Today ? Definitions.On(snapshot, day) : null);
     }
 
     /// <summary>The file.</summary>
@@ -55,7 +56,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     }
 
     /// <inheritdoc/>
-    public T Read<T>(Func<T> reading) => Hold(_ => reading());
+    public T Read<T>(Func<T> reading) => Hold(_ => Trouble.GuardFigures(Path, reading));
 
     /// <inheritdoc/>
     public Holdings HoldingsOn(LocalDate asOf) => Read(snapshot => _holdings.Lend(asOf, snapshot));
@@ -121,6 +122,15 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     /// <inheritdoc/>
     public IReadOnlyList<JournalEntry> Journal(LocalDate asOf, long? before, int atMost) =>
         Read(snapshot => new JournalReader(snapshot).Page(asOf, before, atMost));
+
+    /// <inheritdoc/>
+    public Entry? Said(long number, string? key = null) => Read(snapshot =>
+    {
+        var past = new JournalReader(snapshot);
+        var log = new SaidLog(snapshot.Connection);
+        return (key is null ? past.Find(number) : past.Find(key)) is { } entry && log.Find(entry.Key) is { } said
+            ? new Standing(log).EntryOf(said, Core.Journal.Kinds.ReadingTerms.Of(Now(snapshot), Today)) : null;
+    });
 
     /// <inheritdoc/>
     public IReadOnlyList<SessionRecord> Sessions(LocalDate asOf, SessionRecord? before, int atMost) =>
@@ -207,6 +217,27 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         var after = Check(progress, cancel);
         return new(copy, [.. before.Mendable.Except(after.Mendable)], after);
     }
+
+    /// <summary>What was said, a document a line, in the order of recording: the whole truth of the ledger.</summary>
+    public IReadOnlyList<string> SaidLines() => Read(snapshot =>
+    {
+        var log = new SaidLog(snapshot.Connection);
+        return log.All().Select(said => SaidLine.Write(said, log.NamesOf(said.Key))).ToList();
+    });
+
+    /// <summary>
+    /// Adds what another ledger knows, and derives everything: all or nothing. Into an empty ledger this makes the same ledger once more.
+    /// </summary>
+    /// <param name="lines">What was said there, as <see cref="SaidLines"/> writes it.</param>
+    /// <param name="dryRun">Whether only to say what would come of it.</param>
+    public JoinOutcome Join(IEnumerable<string> lines, bool dryRun) => Write(transaction =>
+    {
+        var outcome = new Joining(_connection, transaction.Inside, Today).Add([.. lines.Select(SaidLine.Read)]);
+        _holdings.Forget();
+        if (outcome.Refusal is null && !dryRun)
+            transaction.Commit();
+        return outcome;
+    });
 
     /// <summary>Makes a consistent copy while the file is in use.</summary>
     /// <exception cref="LedgerFileException">The target exists or cannot be written.</exception>

@@ -124,6 +124,16 @@ public class RecordTests
     }
 
     [Fact]
+    public void A_capacity_stays_with_its_basis_until_another_one_is_said()
+    {
+        using var room = Darkroom.WithDemoYear();
+        room.Do("record", "item", "tarnfix", "--capacity", "1234", "--basis", "strict");
+        room.Do("record", "item", "tarnfix", "--lead-time-days", "30");
+        Assert.Contains("1234 sq in per litre (strict)", room.Do("show", "item", "tarnfix"), StringComparison.Ordinal);
+        Assert.Contains("needs its basis", room.Run("record", "item", "tarnfix", "--capacity", "999").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_new_item_takes_its_unit_from_what_it_is()
     {
         using var room = new Darkroom();

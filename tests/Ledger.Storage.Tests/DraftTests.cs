@@ -10,7 +10,7 @@ public sealed class DraftTests : IDisposable
     public void Dispose() => _file.Dispose();
 
     [Fact]
-    public void WhatIsKeptOfAFormOutlivesTheProgramUntilItIsLetGo()
+    public void What_is_kept_of_a_form_outlives_the_program_until_it_is_let_go()
     {
         _file.Ledger.Keep("session", """{"sheets":"4"}""");
         _file.Ledger.Keep("session", """{"sheets":"7"}""");
@@ -23,7 +23,7 @@ public sealed class DraftTests : IDisposable
     }
 
     [Fact]
-    public void ItIsNoPartOfTheJournalOfTheExportOrOfWhatIsProved()
+    public void It_is_no_part_of_the_journal_of_the_export_or_of_what_is_proved()
     {
         var before = _file.Ledger.Journal(_file.Ledger.Today, null, 10).Count;
         _file.Ledger.Keep("session", "{}");

@@ -13,7 +13,7 @@ public sealed class FileTests : IDisposable
     public void Dispose() => _file.Dispose();
 
     [Fact]
-    public void AValueThatCannotBeReadIsTheFilesFaultAndTheCheckSaysSo()
+    public void A_value_that_cannot_be_read_is_the_files_fault_and_the_check_says_so()
     {
         Some.Stock(_file);
         _file.Run("PRAGMA ignore_check_constraints = ON; UPDATE item SET unit = 'no unit' WHERE code = 'pan'");
@@ -24,7 +24,7 @@ public sealed class FileTests : IDisposable
     }
 
     [Fact]
-    public void AFileThatIsNoDatabaseIsRefusedInASentence()
+    public void A_file_that_is_no_database_is_refused_in_a_sentence()
     {
         var path = Path.Combine(_file.Folder, "letter.db");
         File.WriteAllText(path, string.Concat(Enumerable.Repeat("Dear reader, this is no database. ", 100)));
@@ -32,7 +32,7 @@ public sealed class FileTests : IDisposable
     }
 
     [Fact]
-    public void AnotherProgramsDatabaseIsRefused()
+    public void Another_programs_database_is_refused()
     {
         var path = Path.Combine(_file.Folder, "other.db");
         Sql(path, "CREATE TABLE t (x)");
@@ -40,7 +40,7 @@ public sealed class FileTests : IDisposable
     }
 
     [Fact]
-    public void ADamagedFileIsRefusedAndSaysHowToGetOn()
+    public void A_damaged_file_is_refused_and_says_how_to_get_on()
     {
         Some.Stock(_file);
         var copy = Path.Combine(_file.Folder, "copy.db");
@@ -59,7 +59,7 @@ public sealed class FileTests : IDisposable
     }
 
     [Fact]
-    public void AFileOfANewerVersionIsRefused()
+    public void A_file_of_a_newer_version_is_refused()
     {
         _file.Ledger.Dispose();
         Sql(_file.FilePath, "INSERT INTO SchemaVersions (ScriptName, Applied) VALUES ('migrations/9999_from_the_future.sql', '2030-01-01')");
@@ -67,10 +67,10 @@ public sealed class FileTests : IDisposable
     }
 
     [Fact]
-    public void AFolderIsNoFile() => Assert.Contains("is a folder", Refusal(_file.Folder));
+    public void A_folder_is_no_file() => Assert.Contains("is a folder", Refusal(_file.Folder));
 
     [Fact]
-    public void AnEntryInALockedFileSaysSoAndWritesNothing()
+    public void An_entry_in_a_locked_file_says_so_and_writes_nothing()
     {
         using var other = new SqliteConnection($"Data Source={_file.FilePath};Pooling=False");
         other.Open();
@@ -86,7 +86,7 @@ public sealed class FileTests : IDisposable
     }
 
     [Fact]
-    public void AFullDiskSaysSoAndWritesNothing()
+    public void A_full_disk_says_so_and_writes_nothing()
     {
         Some.Stock(_file);
         var entries = _file.Ledger.Journal(_file.Ledger.Today, null, 1000).Count;
@@ -102,7 +102,7 @@ public sealed class FileTests : IDisposable
     }
 
     [Fact]
-    public void WhatAnotherProcessWritesIsSeen()
+    public void What_another_process_writes_is_seen()
     {
         Some.Stock(_file);
         var version = _file.Ledger.Version;
@@ -114,7 +114,7 @@ public sealed class FileTests : IDisposable
     }
 
     [Fact]
-    public void ABackupHoldsEverythingAndIsRestoredBesideTheOldFile()
+    public void A_backup_holds_everything_and_is_restored_beside_the_old_file()
     {
         Some.Stock(_file);
         var backup = Path.Combine(_file.Folder, "backup.db");
@@ -131,7 +131,7 @@ public sealed class FileTests : IDisposable
     }
 
     [Fact]
-    public void AnImportIsWrittenWholeOrNotAtAll()
+    public void An_import_is_written_whole_or_not_at_all()
     {
         Entry[] entries = [Some.Define(Some.Film()), Some.Delivery("pan"), Some.Delivery("none"), Some.Delivery("pan", -1)];
         var outcome = _file.Ledger.Import(entries, dryRun: false, null, default);

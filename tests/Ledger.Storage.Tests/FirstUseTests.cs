@@ -17,7 +17,7 @@ public sealed class FirstUseTests : IDisposable
     [InlineData("")]
     [InlineData("PRAGMA journal_mode = wal")]
     [InlineData("PRAGMA journal_mode = wal; CREATE TABLE SchemaVersions (SchemaVersionID INTEGER PRIMARY KEY AUTOINCREMENT, ScriptName TEXT NOT NULL, Applied DATETIME NOT NULL)")]
-    public void AnUnfinishedFileIsFinished(string sql)
+    public void An_unfinished_file_is_finished(string sql)
     {
         using (var connection = new SqliteConnection($"Data Source={New};Pooling=False"))
         {
@@ -32,14 +32,14 @@ public sealed class FirstUseTests : IDisposable
     }
 
     [Fact]
-    public void AnEmptyFileBecomesALedger()
+    public void An_empty_file_becomes_a_ledger()
     {
         File.WriteAllBytes(New, []);
         AssertUsable();
     }
 
     [Fact]
-    public async Task SeveralAtOnceMakeOneLedger()
+    public async Task Several_at_once_make_one_ledger()
     {
         for (var round = 0; round < 5; round++)
         {
@@ -61,7 +61,7 @@ public sealed class FirstUseTests : IDisposable
     }
 
     [Fact]
-    public void TheListOfMigrationsIsTheOneThatEarlierVersionsRead()
+    public void The_list_of_migrations_is_the_one_that_earlier_versions_read()
     {
         using var made = FileOpener.Connect(":memory:");
         Migrations.OfThisVersion.Apply(made, "new", _file.Clock.GetCurrentInstant(), keep: null);

@@ -20,7 +20,7 @@ public sealed class FormatSpellingTests : IDisposable
     public void Dispose() => _file.Dispose();
 
     [Fact]
-    public void FilmOfAnOlderSpellingIsFilmOfThatSize()
+    public void Film_of_an_older_spelling_is_film_of_that_size()
     {
         var holdings = _file.Ledger.HoldingsOn(_file.Ledger.Today);
         Assert.Equal(("4x5", 19m), (holdings.Item("pan")!.Format!.Code, holdings.Item("pan")!.Format!.Area.SquareInches));
@@ -29,7 +29,7 @@ public sealed class FormatSpellingTests : IDisposable
     }
 
     [Fact]
-    public void WhatIsDefinedUnderTheSpellingOfTodayCounts()
+    public void What_is_defined_under_the_spelling_of_today_counts()
     {
         _file.Run("DELETE FROM film_format; INSERT INTO film_format (code, unit, area) VALUES ('4x5', 'sheet', 1161288), ('4x5in', 'sheet', 1225804)");
         _file.Reopen();

@@ -22,7 +22,7 @@ public sealed class GuardTests : IDisposable
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
-    public void NoTableCanBeChangedFromOutside(bool hasTheFunction)
+    public void No_table_can_be_changed_from_outside(bool hasTheFunction)
     {
         using var shell = Shell(hasTheFunction);
         var tables = Texts(shell, "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite%' AND name <> 'SchemaVersions'");
@@ -53,7 +53,7 @@ public sealed class GuardTests : IDisposable
     [InlineData("INSERT INTO movement (entry_id, lot_id, from_place, to_place, quantity, value) VALUES (1, 1, 100, 4, 1000000, 0)")]
     [InlineData("INSERT INTO movement (entry_id, lot_id, from_place, to_place, quantity, value) VALUES (1, 1, 1, 100, 1.5, 0)")]
     [InlineData("INSERT INTO entry (key, kind, date, recorded_at, summary, note) VALUES ('k', 'x', '2025-02-29', '', '', '')")]
-    public void TheTablesRefuseWhatCannotBe(string sql)
+    public void The_tables_refuse_what_cannot_be(string sql)
     {
         Assert.Throws<SqliteException>(() => _file.Run(sql));
         Assert.True(_file.Ledger.Check(null, default).Ok);
@@ -103,7 +103,7 @@ public sealed class GuardTests : IDisposable
     [InlineData("UPDATE lot SET packs = '3' WHERE id = 1", "lot 1 of pan cost 325.000000, its price, discount, shipping and duty give 487.500000")]
     [InlineData("UPDATE container SET item_id = 2 WHERE place_id = 100", "container pan/1 is kept as syrup, its lot is of pan")]
     [InlineData("UPDATE process_step SET minutes = '9' WHERE number = 2", "the steps of process tray are not those of its version 1")]
-    public void WhatWasRecordedIsNamedAndNotMended(string sql, string problem)
+    public void What_was_recorded_is_named_and_not_mended(string sql, string problem)
     {
         _file.Run(sql);
         var report = _file.Ledger.Check(null, default);
@@ -115,7 +115,7 @@ public sealed class GuardTests : IDisposable
     }
 
     [Fact]
-    public void WhatCannotBeDerivedIsLeftAsItWas()
+    public void What_cannot_be_derived_is_left_as_it_was()
     {
         _file.Run("INSERT INTO movement (entry_id, lot_id, from_place, to_place, quantity, value) VALUES (1, 1, 4, 101, 5, 0)");
         _file.Run("UPDATE movement SET quantity = 1000 WHERE from_place = 100");

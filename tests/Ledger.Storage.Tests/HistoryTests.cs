@@ -37,7 +37,7 @@ public sealed class HistoryTests : IDisposable
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void ItDoesNotGrowWithTheJournalAroundIt(string name)
+    public void It_does_not_grow_with_the_journal_around_it(string name)
     {
         var before = Steps(Readings[name]);
         _file.Run(

@@ -12,7 +12,7 @@ public sealed class MigrationTests : IDisposable
     public void Dispose() => _file.Dispose();
 
     [Fact]
-    public void AnOlderFileIsMigratedAfterABackupCopy()
+    public void An_older_file_is_migrated_after_a_backup_copy()
     {
         var path = Path.Combine(_file.Folder, "older.db");
         MakeOlder(path);
@@ -29,7 +29,7 @@ public sealed class MigrationTests : IDisposable
     }
 
     [Fact]
-    public void WhatAMigrationKeptThatWasKilledIsNotKeptTwice()
+    public void What_a_migration_kept_that_was_killed_is_not_kept_twice()
     {
         var path = Path.Combine(_file.Folder, "older.db");
         MakeOlder(path);
@@ -44,7 +44,7 @@ public sealed class MigrationTests : IDisposable
     }
 
     [Fact]
-    public void AFailureLeavesTheFileByteForByteAndNoCopy()
+    public void A_failure_leaves_the_file_byte_for_byte_and_no_copy()
     {
         _file.Ledger.Dispose();
         foreach (var bad in new[] { "INSERT INTO nowhere VALUES (1)", "INSERT INTO lot (id, item_id) SELECT 1, 1 FROM nowhere", "not SQL" })
@@ -52,7 +52,7 @@ public sealed class MigrationTests : IDisposable
     }
 
     [Fact]
-    public void AReferenceThatWouldBeBrokenIsAFailure()
+    public void A_reference_that_would_be_broken_is_a_failure()
     {
         Some.Stock(_file);
         _file.Ledger.Dispose();
@@ -61,7 +61,7 @@ public sealed class MigrationTests : IDisposable
     }
 
     [Fact]
-    public void AScriptMayRebuildATableThatOthersReferTo()
+    public void A_script_may_rebuild_a_table_that_others_refer_to()
     {
         Some.Stock(_file);
         _file.Ledger.Dispose();
@@ -85,7 +85,7 @@ public sealed class MigrationTests : IDisposable
     }
 
     [Fact]
-    public async Task OfSeveralAtOnceOneMigratesAndTheOthersWait()
+    public async Task Of_several_at_once_one_migrates_and_the_others_wait()
     {
         for (var round = 0; round < 5; round++)
         {
@@ -107,7 +107,7 @@ public sealed class MigrationTests : IDisposable
     }
 
     [Fact]
-    public void AnOlderFileThatMayOnlyBeReadIsReadAllTheSame()
+    public void An_older_file_that_may_only_be_read_is_read_all_the_same()
     {
         var path = Path.Combine(_file.Folder, "older.db");
         MakeOlder(path);

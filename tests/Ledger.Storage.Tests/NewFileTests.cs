@@ -13,7 +13,7 @@ public sealed class NewFileTests : IDisposable
     public void Dispose() => _file.Dispose();
 
     [Fact]
-    public void WhatAKilledProgramLeftGoesWithTheNextFile()
+    public void What_a_killed_program_left_goes_with_the_next_file()
     {
         var left = LeftOver("0123456789abcdef0123456789abcdef");
         File.WriteAllText(left + "-wal", "a log");
@@ -23,7 +23,7 @@ public sealed class NewFileTests : IDisposable
     }
 
     [Fact]
-    public void WhatAnotherProgramIsWritingStays()
+    public void What_another_program_is_writing_stays()
     {
         var others = LeftOver("0123456789abcdef0123456789abcdef");
         using var writing = new FileStream(others, FileMode.Open, FileAccess.Write, FileShare.ReadWrite);
@@ -34,7 +34,7 @@ public sealed class NewFileTests : IDisposable
     [Theory]
     [InlineData("0123456789abcdef0123456789abcdeg")]
     [InlineData("mine")]
-    public void AFileOfTheUsersStays(string name)
+    public void A_file_of_the_users_stays(string name)
     {
         var mine = LeftOver(name);
         _file.Ledger.BackUp(Target);
@@ -42,7 +42,7 @@ public sealed class NewFileTests : IDisposable
     }
 
     [Fact]
-    public void SeveralUnfinishedFilesStandSideBySide()
+    public void Several_unfinished_files_stand_side_by_side()
     {
         using var one = new NewFile(Target, _file.FilePath);
         using var other = new NewFile(Target + "2", _file.FilePath);

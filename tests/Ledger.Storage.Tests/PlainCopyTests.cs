@@ -14,7 +14,7 @@ public sealed class PlainCopyTests : IDisposable
     public void Dispose() => _file.Dispose();
 
     [Fact]
-    public void ACopyOfTheFileAloneHoldsEveryEntryWhileTheLedgerIsOpen()
+    public void A_copy_of_the_file_alone_holds_every_entry_while_the_ledger_is_open()
     {
         using var screen = LedgerFile.Open(_file.FilePath, _file.Clock);
         screen.HoldingsOn(screen.Today);
@@ -26,7 +26,7 @@ public sealed class PlainCopyTests : IDisposable
     }
 
     [Fact]
-    public void NothingStaysBesideTheLedgerWhenItIsClosed()
+    public void Nothing_stays_beside_the_ledger_when_it_is_closed()
     {
         using (LedgerFile.Open(_file.FilePath, _file.Clock))
             _file.Accept(Some.Session());
@@ -37,7 +37,7 @@ public sealed class PlainCopyTests : IDisposable
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
-    public void ALogBesideALedgerThatMayOnlyBeReadCounts(bool isWithShared)
+    public void A_log_beside_a_ledger_that_may_only_be_read_counts(bool isWithShared)
     {
         string copy;
         using (var reader = new SqliteConnection($"Data Source={_file.FilePath};Pooling=False"))
@@ -61,7 +61,7 @@ public sealed class PlainCopyTests : IDisposable
     }
 
     [Fact]
-    public void ABackupThatIsUsedAsALedgerGetsItsLogWithTheFirstEntry()
+    public void A_backup_that_is_used_as_a_ledger_gets_its_log_with_the_first_entry()
     {
         var copy = Path.Combine(_file.Folder, "copy.db");
         _file.Ledger.BackUp(copy);

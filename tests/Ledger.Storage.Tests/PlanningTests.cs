@@ -19,7 +19,7 @@ public sealed class PlanningTests : IDisposable
     private Holdings Now => _file.Ledger.HoldingsOn(_file.Ledger.Today);
 
     [Fact]
-    public void APlanIsReadAsItWasKept()
+    public void A_plan_is_read_as_it_was_kept()
     {
         var planned = Plan("spring");
         _file.Accept(planned);
@@ -31,7 +31,7 @@ public sealed class PlanningTests : IDisposable
     }
 
     [Fact]
-    public void APlanMadeAnewTakesThePlaceOfTheFirstAndAnEndedOneDoesNotComeBack()
+    public void A_plan_made_anew_takes_the_place_of_the_first_and_an_ended_one_does_not_come_back()
     {
         _file.Accept(Plan("spring"));
         var second = _file.Accept(Plan("SPRING") with { On = _file.Ledger.Today.PlusDays(20) });
@@ -45,7 +45,7 @@ public sealed class PlanningTests : IDisposable
     }
 
     [Fact]
-    public void PostingAPlanEndsItAndUndoingTheSessionOpensItAgain()
+    public void Posting_a_plan_ends_it_and_undoing_the_session_opens_it_again()
     {
         _file.Accept(Plan("spring"));
         var plan = Assert.IsType<Planned>(SessionPlanning.Of(Now.Plan("spring")!.Request, Now)).Plan;
@@ -59,7 +59,7 @@ public sealed class PlanningTests : IDisposable
     }
 
     [Fact]
-    public void ASessionKeepsTheVersionOfTheProcessItWasRunWith()
+    public void A_session_keeps_the_version_of_the_process_it_was_run_with()
     {
         _file.Accept(Some.Session());
         _file.Accept(Some.Process() with
@@ -86,7 +86,7 @@ public sealed class PlanningTests : IDisposable
     }
 
     [Fact]
-    public void TheUsersWayOfWorkingIsKept()
+    public void The_users_way_of_working_is_kept()
     {
         foreach (var (setting, value) in new[] { ("batch-sheets", "3 4x5=6"), ("graduate", "0.5"), ("tray-depth", "15.5"), ("full-shuffle-seconds", "40"), ("short-minutes", "6") })
             _file.Accept(new SettingChange { Key = Some.Key(), Date = _file.Ledger.Today, Setting = setting, Value = value });

@@ -15,7 +15,7 @@ public sealed class PostingTests : IDisposable
     private Holdings Now => _file.Ledger.HoldingsOn(_file.Ledger.Today);
 
     [Fact]
-    public void ASessionDrawsFilmDeveloperAndSuppliesAndWorksTheBath()
+    public void A_session_draws_film_developer_and_supplies_and_works_the_bath()
     {
         Some.Stock(_file);
         _file.Accept(Some.Session());
@@ -31,7 +31,7 @@ public sealed class PostingTests : IDisposable
     }
 
     [Fact]
-    public void SendingAnEntryAgainAddsNothing()
+    public void Sending_an_entry_again_adds_nothing()
     {
         Some.Stock(_file);
         var session = Some.Session();
@@ -41,7 +41,7 @@ public sealed class PostingTests : IDisposable
     }
 
     [Fact]
-    public void ARefusalChangesNothing()
+    public void A_refusal_changes_nothing()
     {
         Some.Stock(_file);
         var entries = _file.Ledger.Check(null, default).Entries;
@@ -52,7 +52,7 @@ public sealed class PostingTests : IDisposable
     }
 
     [Fact]
-    public void AnUndoBringsEverythingBackOnTheDayOfWhatItReverses()
+    public void An_undo_brings_everything_back_on_the_day_of_what_it_reverses()
     {
         Some.Stock(_file);
         var session = _file.Accept(Some.Session());
@@ -70,7 +70,7 @@ public sealed class PostingTests : IDisposable
     }
 
     [Fact]
-    public void TheLedgerAsOfAnEarlierDayShowsThatDay()
+    public void The_ledger_as_of_an_earlier_day_shows_that_day()
     {
         Some.Stock(_file);
         _file.Accept(Some.Session());
@@ -84,7 +84,7 @@ public sealed class PostingTests : IDisposable
     }
 
     [Fact]
-    public void AFullAndAnEmptyPeriodBothReconcile()
+    public void A_full_and_an_empty_period_both_reconcile()
     {
         Some.Stock(_file);
         _file.Accept(Some.Session());

@@ -24,7 +24,7 @@ public sealed class RestoreTests : IDisposable
     public void Dispose() => _file.Dispose();
 
     [Fact]
-    public void WhoeverHasTheLedgerOpenStaysWithIt()
+    public void Whoever_has_the_ledger_open_stays_with_it()
     {
         var old = Restore();
         Assert.Equal(0, Sessions(_file.Ledger));
@@ -36,7 +36,7 @@ public sealed class RestoreTests : IDisposable
     }
 
     [Fact]
-    public void ALedgerThatAnotherProgramWritesToIsLeftAloneInASentence()
+    public void A_ledger_that_another_program_writes_to_is_left_alone_in_a_sentence()
     {
         using var other = Open(_file.FilePath);
         Run(other, "BEGIN IMMEDIATE");
@@ -47,7 +47,7 @@ public sealed class RestoreTests : IDisposable
     }
 
     [Fact]
-    public void AReaderInTheMiddleKeepsItsSnapshot()
+    public void A_reader_in_the_middle_keeps_its_snapshot()
     {
         using var reader = Open(_file.FilePath);
         Run(reader, "BEGIN");
@@ -61,7 +61,7 @@ public sealed class RestoreTests : IDisposable
     [Theory]
     [InlineData("DROP TRIGGER IF EXISTS guard_movement_update; DROP TRIGGER IF EXISTS movement_is_never_changed; UPDATE movement SET quantity = quantity + 1 WHERE id = 2")]
     [InlineData("UPDATE balance SET quantity = quantity + 1 WHERE place_id = 100")]
-    public void ABackupWhoseFiguresDoNotAgreeIsRefused(string sql)
+    public void A_backup_whose_figures_do_not_agree_is_refused(string sql)
     {
         using (var connection = Open(Copy))
         {
@@ -73,7 +73,7 @@ public sealed class RestoreTests : IDisposable
     }
 
     [Fact]
-    public void ABackupWithFlippedBitsIsRefused()
+    public void A_backup_with_flipped_bits_is_refused()
     {
         var bytes = File.ReadAllBytes(Copy);
         for (var at = 100; at < bytes.Length; at += 97)
@@ -83,7 +83,7 @@ public sealed class RestoreTests : IDisposable
     }
 
     [Fact]
-    public void ABackupThatWasCutOffIsRefused()
+    public void A_backup_that_was_cut_off_is_refused()
     {
         using (var file = File.OpenWrite(Copy))
             file.SetLength(file.Length / 2);
@@ -91,19 +91,19 @@ public sealed class RestoreTests : IDisposable
     }
 
     [Fact]
-    public void AnEmptyBackupIsRefused()
+    public void An_empty_backup_is_refused()
     {
         File.WriteAllBytes(Copy, []);
         AssertRefused("holds nothing");
     }
 
     [Fact]
-    public void TheLedgerItselfIsNoBackup() =>
+    public void The_ledger_itself_is_no_backup() =>
         Assert.Contains("is the ledger itself", Assert.Throws<LedgerFileException>(() =>
             LedgerFile.Restore(_file.FilePath, _file.FilePath, _file.Clock)).Message, StringComparison.Ordinal);
 
     [Fact]
-    public void AnotherProgramsFileIsNotOverwritten()
+    public void Another_programs_file_is_not_overwritten()
     {
         var other = Path.Combine(_file.Folder, "other.db");
         using (var connection = Open(other))
@@ -117,7 +117,7 @@ public sealed class RestoreTests : IDisposable
     [InlineData(0, 64)]
     [InlineData(4096, 40960)]
     [InlineData(18, 2)]
-    public void ADamagedLedgerIsReplacedAndKeptAsItWas(int from, int length)
+    public void A_damaged_ledger_is_replaced_and_kept_as_it_was(int from, int length)
     {
         _file.Ledger.Dispose();
         using (var stream = File.OpenWrite(_file.FilePath))
@@ -135,7 +135,7 @@ public sealed class RestoreTests : IDisposable
     }
 
     [Fact]
-    public void ALedgerThatWasCutOffIsReplaced()
+    public void A_ledger_that_was_cut_off_is_replaced()
     {
         _file.Ledger.Dispose();
         using (var stream = File.OpenWrite(_file.FilePath))
@@ -146,7 +146,7 @@ public sealed class RestoreTests : IDisposable
     }
 
     [Fact]
-    public void ALinkIsFollowedAndTheFileKeepsItsRightsAndItsLog()
+    public void A_link_is_followed_and_the_file_keeps_its_rights_and_its_log()
     {
         if (OperatingSystem.IsWindows())
         {
@@ -174,7 +174,7 @@ public sealed class RestoreTests : IDisposable
     }
 
     [Fact]
-    public void WhatStandsInALeftOverLogIsKeptWithTheOldLedger()
+    public void What_stands_in_a_left_over_log_is_kept_with_the_old_ledger()
     {
         var killed = Path.Combine(_file.Folder, "killed.db");
         using (var reader = Open(_file.FilePath))
@@ -195,7 +195,7 @@ public sealed class RestoreTests : IDisposable
     }
 
     [Fact]
-    public void TwoRestoresInOneSecondKeepBothOldLedgers()
+    public void Two_restores_in_one_second_keep_both_old_ledgers()
     {
         Assert.NotEqual(Restore(), Restore());
         Assert.Equal(2, Directory.EnumerateFiles(_file.Folder, "*.old").Count());

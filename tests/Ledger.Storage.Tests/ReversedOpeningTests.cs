@@ -11,7 +11,7 @@ public sealed class ReversedOpeningTests : IDisposable
     public void Dispose() => _file.Dispose();
 
     [Fact]
-    public void ABottleThatWasDrawnFromSinceIsNotSealedAgain()
+    public void A_bottle_that_was_drawn_from_since_is_not_sealed_again()
     {
         _file.Accept(Some.Define(Some.Syrup()));
         _file.Accept(Some.Delivery("syrup"));

@@ -24,7 +24,7 @@ public sealed class SnapshotTests : IDisposable
     }
 
     [Fact]
-    public void WhatIsWrittenBetweenTwoQuestionsOfAReadingIsNotSeenByIt()
+    public void What_is_written_between_two_questions_of_a_reading_is_not_seen_by_it()
     {
         _file.Ledger.Read(() =>
         {
@@ -40,7 +40,7 @@ public sealed class SnapshotTests : IDisposable
 
     /// <summary>Nothing is asked before the other writes, so the reading begins with what it wrote: it is the first look that holds.</summary>
     [Fact]
-    public void AReadingHoldsFromItsFirstQuestionOn() => _file.Ledger.Read(() =>
+    public void A_reading_holds_from_its_first_question_on() => _file.Ledger.Read(() =>
     {
         _writer.Post(Some.Session());
         Assert.Equal(46, OnHand());
@@ -50,7 +50,7 @@ public sealed class SnapshotTests : IDisposable
     });
 
     [Fact]
-    public void APostingInsideAReadingIsWrittenAndSeenByWhatIsAskedAfterIt() => _file.Ledger.Read(() =>
+    public void A_posting_inside_a_reading_is_written_and_seen_by_what_is_asked_after_it() => _file.Ledger.Read(() =>
     {
         var lent = Holdings();
         _file.Accept(Some.Session());
@@ -66,7 +66,7 @@ public sealed class SnapshotTests : IDisposable
     });
 
     [Fact]
-    public void HoldingsAreReadOnceInAReadingAndSharedByAllWhoAsk()
+    public void Holdings_are_read_once_in_a_reading_and_shared_by_all_who_ask()
     {
         _file.Ledger.Read(() =>
         {
@@ -78,7 +78,7 @@ public sealed class SnapshotTests : IDisposable
     }
 
     [Fact]
-    public void AReadingInsideAReadingIsTheSame() => _file.Ledger.Read(() =>
+    public void A_reading_inside_a_reading_is_the_same() => _file.Ledger.Read(() =>
     {
         var before = _file.Ledger.Read(Seen);
         _writer.Post(Some.Session());
@@ -86,7 +86,7 @@ public sealed class SnapshotTests : IDisposable
     });
 
     [Fact]
-    public void AReadingThatFailsLetsTheFileGo()
+    public void A_reading_that_fails_lets_the_file_go()
     {
         Assert.Throws<InvalidOperationException>(() => _file.Ledger.Read<int>(() => throw new InvalidOperationException($"{Seen()}")));
         _writer.Post(Some.Session());
@@ -96,7 +96,7 @@ public sealed class SnapshotTests : IDisposable
 
     /// <summary>Costs, a check and an export beside a writer that never rests.</summary>
     [Fact]
-    public async Task NoReadingIsTornByAWriterBesideIt()
+    public async Task No_reading_is_torn_by_a_writer_beside_it()
     {
         using var rest = new CancellationTokenSource();
         var writing = Task.Run(
@@ -149,7 +149,7 @@ public sealed class SnapshotTests : IDisposable
 public sealed class ImportWorkTests
 {
     [Fact]
-    public void ItemsAreImportedInWorkThatFollowsTheirNumber()
+    public void Items_are_imported_in_work_that_follows_their_number()
     {
         Allocated(50);
         var (few, many) = (Allocated(400), Allocated(3200));

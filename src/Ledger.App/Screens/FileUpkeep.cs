@@ -13,10 +13,8 @@ namespace Ledger.App.Screens;
 /// </summary>
 internal sealed class FileUpkeep(string path, ZonedClock clock) : IUpkeep
 {
-    /// <inheritdoc/>
     public IReadOnlyList<string> ImportKinds => CsvImport.Kinds;
 
-    /// <inheritdoc/>
     public UpkeepReport Check(IProgress<double> progress, CancellationToken cancel) => With(ledger =>
     {
         var report = ledger.Check(progress, cancel);
@@ -26,7 +24,6 @@ internal sealed class FileUpkeep(string path, ZonedClock clock) : IUpkeep
             : new(false, [$"{counted}; the file is not in order:", .. report.Problems, Sentence(CheckCommand.Advice(report))]);
     });
 
-    /// <inheritdoc/>
     public UpkeepReport BackUp(string path) => With(ledger =>
     {
         WholeFile.RequireOther(ledger.Path, Full(path));
@@ -34,14 +31,12 @@ internal sealed class FileUpkeep(string path, ZonedClock clock) : IUpkeep
         return new(true, [$"The ledger is backed up to {Full(path)}.", "Keep a copy on another disk too."]);
     });
 
-    /// <inheritdoc/>
     public UpkeepReport Export(string folder, bool isReplacing, IProgress<double> progress, CancellationToken cancel) => With(ledger =>
     {
         var tables = CsvExport.Write(ledger, Full(folder), isReplacing, progress, cancel);
         return new(true, [$"{tables} tables are exported to {Full(folder)}."]);
     });
 
-    /// <inheritdoc/>
     public UpkeepReport Import(string path, string? kind, bool isDry, IProgress<double> progress, CancellationToken cancel) => With(ledger =>
     {
         var batch = kind is null ? CsvBatch.ReadFolder(Full(path), ledger) : CsvBatch.ReadFile(kind, Full(path), ledger);
@@ -50,7 +45,6 @@ internal sealed class FileUpkeep(string path, ZonedClock clock) : IUpkeep
         return new(posted.IsDone, [$"{posted.Result}.", .. dry, .. posted.Problems, .. posted.Remarks.Select(remark => $"Note: {remark}")]);
     });
 
-    /// <inheritdoc/>
     public UpkeepReport WriteCalendar(string path) => With(ledger =>
         new(true, [$"{CalendarWriting.Write(ledger, Full(path), clock.GetCurrentInstant())}.",
             "Import it again whenever you like: what was moved is changed, nothing is doubled."]));

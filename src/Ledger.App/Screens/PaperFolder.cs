@@ -26,7 +26,6 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
     public static PaperFolder Beside(ILedger ledger, string file) =>
         new(ledger, file, Path.Combine(Path.GetDirectoryName(Path.GetFullPath(file))!, "paper"));
 
-    /// <inheritdoc/>
     public string MixingSheet(string plan)
     {
         var holdings = Now;
@@ -40,7 +39,6 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
         };
     }
 
-    /// <inheritdoc/>
     public string SleeveLabels(string session)
     {
         if (ledger.Session(session, ledger.Today) is not { } held)
@@ -50,7 +48,6 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
             : Save(Pages.SleeveLabels.Page(labels, LabelSheet.Small), $"sleeve-labels-{session}");
     }
 
-    /// <inheritdoc/>
     public string BottleLabel(string what)
     {
         var labels = Pages.BottleLabel.Named(what, Now).ToList();
@@ -58,7 +55,6 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
             : Save(Pages.BottleLabel.Page(labels, LabelSheet.Large), $"label-{what}");
     }
 
-    /// <inheritdoc/>
     public string BoxLabel(string box)
     {
         var holdings = Now;
@@ -68,7 +64,6 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
         return Save(Pages.BoxLabel.Page([label], LabelSheet.Large), $"box-label-{box}");
     }
 
-    /// <inheritdoc/>
     public string TallySlip(string bath)
     {
         var holdings = Now;
@@ -79,7 +74,6 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
                 $"tally-slip-{known.Code}");
     }
 
-    /// <inheritdoc/>
     public string WallCard() => Save(Pages.WallCard.Of(Now), "wall-card");
 
     private string Save(PrintedPage page, string name)

@@ -23,7 +23,8 @@ internal static class Trouble
             OutputLostException lost => (ExitStatus.UnusableFile, $"{lost.Message}; {written}"),
             FormatException wrong => (ExitStatus.WrongCommandLine, wrong.Message),
             RefusedByCommandException refused => (ExitStatus.Refused, refused.Message),
-            LedgerFileException unusable => (ExitStatus.UnusableFile, unusable.Message),
+            LedgerFileException unusable =>
+                (ExitStatus.UnusableFile, IsTraced(bench.Around.Variable) ? $"{unusable}" : unusable.Message),
             DbException => (ExitStatus.UnusableFile,
                 "the ledger cannot be read to its end; `trayledger check` says what is wrong with it, and a backup can be put back"),
             IOException or UnauthorizedAccessException => (ExitStatus.UnusableFile, FileTrouble.Sentence(exception)),

@@ -20,6 +20,9 @@ public sealed partial record Setting
     /// <summary>The values it accepts, in words.</summary>
     public string Accepted { get; }
 
+    /// <summary>Whether it only says how things are shown: that follows the settings of today, whatever day is looked at.</summary>
+    public bool IsOfDisplay => Name is "liquids" or "areas" or "theme";
+
     /// <summary>The setting of that name, or null.</summary>
     public static Setting? Named(string name) => All.FirstOrDefault(setting => setting.Name == name);
 

@@ -8,6 +8,9 @@ namespace Ledger.Core.Journal;
 /// <content>Every setting, in the order in which they are shown. A new one is a few lines here and a property of <see cref="Settings"/>.</content>
 public sealed partial record Setting
 {
+    /// <summary>As much as any amount of money that is recorded, in millionths.</summary>
+    private const long LargestBudget = 1_000_000_000L * Measures.Money.PerUnit;
+
     private const string Silver = "grams of silver per litre";
 
     /// <summary>All settings.</summary>
@@ -29,6 +32,10 @@ public sealed partial record Setting
             (settings, value) => settings with { Style = settings.Style with { UsesSquareCentimetres = value == "cm2" } }),
         Whole("warn-days", "How many days before an end a notice appears.", "a whole number of days", 0, 365,
             settings => settings.WarnDays, (settings, days) => settings with { WarnDays = days }),
+        OneOf(
+            "theme",
+            "How the screens are coloured. No screen is a safelight, not in red either: leave it outside, or cover it, before film comes out.",
+            ["terminal", "light", "dark", "mono", "red"], settings => settings.Theme, (settings, value) => settings with { Theme = value }),
     ];
 
     private static IEnumerable<Setting> Film() =>
@@ -109,9 +116,9 @@ public sealed partial record Setting
 
     private static IEnumerable<Setting> Money() =>
     [
-        new("monthly-budget", "What you mean to spend in a month.", "money for a month, such as 60 or 37.50; 0 for none",
+        new("monthly-budget", "What you mean to spend in a month.", "money for a month, such as 60 or 37.50, at most 1000000000; 0 for none",
             settings => settings.MonthlyBudget is { } budget ? Scaled.InUnits(budget.Millionths, Measures.Money.PerUnit) : "0",
-            (settings, value) => Number(value, Measures.Money.PerUnit, 0, long.MaxValue) is { } millionths
+            (settings, value) => Number(value, Measures.Money.PerUnit, 0, LargestBudget) is { } millionths
                 ? settings with { MonthlyBudget = millionths == 0 ? null : new Money(millionths) } : null),
         new("cost-formula", "How the readings of costs value what was used.",
             "lot (first in, first out unless you name another lot), fifo (whichever was taken) or average",

@@ -22,6 +22,16 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
     /// <summary>The kinds of entries that define.</summary>
     public static ImmutableArray<string> Kinds { get; } = ["setting", "format", "item", "process", "holder"];
 
+    /// <summary>Puts into holdings what was defined otherwise on a day; null when all was as it is now.</summary>
+    public static Action<Holdings>? On(Snapshot snapshot, LocalDate day)
+    {
+        var log = new SaidLog(snapshot.Connection);
+        var definitions = new Definitions(snapshot, log, new Standing(log));
+        var after = new Position(Dates.Text(day.PlusDays(1)), 0);
+        var changed = definitions.ChangedFrom(after).Where(thing => definitions.IsOtherwise(thing.Kind, thing.Name, after)).ToList();
+        return changed.Count == 0 ? null : holdings => definitions.PutInto(holdings, changed, after, day);
+    }
+
     /// <summary>Whether an entry defines something.</summary>
     public static bool IsOne(Said said) => said.Name is not null;
 
@@ -49,7 +59,15 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
 
     /// <summary>The definitions of a thing that hold and have effect before a position, in their order.</summary>
     public IEnumerable<Said> Before(string kind, string name, Position position) =>
-        log.Definitions(kind, name).Where(one => standing.Holds(one.Key) && EffectiveFrom(one) < position).OrderBy(EffectiveFrom);
+        log.Definitions(kind, name).Where(one => standing.Holds(one.Key)).Select(one => (Said: one, From: EffectiveFrom(one)))
+            .Where(one => one.From == Position.Start || one.From < position).OrderBy(one => one.From).Select(one => one.Said);
+
+    /// <summary>Whether a definition that holds has effect only from a position on. How things are shown follows the settings of now.</summary>
+    private bool IsOtherwise(string kind, string name, Position position) => !IsOfDisplay(kind, name)
+        && log.Definitions(kind, name).Any(one => standing.Holds(one.Key) && EffectiveFrom(one) >= position);
+
+    /// <summary>Units and language of what is shown are no part of what happened.</summary>
+    private static bool IsOfDisplay(string kind, string name) => kind == Setting && Core.Journal.Setting.Named(name) is { IsOfDisplay: true };
 
     /// <summary>What else is defined by a thing and could not be read without it; null when nothing is.</summary>
     public string? UserOf(string kind, string name) => inside.Connection.QueryFirstOrDefault<string?>(
@@ -81,11 +99,13 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
         {
             Forget(kind, name, holdings);
             foreach (var said in Before(kind, name, position))
-                if (Decide(said, holdings, today) is Accepted accepted)
-                {
-                    new PostingWriter(inside.Connection).WriteFacts(accepted.Posting, Number(said.Key));
-                    holdings.Apply(accepted.Posting);
-                }
+            {
+                if (Decide(said, holdings, today) is not Accepted accepted)
+                    throw new FormatException($"{kind} {name} can no longer be defined as it was said: "
+                        + ((Refused)Decide(said, holdings, today)).Refusal.Sentence);
+                new EntryWriter(inside.Connection).Rewrite(accepted.Posting, Number(said.Key), standing.PositionOf(said));
+                holdings.Apply(accepted.Posting);
+            }
         }
     }
 
@@ -128,6 +148,10 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
     /// <summary>Takes out what is no longer defined; a setting in any case, since it has a usual value.</summary>
     private void Delete(string kind, string name)
     {
+        if (kind == "item" && !log.IsBehindHorizon())
+            inside.Connection.Execute("DELETE FROM formula WHERE item_id = (SELECT id FROM item WHERE code = @name)", new { name });
+        if (kind == "process")
+            DeleteVersions(name);
         if (kind != Setting && IsDefined(kind, name))
             return;
         switch (kind)
@@ -138,7 +162,6 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
             case "item":
                 inside.Connection.Execute("DELETE FROM item_handling WHERE item_id = (SELECT id FROM item WHERE code = @name)", new { name });
                 inside.Connection.Execute("DELETE FROM item_capacity WHERE item_id = (SELECT id FROM item WHERE code = @name)", new { name });
-                inside.Connection.Execute("DELETE FROM formula WHERE item_id = (SELECT id FROM item WHERE code = @name)", new { name });
                 inside.Connection.Execute("DELETE FROM item WHERE code = @name", new { name });
                 break;
             case "format":
@@ -152,6 +175,24 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
                 inside.Connection.Execute("DELETE FROM holder WHERE code = @name", new { name });
                 break;
         }
+    }
+
+    /// <summary>The versions of a process, but for those of an earlier program.</summary>
+    private void DeleteVersions(string name)
+    {
+        inside.Connection.Execute(
+            """
+            DELETE FROM process_version_step WHERE (process_id, version) IN (
+                SELECT v.process_id, v.version FROM process_version v JOIN process p ON p.id = v.process_id JOIN entry e ON e.id = v.entry_id
+                JOIN said s ON s.key = e.key WHERE p.name = @name)
+            """,
+            new { name });
+        inside.Connection.Execute(
+            """
+            DELETE FROM process_version WHERE process_id = (SELECT id FROM process WHERE name = @name)
+                AND entry_id IN (SELECT e.id FROM entry e JOIN said s ON s.key = e.key)
+            """,
+            new { name });
     }
 
     /// <summary>A setting that was made before anything happened holds from the beginning.</summary>

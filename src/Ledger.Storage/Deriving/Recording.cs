@@ -31,6 +31,7 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
     /// <returns>What became of each. When any was refused, the caller rolls all back.</returns>
     public IReadOnlyList<PostOutcome> PostAll(IReadOnlyList<Entry> entries, Action<int> done)
     {
+        new Horizon(connection, _log).KeepDefinitions(() => Now, now);
         var outcomes = new List<PostOutcome>();
         while (outcomes.Count < entries.Count)
         {
@@ -130,6 +131,11 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
             foreach (var (index, _) in news)
                 outcomes[index] = new NotPosted(refused.Refusal);
         }
+        catch (FormatException unreadable)
+        {
+            foreach (var (index, _) in news)
+                outcomes[index] = new NotPosted(new(RefusalKind.DependedOn, unreadable.Message));
+        }
         catch (SqliteException trouble) when (trouble.SqliteErrorCode == Constraint)
         {
             foreach (var (index, _) in news)
@@ -219,6 +225,11 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
         {
             holdings.Forget();
             return new NotPosted(refused.Refusal);
+        }
+        catch (FormatException unreadable)
+        {
+            holdings.Forget();
+            return new NotPosted(new(RefusalKind.DependedOn, unreadable.Message));
         }
         catch (SqliteException trouble) when (trouble.SqliteErrorCode == Constraint)
         {

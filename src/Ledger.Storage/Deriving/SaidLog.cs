@@ -51,6 +51,10 @@ internal sealed class SaidLog(SqliteConnection connection)
         """,
         new { kind, name }).AsList();
 
+    /// <summary>Whether the ledger holds entries of an earlier version, which stay as they were posted.</summary>
+    public bool IsBehindHorizon() => connection.ExecuteScalar<long>(
+        "SELECT EXISTS (SELECT 1 FROM entry e WHERE NOT EXISTS (SELECT 1 FROM said s WHERE s.key = e.key))") == 1;
+
     /// <summary>The moment for the next row: now, or just after the last one where the clock says less.</summary>
     public Instant Next(Instant now)
     {

@@ -59,6 +59,25 @@ internal static class Trouble
         }
     }
 
+    /// <summary>
+    /// Runs a reading of the whole: values that can be read one by one, but give no figure together, come out as a sentence about the file. A
+    /// wrong format is not meant: inside a reading it is what the user typed.
+    /// </summary>
+    public static T GuardFigures<T>(string path, Func<T> read)
+    {
+        try
+        {
+            return read();
+        }
+        catch (Exception trouble) when (IsOfAValue(trouble) && trouble is not FormatException)
+        {
+            throw new LedgerFileException(
+                $"what {path} holds gives no figure here ({trouble.GetType().Name}): a value in it was altered or is far too large, or this is a "
+                    + "fault of the program. `trayledger check` looks for such values; a backup can be put back with `trayledger backup --restore FILE`",
+                trouble);
+        }
+    }
+
     /// <summary>Runs something on the file; what goes wrong with the file comes out as a sentence.</summary>
     public static T Guard<T>(string path, Func<T> work)
     {

@@ -12,10 +12,13 @@ namespace Ledger.Storage.Reading;
 /// </summary>
 internal sealed class HoldingsReader(Snapshot snapshot)
 {
-    public Holdings Read(LocalDate asOf)
+    /// <param name="asOf">The day.</param>
+    /// <param name="define">Puts into the holdings what was defined otherwise on that day; null where that is what is defined now.</param>
+    public Holdings Read(LocalDate asOf, Action<Holdings>? define = null)
     {
         var holdings = new Holdings(asOf);
         new CatalogueReader(snapshot).ReadInto(holdings);
+        define?.Invoke(holdings);
         var balances = Balances(asOf);
         foreach (var container in Containers(asOf, balances, holdings))
             holdings.Put(container);

@@ -7,7 +7,8 @@ namespace Ledger.Storage.Reading;
 /// What the ledger holds, read once for each day and state of the file. A posting changes the holdings that the next one
 /// is decided on; those that were lent to a reading are the reader's and are never changed.
 /// </summary>
-internal sealed class SharedHoldings
+/// <param name="definitionsOn">What was defined otherwise on a day; null for nothing.</param>
+internal sealed class SharedHoldings(Func<Snapshot, LocalDate, Action<Holdings>?> definitionsOn)
 {
     private readonly Dictionary<LocalDate, Holdings> _byDay = [];
     private readonly HashSet<LocalDate> _lent = [];
@@ -19,7 +20,7 @@ internal sealed class SharedHoldings
         if (_state != snapshot.State)
             Forget();
         _state = snapshot.State;
-        return _byDay.TryGetValue(day, out var known) ? known : _byDay[day] = new HoldingsReader(snapshot).Read(day);
+        return _byDay.TryGetValue(day, out var known) ? known : _byDay[day] = new HoldingsReader(snapshot).Read(day, definitionsOn(snapshot, day));
     }
 
     /// <summary>The holdings of a day for a reading.</summary>

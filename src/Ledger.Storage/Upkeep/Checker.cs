@@ -61,6 +61,10 @@ internal sealed class Checker(Snapshot snapshot)
             {
                 problems.AddRange(check().Take(MostProblems));
             }
+            catch (LedgerFileException unreadable)
+            {
+                problems.Add(new(unreadable.Message));
+            }
             catch (Exception trouble) when (Trouble.IsOfAValue(trouble) || trouble is SqliteException sqlite && Trouble.IsDamage(sqlite))
             {
                 if (!problems.Contains(Stumbled))

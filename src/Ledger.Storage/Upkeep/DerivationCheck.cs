@@ -12,6 +12,8 @@ namespace Ledger.Storage.Upkeep;
 /// </summary>
 internal static class DerivationCheck
 {
+    private const int Constraint = 19;
+
     /// <summary>What was said, row by row, by its digests.</summary>
     public static IEnumerable<Problem> Digests(SqliteConnection connection)
     {
@@ -31,11 +33,12 @@ internal static class DerivationCheck
         """
         SELECT format('entry %d of the journal is not as it was said under %s: its kind, time, or what it takes back or puts right', e.id, s.key)
         FROM said s JOIN entry e ON e.key = s.key
-        WHERE replace(e.kind, ' ', '-') <> s.kind OR e.recorded_at <> s.recorded_at
+        WHERE replace(e.kind, ' ', '-') <> s.kind OR e.recorded_at <> s.recorded_at OR e.ord <> s.ord
             OR coalesce((SELECT t.key FROM entry t WHERE t.id = coalesce(e.undoes, e.amends)), '') <> coalesce(s.about, '')
             OR (e.undoes IS NOT NULL AND e.kind <> 'undo') OR (e.amends IS NOT NULL AND e.kind <> 'amendment')
         UNION ALL
-        SELECT format('what was said under %s has no entry in the journal', s.key) FROM said s WHERE NOT EXISTS (SELECT 1 FROM entry e WHERE e.key = s.key)
+        SELECT format('what was said under %s has no entry in the journal', s.key) FROM said s
+        WHERE NOT EXISTS (SELECT 1 FROM entry e WHERE e.key = s.key) AND s.key NOT GLOB 'kept:*'
         """).Select(sentence => new Problem(sentence));
 
     /// <summary>What the journal says of undos and amendments.</summary>
@@ -68,6 +71,11 @@ internal static class DerivationCheck
         catch (FormatException unreadable)
         {
             stopped = new(unreadable.Message);
+        }
+
+        catch (SqliteException trouble) when (trouble.SqliteErrorCode == Constraint)
+        {
+            stopped = new($"what follows from what was said does not go with what is kept: {trouble.Message}");
         }
 
         if (stopped is not null)

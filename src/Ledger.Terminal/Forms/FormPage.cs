@@ -20,6 +20,7 @@ internal sealed class FormPage : Page
     private readonly Label _hint = new() { X = 1, Width = Dim.Fill(1), Height = 1 };
     private readonly TextPane _outcome = new() { X = 1, Width = Dim.Fill(), Height = Dim.Fill(), MaySpread = false };
     private readonly List<(FormField Field, View Box)> _boxes = [];
+    private readonly ChoiceList _choices;
     private View? _save;
     private int _rows;
     private bool _isEntered;
@@ -43,7 +44,8 @@ internal sealed class FormPage : Page
         var rule = new Rule { X = 1, Y = Pos.Bottom(_hint), Width = Dim.Fill(1), Height = 1 };
         _outcome.Y = Pos.Bottom(rule);
         _outcome.TabStop = TabBehavior.NoStop;
-        Add(_fields, _hint, rule, _outcome);
+        _choices = new(Choose) { Visible = false, CanFocus = false };
+        Add(_fields, _hint, rule, _outcome, _choices);
         Build(null);
         Judge();
     }
@@ -233,6 +235,7 @@ internal sealed class FormPage : Page
         if (!hasFocus || _isBuilding)
             return;
         _hint.Text = hint;
+        _choices.Visible = false;
         OnTurned();
         SetNeedsLayout();
         _fields.Reveal(row);
@@ -250,9 +253,35 @@ internal sealed class FormPage : Page
         }
 
         Judge();
+        ShowChoices(field);
         KeepSoon();
         OnTouched();
         OnTurned();
+    }
+
+    /// <summary>The list closes before the form is left.</summary>
+    public override bool Stop()
+    {
+        var wasOpen = _choices.Visible;
+        _choices.Visible = false;
+        return wasOpen;
+    }
+
+    private void ShowChoices(FormField field)
+    {
+        if (field.Kind != FieldKind.Choice || _boxes.Find(one => one.Field == field).Box is not { HasFocus: true } box)
+            return;
+        var below = box.Frame.Y - _fields.Viewport.Y + 1;
+        _choices.Open(field, _fields.Frame.X + box.Frame.X, below, Viewport.Height - below);
+    }
+
+    private void Choose(string name)
+    {
+        if (Current is not { } field)
+            return;
+        field.Type(name);
+        Edited(field);
+        _choices.Visible = false;
     }
 
     private void ShowFields()

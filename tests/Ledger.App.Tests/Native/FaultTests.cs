@@ -9,7 +9,7 @@ namespace Ledger.App.Tests.Native;
 public sealed class FaultTests
 {
     [Fact]
-    public void NothingIsLostHalfDoneOrUnreportedWhereTheProgramIsKilledOrTheDiskFails()
+    public void Nothing_is_lost_half_done_or_unreported_where_the_program_is_killed_or_the_disk_fails()
     {
         if (!Preload.IsPossible)
             Assert.Skip("faults are injected on Linux, with gcc");

@@ -7,7 +7,7 @@ namespace Ledger.App.Tests.Native;
 public sealed partial class NativeTests(PublishedBinary binary) : IClassFixture<PublishedBinary>
 {
     [Fact]
-    public void EveryReadingOfTheDemoYearIsTheSameAsInTheTests()
+    public void Every_reading_of_the_demo_year_is_the_same_as_in_the_tests()
     {
         var ledger = Demo();
         foreach (var what in new[] { "today", "shelf", "baths", "sessions", "costs", "journal", "item fen80", "bath F4" })
@@ -23,7 +23,7 @@ public sealed partial class NativeTests(PublishedBinary binary) : IClassFixture<
     }
 
     [Fact]
-    public void AnEntryIsPostedCheckedExportedAndBackedUp()
+    public void An_entry_is_posted_checked_exported_and_backed_up()
     {
         var ledger = Demo();
         Assert.Contains("fen80", Do("--file", ledger, "record", "count", "fen80", "60", "--reason", "miscounted"));
@@ -34,7 +34,7 @@ public sealed partial class NativeTests(PublishedBinary binary) : IClassFixture<
     }
 
     [Fact]
-    public void WithoutATerminalTheScreensSayThatTheyNeedOne()
+    public void Without_a_terminal_the_screens_say_that_they_need_one()
     {
         var ran = binary.Trayledger("--file", Demo());
         Assert.Equal(2, ran.Status);
@@ -42,7 +42,7 @@ public sealed partial class NativeTests(PublishedBinary binary) : IClassFixture<
     }
 
     [Fact]
-    public void TheScreensOpenInATerminalShowWhatAnotherProcessRecordsAndAreLeftWithOneKey()
+    public void The_screens_open_in_a_terminal_show_what_another_process_records_and_are_left_with_one_key()
     {
         if (!PublishedBinary.HasTmux)
             Assert.Skip("there is no tmux here");

@@ -1,7 +1,9 @@
+using System.Text.RegularExpressions;
+
 namespace Ledger.Core.Tests.Architecture;
 
 /// <summary>How a source file looks.</summary>
-public sealed class TidinessTests
+public sealed partial class TidinessTests
 {
     private const int LongestLine = 160;
 
@@ -27,4 +29,18 @@ public sealed class TidinessTests
         from line in file.Lines.Select((text, i) => (Number: i + 1, Text: text))
         where line.Text.Length > LongestLine
         select $"{file}:{line.Number}: {line.Text.Length}");
+
+    [Fact]
+    public void A_test_is_named_by_a_sentence() => Findings.None(
+        from file in Repository.Files("tests")
+        from test in Test().Matches(file.Text)
+        where Humps().IsMatch(test.Groups["name"].Value)
+        select $"{file}: {test.Groups["name"].Value}");
+
+    [GeneratedRegex(@"\[(Fact|Theory)[^\]]*\](\s*\[[^\n]*\])*\s*public (async )?(void|Task) (?<name>\w+)\(", RegexOptions.ExplicitCapture)]
+    private static partial Regex Test();
+
+    /// <summary>Words that run into one another instead of standing apart.</summary>
+    [GeneratedRegex("^[A-Za-z0-9]*[a-z][A-Z][A-Za-z0-9]*$")]
+    private static partial Regex Humps();
 }

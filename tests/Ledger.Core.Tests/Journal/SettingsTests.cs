@@ -45,6 +45,8 @@ public sealed class SettingsTests
         slide-convention         |  | no
         monthly-budget           | 37.50 | yes
         monthly-budget           | -1 | no
+        monthly-budget           | 1000000000 | yes
+        monthly-budget           | 1000000001 | no
         cost-formula             | lot | yes
         cost-formula             | fifo | yes
         cost-formula             | average | yes

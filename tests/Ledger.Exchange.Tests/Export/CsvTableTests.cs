@@ -7,7 +7,7 @@ namespace Ledger.Exchange.Tests.Export;
 public class CsvTableTests
 {
     [Fact]
-    public void ATableIsWrittenAsRfc4180() =>
+    public void A_table_is_written_as_rfc4180() =>
         Assert.Equal(
             "item,note\r\npan,\"8x10, \"\"fresh\"\"\"\r\n,\"two\r\nlines\"\r\n\" padded \",\r\n",
             Written(["item", "note"], ["pan", "8x10, \"fresh\""], [null, "two\r\nlines"], [" padded ", ""]));
@@ -27,18 +27,18 @@ public class CsvTableTests
     [InlineData("N-1", "N-1")]
     [InlineData("'tis", "'tis")]
     [InlineData("", "")]
-    public void WhatASpreadsheetWouldRunIsMadeHarmless(string text, string cell)
+    public void What_a_spreadsheet_would_run_is_made_harmless(string text, string cell)
     {
         Assert.Equal(cell, SpreadsheetText.Harmless(text));
         Assert.Equal(text, SpreadsheetText.Plain(cell));
     }
 
     [Fact]
-    public void ACellThatBeginsWithATabulatorOrAReturnIsMadeHarmlessToo() =>
+    public void A_cell_that_begins_with_a_tabulator_or_a_return_is_made_harmless_too() =>
         Assert.Equal("a\r\n\"'\tx\"\r\n\"'\rx\"\r\n".Replace("\"'\tx\"", "'\tx", StringComparison.Ordinal), Written(["a"], ["\tx"], ["\rx"]));
 
     [Fact]
-    public void AnyTableReadsBackTheSame()
+    public void Any_table_reads_back_the_same()
     {
         var text = Gen.OneOf(
             Gen.String[Gen.Char["abc ,;\"\r\n\t'=+-@.0129éß漢"], 0, 8],

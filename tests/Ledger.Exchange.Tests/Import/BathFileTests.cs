@@ -30,7 +30,7 @@ public class BathFileTests
     }
 
     [Fact]
-    public void AnUndoNamesItsEntryByReference()
+    public void An_undo_names_its_entry_by_reference()
     {
         var undo = Csv.One<Undo>("undone", "date,entry,reason\n2025-05-12,sessions:S1,wrong bath\n");
         Assert.Equal((Day, "sessions:S1", "wrong bath"), (undo.Date, undo.Reference, undo.Reason));
@@ -39,14 +39,14 @@ public class BathFileTests
     }
 
     [Fact]
-    public void WhatIsPouredOffMayGoIntoAJug()
+    public void What_is_poured_off_may_go_into_a_jug()
     {
         var topUp = Csv.One<TopUp>("top_ups", "date,bath,added_ml,poured_off_ml,jug\n2025-05-12,D1,80,60,J2\n");
         Assert.Equal((80m, 60m, "J2"), (topUp.Added.Millilitres, topUp.Bled.Millilitres, topUp.Jug));
     }
 
     [Fact]
-    public void AnItemNamesItsIndicatorAndTheCeilingOfItsReplenisher()
+    public void An_item_names_its_indicator_and_the_ceiling_of_its_replenisher()
     {
         var item = Csv.One<ItemDefinition>(
             "items", "item,name,kind,role,unit,pack,indicator,replenisher_ceiling_percent\nstop,Stop,chemical,stop,g,500,purple,80\n").Item;
@@ -54,7 +54,7 @@ public class BathFileTests
     }
 
     [Fact]
-    public void TheRowsOfAPrintSessionMustAgree()
+    public void The_rows_of_a_print_session_must_agree()
     {
         const string header = "session,date,item,sheets,bath\nP1,2025-05-12,pan,1,PF1\n";
         Assert.Equal("date", Csv.Problem("prints", header + "P1,2025-05-13,pan,1,PF1\n").Column);

@@ -14,13 +14,13 @@ public class CellTests
     [InlineData("2025-5-12")]
     [InlineData("2025-05-12T10:00")]
     [InlineData("9999-12-31")]
-    public void ADateThatIsNoneIsTold(string date) =>
+    public void A_date_that_is_none_is_told(string date) =>
         Assert.Equal(
             $"line 2, date: found \"{date}\"; accepted is a date that exists, written as 2026-03-15",
             Csv.Problem("deliveries", $"date,item,packs\n{date},pan,1\n").ToString());
 
     [Fact]
-    public void A29thOfFebruaryOfALeapYearIsOne() =>
+    public void A29th_of_february_of_a_leap_year_is_one() =>
         Assert.Equal(new(2028, 2, 29), Csv.One<Delivery>("deliveries", "date,item,packs,expires\n2025-05-12,pan,1,2028-02-29\n").Lines[0].ExpiresOn);
 
     [Theory]
@@ -62,24 +62,24 @@ public class CellTests
         Assert.Equal(accepted, Csv.Problem(kind, text).Accepted);
 
     [Fact]
-    public void ADilutionWithAColonIsAskedAbout() =>
+    public void A_dilution_with_a_colon_is_asked_about() =>
         Assert.Equal(
             "line 2, dilution: found \"1:39\"; accepted is 1+39 if the second figure is the water, or 1+38 if it is all parts together",
             Csv.Problem("items", "item,name,kind,unit,pack,dilution\nsyrup,Syrup,chemical,ml,1000,1:39\n").ToString());
 
     [Fact]
-    public void ALongCellIsShownShort()
+    public void A_long_cell_is_shown_short()
     {
         var problem = Csv.Problem("deliveries", $"date,item,packs\n2025-05-12,pan,\"{new string('9', 5000)}\n1\"\n");
         Assert.Equal(new string('9', 60) + "…", problem.Found);
     }
 
     [Fact]
-    public void TextThatWasMadeHarmlessForASpreadsheetIsReadAsItWas() =>
+    public void Text_that_was_made_harmless_for_a_spreadsheet_is_read_as_it_was() =>
         Assert.Equal("=old", Csv.One<Discard>("discards", "date,what,reason\n2025-05-12,F1,'=old\n").Reason);
 
     [Fact]
-    public void AQuantityMayBeWrittenWithOrWithoutABlank()
+    public void A_quantity_may_be_written_with_or_without_a_blank()
     {
         const string text = "process,step,role,item,amount\nfilm,1,stop,powder,30g\nfilm,2,other,gloves,2 pieces\nfilm,3,wetting agent,slip,5.5 ML\n";
         Assert.Equal(
@@ -88,7 +88,7 @@ public class CellTests
     }
 
     [Fact]
-    public void ACultureWithADecimalCommaChangesNothing()
+    public void A_culture_with_a_decimal_comma_changes_nothing()
     {
         var culture = (CultureInfo)CultureInfo.InvariantCulture.Clone();
         culture.NumberFormat.NumberDecimalSeparator = ",";

@@ -32,7 +32,7 @@ public sealed class DemoHoldersTests : IDisposable
     }
 
     [Fact]
-    public void The164SheetsOfFen80AreAllAccountedFor()
+    public void The164_sheets_of_fen80_are_all_accounted_for()
     {
         var places = _ledger.PlacesOf("fen80", DemoYear.LastDay);
         long In(string kind) => places.Where(place => place.Kind == kind).Sum(place => place.Held.Base);
@@ -44,7 +44,7 @@ public sealed class DemoHoldersTests : IDisposable
     }
 
     [Fact]
-    public void NineSidesAreLoadedAndSevenExposed()
+    public void Nine_sides_are_loaded_and_seven_exposed()
     {
         var pan = _now.Film.Sheets.Where(sheet => sheet.Item == "fen80").ToList();
         Assert.Equal(9, pan.Count(sheet => sheet.Exposure is null));
@@ -57,7 +57,7 @@ public sealed class DemoHoldersTests : IDisposable
     }
 
     [Fact]
-    public void TheLeakingSideIsOutOfServiceAndItsFaultIsOnRecord()
+    public void The_leaking_side_is_out_of_service_and_its_fault_is_on_record()
     {
         var side = _now.Film.Side("E07-2")!;
         Assert.Equal("light leak along the hinge", side.OutOfService);
@@ -67,12 +67,12 @@ public sealed class DemoHoldersTests : IDisposable
     }
 
     [Fact]
-    public void OnlyTheSheetsOfDecemberHaveWaitedTooLong() => Assert.Equal(
+    public void Only_the_sheets_of_december_have_waited_too_long() => Assert.Equal(
         ["E08-1", "E08-2"],
         TodayReading.Of(_now).Where(notice => notice.Kind is NoticeKind.LoadedLong or NoticeKind.ExposedLong or NoticeKind.SideFaulty)
             .Select(notice => notice.About));
 
     [Fact]
-    public void TheTonerIsForgotten() => Assert.Contains(
+    public void The_toner_is_forgotten() => Assert.Contains(
         "selvane/1", _ledger.UntouchedSince(DemoYear.LastDay.PlusMonths(-12), DemoYear.LastDay).Select(untouched => untouched.Container.Code));
 }

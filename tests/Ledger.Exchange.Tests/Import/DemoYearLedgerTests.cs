@@ -40,7 +40,7 @@ public sealed class DemoYearLedgerTests : IDisposable
     }
 
     [Fact]
-    public void ImportingItAgainAddsNothing()
+    public void Importing_it_again_adds_nothing()
     {
         var before = _ledger.Check(null, default);
         var outcome = Import();
@@ -49,7 +49,7 @@ public sealed class DemoYearLedgerTests : IDisposable
     }
 
     [Fact]
-    public void TheFileProvesItself() => Assert.Empty(_ledger.Check(null, default).Problems);
+    public void The_file_proves_itself() => Assert.Empty(_ledger.Check(null, default).Problems);
 
     [Theory]
     [InlineData("fen80", 49)]
@@ -67,10 +67,10 @@ public sealed class DemoYearLedgerTests : IDisposable
     [InlineData("selvane", 250)]
     [InlineData("water", 7000)]
     [InlineData("gloves", 28)]
-    public void SoMuchIsLeftOfEachItem(string item, int left) => Assert.Equal(left, Now.OnHand(Now.Item(item)!).Value);
+    public void So_much_is_left_of_each_item(string item, int left) => Assert.Equal(left, Now.OnHand(Now.Item(item)!).Value);
 
     [Fact]
-    public void OfTheOrthoFilm5SheetsAreExpiredAnd6AreNew()
+    public void Of_the_ortho_film5_sheets_are_expired_and6_are_new()
     {
         var ortho = new ShelfReading(Now.Item("ortho16")!, Now.ContainersOf("ortho16"), DemoYear.LastDay);
         Assert.Equal((5, 6), (ortho.Expired.Base, ortho.Usable.Base));
@@ -81,11 +81,11 @@ public sealed class DemoYearLedgerTests : IDisposable
     [InlineData("reed400", true)]
     [InlineData("fen80", false)]
     [InlineData("tarnfix", false)]
-    public void WhatIsLowIsBelowItsMinimum(string item, bool isLow) =>
+    public void What_is_low_is_below_its_minimum(string item, bool isLow) =>
         Assert.Equal(isLow, new ShelfReading(Now.Item(item)!, Now.ContainersOf(item), DemoYear.LastDay).IsBelowMinimum);
 
     [Fact]
-    public void Bath4StandsFirstPastItsAgeWith1400Of3000SquareInchesLeft()
+    public void Bath4_stands_first_past_its_age_with1400_of3000_square_inches_left()
     {
         Assert.Equal(["F4", "F5"], Now.Baths.Where(bath => bath.Material == BathMaterial.Film).Select(bath => bath.Code));
         var bath = new BathReading(Now.Bath("F4")!, DemoYear.LastDay);
@@ -101,14 +101,14 @@ public sealed class DemoYearLedgerTests : IDisposable
     [InlineData("F1", 2400, 2480)]
     [InlineData("F2", 2800, 2800)]
     [InlineData("F3", 2800, 2960)]
-    public void TheBathsBeforeItTookWhatTheTableSays(string code, int area, int weighted)
+    public void The_baths_before_it_took_what_the_table_says(string code, int area, int weighted)
     {
         var bath = _ledger.Bath(code, DemoYear.LastDay)!;
         Assert.Equal((area, weighted), (bath.Worked.SquareInches, bath.WorkedWeighted.SquareInches));
     }
 
     [Fact]
-    public void TheSyrupStandsInTheLastOfFourSmallBottles()
+    public void The_syrup_stands_in_the_last_of_four_small_bottles()
     {
         var bottle = Assert.Single(Now.ContainersOf("syrup"));
         Assert.Equal(("syrup/5", 250, 64), (bottle.Code, bottle.Size.Value, bottle.Held.Value));
@@ -118,7 +118,7 @@ public sealed class DemoYearLedgerTests : IDisposable
     }
 
     [Fact]
-    public void TheClipTestOfOctoberTook55SecondsInPlaceOf40()
+    public void The_clip_test_of_october_took55_seconds_in_place_of40()
     {
         var test = _ledger.Bath("F3", DemoYear.LastDay)!.ClearingTests[1];
         Assert.Equal((new LocalDate(2025, 10, 12), 55m, 40m, 1160m), (test.Date, test.Seconds, test.FreshSeconds, test.Worked.SquareInches));
@@ -126,7 +126,7 @@ public sealed class DemoYearLedgerTests : IDisposable
     }
 
     [Fact]
-    public void OneJugWasHandedOverAndTheOtherHoldsOneBathOfFilmFixAndThreeOfPaperFix()
+    public void One_jug_was_handed_over_and_the_other_holds_one_bath_of_film_fix_and_three_of_paper_fix()
     {
         var jugs = _ledger.JugsOn(DemoYear.LastDay);
         Assert.Equal([("J1", 3000m), ("J2", 6000m)], jugs.Select(jug => (jug.Code, jug.Held.Millilitres)));
@@ -142,7 +142,7 @@ public sealed class DemoYearLedgerTests : IDisposable
     [InlineData("PF2", 1180)]
     [InlineData("PF3", 1080)]
     [InlineData("PF4", 1060)]
-    public void ThePaperBathsNeverTookMoreThan15SheetsByTheStrictBasis(string code, int area)
+    public void The_paper_baths_never_took_more_than15_sheets_by_the_strict_basis(string code, int area)
     {
         var bath = _ledger.Bath(code, DemoYear.LastDay)!;
         Assert.Equal((BathMaterial.Paper, area), (bath.Material, bath.WorkedWeighted.SquareInches));
@@ -151,7 +151,7 @@ public sealed class DemoYearLedgerTests : IDisposable
     }
 
     [Fact]
-    public void TheEntryInTheWrongBathWasReversed()
+    public void The_entry_in_the_wrong_bath_was_reversed()
     {
         Assert.Empty(_ledger.Bath("F5", DemoYear.LastDay)!.ClearingTests);
         Assert.Contains(_ledger.Journal(DemoYear.LastDay, null, 1000), entry =>
@@ -159,7 +159,7 @@ public sealed class DemoYearLedgerTests : IDisposable
     }
 
     [Fact]
-    public void OnlyWhatNeedsItIsRemarkedUpon()
+    public void Only_what_needs_it_is_remarked_upon()
     {
         using var second = LedgerFile.Open(Path.Combine(_folder, "second.db"), Clock);
         var remarks = DemoYear.Read(DemoYear.LastDay)
@@ -211,7 +211,7 @@ public sealed class DemoYearLedgerTests : IDisposable
     /// of fen80, 8.10 for each of 90 negatives, 23.51 for each of 31 keepers.
     /// </summary>
     [Fact]
-    public void SpreadEvenlyTheDrawnChemistryGivesTheFiguresOfTheDemoYear()
+    public void Spread_evenly_the_drawn_chemistry_gives_the_figures_of_the_demo_year()
     {
         var facts = _ledger.Costs(FirstDay, DemoYear.LastDay);
         var costs = new CostReading(facts);
@@ -226,7 +226,7 @@ public sealed class DemoYearLedgerTests : IDisposable
 
     /// <summary>The ledger charges a bath by the area against its capacity; what it did not charge is still in the baths or was poured out.</summary>
     [Fact]
-    public void TheDrawnChemistryIsChargedPouredOutUnusedOrStillInTheBaths()
+    public void The_drawn_chemistry_is_charged_poured_out_unused_or_still_in_the_baths()
     {
         var costs = new CostReading(_ledger.Costs(FirstDay, DemoYear.LastDay));
         var neverUsed = FilmBaths(costs.Facts).Sum(bath => bath.NeverUsed.Amount);
@@ -249,14 +249,14 @@ public sealed class DemoYearLedgerTests : IDisposable
     }
 
     [Fact]
-    public void EveryMillionthOfTheYearIsAccountedFor()
+    public void Every_millionth_of_the_year_is_accounted_for()
     {
         Assert.True(new CostReading(_ledger.Costs(FirstDay, DemoYear.LastDay)).Reconciles);
         Assert.True(new CostReading(_ledger.Costs(new(2025, 9, 1), new(2025, 12, 31))).Reconciles);
     }
 
     [Fact]
-    public void TheStocktakeFound11MillilitresMissing() =>
+    public void The_stocktake_found11_millilitres_missing() =>
         Assert.Contains(_ledger.MovesOf("syrup", DemoYear.LastDay, 100), move => move.Change == -11_000 && move.Date == new LocalDate(2025, 12, 20));
 
     private ImportOutcome Import() => _ledger.Import(DemoYear.Read(DemoYear.LastDay), dryRun: false, null, default);

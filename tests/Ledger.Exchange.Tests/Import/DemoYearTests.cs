@@ -15,7 +15,7 @@ public class DemoYearTests
     private static readonly Dictionary<string, Item> Items = Entries.OfType<ItemDefinition>().ToDictionary(entry => entry.Item.Code, entry => entry.Item);
 
     [Fact]
-    public void EveryFileHasNothingToRemark()
+    public void Every_file_has_nothing_to_remark()
     {
         Assert.Equal(
         [
@@ -30,7 +30,7 @@ public class DemoYearTests
     }
 
     [Fact]
-    public void TwentyTwoSessionsOf37BatchesTake925MillilitresAnd9600SquareInches()
+    public void Twenty_two_sessions_of37_batches_take925_millilitres_and9600_square_inches()
     {
         Assert.Equal(22, Sessions.Count);
         Assert.Equal(37, Lines().Count(line => line.Developer is not null));
@@ -44,7 +44,7 @@ public class DemoYearTests
     [InlineData("fen80-120", 8, 6, 0)]
     [InlineData("ortho16", 19, 8, 0)]
     [InlineData("practice", 100, 4, 2)]
-    public void FilmIsReceivedDevelopedAndLost(string film, int received, int developed, int lost)
+    public void Film_is_received_developed_and_lost(string film, int received, int developed, int lost)
     {
         Assert.Equal(received, Came(film).Sum(one => one.Line.Packs!.Value * Items[film].Pack.Base));
         Assert.Equal(developed, Lines(film).Sum(line => line.Sheets));
@@ -53,7 +53,7 @@ public class DemoYearTests
     }
 
     [Fact]
-    public void Fen80Has6Rejects90GoodNegativesAnd31Keepers()
+    public void Fen80_has6_rejects90_good_negatives_and31_keepers()
     {
         Assert.Equal(6, Lines("fen80").Where(line => line.Fate == Fate.Reject).Sum(line => line.Sheets));
         Assert.Equal(90, Lines("fen80").Where(line => line.Fate.IsNegative()).Sum(line => line.Sheets));
@@ -66,13 +66,13 @@ public class DemoYearTests
     [InlineData("reed400", new[] { 1.55 })]
     [InlineData("fen80-120", new[] { 7.20 })]
     [InlineData("practice", new[] { 0.55 })]
-    public void EachDeliveryHasItsLandedCostPerSheet(string film, double[] perSheet) =>
+    public void Each_delivery_has_its_landed_cost_per_sheet(string film, double[] perSheet) =>
         Assert.Equal(
             perSheet.Select(amount => (decimal)amount),
             Came(film).Select(one => Landed(one.Delivery, one.Line) / (one.Line.Packs!.Value * Items[film].Pack.Base)));
 
     [Fact]
-    public void OnAnotherDayTheWholeYearIsMoved()
+    public void On_another_day_the_whole_year_is_moved()
     {
         var later = DemoYear.Read(DemoYear.LastDay.PlusDays(500));
         Assert.Equal(Entries.Select(entry => (entry.Key, entry.Date.PlusDays(500))), later.Select(entry => (entry.Key, entry.Date)));
@@ -83,7 +83,7 @@ public class DemoYearTests
     }
 
     [Fact]
-    public void TenPrintSessionsTake55AndAHalfSheetsOfPaperByArea()
+    public void Ten_print_sessions_take55_and_a_half_sheets_of_paper_by_area()
     {
         var lines = Entries.OfType<PrintSession>().SelectMany(session => session.Lines).ToList();
         int Sheets(PrintPurpose purpose) => lines.Where(line => line.Purpose == purpose).Sum(line => line.Sheets);

@@ -1,5 +1,7 @@
+using CsCheck;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
+using Ledger.Core.Tests.Journal.Kinds;
 using Ledger.Exchange.Export;
 using Ledger.Exchange.Import;
 using Ledger.Exchange.Tests.Support;
@@ -49,6 +51,24 @@ public class EveryKindTests
             Assert.Empty(read.Problems.Select(problem => $"{entry.Key}: {problem}"));
             Assert.Equal(EntryWhole.Of(entry), EntryWhole.Of(Assert.Single(read.Entries).Entry with { Key = entry.Key }));
         }
+    }
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Every_random_entry_says_the_same_from_a_file_of_its_own(string file)
+    {
+        var kind = EntryKinds.All.Single(kind => kind.File == file);
+        Said.Text(kind).Sample(
+            text =>
+            {
+                text[CommonFields.Reference] = "key";
+                var entry = EntryReading.Read(kind, text, Said.Terms).Entry!;
+                using var csv = new MemoryStream(System.Text.Encoding.UTF8.GetBytes(File(kind, entry, Said.Terms)));
+                var read = CsvImport.Read(kind.File, csv, Said.Terms);
+                Assert.Empty(read.Problems.Select(problem => problem.ToString()));
+                Assert.Equal(EntryWhole.Of(entry), EntryWhole.Of(Assert.Single(read.Entries).Entry with { Key = entry.Key }));
+            },
+            iter: 100);
     }
 
     [Fact]

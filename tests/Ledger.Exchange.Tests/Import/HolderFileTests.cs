@@ -15,7 +15,7 @@ public class HolderFileTests
     [InlineData("left / right", new[] { "left", "right" })]
     [InlineData("6", new[] { "1", "2", "3", "4", "5", "6" })]
     [InlineData("", new string[0])]
-    public void SidesAreNamedOrCounted(string sides, string[] names)
+    public void Sides_are_named_or_counted(string sides, string[] names)
     {
         var holder = Csv.One<HolderDefinition>("holders", $"holder,format,sides,notch,bought\nE07,8x10,{sides},VU,2019-05-01\n");
         Assert.Equal(("E07", "8x10", "VU"), (holder.Holder, holder.Format.Code, holder.Notch));
@@ -23,7 +23,7 @@ public class HolderFileTests
     }
 
     [Fact]
-    public void SeveralSidesStandInOneCell()
+    public void Several_sides_stand_in_one_cell()
     {
         var load = Csv.One<Load>("loads", "date,sides,from,anyway\n2025-05-12,\"E01, E02-1\",pan,yes\n");
         Assert.Equal(["E01", "E02-1"], load.Sides);
@@ -35,7 +35,7 @@ public class HolderFileTests
     }
 
     [Fact]
-    public void CleaningsServicesAndKeepersAreRead()
+    public void Cleanings_services_and_keepers_are_read()
     {
         Assert.True(Csv.One<Cleaning>("cleanings", "date,holders,bagged\n2025-05-12,E01,yes\n").IsBagged);
         Assert.False(Csv.One<SideService>("services", "date,sides,reason\n2025-05-12,E07-2,leaks\n").IsInService);
@@ -43,7 +43,7 @@ public class HolderFileTests
     }
 
     [Fact]
-    public void ASessionNamesKnownSheetsAndWhatSpoiledThem()
+    public void A_session_names_known_sheets_and_what_spoiled_them()
     {
         var session = Csv.One<SessionLog>(
             "sessions", "session,date,process,item,sheets,fate,from,cause\nS1,2025-05-12,film,pan,1,reject,E07-2,loaded backwards\n");

@@ -7,7 +7,7 @@ public class IdentityTests
     private const string Row = "date,item,packs,price\n2025-05-12,pan,1,2.50\n";
 
     [Fact]
-    public void ARowIsItsOwnIdentityHoweverTheFileIsWritten()
+    public void A_row_is_its_own_identity_however_the_file_is_written()
     {
         var key = Assert.Single(Keys("deliveries", Row));
         Assert.StartsWith("deliveries:#", key, StringComparison.Ordinal);
@@ -33,13 +33,13 @@ public class IdentityTests
     }
 
     [Fact]
-    public void MovingAFileInTimeKeepsItsIdentities() =>
+    public void Moving_a_file_in_time_keeps_its_identities() =>
         Assert.Equal(
             Keys("deliveries", Row),
             Csv.Read("deliveries", Row, date => date.PlusDays(400)).Entries.Select(entry => entry.Entry.Key));
 
     [Fact]
-    public void RowsThatRepeatAreToldApartByTheirNumber()
+    public void Rows_that_repeat_are_told_apart_by_their_number()
     {
         var keys = Keys("deliveries", Row + "2025-05-12,pan,1,2.50\n2025-05-12,pan,2,2.50\n2025-05-12,pan,1,2.50\n");
         Assert.Equal(4, keys.Distinct().Count());
@@ -47,7 +47,7 @@ public class IdentityTests
     }
 
     [Fact]
-    public void AReferenceIsTheIdentityAndStandsOnceUnlessItsRowsAreOneDelivery()
+    public void A_reference_is_the_identity_and_stands_once_unless_its_rows_are_one_delivery()
     {
         Assert.Equal(["deliveries:A-1"], Keys("deliveries", "date,item,packs,reference\n2025-05-12,pan,1,A-1\n"));
         Assert.Equal(
@@ -57,7 +57,7 @@ public class IdentityTests
     }
 
     [Fact]
-    public void AChangedItemOrProcessIsANewDefinition()
+    public void A_changed_item_or_process_is_a_new_definition()
     {
         var item = Assert.Single(Keys("items", "item,name,kind,format,pack\npan,Pan,film,8x10,25\n"));
         Assert.StartsWith("items:pan#", item, StringComparison.Ordinal);

@@ -9,7 +9,7 @@ namespace Ledger.Exchange.Tests.Import;
 public class ImportFolderTests
 {
     [Fact]
-    public void TheFilesBecomeOneSequenceByDateAndKind()
+    public void The_files_become_one_sequence_by_date_and_kind()
     {
         var files = Read(
             ("sessions", "session,date,process,item,sheets\nS1,2025-05-12,film,pan,1\n"),
@@ -23,7 +23,7 @@ public class ImportFolderTests
     }
 
     [Fact]
-    public void ItemsAreKnownToTheOtherFilesAndStandOnTheEarliestDay()
+    public void Items_are_known_to_the_other_files_and_stand_on_the_earliest_day()
     {
         var files = Read(
             ("counts", "date,item,found,reason\n2025-05-12,pan,3,lost\n"),
@@ -33,7 +33,7 @@ public class ImportFolderTests
     }
 
     [Fact]
-    public void ItemsAloneStandOnTheDayGiven() =>
+    public void Items_alone_stand_on_the_day_given() =>
         Assert.Equal(
             new(2026, 1, 1),
             Assert.Single(Assert.Single(Read(("items", "item,name,kind,format,pack\npan,Pan,film,8x10,25\n"))).Entries).Entry.Date);

@@ -15,7 +15,7 @@ public class KindTests
     private static readonly LocalDate Day = new(2025, 5, 12);
 
     [Fact]
-    public void AnItemHasAllItsSettings()
+    public void An_item_has_all_its_settings()
     {
         const string text =
             """
@@ -49,14 +49,14 @@ public class KindTests
     }
 
     [Fact]
-    public void FilmMayLeaveItsUnitToItsFormat()
+    public void Film_may_leave_its_unit_to_its_format()
     {
         var item = Csv.One<ItemDefinition>("items", "item,name,kind,format,pack\nroll,A roll,Film,120,5\n").Item;
         Assert.Equal((Unit.Roll, Quantity.Of(5, Unit.Roll), 1000), (item.Unit, item.Pack, item.FixerFactorThousandths));
     }
 
     [Fact]
-    public void TheRowsOfAProcessMakeItsSteps()
+    public void The_rows_of_a_process_make_its_steps()
     {
         const string text =
             """
@@ -87,7 +87,7 @@ public class KindTests
     }
 
     [Fact]
-    public void ADeliveryHasAllItsCosts()
+    public void A_delivery_has_all_its_costs()
     {
         const string text =
             """
@@ -124,7 +124,7 @@ public class KindTests
     }
 
     [Fact]
-    public void TheRowsOfADeliveryMakeOneEntryAndItsCostsStandInOneOfThem()
+    public void The_rows_of_a_delivery_make_one_entry_and_its_costs_stand_in_one_of_them()
     {
         const string text =
             """
@@ -154,7 +154,7 @@ public class KindTests
     }
 
     [Fact]
-    public void ABathIsMeasuredInTheUnitOfItsItem()
+    public void A_bath_is_measured_in_the_unit_of_its_item()
     {
         const string text =
             """
@@ -170,7 +170,7 @@ public class KindTests
     }
 
     [Fact]
-    public void CountsAndDiscardsAreInTheUnitOfTheItemOrOfTheContainersItem()
+    public void Counts_and_discards_are_in_the_unit_of_the_item_or_of_the_containers_item()
     {
         Assert.Equal(Quantity.Of(30, Unit.Gram), Csv.One<StockCount>("counts", "date,item,found,reason\n2025-05-12,powder/2,30,spilt\n").Found);
         Assert.Equal(Quantity.Of(2, Unit.Sheet), Csv.One<Discard>("discards", "date,what,quantity,reason\n2025-05-12,pan,2,fogged\n").Quantity);
@@ -178,7 +178,7 @@ public class KindTests
     }
 
     [Fact]
-    public void TheRowsOfASessionMakeOneEntryAndBlankOnesInherit()
+    public void The_rows_of_a_session_make_one_entry_and_blank_ones_inherit()
     {
         const string text =
             """
@@ -229,7 +229,7 @@ public class KindTests
     [InlineData("2025-05-13,film,F1", "date", "2025-05-13", "2025-05-12")]
     [InlineData("2025-05-12,paper,F1", "process", "paper", "film")]
     [InlineData("2025-05-12,film,F2", "bath", "F2", "F1")]
-    public void TheRowsOfASessionMustAgree(string second, string column, string found, string said)
+    public void The_rows_of_a_session_must_agree(string second, string column, string found, string said)
     {
         var file = Csv.Read("sessions", $"session,item,sheets,date,process,bath\nS1,pan,1,2025-05-12,film,F1\nS1,pan,1,{second}\n");
         Assert.Equal(
@@ -239,7 +239,7 @@ public class KindTests
     }
 
     [Fact]
-    public void ASessionWithOneBadRowIsNoEntry()
+    public void A_session_with_one_bad_row_is_no_entry()
     {
         var file = Csv.Read("sessions", "session,date,process,item,sheets\nS1,2025-05-12,film,pan,1\nS1,,,,2\n,,,pan,2\n");
         Assert.Empty(file.Entries);
@@ -247,7 +247,7 @@ public class KindTests
     }
 
     [Fact]
-    public void AShiftMovesWhatHappenedAndPrintedDatesAlike()
+    public void A_shift_moves_what_happened_and_printed_dates_alike()
     {
         var file = Csv.Read(
             "deliveries", "date,item,packs,expires\n2025-05-12,pan,1,2026-11-30\n", date => date.PlusDays(10));

@@ -9,7 +9,7 @@ public class SeparatorTests
     [InlineData(",")]
     [InlineData(";")]
     [InlineData("\t")]
-    public void TheSeparatorIsFoundByItself(string separator)
+    public void The_separator_is_found_by_itself(string separator)
     {
         var text = "date,item,packs,price\n2025-05-12,pan,2,162.50\n".Replace(",", separator, StringComparison.Ordinal);
         var delivery = Csv.One<Delivery>("deliveries", text);
@@ -17,14 +17,14 @@ public class SeparatorTests
     }
 
     [Fact]
-    public void ManyOtherMarksInTheTextDoNotMislead()
+    public void Many_other_marks_in_the_text_do_not_mislead()
     {
         const string text = "what;date;reason\nsyrup/1;2025-05-12;old, thin, brown, cloudy, and smelling\n";
         Assert.Equal("old, thin, brown, cloudy, and smelling", Csv.One<Discard>("discards", text).Reason);
     }
 
     [Fact]
-    public void AQuotedFieldHoldsSeparatorsQuotesAndLineBreaks()
+    public void A_quoted_field_holds_separators_quotes_and_line_breaks()
     {
         const string text = "what,date,reason\r\nsyrup/1,2025-05-12,\"old, \"\"brown\"\"\r\nand thin\"\r\nF1,2025-05-13,spent\r\n";
         var file = Csv.Read("discards", text);
@@ -33,7 +33,7 @@ public class SeparatorTests
     }
 
     [Fact]
-    public void AByteOrderMarkEmptyLinesAndEmptySpreadsheetRowsAreSkipped()
+    public void A_byte_order_mark_empty_lines_and_empty_spreadsheet_rows_are_skipped()
     {
         const string text = "\uFEFF\n\nDate , Item,PACKS\n\n 2025-05-12 , pan ,2\n,,\n";
         var file = Csv.Read("deliveries", text);

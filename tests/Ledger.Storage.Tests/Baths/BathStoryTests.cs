@@ -22,7 +22,7 @@ public sealed class BathStoryTests : IDisposable
     private BathReading F1 => new(Now.Bath("F1")!, _file.Ledger.Today);
 
     [Fact]
-    public void AClearingTestKnowsTheAreaBeforeItAndItsBaseline()
+    public void A_clearing_test_knows_the_area_before_it_and_its_baseline()
     {
         _file.Accept(Test(40, isFresh: true, month: 2));
         _file.Accept(Some.Session());
@@ -43,7 +43,7 @@ public sealed class BathStoryTests : IDisposable
     }
 
     [Fact]
-    public void AFreshTimeInAnotherBathOfTheSameItemIsABaselineToo()
+    public void A_fresh_time_in_another_bath_of_the_same_item_is_a_baseline_too()
     {
         _file.Accept(Test(40, isFresh: true, month: 2));
         _file.Accept(Some.Bath("F2", month: 4));
@@ -53,7 +53,7 @@ public sealed class BathStoryTests : IDisposable
     }
 
     [Fact]
-    public void WhatIsSeenEndsTheBathAndAnUndoBringsItBack()
+    public void What_is_seen_ends_the_bath_and_an_undo_brings_it_back()
     {
         var seen = _file.Accept(new BathObservation { Key = Some.Key(), Date = Some.Day(3, 1), Bath = "F1", Sign = "yellow" });
         Assert.Equal(BathEnd.Sight, new BathReading(Now.Bath("F1")!, Some.Day(3, 2)).EndedBy);
@@ -64,7 +64,7 @@ public sealed class BathStoryTests : IDisposable
     }
 
     [Fact]
-    public void SilverResidueAndContainerComeBack()
+    public void Silver_residue_and_container_come_back()
     {
         _file.Accept(new SettingChange { Key = Some.Key(), Date = Some.Day(2, 2), Setting = "silver-limit-film", Value = "6" });
         _file.Accept(Some.Session());
@@ -82,7 +82,7 @@ public sealed class BathStoryTests : IDisposable
     }
 
     [Fact]
-    public void ATopUpMovesItsCostAndEveryPeriodReconciles()
+    public void A_top_up_moves_its_cost_and_every_period_reconciles()
     {
         _file.Accept(Some.Session());
         _file.Accept(new TopUp { Key = Some.Key(), Date = Some.Day(4, 1), Bath = "F1", Added = Volume.FromMillilitres(200) });
@@ -99,7 +99,7 @@ public sealed class BathStoryTests : IDisposable
     }
 
     [Fact]
-    public void ARotationIsReadBackWithBothMixingDates()
+    public void A_rotation_is_read_back_with_both_mixing_dates()
     {
         _file.Accept(Some.Delivery("fix", price: 15.90m));
         _file.Accept(Some.Bath("F2", "F1"));
@@ -111,7 +111,7 @@ public sealed class BathStoryTests : IDisposable
     }
 
     [Fact]
-    public void DecantedBottlesHaveClocksOfTheirOwn()
+    public void Decanted_bottles_have_clocks_of_their_own()
     {
         _file.Accept(new Decanting
         {
@@ -132,7 +132,7 @@ public sealed class BathStoryTests : IDisposable
     }
 
     [Fact]
-    public void StockSolutionsBringTheirOwnLotCostAndLife()
+    public void Stock_solutions_bring_their_own_lot_cost_and_life()
     {
         _file.Accept(Some.Define(Some.Syrup() with { Code = "powder", Unit = Unit.Gram, Pack = Quantity.Of(100, Unit.Gram), Dilution = null, MinimumPer80SquareInches = null }));
         _file.Accept(Some.Define(Some.Syrup() with { Code = "stock", StockOf = "powder", Density = Density.Of(1.1m), DeadVolume = Millilitres(5) }));
@@ -152,7 +152,7 @@ public sealed class BathStoryTests : IDisposable
     }
 
     [Fact]
-    public void JugsTakeWhatIsPouredOutAndAreHandedOver()
+    public void Jugs_take_what_is_poured_out_and_are_handed_over()
     {
         var start = _file.Accept(new JugStart { Key = Some.Key(), Date = Some.Day(2, 1), Jug = "J1", Size = Volume.FromMillilitres(20_000), Contents = "used fixer" });
         Assert.Contains("has room", string.Join(' ', Preview(Pour(null)).Remarks), StringComparison.Ordinal);
@@ -169,7 +169,7 @@ public sealed class BathStoryTests : IDisposable
     }
 
     [Fact]
-    public void AStripAColourAndACeilingComeBackAndAreTakenBack()
+    public void A_strip_a_colour_and_a_ceiling_come_back_and_are_taken_back()
     {
         _file.Accept(Some.Define(Some.Fixer() with { Indicator = "purple" }));
         _file.Accept(Some.Define(Some.Syrup() with
@@ -200,7 +200,7 @@ public sealed class BathStoryTests : IDisposable
     }
 
     [Fact]
-    public void ABathThatWasPouredOutKnowsWhenAndWhy()
+    public void A_bath_that_was_poured_out_knows_when_and_why()
     {
         _file.Accept(Pour(null));
         Assert.Equal(new BathDiscard(Some.Day(5, 1), "spent"), _file.Ledger.Bath("F1", _file.Ledger.Today)!.Discarded);
@@ -208,7 +208,7 @@ public sealed class BathStoryTests : IDisposable
     }
 
     [Fact]
-    public void TheDayBelowHalfIsReadForAnOlderFormulaToo()
+    public void The_day_below_half_is_read_for_an_older_formula_too()
     {
         _file.Accept(Some.Session(sheets: 4) with { Lines = [new() { Item = "pan", Sheets = 4, Developer = Volume.FromMillilitres(600) }] });
         _file.Accept(Some.Define(Some.Syrup() with { Formula = "2", Keeping = Core.Keeping.KeepingLimits.None }) with { Date = Some.Day(4, 1) });
@@ -220,7 +220,7 @@ public sealed class BathStoryTests : IDisposable
     }
 
     [Fact]
-    public void AChangedFormulaKeepsOlderLotsAsTheyWere()
+    public void A_changed_formula_keeps_older_lots_as_they_were()
     {
         _file.Accept(Some.Define(Some.Gloves() with { Formula = "2", Keeping = new(SealedDays: 10) }) with { Date = Some.Day(2, 1) });
         _file.Accept(Some.Delivery("gloves", month: 2));
@@ -230,7 +230,7 @@ public sealed class BathStoryTests : IDisposable
     }
 
     [Fact]
-    public void SettingsOfAnItemThatOnlySomeHaveComeBack()
+    public void Settings_of_an_item_that_only_some_have_come_back()
     {
         _file.Accept(Some.Define(Some.Fixer() with
         {

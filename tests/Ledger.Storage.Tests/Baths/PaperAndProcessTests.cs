@@ -26,7 +26,7 @@ public sealed class PaperAndProcessTests : IDisposable
     private Holdings Now => _file.Ledger.HoldingsOn(_file.Ledger.Today);
 
     [Fact]
-    public void PaperAndStripsCountByAreaOnTheFixerForPaperOnly()
+    public void Paper_and_strips_count_by_area_on_the_fixer_for_paper_only()
     {
         Assert.Contains("no fixer for paper", _file.Refuse(Prints()).Sentence, StringComparison.Ordinal);
         Assert.Equal(RefusalKind.WrongMaterial, _file.Refuse(Prints() with { Bath = "F1" }).Kind);
@@ -54,7 +54,7 @@ public sealed class PaperAndProcessTests : IDisposable
     }
 
     [Fact]
-    public void PaperThatLoadsAFixerLessCountsByItsWeight()
+    public void Paper_that_loads_a_fixer_less_counts_by_its_weight()
     {
         _file.Accept(Some.Define(Some.Film("rc") with { Name = "RC paper", Role = ItemRole.ResinCoatedPaper, FixerFactorThousandths = 500 }));
         _file.Accept(Some.Delivery("rc", 1, 50m));
@@ -64,7 +64,7 @@ public sealed class PaperAndProcessTests : IDisposable
     }
 
     [Fact]
-    public void PaperIsUsedUpByPrintsForReorderingToo()
+    public void Paper_is_used_up_by_prints_for_reordering_too()
     {
         _file.Accept(Some.Bath("P1") with { Material = BathMaterial.Paper });
         _file.Accept(Prints());
@@ -72,7 +72,7 @@ public sealed class PaperAndProcessTests : IDisposable
     }
 
     [Fact]
-    public void AReplenishedDeveloperAndACountedStopTakeTheSessionsAreaToo()
+    public void A_replenished_developer_and_a_counted_stop_take_the_sessions_area_too()
     {
         _file.Accept(Some.Define(Some.Syrup() with
         {

@@ -22,7 +22,7 @@ public sealed class ReconcilingTests : IDisposable
     public void Dispose() => _file.Dispose();
 
     [Fact]
-    public void WhatIsEnteredLateStandsOnItsOwnDay()
+    public void What_is_entered_late_stands_on_its_own_day()
     {
         _file.Accept(Some.Session("S01", 4, month: 3));
         _file.Accept(Some.Delivery("pan", 1, 199.99m, month: 6));
@@ -42,7 +42,7 @@ public sealed class ReconcilingTests : IDisposable
     }
 
     [Fact]
-    public void AnUndoLeavesNoTrace()
+    public void An_undo_leaves_no_trace()
     {
         _file.Accept(Some.Session("S01", 4, month: 3));
         var before = Year(2025);
@@ -61,7 +61,7 @@ public sealed class ReconcilingTests : IDisposable
 
     /// <summary>F1 holds 300 ml at 15.90 a litre for 3000 sq in: 4.77, of which 320 sq in use 0.5088.</summary>
     [Fact]
-    public void ABathThatIsClosedAYearLaterClosesExactly()
+    public void A_bath_that_is_closed_a_year_later_closes_exactly()
     {
         _file.Accept(Some.Session("S01", 4, month: 3));
         _file.Accept(new Discard { Key = Some.Key(), Date = new(2026, 3, 1), What = "F1", Reason = "spent" });
@@ -72,7 +72,7 @@ public sealed class ReconcilingTests : IDisposable
     }
 
     [Fact]
-    public void ADeliveryOfSeveralLinesComesWholeAndIsTakenBackWhole()
+    public void A_delivery_of_several_lines_comes_whole_and_is_taken_back_whole()
     {
         var before = Year(2025).OnHand;
         var delivery = _file.Accept(new Delivery
@@ -94,7 +94,7 @@ public sealed class ReconcilingTests : IDisposable
     }
 
     [Fact]
-    public void ByLotTheStockIsRevaluedToWhatWasPosted()
+    public void By_lot_the_stock_is_revalued_to_what_was_posted()
     {
         _file.Accept(Some.Delivery("pan", 1, 199.99m, month: 2));
         _file.Accept(Some.Session("S01", 55, month: 3));
@@ -116,7 +116,7 @@ public sealed class ReconcilingTests : IDisposable
     [InlineData(CostFormula.SpecificLot, 405, 40)]
     [InlineData(CostFormula.FirstInFirstOut, 405, 40)]
     [InlineData(CostFormula.MovingAverage, 420, 35)]
-    public void TheFormulaIsThatOfEveryFigure(CostFormula formula, decimal film, decimal thrownAway)
+    public void The_formula_is_that_of_every_figure(CostFormula formula, decimal film, decimal thrownAway)
     {
         _file.Accept(Some.Delivery("pan", 1, 200, month: 2));
         _file.Accept(Some.Session("S01", 60, month: 3));
@@ -131,7 +131,7 @@ public sealed class ReconcilingTests : IDisposable
 
     /// <summary>Costed anew by lot, a period is what the ledger posted: nothing is forgotten on the way.</summary>
     [Fact]
-    public void ByLotTheFactsAreCostedAnewToWhatWasPosted()
+    public void By_lot_the_facts_are_costed_anew_to_what_was_posted()
     {
         _file.Accept(Some.Delivery("pan", 1, 199.99m, month: 2));
         _file.Accept(Some.Session("S01", 55, month: 3));
@@ -156,7 +156,7 @@ public sealed class ReconcilingTests : IDisposable
     }
 
     [Fact]
-    public void AChangedMonthIsNoticed()
+    public void A_changed_month_is_noticed()
     {
         using (var command = _file.Ledger.Connection.CreateCommand())
         {
@@ -172,7 +172,7 @@ public sealed class ReconcilingTests : IDisposable
 
     /// <summary>The lines' costs are rounded so that they add up to the delivery: one alone may be a millionth off its own amounts.</summary>
     [Fact]
-    public void ADeliveryOfSeveralLinesInAnotherCurrencyPassesTheCheck()
+    public void A_delivery_of_several_lines_in_another_currency_passes_the_check()
     {
         for (var amount = 1; amount <= 9; amount++)
             _file.Accept(Entry((1, amount, amount + 3, 5), amount));
@@ -181,7 +181,7 @@ public sealed class ReconcilingTests : IDisposable
 
     /// <summary>Deliveries, sessions, counts, discards and undos on any day, in any order.</summary>
     [Fact]
-    public void WhateverIsEnteredEveryMonthReconciles() => Steps.Sample(steps =>
+    public void Whatever_is_entered_every_month_reconciles() => Steps.Sample(steps =>
     {
         using var file = new TemporaryLedger();
         Some.Stock(file);

@@ -22,7 +22,7 @@ public sealed class PlacesOfSheetsTests
         Gen.Select(Gen.Int[0, 10], Gen.Int[0, 3], Gen.Int[0, 30]).Array[1, 40];
 
     [Fact]
-    public void EverySheetIsInOnePlaceAfterEveryEntry() => Steps.Sample(Run, iter: 40, threads: 1);
+    public void Every_sheet_is_in_one_place_after_every_entry() => Steps.Sample(Run, iter: 40, threads: 1);
 
     private static void Run((int Kind, int Which, int Other)[] steps)
     {

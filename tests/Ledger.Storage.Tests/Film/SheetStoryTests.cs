@@ -27,7 +27,7 @@ public sealed class SheetStoryTests : IDisposable
     private SideState State(string side) => Now.Film.Read(Now.Film.Side(side)!, _file.Ledger.Today).State;
 
     [Fact]
-    public void ASheetIsToldFromTheBoxToItsNumber()
+    public void A_sheet_is_told_from_the_box_to_its_number()
     {
         _file.Accept(Load(Some.Day(3, 2), "E01", "E02-1"));
         Assert.Equal(47, Now.OnHand(Now.Item("pan")!).Base);
@@ -53,7 +53,7 @@ public sealed class SheetStoryTests : IDisposable
     }
 
     [Fact]
-    public void TheSheetsOfASessionAreReadInTheOrderOfTheTraysWithTheirNumbers()
+    public void The_sheets_of_a_session_are_read_in_the_order_of_the_trays_with_their_numbers()
     {
         _file.Accept(Load(Some.Day(3, 2), "E01", "E02-1"));
         _file.Accept(Expose(Some.Day(3, 3), "N", "E01", "E02-1") with { Subject = "mill at noon" });
@@ -72,7 +72,7 @@ public sealed class SheetStoryTests : IDisposable
     }
 
     [Fact]
-    public void AnEarlierDayShowsTheHoldersAsTheyWere()
+    public void An_earlier_day_shows_the_holders_as_they_were()
     {
         _file.Accept(Load(Some.Day(3, 2), "E01"));
         _file.Accept(Expose(Some.Day(3, 4), "N", "E01-1"));
@@ -88,7 +88,7 @@ public sealed class SheetStoryTests : IDisposable
     }
 
     [Fact]
-    public void NegativeNumbersAreNeverGivenTwiceEvenAfterAnUndo()
+    public void Negative_numbers_are_never_given_twice_even_after_an_undo()
     {
         var first = _file.Accept(Some.Session(sheets: 2));
         _file.Accept(new Undo { Key = Some.Key(), Date = _file.Ledger.Today, Number = first.Number, Reason = "wrong day" });
@@ -102,7 +102,7 @@ public sealed class SheetStoryTests : IDisposable
     }
 
     [Fact]
-    public void AKeeperCanBeNamedLaterAndTheCostsFollow()
+    public void A_keeper_can_be_named_later_and_the_costs_follow()
     {
         _file.Accept(Some.Session(sheets: 4));
         _file.Accept(new KeeperNaming { Key = Some.Key(), Date = Some.Day(5, 1), Negative = "2025-003" });
@@ -115,7 +115,7 @@ public sealed class SheetStoryTests : IDisposable
     }
 
     [Fact]
-    public void ADummyLoadsTheFixerAndDrawsNoFilm()
+    public void A_dummy_loads_the_fixer_and_draws_no_film()
     {
         var session = Some.Session(sheets: 1);
         _file.Accept(session with { Lines = [.. session.Lines, new() { Item = "pan", Sheets = 1, Fate = Fate.Dummy }] });
@@ -127,7 +127,7 @@ public sealed class SheetStoryTests : IDisposable
     }
 
     [Fact]
-    public void UnexposedSheetsGoBackAndAnEmptyBoxIsReplacedByAnEnvelope()
+    public void Unexposed_sheets_go_back_and_an_empty_box_is_replaced_by_an_envelope()
     {
         _file.Accept(Load(Some.Day(3, 2), "E01"));
         _file.Accept(Unload(Some.Day(3, 3), "E01-1"));
@@ -140,7 +140,7 @@ public sealed class SheetStoryTests : IDisposable
     }
 
     [Fact]
-    public void AnUndoTakesASheetBackOnlyWhenNothingLaterDependsOnIt()
+    public void An_undo_takes_a_sheet_back_only_when_nothing_later_depends_on_it()
     {
         var load = _file.Accept(Load(Some.Day(3, 2), "E01-1"));
         var exposure = _file.Accept(Expose(Some.Day(3, 3), "N", "E01-1"));
@@ -161,7 +161,7 @@ public sealed class SheetStoryTests : IDisposable
     }
 
     [Fact]
-    public void AWronglyLabelledBoxIsPutRight()
+    public void A_wrongly_labelled_box_is_put_right()
     {
         _file.Accept(Load(Some.Day(3, 2), "E01"));
         _file.Accept(Expose(Some.Day(3, 3), "N", "E01"));
@@ -176,7 +176,7 @@ public sealed class SheetStoryTests : IDisposable
     }
 
     [Fact]
-    public void ABoxFromTheFreezerIsNotOpenedTooSoon()
+    public void A_box_from_the_freezer_is_not_opened_too_soon()
     {
         var posted = _file.Accept(new StorageMove { Key = Some.Key(), Date = Some.Day(3, 1), Container = "pan/1", To = "freezer" });
         Assert.Empty(posted.Posting.Remarks);
@@ -189,7 +189,7 @@ public sealed class SheetStoryTests : IDisposable
     }
 
     [Fact]
-    public void ALargeBoxIsOpenedIntoItsSealedEnvelopes()
+    public void A_large_box_is_opened_into_its_sealed_envelopes()
     {
         var opened = _file.Accept(new Opening { Key = Some.Key(), Date = Some.Day(3, 1), Container = "pan/1", Envelopes = 5 });
         Assert.Null(Now.Container("pan/1"));
@@ -209,7 +209,7 @@ public sealed class SheetStoryTests : IDisposable
 
     /// <summary>A box of 100 holds four inner envelopes of 25: capabilities of the trade's packing, common practice, no source.</summary>
     [Fact]
-    public void ABoxOf100IsFourSealedEnvelopesOf25()
+    public void A_box_of100_is_four_sealed_envelopes_of25()
     {
         _file.Accept(Some.Define(Some.Film("large") with { Pack = new(100, Core.Measures.Unit.Sheet) }));
         _file.Accept(Some.Delivery("large", 1, 512.34m));
@@ -223,7 +223,7 @@ public sealed class SheetStoryTests : IDisposable
     }
 
     [Fact]
-    public void TheSheetsOfASessionAreListedWithWhatBecameOfThem()
+    public void The_sheets_of_a_session_are_listed_with_what_became_of_them()
     {
         _file.Accept(Load(Some.Day(3, 2), "E01"));
         _file.Accept(Expose(Some.Day(3, 3), "N", "E01"));
@@ -240,7 +240,7 @@ public sealed class SheetStoryTests : IDisposable
     }
 
     [Fact]
-    public void AFormatOfTheUsersOwnIsKeptInTheFile()
+    public void A_format_of_the_users_own_is_kept_in_the_file()
     {
         _file.Accept(new FormatDefinition { Key = Some.Key(), Date = Some.Day(1, 1), Format = new("220", Core.Measures.Area.FromSquareInches(160), Core.Measures.Unit.Roll) });
         _file.Accept(new FormatDefinition { Key = Some.Key(), Date = Some.Day(1, 1), Format = new("8x10", Core.Measures.Area.FromSquareInches(78.5m)) });
@@ -253,7 +253,7 @@ public sealed class SheetStoryTests : IDisposable
     }
 
     [Fact]
-    public void WhatWasNotTouchedForLongIsForgotten()
+    public void What_was_not_touched_for_long_is_forgotten()
     {
         _file.Accept(Some.Session());
         var forgotten = _file.Ledger.UntouchedSince(Some.Day(2, 15), _file.Ledger.Today);

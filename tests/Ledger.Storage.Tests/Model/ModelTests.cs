@@ -16,7 +16,7 @@ public sealed class ModelTests
         Gen.Select(Gen.Int[0, 10], Gen.Int[0, 3], Gen.Int[-1, 60], Gen.Int[1, 4]).Array[1, 30];
 
     [Fact]
-    public void TheLedgerAgreesWithANaiveOneAfterEveryEntry() => Steps.Sample(Run, iter: 60, threads: 1);
+    public void The_ledger_agrees_with_a_naive_one_after_every_entry() => Steps.Sample(Run, iter: 60, threads: 1);
 
     private static void Run((int Kind, int Which, int Amount, int Day)[] steps)
     {

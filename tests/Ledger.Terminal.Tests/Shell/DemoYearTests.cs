@@ -28,7 +28,7 @@ public sealed class DemoYearTests : IDisposable
         Assert.Contains("!! now  bath F4 has ended by age", screen.Text);
         screen.Type("v");
 
-        Assert.Matches("F4 +spent by age +\\[####......\\] 46 % +1400 sq in +182 days +2026-03-13", screen.Text);
+        Assert.Matches("F4 +!! spent by age +\\[####......\\] 46 % +1067 of 2000 sq in", screen.Text);
         Assert.Contains("2000 sq in a litre", screen.Text);
         Assert.Contains("basis: handbook", screen.Text);
     }
@@ -147,7 +147,7 @@ public sealed class DemoYearTests : IDisposable
     }
 
     private static IEnumerable<string> Rows(Screen screen) =>
-        screen.Lines.Skip(4).TakeWhile(line => !line.StartsWith(" ─", StringComparison.Ordinal));
+        screen.Lines.Skip(4).TakeWhile(line => !line.StartsWith(" --", StringComparison.Ordinal));
 
     [Fact]
     public void What_a_second_process_posts_appears_at_the_next_look()

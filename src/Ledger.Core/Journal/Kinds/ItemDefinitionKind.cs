@@ -244,6 +244,10 @@ internal static class ItemDefinitionKind
         },
     };
 
+    /// <summary>The capacity of the item that is defined again; null where another kind of entry is read.</summary>
+    internal static Capacity? CapacityOf(FieldValues read, Holdings holdings) =>
+        read.Find(Code) is { } code ? holdings.Item(code)?.Capacity : null;
+
     private static FieldOf<ItemDefinition> Of(Field field, Func<Item, object?> get) => new(field, definition => get(definition.Item));
 
     private static Func<FieldValues, Holdings, string?> Known(Func<Item, string?> text) =>

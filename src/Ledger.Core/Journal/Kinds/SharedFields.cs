@@ -22,15 +22,19 @@ internal static class SharedFields
         Help = "how it is diluted, such as 1+4; otherwise the usual one", Example = "1+4", Width = 10,
     };
 
-    /// <summary>What a litre of working solution can take.</summary>
+    /// <summary>
+    /// What a litre of working solution can take. An item that is defined again keeps its own; a bath is not offered it, it follows its item.
+    /// </summary>
     public static Field<Area> Capacity { get; } = new("capacity_sq_in_per_litre", Notations.SquareInches)
     {
         Label = "Capacity, sq in/litre", Option = "--capacity",
         Help = "what a litre can take, in square inches of film; otherwise the item's own",
         Example = "2000", Width = 8,
+        Offer = (read, holdings) => ItemDefinitionKind.CapacityOf(read, holdings) is { } known
+            ? Scaled.ToText(known.PerLitre.SquareInches, 6) : null,
     };
 
-    /// <summary>Where that figure comes from.</summary>
+    /// <summary>Where that figure comes from; what is known of it goes with the figure that is known.</summary>
     public static Field<string> Basis { get; } = new("capacity_basis", new(
         (text, read, _) => !read.Has(Capacity) ? Parsed.Not<string>("nothing: a basis stands only beside a capacity")
             : text.Length <= 200 ? text : Parsed.Not<string>("a text of at most 200 characters"),
@@ -39,6 +43,8 @@ internal static class SharedFields
         Label = "Basis", Option = "--basis", Help = "where the capacity comes from: maker's, handbook, strict, own",
         Example = "handbook", Width = 12,
         Choices = (_, _) => ["maker's", "handbook", "strict", "own"],
+        Offer = (read, holdings) => ItemDefinitionKind.CapacityOf(read, holdings) is { } known && read.Maybe(Capacity) == known.PerLitre
+            ? known.Basis : null,
     };
 
     /// <summary>Whether more may be used than the ledger holds.</summary>

@@ -1,0 +1,87 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
+using Ledger.Exchange.Import;
+using Ledger.Storage;
+using Ledger.Storage.Upkeep;
+using NodaTime;
+using NodaTime.Testing;
+
+namespace Ledger.Exchange.Tests.Past;
+
+/// <summary>The demo year in a file of its own, imported once and copied for each test; or imported with other entries in it.</summary>
+internal sealed class DemoFile : IDisposable
+{
+    private static readonly Lazy<byte[]> _year = new(() =>
+    {
+        using var file = new DemoFile(DemoYear.Read(DemoYear.LastDay));
+        file.Ledger.Dispose();
+        return File.ReadAllBytes(file.FilePath);
+    });
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("trayledger-").FullName;
+
+    /// <summary>The demo year as it is.</summary>
+    public DemoFile()
+    {
+        File.WriteAllBytes(FilePath, _year.Value);
+        Ledger = LedgerFile.Open(FilePath, Clock);
+    }
+
+    /// <summary>A copy of another one.</summary>
+    public DemoFile(DemoFile other)
+    {
+        File.Copy(other.FilePath, FilePath);
+        Ledger = LedgerFile.Open(FilePath, Clock);
+    }
+
+    /// <summary>These entries.</summary>
+    public DemoFile(IEnumerable<Entry> entries)
+    {
+        Ledger = LedgerFile.Open(FilePath, Clock);
+        Assert.Empty(Ledger.Import(entries, dryRun: false, null, default).Refused.Select(refused => refused.Refusal.Sentence));
+    }
+
+    public LedgerFile Ledger { get; }
+
+    public string FilePath => Path.Combine(_folder, "ledger.db");
+
+    private static ZonedClock Clock => new(
+        new FakeClock(DemoYear.LastDay.AtMidnight().InUtc().ToInstant()), DateTimeZone.Utc, CalendarSystem.Iso);
+
+    /// <summary>The demo year's entries.</summary>
+    public static IReadOnlyList<Entry> Year { get; } = [.. DemoYear.Read(DemoYear.LastDay)];
+
+    public Posted Accept(Entry entry) => Ledger.Post(entry) switch
+    {
+        Posted posted => posted,
+        NotPosted { Refusal: var refusal } => throw new InvalidOperationException($"{refusal.Kind}: {refusal.Sentence}"),
+        _ => throw new InvalidOperationException("already posted"),
+    };
+
+    public Undo Undo(long number) => new() { Key = $"undo-{Guid.NewGuid()}", Date = DemoYear.LastDay, Number = number, Reason = "mistake" };
+
+    public Amendment Amend(string key, params FieldChange[] changes) => new()
+    {
+        Key = $"amendment-{Guid.NewGuid()}", Date = DemoYear.LastDay, Reference = key, Changes = changes, Reason = "mistyped",
+    };
+
+    /// <summary>
+    /// All that follows from what was said, row by row. The journal's heads of undos and amendments, and when each entry was recorded, are left out: they
+    /// tell how a state came about.
+    /// </summary>
+    public IReadOnlyList<string> State() =>
+    [
+        .. new Comparison(Ledger.Connection).Dump(Ledger.Connection)
+            .Where(row => !row.StartsWith("entry: ", StringComparison.Ordinal) || !(row.Contains("kind undo", StringComparison.Ordinal)
+                || row.Contains("kind amendment", StringComparison.Ordinal)))
+            .Select(row => row.StartsWith("entry: ", StringComparison.Ordinal) ? Without(Without(row, "recorded_at"), "ord") : row),
+    ];
+
+    public void Dispose()
+    {
+        Ledger.Dispose();
+        Directory.Delete(_folder, recursive: true);
+    }
+
+    private static string Without(string row, string column) => System.Text.RegularExpressions.Regex.Replace(row, $", {column} [^,]*", "");
+}
