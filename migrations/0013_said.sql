@@ -7,11 +7,12 @@ CREATE TABLE said (
     about       TEXT,                   -- the key of the entry that it takes back or puts right
     name        TEXT COLLATE NOCASE,    -- what it defines
     date        TEXT NOT NULL CHECK (date(date) IS date),
-    ord         INTEGER NOT NULL UNIQUE CHECK (ord > 0), -- its place among the entries of its day
-    recorded_at TEXT NOT NULL UNIQUE,
+    ord         INTEGER NOT NULL CHECK (ord > 0), -- its place among the entries of its day
+    recorded_at TEXT NOT NULL,
     json        TEXT NOT NULL CHECK (json_valid(json)),
     digest      TEXT NOT NULL
 ) STRICT;
+CREATE INDEX said_by_time ON said (recorded_at, key);
 CREATE INDEX said_about ON said (about) WHERE about IS NOT NULL;
 CREATE INDEX said_by_name ON said (kind, name) WHERE name IS NOT NULL;
 

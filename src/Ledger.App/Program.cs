@@ -55,6 +55,7 @@ internal static class Program
             new PrintCommands(bench),
             new ImportCommand(bench),
             new ExportCommand(bench),
+            new JoinCommand(bench),
             new CalendarCommand(bench),
             new CheckCommand(bench),
             new BackUpCommand(bench),

@@ -124,6 +124,15 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         Read(snapshot => new JournalReader(snapshot).Page(asOf, before, atMost));
 
     /// <inheritdoc/>
+    public Entry? Said(long number, string? key = null) => Read(snapshot =>
+    {
+        var past = new JournalReader(snapshot);
+        var log = new SaidLog(snapshot.Connection);
+        return (key is null ? past.Find(number) : past.Find(key)) is { } entry && log.Find(entry.Key) is { } said
+            ? new Standing(log).EntryOf(said, Core.Journal.Kinds.ReadingTerms.Of(Now(snapshot), Today)) : null;
+    });
+
+    /// <inheritdoc/>
     public IReadOnlyList<SessionRecord> Sessions(LocalDate asOf, SessionRecord? before, int atMost) =>
         Read(snapshot => new SessionReader(snapshot).Page(asOf, before, atMost));
 
@@ -208,6 +217,27 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         var after = Check(progress, cancel);
         return new(copy, [.. before.Mendable.Except(after.Mendable)], after);
     }
+
+    /// <summary>What was said, a document a line, in the order of recording: the whole truth of the ledger.</summary>
+    public IReadOnlyList<string> SaidLines() => Read(snapshot =>
+    {
+        var log = new SaidLog(snapshot.Connection);
+        return log.All().Select(said => SaidLine.Write(said, log.NamesOf(said.Key))).ToList();
+    });
+
+    /// <summary>
+    /// Adds what another ledger knows, and derives everything: all or nothing. Into an empty ledger this makes the same ledger once more.
+    /// </summary>
+    /// <param name="lines">What was said there, as <see cref="SaidLines"/> writes it.</param>
+    /// <param name="dryRun">Whether only to say what would come of it.</param>
+    public JoinOutcome Join(IEnumerable<string> lines, bool dryRun) => Write(transaction =>
+    {
+        var outcome = new Joining(_connection, transaction.Inside, Today).Add([.. lines.Select(SaidLine.Read)]);
+        _holdings.Forget();
+        if (outcome.Refusal is null && !dryRun)
+            transaction.Commit();
+        return outcome;
+    });
 
     /// <summary>Makes a consistent copy while the file is in use.</summary>
     /// <exception cref="LedgerFileException">The target exists or cannot be written.</exception>

@@ -1,4 +1,5 @@
 using Ledger.Core.Journal;
+using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Quiet;
 using Ledger.Terminal.Shell;
 using Terminal.Gui.App;
@@ -30,6 +31,7 @@ public static class TerminalUi
 
         // The native binary does not do this at its start, as the library would, so that no command waits for it.
         TuiConfigurationBuilder.Shared.ApplyToStaticFacades();
+        Signs.Choose(Environment.GetEnvironmentVariable);
         using var modes = new TerminalModes();
         using var signals = new Signals(modes);
         using var loop = new QuietLoop();
@@ -37,8 +39,6 @@ public static class TerminalUi
         app.Init();
         modes.Entered();
         Prepare(app);
-        // Colours by their names are the terminal's own, which fit its ground; red must be exactly what it is called.
-        Driver.Force16Colors |= options.Theme != "red";
         using var shell = new ShellWindow(ledger, upkeep, paper, options);
         signals.Guard(app, shell);
         try

@@ -60,7 +60,7 @@ public class BathCommandTests
         var refused = room.Run("record", "discard", "syrup/5", "500ml", "--reason", "old");
         Assert.Equal(3, refused.Status);
         Assert.Contains("count it first: `record count syrup/5 500ml --reason ...`", refused.Error, StringComparison.Ordinal);
-        room.Do("record", "count", "syrup/5", "500ml", "--reason", "miscounted");
+        room.Do("record", "count", "syrup/5", "500ml", "--reason", "miscounted", "--anyway");
         room.Do("record", "discard", "syrup/5", "500ml", "--reason", "old");
     }
 

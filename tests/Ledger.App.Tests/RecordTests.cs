@@ -5,7 +5,7 @@ namespace Ledger.App.Tests;
 
 public class RecordTests
 {
-    private static readonly string[] _pour = ["record", "session", "S23", "--process", "film", "--sheets", "4 fen80 N keeper 80ml"];
+    private static readonly string[] _pour = ["record", "session", "S23", "--process", "film", "--sheets", "4 fen80 N keeper 80ml", "--anyway"];
 
     /// <summary>The number of the first entry after the demo year's.</summary>
     private static readonly int _next = DemoYear.Read(DemoYear.LastDay).Count + 1;
@@ -15,7 +15,8 @@ public class RecordTests
     {
         using var room = Darkroom.WithDemoYear();
         var ran = room.Run(
-            "record", "session", "S23", "--process", "film", "--sheets", "3 fen80 N keeper 25ml", "1 fen80 N-1 reject: dust: a lot");
+            "record", "session", "S23", "--process", "film", "--sheets", "3 fen80 N keeper 25ml", "1 fen80 N-1 reject: dust: a lot",
+            "--anyway");
         Assert.Equal(0, ran.Status);
         Assert.StartsWith($"entry {_next}: session S23: 4 fen80, 320 sq in through F4\n", ran.Out, StringComparison.Ordinal);
         Assert.Matches(@"\n  syrup/5 +64 ml +-> +39 ml\n", ran.Out);
@@ -51,11 +52,11 @@ public class RecordTests
     {
         using var room = Darkroom.WithDemoYear();
         var before = room.Do("show", "shelf", "--json");
-        var dry = room.Run(["record", "session", "S23", "--process", "film", "--sheets", "4 fen80 N", "--dry-run"]);
+        var dry = room.Run(["record", "session", "S23", "--process", "film", "--sheets", "4 fen80 N", "--anyway", "--dry-run"]);
         Assert.Equal(0, dry.Status);
         Assert.Contains("nothing was written", dry.Error, StringComparison.Ordinal);
         Assert.Equal(before, room.Do("show", "shelf", "--json"));
-        var real = room.Do("record", "session", "S23", "--process", "film", "--sheets", "4 fen80 N");
+        var real = room.Do("record", "session", "S23", "--process", "film", "--sheets", "4 fen80 N", "--anyway");
         Assert.Equal(dry.Out[dry.Out.IndexOf(':', StringComparison.Ordinal)..], real[real.IndexOf(':', StringComparison.Ordinal)..]);
     }
 
@@ -168,7 +169,7 @@ public class RecordTests
     public void The_developer_may_be_said_batch_by_batch()
     {
         using var room = Darkroom.WithDemoYear();
-        string[] sheets = ["record", "session", "S23", "--process", "film", "--sheets", "4 fen80 N", "2 fen80 N-1"];
+        string[] sheets = ["record", "session", "S23", "--process", "film", "--sheets", "4 fen80 N", "2 fen80 N-1", "--anyway"];
         Assert.Matches(@"syrup/5 +64 ml +-> +14 ml", room.Do([.. sheets, "--developer", "25", "25", "--dry-run"]));
         Assert.Equal(2, room.Run([.. sheets, "--developer", "25", "25", "10"]).Status);
         Assert.Equal(2, room.Run([

@@ -85,8 +85,20 @@ public sealed record BathReading
         : IsUnusable ? 0
         : left.Hundredths / format.Area.Weighted(factorThousandths).Hundredths;
 
-    /// <summary>Whether so much more weighted area fits into its capacity; a bath without a capacity never refuses.</summary>
-    public bool Fits(Area weighted) => Bath.TotalCapacity is not { } capacity || Bath.WorkedWeighted + weighted <= capacity;
+    /// <summary>
+    /// Whether so much more weighted area fits into its capacity; null where that cannot be said: a fixer without a capacity. What else is
+    /// given no capacity is not counted by area.
+    /// </summary>
+    public bool? Fits(Area weighted) => Bath.TotalCapacity is { } capacity ? Bath.WorkedWeighted + weighted <= capacity
+        : IsUnknown ? null : true;
+
+    /// <summary>Whether nobody can say how much it still takes: a fixer that was given no capacity.</summary>
+    public bool IsUnknown => Bath is { TotalCapacity: null, Role: ItemRole.Fixer };
+
+    /// <summary>What cannot be said of a fixer without a capacity, and the step that gives the figure.</summary>
+    public static (string Word, string Step) Unknown(Bath bath) => (
+        $"how much {bath.Code} still takes cannot be said: {bath.Item} has no capacity",
+        $"set one, for the baths that are mixed from then on: `record item {bath.Item} --capacity`; until then make clearing tests");
 
     private IEnumerable<EndReached> Reached()
     {

@@ -45,6 +45,8 @@ internal static class FilmChange
             case ExposureIndexSet rated:
                 foreach (var container in holdings.Containers.Where(container => container.Lot.Id == rated.Lot).ToList())
                     holdings.Put(container with { Lot = container.Lot with { ExposureIndex = rated.ExposureIndex } });
+                foreach (var taken in film.Sheets.Where(sheet => sheet.Lot.Id == rated.Lot).ToList())
+                    film.Put(taken with { Lot = taken.Lot with { ExposureIndex = rated.ExposureIndex } });
                 break;
         }
     }

@@ -41,6 +41,11 @@ public interface ILedger : IFilmRecords, ICostRecords, IDrafts
     /// <summary>Posts an entry in one transaction.</summary>
     PostOutcome Post(Entry entry);
 
+    /// <summary>
+    /// An entry as it holds now, with what it was put right to; null where its words were not kept, or there is none of that number or reference.
+    /// </summary>
+    Entry? Said(long number, string? key = null) => null;
+
     /// <summary>Entries up to a day, the last recorded first; <paramref name="before"/> continues a page.</summary>
     IReadOnlyList<JournalEntry> Journal(LocalDate asOf, long? before, int atMost);
 

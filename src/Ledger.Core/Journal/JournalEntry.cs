@@ -57,6 +57,9 @@ public interface IPast
     /// <summary>The developed sheet that is filed under that negative's number or has that number itself, or null.</summary>
     DevelopedSheet? Developed(string sheet) => null;
 
+    /// <summary>What the last delivery of an item up to a day cost that cost something; null where there was none.</summary>
+    Costing.LotPrice? LastPrice(string item, NodaTime.LocalDate by) => null;
+
     /// <summary>The weighted area that a bath had taken by the end of a day; null where that is not known, and what it has taken by now holds.</summary>
     Measures.Area? WorkedBy(Stock.PlaceId bath, NodaTime.LocalDate date) => null;
 

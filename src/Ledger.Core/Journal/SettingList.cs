@@ -32,6 +32,10 @@ public sealed partial record Setting
             (settings, value) => settings with { Style = settings.Style with { UsesSquareCentimetres = value == "cm2" } }),
         Whole("warn-days", "How many days before an end a notice appears.", "a whole number of days", 0, 365,
             settings => settings.WarnDays, (settings, days) => settings with { WarnDays = days }),
+        OneOf(
+            "theme",
+            "How the screens are coloured. No screen is a safelight, not in red either: leave it outside, or cover it, before film comes out.",
+            ["terminal", "light", "dark", "mono", "red"], settings => settings.Theme, (settings, value) => settings with { Theme = value }),
     ];
 
     private static IEnumerable<Setting> Film() =>

@@ -13,6 +13,9 @@ namespace Ledger.Core.Journal;
 /// <param name="RotationCeiling">How often a pair of baths may be rotated before both are mixed anew.</param>
 public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays, int RotationCeiling)
 {
+    /// <summary>How the screens are coloured: terminal, light, dark, mono or red.</summary>
+    public string Theme { get; init; } = "terminal";
+
     private readonly MeasureStyle _style = Style;
 
     /// <summary>The units the user reads, and the digits of the ledger's currency.</summary>

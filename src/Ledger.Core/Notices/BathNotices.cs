@@ -25,6 +25,12 @@ internal static class BathNotices
             yield break;
         }
 
+        if (reading.IsUnknown)
+        {
+            var (word, step) = BathReading.Unknown(reading.Bath);
+            yield return new(NoticeKind.CannotBeSaid, Severity.Note, code, word, $"it has taken {reading.Bath.WorkedWeighted.ToText(style)}", step, null);
+        }
+
         if (reading.UsedPercent >= NearlyFullPercent)
             yield return Ending(reading, $"bath {code} is nearly full", null, holdings);
         else if (reading.GoodUntil is { } good && good.DaysLeft(holdings.AsOf) <= holdings.Settings.WarnDays)

@@ -67,6 +67,9 @@ public enum NoticeKind
 
     /// <summary>A waste jug has stood for longer than the user's reminder.</summary>
     JugOld,
+
+    /// <summary>A figure is missing without which something cannot be judged.</summary>
+    CannotBeSaid,
 }
 
 /// <summary>How pressing a notice is.</summary>
@@ -88,7 +91,7 @@ public static class NoticeNames
     private static readonly string[] Kinds =
     [
         "bath-exhausted", "bath-expired", "bath-ending", "expired", "expires-soon", "below-minimum", "loaded-long", "exposed-long", "side-faulty", "order-due",
-        "order-late", "price-rise", "replenisher-due", "control-strip-out", "jug-full", "jug-old",
+        "order-late", "price-rise", "replenisher-due", "control-strip-out", "jug-full", "jug-old", "cannot-be-said",
     ];
 
     private static readonly string[] Severities = ["now", "soon", "note"];

@@ -61,6 +61,12 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
         var after = bath.WorkedWeighted + load;
         var share = new BathShare(bath.Code, bath.Value, bath.TotalCapacity ?? Area.Zero);
         var word = Trouble(reading, after);
+        if (word.Length == 0 && reading.IsUnknown)
+        {
+            var (unknown, step) = BathReading.Unknown(bath);
+            return new(bath.Item, bath, IsFirst: true, bath.WorkedWeighted, after, Fits: null, Money.Zero, unknown, step);
+        }
+
         return new(
             bath.Item, bath, IsFirst: true, bath.WorkedWeighted, after, word.Length == 0,
             share.UsedUpBy(after) - share.UsedUpBy(bath.WorkedWeighted), word, word.Length == 0 ? "" : Proposal(bath))

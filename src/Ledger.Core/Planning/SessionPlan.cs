@@ -43,8 +43,11 @@ public sealed record SessionPlan
     /// <summary>The usual cautions, and those of the chemicals in use.</summary>
     public required IReadOnlyList<string> Cautions { get; init; }
 
-    /// <summary>Whether there is enough of everything that is still good, and room in the baths.</summary>
-    public bool CanRun => Shortages.Count == 0 && Baths.All(bath => bath.Fits);
+    /// <summary>Whether there is enough of everything that is usable, and as far as that can be said room in the baths.</summary>
+    public bool CanRun => Shortages.Count == 0 && Baths.All(bath => bath.Fits != false);
+
+    /// <summary>Whether of every bath it can be said that it fits.</summary>
+    public bool IsSure => Baths.All(bath => bath.Fits is not null);
 
     /// <summary>All sheets and rolls, without dummies.</summary>
     public int Sheets => Batches.Sum(batch => batch.Sheets.Count);

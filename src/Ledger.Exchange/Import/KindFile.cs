@@ -18,8 +18,8 @@ internal sealed class KindFile
     {
         _kind = kind;
         var lineFields = kind.Line?.Fields ?? [];
-        _fields = new Field[] { CommonFields.Date }.Concat(kind.Fields).Concat(lineFields).Append(CommonFields.Note).Append(CommonFields.Reference)
-            .ToDictionary(ColumnOf);
+        _fields = new Field[] { CommonFields.Date }.Concat(kind.Fields).Concat(lineFields)
+            .Concat([CommonFields.Note, CommonFields.Anyway, CommonFields.Reference]).ToDictionary(ColumnOf);
         NeededColumns = [.. _fields.Where(column => IsNeeded(column.Value)).Select(column => column.Key)];
         Columns = [.. NeededColumns, .. _fields.Keys.Except(NeededColumns)];
     }

@@ -99,11 +99,13 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
         {
             Forget(kind, name, holdings);
             foreach (var said in Before(kind, name, position))
-                if (Decide(said, holdings, today) is Accepted accepted)
-                {
-                    new EntryWriter(inside.Connection).Rewrite(accepted.Posting, Number(said.Key), standing.PositionOf(said));
-                    holdings.Apply(accepted.Posting);
-                }
+            {
+                if (Decide(said, holdings, today) is not Accepted accepted)
+                    throw new FormatException($"{kind} {name} can no longer be defined as it was said: "
+                        + ((Refused)Decide(said, holdings, today)).Refusal.Sentence);
+                new EntryWriter(inside.Connection).Rewrite(accepted.Posting, Number(said.Key), standing.PositionOf(said));
+                holdings.Apply(accepted.Posting);
+            }
         }
     }
 
@@ -148,6 +150,8 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
     {
         if (kind == "item" && !log.IsBehindHorizon())
             inside.Connection.Execute("DELETE FROM formula WHERE item_id = (SELECT id FROM item WHERE code = @name)", new { name });
+        if (kind == "process")
+            DeleteVersions(name);
         if (kind != Setting && IsDefined(kind, name))
             return;
         switch (kind)
@@ -171,6 +175,24 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
                 inside.Connection.Execute("DELETE FROM holder WHERE code = @name", new { name });
                 break;
         }
+    }
+
+    /// <summary>The versions of a process, but for those of an earlier program.</summary>
+    private void DeleteVersions(string name)
+    {
+        inside.Connection.Execute(
+            """
+            DELETE FROM process_version_step WHERE (process_id, version) IN (
+                SELECT v.process_id, v.version FROM process_version v JOIN process p ON p.id = v.process_id JOIN entry e ON e.id = v.entry_id
+                JOIN said s ON s.key = e.key WHERE p.name = @name)
+            """,
+            new { name });
+        inside.Connection.Execute(
+            """
+            DELETE FROM process_version WHERE process_id = (SELECT id FROM process WHERE name = @name)
+                AND entry_id IN (SELECT e.id FROM entry e JOIN said s ON s.key = e.key)
+            """,
+            new { name });
     }
 
     /// <summary>A setting that was made before anything happened holds from the beginning.</summary>

@@ -47,13 +47,13 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
         TakeOut(suffix);
         Definitions.Reset(things, from, today);
         foreach (var head in suffix)
-            connection.Execute("UPDATE entry SET counts = @counts WHERE id = @Number", new { head.Number, counts = Standing.Holds(head.Key) ? 1 : 0 });
+            Count(head);
 
         var holdings = new HoldingsReader(inside).Read(today);
         var outcomes = new PostOutcome[news.Count];
         var steps = suffix.Where(head => Standing.Holds(head.Key)).Select(head => new Step(PositionOf(head, changed), head, -1))
             .Concat(news.Select((entry, i) => new Step(entry.Position, null, i)));
-        foreach (var step in steps.OrderBy(step => step.Position))
+        foreach (var step in steps.OrderBy(step => step.Position).ThenBy(step => step.Head?.Key, StringComparer.Ordinal))
         {
             var isNew = step.Head is null;
             var key = isNew ? news[step.New].Entry.Key : step.Head!.Key;
@@ -80,6 +80,19 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
         }
 
         return new(outcomes, [.. HoldingsChange.Between(before, holdings), .. CostEffects(costs, Costs(suffix), holdings)]);
+    }
+
+    /// <summary>An entry that does not count is shown by what was said alone: no rule says what it would have done.</summary>
+    private void Count(Head head)
+    {
+        if (Standing.Holds(head.Key))
+            connection.Execute("UPDATE entry SET counts = 1 WHERE id = @Number", new { head.Number });
+        else
+        {
+            var (words, note) = Standing.WordsOf(_log.Find(head.Key)!);
+            connection.Execute(
+                "UPDATE entry SET counts = 0, summary = @words, note = @note WHERE id = @Number", new { head.Number, words, note });
+        }
     }
 
     /// <summary>The last position of an entry that another one may come after; null when there is none.</summary>

@@ -29,10 +29,13 @@ internal sealed class EntryWriter(SqliteConnection connection)
     public long Rewrite(Posting posting, long number, Position position)
     {
         connection.Execute(
-            "UPDATE entry SET date = @Date, ord = @Ord, summary = @Summary, note = @Note WHERE id = @number",
-            new { number, position.Date, position.Ord, posting.Summary, posting.Entry.Note });
+            "UPDATE entry SET kind = @Kind, date = @Date, ord = @Ord, summary = @Summary, note = @Note WHERE id = @number",
+            new { number, posting.Entry.Kind, position.Date, position.Ord, posting.Summary, posting.Entry.Note });
         new PostingWriter(connection).WriteFacts(posting, number);
         TakeBackUnsaid(posting.Entry);
+        if (_log.NamesOf(posting.Entry.Key) is { Count: > 0 } kept
+            && posting.Names.FirstOrDefault(name => kept.Any(one => one.Slot == name.Slot && one != name)) is { } other)
+            throw new FormatException($"entry {number} gave the name {other.Number} of the series {other.Series}, and another one is kept");
         _log.Keep(posting.Entry.Key, posting.Names);
         return number;
     }
@@ -43,6 +46,19 @@ internal sealed class EntryWriter(SqliteConnection connection)
         Say(act, recordedAt, position, terms);
         return WriteHead(act, recordedAt, position);
     }
+
+    /// <summary>Writes the head of something that was said elsewhere; what it moves is derived by the caller.</summary>
+    public void WriteJoined(Said said) => connection.Execute(
+        """
+        INSERT INTO entry (key, kind, date, recorded_at, summary, note, undoes, amends, ord)
+        SELECT @Key, @kind, @Date, @RecordedAt, '', '', iif(@kind = 'undo', t.id, NULL), iif(@kind = 'amendment', t.id, NULL), @Ord
+        FROM (SELECT (SELECT id FROM entry WHERE key = @About) AS id) t
+        """,
+        new { said.Key, kind = said.Kind, said.Date, said.RecordedAt, said.About, said.Ord });
+
+    /// <summary>Writes what the journal says of an undo or an amendment.</summary>
+    public void WriteSummary(string key, string summary, string note) =>
+        connection.Execute("UPDATE entry SET summary = @summary, note = @note WHERE key = @key", new { key, summary, note });
 
     /// <summary>What an undo took back of an entry whose words were not kept, counts again.</summary>
     public static void CountAgain(SqliteConnection connection, long undo) => Count(connection, undo, 1);

@@ -131,6 +131,11 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
             foreach (var (index, _) in news)
                 outcomes[index] = new NotPosted(refused.Refusal);
         }
+        catch (FormatException unreadable)
+        {
+            foreach (var (index, _) in news)
+                outcomes[index] = new NotPosted(new(RefusalKind.DependedOn, unreadable.Message));
+        }
         catch (SqliteException trouble) when (trouble.SqliteErrorCode == Constraint)
         {
             foreach (var (index, _) in news)
@@ -220,6 +225,11 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
         {
             holdings.Forget();
             return new NotPosted(refused.Refusal);
+        }
+        catch (FormatException unreadable)
+        {
+            holdings.Forget();
+            return new NotPosted(new(RefusalKind.DependedOn, unreadable.Message));
         }
         catch (SqliteException trouble) when (trouble.SqliteErrorCode == Constraint)
         {

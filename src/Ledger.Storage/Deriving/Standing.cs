@@ -48,6 +48,15 @@ internal sealed class Standing(SaidLog log)
             $"what was said under {said.Key} cannot be read: {reading.Problems[0].Sentence(field => field.JsonName)}");
     }
 
+    /// <summary>What an entry says in a few words, without the rules, and its note.</summary>
+    public (string Words, string Note) WordsOf(Said said)
+    {
+        var text = TextOf(said, out var kind);
+        var words = kind.Fields.Where(field => field.IsArgument || field == kind.NamedBy).Select(field => text[field])
+            .Concat(kind.Line is { } line ? text.Lines.Select(one => LinePhrase.Write(line, one)) : []).Where(word => word.Length > 0);
+        return ($"{kind.Name} {string.Join(", ", words)}".TrimEnd(), text[CommonFields.Note]);
+    }
+
     /// <summary>Where the entry stands: its day may have been put right.</summary>
     public Position PositionOf(Said said)
     {

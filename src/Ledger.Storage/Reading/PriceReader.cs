@@ -24,6 +24,17 @@ internal sealed class PriceReader(Snapshot snapshot)
         .Select(ToPrice),
     ];
 
+    /// <summary>The last delivery that cost something.</summary>
+    public LotPrice? LastPrice(string item, LocalDate by) => snapshot.Connection.Query<PriceRow>(
+        """
+        SELECT i.code AS Item, e.date AS Date, l.id AS Lot, l.quantity AS Quantity, i.unit AS Unit, l.cost AS Cost, l.currency AS Currency
+        FROM item i CROSS JOIN lot l ON l.item_id = i.id CROSS JOIN standing_entry e ON e.id = l.entry_id
+        WHERE i.code = @item AND e.date <= @by AND l.cost > 0
+            AND EXISTS (SELECT 1 FROM movement m WHERE m.lot_id = l.id AND m.entry_id = l.entry_id AND m.from_place = 1)
+        ORDER BY l.id DESC LIMIT 1
+        """,
+        new { item, by = Dates.Text(by) }).Select(ToPrice).FirstOrDefault();
+
     private static LotPrice ToPrice(PriceRow row) => new(
         row.Item, Days.Read(row.Date), new(row.Lot), new(row.Quantity, Units.Named(row.Unit)!.Value), new(row.Cost), row.Currency);
 

@@ -37,7 +37,7 @@ internal sealed class FilmWriter(SqliteConnection connection, long entry)
         connection.Execute(
             """
             INSERT INTO holder (id, code, format, notch, bought_on) VALUES (@Id, @Code, @Format, @Notch, @BoughtOn)
-            ON CONFLICT (id) DO UPDATE SET notch = excluded.notch, bought_on = excluded.bought_on
+            ON CONFLICT (id) DO UPDATE SET format = excluded.format, notch = excluded.notch, bought_on = excluded.bought_on
             """,
             new { holder.Id, holder.Code, Format = holder.Format.Code, holder.Notch, BoughtOn = holder.BoughtOn is { } day
                 ? Dates.Text(day) : null });

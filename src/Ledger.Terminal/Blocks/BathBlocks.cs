@@ -3,6 +3,7 @@ using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 using Ledger.Terminal.Pictures;
+using Ledger.Terminal.Themes;
 using NodaTime;
 
 namespace Ledger.Terminal.Blocks;
@@ -11,6 +12,7 @@ namespace Ledger.Terminal.Blocks;
 internal static class BathBlocks
 {
     private const int MonthsShown = 12;
+    private const int NearlyFull = 90;
 
     /// <summary>What is left of it, by area and by age.</summary>
     public static IEnumerable<(string Label, string? Text)> Gauges(BathReading reading, MeasureStyle style, LocalDate today)
@@ -32,12 +34,12 @@ internal static class BathBlocks
     {
         var (bath, style, today) = (reading.Bath, holdings.Settings.Style, holdings.AsOf);
         return Block.Facts($"Bath {bath.Code}: {bath.Role.Name()} for {bath.Material.Name()}", [
-            ("State", State(reading, holdings)),
+            ("State", Mark(reading, holdings) + State(reading, holdings)),
+            ("Through it", $"{Throughput(reading, style)} a litre{(bath.Capacity is { } capacity ? $", basis: {capacity.Basis}" : "")}"),
             .. Gauges(reading, style, today),
             ("Good until", reading.GoodUntil.Text(today)),
             ("Takes yet", SheetsLeft(reading, holdings)),
             ("Indicator", bath is { Indicator: { } spent, Capacity: not null } ? $"spent when it is {spent}, whatever is left by area" : null),
-            ("Capacity", bath.Capacity is { } capacity ? $"{capacity.PerLitre.ToText(style)} a litre, basis: {capacity.Basis}" : null),
             ("Has taken", bath.Worked == bath.WorkedWeighted
                 ? bath.Worked.ToText(style)
                 : $"{bath.Worked.ToText(style)}, weighted by film {bath.WorkedWeighted.ToText(style)}"),
@@ -65,14 +67,28 @@ internal static class BathBlocks
         ]);
     }
 
+    /// <summary>How much area a litre has taken, never rounded down, of how much it can: "1067 of 2000 sq in".</summary>
+    public static string Throughput(BathReading reading, MeasureStyle style)
+    {
+        var through = Area.FromSquareInches(decimal.Ceiling(reading.ThroughputSquareInchesPerLitre)).ToText(style);
+        return reading.Bath.Capacity is { } capacity ? $"{through.Split(' ')[0]} of {capacity.PerLitre.ToText(style)}" : through;
+    }
+
+    /// <summary>The mark before its state: of one that has ended, of one that will soon; none for another.</summary>
+    public static string Mark(BathReading reading, Holdings holdings) => reading.EndedBy is not null ? Style.NowMark
+        : reading.UsedPercent >= NearlyFull || IsEnding(reading, holdings) ? Style.SoonMark : "";
+
+    private static bool IsEnding(BathReading reading, Holdings holdings) =>
+        reading.GoodUntil is { } good && good.DaysLeft(holdings.AsOf) <= holdings.Settings.WarnDays;
+
     /// <summary>One word, or two: good, second, nearly full, ends soon, spent.</summary>
     public static string State(BathReading reading, Holdings holdings)
     {
         if (reading.EndedBy is { } end)
             return $"spent by {end.Name()}";
-        if (reading.UsedPercent >= 90)
+        if (reading.UsedPercent >= NearlyFull)
             return "nearly full";
-        if (reading.GoodUntil is { } good && good.DaysLeft(holdings.AsOf) <= holdings.Settings.WarnDays)
+        if (IsEnding(reading, holdings))
             return "ends soon";
         return holdings.IsSecond(reading.Bath) ? "second" : "good";
     }

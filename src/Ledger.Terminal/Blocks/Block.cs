@@ -7,6 +7,9 @@ namespace Ledger.Terminal.Blocks;
 /// <param name="Lines">The lines for a width.</param>
 internal sealed record Block(string Heading, Func<int, IEnumerable<string>> Lines)
 {
+    /// <summary>How many columns at the beginning of each line are a label.</summary>
+    public int Labels { get; init; }
+
     /// <summary>A block of sentences that are broken to the width.</summary>
     public static Block Of(string heading, params IEnumerable<string> sentences)
     {
@@ -19,6 +22,6 @@ internal sealed record Block(string Heading, Func<int, IEnumerable<string>> Line
     {
         var known = facts.Where(fact => !string.IsNullOrEmpty(fact.Text)).ToList();
         var labels = known.Select(fact => fact.Label.Length).DefaultIfEmpty().Max() + 2;
-        return new(heading, width => known.SelectMany(fact => Paragraph.Of(fact.Label, fact.Text!, width, labels)));
+        return new(heading, width => known.SelectMany(fact => Paragraph.Of(fact.Label, fact.Text!, width, labels))) { Labels = labels };
     }
 }

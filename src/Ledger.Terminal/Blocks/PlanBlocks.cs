@@ -23,7 +23,7 @@ internal sealed class PlanBlocks(Settings settings)
     };
 
     private Block CanRun(SessionPlan plan) => Block.Of(
-        plan.CanRun ? "Everything is there" : "Not everything is there",
+        !plan.CanRun ? "Not everything is there" : plan.IsSure ? "Everything is there" : "What can be judged is there",
         [
             .. plan.Shortages.Select(shortage =>
                 $"  ! {shortage.Item.Code}: {shortage.Missing.ToText(Style)} short of {shortage.Needed.ToText(Style)}; {shortage.Cure}"),

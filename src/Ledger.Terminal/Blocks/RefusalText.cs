@@ -11,5 +11,5 @@ internal static class RefusalText
     public static string Of(Refusal refusal) =>
         ScreenText.Sentence(refusal.Sentence
             .Replace(Option, "F6 books the difference", StringComparison.Ordinal)
-            .Replace("record it with --anyway", "tick Anyway", StringComparison.Ordinal));
+            .Replace("record it with --anyway", "F6 records it", StringComparison.Ordinal));
 }

@@ -1,4 +1,5 @@
-using Terminal.Gui.Drawing;
+using Ledger.Terminal.Pictures;
+using Ledger.Terminal.Themes;
 using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Blocks;
@@ -19,12 +20,12 @@ internal sealed class Rule : View
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        SetAttributeForRole(IsStrong ? VisualRole.HotNormal : VisualRole.Normal);
+        SetAttributeForRole(IsStrong ? Style.Heading : Style.Label);
         if (Viewport.Width > 1)
-            AddStr(0, 0, new string(IsStrong ? '━' : '─', Viewport.Width));
+            AddStr(0, 0, new string(IsStrong ? Signs.Here.Heavy : Signs.Here.Along, Viewport.Width));
         else
             for (var row = 0; row < Viewport.Height; row++)
-                AddStr(0, row, IsStrong ? "┃" : "│");
+                AddStr(0, row, (IsStrong ? Signs.Here.HeavyUpright : Signs.Here.Upright).ToString());
         return true;
     }
 }

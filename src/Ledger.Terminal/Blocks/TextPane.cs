@@ -1,6 +1,6 @@
 using Ledger.Core.Measures;
 using Ledger.Terminal.Pictures;
-using Terminal.Gui.Drawing;
+using Ledger.Terminal.Themes;
 using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
@@ -18,7 +18,7 @@ internal sealed class TextPane : View
     private const int Gutter = 3;
 
     private IReadOnlyList<Block> _blocks = [];
-    private List<(string Text, bool IsHeading)[]> _rows = [];
+    private List<Line[]> _rows = [];
     private int _top;
 
     /// <summary>Whether blocks stand side by side where there is room for it.</summary>
@@ -82,19 +82,18 @@ internal sealed class TextPane : View
         for (var line = 0; line < Viewport.Height && _top + line < _rows.Count; line++)
         {
             var column = 0;
-            foreach (var (text, isHeading) in _rows[_top + line])
+            foreach (var part in _rows[_top + line])
             {
-                SetAttributeForRole(isHeading ? VisualRole.HotNormal : VisualRole.Normal);
-                AddStr(column, line, UserText.Shown(text));
+                Draw(part, column, line);
                 column += ColumnWidth() + Gutter;
             }
         }
 
-        SetAttributeForRole(HasFocus ? VisualRole.Focus : VisualRole.Normal);
+        SetAttributeForRole(HasFocus ? Style.Selected : Style.Text);
         if (_top > 0)
-            AddStr(Viewport.Width - 1, 0, "^");
+            AddStr(Viewport.Width - 1, 0, Signs.Here.Up.ToString());
         if (_top + Viewport.Height < _rows.Count)
-            AddStr(Viewport.Width - 1, Viewport.Height - 1, "v");
+            AddStr(Viewport.Width - 1, Viewport.Height - 1, Signs.Here.Down.ToString());
         return true;
     }
 
@@ -118,22 +117,37 @@ internal sealed class TextPane : View
         Scroll(0);
     }
 
-    private static (string Text, bool IsHeading) At(List<(string Text, bool IsHeading)> lines, int i) =>
-        i < lines.Count ? lines[i] : ("", false);
+    private static Line At(List<Line> lines, int i) => i < lines.Count ? lines[i] : Line.Empty;
 
-    private static IEnumerable<(string Text, bool IsHeading)> Lines(IEnumerable<Block> blocks, int width)
+    /// <summary>The label of a fact recedes behind its value, and pictures and marks stand out.</summary>
+    private void Draw(Line line, int column, int row)
+    {
+        var text = UserText.Shown(line.Text);
+        var labels = Math.Min(line.Labels, text.Length);
+        SetAttributeForRole(line.IsHeading ? Style.Heading : Style.Label);
+        AddStr(column, row, line.IsHeading ? text : text[..labels]);
+        if (line.IsHeading)
+            return;
+        foreach (var (part, at, role) in Ink.Parts(text[labels..]))
+        {
+            SetAttributeForRole(role);
+            AddStr(column + labels + at, row, part);
+        }
+    }
+
+    private static IEnumerable<Line> Lines(IEnumerable<Block> blocks, int width)
     {
         var isFirst = true;
         foreach (var block in blocks)
         {
             if (!isFirst)
-                yield return ("", false);
+                yield return Line.Empty;
             isFirst = false;
             if (block.Heading.Length > 0)
                 foreach (var line in Paragraph.Of(block.Heading, width))
-                    yield return (line, true);
+                    yield return new(line, true, 0);
             foreach (var line in block.Lines(width))
-                yield return (line, false);
+                yield return new(line, false, block.Labels);
         }
     }
 
@@ -142,5 +156,11 @@ internal sealed class TextPane : View
         _top = Math.Clamp(_top + by, 0, Math.Max(0, _rows.Count - Viewport.Height));
         SetNeedsDraw();
         return true;
+    }
+
+    /// <summary>A line of a block.</summary>
+    private readonly record struct Line(string Text, bool IsHeading, int Labels)
+    {
+        public static Line Empty { get; } = new("", false, 0);
     }
 }

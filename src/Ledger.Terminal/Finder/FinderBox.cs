@@ -1,3 +1,4 @@
+using Ledger.Terminal.Themes;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
@@ -88,7 +89,7 @@ internal sealed class FinderBox : View
             {
                 var row = _top + line;
                 var isSelected = row == _row && row < _found.Count;
-                SetAttributeForRole(isSelected ? VisualRole.Focus : VisualRole.Normal);
+                SetAttributeForRole(isSelected ? Style.Selected : Style.Text);
                 AddStr(0, line, Line(row).PadRight(Math.Max(0, Viewport.Width)));
             }
 

@@ -105,6 +105,7 @@ internal sealed class FieldBox : TextField
     private void Finish()
     {
         var before = Field.Text;
+        Field.Unfilter();
         Field.Complete();
         Show();
         if (before != Field.Text)

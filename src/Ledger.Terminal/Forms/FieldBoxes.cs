@@ -116,6 +116,7 @@ internal sealed class FieldBoxes
         Hint = ScreenText.Sentence(field.Help),
         Today = _terms.Today,
         Choices = () => Choices(field),
+        NoteOf = name => ChoiceNotes.Of(name, _holdings),
         Makes = isName || field.Choices is null ? null : Makers.Of(field),
     };
 

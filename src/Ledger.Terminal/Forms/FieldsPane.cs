@@ -1,4 +1,4 @@
-using Terminal.Gui.Drawing;
+using Ledger.Terminal.Themes;
 using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Forms;
@@ -41,7 +41,7 @@ internal sealed class FieldsPane : View
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        SetAttributeForRole(VisualRole.Normal);
+        SetAttributeForRole(Style.Text);
         if (Viewport.Y > 0)
             AddStr(Viewport.Width - 1, 0, "^");
         if (Viewport.Y + Viewport.Height < _rows)

@@ -1,3 +1,4 @@
+using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
@@ -19,10 +20,13 @@ internal sealed class FormPage : Page
     private readonly Label _hint = new() { X = 1, Width = Dim.Fill(1), Height = 1 };
     private readonly TextPane _outcome = new() { X = 1, Width = Dim.Fill(), Height = Dim.Fill(), MaySpread = false };
     private readonly List<(FormField Field, View Box)> _boxes = [];
+    private readonly ChoiceList _choices;
     private View? _save;
     private int _rows;
     private bool _isEntered;
     private bool _isBuilding;
+    private bool _isAsked;
+    private Verdict? _verdict;
     private FormField? _resting;
     private readonly string _blank;
     private bool _isKeepDue;
@@ -40,7 +44,8 @@ internal sealed class FormPage : Page
         var rule = new Rule { X = 1, Y = Pos.Bottom(_hint), Width = Dim.Fill(1), Height = 1 };
         _outcome.Y = Pos.Bottom(rule);
         _outcome.TabStop = TabBehavior.NoStop;
-        Add(_fields, _hint, rule, _outcome);
+        _choices = new(Choose) { Visible = false, CanFocus = false };
+        Add(_fields, _hint, rule, _outcome, _choices);
         Build(null);
         Judge();
     }
@@ -61,8 +66,8 @@ internal sealed class FormPage : Page
     [
         new(Key.F8, "F8", _form.SaveLabel, "does it, in one step (Ctrl+S too)", Saves),
         .. _form.Keys.Select(key => new ScreenAction(key.Key, key.Key.ToString(), key.Label, key.Meaning, _ => Press(key))),
-        .. _form.Difference is null ? Array.Empty<ScreenAction>()
-            : [new(Key.F6, "F6", "Book diff.", "books what was used beyond the book as found by a count", _ => Tick(_form.Difference))],
+        .. _form is { Difference: null, Anyway: null } ? Array.Empty<ScreenAction>()
+            : [new(Key.F6, "F6", "It is so", "answers what is asked about: it is so, or the book was wrong and the difference is booked", _ => Agree())],
         .. _form.LastDay is { } day ? [new(day.Key, day.Key.ToString(), day.Label, day.Meaning, _ => Press(day))] : Array.Empty<ScreenAction>(),
         .. Current is { Makes: { } what } ? [Made(what)] : Array.Empty<ScreenAction>(),
         .. _form.IsTouched && _form.ParkedAs is not null
@@ -230,6 +235,7 @@ internal sealed class FormPage : Page
         if (!hasFocus || _isBuilding)
             return;
         _hint.Text = hint;
+        _choices.Visible = false;
         OnTurned();
         SetNeedsLayout();
         _fields.Reveal(row);
@@ -247,9 +253,35 @@ internal sealed class FormPage : Page
         }
 
         Judge();
+        ShowChoices(field);
         KeepSoon();
         OnTouched();
         OnTurned();
+    }
+
+    /// <summary>The list closes before the form is left.</summary>
+    public override bool Stop()
+    {
+        var wasOpen = _choices.Visible;
+        _choices.Visible = false;
+        return wasOpen;
+    }
+
+    private void ShowChoices(FormField field)
+    {
+        if (field.Kind != FieldKind.Choice || _boxes.Find(one => one.Field == field).Box is not { HasFocus: true } box)
+            return;
+        var below = box.Frame.Y - _fields.Viewport.Y + 1;
+        _choices.Open(field, _fields.Frame.X + box.Frame.X, below, Viewport.Height - below);
+    }
+
+    private void Choose(string name)
+    {
+        if (Current is not { } field)
+            return;
+        field.Type(name);
+        Edited(field);
+        _choices.Visible = false;
     }
 
     private void ShowFields()
@@ -261,9 +293,9 @@ internal sealed class FormPage : Page
 
     private void Judge()
     {
-        var verdict = _form.Judge();
-        IsReady = verdict is Ready;
-        _outcome.Show([.. verdict.Blocks, .. Mends(verdict)]);
+        _verdict = _form.Judge();
+        (IsReady, _isAsked) = (_verdict is Ready, false);
+        _outcome.Show([.. _verdict.Blocks, .. Mends(_verdict)]);
     }
 
     /// <summary>What is not there yet can be made from here, without leaving what was typed.</summary>
@@ -290,6 +322,19 @@ internal sealed class FormPage : Page
         return null;
     }
 
+    /// <summary>Answers what was asked; when it was asked at saving, that is all that was missing.</summary>
+    private Step? Agree()
+    {
+        var isDoubt = _verdict is Rejected { Refusal.Kind: RefusalKind.Doubtful };
+        if ((isDoubt ? _form.Anyway : _form.Difference ?? _form.Anyway) is not { } tick)
+            return null;
+        var wasAsked = _isAsked;
+        Tick(tick);
+        if (wasAsked && isDoubt && IsReady)
+            Save();
+        return null;
+    }
+
     private Step? Tick(FormField tick)
     {
         tick.Tick();
@@ -310,6 +355,7 @@ internal sealed class FormPage : Page
             field.Complete();
         ShowFields();
         Judge();
+        _isAsked = !IsReady;
         _saved(_form.Save());
     }
 }

@@ -61,6 +61,9 @@ internal class KindForm : FormModel
         : new(Key.D.WithCtrl, "Last day", "writes the day of the last entry, for what is entered later", _ => WriteLastDay());
 
     /// <inheritdoc/>
+    public override FormField? Anyway => _own["anyway"];
+
+    /// <inheritdoc/>
     public override FormField First => Open(isOffered: false) ?? Open(isOffered: true)
         ?? _kind.Fields.Select(one => _own.Find(one)!).FirstOrDefault(box => !box.IsGiven) ?? _own["note"];
 
@@ -233,6 +236,7 @@ internal class KindForm : FormModel
         return
         [
             .. FieldRows.Of(above, Abreast, labels), .. lines.SelectMany(line => FieldRows.Of(line, Abreast, labels)), [_own["note"]],
+            .. _own["anyway"].IsTicked ? new IReadOnlyList<FormField>[] { [_own["anyway"]] } : [],
         ];
     }
 

@@ -1,5 +1,5 @@
 using Ledger.Terminal.Pages;
-using Terminal.Gui.Drawing;
+using Ledger.Terminal.Themes;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 
@@ -37,7 +37,7 @@ internal sealed class PressBox(Func<string> text, Action press, Action enter) : 
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        SetAttributeForRole(HasFocus ? VisualRole.Focus : VisualRole.Normal);
+        SetAttributeForRole(HasFocus ? Style.Selected : Style.Text);
         AddStr(0, 0, text());
         return true;
     }

@@ -50,7 +50,7 @@ internal sealed class SessionForm : SheetLines
         [this["session"], this["date"], this["process"]], [this["bath"], Own["note"]],
         .. this["plan"].IsEmpty && this["draw_first"].IsEmpty ? NoRow : [[this["plan"], this["draw_first"]]],
         .. Lines.SelectMany(Row),
-        [.. AnyKnown || this["anyway"].IsTicked ? [this["anyway"]] : Array.Empty<FormField>(), Difference!],
+        [.. this["anyway"].IsTicked ? [this["anyway"]] : Array.Empty<FormField>(), Difference!],
     ];
 
     public override IReadOnlyList<FormKey> Keys =>

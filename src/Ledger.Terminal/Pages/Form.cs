@@ -24,6 +24,9 @@ internal abstract class Form
     /// <summary>The key that writes the day of the last entry; null in forms without a day.</summary>
     public virtual FormKey? LastDay => null;
 
+    /// <summary>The tick that answers what is asked about as unlikely; null in forms that record nothing.</summary>
+    public virtual FormField? Anyway => null;
+
     /// <summary>The field the cursor stands in when the form opens.</summary>
     public virtual FormField First => Rows[0][0];
 

@@ -13,6 +13,7 @@ internal sealed class FormField(string label, int width, FieldKind kind = FieldK
     private static readonly SearchValues<char> _ofNumbers = SearchValues.Create("0123456789.,-+ ");
 
     private const string Ticked = "yes";
+    private string _filter = "";
 
     /// <summary>Its label.</summary>
     public string Label => label;
@@ -28,6 +29,21 @@ internal sealed class FormField(string label, int width, FieldKind kind = FieldK
 
     /// <summary>What can be chosen; empty when anything can be typed.</summary>
     public Func<IEnumerable<string>> Choices { get; init; } = () => [];
+
+    /// <summary>What a person needs to know of a choice.</summary>
+    public Func<string, string> NoteOf { get; init; } = _ => "";
+
+    /// <summary>The choices that what was typed fits, those that begin so first; all of them while nothing was typed.</summary>
+    public IReadOnlyList<string> Fitting()
+    {
+        var choices = Choices().ToList();
+        return _filter.Length == 0 ? choices
+            : [.. choices.Where(choice => choice.Contains(_filter, StringComparison.OrdinalIgnoreCase))
+                .OrderBy(choice => !choice.StartsWith(_filter, StringComparison.OrdinalIgnoreCase))];
+    }
+
+    /// <summary>What was typed chooses no longer; the cursor left the field.</summary>
+    public void Unfilter() => _filter = "";
 
     /// <summary>What stands in it.</summary>
     public string Text { get; private set; } = "";
@@ -59,6 +75,7 @@ internal sealed class FormField(string label, int width, FieldKind kind = FieldK
     {
         Text = Kept(text);
         IsTouched = true;
+        _filter = Text.Trim();
     }
 
     /// <summary>Puts back what stood in it, and how it came there.</summary>
@@ -118,11 +135,16 @@ internal sealed class FormField(string label, int width, FieldKind kind = FieldK
 
     private void Choose(int by)
     {
-        var choices = Choices().ToList();
+        var filter = _filter;
+        var choices = Fitting().ToList();
+        // What was typed whole is one of all that can be chosen; what fits nothing gives way to them too.
+        if (choices.Count == 0 || (choices.Count == 1 && choices[0].Equals(Text.Trim(), StringComparison.OrdinalIgnoreCase)))
+            (choices, filter) = ([.. Choices()], "");
         if (choices.Count == 0)
             return;
         var at = choices.FindIndex(choice => choice.Equals(Text.Trim(), StringComparison.OrdinalIgnoreCase));
         Type(at < 0 ? choices[by > 0 ? 0 : ^1] : choices[(at + by + choices.Count) % choices.Count]);
+        _filter = filter;
     }
 }
 

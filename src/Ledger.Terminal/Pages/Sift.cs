@@ -1,3 +1,4 @@
+using System.Buffers;
 using Ledger.Core.Measures;
 
 namespace Ledger.Terminal.Pages;
@@ -5,6 +6,7 @@ namespace Ledger.Terminal.Pages;
 /// <summary>Which rows of a table are seen, and in which order: those that hold all typed words, sorted by a column.</summary>
 internal sealed class Sift
 {
+    private static readonly SearchValues<char> _ofNumbers = SearchValues.Create("0123456789.,-+");
     private string[] _words = [];
 
     /// <summary>The words that are looked for, as they were typed.</summary>
@@ -65,7 +67,7 @@ internal sealed class Sift
     private static SortKey Key(string text)
     {
         var trimmed = text.Trim(' ', '!');
-        var length = trimmed.AsSpan().IndexOfAnyExcept("0123456789.,-+");
+        var length = trimmed.AsSpan().IndexOfAnyExcept(_ofNumbers);
         var figure = Numbers.Read(length < 0 ? trimmed : trimmed[..length], out _)
             ?? (trimmed.EndsWith(" %", StringComparison.Ordinal) ? Numbers.Read(trimmed[..^2].Split(' ')[^1], out _) : null);
         return new(figure, trimmed);

@@ -1,12 +1,12 @@
 namespace Ledger.Terminal.Pictures;
 
-/// <summary>Bars in plain characters, one line each, with the exact figure behind the bar.</summary>
+/// <summary>Bars, one line each, with the exact figure behind the bar.</summary>
 internal static class BarChart
 {
     private const int LongestBar = 30;
 
     /// <summary>The lines of the chart, no wider than <paramref name="width"/> where the figures leave room for bars.</summary>
-    public static IEnumerable<string> Of(IReadOnlyList<Bar> bars, int width)
+    public static IEnumerable<string> Of(IReadOnlyList<Bar> bars, int width, Signs? signs = null)
     {
         if (bars.Count == 0)
             yield break;
@@ -16,14 +16,11 @@ internal static class BarChart
         var most = bars.Max(bar => bar.Value);
         foreach (var bar in bars)
         {
-            var line = new string('#', Length(bar.Value, most, room));
+            // In proportion, but a value above nothing is always seen.
+            var line = bar.Value <= 0 || most <= 0 ? "" : (signs ?? Signs.Here).Filled(bar.Value / most, room, least: 1);
             yield return $"{bar.Label.PadRight(labels)} {line.PadRight(room)} {bar.Figure.PadLeft(figures)}";
         }
     }
-
-    /// <summary>In proportion, but a value above nothing is always seen.</summary>
-    private static int Length(decimal value, decimal most, int room) =>
-        value <= 0 || most <= 0 ? 0 : Math.Max(1, (int)decimal.Floor(value * room / most));
 }
 
 /// <summary>One bar.</summary>

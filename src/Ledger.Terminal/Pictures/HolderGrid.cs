@@ -3,7 +3,7 @@ using NodaTime;
 
 namespace Ledger.Terminal.Pictures;
 
-/// <summary>All holders at a glance: a mark for each side, readable without colour.</summary>
+/// <summary>All holders as a rack: each with both its sides, a mark for what is in them, readable without colour.</summary>
 internal static class HolderGrid
 {
     /// <summary>What the marks mean.</summary>
@@ -20,12 +20,12 @@ internal static class HolderGrid
         var cells = film.Holders.Select(holder => Cell(holder, film, limits, today, holder.Code == selected)).ToList();
         if (cells.Count == 0)
             return [];
-        var cell = cells.Max(text => text.Length) + 2;
+        var cell = cells.Max(text => text.Length) + 1;
         return cells.Select(text => text.PadRight(cell)).Chunk(Math.Max(1, width / cell)).Select(line => string.Concat(line).TrimEnd());
     }
 
     private static string Cell(Holder holder, FilmRegister film, FilmSettings limits, LocalDate today, bool isSelected) =>
-        $"{(isSelected ? ">" : " ")}{holder.Code} {string.Concat(holder.Sides.Select(side => Mark(film.Read(side, today), limits)))}"
+        $"{(isSelected ? ">" : " ")}{holder.Code}[{string.Join('|', holder.Sides.Select(side => Mark(film.Read(side, today), limits)))}]"
         + (holder.CleanBeforeLoad is not null && holder.Sides.Any(side => film.In(side) is null) ? "~" : "");
 
     private static string Mark(SideReading side, FilmSettings limits)

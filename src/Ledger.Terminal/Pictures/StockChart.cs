@@ -1,8 +1,8 @@
 namespace Ledger.Terminal.Pictures;
 
 /// <summary>
-/// How a stock went and is expected to go, in plain characters, a column for each week: # what was there, o what is expected, a dashed line
-/// where to order, and under the axis a ^ where a delivery is expected. A narrow chart is low as well, for a low pane.
+/// How a stock went and is expected to go, a column for each week: full what was there, light what is expected, a dashed line
+/// where to order, and under the axis a mark where a delivery is expected. A narrow chart is low as well, for a low pane.
 /// </summary>
 /// <param name="Past">The stock at the end of each week so far, the last one now; null where it is not known.</param>
 /// <param name="Ahead">The stock expected at the end of each week to come.</param>
@@ -16,7 +16,11 @@ internal sealed record StockChart(
     private const int NarrowBelow = 40;
     private const int NarrowHeight = 5;
     private const int UsualHeight = 8;
-    private const string Legend = "# was  o expected  - order  ^ comes";
+
+    /// <summary>The signs it is drawn with.</summary>
+    public Signs Signs { get; init; } = Signs.Here;
+
+    private string Legend => $"{Signs.Bar} was  {Signs.Ahead} expected  {Signs.Level} order  {Signs.Arrival} due";
 
     /// <summary>The lines of the chart; the newest past weeks and the nearest to come where there is no room for all.</summary>
     public IEnumerable<string> Lines(int width)
@@ -31,13 +35,14 @@ internal sealed record StockChart(
         for (var row = height; row >= 1; row--)
         {
             var label = row == height ? Figure(top) : row == orderRow ? Figure(OrderAt) : "";
-            var cells = past.Select(level => Cell(level ?? 0, row, top, height, '#')).Concat(ahead.Select(level => Cell(level, row, top, height, 'o')));
-            var line = cells.Select(cell => cell == ' ' && row == orderRow ? '-' : cell);
-            yield return $"{label.PadLeft(labels)} |{string.Concat(line)}".TrimEnd();
+            var cells = past.Select(level => Cell(level ?? 0, row, top, height, Signs.Bar[0]))
+                .Concat(ahead.Select(level => Cell(level, row, top, height, Signs.Ahead)));
+            var line = cells.Select(cell => cell == ' ' && row == orderRow ? Signs.Level : cell);
+            yield return $"{label.PadLeft(labels)} {Signs.Upright}{string.Concat(line)}".TrimEnd();
         }
 
-        yield return $"{Figure(0).PadLeft(labels)} +{new string('-', past.Count)}{new string('.', ahead.Count)}";
-        var marks = Enumerable.Range(0, ahead.Count).Select(week => Deliveries.Contains(week) ? '^' : ' ');
+        yield return $"{Figure(0).PadLeft(labels)} {Signs.Corner}{new string(Signs.Along, past.Count)}{new string(Signs.Soon, ahead.Count)}";
+        var marks = Enumerable.Range(0, ahead.Count).Select(week => Deliveries.Contains(week) ? Signs.Arrival : ' ');
         yield return $"{new string(' ', labels + 2)}{"now".PadLeft(past.Count)}{string.Concat(marks)}".TrimEnd();
         foreach (var line in Paragraph.Of(Legend, width))
             yield return line;

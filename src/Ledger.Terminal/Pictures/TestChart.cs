@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace Ledger.Terminal.Pictures;
 
-/// <summary>Points over a line of limit, in plain characters: clearing tests against the ratio at which a bath is spent.</summary>
+/// <summary>Points over a line of limit: clearing tests against the ratio at which a bath is spent.</summary>
 internal static class TestChart
 {
     private const int Rows = 9;
@@ -17,6 +17,7 @@ internal static class TestChart
     public static IEnumerable<string> Of(
         IReadOnlyList<(double X, double Y)> points, double limit, Func<double, double>? line, double reach, int width)
     {
+        var signs = Signs.Here;
         if (points.Count == 0)
             yield break;
         var columns = Math.Clamp(width - Labels - 2, 16, 48);
@@ -30,16 +31,16 @@ internal static class TestChart
             for (var row = 0; row < Rows; row++)
                 cells[row, column] = ' ';
             if (line?.Invoke(right * column / (columns - 1)) is { } height && height >= bottom && height <= top)
-                cells[Row(height), column] = '.';
+                cells[Row(height), column] = signs.Fit;
             if (column % 2 == 0)
-                cells[Row(limit), column] = '-';
+                cells[Row(limit), column] = signs.Level;
         }
 
         foreach (var (x, y) in points)
-            cells[Row(y), Math.Clamp((int)Math.Round(x / right * (columns - 1)), 0, columns - 1)] = 'o';
+            cells[Row(y), Math.Clamp((int)Math.Round(x / right * (columns - 1)), 0, columns - 1)] = signs.Test;
         for (var row = 0; row < Rows; row++)
-            yield return $"{Label(row, Row(limit), limit, Row(1)),Labels} |{Text(cells, row, columns)}".TrimEnd();
-        yield return new string(' ', Labels) + " +" + new string('-', columns);
+            yield return $"{Label(row, Row(limit), limit, Row(1)),Labels} {signs.Upright}{Text(cells, row, columns)}".TrimEnd();
+        yield return new string(' ', Labels) + $" {signs.Corner}" + new string(signs.Along, columns);
         var end = right.ToString("0", CultureInfo.InvariantCulture);
         yield return new string(' ', Labels + 2) + "0" + end.PadLeft(columns - 1);
     }

@@ -42,8 +42,8 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Bath", 12), new("State", 14), new("Left by area", 18), new("Room", 14, IsFigure: true), new("Age", 9, IsFigure: true),
-        new("Good until", 10), new("From", 16, Least: 5),
+        new("Bath", 12), new("State", 17), new("Left by area", 18), new("Through, of capacity", 26, IsFigure: true), new("Good until", 10),
+        new("Sheets left", 14, IsFigure: true), new("Area left", 14, IsFigure: true), new("Age", 9, IsFigure: true), new("From", 16, Least: 5),
     ];
 
     /// <inheritdoc/>
@@ -85,11 +85,13 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
         return column switch
         {
             0 => reading.Bath.Code,
-            1 => BathBlocks.State(reading, Shown),
+            1 => BathBlocks.Mark(reading, Shown) + BathBlocks.State(reading, Shown),
             2 => reading.UsedPercent is { } used ? Gauge.Of(100 - used) : "not limited",
-            3 => reading.Remaining?.ToText(Shown.Settings.Style) ?? "",
-            4 => ScreenText.Count(reading.AgeDays, "day"),
-            5 => reading.GoodUntil is { } good ? Dates.Text(good.Date) : "",
+            3 => BathBlocks.Throughput(reading, Shown.Settings.Style),
+            4 => reading.GoodUntil is { } good ? Dates.Text(good.Date) : "",
+            5 => RoomForFilm.Heaviest(RoomForFilm.Of(reading, Shown)).FirstOrDefault() is { } room ? $"{room.Sheets} of {room.Format}" : "",
+            6 => reading.Remaining?.ToText(Shown.Settings.Style) ?? "",
+            7 => ScreenText.Count(reading.AgeDays, "day"),
             _ => reading.Bath.Item,
         };
     }

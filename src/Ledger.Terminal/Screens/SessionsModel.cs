@@ -119,9 +119,15 @@ internal sealed class SessionsModel : TableModel
         [
             .. BarChart.Of(fates, width),
             "",
-            $"Cost {total.Text(_settings)}{(total.Per(session.Sheets) is { } each ? $", {each.Text(_settings)} a sheet" : "")}",
+            .. Paragraph.Of(
+                $"Cost {total.Text(_settings)}{Each(session.Sheets, "sheet")}{Each(Became(Fate.Negative) + Became(Fate.Keeper), "negative")}"
+                + Each(Became(Fate.Keeper), "keeper"), width),
             .. BarChart.Of(parts, width),
         ]);
+
+        long Became(Fate fate) => session.Lines.Where(line => line.Fate == fate).Sum(line => line.Sheets);
+
+        string Each(long number, string what) => number > 0 && total.Per(number) is { } each ? $", {each.Text(_settings)} a {what}" : "";
 
         Money Sum(Func<SheetCost, Money> part) => sheets.Aggregate(Money.Zero, (sum, sheet) => sum + part(sheet));
 

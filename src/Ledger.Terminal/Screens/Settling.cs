@@ -39,7 +39,7 @@ internal sealed class Settling(ILedger ledger, Holdings holdings, IReadOnlyList<
     /// <summary>
     /// A pair is rotated while its ceiling allows it; otherwise what ended is discarded, and then a fresh one is mixed.
     /// </summary>
-    private Step Renew(string code)
+    private FormStep Renew(string code)
     {
         var bath = holdings.Bath(code)!;
         if ((holdings.IsSecond(bath) ? bath : holdings.SecondAfter(bath)) is not { } second)
@@ -52,7 +52,7 @@ internal sealed class Settling(ILedger ledger, Holdings holdings, IReadOnlyList<
 
     private FormStep Discarded(string bath, Func<Step> then) => new(new DiscardForm(ledger, bath)) { Then = then };
 
-    private Step Order(string item) =>
+    private FormStep Order(string item) =>
         readings.FirstOrDefault(reading => reading.Item.Code == item) is { IsDue: false, Lines.Count: > 0 } ? OrderNews(item)
             : new FormStep(new OrderForm(ledger, readings, item));
 

@@ -2,11 +2,13 @@ using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
+using Ledger.Core.Notices;
 using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
+using Ledger.Terminal.Themes;
 
 namespace Ledger.Terminal.Screens;
 
@@ -39,7 +41,8 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Item", 16), new("On hand", 12, IsFigure: true), new("Good until", 10), new("State", 12), new("Value", 10, IsFigure: true),
+        new("Item", 16), new("On hand", 12, IsFigure: true), new("Good until", 10), new("State", 17), new("Enough for", 22, Least: 10),
+        new("Value", 10, IsFigure: true),
         new("Name", 30, Least: 8),
     ];
 
@@ -83,7 +86,8 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
             1 => reading.OnHand.ToText(_holdings.Settings.Style),
             2 => Earliest(reading) is { } good ? Dates.Text(good.Date) : "",
             3 => State(reading),
-            4 => reading.Value.Text(_holdings.Settings.Style),
+            4 => Prospect.BatchesOf(reading.Item, _holdings),
+            5 => reading.Value.Text(_holdings.Settings.Style),
             _ => reading.Item.Name,
         };
     }
@@ -110,12 +114,12 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     private string State(ShelfReading reading)
     {
         if (reading.IsBelowMinimum)
-            return "below min.";
+            return (reading.Usable.IsZero ? Style.NowMark : Style.SoonMark) + "below minimum";
         if (!reading.Expired.IsZero)
-            return "past date";
+            return Style.SoonMark + "expired";
         if (reading.OnHand.IsZero)
             return "none";
-        return Earliest(reading) is { } good && good.DaysLeft(Today) <= _holdings.Settings.WarnDays ? "ends soon" : "good";
+        return Earliest(reading) is { } good && good.DaysLeft(Today) <= _holdings.Settings.WarnDays ? Style.SoonMark + "ends soon" : "usable";
     }
 
     /// <summary>The stock solution itself is mixed, or the one that is mixed from the item.</summary>

@@ -75,7 +75,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     };
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Block> Details(int row) => row < 0 ? [Possible] : [About(_notices[row]), Possible];
+    public override IReadOnlyList<Block> Details(int row) => row < 0 ? [Possible, Coming] : [About(_notices[row]), Possible, Coming];
 
     /// <inheritdoc/>
     public override string? OpenLabel => "Settle it";
@@ -127,6 +127,23 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     private Block Possible => _prospects.Count == 0
         ? Block.Of("What could be done today", "There is no process yet; F2 finds Processes, where N writes one down, or it comes from a CSV file (9).")
         : new("What could be done today", width => _prospects.SelectMany(prospect => Lines(prospect, width)).Concat(Films(width)));
+
+    /// <summary>What is due in the coming weeks.</summary>
+    private Block Coming => new("The coming 8 weeks", width =>
+    [
+        .. CalendarStrip.Of(
+            Reminders.Of(_holdings, _readings).Select(reminder => (reminder.Date, Letter(reminder.Kind)))
+                .Concat(_holdings.Plans.Select(plan => (plan.On, 'p'))),
+            Today, width),
+        .. Paragraph.Of(CalendarStrip.Legend, width),
+    ]);
+
+    private static char Letter(ReminderKind kind) => kind switch
+    {
+        ReminderKind.GoodUntil or ReminderKind.BathGoodUntil => 'x',
+        ReminderKind.Delivery => 'd',
+        _ => 'o',
+    };
 
     private IEnumerable<string> Lines(Prospect prospect, int width)
     {

@@ -1,5 +1,5 @@
 using Ledger.Terminal.Pages;
-using Terminal.Gui.Drawing;
+using Ledger.Terminal.Themes;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 
@@ -30,14 +30,14 @@ internal sealed class HeadLine(Action<Key> press) : View
         {
             if (screen.IsHere)
             {
-                SetAttributeForRole(VisualRole.Focus);
+                SetAttributeForRole(Style.Selected);
                 AddStr(column, 0, $" {screen.Label} ");
                 continue;
             }
 
-            SetAttributeForRole(_isTyping ? VisualRole.ReadOnly : VisualRole.HotNormal);
+            SetAttributeForRole(_isTyping ? Style.Label : Style.Key);
             AddStr(column, 0, screen.Name);
-            SetAttributeForRole(VisualRole.ReadOnly);
+            SetAttributeForRole(Style.Label);
             if (isNamed)
                 AddStr(column + screen.Name.Length, 0, $" {screen.Label}");
         }

@@ -1,5 +1,5 @@
 using Ledger.Terminal.Pages;
-using Terminal.Gui.Drawing;
+using Ledger.Terminal.Themes;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 
@@ -30,10 +30,10 @@ internal sealed class KeyLine(Action<Key> press) : View
     {
         foreach (var (hint, column) in Placed())
         {
-            SetAttributeForRole(hint.IsHere ? VisualRole.Focus : VisualRole.HotNormal);
+            SetAttributeForRole(hint.IsHere ? Style.Selected : Style.Key);
             AddStr(column, 0, hint.Name);
             if (!hint.IsHere)
-                SetAttributeForRole(VisualRole.Normal);
+                SetAttributeForRole(Style.Label);
             AddStr(column + hint.Name.Length, 0, " " + hint.Label);
         }
 

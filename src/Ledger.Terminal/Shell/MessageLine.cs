@@ -1,6 +1,6 @@
 using Ledger.Core.Measures;
 using Ledger.Terminal.Pictures;
-using Terminal.Gui.Drawing;
+using Ledger.Terminal.Themes;
 using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Shell;
@@ -30,7 +30,7 @@ internal sealed class MessageLine : View
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        SetAttributeForRole(VisualRole.Normal);
+        SetAttributeForRole(Style.Text);
         var row = 0;
         foreach (var line in Lines(Viewport.Width))
             AddStr(1, row++, line);

@@ -8,6 +8,7 @@ using Ledger.Terminal.Screens;
 using Ledger.Terminal.Tables;
 using Ledger.Terminal.Themes;
 using NodaTime;
+using Terminal.Gui.App;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
@@ -38,6 +39,7 @@ internal sealed class ShellWindow : Runnable
     private FinderBox? _finder;
     private object? _timer;
     private (long Version, LocalDate Day) _seen;
+    private (string?, bool?) _dress;
     private bool _isLeaveAsked;
     private bool _isBlankTold;
     private bool _isFaultSaid;
@@ -57,7 +59,7 @@ internal sealed class ShellWindow : Runnable
         _message.Height = Dim.Func(_ => _message.LinesAt(Viewport.Width));
         Width = Dim.Fill();
         Height = Dim.Fill();
-        SetScheme(Theme.For(options));
+        Dress();
         Add(_head, _title, _desk, _message, _pageKeys, _steadyKeys);
         ledger.Read(() =>
         {
@@ -87,11 +89,37 @@ internal sealed class ShellWindow : Runnable
         return true;
     }
 
+    /// <summary>Colours everything by the theme that holds now.</summary>
+    private void Dress()
+    {
+        var theme = Theme.Name(_options, _ledger.HoldingsOn(_ledger.Today).Settings.Theme);
+        var isDark = App?.Driver?.DefaultAttribute?.Background.IsDarkColor();
+        if (_dress == (theme, isDark))
+            return;
+        _dress = (theme, isDark);
+        // Colours by their names are the terminal's own; red must be exactly what it is called.
+        if (App?.Driver is { } driver)
+            driver.Force16Colors = !Theme.IsExact(theme);
+        SetScheme(Theme.Of(theme, isDark));
+        SetNeedsDraw();
+    }
+
+    private void OnGroundKnown(object? sender, ValueChangedEventArgs<global::Terminal.Gui.Drawing.Attribute?> e) => _ = Try(Dress);
+
     protected override void OnIsRunningChanged(bool newIsRunning)
     {
         base.OnIsRunningChanged(newIsRunning);
+        if (App?.Driver is { } driver)
+        {
+            driver.DefaultAttributeChanged -= OnGroundKnown;
+            if (newIsRunning)
+                driver.DefaultAttributeChanged += OnGroundKnown;
+        }
+
         if (newIsRunning)
         {
+            _dress = default;
+            _ = Try(Dress);
             _timer = App?.AddTimeout(Look, Poll);
             Page.SetFocus();
         }
@@ -331,6 +359,7 @@ internal sealed class ShellWindow : Runnable
                 table.SelectedId = table.IdOf(saving) ?? table.SelectedId;
             Back();
             Try(_desk.Refresh);
+            Try(Dress);
             if (Page is FormPage waiting)
                 waiting.GoOn(saving.Entry);
             Caption();

@@ -1,5 +1,5 @@
 using Ledger.Core.Measures;
-using Terminal.Gui.Drawing;
+using Ledger.Terminal.Themes;
 using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Shell;
@@ -20,9 +20,9 @@ internal sealed class TitleLine : View
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        SetAttributeForRole(VisualRole.HotNormal);
+        SetAttributeForRole(Style.Title);
         AddStr(1, 0, _left);
-        SetAttributeForRole(VisualRole.Normal);
+        SetAttributeForRole(Style.Label);
         var right = Right(Viewport.Width - _left.Length - 4);
         AddStr(Viewport.Width - right.Length - 1, 0, right);
         return true;

@@ -21,6 +21,12 @@ internal static class ColumnFit
         return [available, .. new int[columns.Count - 1]];
     }
 
+    /// <summary>The width at which all columns have what they need.</summary>
+    /// <param name="columns">The columns.</param>
+    /// <param name="needed">How wide the widest cell of each is.</param>
+    public static int Whole(IReadOnlyList<TableColumn> columns, IReadOnlyList<int> needed) =>
+        columns.Select((column, i) => Math.Max(Math.Min(needed[i], column.Most), column.Heading.Length) + 2).Sum();
+
     private static int[] Shrunk(IReadOnlyList<TableColumn> columns, IReadOnlyList<int> needed, int shown, int available)
     {
         var widths = new int[columns.Count];

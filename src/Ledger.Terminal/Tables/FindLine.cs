@@ -1,4 +1,4 @@
-using Terminal.Gui.Drawing;
+using Ledger.Terminal.Themes;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
@@ -51,9 +51,9 @@ internal sealed class FindLine : View
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        SetAttributeForRole(VisualRole.HotNormal);
+        SetAttributeForRole(Style.Heading);
         AddStr(0, 0, Label);
-        SetAttributeForRole(VisualRole.Normal);
+        SetAttributeForRole(Style.Label);
         AddStr(Label.Length + _words.Frame.Width + 2, 0, _count);
         return true;
     }

@@ -1,5 +1,6 @@
 using System.Drawing;
 using Ledger.Terminal.Pages;
+using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Themes;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
@@ -13,6 +14,7 @@ namespace Ledger.Terminal.Tables;
 internal sealed class LedgerTable : TableView
 {
     private const int RowsMeasured = 100;
+    private const int HeaderHeight = 2;
     private readonly TableModel _model;
     private int _fitted;
     private Size _seen;
@@ -49,6 +51,9 @@ internal sealed class LedgerTable : TableView
         EnsureCursorIsVisible();
     }
 
+    /// <summary>The width at which no column stays away and nothing is cut.</summary>
+    public int Needed { get; private set; }
+
     /// <summary>Scrolls to the selected row.</summary>
     public void Reveal()
     {
@@ -74,12 +79,16 @@ internal sealed class LedgerTable : TableView
             return;
         _fitted = Viewport.Width;
         var columns = _model.Columns;
-        var widths = ColumnFit.Of(columns, [.. columns.Select((_, i) => Widest(i))], Viewport.Width);
+        int[] needed = [.. columns.Select((_, i) => Widest(i))];
+        Needed = ColumnFit.Whole(columns, needed);
+        // The last column of the screen is for the marks that say that there is more.
+        var widths = ColumnFit.Of(columns, needed, Viewport.Width - 1);
         for (var i = 0; i < widths.Length; i++)
         {
             var style = Style.GetOrCreateColumnStyle(i);
             style.Visible = widths[i] > 0;
             style.MinWidth = style.MaxWidth = style.MinAcceptableWidth = widths[i];
+            style.ColorGetter = Coloured;
             style.Alignment = columns[i].IsFigure ? Alignment.End : Alignment.Start;
         }
 
@@ -90,10 +99,33 @@ internal sealed class LedgerTable : TableView
     /// <summary>The headings are as strong as the theme has it; that is known only where the table is drawn, on its desk.</summary>
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        var strong = GetAttributeForRole(VisualRole.HotNormal);
+        var strong = GetAttributeForRole(Themes.Style.Heading);
         if (Style.HeaderScheme?.Normal != strong)
             Style.HeaderScheme = Theme.Plain(strong);
         return base.OnDrawingContent(context);
+    }
+
+    /// <summary>Marks say that there are rows above or below.</summary>
+    protected override void OnDrawComplete(DrawContext? context)
+    {
+        base.OnDrawComplete(context);
+        var room = Viewport.Height - HeaderHeight;
+        SetAttributeForRole(Themes.Style.Heading);
+        if (RowOffset > 0)
+            AddStr(Viewport.Width - 1, HeaderHeight, Signs.Here.Up.ToString());
+        if (RowOffset + room < _model.ShownCount)
+            AddStr(Viewport.Width - 1, Viewport.Height - 1, Signs.Here.Down.ToString());
+    }
+
+    /// <summary>What begins with a mark looks as what the mark means; what is selected is reversed and keeps its mark.</summary>
+    private Scheme? Coloured(CellColorGetterArgs cell)
+    {
+        if (cell.CellValue is not string text)
+            return null;
+        var role = Themes.Style.Marked(text);
+        if (role is null || (Value is { } value && value.SelectedCell.Y == cell.RowIndex))
+            return null;
+        return Theme.Plain(GetAttributeForRole(role.Value));
     }
 
     private int Widest(int column) =>

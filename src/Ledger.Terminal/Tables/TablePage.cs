@@ -12,6 +12,7 @@ namespace Ledger.Terminal.Tables;
 internal sealed class TablePage : Page
 {
     private const int BesideFrom = 110;
+    private const int DetailsLeast = 46;
 
     private readonly TableModel _model;
     private readonly LedgerTable _table;
@@ -196,7 +197,7 @@ internal sealed class TablePage : Page
         }
     }
 
-    private Step? OpenFind()
+    private RedrawStep OpenFind()
     {
         _find.Open();
         SetNeedsLayout();
@@ -216,7 +217,7 @@ internal sealed class TablePage : Page
         SetNeedsLayout();
     }
 
-    private Step? Sort(Action<Sift> sort)
+    private RedrawStep Sort(Action<Sift> sort)
     {
         sort(_model.Sift);
         Bind();
@@ -228,7 +229,8 @@ internal sealed class TablePage : Page
 
     private bool IsBeside => Viewport.Width >= BesideFrom;
 
-    private int TableWidth => IsBeside ? Viewport.Width * 60 / 100 : Viewport.Width;
+    /// <summary>Beside its details the table takes what its columns need; the details keep what they can be read in.</summary>
+    private int TableWidth => IsBeside ? Math.Clamp(_table.Needed + 2, Viewport.Width * 55 / 100, Viewport.Width - DetailsLeast) : Viewport.Width;
 
     /// <summary>On a narrow screen the table takes what its rows need, up to half.</summary>
     private int TableHeight => IsBeside ? Viewport.Height - Top : Math.Clamp(_model.ShownCount + 3, 5, Math.Max(5, Viewport.Height / 2));

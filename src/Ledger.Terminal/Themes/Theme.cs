@@ -4,48 +4,76 @@ using Attribute = Terminal.Gui.Drawing.Attribute;
 namespace Ledger.Terminal.Themes;
 
 /// <summary>
-/// How the screen is coloured. Whatever a colour says, a word or a sign says too; what is selected is reversed, so that every theme works
-/// without colour.
+/// How the screens are coloured, from the terminal's own palette; red alone is mixed here, since a palette's red may have other light in it.
+/// Whatever a colour says, a sign or a word says too, and what is selected is reversed, so that every theme works without colour.
 /// </summary>
-public static class Theme
+internal static class Theme
 {
     /// <summary>
-    /// The theme that the options ask for; NO_COLOR gives the monochrome one unless a theme is named. Red has no share of green or blue,
-    /// which the named colours of a terminal often have.
+    /// The theme that the options ask for; without one NO_COLOR gives the monochrome one, and then the ledger's setting decides.
     /// </summary>
-    internal static Scheme For(TerminalOptions options) => (options.Theme ?? (options.IsColourUnwanted ? "mono" : "terminal")) switch
+    /// <param name="options">How the screens were started.</param>
+    /// <param name="setting">The ledger's setting.</param>
+    public static string Name(TerminalOptions options, string setting) =>
+        options.Theme ?? (options.IsColourUnwanted ? "mono" : setting);
+
+    /// <summary>Whether the colours of a theme go out as they are, not as the nearest of the terminal's palette.</summary>
+    public static bool IsExact(string name) => name == "red";
+
+    /// <summary>The theme of a name.</summary>
+    /// <param name="name">One of <see cref="TerminalOptions.Themes"/>.</param>
+    /// <param name="isDark">Whether the terminal's own ground is dark; null where it does not say.</param>
+    public static Scheme Of(string name, bool? isDark = null) => name switch
     {
-        "mono" => Of(Color.None, Color.None, Color.None),
-        "red" => Of(new(170, 0, 0), new(0, 0, 0), new(255, 0, 0)),
-        _ => Of(Color.None, Color.None, new(ColorName16.Cyan)),
+        "mono" => Plain(),
+        "red" => Made(new Color(235, 0, 0), new Color(0, 0, 0), Red(255), Red(255), Red(255), Red(235), Red(235)),
+        "light" => OnLight(Named(ColorName16.Black), Named(ColorName16.White)),
+        "dark" => OnDark(Named(ColorName16.White), Named(ColorName16.Black)),
+        // A colour that is readable on white is not on black: where the ground is not known, weight alone tells things apart.
+        _ => isDark is not { } dark ? Plain() : dark ? OnDark(Color.None, Color.None) : OnLight(Color.None, Color.None),
     };
 
     /// <summary>All black in every theme, without colour too: a terminal's own ground may be light, and light fogs film.</summary>
-    internal static Scheme Dark { get; } = new(new Attribute(new Color(ColorName16.Black), new Color(ColorName16.Black)));
+    public static Scheme Dark { get; } = new(new Attribute(new Color(ColorName16.Black), new Color(ColorName16.Black)));
 
     /// <summary>One attribute in every role, so that the library derives no colours of its own.</summary>
-    internal static Scheme Plain(Attribute one) => new(one)
+    public static Scheme Plain(Attribute one) => new(one)
     {
         HotNormal = one, Focus = one, HotFocus = one, Active = one, HotActive = one, Highlight = one, Editable = one, ReadOnly = one, Disabled = one,
     };
 
-    private static Scheme Of(Color ink, Color ground, Color accent)
+    private static Scheme Plain() => Made(Color.None, Color.None, Color.None, Color.None, Color.None, Color.None, Color.None);
+
+    private static Scheme OnDark(Color ink, Color ground) => Made(
+        ink, ground, Named(ColorName16.BrightCyan), Named(ColorName16.BrightRed), Named(ColorName16.BrightYellow),
+        Named(ColorName16.DarkGray), Named(ColorName16.Cyan));
+
+    /// <summary>Nothing is bold on a light ground: some terminals brighten bold colours, and bright ones are too pale there.</summary>
+    private static Scheme OnLight(Color ink, Color ground) => Made(
+        ink, ground, Named(ColorName16.Blue), Named(ColorName16.Red), Named(ColorName16.Red), ink, Named(ColorName16.Blue), TextStyle.None);
+
+    private static Color Named(ColorName16 name) => new(name);
+
+    private static Color Red(int strength) => new(strength, 0, 0);
+
+    /// <summary>The style sheet: what each role of <see cref="Style"/> looks like, from the few colours of a theme.</summary>
+    private static Scheme Made(Color ink, Color ground, Color accent, Color now, Color soon, Color label, Color picture,
+        TextStyle strong = TextStyle.Bold)
     {
-        var normal = new Attribute(ink, ground);
-        var strong = new Attribute(accent, ground, TextStyle.Bold);
-        var selected = new Attribute(ink, ground, TextStyle.Reverse);
-        var field = new Attribute(ink, ground, TextStyle.Underline);
-        return new(normal)
+        var selected = In(ink, TextStyle.Reverse);
+        return new(In(ink, TextStyle.None))
         {
-            HotNormal = strong,
+            HotNormal = In(accent, strong),
             Focus = selected,
             HotFocus = selected,
-            Active = new Attribute(ink, ground, TextStyle.Bold | TextStyle.Underline),
-            HotActive = strong,
-            Highlight = strong,
-            Editable = field,
-            ReadOnly = normal,
-            Disabled = normal,
+            Active = In(ink, strong | TextStyle.Underline),
+            HotActive = In(soon, strong),
+            Highlight = In(now, strong | TextStyle.Underline),
+            Editable = In(ink, TextStyle.Underline),
+            ReadOnly = In(label, TextStyle.None),
+            Disabled = In(picture, TextStyle.None),
         };
+
+        Attribute In(Color colour, TextStyle style) => new(colour, ground, style);
     }
 }

@@ -145,7 +145,9 @@ public sealed class CostReadingTests
         var budget = BudgetReading.Of(whole, Money.Of(100))!;
         Assert.Equal(60, budget.Days);
         Assert.Equal(_reading.Used, budget.LastMonth!.Used);
-        Assert.Contains($"{_reading.Used.Text(MeasureStyle.Metric)} of the 100.00 are used so far", budget.Sentence(MeasureStyle.Metric), StringComparison.Ordinal);
+        Assert.Contains(
+            $"{_reading.Used.Text(MeasureStyle.Metric)} of the 100.00 are used so far", budget.Sentence(MeasureStyle.Metric),
+            StringComparison.Ordinal);
     }
 
     [Fact]

@@ -18,7 +18,7 @@ public sealed class LedgerPropertyTests
         {
             var before = ledger.Held();
             if (ledger.Preview(EntryText.Read(entry)) is Accepted)
-                ledger.Post(entry);
+                ledger.Post($"{entry} anyway=yes");
             else
                 Assert.Equal(before, ledger.Held());
             Assert.Equal(ledger.Balances(), ledger.Held());
@@ -32,7 +32,7 @@ public sealed class LedgerPropertyTests
         foreach (var entry in entries)
         {
             if (ledger.Preview(EntryText.Read(entry)) is Accepted)
-                ledger.Post(entry);
+                ledger.Post($"{entry} anyway=yes");
             Assert.All(ledger.Balances().Values, held => Assert.True(held is { Quantity: > 0, Value.Millionths: >= 0 }));
             Assert.All(ledger.All[^1].Movements, movement => Assert.True(movement is { Quantity: > 0, Value.Millionths: >= 0 }));
         }
@@ -47,11 +47,11 @@ public sealed class LedgerPropertyTests
             var before = ledger.Held();
             if (EntryText.Read(entry) is Core.Journal.Entries.Undo || ledger.Preview(EntryText.Read(entry)) is Refused)
                 continue;
-            ledger.Post(entry);
+            ledger.Post($"{entry} anyway=yes");
             ledger.Post($"undo entry={ledger.Last}");
             Assert.Equal(before, ledger.Held());
             if (ledger.Preview(EntryText.Read(entry)) is Accepted)
-                ledger.Post(entry);
+                ledger.Post($"{entry} anyway=yes");
         }
     });
 
@@ -64,7 +64,7 @@ public sealed class LedgerPropertyTests
             if (ledger.Preview(EntryText.Read(entry)) is not Accepted { Posting: { } posting })
                 continue;
             var before = Texts(ledger);
-            ledger.Post(entry);
+            ledger.Post($"{entry} anyway=yes");
             var after = Texts(ledger);
             foreach (var effect in posting.Effects.Where(effect => effect.What.Contains('/', StringComparison.Ordinal)))
             {
@@ -85,7 +85,7 @@ public sealed class LedgerPropertyTests
         var ledger = Shelves.WithBath();
         foreach (var entry in entries)
             if (ledger.Preview(EntryText.Read(entry)) is Accepted)
-                ledger.Post(entry);
+                ledger.Post($"{entry} anyway=yes");
         var reading = new CostReading(Facts.Of(ledger));
         Assert.Equal(reading.Spent, reading.Used + reading.OnHand + reading.StillInBaths);
         Assert.True(reading.Reconciles);
@@ -108,7 +108,7 @@ public sealed class LedgerPropertyTests
     {
         var ledger = Shelves.WithBath();
         for (var i = 0; i < days.Length; i++)
-            ledger.Post($"delivery item=reed400 packs=1 price={10 + i * 7.77m} date=2026-01-11");
+            ledger.Post($"delivery item=reed400 packs=1 price={10 + i * 7.77m} date=2026-01-11 anyway=yes");
         var first = ledger.Holdings.LastContainerNumber("reed400") - days.Length + 1;
         for (var i = 0; i < days.Length; i++)
         {

@@ -71,7 +71,7 @@ public sealed class TodayReadingTests
     public void A_container_is_announced_before_its_day() => Assert.All(Table.Read(Containers), row =>
     {
         var ledger = Shelves.Stocked();
-        ledger.Post($"delivery item={row["item"]} expires={row["printed"]}");
+        ledger.Post($"delivery item={row["item"]} expires={row["printed"]} anyway=yes");
         var notice = TodayReading.Of(ledger.Holdings).SingleOrDefault();
         Assert.Equal(row["kind"], notice?.Kind.ToString() ?? "");
         Assert.Equal(row["severity"], notice?.Severity.ToString() ?? "");
@@ -96,7 +96,7 @@ public sealed class TodayReadingTests
     public void The_most_pressing_stands_first()
     {
         _ledger.Post("delivery item=fen80 expires=2026-03-20");
-        _ledger.Post("delivery item=fix expires=2026-03-10");
+        _ledger.Post("delivery item=fix expires=2026-03-10 anyway=yes");
         _ledger.Post("bath date=2026-01-13");
         _ledger.Post("delivery item=reed400 expires=2026-03-18");
         Assert.Equal(["F1", "fix/2", "reed400/2", "fen80/3"], TodayReading.Of(_ledger.Holdings).Select(notice => notice.About));

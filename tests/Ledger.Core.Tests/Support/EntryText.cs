@@ -18,7 +18,10 @@ internal static class EntryText
     {
         var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         var fields = new Fields(words.Skip(1));
-        var entry = ToEntry(words[0], fields);
+        var entry = ToEntry(words[0], fields) with
+        {
+            Anyway = fields.Text("anyway") is not null, IsTyped = fields.Text("typed") is not null,
+        };
         fields.RequireAllRead();
         return entry;
     }
@@ -123,12 +126,10 @@ internal static class EntryText
             "load" => new Load
             {
                 Key = key, Date = date, Sides = Words(fields, "sides"), From = fields.Text("from") ?? "fen80",
-                Anyway = fields.Text("anyway") is not null,
             },
             "exposure" => new ExposureNote
             {
                 Key = key, Date = date, Sides = Words(fields, "sides"), Group = fields.Text("group") ?? "",
-                Anyway = fields.Text("anyway") is not null,
             },
             "unload" => new Unload
             {
@@ -142,12 +143,13 @@ internal static class EntryText
             },
             "develop" => new SessionLog
             {
-                Key = key, Date = date, Session = fields.Text("session") ?? "S9", Process = "pm", Anyway = fields.Text("anyway") is not null,
+                Key = key, Date = date, Session = fields.Text("session") ?? "S9", Process = "pm",
                 Lines =
                 [
                     new()
                     {
                         Item = fields.Text("item") ?? "fen80", Sheets = (int)(fields.Number("sheets") ?? 1), From = fields.Text("from"),
+                        Group = fields.Text("group") ?? "",
                         Fate = (Fate)Fates.Names.ToList().IndexOf(fields.Text("fate") ?? "negative"),
                         Cause = fields.Text("cause") is { } cause ? Core.Film.RejectCauses.Named(cause) : null,
                     },

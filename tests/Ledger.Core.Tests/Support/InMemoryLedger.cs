@@ -35,6 +35,11 @@ internal sealed class InMemoryLedger(LocalDate today) : IPast
         _ => throw new InvalidOperationException("the rules decided nothing"),
     };
 
+    public Core.Costing.LotPrice? LastPrice(string item, LocalDate by) => Standing.SelectMany(posting => posting.Facts).OfType<LotReceived>()
+        .Select(received => received.Lot)
+        .Where(lot => lot.Item.Equals(item, StringComparison.OrdinalIgnoreCase) && lot.ReceivedOn <= by && lot.Cost > Money.Zero)
+        .Select(lot => new Core.Costing.LotPrice(lot.Item, lot.ReceivedOn, lot.Id, lot.Quantity, lot.Cost, null)).LastOrDefault();
+
     public Posting Post(string entry) => Post(EntryText.Read(entry));
 
     public Refusal Refuse(string entry) => Assert.IsType<Refused>(Preview(EntryText.Read(entry))).Refusal;

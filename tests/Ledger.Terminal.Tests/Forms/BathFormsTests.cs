@@ -143,7 +143,7 @@ public sealed class BathFormsTests
         var baths = new BathsModel(ledger);
         baths.Refresh();
 
-        Assert.Equal("spent by sight", baths.Cell(1, 1));
+        Assert.Equal("!! spent by sight", baths.Cell(1, 1));
         var text = string.Join('\n', baths.Details(1).SelectMany(block => block.Lines(60)));
         Assert.Contains("2026-03-01 by sight: specks", text, StringComparison.Ordinal);
         Assert.Contains("stands in: open tray", text, StringComparison.Ordinal);

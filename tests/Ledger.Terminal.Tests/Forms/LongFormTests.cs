@@ -67,5 +67,5 @@ public sealed class LongFormTests
         line.Contains($"{field.Label} ", StringComparison.Ordinal) && line.Contains(field.Text, StringComparison.Ordinal);
 
     private static string[] FieldLines(Screen screen) =>
-        screen.Lines[2..(2 + Array.FindIndex(screen.Lines[2..], line => line.Contains("─────", StringComparison.Ordinal)) - 1)];
+        screen.Lines[2..(2 + Array.FindIndex(screen.Lines[2..], line => line.Contains("-----", StringComparison.Ordinal)) - 1)];
 }

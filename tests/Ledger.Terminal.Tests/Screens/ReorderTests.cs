@@ -77,7 +77,7 @@ public sealed class ReorderTests : IDisposable
             "2 |##-#oo-o",
             "0 +----....",
             "    now   ^",
-            "# was  o expected  - order  ^ comes",
+            "# was  o expected  - order  ^ due",
         ], chart.Lines(36));
     }
 
@@ -102,7 +102,7 @@ public sealed class ReorderTests : IDisposable
             "  |## #oo o",
             "0 +----....",
             "    now   ^",
-            "# was  o expected  - order  ^ comes",
+            "# was  o expected  - order  ^ due",
         ], chart.Lines(60));
     }
 

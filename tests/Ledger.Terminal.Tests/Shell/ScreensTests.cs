@@ -7,8 +7,8 @@ public sealed class ScreensTests
 {
     [Theory]
     [InlineData('1', "Today", "When What By")]
-    [InlineData('2', "Shelf", "Item On hand Good until State")]
-    [InlineData('3', "Baths", "Bath State Left by area Room Age Good until")]
+    [InlineData('2', "Shelf", "Item On hand Good until State Enough for")]
+    [InlineData('3', "Baths", "Bath State Left by area Through, of capacity")]
     [InlineData('4', "Sessions", "Session Date Sheets Film Area Bath")]
     [InlineData('5', "Costs of the last 12 months", "Film Used Neg. Keep. Per sheet Per neg. Per keeper Total")]
     [InlineData('6', "Journal", "No. Date Kind What")]
@@ -144,7 +144,7 @@ public sealed class ScreensTests
     [InlineData('6')]
     public void F1_says_what_the_screen_is_for_and_warns_of_panchromatic_film(char digit)
     {
-        using var screen = new Screen(Some.Ledger(), 100, 50);
+        using var screen = new Screen(Some.Ledger(), 100, 60);
         screen.Type(digit.ToString());
         var purpose = screen.Shell.Page.Purpose[0];
         var keys = screen.Shell.Page.Actions;

@@ -1,5 +1,4 @@
 using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 using Ledger.Terminal.Pages;
 using Ledger.Terminal.Tests.Fakes;
@@ -88,6 +87,25 @@ public sealed class FindingTests
         screen.Type("2").Press(Key.CursorDown).Type("hy");
 
         Assert.Contains("syrup: Brackwater Syrup", screen.Text);
+    }
+
+    [Fact]
+    public void Marks_say_that_a_table_goes_on_above_or_below()
+    {
+        for (var i = 0; i < 60; i++)
+            _ledger.Did(new SettingChange { Key = Some.Key(), Date = Some.Today, Setting = "warn-days", Value = $"{10 + i % 20}" });
+        using var screen = new Screen(_ledger);
+
+        screen.Type("6");
+        Assert.DoesNotContain("^", Edge(screen));
+        Assert.Contains("v", Edge(screen));
+        screen.Press(Key.PageDown);
+        Assert.Contains("^", Edge(screen));
+        screen.Press(Key.End);
+        Assert.DoesNotContain("v", Edge(screen));
+
+        static string Edge(Screen screen) => string.Concat(screen.Lines.Skip(4)
+            .TakeWhile(line => !line.StartsWith(" --", StringComparison.Ordinal)).Select(line => line.PadRight(80)[79]));
     }
 
     [Theory]

@@ -23,7 +23,7 @@ internal static class SessionByKeys
         typist.Fill(
         [
             ("Session", session.Session), ("Process", session.Process), ("Bath", session.Bath ?? ""), ("Note", session.Note),
-            .. session.Lines.SelectMany(Line), .. session.Anyway ? [("Anyway", "yes")] : Array.Empty<(string, string)>(),
+            .. session.Lines.SelectMany(Line),
         ]);
     }
 

@@ -30,6 +30,9 @@ internal sealed class Typist(Screen screen)
         return this;
     }
 
+    /// <summary>Whether what the form asks about is so.</summary>
+    public bool IsSo { get; set; }
+
     /// <summary>
     /// Fills in the form and saves it. A label that stands in several lines is answered line by line. What the form offers is left as it is.
     /// </summary>
@@ -52,6 +55,8 @@ internal sealed class Typist(Screen screen)
             Assert.Equal($"{label}: {text}", $"{label}: {Field(label, before).Text}");
         }
 
+        if (IsSo)
+            Press(Key.F6);
         var seen = screen.Text;
         Assert.DoesNotContain("Not complete yet", seen);
         Assert.DoesNotContain("This cannot be saved", seen);

@@ -29,6 +29,7 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
 
     private void Press(Entry entry)
     {
+        typist.IsSo = entry.Anyway;
         switch (entry)
         {
             case ItemDefinition definition: ItemByKeys.Type(definition.Item, typist); break;
@@ -49,11 +50,11 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
                 break;
             case Load load:
                 typist.On("7l").Fill(
-                    ("Sides", string.Join(' ', load.Sides)), ("Film or box", load.From), ("Anyway", Tick(load.Anyway)), ("Note", load.Note));
+                    ("Sides", string.Join(' ', load.Sides)), ("Film or box", load.From), ("Note", load.Note));
                 break;
             case ExposureNote note:
                 typist.On("7x").Fill(
-                    ("Group", note.Group), ("Anyway", Tick(note.Anyway)), ("Sides", string.Join(' ', note.Sides)), ("Subject", note.Subject),
+                    ("Group", note.Group), ("Sides", string.Join(' ', note.Sides)), ("Subject", note.Subject),
                     ("Note", note.Note));
                 break;
             case Unload unload:

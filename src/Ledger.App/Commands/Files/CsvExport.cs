@@ -9,6 +9,9 @@ namespace Ledger.App.Commands.Files;
 /// <summary>Writes every table of a ledger as a CSV file, and the readings of its costs.</summary>
 internal static class CsvExport
 {
+    /// <summary>What was said, in full: from this file alone the ledger can be made once more.</summary>
+    public const string Journal = "journal.jsonl";
+
     /// <summary>
     /// Writes the files, all of them from one state of the ledger; returns how many. They appear under their names only when all are whole.
     /// An export that was broken off while they appeared is marked as such, and finished by the next one.
@@ -22,11 +25,12 @@ internal static class CsvExport
     {
         var tables = ledger.Tables.Select(table => new ExportedTable(table, ledger.Columns(table), ledger.Rows(table))).Concat(CostTables.Of(ledger));
         var files = tables.Select(table => (Table: table, Path: Path.Combine(folder, $"{table.Name}.csv"))).ToList();
-        foreach (var (_, path) in files)
+        var journal = Path.Combine(folder, Journal);
+        foreach (var path in files.Select(file => file.Path).Append(journal))
             WholeFile.RequireOther(ledger.Path, path);
         var mark = new ExportMark(folder, ledger.Path);
         isReplacing |= mark.IsThere;
-        if (!isReplacing && files.Find(file => File.Exists(file.Path)).Path is { } there)
+        if (!isReplacing && files.Select(file => file.Path).Append(journal).FirstOrDefault(File.Exists) is { } there)
             throw new RefusedByCommandException($"{there} exists already; name another folder, or say that it is to be replaced");
 
         Directory.CreateDirectory(folder);
@@ -40,6 +44,12 @@ internal static class CsvExport
                 Write(table, file.Open(), cancel);
                 progress.Report(written.Count / (double)files.Count);
             }
+
+            var said = new NewFile(journal, ledger.Path);
+            written.Add(said);
+            using (var text = new StreamWriter(said.Open(), new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)))
+                foreach (var line in ledger.SaidLines())
+                    text.Write($"{line}\n");
 
             mark.Put();
             foreach (var file in written)

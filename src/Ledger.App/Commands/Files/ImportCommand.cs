@@ -9,8 +9,9 @@ namespace Ledger.App.Commands.Files;
 internal sealed class ImportCommand : ExplainedCommand
 {
     private const string AllKinds = "all";
+    private const string Journal = "journal";
     private readonly Workbench _bench;
-    private readonly Argument<string> _kind = Typed.Argument("kind", KindOf, $"{string.Join(", ", CsvImport.Kinds)}; or all, for a folder");
+    private readonly Argument<string> _kind = Typed.Argument("kind", KindOf, $"{string.Join(", ", CsvImport.Kinds)}; all, for a folder; or journal, for a journal.jsonl");
     private readonly Argument<string?> _path = Typed.Argument<string?>(
         "file", Text.NotEmpty,
         "the CSV file, - for the standard input; with all, a folder that holds files named items.csv, deliveries.csv and so on");
@@ -26,6 +27,7 @@ internal sealed class ImportCommand : ExplainedCommand
             Examples: trayledger import deliveries deliveries.csv --dry-run
                       trayledger import all sample-data
                       trayledger import sessions --template
+                      trayledger import journal ledger-2026/journal.jsonl
             """)
     {
         _bench = bench;
@@ -35,7 +37,7 @@ internal sealed class ImportCommand : ExplainedCommand
         Options.Add(_dryRun);
         Options.Add(_template);
         SetAction(Run);
-        _kind.CompletionSources.Add([.. CsvImport.Kinds, AllKinds]);
+        _kind.CompletionSources.Add([.. CsvImport.Kinds, AllKinds, Journal]);
     }
 
     private int Run(ParseResult parse)
@@ -48,6 +50,8 @@ internal sealed class ImportCommand : ExplainedCommand
                 kind == AllKinds ? "name the folder that holds the files"
                     : "name the file, or - for the standard input; --template shows what may stand in it");
         using var ledger = _bench.Open(parse);
+        if (kind == Journal)
+            return JoinCommand.Join(ledger, path == "-" ? Lines(_bench.Around.In()) : File.ReadLines(path), parse.GetValue(_dryRun), _bench);
         var batch = kind == AllKinds ? CsvBatch.ReadFolder(path, ledger)
             : path == "-" ? CsvBatch.Read(kind, _bench.Around.In(), "standard input", ledger)
             : CsvBatch.ReadFile(kind, path, ledger);
@@ -72,13 +76,20 @@ internal sealed class ImportCommand : ExplainedCommand
 
     private int Template(string kind)
     {
-        if (kind == AllKinds)
+        if (kind is AllKinds or Journal)
             throw new RefusedByCommandException($"--template shows one kind of file; the kinds are {string.Join(", ", CsvImport.Kinds)}");
         CsvImport.WriteTemplate(kind, _bench.Around.Out);
         return ExitStatus.Done;
     }
 
     private static string KindOf(string text) =>
-        (text.Equals(AllKinds, StringComparison.OrdinalIgnoreCase) ? AllKinds : CsvImport.Named(text))
-        ?? throw new FormatException($"there is no kind of file \"{text}\"; known: {string.Join(", ", CsvImport.Kinds)}, {AllKinds}");
+        new[] { AllKinds, Journal }.FirstOrDefault(known => text.Equals(known, StringComparison.OrdinalIgnoreCase)) ?? CsvImport.Named(text)
+        ?? throw new FormatException($"there is no kind of file \"{text}\"; known: {string.Join(", ", CsvImport.Kinds)}, {AllKinds}, {Journal}");
+
+    private static IEnumerable<string> Lines(Stream input)
+    {
+        using var text = new StreamReader(input);
+        while (text.ReadLine() is { } line)
+            yield return line;
+    }
 }

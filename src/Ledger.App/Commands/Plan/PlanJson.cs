@@ -127,7 +127,10 @@ internal sealed class PlanJson(View view)
         json.WriteArea("beforeSqIn", bath.Before);
         json.WriteArea("afterSqIn", bath.After);
         json.WriteArea("capacitySqIn", bath.Bath?.TotalCapacity);
-        json.WriteBoolean("fits", bath.Fits);
+        if (bath.Fits is { } fits)
+            json.WriteBoolean("fits", fits);
+        else
+            json.WriteNull("fits");
         json.WriteString("reason", bath.Word);
         json.WriteString("proposal", bath.Proposal);
     }

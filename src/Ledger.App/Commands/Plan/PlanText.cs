@@ -15,7 +15,7 @@ internal sealed class PlanText(SessionPlan plan, View view)
         output.WriteProse(
             $"{plan.Process.VersionName} on {Dates.Text(plan.Day)}: {Count(plan.Sheets, "sheet")}, {plan.Area.ToText(view.Style)} "
             + $"in {(plan.Batches.Count == 1 ? "1 batch" : $"{plan.Batches.Count} batches")}; "
-            + (plan.CanRun ? "everything is there" : "not everything is there"), view.Width);
+            + (!plan.CanRun ? "not everything is there" : plan.IsSure ? "everything is there" : "what can be judged is there"), view.Width);
         output.WriteLine();
         Batches().WriteTo(output, view.Width);
         WriteOrder(output);

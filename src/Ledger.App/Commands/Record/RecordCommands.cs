@@ -15,6 +15,7 @@ internal sealed class RecordCommands : Command
             {
                 "session" => new RecordSession(bench),
                 "plan" => new RecordPlan(bench),
+                "amendment" => new RecordAmendment(bench),
                 _ => new RecordKind(bench, kind),
             });
     }

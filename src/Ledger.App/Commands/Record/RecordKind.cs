@@ -43,7 +43,7 @@ internal class RecordKind : ExplainedCommand
         Definition.Complete(_kind, text, holdings, terms);
 
     /// <summary>Changes what was read before it is posted.</summary>
-    protected virtual Entry React(Entry entry, ParseResult parse, Holdings holdings) => entry;
+    protected virtual Entry React(Entry entry, ParseResult parse, LedgerFile ledger, ReadingTerms terms, ICollection<FieldProblem> problems) => entry;
 
     private int Run(ParseResult parse)
     {
@@ -61,7 +61,9 @@ internal class RecordKind : ExplainedCommand
         problems.AddRange(reading.Problems);
         if (problems.Count > 0 || reading.Entry is null)
             return Explain(problems, parse, isDocument);
-        var entry = React(reading.Entry, parse, holdings);
+        var entry = React(reading.Entry, parse, ledger, terms, problems);
+        if (problems.Count > 0)
+            return Explain(problems, parse, isDocument);
         return parse.GetValue(_dryRun) ? Preview(ledger, entry, parse, terms) : Post(ledger, entry, parse, terms);
     }
 

@@ -36,7 +36,8 @@ internal sealed class RecordSession : RecordKind
     }
 
     /// <summary>Lines that say no developer take what the plan measures out for their batches.</summary>
-    protected override Entry React(Entry entry, ParseResult parse, Holdings holdings) =>
+    protected override Entry React(
+        Entry entry, ParseResult parse, Storage.LedgerFile ledger, ReadingTerms terms, ICollection<FieldProblem> problems) =>
         entry is SessionLog log && _plan is { } plan && _hasOwnLines && parse.GetValue(_developer) is not { Length: > 0 }
             ? log with { Lines = PlannedDeveloper.Over(log.Lines, plan) } : entry;
 

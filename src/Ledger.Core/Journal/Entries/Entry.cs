@@ -20,6 +20,12 @@ public abstract record Entry
     /// <summary>The user's note; may be empty.</summary>
     public string Note { get; init; } = "";
 
+    /// <summary>Whether it is so although it is unlikely: what a rule asks about is answered.</summary>
+    public bool Anyway { get; init; }
+
+    /// <summary>Whether somebody typed its date, in a form or a command, and no file holds it. No part of what the entry says.</summary>
+    public bool IsTyped { get; init; }
+
     /// <summary>The kind's name in the journal.</summary>
     public abstract string Kind { get; }
 }

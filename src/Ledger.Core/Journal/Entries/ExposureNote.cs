@@ -12,9 +12,6 @@ public sealed record ExposureNote : Entry
     /// <summary>One free line; may be empty.</summary>
     public string Subject { get; init; } = "";
 
-    /// <summary>Whether it is so although it is unlikely: a second exposure.</summary>
-    public bool Anyway { get; init; }
-
     /// <inheritdoc/>
     public override string Kind => "exposure";
 }

@@ -9,9 +9,6 @@ public sealed record Load : Entry
     /// <summary>The code of the film, for the box that is reached for first; or of a box.</summary>
     public required string From { get; init; }
 
-    /// <summary>Whether it is so although it is unlikely: a format that does not fit, a side out of service.</summary>
-    public bool Anyway { get; init; }
-
     /// <inheritdoc/>
     public override string Kind => "load";
 }

@@ -33,9 +33,6 @@ public sealed record SessionLog : Entry
     /// <summary>The name of the plan that the session realises; null for a session that was not planned.</summary>
     public string? Plan { get; init; }
 
-    /// <summary>Whether it is so although it is unlikely: a sheet without an exposure note was developed.</summary>
-    public bool Anyway { get; init; }
-
     /// <inheritdoc/>
     public override string Kind => "session";
 }

@@ -12,7 +12,7 @@ public static class Amending
     /// <param name="problems">What is no field of the kind.</param>
     public static void Apply(EntryKind kind, EntryText text, IReadOnlyList<FieldChange> changes, ICollection<FieldProblem> problems)
     {
-        foreach (var change in changes.Where(change => change.Field.Length > 0))
+        foreach (var change in changes.Where(change => change.Field.Length > 0).Select(change => Placed(change, kind, text)))
             if (change.Line == 0)
                 Set(text, kind.AllFields, change, problems);
             else if (kind.Line is not { } line || change.Line > text.Lines.Count + 1)
@@ -31,6 +31,39 @@ public static class Amending
                 text.Lines.RemoveAt(gone.Line - 1);
     }
 
+    /// <summary>Changes as somebody typed them, each value as a document has it: in the column's unit, with a date in full.</summary>
+    /// <param name="said">The entry as it holds now.</param>
+    /// <param name="changes">What was typed.</param>
+    /// <param name="typed">The terms of somebody who types.</param>
+    /// <param name="problems">What could not be read.</param>
+    public static IReadOnlyList<FieldChange> Typed(
+        Entry said, IReadOnlyList<FieldChange> changes, ReadingTerms typed, ICollection<FieldProblem> problems)
+    {
+        var kind = EntryKinds.Of(said);
+        var terms = typed with { IsTyped = false };
+        var text = EntryWriting.Write(kind, said, terms);
+        var read = new List<FieldChange>();
+        foreach (var change in changes.Select(change => Placed(change, kind, text)))
+        {
+            var (fields, within) = change.Line > 0 && kind.Line is { } line
+                ? (line.Fields, change.Line <= text.Lines.Count ? text.Lines[change.Line - 1] : new()) : (kind.AllFields, text);
+            var field = Named(fields, change.Field);
+            if (field is null || change.Value.Length == 0)
+            {
+                read.Add(change);
+                continue;
+            }
+
+            var parsed = field.Notation.ReadBoxed(change.Value, EntryReading.Known(fields, within, terms), typed);
+            if (parsed.IsRead)
+                read.Add(change with { Value = field.Notation.WriteBoxed(parsed.Value, terms) });
+            else
+                problems.Add(new(field, change.Line, change.Value, parsed.Accepted));
+        }
+
+        return read;
+    }
+
     /// <summary>The changes that make one version of an entry into another.</summary>
     public static IReadOnlyList<FieldChange> Between(EntryKind kind, EntryText before, EntryText after)
     {
@@ -45,10 +78,17 @@ public static class Amending
     private static IEnumerable<FieldChange> Differences(IEnumerable<Field> fields, EntryText before, EntryText after, int line) =>
         fields.Where(field => before[field] != after[field]).Select(field => new FieldChange(line, field.Name, after[field]));
 
+    /// <summary>A field of the only line needs no line's number.</summary>
+    private static FieldChange Placed(FieldChange change, EntryKind kind, EntryText text) =>
+        change.Line == 0 && Named(kind.AllFields, change.Field) is null && text.Lines.Count == 1 && kind.Line is { } line
+            && Named(line.Fields, change.Field) is not null ? change with { Line = 1 } : change;
+
+    private static Field? Named(IEnumerable<Field> fields, string name) => fields.FirstOrDefault(field =>
+        field.Name.Equals(name, StringComparison.OrdinalIgnoreCase) || field.JsonName.Equals(name, StringComparison.OrdinalIgnoreCase));
+
     private static void Set(EntryText text, IReadOnlyList<Field> fields, FieldChange change, ICollection<FieldProblem> problems)
     {
-        var named = fields.FirstOrDefault(field =>
-            field.Name.Equals(change.Field, StringComparison.OrdinalIgnoreCase) || field.JsonName.Equals(change.Field, StringComparison.OrdinalIgnoreCase));
+        var named = Named(fields, change.Field);
         if (named is null || named == CommonFields.Reference)
             problems.Add(new(
                 null, change.Line, change.Field,

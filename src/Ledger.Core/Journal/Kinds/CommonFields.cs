@@ -17,6 +17,12 @@ public static class CommonFields
         Help = "a note of your own", Example = "", Width = 50,
     };
 
+    /// <summary>Whether it is so although it is unlikely: what would be asked about is answered.</summary>
+    public static Field<bool> Anyway { get; } = new("anyway", Notations.YesNo)
+    {
+        Help = "it is so, although it was asked about as unlikely", Example = "no", Width = 4,
+    };
+
     /// <summary>The caller's own name for the entry: sending it again under the same one adds nothing.</summary>
     public static Field<string> Reference { get; } = new("reference", Notations.Line(500))
     {

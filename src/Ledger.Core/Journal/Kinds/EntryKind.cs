@@ -53,7 +53,8 @@ public abstract class EntryKind
     public abstract IReadOnlyList<Field> Fields { get; }
 
     /// <summary>Its own fields with those that every entry has.</summary>
-    public IReadOnlyList<Field> AllFields => field ??= [CommonFields.Date, .. Fields, CommonFields.Note, CommonFields.Reference];
+    public IReadOnlyList<Field> AllFields => field ??=
+        [CommonFields.Date, .. Fields, CommonFields.Note, CommonFields.Anyway, CommonFields.Reference];
 
     /// <summary>Whether an entry is of this kind.</summary>
     public abstract bool Describes(Entry entry);
@@ -93,10 +94,15 @@ public sealed class EntryKind<TEntry> : EntryKind
             values.Put(bound.Field, bound.Get((TEntry)entry));
         values.Put(CommonFields.Date, entry.Date);
         values.Put(CommonFields.Note, entry.Note.Length == 0 ? null : entry.Note);
+        values.Put(CommonFields.Anyway, Given.Yes(entry.Anyway));
         values.Put(CommonFields.Reference, entry.Key.Length == 0 ? null : entry.Key);
         return values;
     }
 
     /// <inheritdoc/>
-    public override Entry Make(FieldValues values) => With(values);
+    public override Entry Make(FieldValues values)
+    {
+        Entry entry = With(values);
+        return entry with { Anyway = values.Of(CommonFields.Anyway) };
+    }
 }

@@ -31,13 +31,14 @@ public sealed class EntryReading
             values.Put(named, text[CommonFields.Reference]);
         if (text.Key.Length > 0)
             values.Put(CommonFields.Reference, text.Key);
+        var isTyped = terms.IsTyped && values.Has(CommonFields.Date);
         if (!values.Has(CommonFields.Date))
             values.Put(CommonFields.Date, terms.Today);
         if (kind.Line is { } line)
             reading.Lines(line, text, values);
         return reading._problems.Count > 0
             ? new(terms) { Values = values, Problems = reading._problems }
-            : new(terms) { Values = values, Entry = kind.Make(values) };
+            : new(terms) { Values = values, Entry = kind.Make(values) with { IsTyped = isTyped } };
     }
 
     /// <summary>Reads a line alone; null, and what could not be read, when anything could not.</summary>

@@ -145,12 +145,10 @@ internal static class LoadKind
         Bound =
         [
             new(Sides, entry => entry.Sides), new(From, entry => entry.From),
-            new(SharedFields.Anyway, entry => Given.Yes(entry.Anyway)),
         ],
         With = values => new()
         {
             Key = values.Key, Date = values.Date, Note = values.Note, Sides = values.Of(Sides), From = values.Of(From),
-            Anyway = values.Of(SharedFields.Anyway),
         },
     };
 
@@ -201,13 +199,12 @@ internal static class ExposureKind
         [
             new(Sides, entry => entry.Sides), new(Group, entry => Given.Text(entry.Group)),
             new(Line, entry => Given.Text(entry.Subject)),
-            new(SharedFields.Anyway, entry => Given.Yes(entry.Anyway)),
         ],
         With = values => new()
         {
             Key = values.Key, Date = values.Date, Note = values.Note, Sides = values.Of(Sides),
             Group = values.Find(Group) ?? "",
-            Subject = values.Find(Line) ?? "", Anyway = values.Of(SharedFields.Anyway),
+            Subject = values.Find(Line) ?? "",
         },
     };
 

@@ -50,7 +50,7 @@ internal static class Offered
     public static IEnumerable<string> Groups(FieldValues read, Holdings holdings) => ["N", "N-1", "N-2", "N+1", "N+2"];
 
     /// <summary>The usual places to keep things.</summary>
-    public static IEnumerable<string> Storages(FieldValues read, Holdings holdings) => ["freezer", "fridge", "shelf"];
+    public static IEnumerable<string> Storages(FieldValues read, Holdings holdings) => Keeping.ColdPlaces.Usual;
 
     /// <summary>Boxes of exposed sheets, and the loaded sides that were exposed, of a film and a group; of all without them.</summary>
     public static IEnumerable<string> Exposed(Holdings holdings, string? film, string? group)

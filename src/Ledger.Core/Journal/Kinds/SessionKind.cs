@@ -125,7 +125,6 @@ internal static class SessionKind
             new(Plan, entry => entry.Plan),
             new(DrawFirst, entry => Given.Names(entry.DrawFirst)),
             new(SharedFields.BookDifference, entry => Given.Yes(entry.BooksDifference)),
-            new(SharedFields.Anyway, entry => Given.Yes(entry.Anyway)),
         ],
         Line = new LineKind<SessionLine>
         {
@@ -157,7 +156,7 @@ internal static class SessionKind
             Process = values.Of(Process),
             Lines = values.LinesOf<SessionLine>(), Bath = values.Find(Bath), Plan = values.Find(Plan),
             DrawFirst = values.Find(DrawFirst) ?? [],
-            BooksDifference = values.Of(SharedFields.BookDifference), Anyway = values.Of(SharedFields.Anyway),
+            BooksDifference = values.Of(SharedFields.BookDifference),
         },
     };
 

@@ -55,12 +55,6 @@ internal static class SharedFields
         Width = 4,
     };
 
-    /// <summary>Whether it is so although it is unlikely.</summary>
-    public static Field<bool> Anyway { get; } = new("anyway", Notations.YesNo)
-    {
-        Help = "it is so, although it was asked about as unlikely", Example = "no", Width = 4,
-    };
-
     /// <summary>The waste jug that takes a used solution.</summary>
     public static Field<string> Jug { get; } = JugFor((_, _) => false);
 

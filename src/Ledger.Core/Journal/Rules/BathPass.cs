@@ -12,7 +12,9 @@ internal static class BathPass
         Require.That(!draft.Holdings.IsSecond(bath), $"bath {bath.Code} stands second; name the first one of the pair, {bath.PairedWith}");
         var load = bath.LoadOf(area, weighted);
         var reading = new BathReading(bath, draft.Date);
-        if (!reading.Fits(load))
+        if (reading.IsUnknown)
+            draft.Remark($"{BathReading.Unknown(bath).Word}; {BathReading.Unknown(bath).Step}");
+        if (reading.Fits(load) == false)
             draft.Remark(
                 $"bath {bath.Code} would be at {(bath.WorkedWeighted + load).ToText(draft.Style)} "
                 + $"of {bath.TotalCapacity!.Value.ToText(draft.Style)} ({bath.Capacity!.Basis}): "

@@ -71,6 +71,9 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
 
     public LotId NewLot() => new(holdings.LastLot + ++_newLots);
 
+    /// <summary>What it would establish, as far as it is put together.</summary>
+    public IReadOnlyList<PostedFact> Facts => _facts;
+
     public void Add(PostedFact fact) => _facts.Add(fact);
 
     public void Add(Movement movement) => _movements.Add(movement);
@@ -100,14 +103,19 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
     /// <summary>Puts down something unlikely, which <see cref="Settle"/> asks about.</summary>
     public void Doubt(string sentence) => _doubts.Add(sentence);
 
-    /// <summary>Refuses what is doubtful, unless the user says that it is so anyway; then it is only remarked.</summary>
-    public void Settle(bool anyway)
+    /// <summary>
+    /// Refuses what is doubtful, unless the user says that it is so anyway; then it is only remarked, as it is of an entry that is only
+    /// decided once more.
+    /// </summary>
+    /// <param name="today">The day of recording.</param>
+    public void Settle(LocalDate today)
     {
-        if (_doubts.Count > 0 && !anyway && !isReplay)
-            throw new RefusedException(
-                RefusalKind.Doubtful, $"{string.Join("; ", _doubts.Distinct())}; if it is so, record it with --anyway");
-        _remarks.AddRange(_doubts);
-        _doubts.Clear();
+        if (isReplay)
+            return;
+        List<string> doubts = [.. _doubts.Concat(Slips.In(this, today)).Distinct()];
+        if (doubts.Count > 0 && !Entry.Anyway)
+            throw new RefusedException(RefusalKind.Doubtful, $"{string.Join("; ", doubts)}; if it is so, record it with --anyway");
+        _remarks.AddRange(doubts);
     }
 
     /// <summary>An undo stands on the day of what it takes back, and knows its number.</summary>

@@ -28,7 +28,6 @@ internal static class ExposureRules
             draft.Film.Show(side, FilmDraft.State(sheet), FilmDraft.State(sheet with { Exposure = exposure }));
         }
 
-        draft.Settle(note.Anyway);
         draft.Summary = $"exposed {string.Join(", ", sides.Select(side => side.Code))} for {exposure.Group}"
             + (exposure.Subject.Length == 0 ? "" : $": {exposure.Subject}");
     }

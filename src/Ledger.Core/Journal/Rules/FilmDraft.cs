@@ -134,6 +134,11 @@ internal sealed class FilmDraft(Draft draft)
     ];
 
     /// <summary>Where a sheet is, in the user's names.</summary>
+    /// <summary>The exposed sheets of a film for a group that are neither developed nor taken by this entry, the longest waiting first.</summary>
+    public IEnumerable<Sheet> Waiting(string film, string group) => Register.Sheets.Where(sheet =>
+        sheet.Exposure is { } exposure && sheet.Item.Equals(film, StringComparison.OrdinalIgnoreCase)
+        && exposure.Group.Equals(group, StringComparison.OrdinalIgnoreCase) && exposure.Date <= draft.Date && !_taken.Contains(sheet.Id));
+
     public string Whereabouts(Sheet sheet) => Register.Side(sheet.At)?.Code ?? Register.ExposedBox(sheet.At)?.Code ?? sheet.Id.ToString();
 
     public static string State(Sheet sheet) => sheet.Exposure is { } exposure ? $"{sheet.Item}, exposed {exposure.Group}" : sheet.Item;

@@ -22,7 +22,6 @@ internal static class LoadRules
         var draws = draft.Take(film, film.Of(1), container?.Code, sides[0].Place, booksDifference: false).ToList();
         foreach (var side in sides.Skip(1))
             draws.AddRange(draft.Take(film, film.Of(1), container?.Code, side.Place, booksDifference: false));
-        draft.Settle(load.Anyway);
         for (var i = 0; i < sides.Count; i++)
         {
             var (from, side) = (draws[i].From, sides[i]);

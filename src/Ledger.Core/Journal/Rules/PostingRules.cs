@@ -26,6 +26,7 @@ public static class PostingRules
             var draft = new Draft(kept, holdings, past, replay ?? new(), isReplay: replay is not null);
             CheckFrame(kept, today);
             Post(kept, draft);
+            draft.Settle(today);
             return new Accepted(draft.ToPosting());
         }
         catch (RefusedException refused)

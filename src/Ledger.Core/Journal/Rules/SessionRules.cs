@@ -33,7 +33,6 @@ internal static class SessionRules
         var developed = new DevelopedSheets(batches, draft);
         for (var i = 0; i < films.Count; i++)
             developed.Take(i + 1, session.Lines[i], films[i]);
-        draft.Settle(session.Anyway);
         draft.Film.RemindOfLabels();
         foreach (var remark in batches.Remarks(draft.Holdings.Settings.Tray).Concat(batches.Thin(process, draft)))
             draft.Remark(remark);

@@ -40,14 +40,16 @@ internal sealed class EntryKeys(EntryKind kind)
             : ($"{kind.File}:{name}#{_said.Of(Content(text, written))}", former);
     }
 
-    /// <summary>What an entry says. The day of a definition belongs to it only where its row names one.</summary>
+    /// <summary>What an entry says; an answer to what was asked about is no part of it, and the day of a definition only where its row names one.</summary>
     private string Content(EntryText text, EntryText written)
     {
         var content = new StringBuilder();
-        Append(content, kind.AllFields.Where(field => field != CommonFields.Date || text[field].Length > 0), written);
+        Append(content, kind.AllFields.Where(IsSaid), written);
         foreach (var line in written.Lines)
             Append(content.Append('\u001e'), kind.Line!.Fields, line);
         return content.ToString();
+
+        bool IsSaid(Field field) => field != CommonFields.Anyway && (field != CommonFields.Date || text[field].Length > 0);
     }
 
     private static void Append(StringBuilder content, IEnumerable<Field> fields, EntryText written)

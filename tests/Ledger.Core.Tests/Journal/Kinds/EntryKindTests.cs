@@ -16,6 +16,7 @@ public partial class EntryKindTests
         [".Kind"] = "the type's own name",
         [".FormerKeys#"] = "only looked up, never written",
         [".FormerKeys"] = "only looked up, never written",
+        [".IsTyped"] = "how it came, not what it says",
         [".Item.Id"] = "the ledger gives an item its number",
         [".Steps.UsualDilution"] = "it is derived from the step's item",
     };

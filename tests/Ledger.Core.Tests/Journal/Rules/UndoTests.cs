@@ -23,7 +23,7 @@ public sealed class UndoTests
     {
         var ledger = Shelves.WithBath();
         var (before, opened) = (ledger.Held(), Opened(ledger));
-        ledger.Post(entry);
+        ledger.Post($"{entry} anyway=yes");
         var original = ledger.All[^1];
         var undo = ledger.Post($"undo entry={ledger.Last}");
 
@@ -108,7 +108,7 @@ public sealed class UndoTests
     {
         var ledger = Shelves.Stocked();
         ledger.Post("discard what=fen80 quantity=3sheet");
-        ledger.Post("count what=fen80/1 found=27sheet");
+        ledger.Post("count what=fen80/1 found=27sheet anyway=yes");
         Assert.Equal(RefusalKind.DependedOn, ledger.Refuse("undo entry=8").Kind);
     }
 

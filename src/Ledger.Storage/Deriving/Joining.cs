@@ -1,0 +1,90 @@
+using Dapper;
+using Ledger.Core.Journal;
+using Ledger.Core.Journal.Rules;
+using Ledger.Storage.Reading;
+using Microsoft.Data.Sqlite;
+using NodaTime;
+
+namespace Ledger.Storage.Deriving;
+
+/// <summary>
+/// Adds what another ledger knows: the union of what was said by key, and everything derived from it. Where the two contradict each other nothing is joined, and
+/// each side says so in the same words.
+/// </summary>
+internal sealed class Joining(SqliteConnection connection, Snapshot inside, LocalDate today)
+{
+    private readonly SaidLog _log = new(connection);
+
+    public JoinOutcome Add(IReadOnlyList<(Said Said, IReadOnlyList<GivenName> Names)> other)
+    {
+        if (_log.IsBehindHorizon())
+            return Refused("this ledger holds entries of version 0.2.0 or earlier, whose words were not kept; only ledgers begun with this version are joined");
+        var news = other.Where(one => _log.Find(one.Said.Key) is null).ToList();
+        if (Conflict(other, news) is { } conflict)
+            return Refused(conflict);
+        _log.Merge(news.Select(one => one.Said));
+        var writer = new EntryWriter(connection);
+        foreach (var (said, names) in news.OrderBy(one => one.Said.RecordedAt, StringComparer.Ordinal).ThenBy(one => one.Said.Key, StringComparer.Ordinal))
+        {
+            writer.WriteJoined(said);
+            _log.Keep(said.Key, names);
+        }
+
+        var derivation = new Derivation(connection, inside, today);
+        try
+        {
+            SayActs(derivation);
+            if (news.Count > 0)
+                derivation.All();
+        }
+        catch (NoLongerHoldsException refused)
+        {
+            return Refused($"together the two do not hold: {refused.Refusal.Sentence}");
+        }
+        catch (FormatException unreadable)
+        {
+            return Refused(unreadable.Message);
+        }
+
+        return new(news.Count, other.Count - news.Count, null);
+    }
+
+    private static JoinOutcome Refused(string sentence) => new(0, 0, sentence);
+
+    private void SayActs(Derivation derivation)
+    {
+        foreach (var said in _log.All().Where(said => said.IsAct).ToList())
+        {
+            connection.Execute(
+                "UPDATE entry SET counts = @counts WHERE key = @Key", new { said.Key, counts = derivation.Standing.Holds(said.Key) ? 1 : 0 });
+            if (new JournalReader(inside).Find(said.About!) is { } target)
+            {
+                var act = Standing.ActOf(said);
+                new EntryWriter(connection).WriteSummary(said.Key, PostingRules.SummaryOf(act, target.Number, target.Kind), act.Note);
+            }
+        }
+    }
+
+    /// <summary>What the two say differently, in words that are the same on both sides; null when nothing is.</summary>
+    private string? Conflict(
+        IReadOnlyList<(Said Said, IReadOnlyList<GivenName> Names)> other, List<(Said Said, IReadOnlyList<GivenName> Names)> news)
+    {
+        var theirs = other.Select(one => one.Said.Key).ToHashSet(StringComparer.Ordinal);
+        foreach (var (said, _) in other)
+            if (_log.Find(said.Key) is { } own && own.Json != said.Json)
+                return $"the two ledgers say different things under {said.Key}; they are not copies of one ledger";
+        foreach (var (said, _) in news.Where(one => one.Said.About is not null))
+            if (_log.About(said.About!).Any(own => !theirs.Contains(own.Key)))
+                return $"entry {said.About} was taken back or put right in both ledgers; take that back in one of them, then join";
+        foreach (var (said, names) in news)
+            foreach (var name in names)
+                if (connection.QueryFirstOrDefault<string?>(
+                    "SELECT key FROM said_name WHERE series = @Series AND number = @Number", new { name.Series, name.Number }) is { } own && own != said.Key)
+                {
+                    var (one, two) = string.CompareOrdinal(own, said.Key) < 0 ? (own, said.Key) : (said.Key, own);
+                    return $"both gave the name {name.Number} of {name.Series}: {one} and {two}; take one of them back and record it again in the other ledger, then join";
+                }
+
+        return null;
+    }
+}
