@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
 using CsCheck;
 using Ledger.App.Commands.Record;
 using Ledger.App.Tests.Support;
