@@ -33,7 +33,8 @@ internal sealed class Standing(SaidLog log)
                 Amending.Apply(kind, text, Changes(act), problems);
             if (problems.Count > 0)
                 throw new FormatException($"what was said under {said.Key} cannot be read: {problems[0].Sentence(field => field.JsonName)}");
-            text.Key = said.Key;
+            // The key is no reference that somebody wrote: it must not be taken for an invoice once more.
+            (text.Key, text[CommonFields.Reference]) = (said.Key, "");
             return text;
         }
     }
