@@ -52,7 +52,7 @@ public sealed class BathReadingTests
             var sheets = reading.RemainingSheets(format, weight)!.Value;
             var area = format.Area.Weighted(weight);
             Assert.True(area * sheets <= reading.Remaining!.Value);
-            Assert.True(reading.Fits((format.Area * sheets).Weighted(weight)) || sheets == 0);
+            Assert.True(reading.Fits((format.Area * sheets).Weighted(weight)) == true || sheets == 0);
             Assert.True(reading.IsUnusable || area * (sheets + 1) > reading.Remaining.Value);
         });
 
