@@ -42,12 +42,15 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
     /// <summary>The position from which a definition has effect.</summary>
     public Position EffectiveFrom(Said said)
     {
-        if (said.Kind == Setting)
+        if (HasUsualValue(said.Kind, said.Name!))
             return IsOfTheBeginning(said) ? Position.Start : standing.PositionOf(said);
         var first = log.Definitions(said.Kind, said.Name!).Where(one => standing.Holds(one.Key))
             .OrderBy(standing.PositionOf).FirstOrDefault();
         return first is null || first.Key == said.Key ? Position.Start : standing.PositionOf(said);
     }
+
+    /// <summary>Whether a thing is something before it is defined: a setting, and a format that every ledger knows.</summary>
+    public static bool HasUsualValue(string kind, string name) => kind == Setting || (kind == "format" && new FormatTable().TryFind(name, out _));
 
     /// <summary>The things that are defined from a position on: what they were before has to be put back.</summary>
     public IReadOnlyList<(string Kind, string Name)> ChangedFrom(Position from) =>
@@ -116,6 +119,8 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
         {
             if (kind == Setting)
                 holdings.Settings = Usual(name, holdings.Settings);
+            if (kind == "format" && new FormatTable().TryFind(name, out var usual))
+                holdings.Put(usual);
             Forget(kind, name, holdings);
             foreach (var said in Before(kind, name, position))
                 if (Decide(said, holdings, today) is Accepted accepted)
@@ -152,7 +157,7 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
             inside.Connection.Execute("DELETE FROM formula WHERE item_id = (SELECT id FROM item WHERE code = @name)", new { name });
         if (kind == "process")
             DeleteVersions(name);
-        if (kind != Setting && IsDefined(kind, name))
+        if (!HasUsualValue(kind, name) && IsDefined(kind, name))
             return;
         switch (kind)
         {

@@ -99,7 +99,7 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
     public Position? Last() => connection.QueryFirstOrDefault<PositionRow>(
         """
         SELECT e.date AS Date, e.ord AS Ord FROM entry e CROSS JOIN said s ON s.key = e.key
-        WHERE e.undoes IS NULL AND e.amends IS NULL AND e.counts = 1 AND NOT (s.name IS NOT NULL AND s.kind <> 'setting' AND NOT EXISTS (
+        WHERE e.undoes IS NULL AND e.amends IS NULL AND e.counts = 1 AND NOT (s.name IS NOT NULL AND s.kind NOT IN ('setting', 'format') AND NOT EXISTS (
             SELECT 1 FROM said o WHERE o.kind = s.kind AND o.name = s.name AND o.key <> s.key))
         ORDER BY e.date DESC, e.ord DESC LIMIT 1
         """) is { } row ? new Position(row.Date, row.Ord) : null;

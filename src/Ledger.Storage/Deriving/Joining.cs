@@ -8,8 +8,8 @@ using NodaTime;
 namespace Ledger.Storage.Deriving;
 
 /// <summary>
-/// Adds what another ledger knows: the union of what was said by key, and everything derived from it. Where the two contradict each other nothing is joined, and
-/// each side says so in the same words.
+/// Adds what another ledger knows: the union of what was said by key, and everything derived from it. Where the two contradict each other
+/// nothing is joined, and each side says so in the same words.
 /// </summary>
 internal sealed class Joining(SqliteConnection connection, Snapshot inside, LocalDate today)
 {
@@ -82,7 +82,8 @@ internal sealed class Joining(SqliteConnection connection, Snapshot inside, Loca
                     "SELECT key FROM said_name WHERE series = @Series AND number = @Number", new { name.Series, name.Number }) is { } own && own != said.Key)
                 {
                     var (one, two) = string.CompareOrdinal(own, said.Key) < 0 ? (own, said.Key) : (said.Key, own);
-                    return $"both gave the name {name.Number} of {name.Series}: {one} and {two}; take one of them back and record it again in the other ledger, then join";
+                    return $"both gave the name {name.Number} of {name.Series}: {one} and {two}; "
+                        + "take one of them back and record it again in the other ledger, then join";
                 }
 
         return null;

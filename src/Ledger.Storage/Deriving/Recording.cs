@@ -72,7 +72,7 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
             return false;
         var kind = EntryKinds.Of(entry);
         var name = Definitions.NameOf(kind, EntryWriting.Write(kind, entry, ReadingTerms.Of(Now, today)));
-        return name is not null && _log.Definitions(kind.Name, name).Count == 0;
+        return name is not null && !Definitions.HasUsualValue(kind.Name, name) && _log.Definitions(kind.Name, name).Count == 0;
     }
 
     private Holdings Now => holdings.On(today, inside);

@@ -67,8 +67,8 @@ internal sealed class Comparison
             .Select(column => (column, Named(table, column, $"t0.\"{column}\""))),
     ];
 
-    private static bool IsOnlyANumber(string table, string column) => column == "id" && table is "item" or "process" or "holder" or "movement" or "place" or "lot"
-        && column == "id";
+    private static bool IsOnlyANumber(string table, string column) =>
+        column == "id" && table is "item" or "process" or "holder" or "movement" or "place" or "lot";
 
     /// <summary>What names the row that a column refers to.</summary>
     private string Named(string table, string column, string value) => (table, column) switch
@@ -78,7 +78,8 @@ internal sealed class Comparison
         ("process", "id") => $"(SELECT name FROM process WHERE id = {value})",
         ("holder", "id") => $"(SELECT code FROM holder WHERE id = {value})",
         ("place", "id") =>
-            $"(SELECT iif(p.id < 100, p.id, p.kind || ' ' || p.code || ' of ' || (SELECT key FROM entry WHERE id = p.entry_id)) FROM place p WHERE p.id = {value})",
+            $"(SELECT iif(p.id < 100, p.id, p.kind || ' ' || p.code || ' of ' || (SELECT key FROM entry WHERE id = p.entry_id))"
+            + $" FROM place p WHERE p.id = {value})",
         ("lot", "id") =>
             $"(SELECT (SELECT key FROM entry WHERE id = l.entry_id) || '/' || (SELECT count(*) FROM lot m WHERE m.entry_id = l.entry_id AND m.id <= l.id)"
             + $" FROM lot l WHERE l.id = {value})",

@@ -23,7 +23,8 @@ internal static class DerivationCheck
             var digest = SaidLog.DigestOf(said, before);
             if (digest != said.Digest)
                 yield return new(
-                    $"what was said under {said.Key} on {said.RecordedAt} ({said.Kind}), or its digest, was altered, or something said before it was taken out");
+                    $"what was said under {said.Key} on {said.RecordedAt} ({said.Kind}), or its digest, was altered, "
+                    + "or something said before it was taken out");
             before = said.Digest;
         }
     }
@@ -83,7 +84,8 @@ internal static class DerivationCheck
         return
         [
             .. new Comparison(memory).Differences(snapshot.Connection, memory).Select(difference => new Problem(
-                $"the table {difference.Table} holds {difference.Kept ?? "nothing more"}, and from what was said follows {difference.Derived ?? "nothing more"}",
+                $"the table {difference.Table} holds {difference.Kept ?? "nothing more"}, "
+                + $"and from what was said follows {difference.Derived ?? "nothing more"}",
                 IsMendable: true)),
         ];
     }

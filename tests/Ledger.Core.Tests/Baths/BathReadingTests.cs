@@ -41,7 +41,7 @@ public sealed class BathReadingTests
         Assert.Null(reading.UsedPercent);
         Assert.Null(reading.RemainingSheets(Format.Parse("8x10")));
         Assert.Null(reading.EndedBy);
-        Assert.True(reading.Fits(Area.FromSquareInches(100_000)));
+        Assert.Null(reading.Fits(Area.FromSquareInches(100_000)));
     }
 
     [Fact]

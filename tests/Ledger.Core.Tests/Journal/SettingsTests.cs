@@ -82,6 +82,8 @@ public sealed class SettingsTests
         graduate         | 0.5   | yes
         graduate         | exact | yes
         graduate         | 0     | no
+        theme            | red   | yes
+        theme            | blue  | no
         colour           | red   | no
         """;
 

@@ -155,7 +155,7 @@ public sealed class DemoYearLedgerTests : IDisposable
     {
         Assert.Empty(_ledger.Bath("F5", DemoYear.LastDay)!.ClearingTests);
         Assert.Contains(_ledger.Journal(DemoYear.LastDay, null, 1000), entry =>
-            entry is { Kind: "clearing-test", UndoneBy: not null } && entry.Summary.Contains("in F5", StringComparison.Ordinal));
+            entry is { Kind: "clearing-test", UndoneBy: not null } && entry.Summary.Contains("F5", StringComparison.Ordinal));
     }
 
     [Fact]

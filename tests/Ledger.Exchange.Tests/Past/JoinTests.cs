@@ -1,6 +1,7 @@
 using Ledger.Core.Journal.Entries;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
+using Ledger.Storage.Deriving;
 
 namespace Ledger.Exchange.Tests.Past;
 

@@ -15,7 +15,7 @@ public sealed class PastTests
     public void A_mistyped_price_put_right_is_as_if_it_had_never_been_mistyped()
     {
         var right = DemoFile.Year.OfType<Delivery>().First(delivery => delivery.Lines.Any(line => line.Item == "fen80"));
-        var wrong = right with { Lines = [.. right.Lines.Select(line => line with { Price = new Money(999_000_000) })] };
+        var wrong = right with { Lines = [.. right.Lines.Select(line => line with { Price = line.Price is { } price ? price + price : null })] };
         using var never = new DemoFile();
         using var erred = new DemoFile(DemoFile.Year.Select(entry => entry == right ? wrong : entry));
         Assert.NotEqual(never.State(), erred.State());

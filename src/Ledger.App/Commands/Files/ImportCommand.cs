@@ -11,7 +11,8 @@ internal sealed class ImportCommand : ExplainedCommand
     private const string AllKinds = "all";
     private const string Journal = "journal";
     private readonly Workbench _bench;
-    private readonly Argument<string> _kind = Typed.Argument("kind", KindOf, $"{string.Join(", ", CsvImport.Kinds)}; all, for a folder; or journal, for a journal.jsonl");
+    private readonly Argument<string> _kind = Typed.Argument(
+        "kind", KindOf, $"{string.Join(", ", CsvImport.Kinds)}; all, for a folder; or journal, for a journal.jsonl");
     private readonly Argument<string?> _path = Typed.Argument<string?>(
         "file", Text.NotEmpty,
         "the CSV file, - for the standard input; with all, a folder that holds files named items.csv, deliveries.csv and so on");

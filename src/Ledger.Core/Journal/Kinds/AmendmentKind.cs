@@ -22,7 +22,7 @@ internal static partial class AmendmentKind
             : Parsed.Not<IReadOnlyList<FieldChange>>(Accepted),
         (changes, _) => string.Join("; ", changes.Select(Text))) { Placeholder = "FIELD=VALUE", Divider = "; " })
     {
-        Help = "what it is to say: " + Accepted, Example = "price=12.50", IsNeeded = true, IsArgument = true, Width = 50,
+        Help = "field=value, such as price=12.50; 2.fate=reject for the second line", Example = "price=12.50", IsNeeded = true, IsArgument = true, Width = 50,
     };
 
     private static readonly Field<string> Reason = new("reason", Notations.Line(200))

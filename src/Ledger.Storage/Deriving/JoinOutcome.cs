@@ -1,4 +1,4 @@
-namespace Ledger.Storage;
+namespace Ledger.Storage.Deriving;
 
 /// <summary>What came of joining two ledgers.</summary>
 /// <param name="Added">How many entries were added.</param>
