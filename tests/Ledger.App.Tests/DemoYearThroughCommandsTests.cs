@@ -72,7 +72,7 @@ public sealed class TypedYear : IDisposable
     public TypedYear()
     {
         foreach (var entry in DemoYear.Read(Room.Today))
-            Room.Do(TypedCommand.Of(entry));
+            Room.Do([.. TypedCommand.Of(entry with { Anyway = false }), "--anyway"]);
     }
 
     internal Darkroom Room { get; } = new();

@@ -12,6 +12,7 @@ public sealed class FormatSpellingTests : IDisposable
     public FormatSpellingTests()
     {
         Some.Stock(_file);
+        _file.Run("DELETE FROM said_name; DELETE FROM said");
         _file.Run("UPDATE item SET format = '4x5in' WHERE code = 'pan'");
         _file.Run("INSERT INTO film_format (code, unit, area) VALUES ('4x5in', 'sheet', 1225804)");
         _file.Reopen();

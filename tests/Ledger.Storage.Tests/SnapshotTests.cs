@@ -1,6 +1,7 @@
 using Ledger.Core.Costing;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
+using Ledger.Storage.Files;
 using Ledger.Storage.Tests.Support;
 
 namespace Ledger.Storage.Tests;
@@ -88,7 +89,7 @@ public sealed class SnapshotTests : IDisposable
     [Fact]
     public void A_reading_that_fails_lets_the_file_go()
     {
-        Assert.Throws<InvalidOperationException>(() => _file.Ledger.Read<int>(() => throw new InvalidOperationException($"{Seen()}")));
+        Assert.Throws<LedgerFileException>(() => _file.Ledger.Read<int>(() => throw new InvalidOperationException($"{Seen()}")));
         _writer.Post(Some.Session());
         Assert.Equal(46, OnHand());
         _file.Accept(Some.Session("S02"));

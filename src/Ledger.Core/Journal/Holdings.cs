@@ -336,6 +336,15 @@ public sealed class Holdings
         _containers[container.Place] = container;
     }
 
+    /// <summary>What a bath holds with more of a lot: one amount of each lot, as it is read from the file.</summary>
+    private List<BathContent> Poured(Bath bath, LotId lot, long quantity, Money value)
+    {
+        var known = bath.Contents.FirstOrDefault(content => content.Lot == lot);
+        var whole = known is null ? new BathContent(lot, new(quantity, _items[bath.Item].Unit), value)
+            : known with { Quantity = known.Quantity with { Base = known.Quantity.Base + quantity }, Value = known.Value + value };
+        return [.. bath.Contents.Where(content => content.Lot != lot).Append(whole).OrderBy(content => content.Lot.Value)];
+    }
+
     private void Change(PlaceId place, LotId lot, long quantity, Money value)
     {
         if (_containers.TryGetValue(place, out var container))
@@ -344,7 +353,7 @@ public sealed class Holdings
             _baths[place] = bath with
             {
                 Value = bath.Value + value,
-                Contents = [.. bath.Contents, new(lot, new(quantity, _items[bath.Item].Unit), value)],
+                Contents = Poured(bath, lot, quantity, value),
             };
     }
 }

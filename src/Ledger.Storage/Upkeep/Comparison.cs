@@ -11,7 +11,7 @@ namespace Ledger.Storage.Upkeep;
 internal sealed class Comparison
 {
     /// <summary>What is no part of what follows: the words themselves, what is typed and not saved, and totals that may hold a nought.</summary>
-    private static readonly string[] NotDerived = ["said", "said_name", "draft", "stock_month"];
+    private static readonly string[] NotDerived = ["said", "said_name", "draft", "stock_month", "bath_total"];
 
     private readonly SqliteConnection _schema;
     private readonly IReadOnlyList<string> _tables;

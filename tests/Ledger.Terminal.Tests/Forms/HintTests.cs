@@ -63,6 +63,8 @@ public sealed class HintTests
         yield return new CalendarForm(upkeep, "days.ics");
         yield return new CopyProcessForm(ledger, process);
         yield return new UndoForm(ledger, ledger.Journal(ledger.Today, null, 1)[0]);
+        var entry = ledger.Journal(ledger.Today, null, 1)[0];
+        yield return new AmendForm(ledger, entry, ledger.Said(entry.Number)!);
         yield return new DiscardForm(ledger, "F4");
         yield return new DropStepForm(ledger, process, process.Steps[0]);
         yield return new ExportForm(upkeep, "tables");
