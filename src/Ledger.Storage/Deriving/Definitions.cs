@@ -6,7 +6,6 @@ using Ledger.Core.Journal.Rules;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Storage.Reading;
-using Ledger.Storage.Writing;
 using NodaTime;
 
 namespace Ledger.Storage.Deriving;

@@ -4,9 +4,7 @@ using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Journal.Rules;
 using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 using Ledger.Storage.Reading;
-using Ledger.Storage.Writing;
 using Microsoft.Data.Sqlite;
 using NodaTime;
 

@@ -58,9 +58,9 @@ internal sealed class DemoFile : IDisposable
         _ => throw new InvalidOperationException("already posted"),
     };
 
-    public Undo Undo(long number) => new() { Key = $"undo-{Guid.NewGuid()}", Date = DemoYear.LastDay, Number = number, Reason = "mistake" };
+    public static Undo Undo(long number) => new() { Key = $"undo-{Guid.NewGuid()}", Date = DemoYear.LastDay, Number = number, Reason = "mistake" };
 
-    public Amendment Amend(string key, params FieldChange[] changes) => new()
+    public static Amendment Amend(string key, params FieldChange[] changes) => new()
     {
         Key = $"amendment-{Guid.NewGuid()}", Date = DemoYear.LastDay, Reference = key, Changes = changes, Reason = "mistyped",
     };

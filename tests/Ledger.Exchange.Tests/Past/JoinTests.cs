@@ -1,6 +1,5 @@
 using Ledger.Core.Journal.Entries;
 using Ledger.Exchange.Import;
-using Ledger.Storage;
 using Ledger.Storage.Deriving;
 
 namespace Ledger.Exchange.Tests.Past;
@@ -14,8 +13,8 @@ public sealed class JoinTests
     public void What_was_said_makes_the_same_ledger_once_more()
     {
         using var year = new DemoFile();
-        year.Accept(year.Undo(year.Accept(year.Amend(Held.Key, new FieldChange(0, "note", "windy"))).Number));
-        year.Accept(year.Amend(Held.Key, new FieldChange(1, "fate", "reject")));
+        year.Accept(DemoFile.Undo(year.Accept(DemoFile.Amend(Held.Key, new FieldChange(0, "note", "windy"))).Number));
+        year.Accept(DemoFile.Amend(Held.Key, new FieldChange(1, "fate", "reject")));
         using var again = new DemoFile([]);
         Assert.Null(again.Ledger.Join(year.Ledger.SaidLines(), dryRun: false).Refusal);
         Assert.Equal(year.State(), again.State());
@@ -29,9 +28,9 @@ public sealed class JoinTests
         using var one = new DemoFile();
         using var other = new DemoFile(one);
         one.Accept(Count("one", "syrup", 60));
-        one.Accept(one.Amend(Held.Key, new FieldChange(0, "note", "windy")));
+        one.Accept(DemoFile.Amend(Held.Key, new FieldChange(0, "note", "windy")));
         other.Accept(Count("other", "gloves", 20));
-        other.Accept(other.Undo(DemoFile.Year.ToList().FindIndex(entry => entry is KeeperNaming) + 1));
+        other.Accept(DemoFile.Undo(DemoFile.Year.ToList().FindIndex(entry => entry is KeeperNaming) + 1));
         using var both = new DemoFile(one);
         Assert.Equal(new JoinOutcome(2, DemoFile.Year.Count, null), both.Ledger.Join(other.Ledger.SaidLines(), dryRun: false));
         Assert.Null(other.Ledger.Join(one.Ledger.SaidLines(), dryRun: false).Refusal);
@@ -52,7 +51,7 @@ public sealed class JoinTests
         foreach (var (file, name) in new[] { (one, "one"), (other, "other") })
             file.Accept(what switch
             {
-                "both amended" => file.Amend(Held.Key, new FieldChange(0, "note", name)),
+                "both amended" => DemoFile.Amend(Held.Key, new FieldChange(0, "note", name)),
                 "same name" => DemoFile.Year.OfType<Delivery>().Last() with { Key = name, Date = DemoYear.LastDay },
                 _ => new Discard { Key = name, Date = DemoYear.LastDay, What = "syrup", Reason = "spilt",
                     Quantity = Core.Measures.Quantity.Of(60, Core.Measures.Unit.Millilitre) },

@@ -1,6 +1,5 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
 using Microsoft.Data.Sqlite;
 
 namespace Ledger.Exchange.Tests.Past;
@@ -19,7 +18,7 @@ public sealed class PastTests
         using var never = new DemoFile();
         using var erred = new DemoFile(DemoFile.Year.Select(entry => entry == right ? wrong : entry));
         Assert.NotEqual(never.State(), erred.State());
-        var posted = erred.Accept(erred.Amend(
+        var posted = erred.Accept(DemoFile.Amend(
             right.Key, [.. right.Lines.Select((line, i) => new FieldChange(i + 1, "price", line.Price is { } price ? $"{price.Amount}" : ""))]));
         Assert.Equal(never.State(), erred.State());
         Assert.Empty(erred.Ledger.Check(null, default).Problems);
@@ -33,10 +32,10 @@ public sealed class PastTests
         var before = file.State();
         var tried = 0;
         for (var number = 1L; number <= DemoFile.Year.Count; number += Step)
-            if (file.Ledger.Post(file.Undo(number)) is Posted undo)
+            if (file.Ledger.Post(DemoFile.Undo(number)) is Posted undo)
             {
                 tried++;
-                file.Accept(file.Undo(undo.Number));
+                file.Accept(DemoFile.Undo(undo.Number));
                 Assert.Equal(before, file.State());
             }
 
@@ -54,7 +53,7 @@ public sealed class PastTests
         {
             var entry = DemoFile.Year[i];
             using var without = new DemoFile();
-            if (entry is Undo || without.Ledger.Post(without.Undo(i + 1)) is not Posted)
+            if (entry is Undo || without.Ledger.Post(DemoFile.Undo(i + 1)) is not Posted)
             {
                 refused++;
                 continue;
@@ -88,12 +87,12 @@ public sealed class PastTests
         using var file = new DemoFile();
         var session = DemoFile.Year.OfType<SessionLog>().First();
         var before = file.Ledger.SheetsOf(session.Session, file.Ledger.Today).Select(sheet => sheet.Negative).ToList();
-        file.Accept(file.Amend(session.Key, new FieldChange(1, "fate", "reject")));
+        file.Accept(DemoFile.Amend(session.Key, new FieldChange(1, "fate", "reject")));
         var after = file.Ledger.SheetsOf(session.Session, file.Ledger.Today).Select(sheet => sheet.Negative).ToList();
         var first = session.Lines[0].Sheets;
         Assert.All(after.Take(first), Assert.Null);
         Assert.Equal(before.Skip(first), after.Skip(first));
-        file.Accept(file.Amend(session.Key, new FieldChange(1, "fate", "negative")));
+        file.Accept(DemoFile.Amend(session.Key, new FieldChange(1, "fate", "negative")));
         Assert.Equal(before, file.Ledger.SheetsOf(session.Session, file.Ledger.Today).Select(sheet => sheet.Negative));
     }
 
@@ -103,7 +102,7 @@ public sealed class PastTests
         using var file = new DemoFile();
         var first = DemoFile.Year.ToList().FindIndex(entry => entry is Delivery delivery && delivery.Lines.Any(line => line.Item == "fen80")) + 1;
         var (bytes, state) = (File.ReadAllBytes(file.FilePath), file.State());
-        var refusal = Assert.IsType<NotPosted>(file.Ledger.Post(file.Undo(first))).Refusal;
+        var refusal = Assert.IsType<NotPosted>(file.Ledger.Post(DemoFile.Undo(first))).Refusal;
         Assert.Equal(RefusalKind.DependedOn, refusal.Kind);
         Assert.Matches(@"^entry \d+ of \d{4}-\d\d-\d\d \(.*\) would no longer hold: .*; take back or put right entry \d+ first$", refusal.Sentence);
         Assert.Equal(state, file.State());
@@ -130,7 +129,7 @@ public sealed class PastTests
     public void Any_altered_value_is_found()
     {
         using var year = new DemoFile();
-        year.Accept(year.Undo(year.Accept(year.Amend(DemoFile.Year.OfType<SessionLog>().First().Key, new FieldChange(0, "note", "x"))).Number));
+        year.Accept(DemoFile.Undo(year.Accept(DemoFile.Amend(DemoFile.Year.OfType<SessionLog>().First().Key, new FieldChange(0, "note", "x"))).Number));
         var columns = year.Ledger.Tables.Where(table => table != "draft")
             .SelectMany(table => year.Ledger.Columns(table).Select(column => (table, column))).ToList();
         var (altered, unseen) = (0, new List<string>());

@@ -1,5 +1,4 @@
 using Ledger.Core.Journal.Entries;
-using Ledger.Core.Stock;
 using Ledger.Terminal.Pages;
 using Ledger.Terminal.Tests.Fakes;
 using Terminal.Gui.Input;
