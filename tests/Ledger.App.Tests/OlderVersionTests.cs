@@ -64,6 +64,25 @@ public class OlderVersionTests
     }
 
     [Fact]
+    public void What_is_recorded_afterwards_can_be_late_taken_back_and_put_right()
+    {
+        using var room = new Darkroom(new(2026, 3, 15));
+        Unpack(room.Ledger);
+        room.Do("record", "count", "gloves", "20", "--reason", "counted", "--reference", "counted");
+        IsInOrder();
+        room.Do("record", "undo", "180", "--reason", "wrong");
+        IsInOrder();
+        room.Do("record", "item", "syrup", "--date", "2026-03-01", "--lead-time-days", "20");
+        IsInOrder();
+        room.Do("record", "count", "gloves", "21", "--date", "2026-03-14", "--reason", "late");
+        room.Do("record", "amendment", "counted", "found=19", "--reason", "mistyped");
+        IsInOrder();
+        Assert.Contains("did not keep its words", room.Run("record", "amendment", "50", "note=x", "--reason", "y").Error, StringComparison.Ordinal);
+
+        void IsInOrder() => Assert.Equal("", string.Join("; ", room.Run("check", "--json").Json.GetProperty("problems").EnumerateArray()));
+    }
+
+    [Fact]
     public void It_is_restored_as_a_backup_and_reads_the_same()
     {
         using var room = new Darkroom(new(2026, 3, 15));

@@ -41,6 +41,8 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
     /// <summary>The position from which a definition has effect.</summary>
     public Position EffectiveFrom(Said said)
     {
+        if (said.Key.StartsWith(Horizon.Prefix, StringComparison.Ordinal))
+            return Position.Start;
         if (HasUsualValue(said.Kind, said.Name!))
             return IsOfTheBeginning(said) ? Position.Start : standing.PositionOf(said);
         var first = log.Definitions(said.Kind, said.Name!).Where(one => standing.Holds(one.Key))
@@ -130,7 +132,9 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
     private Decision Decide(Said said, Holdings holdings, LocalDate today) => PostingRules.Decide(
         standing.EntryOf(said, ReadingTerms.Of(holdings, today)), holdings, new JournalReader(inside), today, log.Names(said.Key));
 
-    private long Number(string key) => inside.Connection.ExecuteScalar<long>("SELECT id FROM entry WHERE key = @key", new { key });
+    /// <summary>The number of a definition's entry; 0 for what an earlier version defined, whose rows stand there already.</summary>
+    private long Number(string key) =>
+        inside.Connection.QueryFirstOrDefault<long?>("SELECT id FROM entry WHERE key = @key", new { key }) ?? 0;
 
     /// <summary>A process is counted once more from the version on that an earlier program left; it keeps its number.</summary>
     private void Forget(string kind, string name, Holdings holdings)

@@ -14,7 +14,8 @@ namespace Ledger.Storage.Deriving;
 /// </summary>
 internal sealed class Horizon(SqliteConnection connection, SaidLog log)
 {
-    private const string Prefix = "kept:";
+    /// <summary>How the keys of such definitions begin.</summary>
+    public const string Prefix = "kept:";
 
     /// <summary>Puts the definitions of an older ledger into words, once, before its first new entry.</summary>
     public void KeepDefinitions(Func<Holdings> now, Instant today)

@@ -63,7 +63,10 @@ internal static class UndoKind
         File = "undone",
         Title = "Take back an entry",
         Purpose = "An earlier entry is taken back, on its own day and with a reason; both stay in the journal.",
-        Details = ["What came after it may depend on it; then the later entries are taken back first."],
+        Details =
+        [
+            "What followed from it is worked out again. An entry that could no longer hold refuses it and is named. An undo can be taken back too.",
+        ],
         Example = "57 --reason \"typed twice\"",
         IsDated = false,
         Bound =
