@@ -16,7 +16,7 @@ public sealed partial class NativeTests
             Assert.Skip("what a process spends is asked of Linux");
         var (ledger, pidFile) = (Demo(), Path.Combine(binary.Folder, $"{Guid.NewGuid():N}.pid"));
         using var terminal = new Tmux($"sh -c \"echo \\$\\$ >{pidFile}; exec {binary.Binary} --file {ledger}\"");
-        terminal.Await("1 Today");
+        terminal.Await("2 Shelf");
         terminal.Press("6");
         terminal.Await("session S22");
         Thread.Sleep(2000);

@@ -16,7 +16,7 @@ public sealed partial class NativeTests
     {
         NeedTmux();
         using var terminal = new Tmux($"{Started(out var pid)}; echo was $?; stty -a | tr ' ' '\\n' | grep icanon");
-        terminal.Await("1 Today");
+        terminal.Await("2 Shelf");
         Signal(signal, pid);
         terminal.Await($"was {status}");
         terminal.Await("icanon");
@@ -31,7 +31,7 @@ public sealed partial class NativeTests
         using var terminal = new Tmux("bash --norc -i");
         terminal.Press(Started(out var pid));
         terminal.Press("Enter");
-        terminal.Await("1 Today");
+        terminal.Await("2 Shelf");
         Signal("TSTP", pid);
         terminal.Await("Stopped");
         Assert.Equal(Given, terminal.Known(Modes));
@@ -40,7 +40,7 @@ public sealed partial class NativeTests
         terminal.Await("\nicanon");
         terminal.Press("fg");
         terminal.Press("Enter");
-        terminal.Await("1 Today");
+        terminal.Await("2 Shelf");
         Assert.StartsWith("11", terminal.Known(Modes), StringComparison.Ordinal);
         terminal.Press("2");
         terminal.Await("Corvane");
