@@ -13,7 +13,7 @@ public static class AllScenarios
         yield return new FirstUse();
         yield return new Posting("record a count", 1, "entry 168", _ => ["record", "count", "fen80", "48", "--reason", "counted again"]);
         yield return new Posting(
-            "record a session", 1, "entry 168", _ => ["record", "session", "S90", "--process", "film", "--sheets", "2 fen80 N"]);
+            "record a session", 1, "entry 168", _ => ["record", "session", "S90", "--process", "film", "--sheets", "2 fen80 N", "--anyway"]);
         yield return new Posting("import", 12, "12 entries", room => ["import", "deliveries", room.Path("deliveries.csv")]);
         if (Tmux.IsHere)
             yield return new OnTheScreens();
