@@ -102,4 +102,19 @@ public sealed class PostingTests : IDisposable
         foreach (var month in Enumerable.Range(1, 12))
             Assert.True(new CostReading(_file.Ledger.Costs(Some.Day(month, 1), Some.Day(month, 28))).Reconciles);
     }
+
+    /// <summary>A number typed with noughts at its end is the same number: what is derived anew from the words is what was written at first.</summary>
+    [Fact]
+    public void Noughts_at_the_end_of_a_number_make_no_difference()
+    {
+        Some.Stock(_file);
+        _file.Accept(Some.Define(Some.Film("ortho") with { ServiceLevel = 0.950m }));
+        _file.Accept(Some.Delivery("pan", 0.60m, 123.450m) with { Currency = "USD", Rate = 0.7700m });
+        var process = Some.Process();
+        _file.Accept(process with
+        {
+            Key = Some.Key(), Process = "warm tray", Steps = [.. process.Steps.Select(step => step with { Minutes = 5.0m, Celsius = 20.00m })],
+        });
+        Assert.Empty(_file.Ledger.Check(null, default).Problems);
+    }
 }

@@ -28,7 +28,7 @@ internal static class JsonMeasures
         }
 
         json.WriteStartObject(name);
-        json.WriteNumber("value", Plain(known));
+        json.WriteNumber("value", Scaled.Plain(known));
         json.WriteString("unit", unit.Name());
         json.WriteEndObject();
     }
@@ -54,13 +54,10 @@ internal static class JsonMeasures
     public static void WriteFigure(this Utf8JsonWriter json, string name, decimal? number)
     {
         if (number is { } known)
-            json.WriteNumber(name, Plain(Math.Round(known, 6, MidpointRounding.AwayFromZero)));
+            json.WriteNumber(name, Scaled.Plain(Math.Round(known, 6, MidpointRounding.AwayFromZero)));
         else
             json.WriteNull(name);
     }
 
     public static void WriteArea(this Utf8JsonWriter json, string name, Area? area) => json.WriteFigure(name, area?.SquareInches);
-
-    /// <summary>Dividing by one with many decimals drops a decimal's trailing zeros.</summary>
-    private static decimal Plain(decimal number) => number / 1.000000000000000000000000000000m;
 }

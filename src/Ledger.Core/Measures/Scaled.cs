@@ -27,4 +27,13 @@ public static class Scaled
     /// <summary>The number with at most <paramref name="decimals"/> decimals and no trailing zeros, in the invariant culture.</summary>
     public static string ToText(decimal value, int decimals) =>
         Math.Round(value, decimals, MidpointRounding.AwayFromZero).ToString("0.######", CultureInfo.InvariantCulture);
+
+    /// <summary>
+    /// The same number without trailing zeros (0.60 is 0.6), so that it is written one way, however it was typed or computed. Dividing by one with
+    /// many decimals drops them.
+    /// </summary>
+    public static decimal Plain(decimal value) => value / 1.000000000000000000000000000000m;
+
+    /// <summary>The number in full, without trailing zeros, in the invariant culture.</summary>
+    public static string? PlainText(decimal? value) => value is { } known ? Plain(known).ToString(CultureInfo.InvariantCulture) : null;
 }

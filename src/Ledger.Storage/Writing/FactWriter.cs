@@ -1,4 +1,3 @@
-using System.Globalization;
 using Dapper;
 using Ledger.Core.Baths;
 using Ledger.Core.Journal;
@@ -73,7 +72,7 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
             MinimumPer80 = item.MinimumPer80SquareInches?.Microlitres, FixerFactor = item.FixerFactorThousandths,
             item.Keeping.SealedDays, item.Keeping.OpenedFullDays, item.Keeping.OpenedPartDays, item.Keeping.WorkingFullDays,
             item.Keeping.WorkingPartDays, item.Keeping.TrayHours, item.LeadTimeDays,
-            ServiceLevel = item.ServiceLevel?.ToString(CultureInfo.InvariantCulture), MinimumOnHand = item.MinimumOnHand?.Base,
+            ServiceLevel = Scaled.PlainText(item.ServiceLevel), MinimumOnHand = item.MinimumOnHand?.Base,
             item.Formula, item.Cautions,
         });
 
@@ -101,9 +100,9 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
             {
                 Id = lot.Id.Value, entry, lot.Item, Quantity = lot.Quantity.Base, Cost = lot.Cost.Millionths, lot.Batch,
                 ExpiresOn = lot.ExpiresOn is { } day ? Dates.Text(day) : null, lot.Storage,
-                Packs = paid.Landed.Packs.ToString(CultureInfo.InvariantCulture), Price = paid.Landed.Price.Millionths,
+                Packs = Scaled.PlainText(paid.Landed.Packs), Price = paid.Landed.Price.Millionths,
                 Discount = paid.Landed.Discount.Millionths, Shipping = paid.Landed.Shipping.Millionths, Duty = paid.Landed.Duty.Millionths,
-                paid.Currency, Rate = paid.Rate?.ToString(CultureInfo.InvariantCulture),
+                paid.Currency, Rate = Scaled.PlainText(paid.Rate),
             });
         new HandlingWriter(connection).WriteOrigin(lot, mixedFrom: null);
     }

@@ -1,5 +1,5 @@
-using System.Globalization;
 using Dapper;
+using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
 using Microsoft.Data.Sqlite;
@@ -41,7 +41,7 @@ internal sealed class ProcessWriter(SqliteConnection connection, long entry)
         {
             id, step.Number, Role = step.Role.Name(), step.Item, Dilution = step.Dilution?.Text,
             WorkingVolume = step.WorkingVolume?.Microlitres, Amount = step.Amount?.Base, Use = step.Use.Name(), Per = step.Per.Name(),
-            Minutes = step.Minutes?.ToString(CultureInfo.InvariantCulture), step.Note, VolumesByFormat = step.VolumesByFormat?.Text,
-            Celsius = step.Celsius?.ToString(CultureInfo.InvariantCulture),
+            Minutes = Scaled.PlainText(step.Minutes), step.Note, VolumesByFormat = step.VolumesByFormat?.Text,
+            Celsius = Scaled.PlainText(step.Celsius),
         });
 }
