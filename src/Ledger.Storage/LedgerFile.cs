@@ -55,6 +55,33 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         return new(full, connection, backup, clock);
     }
 
+    /// <summary>
+    /// What this ledger knew at the end of a day, with that day as its today: what was recorded later is not in it. A ledger in memory that can only be
+    /// read.
+    /// </summary>
+    /// <exception cref="LedgerFileException">An earlier version recorded later than that day and kept no words of it.</exception>
+    public LedgerFile KnownOn(LocalDate day)
+    {
+        var end = day.PlusDays(1).AtStartOfDayInZone(_clock.Zone).ToInstant();
+        var memory = FileOpener.Connect(":memory:");
+        try
+        {
+            Read(snapshot =>
+            {
+                snapshot.Connection.BackupDatabase(memory);
+                return true;
+            });
+            new KnownThen(memory, day).Forget(end);
+            memory.Run("PRAGMA query_only = ON");
+            return new(Path, memory, null, new(new StoppedClock(end - Duration.FromTicks(1)), _clock.Zone, _clock.Calendar));
+        }
+        catch
+        {
+            memory.Dispose();
+            throw;
+        }
+    }
+
     /// <inheritdoc/>
     public T Read<T>(Func<T> reading) => Hold(_ => Trouble.GuardFigures(Path, reading));
 
@@ -325,5 +352,11 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
             _holdings.Forget();
             throw;
         }
+    }
+
+    /// <summary>A clock that stands at one moment.</summary>
+    private sealed class StoppedClock(Instant moment) : IClock
+    {
+        public Instant GetCurrentInstant() => moment;
     }
 }

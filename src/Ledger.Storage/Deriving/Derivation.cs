@@ -80,6 +80,14 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
         return new(outcomes, [.. HoldingsChange.Between(before, holdings), .. CostEffects(costs, Costs(suffix), holdings)]);
     }
 
+    /// <summary>Says of each undo and amendment whether it holds.</summary>
+    public void CountActs()
+    {
+        foreach (var said in _log.All().Where(said => said.IsAct).ToList())
+            connection.Execute(
+                "UPDATE entry SET counts = @counts WHERE key = @Key", new { said.Key, counts = Standing.Holds(said.Key) ? 1 : 0 });
+    }
+
     /// <summary>An entry that does not count is shown by what was said alone: no rule says what it would have done.</summary>
     private void Count(Head head)
     {
