@@ -3,6 +3,7 @@ using Ledger.Core.Costing;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Rules;
+using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
@@ -151,13 +152,20 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         Read(snapshot => new JournalReader(snapshot).Page(asOf, before, atMost));
 
     /// <inheritdoc/>
+    public IReadOnlyList<JournalEntry> JournalOf(LocalDate day) => Read(snapshot => new JournalReader(snapshot).OfDay(day));
+
+    /// <inheritdoc/>
     public Entry? Said(long number, string? key = null) => Read(snapshot =>
     {
         var past = new JournalReader(snapshot);
         var log = new SaidLog(snapshot.Connection);
         return (key is null ? past.Find(number) : past.Find(key)) is { } entry && log.Find(entry.Key) is { } said
-            ? new Standing(log).EntryOf(said, Core.Journal.Kinds.ReadingTerms.Of(Now(snapshot), Today)) : null;
+            ? Numbered(new Standing(log).EntryOf(said, Core.Journal.Kinds.ReadingTerms.Of(Now(snapshot), Today)), past) : null;
     });
+
+    /// <summary>What an entry comes before is shown by its number, as people name entries.</summary>
+    private static Entry Numbered(Entry entry, JournalReader past) =>
+        past.NumberOf(entry.Before) is { } before ? entry with { Before = Scaled.ToText(before, 0) } : entry;
 
     /// <inheritdoc/>
     public IReadOnlyList<SessionRecord> Sessions(LocalDate asOf, SessionRecord? before, int atMost) =>
