@@ -123,7 +123,8 @@ internal sealed class JournalModel : TableModel
         var day = Ledger.JournalOf(entry.Date);
         var at = day.ToList().FindIndex(one => one.Number == entry.Number);
         return at < 0 || day.Count == 1 ? null
-            : $"{at + 1} of {day.Count}" + (at == 0 ? "" : $", after entry {day[at - 1].Number}") + (at == day.Count - 1 ? "" : $", before entry {day[at + 1].Number}");
+            : $"{at + 1} of {day.Count}" + (at == 0 ? "" : $", after entry {day[at - 1].Number}")
+                + (at == day.Count - 1 ? "" : $", before entry {day[at + 1].Number}");
     }
 
     /// <summary>What names the row of an entry.</summary>

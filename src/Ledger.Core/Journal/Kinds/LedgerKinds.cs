@@ -30,6 +30,7 @@ internal static class SettingKind
         File = "settings",
         Title = "Setting",
         Purpose = "A setting of the whole ledger is changed.",
+        IsDated = false,
         Example = "liquids floz",
         Bound = [new(Name, entry => entry.Setting), new(Value, entry => entry.Value)],
         With = values => new()
