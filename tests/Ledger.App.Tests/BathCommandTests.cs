@@ -154,7 +154,7 @@ public class BathCommandTests
         string[] plan = ["plan", "session", "--process", "two", "--sheets", "4 practice N", "--exit-code"];
         var open = room.Run([.. plan, "--bath", "F9"]);
         Assert.Equal(10, open.Status);
-        Assert.Contains("several baths of sourbath would do: name ST1 or ST2", open.Out, StringComparison.Ordinal);
+        Assert.Contains("several baths of sourbath can be used: name ST1 or ST2", open.Out, StringComparison.Ordinal);
         Assert.Equal(0, room.Run([.. plan, "--bath", "F9,ST2"]).Status);
 
         room.Do("record", "plan", "sunday", "--on", "2026-12-06", "--process", "two", "--sheets", "4 practice N", "--bath", "F4, ST2");

@@ -19,7 +19,7 @@ public sealed record WasteJug
     /// <summary>What it holds when full.</summary>
     public required Volume Size { get; init; }
 
-    /// <summary>The day it was begun.</summary>
+    /// <summary>The day it was started.</summary>
     public required LocalDate StartedOn { get; init; }
 
     /// <summary>What is in it, the first one first.</summary>

@@ -33,7 +33,7 @@ public static class BottleLabel
             $"{bath.Role.Name()} for {bath.Material.Name()}, {bath.WorkingVolume.ToText(style)} {bath.Dilution}",
             $"mixed {Dates.Text(bath.MixedOn)}",
             DiscardBy(GoodUntil.OfWorkingSolution(bath.Keeping, bath.MixedOn)),
-            bath.TotalCapacity is { } capacity ? $"takes {capacity.ToText(style)} ({bath.Capacity!.Basis})" : "no capacity is set",
+            bath.TotalCapacity is { } capacity ? $"capacity {capacity.ToText(style)} ({bath.Capacity!.Basis})" : "no capacity is set",
         ],
         [.. Foot(item), .. item.Role == ItemRole.Fixer ? ["Used fixer holds silver: collect it."] : Array.Empty<string>()]);
 

@@ -52,7 +52,7 @@ public sealed partial class NativeTests(PublishedBinary binary) : IClassFixture<
         terminal.Press("6");
         terminal.Await("session S22");
         Do("--file", ledger, "record", "discard", "practice", "1", "--reason", "bent");
-        terminal.Await("threw away 1 sheet of practice");
+        terminal.Await("discarded 1 sheet of practice");
         terminal.Press("C-q");
         terminal.Await("ended with 0");
     }

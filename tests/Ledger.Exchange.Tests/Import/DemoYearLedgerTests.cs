@@ -180,8 +180,8 @@ public sealed class DemoYearLedgerTests : IDisposable
                 ("sessions:S07", "ortho16/1 was good until 2024-08-31 (expiry date)"),
                 ("jug_handovers:demo-jug-1-handover", Disposal),
                 ("sessions:S19", "bath F3 was good until 2026-01-02; it is 189 days old"),
-                ("rotations:#", "this is rotation 3 of 3: the next time both baths are mixed anew"),
-                ("rotations:#", "this is rotation 3 of 3: the next time both baths are mixed anew"),
+                ("rotations:#", "this is rotation 3 of 3: the next time a fresh pair is mixed"),
+                ("rotations:#", "this is rotation 3 of 3: the next time a fresh pair is mixed"),
                 ("deliveries:demo-fen80-january-part-1", "25 sheets of fen80 are still to come of order spring-film"),
             ],
             remarks);

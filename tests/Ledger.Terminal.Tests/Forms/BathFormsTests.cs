@@ -30,7 +30,7 @@ public sealed class BathFormsTests
         using var screen = new Screen(ledger);
 
         screen.Type("3").Find("rotate");
-        Assert.Contains("in use -> poured out", screen.Text);
+        Assert.Contains("in use -> discarded", screen.Text);
         Assert.Contains("second -> first", screen.Text);
         screen.Press(Key.F8);
 
@@ -184,7 +184,7 @@ public sealed class BathFormsTests
         good["reason"].Type("specks");
         var blocks = Assert.IsType<Ready>(good.Judge()).Blocks;
         Assert.Contains(blocks, block => block.Lines(78).Any(line => line.Contains("F5 is good until 2026-07-24.", StringComparison.Ordinal)));
-        Assert.Contains(blocks, block => block.Lines(78).Any(line => line.Contains("in use -> poured out", StringComparison.Ordinal)));
+        Assert.Contains(blocks, block => block.Lines(78).Any(line => line.Contains("in use -> discarded", StringComparison.Ordinal)));
     }
 
     [Fact]

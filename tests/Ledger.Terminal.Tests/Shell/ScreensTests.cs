@@ -205,7 +205,7 @@ public sealed class ScreensTests
         ledger.Version++;
         screen.Shell.Poll();
 
-        Assert.Contains("threw away 1 sheet of fen80", screen.Text);
+        Assert.Contains("discarded 1 sheet of fen80", screen.Text);
         Assert.Contains(selected, screen.Text);
     }
 

@@ -33,5 +33,5 @@ internal sealed class PrintBottleLabel : PrintCommand
     private static List<Label> Of(string what, Holdings holdings) => BottleLabel.Named(what, holdings).ToList() is { Count: > 0 } labels
         ? labels
         : throw new RefusedByCommandException(
-            $"\"{what}\" is no bottle, no bath in use, and no item that is on the shelf; `show shelf` and `show baths` list them");
+            $"there is no bottle, bath in use or item on the shelf called \"{what}\"; `show shelf` and `show baths` list them");
 }

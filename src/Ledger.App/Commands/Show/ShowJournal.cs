@@ -14,7 +14,7 @@ internal sealed class ShowJournal : ShowCommand<IReadOnlyList<JournalEntry>>
     private readonly LastOption _last = new("entries", 50);
 
     public ShowJournal(Workbench bench)
-        : base(bench, "journal", "All that was recorded, the last entry first.") => Options.Add(_last);
+        : base(bench, "journal", "Shows all that was recorded, the last entry first.") => Options.Add(_last);
 
     protected override IReadOnlyList<JournalEntry> Read(View view, ParseResult parse) =>
         view.Ledger.Journal(view.AsOf, null, _last.In(parse));

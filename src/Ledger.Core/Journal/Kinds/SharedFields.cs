@@ -6,7 +6,7 @@ namespace Ledger.Core.Journal.Kinds;
 /// <summary>Fields that mean the same in several kinds.</summary>
 internal static class SharedFields
 {
-    private const string Disposal = "local rules and the maker's safety data sheet say where it may go";
+    private const string Disposal = "the maker's safety data sheet and local rules say where it may go";
 
     /// <summary>The bottle to draw from.</summary>
     public static Field<string> Bottle { get; } = new("container", Notations.Known("BOTTLE"))

@@ -4,7 +4,7 @@ using Ledger.Core.Measures;
 
 namespace Ledger.Core.Journal.Rules;
 
-/// <summary>Waste jugs: begun, filled, handed over. The ledger keeps count; what may go where is not for it to say.</summary>
+/// <summary>Waste jugs: started, filled, handed over. The ledger keeps count; what may go where is not for it to say.</summary>
 internal static class JugRules
 {
     private const string Caution =
@@ -15,14 +15,14 @@ internal static class JugRules
         var code = Require.Name(start.Jug, "a jug");
         Require.That(start.Size > default(Volume), $"the size of {code} must be more than nothing");
         if (draft.Holdings.Jug(code) is not null)
-            throw new RefusedException(RefusalKind.AlreadyThere, $"jug {code} stands there already; hand it over first or name another");
+            throw new RefusedException(RefusalKind.AlreadyThere, $"jug {code} is in use already; hand it over first or give this one another name");
         var contents = Require.Name(start.Contents, $"what goes into {code}");
         draft.Add(new JugStarted(new()
         {
             Place = draft.NewPlace(), Code = code, Contents = contents, Size = start.Size, StartedOn = start.Date,
         }));
         draft.Show(code, "-", $"empty, {start.Size.ToText(draft.Style)}");
-        draft.Summary = $"began jug {code} for {contents}, {start.Size.ToText(draft.Style)}";
+        draft.Summary = $"started jug {code} for {contents}, {start.Size.ToText(draft.Style)}";
     }
 
     public static void Post(JugFilling filling, Draft draft)
@@ -49,6 +49,6 @@ internal static class JugRules
         draft.Add(new JugFilled(jug.Place, volume, what, material));
         draft.Show(jug.Code, jug.Held.ToText(draft.Style), (jug.Held + volume).ToText(draft.Style));
         if (volume > jug.Room)
-            draft.Remark($"jug {jug.Code} holds {jug.Size.ToText(draft.Style)} when full; by the book it would run over");
+            draft.Remark($"jug {jug.Code} holds {jug.Size.ToText(draft.Style)} when full and would run over: {jug.Room.ToText(draft.Style)} fit in");
     }
 }
