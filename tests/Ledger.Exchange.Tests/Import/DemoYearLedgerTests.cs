@@ -179,7 +179,7 @@ public sealed class DemoYearLedgerTests : IDisposable
                     "fen80/2 comes out of the cold: leave it closed for 24 hours and open it on 2025-05-23 at the earliest, or it sweats"),
                 ("sessions:S07", "ortho16/1 was good until 2024-08-31 (expiry date)"),
                 ("jug_handovers:demo-jug-1-handover", Disposal),
-                ("sessions:S19", "bath F3 was good until 2026-01-02; it is 189 days old"),
+                ("sessions:S19", "bath F3 was good until 2026-01-02 and is 189 days old"),
                 ("rotations:#", "this is rotation 3 of 3: the next time a fresh pair is mixed"),
                 ("rotations:#", "this is rotation 3 of 3: the next time a fresh pair is mixed"),
                 ("deliveries:demo-fen80-january-part-1", "25 sheets of fen80 are still to come of order spring-film"),

@@ -82,11 +82,11 @@ public sealed class BathFormsTests
         ledger.Did(new ItemDefinition { Key = "indicator", Date = new(2026, 3, 1), Item = fixer with { Indicator = "purple" } });
         var look = new KindForm(ledger, "indicator", ("bath", "F5"));
         look["colour"].Type("purple");
-        Assert.Contains(Assert.IsType<Ready>(look.Judge()).Posting.Effects, effect => effect is { What: "F5", After: "ended by sight" });
+        Assert.Contains(Assert.IsType<Ready>(look.Judge()).Posting.Effects, effect => effect is { What: "F5", After: "exhausted by sight" });
 
         var strip = new KindForm(ledger, "control-strip", ("bath", "F5"));
         strip["result"].Type("speed -0.12");
-        Assert.Contains("no developer", Assert.IsType<Rejected>(strip.Judge()).Refusal.Sentence, StringComparison.Ordinal);
+        Assert.Contains("not a developer", Assert.IsType<Rejected>(strip.Judge()).Refusal.Sentence, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -96,7 +96,7 @@ public sealed class BathFormsTests
         var baths = new BathsModel(ledger);
         baths.Refresh();
         Assert.Contains(baths.Actions, key => key.Label == "Rotate pair");
-        Assert.Contains(baths.Details(0).SelectMany(block => block.Lines(120)), line => line.Contains("the pair is at rotation 0 of at most 3", StringComparison.Ordinal));
+        Assert.Contains(baths.Details(0).SelectMany(block => block.Lines(120)), line => line.Contains("rotated 0 of 3 times", StringComparison.Ordinal));
 
         ledger.Did(new Discard { Key = "gone", Date = Some.Today, What = "F5", Reason = "spent" });
         baths.Refresh();
@@ -143,10 +143,10 @@ public sealed class BathFormsTests
         var baths = new BathsModel(ledger);
         baths.Refresh();
 
-        Assert.Equal("!! spent by sight", baths.Cell(1, 1));
+        Assert.Equal("!! exhausted by sight", baths.Cell(1, 1));
         var text = string.Join('\n', baths.Details(1).SelectMany(block => block.Lines(60)));
-        Assert.Contains("2026-03-01 by sight: specks", text, StringComparison.Ordinal);
-        Assert.Contains("stands in: open tray", text, StringComparison.Ordinal);
+        Assert.Contains("since 2026-03-01: specks", text, StringComparison.Ordinal);
+        Assert.Contains("kept in: open tray", text, StringComparison.Ordinal);
     }
 
     [Fact]
