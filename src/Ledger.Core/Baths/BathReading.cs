@@ -107,7 +107,7 @@ public sealed record BathReading
         if (Replenishment?.CeilingReachedOn is { } day)
             yield return new(BathEnd.Replenisher, day, "replenisher added up to its ceiling");
         if (GoodUntil is { } limit && limit.IsPast(_today))
-            yield return new(BathEnd.Age, limit.Date.PlusDays(1), $"{limit.Rule.Name()} over");
+            yield return new(BathEnd.Age, limit.Date.PlusDays(1), $"{limit.Rule.Name()} is over");
         if (Bath.ClearingTests.FirstOrDefault(test => test.IsExhaustedAt(Bath.Limits.ExhaustedMultipleThousandths)) is { } test)
             yield return new(
                 BathEnd.Test, test.Date, $"{test.Film} cleared in {test.Seconds:0.#} s, {test.Ratio:0.00} times the fresh time");

@@ -23,7 +23,7 @@ internal static class BathEndBlocks
     }
 
     private static Block Ends(BathReading reading) => Block.Of("What ends it", [
-        .. reading.Ends.Select(end => $"It is {end.By.State()} since {Dates.Text(end.On)}: {end.Reason}."),
+        .. reading.Ends.Select(end => ScreenText.Sentence($"{end.By.State()} on {Dates.Text(end.On)}: {end.Reason}")),
         .. reading.ComesFirst is { } next
             ? [$"First to come, at the use so far: {next.By.Name()}, about {Dates.Text(next.On)} ({next.Reason})."]
             : Array.Empty<string>(),

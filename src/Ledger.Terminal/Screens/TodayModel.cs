@@ -173,7 +173,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
             return _holdings.Process(prospect.Process)?.Reused.Any() == true ? "no bath is in use: mix one (B)" : "needs no bath";
         if (prospect.RoomInBath is not { } room)
             return $"bath {code}: no capacity is set";
-        return room == Area.Zero ? $"bath {code}: no capacity left" : $"bath {code}: {room.ToText(style)} of capacity left";
+        return room == Area.Zero ? $"bath {code}: no longer usable" : $"bath {code}: {room.ToText(style)} of capacity left";
     }
 
     private IEnumerable<string> Films(int width)
