@@ -177,7 +177,8 @@ public class BathCommandTests
         room.Do("record", "bath", "D1", "seasoned", "1l");
         room.Do("record", "session", "S23", "--process", "deep", "--sheets", "4 practice practice", "--bath", "F4");
         Assert.Contains("bath D1: 80 ml of replenisher due", room.Do("show", "today"), StringComparison.Ordinal);
-        room.Do("record", "top-up", "D1", "80ml", "--poured-off", "60ml", "--jug", "J2");
+        room.Do("record", "jug-start", "J3", "5l", "used developer");
+        room.Do("record", "top-up", "D1", "80ml", "--poured-off", "60ml", "--jug", "J3");
         Assert.DoesNotContain("replenisher due", room.Do("show", "today"), StringComparison.Ordinal);
         Assert.Contains("60 ml  film developer D1", room.Do("show", "jugs"), StringComparison.Ordinal);
         Assert.Contains("is not a developer", room.Run("record", "control-strip", "F4", "fine").Error, StringComparison.Ordinal);
@@ -188,7 +189,7 @@ public class BathCommandTests
         Assert.Equal([false, true], room.Run("show", "bath", "D1", "--json").Json.GetProperty("controlStrips").EnumerateArray()
             .Select(strip => strip.GetProperty("isWithinLimits").GetBoolean()));
         Assert.Contains("mix a fresh one", room.Run("record", "top-up", "D1", "420ml").Error, StringComparison.Ordinal);
-        Assert.Equal("it has had as much replenisher as it may take", room.Run("show", "bath", "D1", "--json").Json.GetProperty("ends")[0].GetProperty("reason").GetString());
+        Assert.Equal("replenisher added up to its ceiling", room.Run("show", "bath", "D1", "--json").Json.GetProperty("ends")[0].GetProperty("reason").GetString());
         Assert.True(room.Run("check", "--json").Json.GetProperty("ok").GetBoolean());
     }
 
@@ -196,7 +197,8 @@ public class BathCommandTests
     public void A_jug_that_is_full_or_old_is_told_and_nothing_is_said_to_be_allowed()
     {
         using var room = Darkroom.WithDemoYear();
-        room.Do("record", "discard", "selvane/1", "--reason", "too old", "--jug", "J2");
+        Assert.Contains("toner's metals", room.Run("record", "discard", "selvane/1", "--reason", "too old", "--jug", "J2").Error, StringComparison.Ordinal);
+        room.Do("record", "discard", "selvane/1", "--reason", "too old", "--jug", "J2", "--anyway");
         Assert.Contains("250 ml  unused selvane", room.Do("show", "jugs"), StringComparison.Ordinal);
         Assert.Contains("only liquids go into a jug", room.Run("record", "discard", "practice", "1", "--reason", "bent", "--jug", "J2").Error, StringComparison.Ordinal);
         room.Do("record", "jug-filling", "J2", "12l", "rinse");
@@ -211,6 +213,19 @@ public class BathCommandTests
         Assert.All(notices, notice => Assert.Contains("your local rules say where it may go", notice.GetProperty("step").GetString(), StringComparison.Ordinal));
         room.Do("record", "jug-handover", "J2", "collection point");
         Assert.DoesNotContain("J2", room.Do("show", "today"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_jug_has_a_label_with_its_hazard_and_where_it_does_not_go()
+    {
+        using var room = Darkroom.WithDemoYear();
+        var label = room.Do("print", "bottle-label", "J2").ReplaceLineEndings(" ");
+        Assert.Contains("J2: used fixer", label, StringComparison.Ordinal);
+        Assert.Contains("waste: fixer", label, StringComparison.Ordinal);
+        Assert.Contains("started 2025-09-20", label, StringComparison.Ordinal);
+        Assert.Contains("to be handed over", label, StringComparison.Ordinal);
+        Assert.Contains("Holds silver", label, StringComparison.Ordinal);
+        Assert.Contains("safety data sheet", label, StringComparison.Ordinal);
     }
 
     [Fact]

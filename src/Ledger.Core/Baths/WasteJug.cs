@@ -16,6 +16,9 @@ public sealed record WasteJug
     /// <summary>What goes into it.</summary>
     public required string Contents { get; init; }
 
+    /// <summary>The kind of waste that it is for, as its contents tell.</summary>
+    public WasteKind Waste => WasteKinds.Told(Contents) ?? WasteKind.Other;
+
     /// <summary>What it holds when full.</summary>
     public required Volume Size { get; init; }
 

@@ -15,7 +15,7 @@ internal sealed class DiscardForm(ILedger ledger, string what) : KindForm(ledger
     protected override bool Asks(Field field) => field.Name switch
     {
         "quantity" => !IsBath,
-        "jug" => IsBath || Terms.UnitOf(this["what"].Text.Trim()) == Unit.Millilitre,
+        "jug" or "to" => IsBath || Terms.UnitOf(this["what"].Text.Trim()) == Unit.Millilitre,
         _ => true,
     };
 

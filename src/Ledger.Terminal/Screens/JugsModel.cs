@@ -49,6 +49,7 @@ internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
         ScreenAction.OnRow(
             KeyTable.Add, "records used solution that goes into the selected jug", row => new KindForm(Ledger, "jug-filling", ("jug", IdOf(row)))),
         ScreenAction.RareOnRow("Hand over", "hands the selected jug over", row => new KindForm(Ledger, "jug-handover", ("jug", IdOf(row)))),
+        ScreenAction.Paper("its label", row => paper => paper.BottleLabel(IdOf(row))),
     ];
 
     /// <inheritdoc/>
@@ -86,6 +87,8 @@ internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
         [
             Block.Facts($"Jug {jug.Code}", [
                 ("Contents", jug.Contents),
+                ("Waste", jug.Waste.Name()),
+                ("Hazard", jug.Waste.Hazard()),
                 ("Holds", $"{jug.Held.ToText(style)} of {jug.Size.ToText(style)}"),
                 ("Started", Dates.Text(jug.StartedOn)),
                 ("Handed over", jug.HandedOverOn is { } day ? $"{Dates.Text(day)}: {jug.HandedTo}" : null),

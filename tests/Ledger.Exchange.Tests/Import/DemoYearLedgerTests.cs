@@ -15,7 +15,7 @@ public sealed class DemoYearLedgerTests : IDisposable
     private static readonly LocalDate FirstDay = new(2025, 1, 1);
 
     private const string Disposal =
-        "how it is disposed of is for the maker's safety data sheet and the local rules to say; used fixer holds silver";
+        "the maker's safety data sheet and local rules say which place may take it; used fixer holds silver";
 
     private readonly string _folder = Directory.CreateTempSubdirectory("trayledger-").FullName;
     private readonly LedgerFile _ledger;

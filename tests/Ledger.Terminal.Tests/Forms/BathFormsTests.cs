@@ -27,6 +27,7 @@ public sealed class BathFormsTests
     public void One_key_on_the_baths_screen_rotates_the_pair_and_shows_before_and_after()
     {
         var ledger = Some.Ledger();
+        ledger.Did(new JugStart { Key = "jug", Date = new(2026, 1, 1), Jug = "J1", Size = Volume.FromMillilitres(5000), Contents = "used fixer" });
         using var screen = new Screen(ledger);
 
         screen.Type("3").Find("rotate");
@@ -145,7 +146,7 @@ public sealed class BathFormsTests
 
         Assert.Equal("!! exhausted by sight", baths.Cell(1, 1));
         var text = string.Join('\n', baths.Details(1).SelectMany(block => block.Lines(60)));
-        Assert.Contains("since 2026-03-01: specks", text, StringComparison.Ordinal);
+        Assert.Contains("on 2026-03-01: specks", text, StringComparison.Ordinal);
         Assert.Contains("kept in: open tray", text, StringComparison.Ordinal);
     }
 
@@ -195,6 +196,21 @@ public sealed class BathFormsTests
         var form = new DiscardForm(ledger, "F4");
         Assert.Equal("J1", form["jug"].Text);
         Assert.Contains(Assert.IsType<Ready>(form.Judge()).Posting.Effects, effect => effect is { What: "J1", After: "1500 ml" });
+    }
+
+    /// <summary>A jug for another waste is neither offered nor written, even where it is the only one.</summary>
+    [Fact]
+    public void Only_a_jug_for_the_same_waste_is_offered()
+    {
+        var ledger = Some.Ledger();
+        ledger.Did(new JugStart { Key = "dev", Date = new(2026, 1, 1), Jug = "J1", Size = Volume.FromMillilitres(5000), Contents = "used developer" });
+        var form = new DiscardForm(ledger, "F4");
+        Assert.Equal("", form["jug"].Text);
+        Assert.Equal([""], form["jug"].Choices());
+        ledger.Did(new JugStart { Key = "fix", Date = new(2026, 1, 1), Jug = "J2", Size = Volume.FromMillilitres(5000), Contents = "used fixer" });
+        form = new DiscardForm(ledger, "F4");
+        Assert.Equal("J2", form["jug"].Text);
+        Assert.Equal(["", "J2"], form["jug"].Choices());
     }
 
     [Fact]

@@ -40,7 +40,7 @@ public sealed class ScreensTests
         Assert.Contains("rotate the pair", screen.Text);
         Assert.Contains("What could be done today", screen.Text);
         Assert.Contains("syrup: 64 ml, enough for 2 batches", screen.Text);
-        Assert.Contains("Area left  [########..] 89 %", screen.Text);
+        Assert.Contains("Capacity left  [########..] 89 %", screen.Text);
     }
 
     [Fact]

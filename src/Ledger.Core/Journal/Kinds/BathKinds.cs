@@ -152,7 +152,8 @@ internal static class RotationKind
         Choices = (_, _) => [Usual, "its capacity is used", "clearing takes twice as long", "expired"],
     };
 
-    private static readonly Field<string> Jug = SharedFields.JugFor((_, _) => true);
+    private static readonly Field<string> Jug = SharedFields.JugFor(
+        (read, holdings) => PairOf(read, holdings) is { } first ? WasteKinds.Of(first.Role) : null, (_, _) => true);
 
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<Rotation>
@@ -240,6 +241,9 @@ internal static class TopUpKind
         Example = "", Width = 8,
     };
 
+    private static readonly Field<string> Jug = SharedFields.JugFor(
+        (read, holdings) => Of(read, holdings) is { } bath ? WasteKinds.Of(bath.Role) : null, (read, _) => read.Maybe(Bled) > default(Volume));
+
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<TopUp>
     {
@@ -254,7 +258,7 @@ internal static class TopUpKind
             new(Bath, entry => entry.Bath), new(Added, entry => entry.Added), new(Item, entry => entry.Item),
             new(Dilution, entry => entry.Dilution),
             new(Amount, entry => entry.Amount), new(Bled, entry => entry.Bled == default ? null : entry.Bled),
-            new(SharedFields.Jug, entry => entry.Jug), new(SharedFields.Bottle, entry => entry.Container),
+            new(Jug, entry => entry.Jug), new(SharedFields.Bottle, entry => entry.Container),
             new(SharedFields.BookDifference, entry => Given.Yes(entry.BooksDifference)),
         ],
         With = values => new()
@@ -262,7 +266,7 @@ internal static class TopUpKind
             Key = values.Key, Date = values.Date, Note = values.Note, Bath = values.Of(Bath), Added = values.Of(Added),
             Item = values.Find(Item),
             Dilution = values.Find(Dilution), Amount = values.Maybe(Amount), Bled = values.Of(Bled),
-            Jug = values.Find(SharedFields.Jug),
+            Jug = values.Find(Jug),
             Container = values.Find(SharedFields.Bottle), BooksDifference = values.Of(SharedFields.BookDifference),
         },
     };

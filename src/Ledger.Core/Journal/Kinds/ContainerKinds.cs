@@ -164,7 +164,13 @@ internal static class DiscardKind
     };
 
     private static readonly Field<string> Jug =
-        SharedFields.JugFor((read, holdings) => read.Find(What) is { } what && holdings.Bath(what) is not null);
+        SharedFields.JugFor(WasteOf, (read, holdings) => read.Find(What) is { } what && holdings.Bath(what) is not null);
+
+    private static readonly Field<string> To = new("to", Notations.Line(200))
+    {
+        Label = "Or handed to", Help = "the place that took it, where it went into no jug: a collection point, the maker",
+        Example = "", Width = 30, Choices = (_, _) => ["collection point"],
+    };
 
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<Discard>
@@ -175,19 +181,25 @@ internal static class DiscardKind
         Purpose = "Records a bath that is discarded whole, or a box, a bottle or part of an item's stock that is discarded unused.",
         Details =
         [
-            "Used fixer holds silver. Local rules and the maker's safety data sheet say where it may go; never mix anything with bleach.",
+            "A solution goes into a jug of its own kind of waste, or to a place that takes it. Used fixer holds silver; never mix anything with "
+            + "bleach. The maker's safety data sheet and local rules say where it may go.",
         ],
         Example = "F1 --reason exhausted --jug J2",
         Bound =
         [
             new(What, entry => entry.What), new(Amount, entry => entry.Quantity), new(Reason, entry => entry.Reason),
-            new(Jug, entry => entry.Jug),
+            new(Jug, entry => entry.Jug), new(To, entry => entry.To),
         ],
         With = values => new()
         {
             Key = values.Key, Date = values.Date, Note = values.Note, What = values.Of(What),
             Quantity = values.Maybe(Amount),
-            Reason = values.Of(Reason), Jug = values.Find(Jug),
+            Reason = values.Of(Reason), Jug = values.Find(Jug), To = values.Find(To),
         },
     };
+
+    private static Baths.WasteKind? WasteOf(FieldValues read, Holdings holdings) => read.Find(What) is not { } what ? null
+        : holdings.Bath(what) is { } bath ? Baths.WasteKinds.Of(bath.Role)
+        : (holdings.Item(what) ?? (holdings.Container(what) is { } bottle ? holdings.Item(bottle.Lot.Item) : null)) is { } item
+            ? Baths.WasteKinds.Of(item.Role) : null;
 }

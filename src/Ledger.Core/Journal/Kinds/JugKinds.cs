@@ -21,9 +21,9 @@ internal static class JugStartKind
 
     private static readonly Field<string> Contents = new("contents", Notations.Line(60))
     {
-        Label = "For", Help = "what goes into it, such as used fixer", Example = "used fixer", IsNeeded = true,
+        Label = "For", Help = "what goes into it: used fixer, developer, stop bath, toner or other waste", Example = "used fixer", IsNeeded = true,
         IsArgument = true, Width = 24,
-        Choices = (_, _) => ["used fixer", "used developer"], Offer = (_, _) => "used fixer",
+        Choices = (_, _) => ["used fixer", "used developer", "used stop bath", "used toner", "other waste"], Offer = (_, _) => "used fixer",
     };
 
     /// <summary>The kind.</summary>
@@ -33,7 +33,11 @@ internal static class JugStartKind
         File = "jug_starts",
         Title = "New waste jug",
         Purpose = "Starts a jug in which used solution of one kind waits to be handed over.",
-        Details = ["Label it, and keep unlike wastes apart."],
+        Details =
+        [
+            "One jug for one kind of waste: only what is like its contents is offered for it. Label it: print bottle-label J3. "
+            + "Keep unlike wastes, acid and bleach apart; the maker's safety data sheet and local rules govern.",
+        ],
         Example = "J3 20l \"used fixer\"",
         Bound = [new(Jug, entry => entry.Jug), new(Size, entry => entry.Size), new(Contents, entry => entry.Contents)],
         With = values => new()

@@ -28,8 +28,8 @@ internal static class DiscardRules
     private static void DiscardWhole(Bath bath, Discard discard, string reason, Draft draft)
     {
         Require.That(discard.Quantity is null, $"{bath.Code} is a bath, which is discarded whole; leave the quantity out");
-        BathDiscarding.Of(bath, reason, discard.Jug, draft);
-        draft.Summary = $"discarded bath {bath.Code}: {reason}";
+        BathDiscarding.Of(bath, reason, new(discard.Jug, discard.To), draft);
+        draft.Summary = $"discarded bath {bath.Code}{WhereTo(discard)}: {reason}";
     }
 
     /// <summary>Sheets in a holder or a box of exposed ones; when not all are meant, the ones that came first.</summary>
@@ -54,12 +54,14 @@ internal static class DiscardRules
             discard.Quantity is not null || container is not null, $"say how much of {item.Code} is discarded, or name the container");
         var quantity = discard.Quantity ?? container!.Held;
         draft.Take(item, quantity, container?.Code, Places.Discarded, booksDifference: false);
-        if (discard.Jug is { Length: > 0 } jug)
-        {
-            Require.That(item.Unit == Unit.Millilitre, $"{item.Code} is kept in {item.Unit.Plural()}; only liquids go into a jug");
-            JugRules.Fill(draft.Jug(jug), Volume.FromMicrolitres(quantity.Base), $"unused {item.Code}", null, draft);
-        }
-
-        draft.Summary = $"discarded {quantity.ToText(draft.Style)} of {container?.Code ?? item.Code}: {reason}";
+        Require.That(
+            discard.Jug is not { Length: > 0 } || item.Unit == Unit.Millilitre, $"{item.Code} is kept in {item.Unit.Plural()}; only liquids go into a jug");
+        if (item.Unit == Unit.Millilitre && item.Role != ItemRole.Water)
+            new WayOut(discard.Jug, discard.To).Take(
+                $"unused {item.Code}", Volume.FromMicrolitres(quantity.Base), null, WasteKinds.Of(item.Role), draft);
+        draft.Summary = $"discarded {quantity.ToText(draft.Style)} of {container?.Code ?? item.Code}{WhereTo(discard)}: {reason}";
     }
+
+    private static string WhereTo(Discard discard) => discard.Jug is { Length: > 0 } jug ? $" into jug {jug}"
+        : discard.To is { Length: > 0 } to ? $" to {to}" : "";
 }

@@ -7,8 +7,7 @@ namespace Ledger.Core.Journal.Rules;
 /// <summary>Waste jugs: started, filled, handed over. The ledger keeps count; what may go where is not for it to say.</summary>
 internal static class JugRules
 {
-    private const string Caution =
-        "how it is disposed of is for the maker's safety data sheet and the local rules to say; used fixer holds silver";
+    private const string Caution = "the maker's safety data sheet and local rules say which place may take it; used fixer holds silver";
 
     public static void Post(JugStart start, Draft draft)
     {
@@ -30,7 +29,7 @@ internal static class JugRules
         Require.That(filling.Volume > default(Volume), "the volume must be more than nothing");
         var jug = draft.Jug(filling.Jug);
         var what = Require.Name(filling.What, "what goes into the jug");
-        Fill(jug, filling.Volume, what, null, draft);
+        Fill(jug, filling.Volume, what, null, WasteKinds.Told(what), draft);
         draft.Summary = $"{filling.Volume.ToText(draft.Style)} of {what} into jug {jug.Code}";
     }
 
@@ -44,8 +43,16 @@ internal static class JugRules
         draft.Summary = $"handed over jug {jug.Code} with {jug.Held.ToText(draft.Style)} of {jug.Contents}: {to}";
     }
 
-    public static void Fill(WasteJug jug, Volume volume, string what, BathMaterial? material, Draft draft)
+    /// <param name="jug">The jug.</param>
+    /// <param name="volume">How much goes into it.</param>
+    /// <param name="what">What it is, in words.</param>
+    /// <param name="material">What had passed through it; null when it is no bath.</param>
+    /// <param name="waste">Its kind of waste; null when that is not known.</param>
+    /// <param name="draft">What is written.</param>
+    public static void Fill(WasteJug jug, Volume volume, string what, BathMaterial? material, WasteKind? waste, Draft draft)
     {
+        foreach (var doubt in WasteMixing.Doubts(jug, what, waste))
+            draft.Doubt(doubt);
         draft.Add(new JugFilled(jug.Place, volume, what, material));
         draft.Show(jug.Code, jug.Held.ToText(draft.Style), (jug.Held + volume).ToText(draft.Style));
         if (volume > jug.Room)

@@ -19,7 +19,7 @@ internal static class RotationRules
             $"the pair was rotated {Times(done)} and the ceiling is {ceiling}: {PairCeiling.FreshPair(second)} "
             + "(the setting rotation-ceiling is yours)");
 
-        BathDiscarding.Of(first, Require.Reason(rotation.Reason), rotation.Jug, draft);
+        BathDiscarding.Of(first, Require.Reason(rotation.Reason), new(rotation.Jug, null), draft);
         draft.Show(second.Code, "second", $"first, mixed {Measures.Dates.Text(second.MixedOn)}");
         BathRules.Post(
             new BathMixing

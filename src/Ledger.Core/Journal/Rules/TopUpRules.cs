@@ -50,6 +50,6 @@ internal static class TopUpRules
         if (topUp.Jug is not { Length: > 0 } jug)
             return;
         Require.That(topUp.Bled > default(Volume), $"nothing was taken out of {bath.Code}, so nothing goes into jug {jug}");
-        JugRules.Fill(draft.Jug(jug), topUp.Bled, BathDiscarding.Name(bath), bath.Material, draft);
+        JugRules.Fill(draft.Jug(jug), topUp.Bled, BathDiscarding.Name(bath), bath.Material, WasteKinds.Of(bath.Role), draft);
     }
 }

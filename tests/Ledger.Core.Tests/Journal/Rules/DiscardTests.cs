@@ -39,6 +39,6 @@ public sealed class DiscardTests
     public void What_is_thrown_away_needs_no_remark_about_its_age()
     {
         _ledger.Post("delivery item=fix expires=2026-03-01 date=2026-02-01");
-        Assert.Empty(_ledger.Post("discard what=fix/2 reason=old").Remarks);
+        Assert.Empty(_ledger.Post("discard what=fix/2 reason=old to=collection_point").Remarks);
     }
 }
