@@ -26,8 +26,8 @@ public class AsOfTests
     public void A_day_to_come_shows_what_will_have_expired()
     {
         using var room = Darkroom.WithDemoYear();
-        Assert.DoesNotContain("syrup/5 is past its date", room.Do("show", "today"), StringComparison.Ordinal);
-        Assert.Contains("syrup/5 is past its date", room.Do("show", "today", "--as-of", "2027-01-01"), StringComparison.Ordinal);
+        Assert.DoesNotContain("syrup/5 expired", room.Do("show", "today"), StringComparison.Ordinal);
+        Assert.Contains("syrup/5 expired", room.Do("show", "today", "--as-of", "2027-01-01"), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -98,7 +98,7 @@ public sealed class SessionBaths(Holdings holdings, LocalDate day)
             throw new RefusedException(
                 RefusalKind.NotAccepted, $"bath {bath.Code} was mixed on {Dates.Text(bath.MixedOn)}, after {Dates.Text(day)}");
         return !holdings.IsSecond(bath) ? bath : throw new RefusedException(
-            RefusalKind.NotAccepted, $"bath {bath.Code} stands second; name the first one of the pair, {bath.PairedWith}");
+            RefusalKind.NotAccepted, $"bath {bath.Code} is the second bath of a pair; name the first, {bath.PairedWith}");
     }
 }
 

@@ -8,11 +8,11 @@ using NodaTime;
 
 namespace Ledger.Core.Planning;
 
-/// <summary>Looks at the baths that a session would go through: do they fit, and if not, is it time to rotate or to mix anew?</summary>
+/// <summary>Looks at the baths that a session would go through: do they fit, and if not, is it time to rotate or to mix a fresh one?</summary>
 internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
 {
     /// <summary>
-    /// Every bath that is used again, the fixer first: the one that counts the work, then the one that stands second after it.
+    /// Every bath that is used again, the fixer first: the one that counts the work, then the second bath of its pair.
     /// </summary>
     /// <param name="process">The process.</param>
     /// <param name="named">The baths the user named, if any.</param>
@@ -35,7 +35,7 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
     }
 
     private static BathOutlook Open(SessionBath wanted) => new(
-        wanted.Item, null, IsFirst: true, Area.Zero, Area.Zero, Fits: false, Money.Zero, $"several baths of {wanted.Item} would do",
+        wanted.Item, null, IsFirst: true, Area.Zero, Area.Zero, Fits: false, Money.Zero, $"several baths of {wanted.Item} can be used",
         $"name {wanted.Choices}")
     {
         Choices = wanted.Choices,
@@ -86,7 +86,7 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
         if (reading.EndedBy is { } end)
             return end == BathEnd.Age && reading.GoodUntil is { } good
                 ? $"{bath.Code} was good until {Dates.Text(good.Date)} ({reading.AgeDays} days old)"
-                : $"{bath.Code} has ended by {end.Name()}";
+                : $"{bath.Code} is {end.State()}";
         return bath.TotalCapacity is { } capacity && after > capacity
             ? $"{bath.Code} would be at {after.ToText(style)} of {capacity.ToText(style)} ({bath.Capacity!.Basis})"
             : "";
@@ -96,14 +96,14 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
     {
         var concentrate = Quantity.Of(bath.Dilution.SourceIn(bath.WorkingVolume)).ToText(holdings.Settings.Style);
         var mix = holdings.Item(bath.Item)?.Unit == Unit.Millilitre
-            ? $"mix {bath.WorkingVolume.ToText(holdings.Settings.Style)} of {bath.Item} {bath.Dilution} anew ({concentrate})"
-            : $"mix {bath.WorkingVolume.ToText(holdings.Settings.Style)} of {bath.Item} anew";
+            ? $"mix {bath.WorkingVolume.ToText(holdings.Settings.Style)} of {bath.Item} {bath.Dilution} ({concentrate})"
+            : $"mix {bath.WorkingVolume.ToText(holdings.Settings.Style)} of {bath.Item}";
         if (holdings.SecondAfter(bath) is not { } second)
-            return $"pour out {bath.Code} and {mix}";
+            return $"discard {bath.Code} and {mix}";
         var ceiling = holdings.Settings.RotationCeiling;
         return IsAtCeiling(bath)
-            ? $"the pair has been rotated {second.Rotations} times, the ceiling is {ceiling}: pour out both and {mix} twice"
-            : $"rotate: pour out {bath.Code}, move {second.Code} up to first place, and {mix} as the second";
+            ? $"the pair was rotated {second.Rotations} of {ceiling} times; discard both baths and mix a fresh pair: {mix}, twice"
+            : $"rotate the pair: discard {bath.Code}, move {second.Code} up, and {mix} as the new second bath";
     }
 
     /// <summary>The second bath takes the film too, but its capacity is counted only once it stands first; its age counts at once.</summary>
@@ -113,7 +113,7 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
         var word = reading.EndedBy is null ? "" : Trouble(reading, bath.WorkedWeighted);
         return new(
             bath.Item, bath, IsFirst: false, bath.WorkedWeighted, bath.WorkedWeighted, word.Length == 0, Money.Zero, word,
-            word.Length == 0 ? "" : $"mix {bath.WorkingVolume.ToText(holdings.Settings.Style)} of {bath.Item} {bath.Dilution} anew in its place")
+            word.Length == 0 ? "" : $"mix {bath.WorkingVolume.ToText(holdings.Settings.Style)} of {bath.Item} {bath.Dilution} in its place")
         {
             ToMix = word.Length == 0 ? null : ToMix(bath, 1),
         };

@@ -47,7 +47,7 @@ internal sealed class PlanBlocks(Settings settings)
             : "";
         var time = batch.Minutes is { } minutes ? GroupTimes.Clock(minutes) : "";
         var turn = batch.TurnAtMinutes is { } half ? $"turn at {GroupTimes.Clock(half)}" : "";
-        var move = batch.ShuffleEverySeconds is { } seconds ? $"move every {Scaled.ToText(seconds, 1)} s" : "";
+        var move = batch.ShuffleEverySeconds is { } seconds ? $"shuffle every {Scaled.ToText(seconds, 1)} s" : "";
         var known = string.Join("; ", batch.Sheets.Select(sheet => sheet.ToString()).Where(text => text.Length > 0));
         return string.Join(", ", new[] { sheets, developer, time, turn, move, known }.Where(text => text.Length > 0));
     }
@@ -74,5 +74,5 @@ internal sealed class PlanBlocks(Settings settings)
         ("  Supplies", cost.Supplies.Text(Style)),
     ]);
 
-    private static Block Cautions(SessionPlan plan) => Block.Of("Take care", plan.Cautions.Select(caution => "  " + caution));
+    private static Block Cautions(SessionPlan plan) => Block.Of("Cautions", plan.Cautions.Select(caution => "  " + caution));
 }

@@ -45,6 +45,7 @@ internal static class EntryTexts
         Discard e => e with
         {
             What = Line(e.What, "what is discarded"), Reason = Line(e.Reason, "the reason"), Jug = Maybe(e.Jug, "the jug"),
+            To = Maybe(e.To, "the place that takes it"),
         },
         StockCount e => e with { What = Line(e.What, "what was counted"), Reason = Line(e.Reason, "the reason") },
         HolderDefinition e => Unchanged(e, e.Format.Code, "the format") with

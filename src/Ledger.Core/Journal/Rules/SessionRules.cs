@@ -69,7 +69,7 @@ internal static class SessionRules
     private static Item Film(SessionLine line, Draft draft)
     {
         var film = draft.Item(line.Item);
-        Require.That(film.Kind == ItemKind.Film, $"{film.Code} is no film and cannot be developed");
+        Require.That(film.Kind == ItemKind.Film, $"{film.Code} is a {film.Kind.Name()} and cannot be developed; name a film");
         if (film.IsPaper)
             throw new RefusedException(RefusalKind.WrongMaterial,
                 $"{film.Code} is paper; it never goes through the baths of a film session");
