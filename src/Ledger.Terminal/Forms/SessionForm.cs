@@ -78,6 +78,10 @@ internal sealed class SessionForm : SheetLines
     private static IEnumerable<string> Films(ILedger ledger) => ledger.HoldingsOn(ledger.Today).Items
         .Where(item => item is { Kind: Core.Stock.ItemKind.Film, IsPaper: false }).Select(item => item.Code);
 
+    /// <summary>Whether the developer has a part B that can be measured out apart from what the dilution asks.</summary>
+    private bool HasParts => Holdings.Process(this["process"].Text.Trim())?.Developer is { Item: { } code } step
+        && Holdings.Item(code) is { } developer && (step.Dilution ?? developer.Dilution)?.OtherPartCount > 0;
+
     private IEnumerable<IReadOnlyList<FormField>> Row(FieldBoxes line)
     {
         yield return [line["item"], line["sheets"], line["group"], line["developer_ml"], line["fate"]];
@@ -85,6 +89,8 @@ internal sealed class SessionForm : SheetLines
             yield break;
         yield return [line["from"], line["cause"]];
         yield return [line["container"], line["note"]];
+        if (!line["other_parts_ml"].IsEmpty || HasParts)
+            yield return [line["other_parts_ml"]];
     }
 
     /// <summary>One line for each film and group of the last session; its concentrate is known as a sum and shared by area.</summary>

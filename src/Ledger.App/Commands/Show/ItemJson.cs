@@ -90,6 +90,10 @@ internal static class ItemJson
         json.WriteFigure("replenisherCeilingPercent", item.ReplenisherCeilingPercent);
         json.WriteString("indicator", item.Indicator);
         json.WriteString("stockOf", item.StockOf);
+        json.WriteStartArray("otherParts");
+        foreach (var part in item.OtherParts)
+            json.WriteStringValue(part);
+        json.WriteEndArray();
         json.WriteFigure("leadTimeDays", item.LeadTimeDays);
         json.WriteFigure("serviceLevel", item.ServiceLevel);
         json.WriteQuantity("minimumOnHand", item.MinimumOnHand);

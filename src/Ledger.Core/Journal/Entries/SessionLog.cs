@@ -55,6 +55,11 @@ public sealed record SessionLine
     /// </summary>
     public Volume? Developer { get; init; }
 
+    /// <summary>
+    /// Parts B, C… measured out beside it, in the order of the dilution; none for what the dilution asks beside <see cref="Developer"/>.
+    /// </summary>
+    public IReadOnlyList<Volume> OtherParts { get; init; } = [];
+
     /// <summary>The same where it was weighed: grams, which the developer's density turns into its volume; null when it was measured.</summary>
     public Quantity? DeveloperWeight { get; init; }
 
