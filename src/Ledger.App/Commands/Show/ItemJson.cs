@@ -20,6 +20,7 @@ internal static class ItemJson
         json.WriteQuantity("onOrder", ahead.OnOrder(shelf.Item));
         json.WriteQuantity("planned", ahead.Planned(shelf.Item));
         json.WriteMoney("value", shelf.Value, view.Currency);
+        json.WriteQuantity("unpriced", shelf.Unpriced);
         json.WriteStartArray("values");
         foreach (var (formula, value) in shown.Values)
         {
