@@ -10,16 +10,16 @@ public sealed class SameAgainTests
     {
         using var room = Darkroom.WithDemoYear();
         room.Do(
-            "record", "session", "S90", "--process", "tray", "--bath", "F4", "--sheets", "2 fen80 N-1 20ml", "--sheets", "1 fen80 N-1 reject",
-            "--sheets", "2 fen80 N-1 30ml");
-        var again = room.Do("record", "session", "S91", "--same-again", "--dry-run", "--json");
+            "record", "session", "S90", "--process", "film", "--bath", "F4", "--anyway", "--sheets", "2 fen80 N-1 5ml", "--sheets", "1 fen80 N-1 reject",
+            "--sheets", "2 fen80 N-1 7ml");
+        var again = room.Do("record", "session", "S91", "--same-again", "--anyway", "--dry-run", "--json");
         Assert.Contains("session S91: 5 fen80", again, StringComparison.Ordinal);
-        room.Do("record", "session", "S91", "--same-again");
+        room.Do("record", "session", "S91", "--same-again", "--anyway");
         var said = room.Do("export", room.PathOf("out"));
         Assert.NotNull(said);
         var rows = File.ReadAllLines(Path.Combine(room.PathOf("out"), "journal.jsonl")).Single(row => row.Contains("\"S91\"", StringComparison.Ordinal));
         Assert.Contains("\"bath\":\"F4\"", rows, StringComparison.Ordinal);
-        Assert.Equal(["20", "30"], System.Text.RegularExpressions.Regex.Matches(rows, "developerMl\":\"?([0-9.]+)").Select(match => match.Groups[1].Value));
+        Assert.Equal(["5", "7"], System.Text.RegularExpressions.Regex.Matches(rows, "developerMl\":\"?([0-9.]+)").Select(match => match.Groups[1].Value));
     }
 
     [Fact]
