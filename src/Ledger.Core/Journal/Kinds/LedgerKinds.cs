@@ -30,6 +30,7 @@ internal static class SettingKind
         File = "settings",
         Title = "Setting",
         Purpose = "A setting of the whole ledger is changed.",
+        IsDated = false,
         Example = "liquids floz",
         Bound = [new(Name, entry => entry.Setting), new(Value, entry => entry.Value)],
         With = values => new()
@@ -69,6 +70,7 @@ internal static class UndoKind
         ],
         Example = "57 --reason \"typed twice\"",
         IsDated = false,
+        HasPlace = false,
         Bound =
         [
             new(EntryToUndo, entry => entry.Reference ?? Scaled.ToText(entry.Number, 0)),
