@@ -42,7 +42,7 @@ internal sealed class PlanBlocks(Settings settings)
     {
         var sheets = $"{batch.Sheets.Count} {batch.Film.Code}{(batch.Group.Length > 0 ? $" {batch.Group}" : "")}{(batch.HasDummy ? " and a dummy" : "")}";
         var developer = batch.Developer is { } one
-            ? $"{string.Join(" + ", one.OtherParts.Prepend(one.Measured).Select(part => part.ToText(Style)))}"
+            ? $"{string.Join(" + ", one.OtherParts.Select(part => part.Measured).Prepend(one.Measured).Select(part => part.ToText(Style)))}"
                 + $"{Exact(one)} in {one.Need.WorkingVolume.ToText(Style)}"
             : "";
         var time = batch.Minutes is { } minutes ? GroupTimes.Clock(minutes) : "";

@@ -96,7 +96,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
             2 => Earliest(reading) is { } good ? Dates.Text(good.Date) : "",
             3 => State(reading),
             4 => Prospect.BatchesOf(reading.Item, _holdings),
-            5 => reading.Value.Text(_holdings.Settings.Style),
+            5 => Core.Costing.UnpricedStock.Mark(reading.Value, reading.Unpriced.IsZero, _holdings.Settings.Style),
             _ => reading.Item.Name,
         };
     }

@@ -138,6 +138,7 @@ internal static class EntryTexts
         Cautions = Lines(item.Cautions, "the cautions"),
         Indicator = Maybe(item.Indicator, "the indicator"),
         StockOf = Maybe(item.StockOf, "what it is mixed from"),
+        OtherParts = Names(item.OtherParts, "the item of another part"),
     };
 
     private static Capacity Of(Capacity capacity) => capacity with { Basis = Line(capacity.Basis, "the basis of the capacity") };
