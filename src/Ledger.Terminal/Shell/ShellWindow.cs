@@ -202,6 +202,9 @@ internal sealed class ShellWindow : Runnable
                 into.Table.Refresh();
                 Lay(Table(into.Table));
                 break;
+            case ReadStep read:
+                Lay(new ReadPage(read));
+                break;
             case ScreenStep go when _screens.FirstOrDefault(screen => screen.Name == go.Screen) is { } screen:
                 screen.SelectedId = go.Id ?? screen.SelectedId;
                 Show(screen);
