@@ -48,7 +48,12 @@ internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
         ScreenAction.Of(KeyTable.New, "begins a jug", _ => new FormStep(NextJug())),
         ScreenAction.OnRow(KeyTable.Add, "pours used solution into the selected jug", row => new KindForm(Ledger, "jug-filling", ("jug", IdOf(row)))),
         ScreenAction.RareOnRow("Hand over", "hands the selected jug over", row => new KindForm(Ledger, "jug-handover", ("jug", IdOf(row)))),
+        Entries.PutRight("puts right what was recorded when the selected jug was begun"),
+        Entries.TakeBack("takes the jug back, where nothing went into it"),
+        Entries.Entries,
     ];
+
+    private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Place, IdOf(row)));
 
     /// <inheritdoc/>
     public override void Refresh()
