@@ -1,6 +1,7 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
+using Ledger.Core.Measures;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 
@@ -19,14 +20,17 @@ internal sealed class AmendForm : KindForm
     /// <param name="ledger">The ledger.</param>
     /// <param name="entry">The entry.</param>
     /// <param name="said">What it says now.</param>
-    public AmendForm(ILedger ledger, JournalEntry entry, Entry said)
+    /// <param name="before">The entry that it is to come before in its day; null to leave it where it is.</param>
+    public AmendForm(ILedger ledger, JournalEntry entry, Entry said, JournalEntry? before = null)
         : base(ledger, EntryKinds.Of(said).Name)
     {
         (_entry, _kind) = (entry, EntryKinds.Of(said));
         _before = EntryWriting.Write(_kind, said, Terms with { IsTyped = false });
         _reason.Begin("mistyped");
         var text = EntryWriting.Write(_kind, said, Terms);
-        _typed = _typedBefore = text;
+        _typed = _typedBefore = EntryWriting.Write(_kind, said, Terms);
+        if (before is not null)
+            text[CommonFields.Before] = Scaled.ToText(before.Number, 0);
         FillIn(Own, text);
         ClearLines();
         foreach (var line in text.Lines)
@@ -42,6 +46,9 @@ internal sealed class AmendForm : KindForm
     /// <inheritdoc/>
     protected override string About => $"amending {_entry.Key}";
 
+    /// <inheritdoc/>
+    protected override bool AsksPlace => true;
+
     /// <summary>Nothing is offered: what stands there is what was said.</summary>
     protected override void OfferAll()
     {
@@ -53,8 +60,7 @@ internal sealed class AmendForm : KindForm
         if (base.Read(problems) is not { } after)
             return null;
         _typed = EntryWriting.Write(_kind, after, Terms);
-        var changes = Amending.Between(_kind, _before, EntryWriting.Write(_kind, after, Terms with { IsTyped = false }))
-            .Where(change => _kind.IsDated || change.Line > 0 || change.Field != CommonFields.Date.Name).ToList();
+        var changes = Changes(_before, EntryWriting.Write(_kind, after, Terms with { IsTyped = false }));
         if (changes.Count == 0)
         {
             problems.Add("nothing is different yet: change what is wrong, then save");
@@ -69,7 +75,10 @@ internal sealed class AmendForm : KindForm
 
     /// <summary>What the entry said stands beside what it says now.</summary>
     protected override IReadOnlyList<Block> More(Posting posting) =>
-        [Block.Facts("What it said -> what it says now", Amending.Between(_kind, _typedBefore, _typed).Select(Beside))];
+        [Block.Facts("What it said -> what it says now", Changes(_typedBefore, _typed).Select(Beside))];
+
+    private List<FieldChange> Changes(EntryText before, EntryText after) =>
+        [.. Amending.Between(_kind, before, after).Where(change => _kind.IsDated || change.Line > 0 || change.Field != CommonFields.Date.Name)];
 
     private (string Label, string? Text) Beside(FieldChange change)
     {
