@@ -11,7 +11,7 @@ internal static class KeyTable
     [
         New, Amend, Count, Discard, Undo, Receive, Open, Decant, Move, Add, Test, Load, Expose, Keeper,
         Index, Group, View, Paper, More, Fewer, All,
-        Session, Bath, Plan,
+        Session, Bath, Plan, Snooze,
         Find, Sort, Reverse, Whole, Entries,
     ];
 
@@ -86,6 +86,9 @@ internal static class KeyTable
 
     /// <summary>Plans sessions.</summary>
     public static Verb Plan => new('P', "Plan", "trip");
+
+    /// <summary>Lets a notice be quiet.</summary>
+    public static Verb Snooze => new('Q', "Snooze", "quiet, later, remind, postpone");
 
     /// <summary>Finds rows by words.</summary>
     public static Verb Find => new('/', "Find", "search, filter, look for");

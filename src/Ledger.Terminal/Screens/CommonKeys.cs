@@ -21,7 +21,9 @@ internal sealed class CommonKeys
             ScreenAction.Of(KeyTable.Bath, "mixes a bath", _ => new FormStep(new BathForm(ledger, null))),
             ScreenAction.Of(KeyTable.Receive, "records a delivery", _ => new FormStep(new DeliveryForm(ledger, null))),
             ScreenAction.Of(KeyTable.Plan, "shows what is planned", _ => new TableStep(new PlansModel(ledger))),
-            TakeBackLast = ScreenAction.Of(KeyTable.Undo, "takes back the last entry; on a screen that has it for its rows, what the selected one is there by", _ => TakeBack()),
+            TakeBackLast = ScreenAction.Of(
+                KeyTable.Undo, "takes back the last entry; on a screen that has it for its rows, what the selected one is there by",
+                _ => TakeBack()),
         ];
         Screens = [.. screens.Select((screen, i) => Digit(i + 1, screen.Name))];
     }

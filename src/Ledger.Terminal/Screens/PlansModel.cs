@@ -83,7 +83,8 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override Step? Open(int row) => row < 0 ? null
-        : _plans[row].IsTrip ? new MessageStep($"{_plans[row].Name} is a trip: Give plan up (F2 finds it) ends it when it is over, and a session of its own develops the film.")
+        : _plans[row].IsTrip ? new MessageStep(
+            $"{_plans[row].Name} is a trip: Give plan up (F2 finds it) ends it when it is over, and a session of its own develops the film.")
         : SessionPlanning.Of(_plans[row].Request, _holdings, Today) is NotPlanned not
             ? new MessageStep($"{ScreenText.Sentence(not.Refusal.Sentence)} {KeyTable.Amend.Letter} changes the plan.")
             : new FormStep(new SessionForm(Ledger, _plans[row]));

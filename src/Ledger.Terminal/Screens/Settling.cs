@@ -1,4 +1,5 @@
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Notices;
 using Ledger.Core.Planning;
 using Ledger.Core.Reordering;
