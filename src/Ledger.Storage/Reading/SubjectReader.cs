@@ -26,6 +26,7 @@ internal sealed class SubjectReader(Snapshot snapshot)
                     UNION SELECT m.sheet_id FROM place_of p JOIN sheet_move m ON m.from_place = p.id AND m.from_place >= 100 WHERE @kind <> 'item'),
                 own (id) AS (
                     SELECT e.id FROM said s JOIN entry e ON e.key = s.key WHERE s.kind = @kind AND s.name = @name
+                    UNION SELECT id FROM entry WHERE @kind = 'entry' AND id = CAST(@name AS INTEGER)
                     UNION SELECT entry_id FROM session WHERE @kind = 'session' AND code = @name
                     UNION SELECT entry_id FROM print_session WHERE @kind = 'print-session' AND code = @name
                     UNION SELECT entry_id FROM plan WHERE @kind = 'plan' AND name = @name
@@ -79,6 +80,7 @@ internal sealed class SubjectReader(Snapshot snapshot)
         """
         SELECT id FROM (
             SELECT e.id AS id FROM said s JOIN standing_entry e ON e.key = s.key WHERE s.kind = @kind AND s.name = @name
+            UNION ALL SELECT id FROM entry WHERE @kind = 'entry' AND id = CAST(@name AS INTEGER)
             UNION ALL SELECT entry_id FROM place WHERE @kind = 'place' AND code = @name AND id >= 100
             UNION ALL SELECT s.entry_id FROM session s JOIN standing_entry e ON e.id = s.entry_id WHERE @kind = 'session' AND s.code = @name
             UNION ALL SELECT s.entry_id FROM print_session s JOIN standing_entry e ON e.id = s.entry_id
@@ -102,6 +104,7 @@ internal sealed class SubjectReader(Snapshot snapshot)
         SubjectKind.Sheet => "sheet",
         SubjectKind.Session => "session",
         SubjectKind.PrintSession => "print-session",
+        SubjectKind.Entry => "entry",
         _ => "plan",
     };
 }

@@ -27,6 +27,10 @@ internal sealed record TableStep(TableModel Table) : Step;
 /// <param name="Blocks">The text.</param>
 internal sealed record ReadStep(string Title, IReadOnlyList<Block> Blocks) : Step;
 
+/// <summary>An entry opens on top, to be put right or taken back.</summary>
+/// <param name="Number">Its number.</param>
+internal sealed record EntryStep(long Number) : Step;
+
 /// <summary>The table has changed and is drawn anew.</summary>
 internal sealed record RedrawStep : Step;
 

@@ -27,7 +27,12 @@ internal sealed class JournalModel : TableModel
     }
 
     /// <inheritdoc/>
-    public override string Name => _about is null ? "Journal" : $"Entries about {_about.Name}";
+    public override string Name => _about switch
+    {
+        null => "Journal",
+        { Kind: SubjectKind.Entry } => $"Entry {_about.Name}",
+        _ => $"Entries about {_about.Name}",
+    };
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>

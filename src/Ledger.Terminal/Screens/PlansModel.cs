@@ -86,7 +86,7 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
         : _plans[row].IsTrip ? new MessageStep(
             $"{_plans[row].Name} is a trip: Give plan up (F2 finds it) ends it when it is over, and a session of its own develops the film.")
         : SessionPlanning.Of(_plans[row].Request, _holdings, Today) is NotPlanned not
-            ? new MessageStep($"{ScreenText.Sentence(not.Refusal.Sentence)} {KeyTable.Amend.Letter} changes the plan.")
+            ? new MessageStep($"{RefusalText.Of(not.Refusal)} {KeyTable.Amend.Letter} changes the plan.")
             : new FormStep(new SessionForm(Ledger, _plans[row]));
 
     /// <inheritdoc/>
@@ -103,5 +103,5 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
     private IReadOnlyList<Block> Outlook(OpenPlan plan) => plan.IsTrip
         ? [Block.Of("It takes along", PlannedDemand.Of(_holdings).Where(known => known.Plan == plan.Name)
             .Select(known => $"  {known.Quantity.ToText(_holdings.Settings.Style)} of {known.Item}"))]
-        : new PlanBlocks(_holdings.Settings).Of(SessionPlanning.Of(plan.Request, _holdings, plan.On > Today ? plan.On : Today));
+        : new PlanBlocks(_holdings.Settings, RefusalText.Of).Of(SessionPlanning.Of(plan.Request, _holdings, plan.On > Today ? plan.On : Today));
 }

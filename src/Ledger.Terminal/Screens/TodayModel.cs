@@ -118,7 +118,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
 
     private Block About(NoticeGroup group) => Block.Facts(ScreenText.Sentence(group.Text), [
         .. group.Reasons.Select((reason, i) => (i == 0 ? "Reason" : " ", (string?)reason)),
-        ("Do", group.First.Step),
+        ("Do", RefusalText.Words(group.First.Step)),
         .. Picture(group.First.About),
     ]);
 

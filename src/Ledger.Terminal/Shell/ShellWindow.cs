@@ -204,8 +204,10 @@ internal sealed class ShellWindow : Runnable
                 Open(fill);
                 break;
             case TableStep into:
-                into.Table.Refresh();
-                Lay(Table(into.Table));
+                Lay(into.Table);
+                break;
+            case EntryStep open:
+                Lay(new JournalModel(_ledger, new(SubjectKind.Entry, $"{open.Number}")));
                 break;
             case ReadStep read:
                 Lay(new ReadPage(read));
@@ -273,6 +275,12 @@ internal sealed class ShellWindow : Runnable
     {
         if (Page is not HelpPage)
             Lay(new HelpPage(Page, _common.Meanings(Page.TakesTyping)));
+    }
+
+    private void Lay(TableModel table)
+    {
+        table.Refresh();
+        Lay(Table(table));
     }
 
     private void Lay(Page page)
