@@ -94,7 +94,10 @@ internal static class SessionRules
     /// <summary>The area passes through a bath of each item that is used again; the session is filed under the first.</summary>
     private static Bath? PassThrough(SessionLog session, Process process, Area area, Area weighted, Draft draft)
     {
-        var baths = new SessionBaths(draft.Holdings, draft.Date).Decided(process, session.Bath);
+        var choice = new SessionBaths(draft.Holdings, draft.Date);
+        var baths = choice.Decided(process, session.Bath);
+        if (choice.IsIncomplete(session.Bath, baths))
+            draft.Complete((SessionLog)draft.Entry with { Bath = SessionBaths.Typed(baths) });
         foreach (var bath in baths)
             BathPass.Through(bath, area, weighted, draft);
         return baths is [var first, ..] ? first : null;
