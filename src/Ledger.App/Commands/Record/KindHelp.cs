@@ -9,7 +9,7 @@ internal static class KindHelp
 
     public static string Details(EntryKind kind) => string.Join(
         Environment.NewLine,
-        kind.Details.SelectMany(detail => Output.Prose.Wrap(detail, Columns)).Concat(Example(kind)));
+        kind.Details.Concat(ChemistryCautions.Rest(kind)).SelectMany(detail => Output.Prose.Wrap(detail, Columns)).Concat(Example(kind)));
 
     /// <summary>The example, its further lines indented under the first.</summary>
     private static IEnumerable<string> Example(EntryKind kind) =>

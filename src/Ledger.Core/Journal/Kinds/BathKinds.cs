@@ -2,6 +2,7 @@ using Ledger.Core.Baths;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Kinds;
@@ -68,6 +69,7 @@ internal static class BathKind
     public static EntryKind Kind { get; } = new EntryKind<BathMixing>
     {
         Name = "bath",
+        Caution = UsualCautions.Handling,
         File = "baths",
         Title = "Mix a bath",
         Purpose = "Records a working solution that is mixed and used again: fixer, stop bath, wash aid.",
@@ -159,6 +161,7 @@ internal static class RotationKind
     public static EntryKind Kind { get; } = new EntryKind<Rotation>
     {
         Name = "rotation",
+        Caution = UsualCautions.Handling,
         File = "rotations",
         Title = "Rotate the pair",
         Purpose = "Goes on with two-bath fixing: the first bath is discarded, the second moves up, and a new second bath is mixed.",
@@ -248,6 +251,7 @@ internal static class TopUpKind
     public static EntryKind Kind { get; } = new EntryKind<TopUp>
     {
         Name = "top-up",
+        Caution = UsualCautions.Handling,
         File = "top_ups",
         Title = "Replenish or top up",
         Purpose = "Adds fresh solution to a bath: replenisher for a developer, working solution or water for what the film carried out.",

@@ -1,5 +1,6 @@
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Keeping;
+using Ledger.Core.Sessions;
 
 namespace Ledger.Core.Journal.Kinds;
 
@@ -34,6 +35,7 @@ internal static class ObservationKind
     public static EntryKind Kind { get; } = new EntryKind<BathObservation>
     {
         Name = "observation",
+        Caution = UsualCautions.Handling,
         File = "observations",
         Title = "Seen at a bath",
         Purpose = "Records what was seen or smelled at a bath; it is then exhausted unless you say that it is used on.",
@@ -68,6 +70,7 @@ internal static class IndicatorKind
     public static EntryKind Kind { get; } = new EntryKind<IndicatorReading>
     {
         Name = "indicator",
+        Caution = UsualCautions.Handling,
         File = "indicators",
         Title = "Indicator",
         Purpose = "Records the colour of a bath's indicator; at the colour that its item names the bath is exhausted.",
@@ -95,6 +98,7 @@ internal static class SilverTestKind
     public static EntryKind Kind { get; } = new EntryKind<SilverTest>
     {
         Name = "silver-test",
+        Caution = UsualCautions.Handling,
         File = "silver_tests",
         Title = "Silver in a fixer",
         Purpose = "Records how much silver a test strip showed in a fixer.",
@@ -141,6 +145,7 @@ internal static class ResidualTestKind
     public static EntryKind Kind { get; } = new EntryKind<ResidualCheck>
     {
         Name = "residual-test",
+        Caution = UsualCautions.Handling,
         File = "residual_tests",
         Title = "Residual test",
         Purpose = "Records what is left in film or paper: the residual silver test after fixing, the residual hypo test after washing.",
@@ -185,6 +190,7 @@ internal static class ControlStripKind
     public static EntryKind Kind { get; } = new EntryKind<ControlStripTest>
     {
         Name = "control-strip",
+        Caution = UsualCautions.Handling,
         File = "control_strips",
         Title = "Control strip",
         Purpose = "Records what a control strip showed of a developer that is replenished.",
@@ -221,6 +227,7 @@ internal static class BathStorageKind
     public static EntryKind Kind { get; } = new EntryKind<BathStorage>
     {
         Name = "bath-storage",
+        Caution = UsualCautions.Handling,
         File = "bath_storage",
         Title = "What a bath is kept in",
         Purpose = "Records that a bath is kept in another container from that day on.",

@@ -1,5 +1,6 @@
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Kinds;
@@ -106,6 +107,7 @@ internal static class DecantingKind
     public static EntryKind Kind { get; } = new EntryKind<Decanting>
     {
         Name = "decanting",
+        Caution = UsualCautions.Handling,
         File = "decantings",
         Title = "Decant",
         Purpose = "Records that a bottle is filled into smaller ones; each keeps from that day on.",
@@ -175,6 +177,7 @@ internal static class StockSolutionKind
     public static EntryKind Kind { get; } = new EntryKind<StockSolution>
     {
         Name = "stock-solution",
+        Caution = UsualCautions.Handling,
         File = "stock_solutions",
         Title = "Mix a stock solution",
         Purpose = "Records a stock solution mixed from powder or concentrate, with its own cost, mixing date and life.",

@@ -1,5 +1,6 @@
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
 using NodaTime;
 
 namespace Ledger.Core.Journal.Kinds;
@@ -76,6 +77,7 @@ internal static class OpeningKind
     public static EntryKind Kind { get; } = new EntryKind<Opening>
     {
         Name = "opening",
+        Caution = UsualCautions.Handling,
         File = "openings",
         Title = "Open",
         Purpose = "Records that a sealed box or bottle is opened; its life since opening starts on that day.",
@@ -176,6 +178,7 @@ internal static class DiscardKind
     public static EntryKind Kind { get; } = new EntryKind<Discard>
     {
         Name = "discard",
+        Caution = UsualCautions.Waste,
         File = "discards",
         Title = "Discard",
         Purpose = "Records a bath that is discarded whole, or a box, a bottle or part of an item's stock that is discarded unused.",

@@ -26,6 +26,9 @@ public abstract class EntryKind
     /// <summary>What there is to know beside, in sentences; may be empty.</summary>
     public IReadOnlyList<string> Details { get; init; } = [];
 
+    /// <summary>The caution that stands before the act, in a line; empty where it concerns no chemistry.</summary>
+    public string Caution { get; init; } = "";
+
     /// <summary>The words after the command's name in an example.</summary>
     public required string Example { get; init; }
 

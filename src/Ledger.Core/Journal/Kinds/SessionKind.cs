@@ -109,6 +109,7 @@ internal static class SessionKind
     public static EntryKind Kind { get; } = new EntryKind<SessionLog>
     {
         Name = "session",
+        Caution = UsualCautions.Handling,
         File = "sessions",
         Title = "Session",
         Purpose = "Records a developing session: sheets, developer, supplies, and the area through the bath.",
@@ -235,6 +236,7 @@ internal static class PrintSessionKind
     public static EntryKind Kind { get; } = new EntryKind<PrintSession>
     {
         Name = "print-session",
+        Caution = UsualCautions.Handling,
         File = "prints",
         Title = "Print session",
         Purpose = "Records a print session: paper and test strips through the baths for paper.",
