@@ -17,7 +17,9 @@ internal sealed class ShowToday : ShowCommand<IReadOnlyList<Notice>>
     };
 
     public ShowToday(Workbench bench)
-        : base(bench, "today", "Shows what needs you, most pressing first, and what you could develop today.") => Options.Add(_exitCode);
+        : base(bench, "today", "Shows what needs you, most pressing first, and what you could develop today.", """
+            Example: trayledger show today
+            """) => Options.Add(_exitCode);
 
     protected override IReadOnlyList<Notice> Read(View view, ParseResult parse) =>
         TodayReading.Of(view.Holdings, ReorderReading.Of(view.Ledger, view.Holdings));

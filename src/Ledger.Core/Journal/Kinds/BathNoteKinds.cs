@@ -75,7 +75,8 @@ internal static class IndicatorKind
         Title = "Indicator",
         Purpose = "Records the colour of a bath's indicator; at the colour that its item names the bath is exhausted.",
         Details = ["At any other colour the bath is used on. The colour is a setting of the item: record item ITEM --indicator COLOUR"],
-        Example = "S1 purple",
+        Example = "ST1 purple",
+        ExampleNeeds = ["item citric-stop --indicator purple", "bath ST1 citric-stop 1l --dilution 1+0 --amount 15g"],
         Bound = [new(BathNoteFields.Bath, entry => entry.Bath), new(Colour, entry => entry.Colour)],
         With = values => new()
         {
@@ -199,6 +200,7 @@ internal static class ControlStripKind
             "The limits are yours. Today and the next session warn of a strip out of limits until another one is within them.",
         ],
         Example = "D1 \"speed -0.12\" --within-limits no",
+        ExampleNeeds = ["bath D1 syrup 1l --dilution 1+49"],
         Bound =
         [
             new(BathNoteFields.Bath, entry => entry.Bath), new(Result, entry => entry.Result),

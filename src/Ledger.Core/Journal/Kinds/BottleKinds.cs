@@ -116,7 +116,7 @@ internal static class DecantingKind
             "Fill them to the brim where possible; the last takes what is left. Label every bottle, and never use one that looks like a bottle for "
             + "food or drink. Wear gloves and eye protection.",
         ],
-        Example = "syrup --into \"4 of 250ml\"",
+        Example = "paperfix/2 --into \"4 of 250ml\"",
         Bound = [new(From, entry => entry.From)],
         Line = BottleFields.Line(isNeeded: true),
         Lines = entry => LikeBottles.Of(entry.Bottles),
@@ -182,7 +182,8 @@ internal static class StockSolutionKind
         Title = "Mix a stock solution",
         Purpose = "Records a stock solution mixed from powder or concentrate, with its own cost, mixing date and life.",
         Details = ["Do not breathe the dust; gloves, eye protection and fresh air. The maker's safety data sheet governs."],
-        Example = "fine-stock 1l --into \"2 of 500ml\"",
+        Example = "rinsal-stock 1l --of rinsal --amount 100g --into \"2 of 500ml\"",
+        ExampleNeeds = ["item rinsal-stock --kind chemical --pack 1l"],
         Bound =
         [
             new(Item, entry => entry.Item), new(Made, entry => entry.Volume), new(From, entry => entry.From),
