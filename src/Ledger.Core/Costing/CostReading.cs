@@ -77,7 +77,10 @@ public sealed class CostReading
     /// <summary>What the baths in use at the end still have in them.</summary>
     public Money StillInBaths { get; }
 
-    /// <summary>Whether every millionth is accounted for.</summary>
+    /// <summary>Whether all that was used or is on hand has a price.</summary>
+    public bool IsComplete => Facts.Unpriced.Count == 0;
+
+    /// <summary>Whether every millionth that is known is accounted for; see <see cref="IsComplete"/>.</summary>
     public bool Reconciles => Spent == Used + OnHand + StillInBaths;
 
     /// <summary>All that is gone: film, chemistry, supplies, prints and waste.</summary>

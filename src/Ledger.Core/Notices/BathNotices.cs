@@ -1,5 +1,6 @@
 using Ledger.Core.Baths;
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using NodaTime;

@@ -1,4 +1,5 @@
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Reordering;
 using NodaTime;

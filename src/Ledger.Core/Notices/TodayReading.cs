@@ -1,4 +1,5 @@
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
@@ -13,6 +14,19 @@ public static class TodayReading
 
     /// <summary>The same with what is to be ordered.</summary>
     public static IReadOnlyList<Notice> Of(Holdings holdings, IReadOnlyCollection<ReorderReading> reorder) =>
+        [.. All(holdings, reorder).Where(notice => SnoozeOf(notice, holdings) is null)];
+
+    /// <summary>The notices that are quiet on the day, each with until when and why.</summary>
+    public static IReadOnlyList<(Notice Notice, Snooze Snooze)> Snoozed(Holdings holdings, IReadOnlyCollection<ReorderReading> reorder) =>
+        !holdings.HasSnoozes ? [] :
+    [
+        .. All(holdings, reorder).Select(notice => (Notice: notice, Snooze: SnoozeOf(notice, holdings)))
+            .Where(one => one.Snooze is not null).Select(one => (one.Notice, one.Snooze!)),
+    ];
+
+    private static Snooze? SnoozeOf(Notice notice, Holdings holdings) => holdings.SnoozeOf(notice.Kind, notice.About);
+
+    private static IEnumerable<Notice> All(Holdings holdings, IReadOnlyCollection<ReorderReading> reorder) =>
     [
         .. BathNotices.Of(holdings).Concat(JugNotices.Of(holdings)).Concat(Containers(holdings)).Concat(Minimums(holdings, reorder))
             .Concat(FilmNotices.Of(holdings))

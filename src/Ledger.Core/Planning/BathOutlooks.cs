@@ -50,8 +50,7 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
             item, null, IsFirst: true, Area.Zero, Area.Zero, Fits: false, Money.Zero, $"no bath of {item} is in use",
             $"mix {volume} of {item}{(dilution is null ? "" : $" {dilution}")}")
         {
-            ToMix = step.WorkingVolume is { } toMix && dilution is not null && holdings.Item(item)?.Unit == Unit.Millilitre
-                ? Quantity.Of(dilution.SourceIn(toMix)) : null,
+            ToMix = step.WorkingVolume is { } toMix ? ToMix(item, dilution, toMix) : [],
         };
     }
 
@@ -71,12 +70,25 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
             bath.Item, bath, IsFirst: true, bath.WorkedWeighted, after, word.Length == 0,
             share.UsedUpBy(after) - share.UsedUpBy(bath.WorkedWeighted), word, word.Length == 0 ? "" : Proposal(bath))
         {
-            ToMix = word.Length == 0 ? null : ToMix(bath, IsAtCeiling(bath) ? 2 : 1),
+            ToMix = word.Length == 0 ? [] : ToMix(bath, IsAtCeiling(bath) ? 2 : 1),
         };
     }
 
-    private Quantity? ToMix(Bath bath, int baths) => holdings.Item(bath.Item)?.Unit != Unit.Millilitre ? null
-        : Quantity.Of(bath.Dilution.SourceIn(bath.WorkingVolume) * baths);
+    private IReadOnlyList<(string Item, Quantity Amount)> ToMix(Bath bath, int baths) =>
+        [.. ToMix(bath.Item, bath.Dilution, bath.WorkingVolume).Select(mix => (mix.Item, mix.Amount with { Base = mix.Amount.Base * baths }))];
+
+    /// <summary>What goes into a bath of a liquid, its other parts among it; none for a powder, which must be weighed out.</summary>
+    private IReadOnlyList<(string Item, Quantity Amount)> ToMix(string code, Dilution? dilution, Volume volume)
+    {
+        if (dilution is null || holdings.Item(code) is not { Unit: Unit.Millilitre } item)
+            return [];
+        var first = dilution.SourceIn(volume);
+        return
+        [
+            (item.Code, Quantity.Of(first)),
+            .. OtherPart.Beside(item, dilution, first).Where(part => part.Item is not null).Select(part => (part.Item!, Quantity.Of(part.Measured))),
+        ];
+    }
 
     private bool IsAtCeiling(Bath bath) => holdings.SecondAfter(bath) is { } second && holdings.IsAtCeiling(second);
 
@@ -115,7 +127,7 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
             bath.Item, bath, IsFirst: false, bath.WorkedWeighted, bath.WorkedWeighted, word.Length == 0, Money.Zero, word,
             word.Length == 0 ? "" : $"mix {bath.WorkingVolume.ToText(holdings.Settings.Style)} of {bath.Item} {bath.Dilution} in its place")
         {
-            ToMix = word.Length == 0 ? null : ToMix(bath, 1),
+            ToMix = word.Length == 0 ? [] : ToMix(bath, 1),
         };
     }
 }

@@ -12,6 +12,7 @@ internal sealed class PlanAdvice(SessionPlanDraft draft)
     public IReadOnlyList<string> All(IEnumerable<BathOutlook> baths) =>
     [
         .. baths.Where(bath => bath.Word.Length > 0).Select(bath => $"{bath.Word}: {bath.Proposal}"),
+        .. draft.UnknownParts,
         .. draft.Batches.SelectMany(Thin).Distinct(),
         .. Untimed(),
         .. Short(),

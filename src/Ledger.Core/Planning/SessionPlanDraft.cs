@@ -42,6 +42,13 @@ internal sealed class SessionPlanDraft
 
     public int SheetCount => Batches.Sum(batch => batch.Sheets.Count);
 
+    /// <summary>The parts of solutions that no item stands for, so that nothing can be said of them.</summary>
+    public IReadOnlyList<string> UnknownParts =>
+    [
+        .. Process.Steps.Where(step => step is { Use: StepUse.OneShot, Item: not null })
+            .Select(step => OtherPart.Unknown(Item(step.Item!), step.Dilution ?? Item(step.Item!).Dilution)).OfType<string>(),
+    ];
+
     /// <summary>What lies in the trays together, batch by batch.</summary>
     public IReadOnlyList<TrayLoad> Loads => [.. Batches.Select(batch => new TrayLoad(batch.Film.Format, batch.Sheets.Count))];
 

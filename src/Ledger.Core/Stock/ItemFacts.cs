@@ -20,6 +20,7 @@ public static class ItemFacts
         ("format", item.Format?.Code),
         ("pack", item.Pack.ToText(style)),
         ("dilution", item.Dilution?.Text),
+        ("other parts", string.Join(", ", item.OtherParts)),
         ("capacity", item.Capacity is { } capacity ? Litre(capacity, style) : null),
         .. item.OtherCapacities.Select(other => ("or", (string?)Litre(other, style))),
         ("at least", item.MinimumPer80SquareInches is { } least ? $"{least.ToText(style)} for each {Area.Unit80.ToText(style)}" : null),

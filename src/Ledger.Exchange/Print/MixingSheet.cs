@@ -68,10 +68,8 @@ public static class MixingSheet
         var figures = new List<Figure>();
         if (batch.Developer is { } developer)
         {
-            figures.Add(new(
-                developer.Measured.ToText(style), developer.OtherParts.Count > 0 ? $"{developer.Item.Code} A" : developer.Item.Code,
-                developer.Measured == developer.Need.Concentrate ? "" : $"exactly {developer.Need.Concentrate.ToText(style)}"));
-            figures.AddRange(developer.OtherParts.Select((part, i) => new Figure(part.ToText(style), $"{developer.Item.Code} {(char)('B' + i)}")));
+            figures.Add(Measured(developer.Item.Code, developer.Measured, developer.Need.Concentrate, style));
+            figures.AddRange(developer.OtherParts.Select(part => Measured(part.Name, part.Measured, part.Exact, style)));
             figures.Add(new(developer.Water.ToText(style), $"water, to make {developer.Need.WorkingVolume.ToText(style)}"));
         }
 
@@ -85,6 +83,9 @@ public static class MixingSheet
             yield return new LargeFigures(figures);
         yield return new Ticks([.. batch.Sheets.Select(Sheet), .. batch.HasDummy ? ["a dummy: a rejected sheet beside the lone one"] : Array.Empty<string>()]);
     }
+
+    private static Figure Measured(string what, Volume measured, Volume exact, MeasureStyle style) =>
+        new(measured.ToText(style), what, measured == exact ? "" : $"exactly {exact.ToText(style)}");
 
     private static string Sheet(PlannedSheet sheet) => $"{sheet.Number}. {sheet}".TrimEnd().TrimEnd('.') + (sheet.ToString().Length == 0 ? "." : "");
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Ledger.Core.Costing;
 using Ledger.Core.Journal;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
@@ -29,7 +30,8 @@ internal static class ShelfBlocks
             ("Planned", planned is { } amount ? $"{amount.ToText(style)} in all open plans" : null),
             ("Minimum", item.MinimumOnHand is { } minimum ? Minimum(reading.Usable, minimum, style) : null),
             .. reading.Containers.Select(container => (container.Container.Code, (string?)Line(container, item.Kind, style))),
-            ("Value", reading.Value.Text(holdings.Settings)),
+            ("Value", reading.Unpriced.IsZero ? reading.Value.Text(holdings.Settings)
+                : $"{UnpricedStock.Mark(reading.Value, isComplete: false, style)}: {reading.Unpriced.ToText(style)} came without a price"),
             .. Settings(item, style),
         ]);
     }
@@ -55,7 +57,8 @@ internal static class ShelfBlocks
             ("Kept in", container.Storage),
             ("Not before", container.OpensFrom is { } warm && container.IsSealed ? $"{Dates.Text(warm)}: it must warm up closed first" : null),
             ("Exposed at", container.Lot.ExposureIndex?.ToString(CultureInfo.InvariantCulture)),
-            ("Cost", $"{container.Value.Text(holdings.Settings)} for what is left, "
+            ("Cost", !container.Lot.IsPriced ? "unknown: it came without a price"
+                : $"{container.Value.Text(holdings.Settings)} for what is left, "
                 + $"{container.Lot.UnitCost.Text(holdings.Settings)} a {container.Held.Unit.Name()}"),
         ]);
     }

@@ -69,6 +69,9 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
             KeyTable.Test, "records how long a strip of film took to clear", row => ClearingTest(IdOf(row))),
         .. Notes.Select(note => ScreenAction.RareOnRow(note.Label, note.Meaning, row => new KindForm(Ledger, note.Kind, ("bath", IdOf(row))))),
         ScreenAction.OnRow(KeyTable.Add, "adds fresh solution or replenisher", row => new KindForm(Ledger, "top-up", ("bath", IdOf(row)))),
+        Entries.PutRight("puts right what was recorded when the selected bath was mixed"),
+        Entries.TakeBack("takes back the mixing of the selected bath, where nothing went through it"),
+        Entries.Entries,
         ScreenAction.Of(KeyTable.Paper, "writes its label, its tally slip or the wall card", row => new TableStep(new PaperModel(Ledger, Papers(row)))),
     ];
 
@@ -109,6 +112,8 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <summary>The list of actions asks before the screen was ever seen.</summary>
+    private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Place, IdOf(row)));
+
     private Holdings Shown => _read ??= Ledger.HoldingsOn(Today);
 
     /// <summary>Who fixes in one bath sees nothing of rotating.</summary>

@@ -69,8 +69,8 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
         {
             0 => slice.Name,
             1 => Scaled.ToText(slice.PerSheet.Negatives, 0),
-            2 => slice.PerSheet.PerNegative?.Text(_settings.Style) ?? "-",
-            3 => slice.Used.Text(_settings.Style),
+            2 => UnpricedStock.Mark(slice.PerSheet.PerNegative, slice.PerSheet.IsComplete, _settings.Style),
+            3 => UnpricedStock.Mark(slice.Used, slice.PerSheet.IsComplete, _settings.Style),
             4 => slice.Film.Text(_settings.Style),
             5 => slice.Chemistry.Text(_settings.Style),
             6 => slice.Supplies.Text(_settings.Style),

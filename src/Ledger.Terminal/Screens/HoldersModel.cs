@@ -58,6 +58,9 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
         ScreenAction.Of(KeyTable.Paper, "writes the label of the selected box of exposed sheets", row => row >= _holders.Count
             ? new PaperStep(paper => paper.BoxLabel(IdOf(row)))
             : new MessageStep("Select a box of exposed sheets, below the holders: its label is written for paper.")),
+        Entries.PutRight("puts right what is known of the holder"),
+        Entries.TakeBack("takes the registering of the holder back, where nothing was done with it"),
+        Entries.Entries,
     ];
 
     /// <inheritdoc/>
@@ -104,6 +107,8 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
         .. row < 0 ? [] : row < _holders.Count ? [HolderBlocks.Facts(_holders[row], _holdings)]
             : new[] { HolderBlocks.Facts(_boxes[row - _holders.Count], _holdings) },
     ];
+
+    private EntryKeys Entries => new(Ledger, row => new(HolderAt(row) is null ? SubjectKind.Place : SubjectKind.Holder, IdOf(row)));
 
     private string? HolderAt(int row) => row >= 0 && row < _holders.Count ? _holders[row].Code : null;
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
@@ -10,17 +9,30 @@ using NodaTime.Text;
 
 namespace Ledger.Terminal.Screens;
 
-/// <summary>Everything that was recorded, the last first.</summary>
+/// <summary>Everything that was recorded, or what was recorded about one thing, the last first.</summary>
 internal sealed class JournalModel : TableModel
 {
     private static readonly InstantPattern Moment = InstantPattern.CreateWithInvariantCulture("uuuu-MM-dd HH:mm 'UTC'");
     private readonly PagedRows<JournalEntry> _entries;
+    private readonly Subject? _about;
 
-    public JournalModel(ILedger ledger)
-        : base(ledger) => _entries = new((before, atMost) => Ledger.Journal(Today, before?.Number, atMost));
+    /// <param name="ledger">The ledger.</param>
+    /// <param name="about">What the entries are about; null for all that there are.</param>
+    public JournalModel(ILedger ledger, Subject? about = null)
+        : base(ledger)
+    {
+        _about = about;
+        _entries = new((before, atMost) => about is null ? Ledger.Journal(Today, before?.Number, atMost)
+            : Ledger.EntriesAbout(about, before?.Number, atMost));
+    }
 
     /// <inheritdoc/>
-    public override string Name => "Journal";
+    public override string Name => _about switch
+    {
+        null => "Journal",
+        { Kind: SubjectKind.Entry } => $"Entry {_about.Name}",
+        _ => $"Entries about {_about.Name}",
+    };
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
@@ -30,7 +42,7 @@ internal sealed class JournalModel : TableModel
     ];
 
     /// <inheritdoc/>
-    public override string Empty => TodayModel.NoItems;
+    public override string Empty => _about is null ? TodayModel.NoItems : $"No entry about {_about.Name} was kept.";
 
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
@@ -47,8 +59,7 @@ internal sealed class JournalModel : TableModel
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.OnRow(KeyTable.Amend, "amends the selected entry", row => Ledger.Said(_entries.Rows[row].Number) is { } said
-            && said is not (Undo or Amendment) ? new AmendForm(Ledger, _entries.Rows[row], said) : new UndoForm(Ledger, _entries.Rows[row])),
+        ScreenAction.OnRow(KeyTable.Amend, "amends the selected entry", row => EntryKeys.Amending(Ledger, _entries.Rows[row])),
         ScreenAction.Rare("Earlier in its day", "puts the selected entry before the one that now comes before it on the same day", Earlier),
         ScreenAction.OnRow(KeyTable.Undo, "takes the selected entry back", row => new UndoForm(Ledger, _entries.Rows[row])),
     ];

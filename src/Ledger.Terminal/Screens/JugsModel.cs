@@ -50,7 +50,12 @@ internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
             KeyTable.Add, "records used solution that goes into the selected jug", row => new KindForm(Ledger, "jug-filling", ("jug", IdOf(row)))),
         ScreenAction.RareOnRow("Hand over", "hands the selected jug over", row => new KindForm(Ledger, "jug-handover", ("jug", IdOf(row)))),
         ScreenAction.Paper("its label", row => paper => paper.BottleLabel(IdOf(row))),
+        Entries.PutRight("amends what was recorded when the selected jug was started"),
+        Entries.TakeBack("takes the jug back, where nothing went into it"),
+        Entries.Entries,
     ];
+
+    private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Place, IdOf(row)));
 
     /// <inheritdoc/>
     public override void Refresh()

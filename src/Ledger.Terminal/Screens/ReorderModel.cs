@@ -50,6 +50,7 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
         ScreenAction.RareOnRow("Order terms", "sets how it is ordered: a yearly window, how long an order lasts, what it costs", row =>
             new KindForm(Ledger, "order-terms", ("item", IdOf(row)))),
         ScreenAction.RareOnRow("Price rise", "records an announced price rise", row => new KindForm(Ledger, "price-rise", ("item", IdOf(row)))),
+        new EntryKeys(Ledger, row => new(SubjectKind.Item, IdOf(row))).Entries,
     ];
 
     /// <inheritdoc/>

@@ -68,6 +68,8 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
         ScreenAction.RareOnRow("Mix stock solution", "mixes a stock solution of it", row => StockSolution(IdOf(row))),
         ScreenAction.OnRow(KeyTable.Discard, "discards some of it", row => new DiscardForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Amend, "changes the settings of the selected item", row => new ItemForm(Ledger, IdOf(row))),
+        Entries.TakeBack("takes back the last definition of the item: where nothing uses it, the item itself"),
+        Entries.Entries,
         ScreenAction.Of(KeyTable.New, "writes down a film, chemical or supply", _ => new FormStep(new ItemForm(Ledger, null))),
     ];
 
@@ -96,7 +98,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
             2 => Earliest(reading) is { } good ? Dates.Text(good.Date) : "",
             3 => State(reading),
             4 => Prospect.BatchesOf(reading.Item, _holdings),
-            5 => reading.Value.Text(_holdings.Settings.Style),
+            5 => Core.Costing.UnpricedStock.Mark(reading.Value, reading.Unpriced.IsZero, _holdings.Settings.Style),
             _ => reading.Item.Name,
         };
     }
@@ -116,6 +118,8 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override Step? Open(int row) => new TableStep(new ContainersModel(Ledger, IdOf(row)));
+
+    private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Item, IdOf(row)));
 
     private static GoodUntil? Earliest(ShelfReading reading) =>
         reading.Containers.Select(container => container.GoodUntil).OfType<GoodUntil>().MinBy(good => good.Date);

@@ -1,10 +1,12 @@
 using Ledger.Core.Baths;
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Notices;
 using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
 using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
 
@@ -21,6 +23,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
 
     private Holdings _holdings = new(ledger.Today);
     private IReadOnlyList<NoticeGroup> _notices = [];
+    private IReadOnlyList<(Notice Notice, Snooze Snooze)> _snoozed = [];
     private IReadOnlyList<ReorderReading> _readings = [];
     private IReadOnlyList<Prospect> _prospects = [];
 
@@ -32,7 +35,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     {
         (Severity.Now, "now"), (Severity.Soon, "soon"), (Severity.Note, "to note"),
     }.Select(one => (Count: _notices.Where(group => group.First.Severity == one.Item1).Sum(group => group.Notices.Count), Name: one.Item2))
-        .Where(one => one.Count > 0).Select(one => $"{one.Count} {one.Name}"));
+        .Append((Count: _snoozed.Count, Name: "snoozed")).Where(one => one.Count > 0).Select(one => $"{one.Count} {one.Name}"));
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
@@ -59,7 +62,11 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
-        [ScreenAction.Of(KeyTable.View, "shows the bath, bottle, jug, holder or item that it is about", Show)];
+    [
+        ScreenAction.Of(KeyTable.View, "shows the bath, bottle, jug, holder or item that it is about", Show),
+        ScreenAction.OnRow(KeyTable.Snooze, "lets the notice be quiet until a day, with the reason; undoing the entry ends it", row => new KindForm(
+            Ledger, "snooze", ("notice", _notices[row].First.Kind.Name()), ("about", string.Join(", ", _notices[row].About)))),
+    ];
 
     /// <inheritdoc/>
     public override void Refresh()
@@ -67,6 +74,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
         _holdings = Ledger.HoldingsOn(Today);
         _readings = ReorderReading.Of(Ledger, _holdings);
         _notices = NoticeGroup.Of(TodayReading.Of(_holdings, _readings));
+        _snoozed = TodayReading.Snoozed(_holdings, _readings);
         _prospects = [.. Prospect.Of(_holdings)];
     }
 
@@ -82,7 +90,8 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     };
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Block> Details(int row) => row < 0 ? [Possible, Coming] : [About(_notices[row]), Possible, Coming];
+    public override IReadOnlyList<Block> Details(int row) =>
+        [.. row < 0 ? [] : new[] { About(_notices[row]) }, Possible, Coming, .. _snoozed.Count == 0 ? [] : new[] { Snoozed }];
 
     /// <inheritdoc/>
     public override string? OpenLabel => "Settle it";
@@ -109,7 +118,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
 
     private Block About(NoticeGroup group) => Block.Facts(ScreenText.Sentence(group.Text), [
         .. group.Reasons.Select((reason, i) => (i == 0 ? "Reason" : " ", (string?)reason)),
-        ("Do", group.First.Step),
+        ("Do", RefusalText.Words(group.First.Step)),
         .. Picture(group.First.About),
     ]);
 
@@ -143,6 +152,12 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
                 .Concat(_holdings.Plans.Select(plan => (plan.On, 'p'))),
             Today, width),
         .. Paragraph.Of(CalendarStrip.Legend, width),
+    ]);
+
+    /// <summary>What is quiet is not forgotten.</summary>
+    private Block Snoozed => Block.Of("Snoozed", [
+        .. _snoozed.Select(one => $"  until {Dates.Text(one.Snooze.Until)}: {one.Notice.Text} ({one.Snooze.Reason})"),
+        "Taking a snooze back in the journal (6) ends it.",
     ]);
 
     private static char Letter(ReminderKind kind) => kind switch

@@ -53,6 +53,8 @@ internal sealed class CheckCommand : ExplainedCommand
             _bench.Around.Out.WriteLine($"mended: {problem}");
         foreach (var problem in report.Problems)
             _bench.Around.Out.WriteLine(problem);
+        foreach (var remark in report.Remarks)
+            _bench.Around.Out.WriteLine($"remark: {remark}");
         _bench.Around.Out.WriteLine(
             $"{path}: {report.Counted(", ")}; {(report.Ok ? "nothing is wrong" : "it is not in order")}");
         if (!report.Ok)
@@ -75,6 +77,10 @@ internal sealed class CheckCommand : ExplainedCommand
         json.WriteStartArray("problems");
         foreach (var problem in report.Problems)
             json.WriteStringValue(problem);
+        json.WriteEndArray();
+        json.WriteStartArray("remarks");
+        foreach (var remark in report.Remarks)
+            json.WriteStringValue(remark);
         json.WriteEndArray();
         json.WriteStartArray("mendable");
         foreach (var problem in report.Mendable)

@@ -61,7 +61,8 @@ internal sealed class PlanText(SessionPlan plan, View view)
     private string Measured(BatchDeveloper developer)
     {
         var exact = developer.Measured == developer.Need.Concentrate ? "" : $" ({developer.Need.Concentrate.ToText(view.Style)})";
-        return string.Join(" + ", developer.OtherParts.Select(part => part.ToText(view.Style)).Prepend(developer.Measured.ToText(view.Style) + exact));
+        return string.Join(" + ", developer.OtherParts.Select(part => $"{part.Measured.ToText(view.Style)} {part.Name}")
+            .Prepend(developer.Measured.ToText(view.Style) + exact));
     }
 
     private TextTable Trays()

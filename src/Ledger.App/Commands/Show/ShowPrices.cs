@@ -40,7 +40,7 @@ internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
             Column.Right("change"));
         foreach (var (price, earlier) in WithEarlier(prices))
             table.Add(
-                price.Item, Dates.Text(price.Date), price.Quantity.ToText(view.Style), price.Cost.Text(view.Style),
+                price.Item, Dates.Text(price.Date), price.Quantity.ToText(view.Style), price.CostText(view.Style),
                 price.PerUnitText(view.Style),
                 Change(price, earlier));
         table.WriteTo(output, view.Width);
@@ -57,8 +57,8 @@ internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
             json.WriteDate("date", price.Date);
             json.WriteNumber("lot", price.Lot.Value);
             json.WriteQuantity("quantity", price.Quantity);
-            json.WriteMoney("cost", price.Cost, view.Currency);
-            json.WriteMoney("perUnit", price.PerUnit, view.Currency);
+            json.WriteMoney("cost", price.IsPriced ? price.Cost : null, view.Currency);
+            json.WriteMoney("perUnit", price.IsPriced ? price.PerUnit : null, view.Currency);
             json.WriteFigure("changePercent", earlier is null ? null : price.PercentMoreThan(earlier));
             json.WriteString("paidIn", price.Currency ?? view.Currency);
             json.WriteEndObject();

@@ -63,7 +63,7 @@ internal static class DeliveryKind
 
     private static readonly Field<Money> Price = new("price", Notations.Money)
     {
-        Label = "Price of a pack", Help = "the price of one pack; with an order, otherwise the order's",
+        Label = "Price of a pack", Help = "the price of one pack, 0 for a gift; without one it is that of the order, or unknown",
         Example = "186.00", Width = 10, Keyword = "at",
         Offer = (read, holdings) => Ordered(read, holdings) is { Price.Millionths: > 0 } line
             ? line.Price.Text(holdings.Settings.Style) : LastPrice(read, holdings)?.Text(holdings.Settings.Style),
@@ -147,5 +147,5 @@ internal static class DeliveryKind
         .Select(container => container.Lot).MaxBy(lot => (lot.ReceivedOn, lot.Id.Value));
 
     private static Money? LastPrice(FieldValues read, Holdings holdings) =>
-        LastLot(read, holdings) is { } lot && holdings.Item(lot.Item) is { } item ? lot.Cost.PartOf(item.Pack.Base, lot.Quantity.Base) : null;
+        LastLot(read, holdings) is { IsPriced: true } lot && holdings.Item(lot.Item) is { } item ? lot.Cost.PartOf(item.Pack.Base, lot.Quantity.Base) : null;
 }

@@ -60,6 +60,12 @@ internal static class ItemDefinitionKind
         Offer = Known(item => item.Dilution?.Text),
     };
 
+    private static readonly Field<IReadOnlyList<string>> OtherParts = new("other_parts", Notations.LongNames("ITEMS"))
+    {
+        Label = "part B", Help = "the item that is part B of a dilution such as 1+2+100; of a third part too, with a comma between",
+        Example = "tan-b", Width = 14, Choices = Offered.Chemicals, Offer = Known(item => string.Join(", ", item.OtherParts)),
+    };
+
     private static readonly Field<Volume> Minimum = new("minimum_ml_per_80_sq_in", Notations.Volume)
     {
         Label = "least ml", Option = "--minimum-per-80",
@@ -213,7 +219,7 @@ internal static class ItemDefinitionKind
             Of(MinimumOnHand, item => item.MinimumOnHand), Of(Density, item => item.Density?.GramsPerMillilitre),
             Of(DeadVolume, item => item.DeadVolume), Of(Replenisher, item => item.ReplenisherPer80SquareInches),
             Of(Ceiling, item => item.ReplenisherCeilingPercent), Of(Indicator, item => item.Indicator),
-            Of(StockOf, item => item.StockOf),
+            Of(StockOf, item => item.StockOf), Of(OtherParts, item => Given.Names(item.OtherParts)),
             Of(Formula, item => Given.Text(item.Formula)), Of(Cautions, item => Given.Text(item.Cautions)),
         ],
         With = values => new()
@@ -238,6 +244,7 @@ internal static class ItemDefinitionKind
                 ReplenisherPer80SquareInches = values.Maybe(Replenisher),
                 ReplenisherCeilingPercent = values.Maybe(Ceiling),
                 Indicator = values.Find(Indicator), StockOf = values.Find(StockOf),
+                OtherParts = values.Find(OtherParts) ?? [],
                 Formula = values.Find(Formula) ?? "",
                 Cautions = values.Find(Cautions) ?? "",
             },

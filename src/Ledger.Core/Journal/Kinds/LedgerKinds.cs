@@ -30,6 +30,7 @@ internal static class SettingKind
         File = "settings",
         Title = "Setting",
         Purpose = "Changes a setting of the whole ledger.",
+        IsDated = false,
         Example = "liquids floz",
         Bound = [new(Name, entry => entry.Setting), new(Value, entry => entry.Value)],
         With = values => new()

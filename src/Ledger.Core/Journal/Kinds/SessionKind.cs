@@ -65,6 +65,13 @@ internal static class SessionKind
         Keyword = "developer", MayLackKeyword = true,
     };
 
+    private static readonly Field<IReadOnlyList<Volume>> OtherParts = new("other_parts_ml", Notations.Volumes)
+    {
+        Label = "part B ml",
+        Help = "what was measured out of part B, and of a third part with a plus between; otherwise what the dilution asks beside the developer",
+        Example = "", Width = 8, Keyword = "and",
+    };
+
     private static readonly Field<Quantity> Weighed = new("developer_g", Notations.AmountOf((_, _) => null, Unit.Gram))
     {
         Label = "dev. g", Help = "the same where it was weighed, in grams", Example = "", Width = 6,
@@ -137,6 +144,7 @@ internal static class SessionKind
                 new(Sheets, line => line.Sheets), new(Film, line => line.Item),
                 new(Became, line => line.Fate == Fate.Negative ? null : line.Fate),
                 new(Cause, line => line.Cause), new(Developer, line => line.Developer),
+                new(OtherParts, line => line.OtherParts.Count == 0 ? null : line.OtherParts),
                 new(Weighed, line => line.DeveloperWeight),
                 new(Group, line => Given.Text(line.Group)), new(Box, line => line.Container),
                 new(From, line => line.From),
@@ -146,7 +154,7 @@ internal static class SessionKind
             {
                 Sheets = values.Of(Sheets), Item = values.Of(Film), Fate = values.Of(Became),
                 Cause = values.Maybe(Cause),
-                Developer = values.Maybe(Developer), DeveloperWeight = values.Maybe(Weighed),
+                Developer = values.Maybe(Developer), OtherParts = values.Find(OtherParts) ?? [], DeveloperWeight = values.Maybe(Weighed),
                 Group = values.Find(Group) ?? "",
                 Container = values.Find(Box), From = values.Find(From), Note = values.Find(SheetNote) ?? "",
             },

@@ -1,6 +1,7 @@
 using Ledger.Core.Baths;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Rules;
@@ -47,6 +48,11 @@ internal static class BathRules
         if (mixing.StandsIn != Keeping.WorkingContainer.FullBottle)
             draft.Add(new BathStands(bath.Place, mixing.StandsIn));
         draft.Take(item, amount, mixing.Container, bath.Place, mixing.BooksDifference);
+        foreach (var part in item.Unit == Unit.Millilitre ? OtherPart.Beside(item, dilution, Volume.FromMicrolitres(amount.Base)) : [])
+            if (part.Item is { } other)
+                draft.Take(draft.Item(other), Quantity.Of(part.Measured), null, bath.Place, mixing.BooksDifference);
+        if (OtherPart.Unknown(item, dilution) is { } unknown)
+            draft.Remark(unknown);
         var style = draft.Style;
         draft.Summary = $"mixed bath {code}: {amount.ToText(style)} of {item.Code} for {bath.WorkingVolume.ToText(style)}, {dilution}"
             + (first is null ? "" : $", second after {first.Code}");

@@ -48,7 +48,9 @@ internal static class BottleRules
         var lot = new Lot(
             draft.NewLot(), stock.Code, mixing.Date, quantity, cost,
             string.Join(" ", draws.Select(draw => draw.From.Lot.Batch).Distinct()).Trim(),
-            null, "") { IsMixed = true, Formula = stock.Formula };
+            null, "") {
+            IsMixed = true, Formula = stock.Formula, IsPriced = draws.All(draw => draw.From.Lot.IsPriced),
+        };
         draft.Add(new LotMixed(lot, source.Code));
         IReadOnlyList<FilledBottle> bottles = mixing.Bottles.Count > 0 ? mixing.Bottles : [new(quantity, quantity)];
         var amounts = Amounts(bottles, quantity, stock, draft);

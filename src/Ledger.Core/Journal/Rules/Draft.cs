@@ -119,6 +119,9 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
     }
 
     /// <summary>An undo stands on the day of what it takes back, and knows its number.</summary>
+    /// <summary>Says what was chosen for the entry because only one thing fitted: it stays so, whatever is recorded before the entry later.</summary>
+    public void Complete(Entry chosen) => Entry = chosen;
+
     public void TakeBack(JournalEntry original) => Entry = (Undo)Entry with { Date = original.Date, Number = original.Number, Reference = original.Key };
 
     /// <summary>The item's containers on the entry's date, as they stand after the draws so far.</summary>

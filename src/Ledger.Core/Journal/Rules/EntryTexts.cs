@@ -115,6 +115,7 @@ internal static class EntryTexts
         },
         PriceRiseNotice e => e with { Item = Line(e.Item, "the item") },
         OrderTermsSetting e => e with { Terms = e.Terms with { Item = Line(e.Terms.Item, "the item") } },
+        NoticeSnooze e => e with { About = [.. e.About.Select(name => Line(name, "what it is about"))], Reason = Line(e.Reason, "the reason") },
         Amendment e => e with
         {
             Reference = Maybe(e.Reference, "the reference"), Reason = Line(e.Reason, "the reason"),
@@ -138,6 +139,7 @@ internal static class EntryTexts
         Cautions = Lines(item.Cautions, "the cautions"),
         Indicator = Maybe(item.Indicator, "the indicator"),
         StockOf = Maybe(item.StockOf, "what it is mixed from"),
+        OtherParts = Names(item.OtherParts, "the item of another part"),
     };
 
     private static Capacity Of(Capacity capacity) => capacity with { Basis = Line(capacity.Basis, "the basis of the capacity") };
