@@ -9,7 +9,7 @@ namespace Ledger.App.Commands.Show;
 
 /// <summary>show jugs: what waits in waste jugs, and what was handed over.</summary>
 internal sealed class ShowJugs(Workbench bench) : ShowCommand<IReadOnlyList<WasteJug>>(
-    bench, "jugs", "Shows the waste jugs: what is in each, since when, and where it went.")
+    bench, "jugs", "Shows the waste jugs: what is in each, since when, and where it went.", "Example: trayledger show jugs")
 {
     protected override IReadOnlyList<WasteJug> Read(View view, ParseResult parse) => view.Ledger.JugsOn(view.AsOf);
 
