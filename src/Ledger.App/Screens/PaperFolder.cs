@@ -31,7 +31,7 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
         var holdings = Now;
         if (holdings.Plan(plan) is not { } kept)
             return $"There is no plan {plan} that is still open.";
-        return SessionPlanning.Of(kept.Request, holdings, kept.On > ledger.Today ? kept.On : ledger.Today) switch
+        return SessionPlanning.Of(kept.Request, holdings, kept.On > ledger.Today ? kept.On : ledger.Today, ledger) switch
         {
             Planned planned => Save(Pages.MixingSheet.Of(planned.Plan, kept.Name, holdings.Settings.Style), $"mixing-sheet-{kept.Name}"),
             NotPlanned not => $"{kept.Name} cannot be planned: {not.Refusal.Sentence}.",

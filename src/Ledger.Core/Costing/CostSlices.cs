@@ -29,10 +29,10 @@ public static class CostSlices
     /// <summary>The parts of what one film cost; what belongs to no film is in none of them.</summary>
     /// <param name="reading">The costs of the period.</param>
     /// <param name="grouping">What it is divided by.</param>
-    /// <param name="film">The film's code; null for everything.</param>
-    public static IReadOnlyList<CostSlice> Of(CostReading reading, CostGrouping grouping, string? film)
+    /// <param name="film">The film's or paper's account; null for everything.</param>
+    public static IReadOnlyList<CostSlice> Of(CostReading reading, CostGrouping grouping, FilmAccount? film)
     {
-        bool IsAsked(string item) => film is null || item.Equals(film, StringComparison.OrdinalIgnoreCase);
+        bool IsAsked(string item) => film is null || item.Equals(film.Item, StringComparison.OrdinalIgnoreCase);
         var parts = new Dictionary<Key, Part>();
         foreach (var sheet in reading.Sheets.Where(sheet => IsAsked(sheet.Item)))
             In(grouping switch
@@ -41,13 +41,13 @@ public static class CostSlices
                 CostGrouping.Session => new(sheet.Session, sheet.Date, sheet.Entry),
                 _ => Time(sheet.Date, grouping),
             }).Sheets.Add(sheet);
-        foreach (var print in reading.Facts.Prints.Where(_ => film is null))
+        foreach (var (entry, date, cost) in film?.PrintsBySession ?? [.. reading.Facts.Prints.Select(print => (print.Entry, print.Date, print.Total))])
             In(grouping switch
             {
-                CostGrouping.Film => new(Printing) { IsLast = true },
-                CostGrouping.Session => new($"{Printing} {print.Session}", print.Date, print.Entry),
-                _ => Time(print.Date, grouping),
-            }).Prints += print.Total;
+                CostGrouping.Film => film is null ? new(Printing) { IsLast = true } : new(film.Item),
+                CostGrouping.Session => new($"{Printing} {reading.Facts.Prints.FirstOrDefault(print => print.Entry == entry)?.Session}", date, entry),
+                _ => Time(date, grouping),
+            }).Prints += cost;
         foreach (var loss in reading.Facts.Losses.Where(loss => IsAsked(loss.Item)))
             In(grouping switch
             {

@@ -344,7 +344,7 @@ public sealed class Holdings
         ? container with
         {
             FormulaLimits = container.Lot.Formula == item.Formula ? null : _formulas.GetValueOrDefault((item.Id, container.Lot.Formula)),
-            Cold = new([.. container.Places.Select(place => new ColdStay(place.Since, _settings.ColdDaysAYear(place.Name)))], AsOf),
+            Cold = new([.. container.Places.Select(place => new ColdStay(place.Since, _settings.ColdDaysAYear(item, place.Name)))], AsOf),
         }
         : container;
 

@@ -103,5 +103,5 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
     private IReadOnlyList<Block> Outlook(OpenPlan plan) => plan.IsTrip
         ? [Block.Of("It takes along", PlannedDemand.Of(_holdings).Where(known => known.Plan == plan.Name)
             .Select(known => $"  {known.Quantity.ToText(_holdings.Settings.Style)} of {known.Item}"))]
-        : new PlanBlocks(_holdings.Settings, RefusalText.Of).Of(SessionPlanning.Of(plan.Request, _holdings, plan.On > Today ? plan.On : Today));
+        : new PlanBlocks(_holdings.Settings, RefusalText.Of).Of(SessionPlanning.Of(plan.Request, _holdings, plan.On > Today ? plan.On : Today, Ledger));
 }
