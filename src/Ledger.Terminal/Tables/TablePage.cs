@@ -59,6 +59,7 @@ internal sealed class TablePage : Page
             KeyTable.Sort, "sorts by the next column; a click on a heading sorts by it", _ => Sort(sift => sift.SortByNext(_model.Columns.Count))),
         ScreenAction.Quiet(KeyTable.Reverse, "sorts the other way round", _ => Sort(sift => sift.Reverse())),
         ScreenAction.Quiet(KeyTable.Whole, "shows the whole row: every column, nothing cut, and its details under it", Whole),
+        Copying(() => new(_model.Title, _model, () => Details(Row))),
     ];
 
     /// <summary>Whether looked-for words are typed.</summary>
