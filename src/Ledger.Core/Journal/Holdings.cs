@@ -110,6 +110,19 @@ public sealed class Holdings
     /// <summary>The item of that code, or null.</summary>
     public Item? Item(string code) => _items.GetValueOrDefault(code.Trim());
 
+    /// <summary>Whether something of that name is defined: what a definition of it says changes it.</summary>
+    /// <param name="kind">The kind of entry that defines it.</param>
+    /// <param name="name">Its name.</param>
+    public bool Defines(string kind, string name) => name.Trim() is { Length: > 0 } known && kind switch
+    {
+        "item" => Item(known) is not null,
+        "process" => Process(known) is not null,
+        "holder" => Film.Holder(known) is not null,
+        "format" => Formats.TryFind(known, out _),
+        "setting" => true,
+        _ => false,
+    };
+
     /// <summary>The process of that name, or null.</summary>
     public Process? Process(string name) => _processes.GetValueOrDefault(name.Trim());
 

@@ -74,6 +74,10 @@ public sealed class SessionBaths(Holdings holdings, LocalDate day)
             .Prepend(said));
     }
 
+    /// <summary>Whether every bath that is named is in use, so that film can go through it.</summary>
+    public bool AreInUse(string named) => Names(named).All(name => holdings.Bath(name) is { } bath
+        && holdings.WorkingBaths.Any(working => working.Place == bath.Place) && !holdings.IsSecond(bath) && bath.MixedOn <= day);
+
     internal static string Typed(IEnumerable<Bath> baths) => string.Join(", ", baths.Select(bath => bath.Code));
 
     /// <summary>A name may hold a blank itself, so that one divides names only where there is no such bath.</summary>
@@ -98,7 +102,7 @@ public sealed class SessionBaths(Holdings holdings, LocalDate day)
             throw new RefusedException(
                 RefusalKind.NotAccepted, $"bath {bath.Code} was mixed on {Dates.Text(bath.MixedOn)}, after {Dates.Text(day)}");
         return !holdings.IsSecond(bath) ? bath : throw new RefusedException(
-            RefusalKind.NotAccepted, $"bath {bath.Code} stands second; name the first one of the pair, {bath.PairedWith}");
+            RefusalKind.NotAccepted, $"bath {bath.Code} is the second bath of a pair; name the first, {bath.PairedWith}");
     }
 }
 

@@ -54,12 +54,12 @@ public static class TodayReading
             if (days > holdings.Settings.WarnDays)
                 continue;
             var held = container.Held.ToText(holdings.Settings.Style);
-            var because = $"{held} left; {good.Reason}, {Dates.Text(good.Date)}";
+            var because = $"{held} left; good until {Dates.Text(good.Date)} (limited by {good.Reason})";
             yield return days < 0
                 ? new(NoticeKind.Expired, item.Kind == ItemKind.Chemical ? Severity.Now : Severity.Soon, container.Code,
-                    $"{container.Code} is past its date by {Days(-days)}", because, "discard it, or use it for tests only", good.Date)
+                    $"{container.Code} expired {Days(-days)} ago", because, "discard it, or use it for tests only", good.Date)
                 : new(NoticeKind.ExpiresSoon, Severity.Soon, container.Code,
-                    $"{container.Code} is good for {Days(days)} more", because, "use it first", good.Date);
+                    days == 0 ? $"{container.Code} is good until today" : $"{container.Code} expires in {Days(days)}", because, "use it first", good.Date);
         }
     }
 
@@ -72,7 +72,7 @@ public static class TodayReading
             if (reading.IsBelowMinimum)
                 yield return new(
                     NoticeKind.BelowMinimum, reading.Usable.IsZero ? Severity.Now : Severity.Soon, item.Code,
-                    $"{item.Code}: {reading.Usable.ToText(holdings.Settings.Style)} of good stock left",
+                    $"{item.Code}: {reading.Usable.ToText(holdings.Settings.Style)} usable, below your minimum",
                     $"your minimum is {item.MinimumOnHand!.Value.ToText(holdings.Settings.Style)}",
                     order is not null ? BuyingNotices.Step(order)
                         : $"order {item.Name}{(item.LeadTimeDays is { } lead ? $"; it takes {Days(lead)}" : "")}", null);

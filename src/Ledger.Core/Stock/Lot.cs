@@ -21,6 +21,12 @@ public sealed record Lot(
     /// <summary>The maker's formula version when it came; what a changed recipe does to the product's life does not touch older lots.</summary>
     public string Formula { get; init; } = "";
 
+    /// <summary>
+    /// Whether somebody said what it cost, be it nothing, as a gift does. Otherwise <see cref="Cost"/> is only what is known of it: its share of
+    /// shipping and duty.
+    /// </summary>
+    public bool IsPriced { get; init; } = true;
+
     /// <summary>Whether it was mixed here from a powder or concentrate: then <see cref="ReceivedOn"/> is the day of mixing.</summary>
     public bool IsMixed { get; init; }
 

@@ -122,7 +122,7 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
             """,
             new { from.Date, from.Ord })
         .Where(head => changed.Contains(head.Key) || _log.Find(head.Key) is not { } said || !Definitions.IsOne(said)
-            || Definitions.EffectiveFrom(said) != Position.Start),
+            || (Definitions.EffectiveFrom(said) != Position.Start && !Definitions.IsSuperseded(said))),
     ];
 
     /// <summary>Where an entry stands: an amendment may have given it another day or another place.</summary>

@@ -15,7 +15,7 @@ internal sealed class FilmUseReader(Snapshot snapshot)
         return snapshot.Connection.Query<LineRow>(
             """
             SELECT s.entry_id AS Number, i.code AS Item, s.lot_id AS Lot, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost, s.fate AS Fate,
-                i.fixer_factor AS Factor,
+                i.fixer_factor AS Factor, l.is_priced AS IsPriced,
                 sum(s.sheets) OVER (PARTITION BY s.entry_id ORDER BY s.number) AS Last
             FROM standing_entry e CROSS JOIN session_sheets s ON s.entry_id = e.id CROSS JOIN lot l ON l.id = s.lot_id
                 CROSS JOIN item i ON i.id = l.item_id
@@ -41,10 +41,13 @@ internal sealed class FilmUseReader(Snapshot snapshot)
         var first = row.Last - row.Sheets + 1;
         if (keepers.Count == 0 || !Enumerable.Range(0, (int)row.Sheets).Any(i => keepers.Contains((row.Number, first + i))))
             return [new FilmUse(row.Item, row.Sheets, Area.FromHundredths(row.Area), new(row.Cost), fate)
-                { Lot = new(row.Lot), FixerFactorThousandths = row.Factor }];
+                { Lot = new(row.Lot), FixerFactorThousandths = row.Factor, IsPriced = row.IsPriced == 1 }];
         return Share.Split(row.Cost, new long[row.Sheets]).Select((cost, i) => new FilmUse(
             row.Item, 1, Area.FromHundredths(row.Area / row.Sheets), new(cost),
-            keepers.Contains((row.Number, first + i)) ? Fate.Keeper : fate) { Lot = new(row.Lot), FixerFactorThousandths = row.Factor });
+            keepers.Contains((row.Number, first + i)) ? Fate.Keeper : fate)
+        {
+            Lot = new(row.Lot), FixerFactorThousandths = row.Factor, IsPriced = row.IsPriced == 1,
+        });
     }
 
     /// <summary>The sheets, by their position in a session, that were named keepers by the end of the period.</summary>
@@ -57,7 +60,8 @@ internal sealed class FilmUseReader(Snapshot snapshot)
         """,
         new { period.From, period.To }).Select(row => (row.Session, row.Position)).ToHashSet();
 
-    internal sealed record LineRow(long Number, string Item, long Lot, long Sheets, long Area, long Cost, string Fate, int Factor, long Last);
+    internal sealed record LineRow(long Number, string Item, long Lot, long Sheets, long Area, long Cost, string Fate, int Factor, long IsPriced,
+        long Last);
 
     internal sealed record NameRow(long Session, long Position, long Sheet, string? Negative);
 

@@ -101,9 +101,10 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
         var (lot, paid) = (received.Lot, received.Paid);
         connection.Execute(
             """
-            INSERT INTO lot (id, entry_id, item_id, quantity, cost, batch, expires_on, storage, packs, price, discount, shipping, duty, currency, rate)
+            INSERT INTO lot (id, entry_id, item_id, quantity, cost, batch, expires_on, storage, packs, price, discount, shipping, duty, currency, rate,
+                is_priced)
             VALUES (@Id, @entry, (SELECT id FROM item WHERE code = @Item), @Quantity, @Cost, @Batch, @ExpiresOn, @Storage,
-                @Packs, @Price, @Discount, @Shipping, @Duty, @Currency, @Rate)
+                @Packs, @Price, @Discount, @Shipping, @Duty, @Currency, @Rate, @IsPriced)
             """,
             new
             {
@@ -111,7 +112,7 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
                 ExpiresOn = lot.ExpiresOn is { } day ? Dates.Text(day) : null, lot.Storage,
                 Packs = Scaled.PlainText(paid.Landed.Packs), Price = paid.Landed.Price.Millionths,
                 Discount = paid.Landed.Discount.Millionths, Shipping = paid.Landed.Shipping.Millionths, Duty = paid.Landed.Duty.Millionths,
-                paid.Currency, Rate = Scaled.PlainText(paid.Rate),
+                paid.Currency, Rate = Scaled.PlainText(paid.Rate), IsPriced = lot.IsPriced ? 1 : 0,
             });
         new HandlingWriter(connection).WriteOrigin(lot, mixedFrom: null);
     }
@@ -122,10 +123,12 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
         var lot = mixed.Lot;
         connection.Execute(
             """
-            INSERT INTO lot (id, entry_id, item_id, quantity, cost, batch, expires_on, storage, packs, price, discount, shipping, duty)
-            VALUES (@Id, @entry, (SELECT id FROM item WHERE code = @Item), @Quantity, @Cost, @Batch, NULL, @Storage, '0', 0, 0, 0, 0)
+            INSERT INTO lot (id, entry_id, item_id, quantity, cost, batch, expires_on, storage, packs, price, discount, shipping, duty,
+                is_priced)
+            VALUES (@Id, @entry, (SELECT id FROM item WHERE code = @Item), @Quantity, @Cost, @Batch, NULL, @Storage, '0', 0, 0, 0, 0, @IsPriced)
             """,
-            new { Id = lot.Id.Value, entry, lot.Item, Quantity = lot.Quantity.Base, Cost = lot.Cost.Millionths, lot.Batch, lot.Storage });
+            new { Id = lot.Id.Value, entry, lot.Item, Quantity = lot.Quantity.Base, Cost = lot.Cost.Millionths, lot.Batch, lot.Storage,
+                IsPriced = lot.IsPriced ? 1 : 0 });
         new HandlingWriter(connection).WriteOrigin(lot, mixed.From);
     }
 

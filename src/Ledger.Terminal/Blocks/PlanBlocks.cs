@@ -43,12 +43,12 @@ internal sealed class PlanBlocks(Settings settings, Func<Refusal, string> told)
     {
         var sheets = $"{batch.Sheets.Count} {batch.Film.Code}{(batch.Group.Length > 0 ? $" {batch.Group}" : "")}{(batch.HasDummy ? " and a dummy" : "")}";
         var developer = batch.Developer is { } one
-            ? $"{string.Join(" + ", one.OtherParts.Prepend(one.Measured).Select(part => part.ToText(Style)))}"
+            ? $"{string.Join(" + ", one.OtherParts.Select(part => part.Measured).Prepend(one.Measured).Select(part => part.ToText(Style)))}"
                 + $"{Exact(one)} in {one.Need.WorkingVolume.ToText(Style)}"
             : "";
         var time = batch.Minutes is { } minutes ? GroupTimes.Clock(minutes) : "";
         var turn = batch.TurnAtMinutes is { } half ? $"turn at {GroupTimes.Clock(half)}" : "";
-        var move = batch.ShuffleEverySeconds is { } seconds ? $"move every {Scaled.ToText(seconds, 1)} s" : "";
+        var move = batch.ShuffleEverySeconds is { } seconds ? $"shuffle every {Scaled.ToText(seconds, 1)} s" : "";
         var known = string.Join("; ", batch.Sheets.Select(sheet => sheet.ToString()).Where(text => text.Length > 0));
         return string.Join(", ", new[] { sheets, developer, time, turn, move, known }.Where(text => text.Length > 0));
     }
@@ -75,5 +75,5 @@ internal sealed class PlanBlocks(Settings settings, Func<Refusal, string> told)
         ("  Supplies", cost.Supplies.Text(Style)),
     ]);
 
-    private static Block Cautions(SessionPlan plan) => Block.Of("Take care", plan.Cautions.Select(caution => "  " + caution));
+    private static Block Cautions(SessionPlan plan) => Block.Of("Cautions", plan.Cautions.Select(caution => "  " + caution));
 }

@@ -15,7 +15,7 @@ internal sealed class AmendForm : KindForm
     private readonly EntryText _before;
     private readonly EntryText _typedBefore;
     private EntryText _typed;
-    private readonly FormField _reason = new("Why", 30, FieldKind.Text) { Hint = "why it is put right: mistyped, found out later" };
+    private readonly FormField _reason = new("Why", 30, FieldKind.Text) { Hint = "why it is amended: mistyped, found out later" };
 
     /// <param name="ledger">The ledger.</param>
     /// <param name="entry">The entry.</param>
@@ -38,7 +38,7 @@ internal sealed class AmendForm : KindForm
     }
 
     /// <inheritdoc/>
-    public override string Title => $"Put entry {_entry.Number} right: {_entry.Summary}";
+    public override string Title => $"Amend entry {_entry.Number}: {_entry.Summary}";
 
     /// <inheritdoc/>
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows => [.. base.Rows, [_reason]];

@@ -67,7 +67,7 @@ internal sealed class FormPage : Page
         new(Key.F8, "F8", _form.SaveLabel, "does it, in one step (Ctrl+S too)", Saves),
         .. _form.Keys.Select(key => new ScreenAction(key.Key, key.Key.ToString(), key.Label, key.Meaning, _ => Press(key))),
         .. _form is { Difference: null, Anyway: null } ? Array.Empty<ScreenAction>()
-            : [new(Key.F6, "F6", "It is so", "answers what is asked about: it is so, or the book was wrong and the difference is booked", _ => Agree())],
+            : [new(Key.F6, "F6", "It is so", "answers a question of the program: it is so, or the book was wrong and the difference is booked", _ => Agree())],
         .. _form.LastDay is { } day ? [new(day.Key, day.Key.ToString(), day.Label, day.Meaning, _ => Press(day))] : Array.Empty<ScreenAction>(),
         .. Current is { Makes: { } what } ? [Made(what)] : Array.Empty<ScreenAction>(),
         .. _verdict is Rejected { Refusal.Entry: { } entry } ? [new(

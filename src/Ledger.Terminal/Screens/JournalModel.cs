@@ -38,7 +38,7 @@ internal sealed class JournalModel : TableModel
     public override IReadOnlyList<string> Purpose =>
     [
         "Everything that was ever recorded, the last first. What was said stays, and what follows from it is worked out from it.",
-        "What was wrong is put right (E) or taken back (U), and an undo can be taken back too; all of it stays here.",
+        "What was wrong is amended (E) or taken back (U), and an undo can be taken back too; all of it stays here.",
     ];
 
     /// <inheritdoc/>
@@ -59,7 +59,7 @@ internal sealed class JournalModel : TableModel
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.OnRow(KeyTable.Amend, "puts the selected entry right", row => EntryKeys.Amending(Ledger, _entries.Rows[row])),
+        ScreenAction.OnRow(KeyTable.Amend, "amends the selected entry", row => EntryKeys.Amending(Ledger, _entries.Rows[row])),
         ScreenAction.Rare("Earlier in its day", "puts the selected entry before the one that now comes before it on the same day", Earlier),
         ScreenAction.OnRow(KeyTable.Undo, "takes the selected entry back", row => new UndoForm(Ledger, _entries.Rows[row])),
     ];
@@ -89,7 +89,7 @@ internal sealed class JournalModel : TableModel
             1 => Dates.Text(entry.Date),
             2 => entry.Kind,
             3 => entry.Summary,
-            _ => entry.UndoneBy is { } by ? $"by {by}" : entry.AmendedBy is { } amended ? $"right by {amended}" : "",
+            _ => entry.UndoneBy is { } by ? $"by {by}" : entry.AmendedBy is { } amended ? $"amended by {amended}" : "",
         };
     }
 
@@ -108,8 +108,8 @@ internal sealed class JournalModel : TableModel
                 ("In its day", Place(entry)),
                 ("Recorded", Moment.Format(entry.RecordedAt)),
                 ("Undoes", entry.Undoes is { } reverses ? $"entry {reverses}" : null),
-                ("Puts right", entry.Amends is { } amends ? $"entry {amends}" : null),
-                ("Put right", entry.AmendedBy is { } amended ? $"by entry {amended}" : null),
+                ("Amends", entry.Amends is { } amends ? $"entry {amends}" : null),
+                ("Amended", entry.AmendedBy is { } amended ? $"by entry {amended}" : null),
                 ("Taken back", entry.UndoneBy is { } by ? $"by entry {by}" : null),
             ]),
         ];
@@ -134,7 +134,8 @@ internal sealed class JournalModel : TableModel
         var day = Ledger.JournalOf(entry.Date);
         var at = day.ToList().FindIndex(one => one.Number == entry.Number);
         return at < 0 || day.Count == 1 ? null
-            : $"{at + 1} of {day.Count}" + (at == 0 ? "" : $", after entry {day[at - 1].Number}") + (at == day.Count - 1 ? "" : $", before entry {day[at + 1].Number}");
+            : $"{at + 1} of {day.Count}" + (at == 0 ? "" : $", after entry {day[at - 1].Number}")
+                + (at == day.Count - 1 ? "" : $", before entry {day[at + 1].Number}");
     }
 
     /// <summary>What names the row of an entry.</summary>

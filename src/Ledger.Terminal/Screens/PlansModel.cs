@@ -22,9 +22,9 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
-        "Sessions and trips that are planned, the next one first. A screen fogs film, so a session is planned here in the light and printed large: W "
+        "Sessions and trips that are planned, the next one first. A screen fogs film, so a session is planned and printed in the light: W "
         + "writes its mixing sheet.",
-        "The details show whether there is enough of everything that is still good, the batches in order, what goes into each tray, and what it costs.",
+        "The details show whether enough of everything is usable, the batches in order, what goes into each tray, and what it costs.",
         "After the session the plan is opened, what differed is changed, and it is saved in one step.",
     ];
 
@@ -44,7 +44,7 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.Of(KeyTable.New, "plans a session or a trip", _ => new FormStep(new PlanForm(Ledger))),
-        ScreenAction.Of(KeyTable.Amend, "plans the selected one anew", row => row < 0 ? null : new FormStep(new PlanForm(Ledger, _plans[row]))),
+        ScreenAction.Of(KeyTable.Amend, "changes the selected plan", row => row < 0 ? null : new FormStep(new PlanForm(Ledger, _plans[row]))),
         ScreenAction.Rare("Give plan up", "ends the selected plan without a session",
             row => row < 0 ? null : new FormStep(new KindForm(Ledger, "plan-ending", ("plan", _plans[row].Name)))),
         Entries.TakeBack("takes the selected plan back"),

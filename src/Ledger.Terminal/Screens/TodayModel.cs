@@ -40,7 +40,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
-        "What needs you, most pressing first: spent and ageing baths, bottles and boxes past their date, stock below your own minimum.",
+        "What needs you, most pressing first: exhausted and expiring baths, expired bottles and boxes, stock below your minimum.",
         "Each says why, and the one step that settles it. Enter opens the form for that step, filled in; V shows what it is about.",
         "Beside it: what could be developed today, process by process.",
     ];
@@ -185,10 +185,10 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     private string Room(Prospect prospect, MeasureStyle style)
     {
         if (prospect.Bath is not { } code)
-            return _holdings.Process(prospect.Process)?.Reused.Any() == true ? "no bath of it is in use: mix one (B)" : "needs no bath";
+            return _holdings.Process(prospect.Process)?.Reused.Any() == true ? "no bath is in use: mix one (B)" : "needs no bath";
         if (prospect.RoomInBath is not { } room)
-            return $"bath {code}: its area is not limited";
-        return room == Area.Zero ? $"bath {code}: no room, it has ended" : $"bath {code}: room for {room.ToText(style)}";
+            return $"bath {code}: no capacity is set";
+        return room == Area.Zero ? $"bath {code}: no longer usable" : $"bath {code}: {room.ToText(style)} of capacity left";
     }
 
     private IEnumerable<string> Films(int width)
@@ -198,7 +198,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
             .Where(reading => !reading.Usable.IsZero)
             .Select(reading => $"{reading.Usable.ToText(_holdings.Settings.Style)} of {reading.Item.Code}")
             .ToList();
-        var sentence = films.Count == 0 ? "No film that is good is on the shelf." : $"Film that is good: {string.Join(", ", films)}.";
+        var sentence = films.Count == 0 ? "No usable film is on the shelf." : $"Usable film: {string.Join(", ", films)}.";
         return Paragraph.Of(sentence, width, 2);
     }
 }

@@ -61,8 +61,9 @@ internal static class ContainerText
             json.WriteDate("halfEmptyOn", container.HalfEmptyOn);
             json.WriteString("formula", container.Lot.Formula);
             json.WriteBoolean("isExpired", reading.IsPast);
-            json.WriteMoney("unitCost", container.Lot.UnitCost, view.Currency);
-            json.WriteMoney("value", container.Value, view.Currency);
+            json.WriteBoolean("isPriced", container.Lot.IsPriced);
+            json.WriteMoney("unitCost", container.Lot.IsPriced ? container.Lot.UnitCost : null, view.Currency);
+            json.WriteMoney("value", container.Lot.IsPriced ? container.Value : null, view.Currency);
             json.WriteEndObject();
         }
 

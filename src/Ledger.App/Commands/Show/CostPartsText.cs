@@ -34,9 +34,10 @@ internal static class CostPartsText
         foreach (var slice in shown.Slices)
             table.Add([
                 slice.Name, slice.Film.Text(view.Style), slice.Chemistry.Text(view.Style), slice.Supplies.Text(view.Style),
-                .. hasPrints ? [slice.Prints.Text(view.Style)] : Array.Empty<string>(), slice.Waste.Text(view.Style), slice.Used.Text(view.Style),
-                Scaled.ToText(slice.PerSheet.Negatives, 0), slice.PerSheet.PerSheetUsed?.Text(view.Style) ?? "-",
-                slice.PerSheet.PerNegative?.Text(view.Style) ?? "-",
+                .. hasPrints ? [slice.Prints.Text(view.Style)] : Array.Empty<string>(), slice.Waste.Text(view.Style),
+                UnpricedStock.Mark(slice.Used, slice.PerSheet.IsComplete, view.Style),
+                Scaled.ToText(slice.PerSheet.Negatives, 0), UnpricedStock.Mark(slice.PerSheet.PerSheetUsed, slice.PerSheet.IsComplete, view.Style),
+                UnpricedStock.Mark(slice.PerSheet.PerNegative, slice.PerSheet.IsComplete, view.Style),
             ]);
         table.WriteTo(output, view.Width);
         if (shown.Grouping is CostGrouping.Month or CostGrouping.Year && CostChange.Latest(shown.Slices) is { } change)

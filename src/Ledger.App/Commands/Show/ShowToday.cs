@@ -24,7 +24,7 @@ internal sealed class ShowToday : ShowCommand<TodayShown>
     };
 
     public ShowToday(Workbench bench)
-        : base(bench, "today", "What needs you, most pressing first, and what could be developed today.") => Options.Add(_exitCode);
+        : base(bench, "today", "Shows what needs you, most pressing first, and what you could develop today.") => Options.Add(_exitCode);
 
     protected override TodayShown Read(View view, ParseResult parse)
     {
@@ -53,8 +53,8 @@ internal sealed class ShowToday : ShowCommand<TodayShown>
         }
 
         var prospects = new TextTable(
-            Column.Left("process"), Column.Left("developer"), Column.Right("still good"), Column.Right("trays"),
-            Column.Left("bath"), Column.Right("room in it"));
+            Column.Left("process"), Column.Left("developer"), Column.Right("usable"), Column.Right("trays"),
+            Column.Left("bath"), Column.Right("capacity left"));
         foreach (var prospect in Prospect.Of(view.Holdings))
             prospects.Add(
                 prospect.Process, prospect.Developer ?? "-", prospect.DeveloperLeft?.ToText(view.Style) ?? "-",

@@ -40,7 +40,7 @@ internal static class PrintRules
     {
         var paper = draft.Item(line.Item);
         if (!paper.IsPaper)
-            throw new RefusedException(RefusalKind.WrongMaterial, $"{paper.Code} is no paper; film has sessions of its own");
+            throw new RefusedException(RefusalKind.WrongMaterial, $"{paper.Code} is not paper; record film with `record session`");
         Require.That(
             line.Sheets is >= 0 and <= MostSheets, $"the sheets of {paper.Code} must be from 0 to {MostSheets}, not {line.Sheets}");
         Require.That(

@@ -19,7 +19,7 @@ internal static class UndoRules
             throw new RefusedException(RefusalKind.AlreadyThere, $"entry {original.Number} was taken back by entry {by} already", by);
         Require.That(
             !Redefined.Contains(original.Kind),
-            $"entry {original.Number} defines {(original.Kind == "item" ? "an" : "a")} {original.Kind}; define it anew instead");
+            $"entry {original.Number} defines {(original.Kind == "item" ? "an" : "a")} {original.Kind}; define it again instead");
         if (draft.Past.FirstUseOfBathMixedBy(original.Number) is { } use)
             throw new RefusedException(
                 RefusalKind.DependedOn, $"what entry {original.Number} began has been used since; take back entry {use} first", use);
