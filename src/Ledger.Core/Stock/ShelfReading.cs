@@ -17,7 +17,8 @@ public sealed record ShelfReading
         Containers = [.. containers.Select(container => new ContainerReading(container, container.GoodUntil(item.Keeping), today))];
         OnHand = item.Of(Containers.Sum(container => container.Container.Held.Base));
         Expired = item.Of(Containers.Where(container => container.IsPast).Sum(container => container.Container.Held.Base));
-        Dead = item.Of(Containers.Where(container => !container.IsPast)
+        Suspect = item.Of(Containers.Where(container => container is { IsPast: false, IsSuspect: true }).Sum(container => container.Container.Held.Base));
+        Dead = item.Of(Containers.Where(container => container.IsUsable)
             .Sum(container => (container.Container.Held - container.Container.Drawable(item.DeadVolume)).Base));
         Value = new(Containers.Sum(container => container.Container.Value.Millionths));
     }
@@ -34,11 +35,14 @@ public sealed record ShelfReading
     /// <summary>The part that is past its last good day.</summary>
     public Quantity Expired { get; }
 
+    /// <summary>The part that is not expired and is under suspicion.</summary>
+    public Quantity Suspect { get; }
+
     /// <summary>The good part that cannot be drawn from its bottles.</summary>
     public Quantity Dead { get; }
 
     /// <summary>The part that is still good and can be drawn.</summary>
-    public Quantity Usable => OnHand - Expired - Dead;
+    public Quantity Usable => OnHand - Expired - Suspect - Dead;
 
     /// <summary>What all of it cost.</summary>
     public Money Value { get; }
@@ -55,4 +59,10 @@ public sealed record ContainerReading(Container Container, GoodUntil? GoodUntil,
 {
     /// <summary>Whether it is past its last good day.</summary>
     public bool IsPast => GoodUntil is { } limit && limit.IsPast(Today);
+
+    /// <summary>Whether it is under suspicion.</summary>
+    public bool IsSuspect => Container.Suspicion is not null;
+
+    /// <summary>Whether it can be used: neither past its last good day nor under suspicion.</summary>
+    public bool IsUsable => !IsPast && !IsSuspect;
 }

@@ -10,7 +10,10 @@ internal sealed class CostReader(Snapshot snapshot)
 {
     private const long Supplier = 1, LostOrGained = 5, Discarded = 6;
 
-    public CostFacts Read(LocalDate from, LocalDate to)
+    /// <param name="from">The first day.</param>
+    /// <param name="to">The last day.</param>
+    /// <param name="fatesOn">The day whose fates count; null for the last one.</param>
+    public CostFacts Read(LocalDate from, LocalDate to, LocalDate? fatesOn = null)
     {
         var period = (From: Dates.Text(from), To: Dates.Text(to));
         var baths = Baths(period.From, period.To);
@@ -32,7 +35,7 @@ internal sealed class CostReader(Snapshot snapshot)
             FilmLoss.Of(losses),
             Net(LostOrGained, outside),
             [.. baths.Values.Select(row => ToUse(row, added))],
-            Sessions(period, work))
+            Sessions(period, work, Dates.Text(fatesOn ?? to)))
         {
             Prints = Prints(period, work),
             Losses = losses,
@@ -124,11 +127,11 @@ internal sealed class CostReader(Snapshot snapshot)
         ],
     };
 
-    private IReadOnlyList<SessionUse> Sessions((string From, string To) period, ILookup<long, BathPart> work)
+    private IReadOnlyList<SessionUse> Sessions((string From, string To) period, ILookup<long, BathPart> work, string fatesOn)
     {
         var used = Used(period);
         var films = new FilmUseReader(snapshot);
-        var (lines, names) = (films.Read(period), films.Names(period));
+        var (lines, names) = (films.Read(period, fatesOn), films.Names(period));
         return
         [
             .. snapshot.Connection.Query<SessionRow>(
