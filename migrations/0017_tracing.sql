@@ -48,6 +48,6 @@ CREATE INDEX suspicion_of_place ON suspicion (place_id) WHERE place_id IS NOT NU
 
 -- What tracing goes along, from either end.
 CREATE INDEX sheet_by_box ON sheet (box_id);
-CREATE INDEX lot_by_number ON lot (batch) WHERE batch <> '';
+CREATE INDEX lot_by_number ON lot (batch COLLATE NOCASE) WHERE batch <> '';
 CREATE INDEX container_by_lot ON container (lot_id);
 CREATE INDEX plan_end_by_entry ON plan_end (entry_id);

@@ -10,7 +10,7 @@ namespace Ledger.Core.Journal;
 /// A ledger as screens and commands use it: one way to write, one way to read. Any of them throws a
 /// <see cref="LedgerUnavailableException"/> when the ledger cannot be used.
 /// </summary>
-public interface ILedger : IFilmRecords, ICostRecords, IDrafts
+public interface ILedger : IFilmRecords, ICostRecords, Tracing.ITraceRecords, IDrafts
 {
     /// <summary>The day of recording.</summary>
     LocalDate Today { get; }

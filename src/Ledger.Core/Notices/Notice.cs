@@ -70,6 +70,9 @@ public enum NoticeKind
 
     /// <summary>A figure is missing without which something cannot be judged.</summary>
     CannotBeSaid,
+
+    /// <summary>A delivery, a box, a bottle or a bath is under suspicion.</summary>
+    UnderSuspicion,
 }
 
 /// <summary>How pressing a notice is.</summary>
@@ -91,7 +94,7 @@ public static class NoticeNames
     private static readonly string[] Kinds =
     [
         "bath-exhausted", "bath-expired", "bath-ending", "expired", "expires-soon", "below-minimum", "loaded-long", "exposed-long", "side-faulty", "order-due",
-        "order-late", "price-rise", "replenisher-due", "control-strip-out", "jug-full", "jug-old", "cannot-be-said",
+        "order-late", "price-rise", "replenisher-due", "control-strip-out", "jug-full", "jug-old", "cannot-be-said", "under-suspicion",
     ];
 
     private static readonly string[] Severities = ["now", "soon", "note"];

@@ -76,7 +76,7 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
             0 => container.Code,
             1 => ShelfBlocks.Left(container),
             2 => container.Held.ToText(_holdings.Settings.Style),
-            3 => reading.IsPast ? "past" : container.IsSealed ? "sealed" : "open",
+            3 => reading.IsSuspect ? "suspect" : reading.IsPast ? "past" : container.IsSealed ? "sealed" : "open",
             4 => reading.GoodUntil is { } good ? Dates.Text(good.Date) : "",
             5 => container.Lot.Batch,
             _ => container.Storage,

@@ -126,6 +126,8 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
             return (reading.Usable.IsZero ? Style.NowMark : Style.SoonMark) + "below minimum";
         if (!reading.Expired.IsZero)
             return Style.SoonMark + "expired";
+        if (!reading.Suspect.IsZero)
+            return Style.SoonMark + "under suspicion";
         if (reading.OnHand.IsZero)
             return "none";
         return Earliest(reading) is { } good && good.DaysLeft(Today) <= _holdings.Settings.WarnDays ? Style.SoonMark + "ends soon" : "usable";

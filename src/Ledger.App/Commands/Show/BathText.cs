@@ -29,6 +29,8 @@ internal static class BathText
         lines.Add("  age", Age(reading));
         foreach (var end in reading.Ends)
             lines.Add("  ended", $"by {end.By.Name()} on {Dates.Text(end.On)}, {end.Reason}{(isInUse ? ": do not use it again" : "")}");
+        if (bath.Suspicion is { } suspicion && isInUse)
+            lines.Add("  suspicion", $"{suspicion.Text}: nothing goes through it until it is cleared");
         if (isInUse && reading.ComesFirst is { } next)
             lines.Add("  first end", $"by {next.By.Name()}, about {Dates.Text(next.On)} at the use so far ({next.Reason})");
         lines.WriteTo(output, view.Width);
