@@ -16,5 +16,7 @@ internal sealed class PrintCommands : Command
         Subcommands.Add(new PrintWallCard(bench));
         Subcommands.Add(new PrintSleeveLabels(bench));
         Subcommands.Add(new PrintCostReport(bench));
+        Subcommands.Add(new PrintTrace(bench));
+        Subcommands.Add(new PrintCheckList(bench));
     }
 }
