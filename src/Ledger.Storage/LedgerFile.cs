@@ -3,6 +3,7 @@ using Ledger.Core.Costing;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Rules;
+using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
@@ -53,6 +54,33 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         var full = System.IO.Path.GetFullPath(path);
         var (connection, backup) = FileOpener.Open(full, clock.GetCurrentInstant());
         return new(full, connection, backup, clock);
+    }
+
+    /// <summary>
+    /// What this ledger knew at the end of a day, with that day as its today: what was recorded later is not in it. A ledger in memory that can only be
+    /// read.
+    /// </summary>
+    /// <exception cref="LedgerFileException">An earlier version recorded later than that day and kept no words of it.</exception>
+    public LedgerFile KnownOn(LocalDate day)
+    {
+        var end = day.PlusDays(1).AtStartOfDayInZone(_clock.Zone).ToInstant();
+        var memory = FileOpener.Connect(":memory:");
+        try
+        {
+            Read(snapshot =>
+            {
+                snapshot.Connection.BackupDatabase(memory);
+                return true;
+            });
+            new KnownThen(memory, day).Forget(end);
+            memory.Run("PRAGMA query_only = ON");
+            return new(Path, memory, null, new(new StoppedClock(end - Duration.FromTicks(1)), _clock.Zone, _clock.Calendar));
+        }
+        catch
+        {
+            memory.Dispose();
+            throw;
+        }
     }
 
     /// <inheritdoc/>
@@ -124,13 +152,20 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         Read(snapshot => new JournalReader(snapshot).Page(asOf, before, atMost));
 
     /// <inheritdoc/>
+    public IReadOnlyList<JournalEntry> JournalOf(LocalDate day) => Read(snapshot => new JournalReader(snapshot).OfDay(day));
+
+    /// <inheritdoc/>
     public Entry? Said(long number, string? key = null) => Read(snapshot =>
     {
         var past = new JournalReader(snapshot);
         var log = new SaidLog(snapshot.Connection);
         return (key is null ? past.Find(number) : past.Find(key)) is { } entry && log.Find(entry.Key) is { } said
-            ? new Standing(log).EntryOf(said, Core.Journal.Kinds.ReadingTerms.Of(Now(snapshot), Today)) : null;
+            ? Numbered(new Standing(log).EntryOf(said, Core.Journal.Kinds.ReadingTerms.Of(Now(snapshot), Today)), past) : null;
     });
+
+    /// <summary>What an entry comes before is shown by its number, as people name entries.</summary>
+    private static Entry Numbered(Entry entry, JournalReader past) =>
+        past.NumberOf(entry.Before) is { } before ? entry with { Before = Scaled.ToText(before, 0) } : entry;
 
     /// <inheritdoc/>
     public IReadOnlyList<SessionRecord> Sessions(LocalDate asOf, SessionRecord? before, int atMost) =>
@@ -326,5 +361,11 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
             _holdings.Forget();
             throw;
         }
+    }
+
+    /// <summary>A clock that stands at one moment.</summary>
+    private sealed class StoppedClock(Instant moment) : IClock
+    {
+        public Instant GetCurrentInstant() => moment;
     }
 }

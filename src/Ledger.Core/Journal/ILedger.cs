@@ -49,6 +49,11 @@ public interface ILedger : IFilmRecords, ICostRecords, Tracing.ITraceRecords, ID
     /// <summary>Entries up to a day, the last recorded first; <paramref name="before"/> continues a page.</summary>
     IReadOnlyList<JournalEntry> Journal(LocalDate asOf, long? before, int atMost);
 
+    /// <summary>
+    /// The entries of a day in the order in which they count. What was taken back does not, and undos and amendments have no place of their own.
+    /// </summary>
+    IReadOnlyList<JournalEntry> JournalOf(LocalDate day);
+
     /// <summary>Sessions up to a day that were not reversed, the last one first; <paramref name="before"/> continues a page.</summary>
     IReadOnlyList<SessionRecord> Sessions(LocalDate asOf, SessionRecord? before, int atMost);
 

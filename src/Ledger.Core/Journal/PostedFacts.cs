@@ -24,7 +24,8 @@ public sealed record ProcessDefined(Process Process) : PostedFact;
 /// <param name="Name">The setting that changed.</param>
 /// <param name="Value">Its value.</param>
 /// <param name="Settings">All settings.</param>
-public sealed record SettingChanged(string Name, string Value, Settings Settings) : PostedFact;
+/// <param name="IsImplied">Whether it follows from an entry that is no setting, and goes with that entry.</param>
+public sealed record SettingChanged(string Name, string Value, Settings Settings, bool IsImplied = false) : PostedFact;
 
 /// <summary>A delivery arrived.</summary>
 /// <param name="Lot">The new lot.</param>

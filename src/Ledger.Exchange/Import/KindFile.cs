@@ -19,7 +19,7 @@ internal sealed class KindFile
         _kind = kind;
         var lineFields = kind.Line?.Fields ?? [];
         _fields = new Field[] { CommonFields.Date }.Concat(kind.Fields).Concat(lineFields)
-            .Concat([CommonFields.Note, CommonFields.Anyway, CommonFields.Reference]).ToDictionary(ColumnOf);
+            .Concat(kind.Common).ToDictionary(ColumnOf);
         NeededColumns = [.. _fields.Where(column => IsNeeded(column.Value)).Select(column => column.Key)];
         Columns = [.. NeededColumns, .. _fields.Keys.Except(NeededColumns)];
     }

@@ -165,7 +165,7 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
         switch (kind)
         {
             case Setting:
-                inside.Connection.Execute("DELETE FROM setting WHERE name = @name", new { name });
+                inside.Connection.Execute("DELETE FROM setting WHERE name = @name AND entry_id IS NULL", new { name });
                 break;
             case "item":
                 inside.Connection.Execute("DELETE FROM item_handling WHERE item_id = (SELECT id FROM item WHERE code = @name)", new { name });

@@ -49,7 +49,7 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
 
         var holdings = new HoldingsReader(inside).Read(today);
         var outcomes = new PostOutcome[news.Count];
-        var steps = suffix.Where(head => Standing.Holds(head.Key)).Select(head => new Step(PositionOf(head, changed), head, -1))
+        var steps = suffix.Where(head => Standing.Holds(head.Key)).Select(head => new Step(PositionOf(head), head, -1))
             .Concat(news.Select((entry, i) => new Step(entry.Position, null, i)));
         foreach (var step in steps.OrderBy(step => step.Position).ThenBy(step => step.Head?.Key, StringComparer.Ordinal))
         {
@@ -78,6 +78,14 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
         }
 
         return new(outcomes, [.. HoldingsChange.Between(before, holdings), .. CostEffects(costs, Costs(suffix), holdings)]);
+    }
+
+    /// <summary>Says of each undo and amendment whether it holds.</summary>
+    public void CountActs()
+    {
+        foreach (var said in _log.All().Where(said => said.IsAct).ToList())
+            connection.Execute(
+                "UPDATE entry SET counts = @counts WHERE key = @Key", new { said.Key, counts = Standing.Holds(said.Key) ? 1 : 0 });
     }
 
     /// <summary>An entry that does not count is shown by what was said alone: no rule says what it would have done.</summary>
@@ -117,8 +125,9 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
             || Definitions.EffectiveFrom(said) != Position.Start),
     ];
 
-    private Position PositionOf(Head head, IReadOnlyCollection<string> changed) =>
-        changed.Contains(head.Key) ? Standing.PositionOf(_log.Find(head.Key)!) : new(head.Date, head.Ord);
+    /// <summary>Where an entry stands: an amendment may have given it another day or another place.</summary>
+    private Position PositionOf(Head head) =>
+        _log.About(head.Key).Count > 0 && _log.Find(head.Key) is { } said ? Standing.PositionOf(said) : new(head.Date, head.Ord);
 
     /// <summary>What an undo took back of an entry whose words were not kept counts again until the undo is decided once more.</summary>
     private void TakeOut(IReadOnlyList<Head> suffix)

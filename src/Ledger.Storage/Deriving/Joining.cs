@@ -33,7 +33,8 @@ internal sealed class Joining(SqliteConnection connection, Snapshot inside, Loca
         var derivation = new Derivation(connection, inside, today);
         try
         {
-            SayActs(derivation);
+            derivation.CountActs();
+            SayActs();
             if (news.Count > 0)
                 derivation.All();
         }
@@ -51,12 +52,10 @@ internal sealed class Joining(SqliteConnection connection, Snapshot inside, Loca
 
     private static JoinOutcome Refused(string sentence) => new(0, 0, sentence);
 
-    private void SayActs(Derivation derivation)
+    private void SayActs()
     {
         foreach (var said in _log.All().Where(said => said.IsAct).ToList())
         {
-            connection.Execute(
-                "UPDATE entry SET counts = @counts WHERE key = @Key", new { said.Key, counts = derivation.Standing.Holds(said.Key) ? 1 : 0 });
             if (new JournalReader(inside).Find(said.About!) is { } target)
             {
                 var act = Standing.ActOf(said);

@@ -38,10 +38,12 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
             var entry = entries[outcomes.Count];
             if (NumberOf(entry) is { } number)
                 outcomes.Add(new AlreadyPosted(number));
+            else if (entry.Before.Length > 0 && !IsAct(entry))
+                outcomes.Add(InBetween(entry));
             else if (IsAct(entry))
                 outcomes.Add(Act(entry));
             else if (IsLate(entry))
-                outcomes.AddRange(Late([.. entries.Skip(outcomes.Count).TakeWhile(later => !IsAct(later))]));
+                outcomes.AddRange(Late([.. entries.Skip(outcomes.Count).TakeWhile(later => !IsAct(later) && later.Before.Length == 0)]));
             else
                 outcomes.Add(Append(entry));
             done(outcomes.Count);
@@ -51,7 +53,7 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
     }
 
     /// <summary>Whether other entries follow from it, so that it is not simply the last one.</summary>
-    public bool ChangesThePast(Entry entry) => IsAct(entry) || IsLate(entry);
+    public bool ChangesThePast(Entry entry) => IsAct(entry) || entry.Before.Length > 0 || IsLate(entry);
 
     private long? NumberOf(Entry entry) => entry.FormerKeys.Prepend(entry.Key).Select(_past.NumberOf).FirstOrDefault(found => found is not null);
 
@@ -97,7 +99,28 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
         }
     }
 
-    private IReadOnlyList<PostOutcome> Late(IReadOnlyList<Entry> entries)
+    /// <summary>An entry that is recorded before another one of its day.</summary>
+    private PostOutcome InBetween(Entry entry) =>
+        PostingRules.PlaceBefore(entry.Before, entry.Date, _past, out var refusal) is not { } next ? new NotPosted(refusal!)
+            : PlaceBefore(next) is not { } ord ? new NotPosted(NoRoom(next))
+            : Late([entry with { Before = next.Key }], ord)[0];
+
+    /// <summary>A place right before an entry; null when there is none left.</summary>
+    private long? PlaceBefore(JournalEntry next)
+    {
+        var places = connection.QueryFirst<PlaceRow>(
+            """
+            SELECT n.ord AS Next, (SELECT max(e.ord) FROM entry e WHERE e.date = n.date AND e.ord < n.ord) AS Before FROM entry n WHERE n.key = @Key
+            """,
+            new { next.Key });
+        var place = places.Before is { } before ? before + ((places.Next - before) / 2) : places.Next - SaidLog.Step;
+        return place == places.Before ? null : place;
+    }
+
+    private static Refusal NoRoom(JournalEntry next) => new(
+        RefusalKind.DependedOn, $"no place is left right before entry {next.Number}; put it before another entry of that day, then that one before it");
+
+    private IReadOnlyList<PostOutcome> Late(IReadOnlyList<Entry> entries, long? ord = null)
     {
         var outcomes = new PostOutcome?[entries.Count];
         var news = new List<(int Index, NewEntry Entry)>();
@@ -110,7 +133,7 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
             else
             {
                 var date = entries[i] is Undo undo && Target(undo.Number, undo.Reference) is { } target ? target.Date : entries[i].Date;
-                news.Add((i, new(entries[i], new(Dates.Text(date), SaidLog.OrdOf(recordedAt)), recordedAt)));
+                news.Add((i, new(entries[i], new(Dates.Text(date), ord ?? SaidLog.OrdOf(recordedAt)), recordedAt)));
                 recordedAt += Duration.FromTicks(10);
             }
 
@@ -152,11 +175,15 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
         holdings.Forget();
         return Guarded(() =>
         {
+            var ord = OrdOf(act.Entry, out var unplaced, out var placed);
+            if (unplaced is not null)
+                return new NotPosted(unplaced);
+            act = act with { Entry = placed };
             var target = _past.Find(((act.Entry as Undo)?.Reference ?? (act.Entry as Amendment)?.Reference)!)!;
             var root = _derivation.Standing.Root(target.Key)!;
             var before = EffectOf(root);
             var recordedAt = _log.Next(now);
-            var place = new Position(Dates.Text(target.Date), SaidLog.OrdOf(recordedAt));
+            var place = new Position(Dates.Text(target.Date), ord ?? SaidLog.OrdOf(recordedAt));
             var number = new EntryWriter(connection).WriteAct(act, recordedAt, place, ReadingTerms.Of(Now, today));
             CountActs(root.Key);
             if (Problem(root) is { } problem)
@@ -174,6 +201,29 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
             return new Posted(number, act with { Effects = derived.Effects });
         });
     }
+
+    /// <summary>The place that an amendment gives to its entry; null when it leaves it where it is.</summary>
+    private long? OrdOf(Entry act, out Refusal? refusal, out Entry placed)
+    {
+        (refusal, placed) = (null, act);
+        if (act is not Amendment amendment || amendment.Changes.LastOrDefault(Standing.IsPlace) is not { } change)
+            return null;
+        var root = _log.Find(amendment.Reference!)!;
+        if (change.Value.Length == 0)
+            return root.Ord;
+        var day = amendment.Changes.LastOrDefault(other => other.Line == 0 && other.Field == CommonFields.Date.Name)?.Value
+            ?? _derivation.Standing.PositionOf(root).Date;
+        if (PostingRules.PlaceBefore(change.Value, Dates.Parse(day) ?? today, _past, out refusal) is not { } next)
+            return null;
+        if (next.Key == root.Key)
+            refusal = new(RefusalKind.NotAccepted, $"entry {next.Number} cannot come before itself; name another entry of that day");
+        placed = amendment with { Changes = [.. amendment.Changes.Select(one => Standing.IsPlace(one) ? one with { Value = next.Key } : one)] };
+        var ord = PlaceBefore(next);
+        refusal ??= ord is null ? NoRoom(next) : null;
+        return ord;
+    }
+
+    internal sealed record PlaceRow(long Next, long? Before);
 
     /// <summary>Where an entry's effect begins, as it stands now.</summary>
     private Position EffectOf(Said root)

@@ -64,7 +64,10 @@ internal sealed class SaidLog(SqliteConnection connection)
     }
 
     /// <summary>The place in its day of what is recorded at a moment.</summary>
-    public static long OrdOf(Instant recordedAt) => recordedAt.ToUnixTimeTicks() / 10 * 1024;
+    public static long OrdOf(Instant recordedAt) => recordedAt.ToUnixTimeTicks() / 10 * Step;
+
+    /// <summary>How far two entries of one microsecond after the other are apart: room for others to be put between them.</summary>
+    public const long Step = 1024;
 
     /// <summary>A moment as the file has it.</summary>
     public static string Text(Instant recordedAt) => Stamp.Format(recordedAt);

@@ -61,7 +61,9 @@ internal sealed class Standing(SaidLog log)
     public Position PositionOf(Said said)
     {
         var date = TextOf(said, out _)[CommonFields.Date];
-        return new(date.Length > 0 ? date : said.Date, said.Ord);
+        var moved = log.About(said.Key).Where(act => act.Kind == AmendmentName && Holds(act.Key))
+            .LastOrDefault(act => Changes(act).Any(IsPlace));
+        return new(date.Length > 0 ? date : said.Date, moved is null ? said.Ord : moved.Ord);
     }
 
     /// <summary>An undo or an amendment as it was said.</summary>
@@ -73,6 +75,9 @@ internal sealed class Standing(SaidLog log)
         return EntryReading.Read(kind, EntryJson.Text(kind, document.RootElement, []), ActTerms).Entry
             ?? throw new FormatException($"the {act.Kind} {act.Key} cannot be read");
     }
+
+    /// <summary>Whether a change gives an entry another place in its day; the amendment itself stands at that place.</summary>
+    public static bool IsPlace(FieldChange change) => change.Line == 0 && change.Field == CommonFields.Before.Name;
 
     private static IReadOnlyList<FieldChange> Changes(Said act) => ((Amendment)ActOf(act)).Changes;
 

@@ -28,6 +28,13 @@ internal sealed class JournalReader(Snapshot snapshot) : IPast
             new { before = before ?? long.MaxValue, asOf = Dates.Text(asOf), atMost }).Select(ToEntry),
     ];
 
+    /// <summary>The entries of a day in the order in which they count.</summary>
+    public IReadOnlyList<JournalEntry> OfDay(LocalDate day) =>
+    [
+        .. snapshot.Connection.Query<long>("SELECT id FROM standing_entry WHERE date = @day ORDER BY ord", new { day = Dates.Text(day) })
+            .AsList().Select(number => Find(number)!),
+    ];
+
     public JournalEntry? Find(long number)
     {
         var row = snapshot.Connection.QueryFirstOrDefault<EntryRow>(

@@ -34,7 +34,8 @@ internal static class DerivationCheck
         """
         SELECT format('entry %d of the journal is not as it was said under %s: its kind, time, or what it takes back or puts right', e.id, s.key)
         FROM said s JOIN entry e ON e.key = s.key
-        WHERE replace(e.kind, ' ', '-') <> s.kind OR e.recorded_at <> s.recorded_at OR e.ord <> s.ord
+        WHERE replace(e.kind, ' ', '-') <> s.kind OR e.recorded_at <> s.recorded_at
+            OR (e.ord <> s.ord AND NOT EXISTS (SELECT 1 FROM said a WHERE a.about = s.key AND a.kind = 'amendment'))
             OR coalesce((SELECT t.key FROM entry t WHERE t.id = coalesce(e.undoes, e.amends)), '') <> coalesce(s.about, '')
             OR (e.undoes IS NOT NULL AND e.kind <> 'undo') OR (e.amends IS NOT NULL AND e.kind <> 'amendment')
         UNION ALL

@@ -90,8 +90,11 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
         new { format.Code, Unit = format.Unit.Name(), Area = format.Area.Hundredths });
 
     private void Write(SettingChanged changed) => connection.Execute(
-        "INSERT INTO setting (name, value) VALUES (@Name, @Value) ON CONFLICT DO UPDATE SET value = excluded.value",
-        new { changed.Name, changed.Value });
+        """
+        INSERT INTO setting (name, value, entry_id) VALUES (@Name, @Value, @owner) ON CONFLICT DO UPDATE
+        SET entry_id = iif(value = excluded.value AND excluded.entry_id IS NULL, entry_id, excluded.entry_id), value = excluded.value
+        """,
+        new { changed.Name, changed.Value, owner = changed.IsImplied ? entry : (long?)null });
 
     private void Write(LotReceived received)
     {

@@ -1,6 +1,7 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
+using Ledger.Core.Measures;
 using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;
@@ -16,13 +17,16 @@ internal sealed class AmendForm : KindForm
     /// <param name="ledger">The ledger.</param>
     /// <param name="entry">The entry.</param>
     /// <param name="said">What it says now.</param>
-    public AmendForm(ILedger ledger, JournalEntry entry, Entry said)
+    /// <param name="before">The entry that it is to come before in its day; null to leave it where it is.</param>
+    public AmendForm(ILedger ledger, JournalEntry entry, Entry said, JournalEntry? before = null)
         : base(ledger, EntryKinds.Of(said).Name)
     {
         (_entry, _kind) = (entry, EntryKinds.Of(said));
         _before = EntryWriting.Write(_kind, said, Terms with { IsTyped = false });
         _reason.Begin("mistyped");
         var text = EntryWriting.Write(_kind, said, Terms);
+        if (before is not null)
+            text[CommonFields.Before] = Scaled.ToText(before.Number, 0);
         FillIn(Own, text);
         ClearLines();
         foreach (var line in text.Lines)
@@ -37,6 +41,9 @@ internal sealed class AmendForm : KindForm
 
     /// <inheritdoc/>
     protected override string About => $"amending {_entry.Key}";
+
+    /// <inheritdoc/>
+    protected override bool AsksPlace => true;
 
     /// <summary>Nothing is offered: what stands there is what was said.</summary>
     protected override void OfferAll()

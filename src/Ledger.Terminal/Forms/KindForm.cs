@@ -128,6 +128,9 @@ internal class KindForm : FormModel
     /// <summary>Whether a field is asked for; what is not is not read either.</summary>
     protected virtual bool Asks(Field field) => true;
 
+    /// <summary>Whether its place in the day is asked: only of what stands in the journal already; what is new comes last.</summary>
+    protected virtual bool AsksPlace => false;
+
     /// <summary>Whether a line counts for nothing as it stands.</summary>
     protected virtual bool IsBlank(FieldBoxes line) => _kind.Line is { IsNeeded: false } && line.AreEmpty;
 
@@ -236,6 +239,7 @@ internal class KindForm : FormModel
         return
         [
             .. FieldRows.Of(above, Abreast, labels), .. lines.SelectMany(line => FieldRows.Of(line, Abreast, labels)), [_own["note"]],
+            .. AsksPlace && _own.Find("before") is { } place ? new IReadOnlyList<FormField>[] { [place] } : [],
             .. _own["anyway"].IsTicked ? new IReadOnlyList<FormField>[] { [_own["anyway"]] } : [],
         ];
     }

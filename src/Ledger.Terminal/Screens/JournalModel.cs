@@ -49,6 +49,7 @@ internal sealed class JournalModel : TableModel
     [
         ScreenAction.OnRow(KeyTable.Amend, "puts the selected entry right", row => Ledger.Said(_entries.Rows[row].Number) is { } said
             && said is not (Undo or Amendment) ? new AmendForm(Ledger, _entries.Rows[row], said) : new UndoForm(Ledger, _entries.Rows[row])),
+        ScreenAction.Rare("Earlier in its day", "puts the selected entry before the one that now comes before it on the same day", Earlier),
         ScreenAction.OnRow(KeyTable.Undo, "takes the selected entry back", row => new UndoForm(Ledger, _entries.Rows[row])),
     ];
 
@@ -93,6 +94,7 @@ internal sealed class JournalModel : TableModel
                 ("What", entry.Summary),
                 ("Note", entry.Note),
                 ("Happened", Dates.Text(entry.Date)),
+                ("In its day", Place(entry)),
                 ("Recorded", Moment.Format(entry.RecordedAt)),
                 ("Undoes", entry.Undoes is { } reverses ? $"entry {reverses}" : null),
                 ("Puts right", entry.Amends is { } amends ? $"entry {amends}" : null),
@@ -100,6 +102,28 @@ internal sealed class JournalModel : TableModel
                 ("Taken back", entry.UndoneBy is { } by ? $"by entry {by}" : null),
             ]),
         ];
+    }
+
+    /// <summary>The form that moves an entry up in its day.</summary>
+    private Step? Earlier(int row)
+    {
+        if (row < 0)
+            return null;
+        var entry = _entries.Rows[row];
+        var day = Ledger.JournalOf(entry.Date);
+        var at = day.ToList().FindIndex(one => one.Number == entry.Number);
+        return at > 0 && Ledger.Said(entry.Number) is { } said
+            ? new FormStep(new AmendForm(Ledger, entry, said, before: day[at - 1]))
+            : new MessageStep(at == 0 ? $"Entry {entry.Number} is the first of its day already." : $"Entry {entry.Number} cannot be moved in its day.");
+    }
+
+    /// <summary>Where an entry stands among those of its day.</summary>
+    private string? Place(JournalEntry entry)
+    {
+        var day = Ledger.JournalOf(entry.Date);
+        var at = day.ToList().FindIndex(one => one.Number == entry.Number);
+        return at < 0 || day.Count == 1 ? null
+            : $"{at + 1} of {day.Count}" + (at == 0 ? "" : $", after entry {day[at - 1].Number}") + (at == day.Count - 1 ? "" : $", before entry {day[at + 1].Number}");
     }
 
     /// <summary>What names the row of an entry.</summary>

@@ -12,7 +12,7 @@ public sealed class ModelTests
 {
     private const long Definitions = 5;
 
-    private static readonly Gen<(int Kind, int Which, int Amount, int Day)[]> Steps =
+    internal static readonly Gen<(int Kind, int Which, int Amount, int Day)[]> Steps =
         Gen.Select(Gen.Int[0, 10], Gen.Int[0, 3], Gen.Int[-1, 60], Gen.Int[1, 4]).Array[1, 30];
 
     [Fact]
@@ -52,7 +52,7 @@ public sealed class ModelTests
         Assert.Equal(naive.Entries + Definitions, file.Ledger.Journal(file.Ledger.Today, null, 1000).Count);
     }
 
-    private static (Entry Entry, bool IsAccepted) Next(
+    internal static (Entry Entry, bool IsAccepted) Next(
         (int Kind, int Which, int Amount, int Day) step, int index, NaiveLedger naive, List<int> lives)
     {
         var item = new[] { "pan", "syrup", "fix", "gloves" }[step.Which];

@@ -24,6 +24,9 @@ public sealed class TemporaryLedger : IDisposable
 
     public ZonedClock Clock { get; } = AFixedDay();
 
+    /// <summary>The night falls: what is recorded from now on is recorded a day later.</summary>
+    public void Sleep() => ((FakeClock)Clock.Clock).AdvanceDays(1);
+
     public LedgerFile Ledger { get; private set; }
 
     public Posted Accept(Entry entry) => Ledger.Post(entry) switch

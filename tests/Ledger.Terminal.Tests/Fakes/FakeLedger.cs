@@ -67,6 +67,8 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
         return [.. Entries.Reverse().Where(entry => entry.Date <= asOf && (before is null || entry.Number < before)).Take(atMost)];
     }
 
+    public IReadOnlyList<JournalEntry> JournalOf(LocalDate day) => [.. Standing.Where(posted => posted.Entry.Date == day).Select(posted => posted.Entry)];
+
     public IReadOnlyList<SessionRecord> Sessions(LocalDate asOf, SessionRecord? before, int atMost)
     {
         Check();

@@ -56,7 +56,7 @@ internal sealed class KindArguments
     }
 
     private IEnumerable<FieldSymbol> Common => _own.Where(symbol =>
-        symbol.Field == CommonFields.Date || symbol.Field == CommonFields.Note || symbol.Field == CommonFields.Reference);
+        symbol.Field == CommonFields.Date || (symbol.Field != CommonFields.Anyway && _kind.Common.Contains(symbol.Field)));
 
     /// <summary>A single line that was said by the line's own fields.</summary>
     private void Alone(ParseResult parse, EntryText text, ICollection<FieldProblem> problems)

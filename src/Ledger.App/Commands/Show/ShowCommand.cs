@@ -19,11 +19,16 @@ internal abstract class ShowCommand<TReading> : ExplainedCommand
     private readonly Option<LocalDate?> _asOf = Typed.Option(
         "--as-of", "DATE", Text.Date, "the ledger as it stood on that day, with that day as today");
 
+    private readonly Option<LocalDate?> _knownOn = Typed.Option(
+        "--known-on", "DATE", Text.Date,
+        "only what had been recorded by the end of that day; otherwise all that is known now. Without --as-of the ledger stands as on that day");
+
     protected ShowCommand(Workbench bench, string name, string summary, string details = "")
         : base(name, summary, details)
     {
         _bench = bench;
         Options.Add(_asOf);
+        Options.Add(_knownOn);
         Options.Add(_json);
         SetAction(Run);
     }
@@ -43,7 +48,9 @@ internal abstract class ShowCommand<TReading> : ExplainedCommand
     private int Run(ParseResult parse)
     {
         using var ledger = _bench.OpenToRead(parse);
-        return ledger.Read(() => Show(ledger, parse));
+        using var then = parse.GetValue(_knownOn) is { } day && day < ledger.Today ? ledger.KnownOn(day) : null;
+        var shown = then ?? ledger;
+        return shown.Read(() => Show(shown, parse));
     }
 
     private int Show(LedgerFile ledger, ParseResult parse)

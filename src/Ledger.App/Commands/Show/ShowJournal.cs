@@ -1,9 +1,11 @@
 using System.CommandLine;
 using System.Text.Json;
 using Ledger.App.Output;
+using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
+using NodaTime;
 using NodaTime.Text;
 
 namespace Ledger.App.Commands.Show;
@@ -12,16 +14,27 @@ namespace Ledger.App.Commands.Show;
 internal sealed class ShowJournal : ShowCommand<IReadOnlyList<JournalEntry>>
 {
     private readonly LastOption _last = new("entries", 50);
+    private readonly Option<LocalDate?> _day = Typed.Option(
+        "--day", "DATE", Text.Date, "the entries of that day alone, in the order in which they count");
 
     public ShowJournal(Workbench bench)
-        : base(bench, "journal", "All that was recorded, the last entry first.") => Options.Add(_last);
+        : base(bench, "journal", "All that was recorded, the last entry first.", """
+            With --day the first entry of the day comes first. Where that order is not the
+            right one, put an entry before another: trayledger record amendment 57 before=56
+            """)
+    {
+        Options.Add(_last);
+        Options.Add(_day);
+    }
 
-    protected override IReadOnlyList<JournalEntry> Read(View view, ParseResult parse) =>
-        view.Ledger.Journal(view.AsOf, null, _last.In(parse));
+    protected override IReadOnlyList<JournalEntry> Read(View view, ParseResult parse) => parse.GetValue(_day) is { } day
+        ? view.Ledger.JournalOf(day) : view.Ledger.Journal(view.AsOf, null, _last.In(parse));
 
     protected override void WriteText(IReadOnlyList<JournalEntry> journal, View view, TextWriter output)
     {
-        if (journal.Count == 0)
+        if (journal.Count == 0 && view.Ledger.Journal(view.AsOf, null, 1).Count > 0)
+            output.WriteLine("Nothing that counts was recorded of that day.");
+        else if (journal.Count == 0)
             output.WriteLine("The journal is empty: record something with `trayledger record`, or import it.");
         var table = new TextTable(Column.Right("entry"), Column.Left("date"), Column.Left("kind"), Column.Left("what"));
         foreach (var entry in journal)

@@ -20,6 +20,11 @@ public abstract record Entry
     /// <summary>The user's note; may be empty.</summary>
     public string Note { get; init; } = "";
 
+    /// <summary>
+    /// The entry of the same day that it happened before, by its number or its reference; empty for one that comes after all that were recorded before it.
+    /// </summary>
+    public string Before { get; init; } = "";
+
     /// <summary>Whether it is so although it is unlikely: what a rule asks about is answered.</summary>
     public bool Anyway { get; init; }
 

@@ -45,6 +45,7 @@ internal static partial class AmendmentKind
         ],
         Example = "57 price=12.50 --reason mistyped",
         IsDated = false,
+        HasPlace = false,
         Bound =
         [
             new(Amended, entry => entry.Reference ?? Scaled.ToText(entry.Number, 0)), new(Changes, entry => entry.Changes),

@@ -17,6 +17,12 @@ public static class CommonFields
         Help = "a note of your own", Example = "", Width = 50,
     };
 
+    /// <summary>The entry of the same day that it happened before: its place in the day, where the order of recording is not the right one.</summary>
+    public static Field<string> Before { get; } = new("before", Notations.Line(500))
+    {
+        Help = "the entry of the same day that it happened before, by its number or reference; otherwise it comes last in its day", Example = "", Width = 24,
+    };
+
     /// <summary>Whether it is so although it is unlikely: what would be asked about is answered.</summary>
     public static Field<bool> Anyway { get; } = new("anyway", Notations.YesNo)
     {

@@ -32,6 +32,9 @@ public abstract class EntryKind
     /// <summary>Whether it stands on a day of its own; definitions stand on the day they are written.</summary>
     public bool IsDated { get; init; } = true;
 
+    /// <summary>Whether it has a place among the entries of its day; what takes back or puts right stands with the entry that it is about.</summary>
+    public bool HasPlace { get; init; } = true;
+
     /// <summary>
     /// The field whose value names the entry in a file: rows with the same one belong together, or define the same thing again. Null where the
     /// reference alone does.
@@ -54,7 +57,11 @@ public abstract class EntryKind
 
     /// <summary>Its own fields with those that every entry has.</summary>
     public IReadOnlyList<Field> AllFields => field ??=
-        [CommonFields.Date, .. Fields, CommonFields.Note, CommonFields.Anyway, CommonFields.Reference];
+        [CommonFields.Date, .. Fields, .. Common];
+
+    /// <summary>What every entry has beside its day: its note, its place in the day, and what its door asks.</summary>
+    public IReadOnlyList<Field> Common => field ??=
+        [CommonFields.Note, .. HasPlace ? new Field[] { CommonFields.Before } : [], CommonFields.Anyway, CommonFields.Reference];
 
     /// <summary>Whether an entry is of this kind.</summary>
     public abstract bool Describes(Entry entry);
@@ -94,6 +101,7 @@ public sealed class EntryKind<TEntry> : EntryKind
             values.Put(bound.Field, bound.Get((TEntry)entry));
         values.Put(CommonFields.Date, entry.Date);
         values.Put(CommonFields.Note, entry.Note.Length == 0 ? null : entry.Note);
+        values.Put(CommonFields.Before, entry.Before.Length == 0 ? null : entry.Before);
         values.Put(CommonFields.Anyway, Given.Yes(entry.Anyway));
         values.Put(CommonFields.Reference, entry.Key.Length == 0 ? null : entry.Key);
         return values;
@@ -103,6 +111,6 @@ public sealed class EntryKind<TEntry> : EntryKind
     public override Entry Make(FieldValues values)
     {
         Entry entry = With(values);
-        return entry with { Anyway = values.Of(CommonFields.Anyway) };
+        return entry with { Before = values.Find(CommonFields.Before) ?? "", Anyway = values.Of(CommonFields.Anyway) };
     }
 }

@@ -69,6 +69,7 @@ internal static class UndoKind
         ],
         Example = "57 --reason \"typed twice\"",
         IsDated = false,
+        HasPlace = false,
         Bound =
         [
             new(EntryToUndo, entry => entry.Reference ?? Scaled.ToText(entry.Number, 0)),

@@ -44,6 +44,7 @@ internal static class ActRules
     private static string Text(FieldChange change) => change switch
     {
         { Field: "" } => $"without line {change.Line}",
+        { Line: 0, Field: "before" } => change.Value.Length == 0 ? "last in its day" : "earlier in its day",
         { Line: 0 } => $"{change.Field} {change.Value}",
         _ => $"line {change.Line} {change.Field} {change.Value}",
     };

@@ -16,7 +16,7 @@ internal static class EntryTexts
     public static Entry Checked(Entry entry)
     {
         Exact(entry.Key, "the reference");
-        return Own(entry) with { Note = Lines(entry.Note, "the note") };
+        return Own(entry) with { Note = Lines(entry.Note, "the note"), Before = Line(entry.Before, "the entry that it comes before") };
     }
 
     private static Entry Own(Entry entry) => entry switch

@@ -61,6 +61,25 @@ public static class PostingRules
         }
     }
 
+    /// <summary>The entry that another one of its day is to come before.</summary>
+    /// <param name="before">Its number or its reference.</param>
+    /// <param name="date">The day of the one that is placed.</param>
+    /// <param name="past">What the ledger knows of the past.</param>
+    /// <param name="refusal">Why there is none; null when there is.</param>
+    public static JournalEntry? PlaceBefore(string before, LocalDate date, IPast past, out Refusal? refusal)
+    {
+        try
+        {
+            refusal = null;
+            return PlaceRules.Before(before, date, past);
+        }
+        catch (RefusedException refused)
+        {
+            refusal = refused.Refusal;
+            return null;
+        }
+    }
+
     /// <summary>What the journal says of an undo or an amendment.</summary>
     /// <param name="act">The undo or the amendment.</param>
     /// <param name="number">The number of the entry that it is about.</param>

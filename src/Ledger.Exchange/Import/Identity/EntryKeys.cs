@@ -49,7 +49,7 @@ internal sealed class EntryKeys(EntryKind kind)
             Append(content.Append('\u001e'), kind.Line!.Fields, line);
         return content.ToString();
 
-        bool IsSaid(Field field) => field != CommonFields.Anyway && (field != CommonFields.Date || text[field].Length > 0);
+        bool IsSaid(Field field) => field != CommonFields.Anyway && field != CommonFields.Before && (field != CommonFields.Date || text[field].Length > 0);
     }
 
     private static void Append(StringBuilder content, IEnumerable<Field> fields, EntryText written)
