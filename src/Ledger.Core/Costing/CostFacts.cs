@@ -101,6 +101,15 @@ public sealed record SessionUse(
     /// <summary>The number of its entry.</summary>
     public long Entry { get; init; }
 
+    /// <summary>Its process.</summary>
+    public string Process { get; init; } = "";
+
+    /// <summary>The item of its developer, the bath named where it is used again; empty where it had none.</summary>
+    public string Developing { get; init; } = "";
+
+    /// <summary>The bath that it is filed under; empty where it went through none.</summary>
+    public string Bath { get; init; } = "";
+
     /// <summary>Its sheets by their place in the order of the session, counting from 1; rolls have a place but no number of their own.</summary>
     public IReadOnlyDictionary<long, SheetName> Sheets { get; init; } = new Dictionary<long, SheetName>();
 
@@ -140,6 +149,9 @@ public sealed record FilmUse(string Item, long Sheets, Area Area, Money Cost, Fa
 {
     /// <summary>The lot.</summary>
     public LotId Lot { get; init; }
+
+    /// <summary>The emulsion number of the lot; may be empty.</summary>
+    public string Number { get; init; } = "";
 
     /// <summary>What the film asks of a fixer, in thousandths of what usual film does.</summary>
     public int FixerFactorThousandths { get; init; } = 1000;

@@ -47,7 +47,17 @@ public sealed record SheetSearch
         && (Holder is null || Is(card.Side, Holder) || card.Side?.StartsWith($"{Holder.Trim()}-", StringComparison.OrdinalIgnoreCase) == true)
         && (Bath is null || card.Baths.Any(bath => Is(bath, Bath)))
         && (Fate is null || card.Fate == Fate) && (Cause is null || card.Cause == Cause)
-        && Words.All(word => Texts(card).Any(text => text.Contains(word.Trim(), StringComparison.OrdinalIgnoreCase)));
+        && Words.All(word => Texts(card).Any(text => HasWord(text, word.Trim())));
+
+    /// <summary>Whether a word begins so somewhere in a text: "ice" finds "harbour ice" and no "practice", "109" finds "2026-109".</summary>
+    private static bool HasWord(string text, string word)
+    {
+        for (var at = text.IndexOf(word, StringComparison.OrdinalIgnoreCase); at >= 0;
+            at = at + 1 < text.Length ? text.IndexOf(word, at + 1, StringComparison.OrdinalIgnoreCase) : -1)
+            if (at == 0 || !char.IsLetterOrDigit(text[at - 1]) || !char.IsLetterOrDigit(word[0]))
+                return true;
+        return word.Length == 0;
+    }
 
     private static IEnumerable<string> Texts(SheetCard card) => new[]
     {

@@ -136,7 +136,13 @@ internal sealed class CostReader(Snapshot snapshot)
         [
             .. snapshot.Connection.Query<SessionRow>(
                 """
-                SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date
+                SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, s.process AS Process,
+                    (SELECT p.code FROM place p WHERE p.id = s.bath_id) AS Bath,
+                    coalesce(
+                        (SELECT i.code FROM movement m JOIN lot l ON l.id = m.lot_id JOIN item i ON i.id = l.item_id
+                            WHERE m.entry_id = s.entry_id AND m.to_place = 4 AND i.role = 'developer' ORDER BY m.id LIMIT 1),
+                        (SELECT i.code || ' in ' || p.code FROM bath_work w JOIN bath b ON b.place_id = w.place_id JOIN item i ON i.id = b.item_id
+                            JOIN place p ON p.id = w.place_id WHERE w.entry_id = s.entry_id AND b.role = 'developer' LIMIT 1)) AS Developing
                 FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.ord
                 """,
                 new { period.From, period.To })
@@ -156,6 +162,9 @@ internal sealed class CostReader(Snapshot snapshot)
             [.. work[row.Number]], [.. lines[row.Number]])
         {
             Entry = row.Number,
+            Process = row.Process,
+            Bath = row.Bath ?? "",
+            Developing = row.Developing ?? "",
         };
     }
 
@@ -208,7 +217,7 @@ internal sealed class CostReader(Snapshot snapshot)
 
     internal sealed record AddedRow(long PlaceId, long Entry, long Value, long IsNew, long Worked);
 
-    internal sealed record SessionRow(long Number, string Session, string Date);
+    internal sealed record SessionRow(long Number, string Session, string Date, string Process, string? Bath, string? Developing);
 
     internal sealed record PrintRow(long Number, string Session, string Date, long Value);
 

@@ -18,5 +18,6 @@ internal sealed class PrintCommands : Command
         Subcommands.Add(new PrintCostReport(bench));
         Subcommands.Add(new PrintTrace(bench));
         Subcommands.Add(new PrintCheckList(bench));
+        Subcommands.Add(new PrintSheets(bench));
     }
 }

@@ -41,3 +41,23 @@ internal sealed class PrintCheckList : PrintCommand
     protected override PrintedPage Page(ParseResult parse, ILedger ledger, Holdings holdings) =>
         CheckList.Of(Traced.Risk(parse.GetRequiredValue(_what), ledger, holdings, parse.GetValue(_by)));
 }
+
+/// <summary>print sheets WORDS: what a search finds, as a list on paper.</summary>
+internal sealed class PrintSheets : PrintCommand
+{
+    private readonly SheetSearchOptions _search = new();
+
+    public PrintSheets(Workbench bench)
+        : base(bench, "sheets", "A list of sheets: what a search finds.", """
+            The words and options are those of `trayledger show sheets`.
+            Example: trayledger print sheets mill --fate keeper --html mill.html
+            """) => _search.AddTo(this);
+
+    protected override PrintedPage Page(ParseResult parse, ILedger ledger, Holdings holdings)
+    {
+        var search = _search.Read(parse);
+        return TracePage.Of(
+            search.Words.Count > 0 ? $"Sheets: {string.Join(" ", search.Words)}" : "Sheets",
+            [.. ledger.Cards(search, holdings.AsOf).Where(search.Finds)]);
+    }
+}
