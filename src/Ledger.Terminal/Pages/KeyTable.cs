@@ -12,7 +12,7 @@ internal static class KeyTable
         New, Amend, Count, Discard, Undo, Receive, Open, Decant, Move, Add, Test, Load, Expose, Keeper,
         Index, Group, View, Paper, More, Fewer, All,
         Session, Bath, Plan,
-        Find, Sort, Reverse,
+        Trace, Find, Sort, Reverse,
     ];
 
     /// <summary>Writes down something new of what the screen shows.</summary>
@@ -86,6 +86,9 @@ internal static class KeyTable
 
     /// <summary>Plans sessions.</summary>
     public static Verb Plan => new('P', "Plan", "trip");
+
+    /// <summary>Traces it: the journey of it, and what else shares that.</summary>
+    public static Verb Trace => new('J', "Trace", "journey, what it came through, what shares it, back, forward, fault, at risk");
 
     /// <summary>Finds rows by words.</summary>
     public static Verb Find => new('/', "Find", "search, filter, look for");

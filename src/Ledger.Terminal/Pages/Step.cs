@@ -20,6 +20,10 @@ internal sealed record ScreenStep(string Screen, string? Id) : Step;
 /// <param name="Table">The table.</param>
 internal sealed record TableStep(TableModel Table) : Step;
 
+/// <summary>What something came through opens, with what else came through that.</summary>
+/// <param name="What">What is traced, by its name.</param>
+internal sealed record TracedStep(string What) : Step;
+
 /// <summary>The table has changed and is drawn anew.</summary>
 internal sealed record RedrawStep : Step;
 

@@ -53,6 +53,7 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
             ? [ScreenAction.OnRow(KeyTable.Index, "sets the exposure index of its lot", row =>
                 new KindForm(Ledger, "exposure-index", ("container", IdOf(row))))]
             : Array.Empty<ScreenAction>(),
+        .. Suspicions.Of(Ledger, IdOf),
         ScreenAction.Paper("its label", row => paper => paper.BottleLabel(IdOf(row))),
     ];
 
@@ -65,6 +66,9 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
 
     /// <inheritdoc/>
     public override string IdOf(int row) => _reading!.Containers[row].Container.Code;
+
+    /// <inheritdoc/>
+    public override string? Traced(int row) => IdOf(row);
 
     /// <inheritdoc/>
     public override string Cell(int row, int column)

@@ -67,6 +67,14 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
     public override string IdOf(int row) => _slices[row].Name;
 
     /// <inheritdoc/>
+    public override string? Traced(int row) => Order[_grouping] switch
+    {
+        CostGrouping.Session or CostGrouping.Bath => IdOf(row),
+        CostGrouping.Number => IdOf(row).Split(' ')[^1],
+        _ => null,
+    };
+
+    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var slice = _slices[row];

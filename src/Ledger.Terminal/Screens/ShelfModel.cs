@@ -86,6 +86,9 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     public override string? IdOf(Saving saving) => (saving.Entry as ItemDefinition)?.Item.Code;
 
     /// <inheritdoc/>
+    public override string? Traced(int row) => _items[row].Containers is [{ Container.Code: var box }, ..] ? box : null;
+
+    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var reading = _items[row];

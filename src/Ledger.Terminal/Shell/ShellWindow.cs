@@ -202,6 +202,11 @@ internal sealed class ShellWindow : Runnable
                 into.Table.Refresh();
                 Lay(Table(into.Table));
                 break;
+            case TracedStep trace:
+                var traced = new TraceModel(_ledger, trace.What);
+                traced.Refresh();
+                Lay(Table(traced));
+                break;
             case ScreenStep go when _screens.FirstOrDefault(screen => screen.Name == go.Screen) is { } screen:
                 screen.SelectedId = go.Id ?? screen.SelectedId;
                 Show(screen);

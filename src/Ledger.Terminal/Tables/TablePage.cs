@@ -54,6 +54,7 @@ internal sealed class TablePage : Page
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         .. _model.Actions,
+        ScreenAction.Quiet(KeyTable.Trace, "shows what it came through, and what else came through that", Trace),
         ScreenAction.Of(KeyTable.Find, "finds the rows that hold all words, in any column, while you type; Esc shows all again", _ => OpenFind()),
         ScreenAction.Quiet(
             KeyTable.Sort, "sorts by the next column; a click on a heading sorts by it", _ => Sort(sift => sift.SortByNext(_model.Columns.Count))),
@@ -198,6 +199,9 @@ internal sealed class TablePage : Page
             return [Block.Of("The ledger cannot be read", trouble.Message)];
         }
     }
+
+    private Step? Trace(int row) => row < 0 ? null : _model.Traced(row) is { } what ? new TracedStep(what)
+        : new MessageStep("That is nothing to trace: select a sheet, a box or bottle, a bath, a holder, a session or a plan.");
 
     private RedrawStep OpenFind()
     {
