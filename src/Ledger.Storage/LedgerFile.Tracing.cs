@@ -9,7 +9,8 @@ namespace Ledger.Storage;
 public sealed partial class LedgerFile
 {
     /// <inheritdoc/>
-    public IReadOnlyList<TraceNode> Named(string name, LocalDate asOf) => Read(snapshot => new TraceReader(snapshot, asOf).Named(name.Trim()));
+    public IReadOnlyList<TraceNode> Named(string name, LocalDate asOf) =>
+        Read(snapshot => new TraceReader(snapshot, asOf).Named(name.Trim()));
 
     /// <inheritdoc/>
     public IReadOnlyList<TraceLink> Into(IReadOnlyCollection<TraceNode> nodes, LocalDate asOf) =>
@@ -24,12 +25,14 @@ public sealed partial class LedgerFile
         Read(snapshot => new TraceReader(snapshot, asOf).Labels(nodes));
 
     /// <inheritdoc/>
-    public IReadOnlyList<BathPassing> Passings(string bath, LocalDate asOf) => Read(snapshot => new TraceReader(snapshot, asOf).Passings(bath));
+    public IReadOnlyList<BathPassing> Passings(string bath, LocalDate asOf) =>
+        Read(snapshot => new TraceReader(snapshot, asOf).Passings(bath));
 
     /// <inheritdoc/>
     public IReadOnlyList<SheetCard> Cards(IReadOnlyCollection<SheetId> sheets, LocalDate asOf) =>
         Read(snapshot => new SheetCardReader(snapshot, asOf).Read(sheets.Select(sheet => sheet.Value)));
 
     /// <inheritdoc/>
-    public IReadOnlyList<SheetCard> Cards(SheetSearch search, LocalDate asOf) => Read(snapshot => new SheetCardReader(snapshot, asOf).Read(search));
+    public IReadOnlyList<SheetCard> Cards(SheetSearch search, LocalDate asOf) =>
+        Read(snapshot => new SheetCardReader(snapshot, asOf).Read(search));
 }

@@ -7,7 +7,8 @@ namespace Ledger.Published.Tests;
 public class FisherExactTests
 {
     /// <summary>
-    /// R. A. Fisher, The Design of Experiments, Oliver and Boyd, 1935, chapter II: of eight cups three of the four are told right; 17 of the 70 ways are as
+    /// R. A. Fisher, The Design of Experiments, Oliver and Boyd, 1935, chapter II: of eight cups three of the four are
+    /// told right; 17 of the 70 ways are as
     /// good or better. The same table in A. Agresti, Categorical Data Analysis, Wiley, 1990, pages 61-62.
     /// </summary>
     [Fact]
@@ -19,8 +20,10 @@ public class FisherExactTests
     }
 
     /// <summary>
-    /// R. A. Fisher, Statistical Methods for Research Workers, 5th edition, Oliver and Boyd, 1934, section 21.02: convictions of like-sex twins of criminals,
-    /// 10 of 13 and 2 of 17; the chance is 619 / 1330665. Two-sided 0.0005367 in the documentation of fisher.test of R (R Core Team).
+    /// R. A. Fisher, Statistical Methods for Research Workers, 5th edition, Oliver and Boyd, 1934, section 21.02:
+    /// convictions of like-sex twins of criminals,
+    /// 10 of 13 and 2 of 17; the chance is 619 / 1330665. Two-sided 0.0005367 in the documentation of fisher.test of R
+    /// (R Core Team).
     /// </summary>
     [Fact]
     public void The_twins_of_criminals()
@@ -43,8 +46,10 @@ public class FisherExactTests
                     var seen = distribution.ProbabilityLn(bad);
                     var worse = chances.Skip(bad - least).Sum(Math.Exp);
                     var different = chances.Where(chance => chance <= seen + 1e-7).Sum(Math.Exp);
-                    Assert.True(Math.Abs(worse - FisherExact.Worse(bad, all, otherBad, otherAll)) <= 1e-8 * Math.Max(worse, 1e-8), $"{bad}/{all} {otherBad}/{otherAll}");
-                    Assert.True(Math.Abs(different - FisherExact.Different(bad, all, otherBad, otherAll)) <= 1e-7, $"{bad}/{all} {otherBad}/{otherAll}");
+                    Assert.True(Math.Abs(worse - FisherExact.Worse(bad, all, otherBad, otherAll)) <= 1e-8 * Math.Max(
+                        worse, 1e-8), $"{bad}/{all} {otherBad}/{otherAll}");
+                    Assert.True(Math.Abs(different - FisherExact.Different(bad, all, otherBad, otherAll)) <= 1e-7,
+                        $"{bad}/{all} {otherBad}/{otherAll}");
                     compared++;
                 }
 
@@ -59,8 +64,10 @@ public class FisherExactTests
     [InlineData(0.004, "once in 250")]
     [InlineData(0.0004651809, "once in 2100")]
     [InlineData(1e-12, "once in 1000000")]
-    public void A_chance_is_said_as_once_in_so_many_never_rarer_than_it_is(double chance, string words) => Assert.Equal(words, FisherExact.InWords(chance));
+    public void A_chance_is_said_as_once_in_so_many_never_rarer_than_it_is(double chance, string words) =>
+        Assert.Equal(words, FisherExact.InWords(chance));
 
     [Fact]
-    public void Counts_that_cannot_be_are_refused() => Assert.Throws<ArgumentOutOfRangeException>(() => FisherExact.Worse(5, 4, 0, 1));
+    public void Counts_that_cannot_be_are_refused() => Assert.Throws<ArgumentOutOfRangeException>(() =>
+        FisherExact.Worse(5, 4, 0, 1));
 }

@@ -10,7 +10,8 @@ using static Ledger.Storage.Tests.Support.Holders;
 
 namespace Ledger.Storage.Tests;
 
-/// <summary>What is under suspicion is not used on any way in, stays in stock and value, and is used again once it is cleared.</summary>
+/// <summary>What is under suspicion is not used on any way in, stays in stock and value, and is used again once it is
+/// cleared.</summary>
 public sealed class SuspicionTests : IDisposable
 {
     private readonly TemporaryLedger _file = new();
@@ -21,7 +22,8 @@ public sealed class SuspicionTests : IDisposable
         _file.Accept(Holder("E01"));
         _file.Accept(new Delivery
         {
-            Key = Some.Key(), Date = Some.Day(2, 3), Lines = [new() { Item = "pan", Packs = 2, Price = Money.Of(150), Batch = "CP-3201" }],
+            Key = Some.Key(), Date = Some.Day(2, 3), Lines = [new() { Item = "pan", Packs = 2, Price = Money.Of(150),
+                Batch = "CP-3201" }],
         });
     }
 
@@ -37,7 +39,8 @@ public sealed class SuspicionTests : IDisposable
     private static SuspicionClearing Clear(string what, int month = 5) =>
         new() { Key = Some.Key(), Date = Some.Day(month, 1), What = what, Reason = "test sheet was clear" };
 
-    private static SessionLog Session(string session, int sheets, string? box = null, Fate fate = Fate.Negative, int month = 4)
+    private static SessionLog Session(string session, int sheets, string? box = null, Fate fate = Fate.Negative,
+        int month = 4)
     {
         var log = Some.Session(session, sheets, fate, month: month);
         return log with { Lines = [log.Lines[0] with { Container = box }] };
@@ -52,7 +55,8 @@ public sealed class SuspicionTests : IDisposable
         {
             Assert.Equal((before.OnHand, before.Value), (reading.OnHand, reading.Value));
             Assert.Equal((50L, 50L), (reading.Usable.Base, reading.Suspect.Base));
-            Assert.Equal(["pan/3", "pan/4"], reading.Containers.Where(container => container.IsSuspect).Select(container => container.Container.Code));
+            Assert.Equal(["pan/3", "pan/4"], reading.Containers.Where(container => container.IsSuspect)
+                .Select(container => container.Container.Code));
         }
 
         Assert.Equal("under suspicion since 2025-04-01: fogged edges", Now.Container("pan/3")!.Suspicion!.Text);
@@ -71,15 +75,18 @@ public sealed class SuspicionTests : IDisposable
         _file.Accept(Suspect("CP-3201"));
         Entry[] uses =
         [
-            Session("S01", 4, "pan/1"), Session("S01", 4, "pan/3"), Some.Session("S01", 26, month: 4), Some.Session(month: 4) with { DrawFirst = ["pan/1"] },
+            Session("S01", 4, "pan/1"), Session("S01", 4, "pan/3"), Some.Session("S01", 26, month: 4),
+                Some.Session(month: 4) with { DrawFirst = ["pan/1"] },
             Load(Some.Day(4, 2), "E01-1") with { From = "pan/3" },
             new Opening { Key = Some.Key(), Date = Some.Day(4, 2), Container = "pan/1" },
             new Opening { Key = Some.Key(), Date = Some.Day(4, 2), Container = "pan", Batch = "CP-3201" },
             new Decanting
             {
-                Key = Some.Key(), Date = Some.Day(4, 2), From = "syrup/1", Bottles = [new(Quantity.Of(100, Unit.Millilitre), null)],
+                Key = Some.Key(), Date = Some.Day(4, 2), From = "syrup/1",
+                    Bottles = [new(Quantity.Of(100, Unit.Millilitre), null)],
             },
-            new BathMixing { Key = Some.Key(), Date = Some.Day(4, 2), Bath = "D1", Item = "syrup", WorkingVolume = Volume.FromMillilitres(1000) },
+            new BathMixing { Key = Some.Key(), Date = Some.Day(4, 2), Bath = "D1", Item = "syrup",
+                WorkingVolume = Volume.FromMillilitres(1000) },
         ];
         foreach (var use in uses)
             Assert.Contains("under suspicion", Refused(use).Sentence, StringComparison.Ordinal);
@@ -102,10 +109,13 @@ public sealed class SuspicionTests : IDisposable
     public void Nothing_goes_through_a_bath_under_suspicion()
     {
         _file.Accept(Suspect("F1"));
-        Assert.Contains("under suspicion", Refused(Some.Session("S01", 4, month: 4)).Sentence, StringComparison.Ordinal);
-        Assert.Contains("none is in use", Refused(Some.Session("S01", 4, bath: null, month: 4)).Sentence, StringComparison.Ordinal);
+        Assert.Contains("under suspicion", Refused(Some.Session("S01", 4, month: 4)).Sentence,
+            StringComparison.Ordinal);
+        Assert.Contains("none is in use", Refused(Some.Session("S01", 4, bath: null, month: 4)).Sentence,
+            StringComparison.Ordinal);
         foreach (var bath in Twice(() => Now.Bath("F1")!))
-            Assert.Equal((true, 0), (new Core.Baths.BathReading(bath, _file.Ledger.Today).IsUnusable, new Core.Baths.BathReading(bath, Some.Day(4, 2)).RemainingSheets(Now.Formats.Find("8x10"))));
+            Assert.Equal((true, 0), (new Core.Baths.BathReading(bath, _file.Ledger.Today).IsUnusable,
+                new Core.Baths.BathReading(bath, Some.Day(4, 2)).RemainingSheets(Now.Formats.Find("8x10"))));
         Assert.NotNull(_file.Ledger.Bath("F1", _file.Ledger.Today)!.Suspicion);
         Assert.Null(_file.Ledger.Bath("F1", Some.Day(3, 31))!.Suspicion);
         _file.Accept(Clear("F1"));
@@ -122,7 +132,8 @@ public sealed class SuspicionTests : IDisposable
         var shortage = plan.Shortages.Single(shortage => shortage.Item.Code == "pan");
         Assert.Equal((26L, 25L), (shortage.Needed.Base, shortage.Usable.Base));
         Assert.Contains("pan/1, pan/3, pan/4 are under suspicion", shortage.Cure, StringComparison.Ordinal);
-        Assert.Equal(25, new Core.Reordering.ReorderReading[] { Core.Reordering.ReorderReading.Of(_file.Ledger, Now).First(item => item.Item.Code == "pan") }[0].Usable.Base);
+        Assert.Equal(25, new Core.Reordering.ReorderReading[] { Core.Reordering.ReorderReading.Of(_file.Ledger,
+            Now).First(item => item.Item.Code == "pan") }[0].Usable.Base);
     }
 
     [Fact]
@@ -131,7 +142,8 @@ public sealed class SuspicionTests : IDisposable
         _file.Accept(Load(Some.Day(3, 2), "E01-1"));
         _file.Accept(Load(Some.Day(3, 3), "E01-2") with { From = "pan/3" });
         var posted = _file.Accept(Suspect("CP-3201"));
-        Assert.Contains(posted.Posting.Remarks, remark => remark.Contains("1 sheet of it sit in E01-2", StringComparison.Ordinal));
+        Assert.Contains(posted.Posting.Remarks, remark =>
+            remark.Contains("1 sheet of it sit in E01-2", StringComparison.Ordinal));
         Assert.Equal(["E01-2"], Now.SuspectSheets.Select(sheet => sheet.SideCode));
         _file.Accept(Unload(Some.Day(4, 2), "E01"));
         Assert.Equal(50, Shelf("pan").Suspect.Base);
@@ -143,13 +155,16 @@ public sealed class SuspicionTests : IDisposable
     {
         _file.Accept(new Delivery
         {
-            Key = Some.Key(), Date = Some.Day(2, 4), Lines = [new() { Item = "syrup", Packs = 1, Price = Money.Of(40), Batch = "CP-3201" }],
+            Key = Some.Key(), Date = Some.Day(2, 4), Lines = [new() { Item = "syrup", Packs = 1, Price = Money.Of(40),
+                Batch = "CP-3201" }],
         });
         Assert.Contains("--item", Refused(Suspect("CP-3201")).Sentence, StringComparison.Ordinal);
         var posted = _file.Accept(Suspect("CP-3201", item: "syrup"));
-        Assert.Equal(["syrup/2"], Now.Containers.Where(container => container.Suspicion is not null).Select(container => container.Code));
+        Assert.Equal(["syrup/2"], Now.Containers.Where(container => container.Suspicion is not null)
+            .Select(container => container.Code));
         Assert.Equal(RefusalKind.AlreadyThere, _file.Refuse(Suspect("CP-3201", 5, "syrup")).Kind);
-        _file.Accept(new Undo { Key = Some.Key(), Date = _file.Ledger.Today, Number = posted.Number, Reason = "wrong number" });
+        _file.Accept(new Undo { Key = Some.Key(), Date = _file.Ledger.Today, Number = posted.Number,
+            Reason = "wrong number" });
         Assert.DoesNotContain(Now.Containers, container => container.Suspicion is not null);
         Assert.Equal(RefusalKind.Unknown, Refused(Suspect("XY-1")).Kind);
         Assert.Empty(_file.Ledger.Check(null, default).Problems);

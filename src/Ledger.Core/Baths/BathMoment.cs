@@ -23,7 +23,8 @@ public sealed record BathMoment(Bath Bath, LocalDate On, Area Before, Area After
     public BathTest? LastGoodTest => BathTest.Of(Bath).LastOrDefault(test => test.Date <= On && test.IsGood == true);
 
     /// <summary>
-    /// The first test on that day or later that found it in order; null without any. A fixer only gets worse, so that what went through it before was
+    /// The first test on that day or later that found it in order; null without any. A fixer only gets worse, so that
+    /// what went through it before was
     /// fixed too.
     /// </summary>
     public BathTest? GoodTestSince => BathTest.Of(Bath).FirstOrDefault(test => test.Date >= On && test.IsGood == true);
@@ -35,16 +36,21 @@ public sealed record BathMoment(Bath Bath, LocalDate On, Area Before, Area After
         {
             if (Bath.TotalCapacity is { } capacity && After > capacity)
                 return $"beyond its capacity ({Bath.Capacity!.Basis})";
-            var ends = new BathReading(Bath with { WorkedWeighted = Before, FilledOn = null }, On).Ends.Where(end => end.On <= On && end.By != BathEnd.Area);
-            return ends.FirstOrDefault() is { } first ? $"it had ended by {first.By.Name()} on {Dates.Text(first.On)}: {first.Reason}" : null;
+            var ends = new BathReading(Bath with { WorkedWeighted = Before, FilledOn = null },
+                On).Ends.Where(end => end.On <= On && end.By != BathEnd.Area);
+            return ends.FirstOrDefault() is { } first
+                ? $"it had ended by {first.By.Name()} on {Dates.Text(first.On)}: {first.Reason}" : null;
         }
     }
 
-    /// <summary>"1067 of 2000 sq in a litre, 63 days old, rotation 1, last tested on 2026-08-02, 22 days before: …".</summary>
+    /// <summary>"1067 of 2000 sq in a litre, 63 days old, rotation 1, last tested on 2026-08-02, 22 days before:
+    /// …".</summary>
     public string Text(MeasureStyle style)
     {
         var litre = Area.FromSquareInches(decimal.Ceiling(SquareInchesPerLitre)).ToText(style);
-        var through = Bath.Capacity is { } capacity ? $"{litre.Split(' ')[0]} of {capacity.PerLitre.ToText(style)} a litre" : $"{litre} a litre, no capacity set";
+        var through = Bath.Capacity is { } capacity
+            ? $"{litre.Split(' ')[0]} of {capacity.PerLitre.ToText(style)} a litre"
+            : $"{litre} a litre, no capacity set";
         var tested = LastTest is not { } test ? "not tested by then"
             : $"last tested {(test.Date == On ? "that day" : $"{Days(Period.DaysBetween(test.Date, On))} before, on {Dates.Text(test.Date)}")}: {test.Text}";
         return $"{through}, {Days(AgeDays)} old{(Bath.Rotations > 0 ? $", rotation {Bath.Rotations}" : "")}, {tested}";

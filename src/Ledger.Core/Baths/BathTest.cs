@@ -14,14 +14,19 @@ public sealed record BathTest(LocalDate Date, string Text, bool? IsGood)
     [
         .. bath.ClearingTests.Select(test => new BathTest(
                 test.Date,
-                $"{test.Film} cleared in {test.Seconds:0.#} s{(test.IsFresh ? ", fresh" : test.Ratio is { } ratio ? $", {Scaled.ToText(ratio, 2)} times the fresh time" : "")}",
-                test.IsFresh ? true : test.Ratio is null ? null : !test.IsExhaustedAt(bath.Limits.ExhaustedMultipleThousandths)))
+                $"{test.Film} cleared in {test.Seconds:0.#} s" + (test.IsFresh ? ", fresh"
+                    : test.Ratio is { } ratio ? $", {Scaled.ToText(ratio, 2)} times the fresh time" : ""),
+                test.IsFresh ? true : test.Ratio is null ? null
+                    : !test.IsExhaustedAt(bath.Limits.ExhaustedMultipleThousandths)))
             .Concat(bath.SilverReadings.Select(silver => new BathTest(
                 silver.Date, $"{silver.GramsPerLitre:0.###} g of silver per litre",
                 bath.Limits.SilverMilligramsPerLitre is { } limit ? silver.MilligramsPerLitre < limit : null)))
             .Concat(bath.ResidualTests.Select(test => new BathTest(
-                test.Date, $"residual {test.Kind} test{(test.Session is { } session ? $" of {session}" : "")}: {test.Result}", test.HasPassed)))
-            .Concat(bath.ControlStrips.Select(strip => new BathTest(strip.Date, $"control strip: {strip.Result}", strip.IsWithinLimits)))
+                test.Date,
+                    $"residual {test.Kind} test{(test.Session is { } session ? $" of {session}" : "")}: {test.Result}",
+                    test.HasPassed)))
+            .Concat(bath.ControlStrips.Select(strip => new BathTest(strip.Date, $"control strip: {strip.Result}",
+                strip.IsWithinLimits)))
             .Concat(bath.Observations.Select(seen => new BathTest(seen.Date, seen.Sign, seen.EndsUse ? false : null)))
             .OrderBy(test => test.Date),
     ];

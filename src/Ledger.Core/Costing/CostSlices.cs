@@ -21,7 +21,8 @@ public static class CostSlices
     private static readonly Key Nowhere = new(Elsewhere) { IsLast = true };
 
     /// <summary>film, session, month, year, process, developer, bath, number.</summary>
-    public static IReadOnlyList<string> Groupings { get; } = ["film", "session", "month", "year", "process", "developer", "bath", "number"];
+    public static IReadOnlyList<string> Groupings { get; } = ["film", "session", "month", "year", "process",
+        "developer", "bath", "number"];
 
     /// <summary>
     /// The parts of a period: films by name, months in order, sessions and print sessions together by date; what belongs to none of them
@@ -45,13 +46,15 @@ public static class CostSlices
                 CostGrouping.Process => Named(sheet.Process, "no process"),
                 CostGrouping.Developer => Named(sheet.Developing, "no developer"),
                 CostGrouping.Bath => Named(sheet.Bath, "no bath"),
-                CostGrouping.Number => new($"{sheet.Item} {(sheet.Number.Length > 0 ? sheet.Number : "without a number")}"),
+                CostGrouping.Number =>
+                    new($"{sheet.Item} {(sheet.Number.Length > 0 ? sheet.Number : "without a number")}"),
                 _ => Time(sheet.Date, grouping),
             }).Sheets.Add(sheet);
         foreach (var print in reading.Facts.Prints.Where(_ => film is null))
             In(grouping switch
             {
-                CostGrouping.Film or CostGrouping.Process or CostGrouping.Developer or CostGrouping.Number => new(Printing) { IsLast = true },
+                CostGrouping.Film or CostGrouping.Process or CostGrouping.Developer or CostGrouping.Number =>
+                    new(Printing) { IsLast = true },
                 CostGrouping.Bath => Named(print.Baths is [var first, ..] ? first.Share.Bath : "", "no bath"),
                 CostGrouping.Session => new($"{Printing} {print.Session}", print.Date, print.Entry),
                 _ => Time(print.Date, grouping),
@@ -82,7 +85,8 @@ public static class CostSlices
         Part In(Key key) => parts.TryGetValue(key, out var part) ? part : parts[key] = new();
     }
 
-    private static Key Named(string name, string otherwise) => name.Length > 0 ? new(name) : new(otherwise) { IsLast = true };
+    private static Key Named(string name, string otherwise) => name.Length > 0 ? new(name)
+        : new(otherwise) { IsLast = true };
 
     private static Key Time(LocalDate date, CostGrouping grouping) => new(grouping == CostGrouping.Year
         ? date.Year.ToString("0000", CultureInfo.InvariantCulture)

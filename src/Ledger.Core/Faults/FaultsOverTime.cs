@@ -28,8 +28,10 @@ public enum FaultGrouping
 
 /// <summary>The rejects of a side, an emulsion number, a process, a month, or of one cause.</summary>
 /// <param name="Name">Which.</param>
-/// <param name="Sheets">The sheets that were developed and were to become negatives: tests and practice are left out.</param>
-/// <param name="Rejects">Those that are rejects now; of a side only those that a holder spoils, or whose cause nobody said.</param>
+/// <param name="Sheets">The sheets that were developed and were to become negatives: tests and practice are left
+/// out.</param>
+/// <param name="Rejects">Those that are rejects now; of a side only those that a holder spoils, or whose cause nobody
+/// said.</param>
 public sealed record FaultRow(string Name, int Sheets, int Rejects)
 {
     /// <summary>The share of rejects, in per cent; null without a sheet.</summary>
@@ -38,7 +40,8 @@ public sealed record FaultRow(string Name, int Sheets, int Rejects)
     /// <summary>What spoiled them, with how many of each.</summary>
     public IReadOnlyList<(string Cause, int Sheets)> Causes { get; init; } = [];
 
-    /// <summary>The chance of so many rejects here or more, if it is no worse than the others; null where it is not compared.</summary>
+    /// <summary>The chance of so many rejects here or more, if it is no worse than the others; null where it is not
+    /// compared.</summary>
     public double? Chance { get; init; }
 
     /// <summary>Whether so few sheets say little, whatever the share: a rule of the program's own.</summary>
@@ -47,9 +50,11 @@ public sealed record FaultRow(string Name, int Sheets, int Rejects)
     /// <summary>The causes in words: "2 fogged, 1 dust".</summary>
     public string CausesText => string.Join(", ", Causes.Select(cause => $"{cause.Sheets} {cause.Cause}"));
 
-    /// <summary>Whether it is worse than the others, in words; empty where it is not compared or has no more rejects than they have.</summary>
+    /// <summary>Whether it is worse than the others, in words; empty where it is not compared or has no more rejects
+    /// than they have.</summary>
     /// <param name="others">The rows that it is compared with and itself.</param>
-    public string Verdict(int others) => Chance is not { } chance || Rejects == 0 ? (IsFew && Sheets > 0 ? "few sheets" : "")
+    public string Verdict(int others) => Chance is not { } chance || Rejects == 0
+        ? (IsFew && Sheets > 0 ? "few sheets" : "")
         : (chance <= FaultsOverTime.Rare
             ? $"worse than the others; would happen by chance {FisherExact.InWords(chance)}"
                 + (others > 2 ? $", and to one of {others} {FisherExact.InWords(Math.Min(1, chance * others))}" : "")
@@ -57,7 +62,8 @@ public sealed record FaultRow(string Name, int Sheets, int Rejects)
             + (IsFew ? "; few sheets" : "");
 }
 
-/// <summary>Rejects over time: by cause, holder side, film, process and month, with the share of sheets, and whether one is worse than the others beyond chance.</summary>
+/// <summary>Rejects over time: by cause, holder side, film, process and month, with the share of sheets, and whether
+/// one is worse than the others beyond chance.</summary>
 public sealed class FaultsOverTime
 {
     /// <summary>Below so many sheets a share says little.</summary>
@@ -77,7 +83,8 @@ public sealed class FaultsOverTime
         (From, To) = (from, to);
         _sheets =
         [
-            .. cards.Where(card => card.DevelopedOn >= from && card.DevelopedOn <= to && card.Fate is Fate.Negative or Fate.Keeper or Fate.Reject),
+            .. cards.Where(card => card.DevelopedOn >= from && card.DevelopedOn <= to
+                && card.Fate is Fate.Negative or Fate.Keeper or Fate.Reject),
         ];
     }
 
@@ -101,17 +108,21 @@ public sealed class FaultsOverTime
     {
         FaultGrouping.Cause =>
         [
-            .. _sheets.Where(IsReject).GroupBy(CauseOf).OrderByDescending(group => group.Count()).ThenBy(group => group.Key, StringComparer.Ordinal)
+            .. _sheets.Where(IsReject).GroupBy(CauseOf).OrderByDescending(group => group.Count())
+                .ThenBy(group => group.Key, StringComparer.Ordinal)
                 .Select(group => new FaultRow(group.Key, Sheets, group.Count())),
         ],
-        FaultGrouping.Month => [.. Rows(Month, IsReject, isCompared: false).OrderBy(row => row.Name, StringComparer.Ordinal)],
+        FaultGrouping.Month => [.. Rows(Month, IsReject, isCompared: false)
+            .OrderBy(row => row.Name, StringComparer.Ordinal)],
         FaultGrouping.Side => Worst(Rows(card => card.Side, IsOfTheHolder, isCompared: true)),
-        FaultGrouping.Number => Worst(Rows(card => card.Emulsion.Length > 0 ? $"{card.Item} {card.Emulsion}" : null, IsReject, isCompared: true)),
+        FaultGrouping.Number => Worst(Rows(card => card.Emulsion.Length > 0 ? $"{card.Item} {card.Emulsion}" : null,
+            IsReject, isCompared: true)),
         _ => Worst(Rows(card => card.Process, IsReject, isCompared: true)),
     };
 
     private static IReadOnlyList<FaultRow> Worst(IEnumerable<FaultRow> rows) =>
-        [.. rows.OrderBy(row => row.Chance ?? 1).ThenByDescending(row => row.Percent).ThenBy(row => row.Name, StringComparer.OrdinalIgnoreCase)];
+        [.. rows.OrderBy(row => row.Chance ?? 1).ThenByDescending(row => row.Percent)
+            .ThenBy(row => row.Name, StringComparer.OrdinalIgnoreCase)];
 
     private IEnumerable<FaultRow> Rows(Func<SheetCard, string?> name, Func<SheetCard, bool> isBad, bool isCompared)
     {
@@ -122,8 +133,10 @@ public sealed class FaultsOverTime
             var (all, spoiled) = (group.Count(), group.Where(isBad).ToList());
             yield return new(group.Key, all, spoiled.Count)
             {
-                Causes = [.. spoiled.GroupBy(CauseOf).OrderByDescending(cause => cause.Count()).Select(cause => (cause.Key, cause.Count()))],
-                Chance = isCompared && known.Count > all ? FisherExact.Worse(spoiled.Count, all, bad - spoiled.Count, known.Count - all) : null,
+                Causes = [.. spoiled.GroupBy(CauseOf).OrderByDescending(cause => cause.Count())
+                    .Select(cause => (cause.Key, cause.Count()))],
+                Chance = isCompared && known.Count > all
+                    ? FisherExact.Worse(spoiled.Count, all, bad - spoiled.Count, known.Count - all) : null,
             };
         }
     }
@@ -135,5 +148,6 @@ public sealed class FaultsOverTime
     private static string CauseOf(SheetCard card) => card.Cause?.Name() ?? "not said";
 
     private static string Month(SheetCard card) =>
-        string.Create(CultureInfo.InvariantCulture, $"{card.DevelopedOn!.Value.Year:0000}-{card.DevelopedOn.Value.Month:00}");
+        string.Create(CultureInfo.InvariantCulture,
+            $"{card.DevelopedOn!.Value.Year:0000}-{card.DevelopedOn.Value.Month:00}");
 }

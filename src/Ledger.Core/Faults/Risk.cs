@@ -36,10 +36,12 @@ public static class RiskLevels
 {
     private static readonly string[] _names =
     [
-        "after the fault", "same batch", "past the limit", "direct", "after the last good test", "by a shared bath", "found in order since", "settled",
+        "after the fault", "same batch", "past the limit", "direct", "after the last good test", "by a shared bath",
+            "found in order since", "settled",
     ];
 
-    /// <summary>after the fault, same batch, past the limit, direct, after the last good test, by a shared bath, found in order since, settled.</summary>
+    /// <summary>after the fault, same batch, past the limit, direct, after the last good test, by a shared bath, found
+    /// in order since, settled.</summary>
     public static string Name(this RiskLevel level) => _names[(int)level];
 }
 
@@ -49,8 +51,10 @@ public static class RiskLevels
 /// <param name="On">The day on which it came through what is at fault.</param>
 /// <param name="Reason">Why it is at risk.</param>
 /// <param name="ToDo">What can be done.</param>
-/// <param name="IsFirst">Whether it is one of those to look at or test first: one of each batch tells of the others.</param>
-public sealed record SheetAtRisk(SheetCard Card, RiskLevel Level, LocalDate On, string Reason, string ToDo, bool IsFirst);
+/// <param name="IsFirst">Whether it is one of those to look at or test first: one of each batch tells of the
+/// others.</param>
+public sealed record SheetAtRisk(SheetCard Card, RiskLevel Level, LocalDate On, string Reason, string ToDo,
+    bool IsFirst);
 
 /// <summary>A box, a bottle, a bath or a holder side that shares a fault.</summary>
 /// <param name="Name">What it is called.</param>

@@ -10,15 +10,18 @@ using NodaTime;
 namespace Ledger.Core.Faults;
 
 /// <summary>
-/// From a fault to everything that shares it, worst first, each with its reason and what can be done. Of a fixer the worst is what went through it when it was
-/// past its limits or when nothing proved that it still worked: a fixer only gets worse, so a good test speaks for all that went through before it.
+/// From a fault to everything that shares it, worst first, each with its reason and what can be done. Of a fixer the
+/// worst is what went through it when it was
+/// past its limits or when nothing proved that it still worked: a fixer only gets worse, so a good test speaks for all
+/// that went through before it.
 /// </summary>
 public sealed class RiskReading
 {
     private readonly ILedger _ledger;
     private readonly Holdings _holdings;
     private readonly LocalDate? _by;
-    private readonly Dictionary<string, (Bath? Bath, IReadOnlyList<BathPassing> Passings)> _baths = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, (Bath? Bath, IReadOnlyList<BathPassing> Passings)> _baths = new(
+        StringComparer.OrdinalIgnoreCase);
     private readonly IReadOnlyDictionary<TraceNode, TraceLabel> _labels;
 
     /// <summary>Reads what shares a fault.</summary>
@@ -30,13 +33,16 @@ public sealed class RiskReading
     public RiskReading(string name, IReadOnlyList<TraceNode> start, ILedger ledger, Holdings holdings, LocalDate? by)
     {
         (Name, By, _ledger, _holdings) = (name, by, ledger, holdings);
-        var self = start is [{ Kind: TraceKind.Sheet } one] ? ledger.Cards([new SheetId(one.Id)], holdings.AsOf).FirstOrDefault() : null;
+        var self = start is [{ Kind: TraceKind.Sheet } one]
+            ? ledger.Cards([new SheetId(one.Id)], holdings.AsOf).FirstOrDefault() : null;
         _by = by ?? self?.DevelopedOn;
         var walk = new TraceWalk(ledger, holdings.AsOf);
         var reach = walk.Forward(start is [{ Kind: TraceKind.Sheet }] ? Sources(start[0], walk) : start);
-        _labels = ledger.Labels([.. reach.Nodes.Keys.Concat(start).Where(node => node.Kind != TraceKind.Sheet)], holdings.AsOf);
+        _labels = ledger.Labels([.. reach.Nodes.Keys.Concat(start).Where(node => node.Kind != TraceKind.Sheet)],
+            holdings.AsOf);
         var sheets = reach.Of(TraceKind.Sheet).Where(sheet => !start.Contains(sheet.Node)).ToList();
-        var cards = ledger.Cards([.. sheets.Select(sheet => new SheetId(sheet.Node.Id))], holdings.AsOf).ToDictionary(card => card.Id.Value);
+        var cards = ledger.Cards([.. sheets.Select(sheet => new SheetId(sheet.Node.Id))],
+            holdings.AsOf).ToDictionary(card => card.Id.Value);
         Sheets = [.. First(Ordered(sheets.Where(sheet => cards.ContainsKey(sheet.Node.Id))
             .Select(sheet => AtRisk(cards[sheet.Node.Id], sheet, reach, start, self))))];
         Things = [.. ThingsOf(start, reach)];
@@ -55,25 +61,32 @@ public sealed class RiskReading
     public IReadOnlyList<ThingAtRisk> Things { get; }
 
     /// <summary>How many sheets there are of each level, the worst level first.</summary>
-    public IEnumerable<(RiskLevel Level, int Sheets)> Levels => Sheets.GroupBy(sheet => sheet.Level).Select(group => (group.Key, group.Count()));
+    public IEnumerable<(RiskLevel Level, int Sheets)> Levels => Sheets.GroupBy(sheet => sheet.Level)
+        .Select(group => (group.Key, group.Count()));
 
     /// <summary>A sheet at fault puts what it lay with and what its baths did under question.</summary>
     private static List<TraceNode> Sources(TraceNode sheet, TraceWalk walk) =>
-        [.. walk.Back(sheet).Nodes.Values.Where(reached => reached.Via is not null && Depth(reached) is TraceKind.Batch or TraceKind.Bath).Select(reached => reached.Node)];
+        [.. walk.Back(sheet).Nodes.Values.Where(reached => reached.Via is not null
+            && Depth(reached) is TraceKind.Batch or TraceKind.Bath).Select(reached => reached.Node)];
 
-    private static TraceKind Depth(Reached reached) => reached.Node.Kind == TraceKind.Bath && reached.Via!.To.Kind != TraceKind.Session
+    private static TraceKind Depth(Reached reached) => reached.Node.Kind == TraceKind.Bath
+        && reached.Via!.To.Kind != TraceKind.Session
         ? TraceKind.Container : reached.Node.Kind;
 
-    private SheetAtRisk AtRisk(SheetCard card, Reached reached, TraceReach reach, IReadOnlyList<TraceNode> start, SheetCard? self)
+    private SheetAtRisk AtRisk(SheetCard card, Reached reached, TraceReach reach, IReadOnlyList<TraceNode> start,
+        SheetCard? self)
     {
         var path = reach.PathTo(reached.Node);
-        var (level, reason, on) = self is not null ? FromSheet(card, reached, path, self) : FromThing(reached, path, start[0].Kind);
+        var (level, reason, on) = self is not null ? FromSheet(card, reached, path, self)
+            : FromThing(reached, path, start[0].Kind);
         if (Settled(card, on, path) is { } settled)
             (level, reason) = (RiskLevel.Settled, settled);
-        return new(card, level, on, reason, level == RiskLevel.Settled ? "nothing" : ToDo(card, start[0].Kind, path), IsFirst: false);
+        return new(card, level, on, reason, level == RiskLevel.Settled ? "nothing" : ToDo(card, start[0].Kind, path),
+            IsFirst: false);
     }
 
-    private (RiskLevel, string, LocalDate) FromSheet(SheetCard card, Reached reached, IReadOnlyList<TraceLink> path, SheetCard self)
+    private (RiskLevel, string, LocalDate) FromSheet(SheetCard card, Reached reached, IReadOnlyList<TraceLink> path,
+        SheetCard self)
     {
         if (card.SessionEntry == self.SessionEntry && card.Batch == self.Batch)
             return (RiskLevel.SameBatch, $"it lay in the trays with {self.Name}", reached.At.Date);
@@ -88,13 +101,16 @@ public sealed class RiskReading
         {
             var (level, reason) = ThroughBath(through);
             return start == TraceKind.Bath ? (level, reason, through.At.Date)
-                : (RiskLevel.ByBath, $"it went through bath {Called(through.From)}, which holds some of it; {reason}", through.At.Date);
+                : (RiskLevel.ByBath, $"it went through bath {Called(through.From)}, which holds some of it; {reason}",
+                    through.At.Date);
         }
 
         var what = path.Count == 0 ? "it came through it" : Sentence(path);
         if (path.FirstOrDefault(link => link.IsShared) is { } mixed)
-            return (RiskLevel.ByBath, $"{what}; a sheet was put back among others on {Dates.Text(mixed.At.Date)} and may be this one", on);
-        return By is { } by && on >= by ? (RiskLevel.AfterFault, $"{what}, on the day of the fault or later", on) : (RiskLevel.Direct, what, on);
+            return (RiskLevel.ByBath,
+                $"{what}; a sheet was put back among others on {Dates.Text(mixed.At.Date)} and may be this one", on);
+        return By is { } by && on >= by ? (RiskLevel.AfterFault, $"{what}, on the day of the fault or later", on)
+            : (RiskLevel.Direct, what, on);
     }
 
     /// <summary>How a bath stood when a session went through it.</summary>
@@ -104,18 +120,23 @@ public sealed class RiskReading
         var (bath, passings) = BathOf(code);
         var on = link.At.Date;
         if (_by is { } by && on >= by)
-            return (RiskLevel.AfterFault, $"it went through {code} on {Dates.Text(on)}, when the fault was there: by {Dates.Text(by)}");
-        if (bath is null || passings.LastOrDefault(passing => passing.By == link.To && passing.At == link.At) is not { } passing)
+            return (RiskLevel.AfterFault,
+                $"it went through {code} on {Dates.Text(on)}, when the fault was there: by {Dates.Text(by)}");
+        if (bath is null || passings.LastOrDefault(passing => passing.By == link.To
+            && passing.At == link.At) is not { } passing)
             return (RiskLevel.NotProved, $"it went through {code} on {Dates.Text(on)}");
         var moment = new BathMoment(bath, on, passing.Before, passing.After);
-        var litre = Area.FromSquareInches(decimal.Ceiling(moment.SquareInchesPerLitre)).ToText(_holdings.Settings.Style);
+        var litre = Area.FromSquareInches(decimal.Ceiling(moment.SquareInchesPerLitre)).ToText(
+            _holdings.Settings.Style);
         var went = $"it went through {code} on {Dates.Text(on)}, at {litre} a litre";
         if (moment.PastLimit is { } past)
             return (RiskLevel.PastLimit, $"{went}, {past}");
         if (moment.GoodTestSince is { } since && bath.Role == ItemRole.Fixer)
-            return (RiskLevel.ProvedSince, $"{went}; a test on {Dates.Text(since.Date)} found it in order: {since.Text}");
+            return (RiskLevel.ProvedSince,
+                $"{went}; a test on {Dates.Text(since.Date)} found it in order: {since.Text}");
         return moment.LastGoodTest is { } good
-            ? (RiskLevel.NotProved, $"{went}, {Days(Period.DaysBetween(good.Date, on))} after its last good test on {Dates.Text(good.Date)}")
+            ? (RiskLevel.NotProved,
+                $"{went}, {Days(Period.DaysBetween(good.Date, on))} after its last good test on {Dates.Text(good.Date)}")
             : (RiskLevel.NotProved, $"{went}; no test had found it in order");
     }
 
@@ -123,17 +144,21 @@ public sealed class RiskReading
     private static string? Settled(SheetCard card, LocalDate on, IReadOnlyList<TraceLink> path)
     {
         if (card.LastFinding is { } finding && finding.Date >= on
-            && (finding.HasPassed == true || finding.What is SheetWork.Refixed && path.Any(link => link.From.Kind == TraceKind.Bath)))
+            && (finding.HasPassed == true || finding.What is SheetWork.Refixed
+                && path.Any(link => link.From.Kind == TraceKind.Bath)))
             return $"{finding.Text}, on {Dates.Text(finding.Date)}";
-        return card.Fate == Fate.Reject ? $"it is a reject already{(card.Cause is { } cause ? $": {cause.Name()}" : "")}" : null;
+        return card.Fate == Fate.Reject
+            ? $"it is a reject already{(card.Cause is { } cause ? $": {cause.Name()}" : "")}" : null;
     }
 
     private string ToDo(SheetCard card, TraceKind start, IReadOnlyList<TraceLink> path)
     {
         if (card.IsUndeveloped)
             return start == TraceKind.Side
-                ? card.ExposedOn is null ? $"unload it from {card.Place}, and test the side before it is used" : "develop it apart and look for the fault"
-                : card.ExposedOn is null ? $"unload it from {card.Place}; do not expose it" : "develop one sheet as a test before this one";
+                ? card.ExposedOn is null ? $"unload it from {card.Place}, and test the side before it is used"
+                    : "develop it apart and look for the fault"
+                : card.ExposedOn is null ? $"unload it from {card.Place}; do not expose it"
+                    : "develop one sheet as a test before this one";
         if (card.Fate is null)
             return "nothing: it is gone";
         if (path.FirstOrDefault(link => link.From.Kind == TraceKind.Bath) is { } link)
@@ -144,22 +169,28 @@ public sealed class RiskReading
                 ItemRole.Developer => "compare its density with a sheet from another bath",
                 _ => "look at it closely",
             };
-        return path.Any(link => link.To.Kind == TraceKind.Session) ? "compare its density with a sheet from another bottle" : "look at it for the same fault";
+        return path.Any(link => link.To.Kind == TraceKind.Session)
+            ? "compare its density with a sheet from another bottle" : "look at it for the same fault";
     }
 
-    /// <summary>The worst first; of a level what is nearest to the day of the fault, and without one the latest.</summary>
+    /// <summary>The worst first; of a level what is nearest to the day of the fault, and without one the
+    /// latest.</summary>
     private IEnumerable<SheetAtRisk> Ordered(IEnumerable<SheetAtRisk> sheets) => sheets
-        .OrderBy(sheet => sheet.Level).ThenBy(sheet => _by is { } by ? Math.Abs(Period.DaysBetween(sheet.On, by)) : -Period.DaysBetween(new(1900, 1, 1), sheet.On))
-        .ThenBy(sheet => sheet.Card.SessionEntry).ThenBy(sheet => sheet.Card.Batch).ThenBy(sheet => sheet.Card.Id.Value);
+        .OrderBy(sheet => sheet.Level).ThenBy(sheet => _by is { } by ? Math.Abs(Period.DaysBetween(sheet.On, by))
+            : -Period.DaysBetween(new(1900, 1, 1), sheet.On))
+        .ThenBy(sheet => sheet.Card.SessionEntry).ThenBy(sheet => sheet.Card.Batch)
+            .ThenBy(sheet => sheet.Card.Id.Value);
 
-    /// <summary>Marks the first of each batch: what a test shows of it holds for the others. Sheets that were not developed are each first.</summary>
+    /// <summary>Marks the first of each batch: what a test shows of it holds for the others. Sheets that were not
+    /// developed are each first.</summary>
     private static IEnumerable<SheetAtRisk> First(IEnumerable<SheetAtRisk> sheets)
     {
         var batches = new HashSet<(long?, int?)>();
         foreach (var sheet in sheets)
             yield return sheet with
             {
-                IsFirst = sheet.Level < RiskLevel.ProvedSince && (sheet.Card.SessionEntry is null || batches.Add((sheet.Card.SessionEntry, sheet.Card.Batch))),
+                IsFirst = sheet.Level < RiskLevel.ProvedSince
+                    && (sheet.Card.SessionEntry is null || batches.Add((sheet.Card.SessionEntry, sheet.Card.Batch))),
             };
     }
 
@@ -168,7 +199,8 @@ public sealed class RiskReading
         foreach (var place in reach.Nodes.Keys.Where(node => node.Kind == TraceKind.Container))
             if (_holdings.Container(new PlaceId(place.Id)) is { } container && !reach.IsShared(place))
                 yield return new(
-                    container.Code, $"{container.Held.ToText(_holdings.Settings.Style)} left{(container.Suspicion is { } suspicion ? $", {suspicion.Text}" : "")}",
+                    container.Code,
+                        $"{container.Held.ToText(_holdings.Settings.Style)} left{(container.Suspicion is { } suspicion ? $", {suspicion.Text}" : "")}",
                     container.Suspicion is not null ? "it is not used until it is cleared"
                         : $"{(container.IsSealed ? "do not open it" : "do not use it")}: `record suspicion {container.Code} --reason ...`");
         foreach (var place in reach.Nodes.Keys.Where(node => node.Kind == TraceKind.Bath))
@@ -176,13 +208,15 @@ public sealed class RiskReading
                 yield return new(
                     bath.Code, $"in use, {bath.WorkedWeighted.ToText(_holdings.Settings.Style)} through it",
                     bath.Suspicion is not null ? "nothing goes through it until it is cleared"
-                        : start.Contains(place) ? $"test it, or discard it and mix a new one: `record suspicion {bath.Code} --reason ...`"
+                        : start.Contains(place)
+                            ? $"test it, or discard it and mix a new one: `record suspicion {bath.Code} --reason ...`"
                         : $"it holds some of it: test it before the next session, or `record suspicion {bath.Code} --reason ...`");
         foreach (var place in start.Where(node => node.Kind == TraceKind.Side))
             if (_holdings.Film.Side(new PlaceId(place.Id)) is { } side)
                 yield return new(
                     side.Code, side.OutOfService is { } reason ? $"out of service: {reason}" : "in service",
-                    side.OutOfService is null ? $"take it out of service: `record service {side.Code} --reason ...`" : "nothing");
+                    side.OutOfService is null ? $"take it out of service: `record service {side.Code} --reason ...`"
+                        : "nothing");
     }
 
     private string Sentence(IReadOnlyList<TraceLink> path) => path[^1].From.Kind switch
@@ -198,7 +232,8 @@ public sealed class RiskReading
 
     private string Called(TraceNode node) => _labels.GetValueOrDefault(node)?.Name ?? "it";
 
-    private (Bath? Bath, IReadOnlyList<BathPassing> Passings) BathOf(string code) => _baths.TryGetValue(code, out var known) ? known
+    private (Bath? Bath, IReadOnlyList<BathPassing> Passings) BathOf(string code) =>
+        _baths.TryGetValue(code, out var known) ? known
         : _baths[code] = (_ledger.Bath(code, _holdings.AsOf), _ledger.Passings(code, _holdings.AsOf));
 
     private static string Days(int days) => days == 1 ? "1 day" : $"{days} days";

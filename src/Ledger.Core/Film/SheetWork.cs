@@ -31,7 +31,8 @@ public enum SheetWork
 /// <summary>The names of what is done to a sheet.</summary>
 public static class SheetWorks
 {
-    /// <summary>inspected, residual silver test, residual hypo test, refixed, rewashed, spotted, toned, other.</summary>
+    /// <summary>inspected, residual silver test, residual hypo test, refixed, rewashed, spotted, toned,
+    /// other.</summary>
     public static IReadOnlyList<string> Names { get; } =
         ["inspected", "residual silver test", "residual hypo test", "refixed", "rewashed", "spotted", "toned", "other"];
 

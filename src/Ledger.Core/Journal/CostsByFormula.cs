@@ -12,7 +12,8 @@ public static class CostsByFormula
     /// <param name="to">The last day.</param>
     /// <param name="formula">The formula.</param>
     /// <param name="fatesOn">The day whose fates count; null for the last day.</param>
-    public static CostFacts Costs(this ILedger ledger, LocalDate from, LocalDate to, CostFormula formula, LocalDate? fatesOn = null)
+    public static CostFacts Costs(this ILedger ledger, LocalDate from, LocalDate to, CostFormula formula,
+        LocalDate? fatesOn = null)
     {
         var posted = ledger.Costs(from, to, fatesOn);
         return formula == CostFormula.SpecificLot ? posted : Recosting.Of(posted, new(ledger.StockMoves(to), formula, from));

@@ -63,7 +63,8 @@ internal static class FilmChange
         Count(developed.Cause, developed.Side, +1, film);
     }
 
-    /// <summary>A sheet that is a reject later counts against its side from then on, and one that is good again does not.</summary>
+    /// <summary>A sheet that is a reject later counts against its side from then on, and one that is good again does
+    /// not.</summary>
     private static void Apply(FateChanged changed, FilmRegister film)
     {
         Count(changed.Sheet.Cause, changed.Sheet.Side, -1, film);
@@ -76,7 +77,8 @@ internal static class FilmChange
             return;
         var before = side.Faults.FirstOrDefault(fault => fault.Cause == cause);
         var after = sheets + (before?.Sheets ?? 0);
-        film.Put(side with { Faults = [.. side.Faults.Where(fault => fault != before), .. after > 0 ? [new SideFault(cause, after)] : Array.Empty<SideFault>()] });
+        film.Put(side with { Faults = [.. side.Faults.Where(fault => fault != before), .. after > 0
+            ? [new SideFault(cause, after)] : Array.Empty<SideFault>()] });
     }
 
     private static LocalDate Later(LocalDate? known, LocalDate date) => known is { } day && day > date ? day : date;

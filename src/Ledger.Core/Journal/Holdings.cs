@@ -115,8 +115,10 @@ public sealed class Holdings
     /// <summary>The bath in use at that place, or null.</summary>
     public Bath? Bath(PlaceId place) => _baths.TryGetValue(place, out var bath) ? WithSettings(bath) : null;
 
-    /// <summary>Why a sheet is under suspicion: its delivery is, or the box that it came out of; null for nothing.</summary>
-    public Suspicion? SuspicionOf(Sheet sheet) => _suspectPlaces.GetValueOrDefault(sheet.Box) ?? _suspectLots.GetValueOrDefault(sheet.Lot.Id);
+    /// <summary>Why a sheet is under suspicion: its delivery is, or the box that it came out of; null for
+    /// nothing.</summary>
+    public Suspicion? SuspicionOf(Sheet sheet) => _suspectPlaces.GetValueOrDefault(
+        sheet.Box) ?? _suspectLots.GetValueOrDefault(sheet.Lot.Id);
 
     /// <summary>The sheets in holders and boxes of exposed sheets whose film is under suspicion.</summary>
     public IEnumerable<Sheet> SuspectSheets => Film.Sheets.Where(sheet => SuspicionOf(sheet) is not null);
@@ -143,7 +145,8 @@ public sealed class Holdings
     /// <summary>The baths that count their work now: alone or first of a pair.</summary>
     public IEnumerable<Bath> WorkingBaths => Baths.Where(bath => !IsSecond(bath));
 
-    /// <summary>Raises suspicion of a lot, or lifts it with null: of all that is left of it and of what comes of it later.</summary>
+    /// <summary>Raises suspicion of a lot, or lifts it with null: of all that is left of it and of what comes of it
+    /// later.</summary>
     public void Suspect(LotId lot, Suspicion? suspicion)
     {
         Set(_suspectLots, lot, suspicion);
@@ -358,7 +361,8 @@ public sealed class Holdings
             known[of] = suspicion;
     }
 
-    /// <summary>A container with the limits of its formula version, the time that it has spent in the cold, and what is suspected of it.</summary>
+    /// <summary>A container with the limits of its formula version, the time that it has spent in the cold, and what is
+    /// suspected of it.</summary>
     private Container Kept(Container container) => _items.TryGetValue(container.Lot.Item, out var item)
         ? container with
         {

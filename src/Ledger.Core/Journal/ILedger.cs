@@ -78,7 +78,8 @@ public interface ILedger : IFilmRecords, ICostRecords, Tracing.ITraceRecords, ID
     /// <summary>What the journal knows of the costs of a period, both days included.</summary>
     /// <param name="from">The first day.</param>
     /// <param name="to">The last day.</param>
-    /// <param name="fatesOn">The day whose fates count: a negative may be found spoiled years later. Null for the last day.</param>
+    /// <param name="fatesOn">The day whose fates count: a negative may be found spoiled years later. Null for the last
+    /// day.</param>
     CostFacts Costs(LocalDate from, LocalDate to, LocalDate? fatesOn = null);
 }
 

@@ -1,13 +1,16 @@
 namespace Ledger.Core.Measures;
 
 /// <summary>
-/// Fisher's exact test of a table of two by two: how likely a difference is that is at least as large, if nothing but chance made it. With the
-/// totals given, the first cell is hypergeometric (R. A. Fisher, Statistical Methods for Research Workers, 5th edition, Oliver and Boyd 1934, section 21.02). It is
+/// Fisher's exact test of a table of two by two: how likely a difference is that is at least as large, if nothing but
+/// chance made it. With the
+/// totals given, the first cell is hypergeometric (R. A. Fisher, Statistical Methods for Research Workers, 5th edition,
+/// Oliver and Boyd 1934, section 21.02). It is
 /// exact for small counts, where approximate tests are not.
 /// </summary>
 public static class FisherExact
 {
-    /// <summary>As R does: what is as likely as what was seen, but for rounding, counts among what is at most as likely.</summary>
+    /// <summary>As R does: what is as likely as what was seen, but for rounding, counts among what is at most as
+    /// likely.</summary>
     private const double Equal = 1 + 1e-7;
 
     /// <summary>The chance of so many bad ones among these, or more, if they are no worse than the others.</summary>
@@ -49,13 +52,15 @@ public static class FisherExact
     }
 
     /// <summary>
-    /// The likelihood of every possible number of bad ones among these, each relative to the likeliest: so nothing grows too large, and only what cannot
+    /// The likelihood of every possible number of bad ones among these, each relative to the likeliest: so nothing
+    /// grows too large, and only what cannot
     /// matter becomes nothing.
     /// </summary>
     private static (long Least, double[] Weights) Weights(long bad, long all, long otherBad, long otherAll)
     {
         if (bad < 0 || bad > all || otherBad < 0 || otherBad > otherAll)
-            throw new ArgumentOutOfRangeException(nameof(bad), $"{bad} of {all} and {otherBad} of {otherAll} are no counts");
+            throw new ArgumentOutOfRangeException(nameof(bad),
+                $"{bad} of {all} and {otherBad} of {otherAll} are no counts");
         var (allBad, total) = (bad + otherBad, all + otherAll);
         var (least, most) = (Math.Max(0, allBad - otherAll), Math.Min(all, allBad));
         var weights = new double[most - least + 1];

@@ -94,7 +94,8 @@ public static class NoticeNames
     private static readonly string[] Kinds =
     [
         "bath-exhausted", "bath-expired", "bath-ending", "expired", "expires-soon", "below-minimum", "loaded-long", "exposed-long", "side-faulty", "order-due",
-        "order-late", "price-rise", "replenisher-due", "control-strip-out", "jug-full", "jug-old", "cannot-be-said", "under-suspicion",
+        "order-late", "price-rise", "replenisher-due", "control-strip-out", "jug-full", "jug-old", "cannot-be-said",
+            "under-suspicion",
     ];
 
     private static readonly string[] Severities = ["now", "soon", "note"];

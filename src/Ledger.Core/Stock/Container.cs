@@ -47,7 +47,8 @@ public sealed record Container(
     /// <summary>Why this one is not used, whatever its delivery; null for nothing.</summary>
     public Suspicion? OwnSuspicion { get; init; }
 
-    /// <summary>Why it is not used until that is cleared: its own suspicion, or its delivery's; null for nothing.</summary>
+    /// <summary>Why it is not used until that is cleared: its own suspicion, or its delivery's; null for
+    /// nothing.</summary>
     public Suspicion? Suspicion => OwnSuspicion ?? Lot.Suspicion;
 
     /// <summary>What can be drawn: all but the dead volume that stays in the bottle.</summary>

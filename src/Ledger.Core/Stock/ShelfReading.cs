@@ -17,7 +17,8 @@ public sealed record ShelfReading
         Containers = [.. containers.Select(container => new ContainerReading(container, container.GoodUntil(item.Keeping), today))];
         OnHand = item.Of(Containers.Sum(container => container.Container.Held.Base));
         Expired = item.Of(Containers.Where(container => container.IsPast).Sum(container => container.Container.Held.Base));
-        Suspect = item.Of(Containers.Where(container => container is { IsPast: false, IsSuspect: true }).Sum(container => container.Container.Held.Base));
+        Suspect = item.Of(Containers.Where(container =>
+            container is { IsPast: false, IsSuspect: true }).Sum(container => container.Container.Held.Base));
         Dead = item.Of(Containers.Where(container => container.IsUsable)
             .Sum(container => (container.Container.Held - container.Container.Drawable(item.DeadVolume)).Base));
         Value = new(Containers.Sum(container => container.Container.Value.Millionths));

@@ -3,7 +3,8 @@ using NodaTime;
 namespace Ledger.Core.Stock;
 
 /// <summary>
-/// Something may be wrong with a delivery, a box, a bottle or a bath. Until that is cleared it is not used: it stays where it is, keeps its value, and is
+/// Something may be wrong with a delivery, a box, a bottle or a bath. Until that is cleared it is not used: it stays
+/// where it is, keeps its value, and is
 /// neither drawn from nor counted as usable.
 /// </summary>
 /// <param name="Since">The day from which it holds.</param>

@@ -3,11 +3,13 @@ using NodaTime;
 
 namespace Ledger.Core.Tracing;
 
-/// <summary>What the ledger remembers of what came from what. All answers are of what had happened by the end of a day.</summary>
+/// <summary>What the ledger remembers of what came from what. All answers are of what had happened by the end of a
+/// day.</summary>
 public interface ITraceRecords
 {
     /// <summary>
-    /// What somebody may mean by a name: a sheet, a negative, a bath, a box or bottle, a number of a delivery, a holder side, a session, a print session,
+    /// What somebody may mean by a name: a sheet, a negative, a bath, a box or bottle, a number of a delivery, a holder
+    /// side, a session, a print session,
     /// a plan, or a box of exposed sheets. Several where several bear the name; none where nothing does.
     /// </summary>
     IReadOnlyList<TraceNode> Named(string name, LocalDate asOf) => [];
@@ -25,10 +27,12 @@ public interface ITraceRecords
     /// <summary>What went through a bath, in order, with what it had taken before and after.</summary>
     IReadOnlyList<BathPassing> Passings(string bath, LocalDate asOf) => [];
 
-    /// <summary>The cards of sheets, those of the highest number last; sheets that the ledger does not know have none.</summary>
+    /// <summary>The cards of sheets, those of the highest number last; sheets that the ledger does not know have
+    /// none.</summary>
     IReadOnlyList<SheetCard> Cards(IReadOnlyCollection<SheetId> sheets, LocalDate asOf) => [];
 
-    /// <summary>The cards of all sheets that a search may find; it narrows down by what is written in tables, the rest is <see cref="SheetSearch.Finds"/>.</summary>
+    /// <summary>The cards of all sheets that a search may find; it narrows down by what is written in tables, the rest
+    /// is <see cref="SheetSearch.Finds"/>.</summary>
     IReadOnlyList<SheetCard> Cards(SheetSearch search, LocalDate asOf) => [];
 }
 

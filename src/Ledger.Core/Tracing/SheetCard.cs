@@ -4,7 +4,8 @@ using NodaTime;
 
 namespace Ledger.Core.Tracing;
 
-/// <summary>What is known of a sheet at a glance: enough to find it, to tell it from others, and to take it in the hand.</summary>
+/// <summary>What is known of a sheet at a glance: enough to find it, to tell it from others, and to take it in the
+/// hand.</summary>
 public sealed record SheetCard
 {
     /// <summary>Its number in the ledger.</summary>
@@ -86,5 +87,6 @@ public sealed record SheetCard
     public string Where => FiledIn ?? Place;
 
     /// <summary>What became of it, in words: negative, reject (under-fixed); where it waits before.</summary>
-    public string FateText => Fate is not { } fate ? (ExposedOn is null ? "unexposed" : "exposed") : Cause is { } cause ? $"{fate.Name()} ({cause.Name()})" : fate.Name();
+    public string FateText => Fate is not { } fate ? (ExposedOn is null ? "unexposed" : "exposed") : Cause is { } cause
+        ? $"{fate.Name()} ({cause.Name()})" : fate.Name();
 }

@@ -4,10 +4,12 @@ using NodaTime;
 
 namespace Ledger.Core.Tracing;
 
-/// <summary>What somebody looks for among all sheets. What is not said does not narrow it down; all that is said must be so.</summary>
+/// <summary>What somebody looks for among all sheets. What is not said does not narrow it down; all that is said must
+/// be so.</summary>
 public sealed record SheetSearch
 {
-    /// <summary>Words that must all occur: in its number, subject, film, group, holder side, session, bath, emulsion number, fate, or where it is filed.</summary>
+    /// <summary>Words that must all occur: in its number, subject, film, group, holder side, session, bath, emulsion
+    /// number, fate, or where it is filed.</summary>
     public IReadOnlyList<string> Words { get; init; } = [];
 
     /// <summary>The film's code.</summary>
@@ -44,12 +46,14 @@ public sealed record SheetSearch
     public bool Finds(SheetCard card) =>
         Is(card.Item, Film) && Is(card.Group, Group) && Is(card.Emulsion, Number) && Is(card.Session, Session)
         && (From is not { } from || card.Date >= from) && (To is not { } to || card.Date <= to)
-        && (Holder is null || Is(card.Side, Holder) || card.Side?.StartsWith($"{Holder.Trim()}-", StringComparison.OrdinalIgnoreCase) == true)
+        && (Holder is null || Is(card.Side, Holder) || card.Side?.StartsWith($"{Holder.Trim()}-",
+            StringComparison.OrdinalIgnoreCase) == true)
         && (Bath is null || card.Baths.Any(bath => Is(bath, Bath)))
         && (Fate is null || card.Fate == Fate) && (Cause is null || card.Cause == Cause)
         && Words.All(word => Texts(card).Any(text => HasWord(text, word.Trim())));
 
-    /// <summary>Whether a word begins so somewhere in a text: "ice" finds "harbour ice" and no "practice", "109" finds "2026-109".</summary>
+    /// <summary>Whether a word begins so somewhere in a text: "ice" finds "harbour ice" and no "practice", "109" finds
+    /// "2026-109".</summary>
     private static bool HasWord(string text, string word)
     {
         for (var at = text.IndexOf(word, StringComparison.OrdinalIgnoreCase); at >= 0;
@@ -61,8 +65,10 @@ public sealed record SheetSearch
 
     private static IEnumerable<string> Texts(SheetCard card) => new[]
     {
-        card.Name, card.Id.ToString(), card.Subject, card.Item, card.Group, card.Side, card.Session, card.Emulsion, card.FateText, card.FiledIn,
+        card.Name, card.Id.ToString(), card.Subject, card.Item, card.Group, card.Side, card.Session, card.Emulsion,
+            card.FateText, card.FiledIn,
     }.Concat(card.Baths).OfType<string>();
 
-    private static bool Is(string? text, string? wanted) => wanted is null || wanted.Trim().Equals(text, StringComparison.OrdinalIgnoreCase);
+    private static bool Is(string? text, string? wanted) => wanted is null
+        || wanted.Trim().Equals(text, StringComparison.OrdinalIgnoreCase);
 }

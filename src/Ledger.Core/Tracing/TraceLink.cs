@@ -14,7 +14,8 @@ public readonly record struct Moment(LocalDate Date, long Order) : IComparable<M
     public static Moment Last { get; } = new(LocalDate.MaxIsoValue, long.MaxValue);
 
     /// <inheritdoc/>
-    public int CompareTo(Moment other) => Date != other.Date ? Date.CompareTo(other.Date) : Order.CompareTo(other.Order);
+    public int CompareTo(Moment other) => Date != other.Date ? Date.CompareTo(other.Date)
+        : Order.CompareTo(other.Order);
 
     /// <summary>Whether one is before the other.</summary>
     public static bool operator <(Moment one, Moment other) => one.CompareTo(other) < 0;
@@ -29,15 +30,18 @@ public readonly record struct Moment(LocalDate Date, long Order) : IComparable<M
     public static bool operator >=(Moment one, Moment other) => one.CompareTo(other) >= 0;
 }
 
-/// <summary>Something of the one went into the other, or through it, at a moment: a sheet came out of a box, a session went through a bath.</summary>
+/// <summary>Something of the one went into the other, or through it, at a moment: a sheet came out of a box, a session
+/// went through a bath.</summary>
 /// <param name="From">What it came from.</param>
 /// <param name="To">What it came to.</param>
 /// <param name="At">When.</param>
 public sealed record TraceLink(TraceNode From, TraceNode To, Moment At)
 {
     /// <summary>
-    /// Whether what goes along it is only a share of something that many have in common: what a bath gives to a session, and a sheet that was put back
+    /// Whether what goes along it is only a share of something that many have in common: what a bath gives to a
+    /// session, and a sheet that was put back
     /// among others and may be any of them. All other links are direct.
     /// </summary>
-    public bool IsShared => From.Kind == TraceKind.Bath || (From.Kind, To.Kind) == (TraceKind.Sheet, TraceKind.Container);
+    public bool IsShared => From.Kind == TraceKind.Bath
+        || (From.Kind, To.Kind) == (TraceKind.Sheet, TraceKind.Container);
 }

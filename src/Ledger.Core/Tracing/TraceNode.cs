@@ -43,10 +43,12 @@ public enum TraceKind
 /// <summary>The names of the kinds as they stand in JSON.</summary>
 public static class TraceKinds
 {
-    /// <summary>number, delivery, container, holder side, exposure, exposed box, plan, bath, session, batch, sheet, print session.</summary>
+    /// <summary>number, delivery, container, holder side, exposure, exposed box, plan, bath, session, batch, sheet,
+    /// print session.</summary>
     public static IReadOnlyList<string> Names { get; } =
     [
-        "number", "delivery", "container", "holder side", "exposure", "exposed box", "plan", "bath", "session", "batch", "sheet", "print session",
+        "number", "delivery", "container", "holder side", "exposure", "exposed box", "plan", "bath", "session", "batch",
+            "sheet", "print session",
     ];
 
     /// <summary>The kind's name.</summary>

@@ -29,7 +29,8 @@ public sealed record TraceStep(TraceNode Node, TraceLabel Label, LocalDate? On, 
 public sealed record TracedSheet(SheetCard Card, LocalDate? On, IReadOnlyList<string> Through, bool IsShared);
 
 /// <summary>
-/// What something came through, and what else came through that: trace back and trace forward, as ISO 22005:2007 (Traceability in the feed and food chain)
+/// What something came through, and what else came through that: trace back and trace forward, as ISO 22005:2007
+/// (Traceability in the feed and food chain)
 /// speaks of following the movement of a thing through stages of production and processing.
 /// </summary>
 public sealed class TraceReading
@@ -46,12 +47,14 @@ public sealed class TraceReading
     /// <param name="records">The links.</param>
     /// <param name="bath">A bath by its name, with all that is known of it; null when there is none.</param>
     /// <param name="asOf">The last day that counts.</param>
-    public TraceReading(string name, IReadOnlyList<TraceNode> start, ITraceRecords records, Func<string, Bath?> bath, LocalDate asOf)
+    public TraceReading(string name, IReadOnlyList<TraceNode> start, ITraceRecords records, Func<string, Bath?> bath,
+        LocalDate asOf)
     {
         (Name, Start, _records, _asOf) = (name, start, records, asOf);
         var walk = new TraceWalk(records, asOf);
         var (back, forward) = (walk.Back(start), walk.Forward(start));
-        var labels = records.Labels([.. back.Nodes.Keys.Concat(forward.Nodes.Keys).Where(node => node.Kind != TraceKind.Sheet || start.Contains(node))], asOf);
+        var labels = records.Labels([.. back.Nodes.Keys.Concat(forward.Nodes.Keys)
+            .Where(node => node.Kind != TraceKind.Sheet || start.Contains(node))], asOf);
         StartLabels = [.. start.Select(node => Labelled(node, labels))];
         Sheets = [.. Traced(forward, labels)];
         Back = [.. Steps(back, labels, bath)];
@@ -59,16 +62,19 @@ public sealed class TraceReading
         {
             Card = records.Cards([new SheetId(sheet.Id)], asOf).FirstOrDefault();
             Back = [.. Back.Select(step => Counted(step, walk, sheet))];
-            Mates = [.. Back.Where(step => step.Node.Kind == TraceKind.Batch).SelectMany(step => Sharing(step.Node, walk, sheet)).Order(ByMoment)];
+            Mates = [.. Back.Where(step => step.Node.Kind == TraceKind.Batch)
+                .SelectMany(step => Sharing(step.Node, walk, sheet)).Order(ByMoment)];
             BathMates = [.. Back.Where(step => step is { Node.Kind: TraceKind.Bath, IsShared: false, Bath: not null })
                 .Select(step => (step, Since(step, walk, sheet)))];
         }
 
         Things =
         [
-            .. forward.Nodes.Values.Where(reached => reached.Node.Kind is not (TraceKind.Sheet or TraceKind.Batch) && !start.Contains(reached.Node))
+            .. forward.Nodes.Values.Where(reached => reached.Node.Kind is not (TraceKind.Sheet or TraceKind.Batch)
+                && !start.Contains(reached.Node))
                 .OrderBy(reached => reached.Node.Kind).ThenBy(reached => reached.At)
-                .Select(reached => new TraceStep(reached.Node, Labelled(reached.Node, labels), reached.At.Date, Others(forward, reached.Node))),
+                .Select(reached => new TraceStep(reached.Node, Labelled(reached.Node, labels), reached.At.Date,
+                    Others(forward, reached.Node))),
         ];
     }
 
@@ -96,18 +102,22 @@ public sealed class TraceReading
     /// <summary>Of a sheet: those that lay in the trays with it.</summary>
     public IReadOnlyList<SheetCard> Mates { get; } = [];
 
-    /// <summary>Of a sheet: each bath that it went through, with the sheets that went through it in later sessions.</summary>
+    /// <summary>Of a sheet: each bath that it went through, with the sheets that went through it in later
+    /// sessions.</summary>
     public IReadOnlyList<(TraceStep Bath, IReadOnlyList<SheetCard> Since)> BathMates { get; } = [];
 
     private static IComparer<SheetCard> ByMoment { get; } =
-        Comparer<SheetCard>.Create((one, other) => (one.DevelopedOn, one.Id.Value).CompareTo((other.DevelopedOn, other.Id.Value)));
+        Comparer<SheetCard>.Create((one, other) => (one.DevelopedOn,
+            one.Id.Value).CompareTo((other.DevelopedOn, other.Id.Value)));
 
     private static TraceLabel Labelled(TraceNode node, IReadOnlyDictionary<TraceNode, TraceLabel> labels) =>
         labels.GetValueOrDefault(node) ?? new($"{node.Kind.Name()} {node.Id}", "", null);
 
-    private IEnumerable<TraceStep> Steps(TraceReach back, IReadOnlyDictionary<TraceNode, TraceLabel> labels, Func<string, Bath?> bath)
+    private IEnumerable<TraceStep> Steps(TraceReach back, IReadOnlyDictionary<TraceNode, TraceLabel> labels,
+        Func<string, Bath?> bath)
     {
-        foreach (var reached in back.Nodes.Values.Where(reached => !Start.Contains(reached.Node)).OrderBy(reached => When(reached, labels))
+        foreach (var reached in back.Nodes.Values.Where(reached => !Start.Contains(reached.Node))
+            .OrderBy(reached => When(reached, labels))
             .ThenBy(reached => reached.Node.Kind).ThenBy(reached => reached.Node.Id))
         {
             var label = Labelled(reached.Node, labels);
@@ -117,42 +127,53 @@ public sealed class TraceReading
         }
     }
 
-    /// <summary>Whether anything but the last link before the thing itself is shared: the bath is direct, what was put into the bath is not.</summary>
+    /// <summary>Whether anything but the last link before the thing itself is shared: the bath is direct, what was put
+    /// into the bath is not.</summary>
     private static bool Others(IReadOnlyList<TraceLink> path) => path.SkipLast(1).Any(link => link.IsShared);
 
-    /// <summary>Whether it was only reached by way of something that many have in common, other than where the trace began.</summary>
-    private bool Others(TraceReach forward, TraceNode node) => forward.PathTo(node).Any(link => link.IsShared && !Start.Contains(link.From));
+    /// <summary>Whether it was only reached by way of something that many have in common, other than where the trace
+    /// began.</summary>
+    private bool Others(TraceReach forward, TraceNode node) => forward.PathTo(node)
+        .Any(link => link.IsShared && !Start.Contains(link.From));
 
     private static LocalDate? When(Reached reached, IReadOnlyDictionary<TraceNode, TraceLabel> labels) =>
-        reached.Node.Kind is TraceKind.Delivery or TraceKind.Container ? Labelled(reached.Node, labels).Date ?? reached.At.Date : reached.At.Date;
+        reached.Node.Kind is TraceKind.Delivery or TraceKind.Container
+            ? Labelled(reached.Node, labels).Date ?? reached.At.Date : reached.At.Date;
 
     private BathMoment? Moment(Bath bath, TraceLink link) =>
-        _records.Passings(bath.Code, _asOf).LastOrDefault(passing => passing.By == link.To && passing.At == link.At) is { } passing
+        _records.Passings(bath.Code, _asOf).LastOrDefault(passing => passing.By == link.To
+            && passing.At == link.At) is { } passing
             ? new(bath, passing.At.Date, passing.Before, passing.After) : null;
 
     private IEnumerable<TracedSheet> Traced(TraceReach forward, IReadOnlyDictionary<TraceNode, TraceLabel> labels)
     {
         var reached = forward.Of(TraceKind.Sheet).Where(sheet => !Start.Contains(sheet.Node)).ToList();
-        var cards = _records.Cards([.. reached.Select(sheet => new SheetId(sheet.Node.Id))], _asOf).ToDictionary(card => card.Id.Value);
-        return reached.Where(sheet => cards.ContainsKey(sheet.Node.Id)).OrderBy(sheet => sheet.At).ThenBy(sheet => sheet.Node.Id)
+        var cards = _records.Cards([.. reached.Select(sheet => new SheetId(sheet.Node.Id))],
+            _asOf).ToDictionary(card => card.Id.Value);
+        return reached.Where(sheet => cards.ContainsKey(sheet.Node.Id)).OrderBy(sheet => sheet.At)
+            .ThenBy(sheet => sheet.Node.Id)
             .Select(sheet => new TracedSheet(
                 cards[sheet.Node.Id], sheet.At.Date,
-                [.. forward.PathTo(sheet.Node).Skip(1).Select(link => Labelled(link.From, labels).Name)], Others(forward, sheet.Node)));
+                [.. forward.PathTo(sheet.Node).Skip(1).Select(link => Labelled(link.From, labels).Name)],
+                    Others(forward, sheet.Node)));
     }
 
     private TraceStep Counted(TraceStep step, TraceWalk walk, TraceNode sheet)
     {
         var reach = walk.Forward([step.Node], MostShared);
-        return step with { OtherSheets = reach.Of(TraceKind.Sheet).Count(other => other.Node != sheet), AreMore = reach.IsCut };
+        return step with { OtherSheets = reach.Of(TraceKind.Sheet).Count(other => other.Node != sheet),
+            AreMore = reach.IsCut };
     }
 
     private IReadOnlyList<SheetCard> Sharing(TraceNode node, TraceWalk walk, TraceNode sheet) => _records.Cards(
-        [.. walk.Forward([node], MostShared).Of(TraceKind.Sheet).Where(other => other.Node != sheet).Select(other => new SheetId(other.Node.Id))], _asOf);
+        [.. walk.Forward([node], MostShared).Of(TraceKind.Sheet).Where(other => other.Node != sheet)
+            .Select(other => new SheetId(other.Node.Id))], _asOf);
 
     /// <summary>What went through a bath in later sessions.</summary>
     private IReadOnlyList<SheetCard> Since(TraceStep step, TraceWalk walk, TraceNode sheet) =>
     [
-        .. Sharing(step.Node, walk, sheet).Where(card => card.SessionEntry is not null && card.DevelopedOn >= step.Bath!.On
+        .. Sharing(step.Node, walk, sheet).Where(card => card.SessionEntry is not null
+            && card.DevelopedOn >= step.Bath!.On
             && card.SessionEntry != Card?.SessionEntry).Order(ByMoment),
     ];
 }

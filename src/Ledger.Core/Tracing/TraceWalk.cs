@@ -3,8 +3,10 @@ using NodaTime;
 namespace Ledger.Core.Tracing;
 
 /// <summary>
-/// Goes along the links in either direction, and in time: what went into a bath today cannot have reached what went through it yesterday. Back of something
-/// is all that it came through, forward all that came through it; each contains where it began. A sheet is forward of something exactly when that is
+/// Goes along the links in either direction, and in time: what went into a bath today cannot have reached what went
+/// through it yesterday. Back of something
+/// is all that it came through, forward all that came through it; each contains where it began. A sheet is forward of
+/// something exactly when that is
 /// back of the sheet.
 /// </summary>
 /// <param name="records">The links.</param>
@@ -16,7 +18,8 @@ public sealed class TraceWalk(ITraceRecords records, LocalDate asOf)
 
     /// <summary>All that these came through.</summary>
     /// <param name="start">Where it begins.</param>
-    public TraceReach Back(params IReadOnlyCollection<TraceNode> start) => Walk(start, isForward: false, Moment.Last, int.MaxValue);
+    public TraceReach Back(params IReadOnlyCollection<TraceNode> start) =>
+        Walk(start, isForward: false, Moment.Last, int.MaxValue);
 
     /// <summary>All that came through these.</summary>
     /// <param name="start">Where it begins.</param>
@@ -39,7 +42,8 @@ public sealed class TraceWalk(ITraceRecords records, LocalDate asOf)
                     var (at, to) = (reached[node].At, isForward ? link.To : link.From);
                     if (isForward ? link.At < at : link.At > at)
                         continue;
-                    if (reached.TryGetValue(to, out var known) && (isForward ? known.At <= link.At : known.At >= link.At))
+                    if (reached.TryGetValue(to, out var known)
+                        && (isForward ? known.At <= link.At : known.At >= link.At))
                         continue;
                     reached[to] = (link.At, link);
                     next.Add(to);
@@ -48,7 +52,8 @@ public sealed class TraceWalk(ITraceRecords records, LocalDate asOf)
             frontier = [.. next];
         }
 
-        return new(reached.ToDictionary(pair => pair.Key, pair => new Reached(pair.Key, pair.Value.At, pair.Value.Via)), isForward, frontier.Count > 0);
+        return new(reached.ToDictionary(pair => pair.Key, pair => new Reached(pair.Key, pair.Value.At, pair.Value.Via)),
+            isForward, frontier.Count > 0);
     }
 
     /// <summary>Asks once for all nodes that were not asked about before.</summary>

@@ -24,7 +24,8 @@ public static class CostTables
         [
             .. new[]
             {
-                CostGrouping.Month, CostGrouping.Year, CostGrouping.Film, CostGrouping.Session, CostGrouping.Process, CostGrouping.Developer,
+                CostGrouping.Month, CostGrouping.Year, CostGrouping.Film, CostGrouping.Session, CostGrouping.Process,
+                    CostGrouping.Developer,
                 CostGrouping.Bath, CostGrouping.Number,
             }.Select(grouping => By(grouping, all)),
             EachSheet(all), Years(ledger, formula, all), Prices(ledger, settings.Currency),

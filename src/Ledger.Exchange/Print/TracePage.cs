@@ -20,7 +20,8 @@ public static class TracePage
                 new Points([.. trace.Back.Select(step => Row(step, style, trace.Card is not null))]),
             },
             .. trace.Card is null
-                ? [new Heading($"Forward: sheets that came through it ({trace.Sheets.Count})"), Sheets(trace.Sheets.Select(sheet => sheet.Card))]
+                ? [new Heading($"Forward: sheets that came through it ({trace.Sheets.Count})"),
+                    Sheets(trace.Sheets.Select(sheet => sheet.Card))]
                 : Shared(trace),
             .. trace.Card is not null || trace.Things.Count == 0 ? [] : new PageBlock[]
             {
@@ -30,10 +31,12 @@ public static class TracePage
             },
         ]);
 
-    /// <summary>Sheets with the number inked on them, the day, the subject, what became of them, and where they are.</summary>
+    /// <summary>Sheets with the number inked on them, the day, the subject, what became of them, and where they
+    /// are.</summary>
     public static Grid Sheets(IEnumerable<SheetCard> cards) => new(
         ["sheet", "date", "film", "subject", "fate", "where"],
-        [.. cards.Select(card => (IReadOnlyList<string>)[card.Name, card.Date is { } date ? Dates.Text(date) : "", card.Item, card.Subject, card.FateText, card.Where])]);
+        [.. cards.Select(card => (IReadOnlyList<string>)[card.Name, card.Date is { } date ? Dates.Text(date) : "",
+            card.Item, card.Subject, card.FateText, card.Where])]);
 
     /// <summary>A list of sheets on paper: what a search found.</summary>
     /// <param name="title">What was looked for, in words.</param>

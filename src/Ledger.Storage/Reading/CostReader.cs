@@ -127,7 +127,8 @@ internal sealed class CostReader(Snapshot snapshot)
         ],
     };
 
-    private IReadOnlyList<SessionUse> Sessions((string From, string To) period, ILookup<long, BathPart> work, string fatesOn)
+    private IReadOnlyList<SessionUse> Sessions((string From, string To) period, ILookup<long, BathPart> work,
+        string fatesOn)
     {
         var used = Used(period);
         var films = new FilmUseReader(snapshot);
@@ -217,7 +218,8 @@ internal sealed class CostReader(Snapshot snapshot)
 
     internal sealed record AddedRow(long PlaceId, long Entry, long Value, long IsNew, long Worked);
 
-    internal sealed record SessionRow(long Number, string Session, string Date, string Process, string? Bath, string? Developing);
+    internal sealed record SessionRow(long Number, string Session, string Date, string Process, string? Bath,
+        string? Developing);
 
     internal sealed record PrintRow(long Number, string Session, string Date, long Value);
 

@@ -41,15 +41,18 @@ internal sealed class FilmUseReader(Snapshot snapshot)
     {
         var fate = Named.Fate(row.Fate);
         var first = row.Last - row.Sheets + 1;
-        if (changed.Count == 0 || !Enumerable.Range(0, (int)row.Sheets).Any(i => changed.ContainsKey((row.Number, first + i))))
+        if (changed.Count == 0 || !Enumerable.Range(0, (int)row.Sheets)
+            .Any(i => changed.ContainsKey((row.Number, first + i))))
             return [new FilmUse(row.Item, row.Sheets, Area.FromHundredths(row.Area), new(row.Cost), fate)
                 { Lot = new(row.Lot), Number = row.Batch, FixerFactorThousandths = row.Factor }];
         return Share.Split(row.Cost, new long[row.Sheets]).Select((cost, i) => new FilmUse(
-            row.Item, 1, Area.FromHundredths(row.Area / row.Sheets), new(cost), changed.GetValueOrDefault((row.Number, first + i), fate))
+            row.Item, 1, Area.FromHundredths(row.Area / row.Sheets), new(cost),
+                changed.GetValueOrDefault((row.Number, first + i), fate))
             { Lot = new(row.Lot), Number = row.Batch, FixerFactorThousandths = row.Factor });
     }
 
-    /// <summary>The sheets, by their position in a session, that had another fate by a day than at their session.</summary>
+    /// <summary>The sheets, by their position in a session, that had another fate by a day than at their
+    /// session.</summary>
     private Dictionary<(long Session, long Position), Fate> Changed((string From, string To) period, string fatesOn) =>
         snapshot.Connection.Query<ChangeRow>(
         """
@@ -59,9 +62,11 @@ internal sealed class FilmUseReader(Snapshot snapshot)
         WHERE changed.date <= @fatesOn AND e.date BETWEEN @From AND @To ORDER BY changed.date, changed.ord
         """,
         new { period.From, period.To, fatesOn })
-        .GroupBy(row => (row.Session, row.Position)).ToDictionary(group => group.Key, group => Named.Fate(group.Last().Fate));
+        .GroupBy(row => (row.Session, row.Position)).ToDictionary(group => group.Key,
+            group => Named.Fate(group.Last().Fate));
 
-    internal sealed record LineRow(long Number, string Item, long Lot, long Sheets, long Area, long Cost, string Fate, string Batch, int Factor, long Last);
+    internal sealed record LineRow(long Number, string Item, long Lot, long Sheets, long Area, long Cost, string Fate,
+        string Batch, int Factor, long Last);
 
     internal sealed record NameRow(long Session, long Position, long Sheet, string? Negative);
 

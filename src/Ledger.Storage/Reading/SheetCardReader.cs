@@ -6,7 +6,8 @@ using NodaTime;
 
 namespace Ledger.Storage.Reading;
 
-/// <summary>Reads the cards of sheets as they were at the end of a day: each table is asked once for all of them.</summary>
+/// <summary>Reads the cards of sheets as they were at the end of a day: each table is asked once for all of
+/// them.</summary>
 internal sealed class SheetCardReader(Snapshot snapshot, LocalDate asOf)
 {
     private readonly string _day = Dates.Text(asOf);
@@ -19,7 +20,8 @@ internal sealed class SheetCardReader(Snapshot snapshot, LocalDate asOf)
             AND (@Session IS NULL OR s.id IN (SELECT f.sheet_id FROM session n JOIN sheet_fate f ON f.entry_id = n.entry_id WHERE n.code = @Session))
         ORDER BY s.id
         """,
-        new { day = _day, Film = search.Film?.Trim(), Number = search.Number?.Trim(), Session = search.Session?.Trim() }));
+        new { day = _day, Film = search.Film?.Trim(), Number = search.Number?.Trim(),
+            Session = search.Session?.Trim() }));
 
     /// <summary>The cards of sheets, in the order of their numbers.</summary>
     public IReadOnlyList<SheetCard> Read(IEnumerable<long> sheets)
@@ -51,11 +53,16 @@ internal sealed class SheetCardReader(Snapshot snapshot, LocalDate asOf)
                     var session = developed.GetValueOrDefault(row.Id);
                     return new SheetCard
                     {
-                        Id = new(row.Id), Item = row.Item, Format = row.Format, Emulsion = row.Batch, Box = row.Box, Side = row.Side,
-                        LoadedOn = row.Side is null ? null : Days.Read(row.CameOn), Place = row.Place ?? row.Box, IsUndeveloped = row.IsUndeveloped == 1,
-                        ExposedOn = Days.ReadOptional(exposure?.Date), Group = exposure?.Group ?? session?.Group ?? "", Subject = exposure?.Subject ?? "",
-                        Negative = session?.Negative, Session = session?.Session, SessionEntry = session?.Entry, DevelopedOn = Days.ReadOptional(session?.Date),
-                        Batch = (int?)session?.Batch, Process = session?.Process, Fate = session is null ? null : Named.Fate(session.Fate),
+                        Id = new(row.Id), Item = row.Item, Format = row.Format, Emulsion = row.Batch, Box = row.Box,
+                            Side = row.Side,
+                        LoadedOn = row.Side is null ? null : Days.Read(row.CameOn), Place = row.Place ?? row.Box,
+                            IsUndeveloped = row.IsUndeveloped == 1,
+                        ExposedOn = Days.ReadOptional(exposure?.Date), Group = exposure?.Group ?? session?.Group ?? "",
+                            Subject = exposure?.Subject ?? "",
+                        Negative = session?.Negative, Session = session?.Session, SessionEntry = session?.Entry,
+                            DevelopedOn = Days.ReadOptional(session?.Date),
+                        Batch = (int?)session?.Batch, Process = session?.Process, Fate = session is null ? null
+                            : Named.Fate(session.Fate),
                         Cause = session?.Cause is { } cause ? Named.Cause(cause) : null,
                         Baths = session is null ? [] : [.. baths[session.Entry]],
                         FiledIn = filed.GetValueOrDefault(row.Id), LastFinding = findings.GetValueOrDefault(row.Id),
@@ -64,7 +71,8 @@ internal sealed class SheetCardReader(Snapshot snapshot, LocalDate asOf)
         ];
     }
 
-    private Dictionary<long, FilmReader.ExposureRow> Exposures(string ids) => snapshot.Connection.Query<FilmReader.ExposureRow>(
+    private Dictionary<long, FilmReader.ExposureRow> Exposures(string ids) =>
+        snapshot.Connection.Query<FilmReader.ExposureRow>(
         """
         SELECT x.sheet_id AS SheetId, x.date AS Date, x."group" AS "Group", x.subject AS Subject
         FROM json_each(@ids) j CROSS JOIN exposure x ON x.sheet_id = j.value CROSS JOIN standing_entry e ON e.id = x.entry_id
@@ -97,7 +105,8 @@ internal sealed class SheetCardReader(Snapshot snapshot, LocalDate asOf)
         SELECT g.sheet_id AS Sheet, g.place AS Place FROM json_each(@ids) j CROSS JOIN filing g ON g.sheet_id = j.value
         CROSS JOIN standing_entry e ON e.id = g.entry_id WHERE e.date <= @day ORDER BY e.date, e.ord
         """,
-        new { ids, day = _day }).GroupBy(row => row.Sheet).ToDictionary(group => group.Key, group => group.Last().Place);
+        new { ids, day = _day }).GroupBy(row => row.Sheet).ToDictionary(group => group.Key,
+            group => group.Last().Place);
 
     private Dictionary<long, SheetFinding> Findings(string ids) => snapshot.Connection.Query<FindingRow>(
         """
@@ -105,13 +114,16 @@ internal sealed class SheetCardReader(Snapshot snapshot, LocalDate asOf)
         FROM json_each(@ids) j CROSS JOIN sheet_note n ON n.sheet_id = j.value CROSS JOIN standing_entry e ON e.id = n.entry_id
         WHERE e.date <= @day ORDER BY e.date, e.ord
         """,
-        new { ids, day = _day }).GroupBy(row => row.Sheet).ToDictionary(group => group.Key, group => group.Last().ToFinding());
+        new { ids, day = _day }).GroupBy(row => row.Sheet).ToDictionary(group => group.Key,
+            group => group.Last().ToFinding());
 
     internal sealed record CardRow(
-        long Id, string Item, string Format, string Batch, string Box, string? Side, string CameOn, string? Place, long? IsUndeveloped);
+        long Id, string Item, string Format, string Batch, string Box, string? Side, string CameOn, string? Place,
+            long? IsUndeveloped);
 
     internal sealed record DevelopedRow(
-        long Sheet, long Entry, string Date, string Session, string Process, long Batch, string? Negative, string Fate, string? Cause, string? Group);
+        long Sheet, long Entry, string Date, string Session, string Process, long Batch, string? Negative, string Fate,
+            string? Cause, string? Group);
 
     internal sealed record BathRow(long Entry, string Bath);
 

@@ -118,7 +118,8 @@ internal sealed class StoryReader(Snapshot snapshot)
             FROM sheet_note n CROSS JOIN standing_entry e ON e.id = n.entry_id WHERE n.sheet_id = @id AND e.date <= @day ORDER BY e.date, e.ord
             """,
             new { id, day }).Select(row => new SheetFinding(
-                row.Entry, Days.Read(row.Date), Named.Work(row.What), row.Result, row.HasPassed is { } passed ? passed == 1 : null)),
+                row.Entry, Days.Read(row.Date), Named.Work(row.What), row.Result, row.HasPassed is { } passed
+                    ? passed == 1 : null)),
     ];
 
     private string? FiledIn(long id, string day) => snapshot.Connection.QueryFirstOrDefault<string?>(

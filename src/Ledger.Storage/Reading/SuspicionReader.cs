@@ -5,7 +5,8 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Storage.Reading;
 
-/// <summary>Reads what is under suspicion at the end of a day: the last that was said of each lot and place by then.</summary>
+/// <summary>Reads what is under suspicion at the end of a day: the last that was said of each lot and place by
+/// then.</summary>
 internal sealed class SuspicionReader(Snapshot snapshot)
 {
     /// <summary>Puts it into holdings that know their containers and baths already.</summary>

@@ -11,7 +11,8 @@ namespace Ledger.Storage.Reading;
 /// <param name="Rows">The tables, joined.</param>
 /// <param name="Entry">The column of the entry that says it.</param>
 /// <param name="Where">What must hold beside.</param>
-internal sealed record TraceLinkRows(TraceKind From, TraceKind To, string FromId, string ToId, string Rows, string Entry, string Where = "1")
+internal sealed record TraceLinkRows(TraceKind From, TraceKind To, string FromId, string ToId, string Rows,
+    string Entry, string Where = "1")
 {
     /// <summary>The column of the batch on the end that is one; 0 where neither is.</summary>
     public string Part { get; init; } = "0";
@@ -21,7 +22,8 @@ internal sealed record TraceLinkRows(TraceKind From, TraceKind To, string FromId
 
     private const string Listed = "(SELECT value FROM json_each($ids))";
 
-    /// <summary>Everything that is said so, as SQL. The plus keeps SQLite from walking the whole journal by date.</summary>
+    /// <summary>Everything that is said so, as SQL. The plus keeps SQLite from walking the whole journal by
+    /// date.</summary>
     /// <param name="isInto">Whether the links into the nodes of the list are asked for, or those out of them.</param>
     public string Sql(bool isInto) =>
         $"""
@@ -33,39 +35,52 @@ internal sealed record TraceLinkRows(TraceKind From, TraceKind To, string FromId
     public static IReadOnlyList<TraceLinkRows> All { get; } =
     [
         new(TraceKind.Number, TraceKind.Delivery,
-            "(SELECT min(n.id) FROM lot n WHERE n.item_id = l.item_id AND n.batch = l.batch COLLATE NOCASE AND n.batch <> '')", "l.id",
+            "(SELECT min(n.id) FROM lot n WHERE n.item_id = l.item_id AND n.batch = l.batch COLLATE NOCASE AND "
+            + "n.batch <> '')", "l.id",
             "lot l", "l.entry_id", "l.batch <> ''")
         {
-            OutOf = $"l.id IN (SELECT m.id FROM lot n JOIN lot m ON m.batch = n.batch COLLATE NOCASE AND m.batch <> '' AND m.item_id = n.item_id WHERE n.id IN {Listed})",
+            OutOf = "l.id IN (SELECT m.id FROM lot n JOIN lot m ON m.batch = n.batch COLLATE NOCASE AND m.batch <> '' "
+                + $"AND m.item_id = n.item_id WHERE n.id IN {Listed})",
         },
         new(TraceKind.Delivery, TraceKind.Container, "c.lot_id", "c.place_id",
-            "container c JOIN place p ON p.id = c.place_id JOIN lot l ON l.id = c.lot_id", "p.entry_id", "p.entry_id = l.entry_id"),
+            "container c JOIN place p ON p.id = c.place_id JOIN lot l ON l.id = c.lot_id", "p.entry_id",
+                "p.entry_id = l.entry_id"),
         new(TraceKind.Container, TraceKind.Container, "m.from_place", "m.to_place",
-            "movement m JOIN container f ON f.place_id = m.from_place JOIN container t ON t.place_id = m.to_place", "m.entry_id",
+            "movement m JOIN container f ON f.place_id = m.from_place JOIN container t ON t.place_id = m.to_place",
+                "m.entry_id",
             "m.from_place >= 100 AND m.to_place >= 100"),
         new(TraceKind.Container, TraceKind.Bath, "m.from_place", "m.to_place",
-            "movement m JOIN container f ON f.place_id = m.from_place JOIN bath t ON t.place_id = m.to_place", "m.entry_id",
+            "movement m JOIN container f ON f.place_id = m.from_place JOIN bath t ON t.place_id = m.to_place",
+                "m.entry_id",
             "m.from_place >= 100 AND m.to_place >= 100"),
         new(TraceKind.Container, TraceKind.Delivery, "m.from_place", "l.id",
-            "lot l JOIN lot_origin o ON o.lot_id = l.id AND o.mixed_from IS NOT NULL JOIN movement m ON m.entry_id = l.entry_id", "m.entry_id",
+            "lot l JOIN lot_origin o ON o.lot_id = l.id AND o.mixed_from IS NOT NULL JOIN movement m ON m.entry_id = "
+            + "l.entry_id", "m.entry_id",
             "m.to_place = 7 AND m.from_place >= 100"),
         new(TraceKind.Container, TraceKind.Session, "m.from_place", "s.entry_id",
-            "movement m JOIN session s ON s.entry_id = m.entry_id JOIN container f ON f.place_id = m.from_place", "m.entry_id",
+            "movement m JOIN session s ON s.entry_id = m.entry_id JOIN container f ON f.place_id = m.from_place",
+                "m.entry_id",
             "m.to_place = 4 AND m.from_place >= 100"),
         new(TraceKind.Container, TraceKind.PrintSession, "m.from_place", "s.entry_id",
-            "movement m JOIN print_session s ON s.entry_id = m.entry_id JOIN container f ON f.place_id = m.from_place", "m.entry_id",
+            "movement m JOIN print_session s ON s.entry_id = m.entry_id JOIN container f ON f.place_id = m.from_place",
+                "m.entry_id",
             "m.to_place IN (4, 8) AND m.from_place >= 100"),
         new(TraceKind.Container, TraceKind.Sheet, "s.box_id", "s.id", "sheet s", "s.entry_id"),
         new(TraceKind.Side, TraceKind.Sheet, "s.side_id", "s.id", "sheet s", "s.entry_id", "s.side_id IS NOT NULL"),
-        new(TraceKind.Exposure, TraceKind.Sheet, "x.entry_id", "x.sheet_id", "exposure x", "x.entry_id", "e.kind = 'exposure'"),
+        new(TraceKind.Exposure, TraceKind.Sheet, "x.entry_id", "x.sheet_id", "exposure x", "x.entry_id",
+            "e.kind = 'exposure'"),
         new(TraceKind.ExposedBox, TraceKind.Sheet, "m.to_place", "m.sheet_id",
             "sheet_move m JOIN exposed_box b ON b.place_id = m.to_place", "m.entry_id", "m.to_place >= 100"),
-        new(TraceKind.Plan, TraceKind.Session, "d.plan_id", "d.entry_id", "plan_end d JOIN session s ON s.entry_id = d.entry_id", "d.entry_id"),
-        new(TraceKind.Bath, TraceKind.Session, "w.place_id", "w.entry_id", "bath_work w JOIN session s ON s.entry_id = w.entry_id", "w.entry_id"),
+        new(TraceKind.Plan, TraceKind.Session, "d.plan_id", "d.entry_id",
+            "plan_end d JOIN session s ON s.entry_id = d.entry_id", "d.entry_id"),
+        new(TraceKind.Bath, TraceKind.Session, "w.place_id", "w.entry_id",
+            "bath_work w JOIN session s ON s.entry_id = w.entry_id", "w.entry_id"),
         new(TraceKind.Bath, TraceKind.PrintSession, "w.place_id", "w.entry_id",
             "bath_work w JOIN print_session s ON s.entry_id = w.entry_id", "w.entry_id"),
-        new(TraceKind.Session, TraceKind.Batch, "f.entry_id", "f.entry_id", "sheet_fate f", "f.entry_id") { Part = "f.batch" },
-        new(TraceKind.Batch, TraceKind.Sheet, "f.entry_id", "f.sheet_id", "sheet_fate f", "f.entry_id") { Part = "f.batch" },
+        new(TraceKind.Session, TraceKind.Batch, "f.entry_id", "f.entry_id", "sheet_fate f",
+            "f.entry_id") { Part = "f.batch" },
+        new(TraceKind.Batch, TraceKind.Sheet, "f.entry_id", "f.sheet_id", "sheet_fate f",
+            "f.entry_id") { Part = "f.batch" },
         new(TraceKind.Sheet, TraceKind.Container, "m.sheet_id", "m.to_place",
             "sheet_move m JOIN container c ON c.place_id = m.to_place", "m.entry_id", "m.to_place >= 100"),
     ];
@@ -96,9 +111,11 @@ internal sealed class TraceLinks(Snapshot snapshot, LocalDate asOf)
         using var reader = command.ExecuteReader();
         while (reader.Read())
             yield return new(
-                Node(rows.From, reader.GetInt64(0), reader.GetInt32(2)), Node(rows.To, reader.GetInt64(1), reader.GetInt32(2)),
+                Node(rows.From, reader.GetInt64(0), reader.GetInt32(2)),
+                    Node(rows.To, reader.GetInt64(1), reader.GetInt32(2)),
                 new(Days.Read(reader.GetString(3)), reader.GetInt64(4)));
     }
 
-    private static TraceNode Node(TraceKind kind, long id, int part) => new(kind, id, kind == TraceKind.Batch ? part : 0);
+    private static TraceNode Node(TraceKind kind, long id, int part) =>
+        new(kind, id, kind == TraceKind.Batch ? part : 0);
 }

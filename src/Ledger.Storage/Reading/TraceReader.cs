@@ -7,7 +7,8 @@ using NodaTime;
 
 namespace Ledger.Storage.Reading;
 
-/// <summary>Finds what a trace begins at by its name, and says what the things are called that it comes through.</summary>
+/// <summary>Finds what a trace begins at by its name, and says what the things are called that it comes
+/// through.</summary>
 internal sealed class TraceReader(Snapshot snapshot, LocalDate asOf)
 {
     private readonly string _day = Dates.Text(asOf);
@@ -58,8 +59,10 @@ internal sealed class TraceReader(Snapshot snapshot, LocalDate asOf)
             """,
             new { bath, day = _day })
         .Select(row => new BathPassing(
-            new(row.IsSession == 1 ? TraceKind.Session : TraceKind.PrintSession, row.Entry), new(Days.Read(row.Date), row.Ord),
-            Area.FromHundredths(row.After - (row.IsFirst == 1 ? row.Weighted : 0)), Area.FromHundredths(row.After), row.IsFirst == 1)),
+            new(row.IsSession == 1 ? TraceKind.Session : TraceKind.PrintSession, row.Entry),
+                new(Days.Read(row.Date), row.Ord),
+            Area.FromHundredths(row.After - (row.IsFirst == 1 ? row.Weighted : 0)), Area.FromHundredths(row.After),
+                row.IsFirst == 1)),
     ];
 
     private IEnumerable<(TraceNode Node, TraceLabel Label)> Labels(TraceKind kind, IEnumerable<TraceNode> nodes)
@@ -71,7 +74,8 @@ internal sealed class TraceReader(Snapshot snapshot, LocalDate asOf)
             TraceKind.Number or TraceKind.Delivery => Lots(kind, ids),
             TraceKind.Batch => Batches(asked, ids),
             TraceKind.Sheet => new SheetCardReader(snapshot, asOf).Read(asked.Select(node => node.Id))
-                .Select(card => (new TraceNode(kind, card.Id.Value), new TraceLabel(card.Name, card.Subject, card.Date))),
+                .Select(card => (new TraceNode(kind, card.Id.Value),
+                    new TraceLabel(card.Name, card.Subject, card.Date))),
             _ => Others(kind, ids),
         };
     }
@@ -106,7 +110,8 @@ internal sealed class TraceReader(Snapshot snapshot, LocalDate asOf)
         return asked.Where(node => rows.ContainsKey((node.Id, node.Part))).Select(node =>
         {
             var row = rows[(node.Id, node.Part)];
-            return (node, new TraceLabel($"{row.Session} batch {row.Batch}", row.Sheets == 1 ? "1 sheet alone" : $"{row.Sheets} sheets together", Days.Read(row.Date)));
+            return (node, new TraceLabel($"{row.Session} batch {row.Batch}", row.Sheets == 1 ? "1 sheet alone"
+                : $"{row.Sheets} sheets together", Days.Read(row.Date)));
         });
     }
 
@@ -159,11 +164,13 @@ internal sealed class TraceReader(Snapshot snapshot, LocalDate asOf)
 
     internal sealed record NamedRow(long Kind, long Id);
 
-    internal sealed record LotRow(long Id, string Item, string Kind, string Unit, string Batch, long Quantity, string Date, string? MixedFrom);
+    internal sealed record LotRow(long Id, string Item, string Kind, string Unit, string Batch, long Quantity,
+        string Date, string? MixedFrom);
 
     internal sealed record BatchRow(long Entry, long Batch, string Session, string Date, long Sheets);
 
     internal sealed record LabelRow(long Id, string Name, string Text, string? Date);
 
-    internal sealed record PassingRow(long Entry, string Date, long Ord, long IsFirst, long Weighted, long After, long IsSession);
+    internal sealed record PassingRow(long Entry, string Date, long Ord, long IsFirst, long Weighted, long After,
+        long IsSession);
 }

@@ -126,8 +126,10 @@ internal sealed class FilmWriter(SqliteConnection connection, long entry)
     }
 
     private void Write(SheetNoted noted) => connection.Execute(
-        "INSERT INTO sheet_note (entry_id, sheet_id, what, result, has_passed) VALUES (@entry, @Sheet, @What, @Result, @HasPassed)",
-        new { entry, Sheet = noted.Sheet.Value, What = noted.What.Name(), noted.Result, HasPassed = noted.HasPassed is { } passed ? passed ? 1 : 0 : (int?)null });
+        "INSERT INTO sheet_note (entry_id, sheet_id, what, result, has_passed) VALUES (@entry, @Sheet, @What, "
+        + "@Result, @HasPassed)",
+        new { entry, Sheet = noted.Sheet.Value, What = noted.What.Name(), noted.Result,
+            HasPassed = noted.HasPassed is { } passed ? passed ? 1 : 0 : (int?)null });
 
     private void Write(SheetFiled filed) => connection.Execute(
         "INSERT INTO filing (entry_id, sheet_id, place) VALUES (@entry, @Sheet, @Place)",

@@ -52,7 +52,8 @@ internal static class HolderBlocks
                 : developed.Fate.Name()),
             ("Beside", developed is null ? null : developed.TrayMates.Count == 0 ? "no other sheet"
                 : string.Join(", ", developed.TrayMates)),
-            .. story.Findings.Select(finding => (finding.What.IsTest() ? "Tested" : "Done", (string?)$"{Dates.Text(finding.Date)}: {finding.Text}")),
+            .. story.Findings.Select(finding => (finding.What.IsTest() ? "Tested" : "Done",
+                (string?)$"{Dates.Text(finding.Date)}: {finding.Text}")),
             ("Cost", developed?.Cost is { } cost ? cost.Total.Text(settings) : $"{story.Film.Text(settings)}, the film alone"),
         ]);
         yield return Block.Of("What happened to it", story.Steps.Select(step => $"{Dates.Text(step.Date)}  {step.Summary}"));

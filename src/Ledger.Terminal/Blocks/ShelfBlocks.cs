@@ -25,7 +25,8 @@ internal static class ShelfBlocks
             ("On hand", reading.Expired.IsZero
                 ? reading.OnHand.ToText(style)
                 : $"{reading.OnHand.ToText(style)}, of it {reading.Expired.ToText(style)} past the date"),
-            ("Suspicion", reading.Suspect.IsZero ? null : $"{reading.Suspect.ToText(style)} under suspicion, not used until cleared"),
+            ("Suspicion", reading.Suspect.IsZero ? null
+                : $"{reading.Suspect.ToText(style)} under suspicion, not used until cleared"),
             ("On order", holdings.Orders.OnOrder(item) is { IsZero: false } onOrder ? onOrder.ToText(style) : null),
             ("Planned", planned is { } amount ? $"{amount.ToText(style)} in all open plans" : null),
             ("Minimum", item.MinimumOnHand is { } minimum ? Minimum(reading.Usable, minimum, style) : null),

@@ -88,7 +88,8 @@ internal static class KeyTable
     public static Verb Plan => new('P', "Plan", "trip");
 
     /// <summary>Traces it: the journey of it, and what else shares that.</summary>
-    public static Verb Trace => new('J', "Trace", "journey, what it came through, what shares it, back, forward, fault, at risk");
+    public static Verb Trace =>
+        new('J', "Trace", "journey, what it came through, what shares it, back, forward, fault, at risk");
 
     /// <summary>Finds rows by words.</summary>
     public static Verb Find => new('/', "Find", "search, filter, look for");

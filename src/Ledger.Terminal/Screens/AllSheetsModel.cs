@@ -23,8 +23,10 @@ internal sealed class AllSheetsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
-        "Every sheet, the last first: press / and type words of its number, subject, film, group, date, holder side, bath, fate or emulsion number.",
-        "Enter or J traces the selected one; W puts what is found on paper as a list. `show sheets --csv` writes it for a spreadsheet.",
+        "Every sheet, the last first: press / and type words of its number, subject, film, group, date, holder side, "
+        + "bath, fate or emulsion number.",
+        "Enter or J traces the selected one; W puts what is found on paper as a list. `show sheets --csv` writes it "
+        + "for a spreadsheet.",
     ];
 
     /// <inheritdoc/>
@@ -33,7 +35,8 @@ internal sealed class AllSheetsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Sheet", 10), new("Date", 10), new("Subject", 26, Least: 10), new("Film", 10), new("Fate", 18, Least: 8), new("Where", 18, Least: 8), new("Group", 5),
+        new("Sheet", 10), new("Date", 10), new("Subject", 26, Least: 10), new("Film", 10), new("Fate", 18, Least: 8),
+            new("Where", 18, Least: 8), new("Group", 5),
         new("Side", 7), new("Session", 7), new("Bath", 10, Least: 4), new("Emulsion", 10),
     ];
 
@@ -43,9 +46,11 @@ internal sealed class AllSheetsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.OnRow(KeyTable.Keeper, "names the negative a keeper", row => new KindForm(Ledger, "keeper", ("negative", _cards[row].Name))),
+        ScreenAction.OnRow(KeyTable.Keeper, "names the negative a keeper",
+            row => new KindForm(Ledger, "keeper", ("negative", _cards[row].Name))),
         .. SheetLife.Of(Ledger, row => _cards[row].Name),
-        ScreenAction.Of(KeyTable.Paper, "writes what is found as a list", _ => new PaperStep(paper => paper.Sheets(Sift.Words))),
+        ScreenAction.Of(KeyTable.Paper, "writes what is found as a list",
+            _ => new PaperStep(paper => paper.Sheets(Sift.Words))),
     ];
 
     /// <inheritdoc/>

@@ -13,9 +13,10 @@ namespace Ledger.Terminal.Screens;
 /// <param name="formula">How what was used is costed.</param>
 internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostFormula formula) : TableModel(ledger)
 {
-    private static readonly CostGrouping[] Order = 
+    private static readonly CostGrouping[] Order =
     [
-        CostGrouping.Month, CostGrouping.Session, CostGrouping.Year, CostGrouping.Film, CostGrouping.Process, CostGrouping.Developer, CostGrouping.Bath,
+        CostGrouping.Month, CostGrouping.Session, CostGrouping.Year, CostGrouping.Film, CostGrouping.Process,
+            CostGrouping.Developer, CostGrouping.Bath,
         CostGrouping.Number,
     ];
 
@@ -33,7 +34,8 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
-        "What a period cost, by month, session, year, film, process, developer, bath or emulsion number. The parts add up to all that was used.",
+        "What a period cost, by month, session, year, film, process, developer, bath or emulsion number. The parts "
+        + "add up to all that was used.",
         "By month and year it says why a negative cost more or less than before.",
         "What was thrown away, and what was poured out with baths, stands in its month; by session and film it has a line of its own.",
     ];
@@ -44,7 +46,8 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("What", 12, Least: 8), new("Sheets", 6, IsFigure: true), new("Neg.", 6, IsFigure: true), new("Per sheet", 9, IsFigure: true), new("Per neg.", 9, IsFigure: true), new("Used", 10, IsFigure: true),
+        new("What", 12, Least: 8), new("Sheets", 6, IsFigure: true), new("Neg.", 6, IsFigure: true),
+            new("Per sheet", 9, IsFigure: true), new("Per neg.", 9, IsFigure: true), new("Used", 10, IsFigure: true),
         new("Film", 9, IsFigure: true), new("Chem.", 9, IsFigure: true), new("Supplies", 9, IsFigure: true),
         new("Waste", 9, IsFigure: true),
     ];
@@ -54,7 +57,8 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
 
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
-        [ScreenAction.Of(KeyTable.Group, "divides it by month, session, year, film, process, developer, bath or number, in turn", _ => Turn())];
+        [ScreenAction.Of(KeyTable.Group,
+            "divides it by month, session, year, film, process, developer, bath or number, in turn", _ => Turn())];
 
     /// <inheritdoc/>
     public override void Refresh()

@@ -23,13 +23,16 @@ internal sealed class FaultsModel(ILedger ledger) : TableModel(ledger)
     public override string Title => $"Faults by {FaultsOverTime.Groupings[(int)_grouping]}";
 
     /// <inheritdoc/>
-    public override string Headline => _faults.Sheets == 0 ? "" : $"{_faults.Rejects} of {_faults.Sheets} sheets are rejects";
+    public override string Headline => _faults.Sheets == 0 ? ""
+        : $"{_faults.Rejects} of {_faults.Sheets} sheets are rejects";
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
-        "What became rejects, of the sheets that were to become negatives: by cause, holder side, emulsion number, process and month; G turns to the next.",
-        "Whether one is worse than the others is told by Fisher's exact test: how often chance alone would do it. Few sheets say little, and are marked.",
+        "What became rejects, of the sheets that were to become negatives: by cause, holder side, emulsion number, "
+        + "process and month; G turns to the next.",
+        "Whether one is worse than the others is told by Fisher's exact test: how often chance alone would do it. "
+        + "Few sheets say little, and are marked.",
     ];
 
     /// <inheritdoc/>
@@ -38,7 +41,8 @@ internal sealed class FaultsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("What", 20, Least: 10), new("Rejects", 7, IsFigure: true), new("Of", 6, IsFigure: true), new("Share", 7, IsFigure: true),
+        new("What", 20, Least: 10), new("Rejects", 7, IsFigure: true), new("Of", 6, IsFigure: true),
+            new("Share", 7, IsFigure: true),
         new("Worse than the others", 50, Least: 16),
     ];
 
@@ -47,7 +51,8 @@ internal sealed class FaultsModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
-        [ScreenAction.Of(KeyTable.Group, "divides them by cause, side, emulsion number, process or month, in turn", _ => Turn())];
+        [ScreenAction.Of(KeyTable.Group, "divides them by cause, side, emulsion number, process or month, in turn",
+            _ => Turn())];
 
     /// <inheritdoc/>
     public override void Refresh()
@@ -91,14 +96,16 @@ internal sealed class FaultsModel(ILedger ledger) : TableModel(ledger)
         return
         [
             Block.Facts(fault.Name, [
-                ("Rejects", $"{fault.Rejects} of {ScreenText.Count(fault.Sheets, "sheet")}, {Share(fault)}"), ("Causes", fault.CausesText),
+                ("Rejects", $"{fault.Rejects} of {ScreenText.Count(fault.Sheets, "sheet")}, {Share(fault)}"),
+                    ("Causes", fault.CausesText),
                 ("Verdict", fault.Verdict(_rows.Count)),
             ]),
             new("Share of rejects", width => BarChart.Of(all, width)),
         ];
     }
 
-    private static string Share(FaultRow fault) => fault.Percent is { } percent ? $"{Scaled.ToText(percent, 1)} %" : "-";
+    private static string Share(FaultRow fault) => fault.Percent is { } percent ? $"{Scaled.ToText(percent, 1)} %"
+        : "-";
 
     private RedrawStep Turn()
     {

@@ -41,7 +41,8 @@ internal sealed class SessionSheetsModel(ILedger ledger, string session) : Table
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.OnRow(KeyTable.Keeper, "names the negative a keeper", row => new KindForm(Ledger, "keeper", ("negative", _sheets[row].Negative))),
+        ScreenAction.OnRow(KeyTable.Keeper, "names the negative a keeper",
+            row => new KindForm(Ledger, "keeper", ("negative", _sheets[row].Negative))),
         .. SheetLife.Of(Ledger, row => _sheets[row].Negative ?? _sheets[row].Sheet.ToString()),
     ];
 

@@ -7,7 +7,8 @@ using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Screens;
 
-/// <summary>What something came through, and what else came through that; or what shares a fault of it, worst first.</summary>
+/// <summary>What something came through, and what else came through that; or what shares a fault of it, worst
+/// first.</summary>
 /// <param name="ledger">The ledger.</param>
 /// <param name="what">What is traced, by its name.</param>
 internal sealed class TraceModel(ILedger ledger, string what) : TableModel(ledger)
@@ -31,9 +32,11 @@ internal sealed class TraceModel(ILedger ledger, string what) : TableModel(ledge
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
-        "Back: what it came through, each bath as it was at that moment. Forward: what else came through that. Of a sheet those that lay in the trays "
+        "Back: what it came through, each bath as it was at that moment. Forward: what else came through that. Of a "
+        + "sheet those that lay in the trays "
         + "with it stand apart from those that only went through the same bath since.",
-        "V shows what shares a fault of it instead, worst first, with the reason and what can be done; W writes either on paper, as a list to work off.",
+        "V shows what shares a fault of it instead, worst first, with the reason and what can be done; W writes "
+        + "either on paper, as a list to work off.",
         "Enter goes on from the selected row. What is found on a sheet is noted there: Note on the sheet (F2).",
     ];
 
@@ -43,7 +46,8 @@ internal sealed class TraceModel(ILedger ledger, string what) : TableModel(ledge
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Way", 20, Least: 8), new("What", 14), new("Date", 10), new("Of it", 40, Least: 16), new("Where", 18, Least: 8),
+        new("Way", 20, Least: 8), new("What", 14), new("Date", 10), new("Of it", 40, Least: 16),
+            new("Where", 18, Least: 8),
     ];
 
     /// <inheritdoc/>
@@ -63,10 +67,12 @@ internal sealed class TraceModel(ILedger ledger, string what) : TableModel(ledge
     public override string? OpenLabel => "Trace on";
 
     /// <inheritdoc/>
-    public override Step? Open(int row) => row < 0 ? null : Traced(row) is { } name ? new TracedStep(name) : new MessageStep("That leads no further.");
+    public override Step? Open(int row) => row < 0 ? null : Traced(row) is { } name ? new TracedStep(name)
+        : new MessageStep("That leads no further.");
 
     /// <inheritdoc/>
-    public override string? Traced(int row) => _rows[row].Name is { Length: > 0 } name && Ledger.Named(name, Today).Count > 0 ? name : null;
+    public override string? Traced(int row) => _rows[row].Name is { Length: > 0 } name
+        && Ledger.Named(name, Today).Count > 0 ? name : null;
 
     /// <inheritdoc/>
     public override void Refresh()
@@ -101,7 +107,8 @@ internal sealed class TraceModel(ILedger ledger, string what) : TableModel(ledge
         return
         [
             Block.Facts(shown.Name, shown.Facts),
-            .. shown.Sheet is { } sheet && Ledger.Story(sheet.Id.ToString(), Today) is { } story ? HolderBlocks.Story(story, _settings) : [],
+            .. shown.Sheet is { } sheet && Ledger.Story(sheet.Id.ToString(), Today) is { } story
+                ? HolderBlocks.Story(story, _settings) : [],
         ];
     }
 

@@ -201,7 +201,8 @@ internal sealed class TablePage : Page
     }
 
     private Step? Trace(int row) => row < 0 ? null : _model.Traced(row) is { } what ? new TracedStep(what)
-        : new MessageStep("That is nothing to trace: select a sheet, a box or bottle, a bath, a holder, a session or a plan.");
+        : new MessageStep(
+            "That is nothing to trace: select a sheet, a box or bottle, a bath, a holder, a session or a plan.");
 
     private RedrawStep OpenFind()
     {

@@ -26,22 +26,29 @@ public sealed class FateChangeTests : IDisposable
     private static FateChange Fate(int month, int day, Fate fate, RejectCause? cause, params string[] sheets) =>
         new() { Key = Some.Key(), Date = Some.Day(month, day), Sheets = sheets, Fate = fate, Cause = cause };
 
-    private CostReading Costs(LocalDate? fatesOn = null) => new(_file.Ledger.Costs(Some.Day(3, 1), Some.Day(3, 31), fatesOn));
+    private CostReading Costs(LocalDate? fatesOn = null) =>
+        new(_file.Ledger.Costs(Some.Day(3, 1), Some.Day(3, 31), fatesOn));
 
-    private SheetStory Story(string sheet, LocalDate? day = null) => _file.Ledger.Story(sheet, day ?? _file.Ledger.Today)!;
+    private SheetStory Story(string sheet, LocalDate? day = null) =>
+        _file.Ledger.Story(sheet, day ?? _file.Ledger.Today)!;
 
     [Fact]
     public void A_negative_found_under_fixed_is_a_reject_from_that_day_and_good_again_after_refixing()
     {
         _file.Accept(Fate(8, 24, Core.Sessions.Fate.Reject, RejectCause.UnderFixed, "2025-002", "2025-003"));
-        Assert.Equal((Core.Sessions.Fate.Reject, RejectCause.UnderFixed), (Story("2025-002").Development!.Fate, Story("2025-002").Development!.Cause!.Value));
-        Assert.Equal((Core.Sessions.Fate.Negative, null), (Story("2025-002", Some.Day(8, 23)).Development!.Fate, Story("2025-002", Some.Day(8, 23)).Development!.Cause));
+        Assert.Equal((Core.Sessions.Fate.Reject, RejectCause.UnderFixed),
+            (Story("2025-002").Development!.Fate, Story("2025-002").Development!.Cause!.Value));
+        Assert.Equal((Core.Sessions.Fate.Negative, null),
+            (Story("2025-002", Some.Day(8, 23)).Development!.Fate,
+            Story("2025-002", Some.Day(8, 23)).Development!.Cause));
         Assert.Equal(("rejects", "2025-002"), (Story("2025-002").Place, Story("2025-002").Development!.Negative));
         Assert.Equal("filed negatives", Story("2025-002", Some.Day(8, 23)).Place);
 
         _file.Accept(Fate(9, 1, Core.Sessions.Fate.Negative, null, "2025-002"));
-        Assert.Equal((Core.Sessions.Fate.Negative, null, "filed negatives"), (Story("2025-002").Development!.Fate, Story("2025-002").Development!.Cause, Story("2025-002").Place));
-        Assert.Equal(["session", "fate", "fate"], Story("2025-002").Steps.Select(step => _file.Ledger.Journal(_file.Ledger.Today, step.Entry + 1, 1)[0].Kind));
+        Assert.Equal((Core.Sessions.Fate.Negative, null, "filed negatives"),
+            (Story("2025-002").Development!.Fate, Story("2025-002").Development!.Cause, Story("2025-002").Place));
+        Assert.Equal(["session", "fate", "fate"], Story("2025-002").Steps.Select(step =>
+            _file.Ledger.Journal(_file.Ledger.Today, step.Entry + 1, 1)[0].Kind));
         Assert.Empty(_file.Ledger.Check(null, default).Problems);
     }
 
@@ -69,9 +76,12 @@ public sealed class FateChangeTests : IDisposable
         _file.Accept(new KeeperNaming { Key = Some.Key(), Date = Some.Day(4, 1), Negative = "2025-001" });
         _file.Accept(Fate(5, 1, Core.Sessions.Fate.Negative, null, "2025-001"));
         Assert.Equal(Core.Sessions.Fate.Negative, Story("2025-001").Development!.Fate);
-        Assert.Equal(RefusalKind.AlreadyThere, _file.Refuse(Fate(5, 2, Core.Sessions.Fate.Negative, null, "2025-001")).Kind);
-        Assert.Contains("cause", _file.Refuse(Fate(5, 2, Core.Sessions.Fate.Keeper, RejectCause.Dust, "2025-001")).Sentence, StringComparison.Ordinal);
-        Assert.Contains("named twice", _file.Refuse(Fate(5, 2, Core.Sessions.Fate.Reject, null, "2025-001", "#1")).Sentence, StringComparison.Ordinal);
+        Assert.Equal(RefusalKind.AlreadyThere, _file.Refuse(
+            Fate(5, 2, Core.Sessions.Fate.Negative, null, "2025-001")).Kind);
+        Assert.Contains("cause", _file.Refuse(Fate(5, 2, Core.Sessions.Fate.Keeper, RejectCause.Dust,
+            "2025-001")).Sentence, StringComparison.Ordinal);
+        Assert.Contains("named twice", _file.Refuse(Fate(5, 2, Core.Sessions.Fate.Reject, null, "2025-001",
+            "#1")).Sentence, StringComparison.Ordinal);
         Assert.Equal(RefusalKind.Unknown, _file.Refuse(Fate(5, 2, Core.Sessions.Fate.Reject, null, "2025-099")).Kind);
         Assert.Equal(RefusalKind.Unknown, _file.Refuse(Fate(2, 27, Core.Sessions.Fate.Reject, null, "2025-001")).Kind);
     }
@@ -87,7 +97,8 @@ public sealed class FateChangeTests : IDisposable
         Assert.Equal(1, Faults());
         _file.Reopen();
         Assert.Equal(1, Faults());
-        _file.Accept(new Undo { Key = Some.Key(), Date = _file.Ledger.Today, Number = change.Number, Reason = "it was dust" });
+        _file.Accept(new Undo { Key = Some.Key(), Date = _file.Ledger.Today, Number = change.Number,
+            Reason = "it was dust" });
         Assert.Equal(0, Faults());
         _file.Accept(Fate(8, 1, Core.Sessions.Fate.Reject, RejectCause.Fogged, "2025-005"));
         _file.Accept(Fate(8, 2, Core.Sessions.Fate.Reject, RejectCause.UnderFixed, "2025-005"));
@@ -105,7 +116,8 @@ public sealed class FateChangeTests : IDisposable
     {
         _file.Accept(Fate(8, 24, Core.Sessions.Fate.Reject, RejectCause.Scratch, "2025-001"));
         _file.Accept(Some.Session("S00", 2, month: 2));
-        Assert.Equal(["2025-005", "2025-006"], _file.Ledger.SheetsOf("S00", _file.Ledger.Today).Select(sheet => sheet.Negative));
+        Assert.Equal(["2025-005", "2025-006"], _file.Ledger.SheetsOf("S00", _file.Ledger.Today)
+            .Select(sheet => sheet.Negative));
         Assert.Equal(
             [("2025-001", Core.Sessions.Fate.Reject), ("2025-002", Core.Sessions.Fate.Negative)],
             _file.Ledger.SheetsOf("S01", _file.Ledger.Today).Take(2).Select(sheet => (sheet.Negative!, sheet.Fate)));
@@ -117,19 +129,25 @@ public sealed class FateChangeTests : IDisposable
     {
         _file.Accept(new SheetNote
         {
-            Key = Some.Key(), Date = Some.Day(8, 24), Sheets = ["2025-002"], What = SheetWork.ResidualSilverTest, Result = "brown stain", HasPassed = false,
+            Key = Some.Key(), Date = Some.Day(8, 24), Sheets = ["2025-002"], What = SheetWork.ResidualSilverTest,
+                Result = "brown stain", HasPassed = false,
         });
-        _file.Accept(new SheetNote { Key = Some.Key(), Date = Some.Day(8, 25), Sheets = ["2025-002", "2025-003"], What = SheetWork.Refixed, Result = "5 min" });
-        _file.Accept(new Filing { Key = Some.Key(), Date = Some.Day(8, 26), Sheets = ["2025-002"], Place = "binder A" });
-        _file.Accept(new Filing { Key = Some.Key(), Date = Some.Day(8, 27), Sheets = ["2025-002"], Place = "binder B, page 12" });
+        _file.Accept(new SheetNote { Key = Some.Key(), Date = Some.Day(8, 25), Sheets = ["2025-002", "2025-003"],
+            What = SheetWork.Refixed, Result = "5 min" });
+        _file.Accept(new Filing { Key = Some.Key(), Date = Some.Day(8, 26), Sheets = ["2025-002"],
+            Place = "binder A" });
+        _file.Accept(new Filing { Key = Some.Key(), Date = Some.Day(8, 27), Sheets = ["2025-002"],
+            Place = "binder B, page 12" });
         var story = Story("2025-002");
-        Assert.Equal(["residual silver test: brown stain, failed", "refixed: 5 min"], story.Findings.Select(finding => finding.Text));
+        Assert.Equal(["residual silver test: brown stain, failed", "refixed: 5 min"],
+            story.Findings.Select(finding => finding.Text));
         Assert.Equal("binder B, page 12", story.FiledIn);
         Assert.Equal("binder A", Story("2025-002", Some.Day(8, 26)).FiledIn);
         Assert.Equal(5, story.Steps.Count);
         Assert.Contains(
             "passed or failed",
-            _file.Refuse(new SheetNote { Key = Some.Key(), Date = Some.Day(8, 28), Sheets = ["#1"], What = SheetWork.Spotted, HasPassed = true }).Sentence,
+            _file.Refuse(new SheetNote { Key = Some.Key(), Date = Some.Day(8, 28), Sheets = ["#1"],
+                What = SheetWork.Spotted, HasPassed = true }).Sentence,
             StringComparison.Ordinal);
         Assert.Empty(_file.Ledger.Check(null, default).Problems);
     }

@@ -15,7 +15,8 @@ using static Ledger.Storage.Tests.Support.Holders;
 namespace Ledger.Storage.Tests.Tracing;
 
 /// <summary>
-/// What a trace comes to on random ledgers, against two others who know nothing of it: recursive SQL over the bare tables, and a general library of graphs
+/// What a trace comes to on random ledgers, against two others who know nothing of it: recursive SQL over the bare
+/// tables, and a general library of graphs
 /// over a graph in which each thing stands once for each of its moments.
 /// </summary>
 public sealed class ClosureTests
@@ -45,7 +46,8 @@ public sealed class ClosureTests
         iter: 25, threads: 1);
 
     [Fact]
-    public void A_sheet_is_forward_of_something_exactly_when_that_is_back_of_the_sheet_and_forward_of_back_holds_it() => Steps.Sample(
+    public void A_sheet_is_forward_of_something_exactly_when_that_is_back_of_the_sheet_and_forward_of_back_holds_it() =>
+        Steps.Sample(
         steps =>
         {
             using var file = new TemporaryLedger();
@@ -68,7 +70,8 @@ public sealed class ClosureTests
         Some.Stock(file);
         file.Accept(Some.Delivery("fix", 1, 15m, month: 2));
         file.Accept(Some.Session("S01", 1, month: 3));
-        file.Accept(new TopUp { Key = Some.Key(), Date = Some.Day(4, 1), Bath = "F1", Added = Volume.FromMillilitres(200), Container = "fix/2" });
+        file.Accept(new TopUp { Key = Some.Key(), Date = Some.Day(4, 1), Bath = "F1",
+            Added = Volume.FromMillilitres(200), Container = "fix/2" });
         file.Accept(Some.Session("S02", 1, month: 5));
         var walk = new TraceWalk(file.Ledger, file.Ledger.Today);
         var bottle = Assert.Single(file.Ledger.Named("fix/2", file.Ledger.Today));
@@ -94,12 +97,14 @@ public sealed class ClosureTests
             0 or 1 => Load(date, side) with { From = step.Other % 2 == 0 ? "pan" : $"pan/{number}" },
             2 => Expose(date, "N", side) with { Anyway = true },
             3 => Unload(date, side),
-            4 => Develop(date, $"S{index}", From(step.Other % 2 == 0 ? side : "pan N", number)) with { Anyway = true, Bath = step.Other % 3 == 0 ? "F1" : null },
+            4 => Develop(date, $"S{index}", From(step.Other % 2 == 0 ? side : "pan N", number)) with { Anyway = true,
+                Bath = step.Other % 3 == 0 ? "F1" : null },
             5 => Some.Session($"S{index}", number) with { Date = date, Bath = null, Anyway = true },
             6 => new Delivery
             {
                 Key = Some.Key(), Date = date, Anyway = true,
-                Lines = [new() { Item = step.Other % 3 == 0 ? "fix" : step.Other % 3 == 1 ? "syrup" : "pan", Packs = 1, Price = Money.Of(10), Batch = step.Which == 0 ? "" : $"N{step.Which}" }],
+                Lines = [new() { Item = step.Other % 3 == 0 ? "fix" : step.Other % 3 == 1 ? "syrup" : "pan", Packs = 1,
+                    Price = Money.Of(10), Batch = step.Which == 0 ? "" : $"N{step.Which}" }],
             },
             7 => new Decanting
             {
@@ -108,10 +113,12 @@ public sealed class ClosureTests
             },
             8 => new BathMixing
             {
-                Key = Some.Key(), Date = date, Bath = $"F{2 + step.Which}", Item = "fix", WorkingVolume = Volume.FromMillilitres(500), Anyway = true,
+                Key = Some.Key(), Date = date, Bath = $"F{2 + step.Which}", Item = "fix",
+                    WorkingVolume = Volume.FromMillilitres(500), Anyway = true,
                 PairedWith = step.Other % 4 == 0 ? "F1" : null,
             },
-            9 => new TopUp { Key = Some.Key(), Date = date, Bath = $"F{1 + step.Which}", Added = Volume.FromMillilitres(100), Anyway = true },
+            9 => new TopUp { Key = Some.Key(), Date = date, Bath = $"F{1 + step.Which}",
+                Added = Volume.FromMillilitres(100), Anyway = true },
             10 => new Discard { Key = Some.Key(), Date = date, What = $"F{1 + step.Which}", Reason = "exhausted" },
             _ => new Undo { Key = Some.Key(), Date = date, Number = 15 + step.Other, Reason = "mistake" },
         };
@@ -129,8 +136,10 @@ public sealed class ClosureTests
         while (frontier.Count > 0)
         {
             found.UnionWith(frontier);
-            var links = file.Ledger.OutOf(frontier, file.Ledger.Today).Concat(file.Ledger.Into(frontier, file.Ledger.Today));
-            frontier = [.. links.SelectMany(link => new[] { link.From, link.To }).Where(node => !found.Contains(node)).Distinct()];
+            var links = file.Ledger.OutOf(frontier, file.Ledger.Today)
+                .Concat(file.Ledger.Into(frontier, file.Ledger.Today));
+            frontier = [.. links.SelectMany(link => new[] { link.From, link.To }).Where(node => !found.Contains(node))
+                .Distinct()];
         }
 
         return [.. found];
@@ -138,7 +147,8 @@ public sealed class ClosureTests
 
     private static string Name(TraceNode node) => $"{node.Kind} {node.Id} {node.Part}";
 
-    private static List<string> Names(TraceReach reach) => [.. reach.Nodes.Keys.Select(Name).Order(StringComparer.Ordinal)];
+    private static List<string> Names(TraceReach reach) =>
+        [.. reach.Nodes.Keys.Select(Name).Order(StringComparer.Ordinal)];
 
     /// <summary>All links, written down once more straight from the tables.</summary>
     private static void Link(TemporaryLedger file) => file.Run(
@@ -172,8 +182,16 @@ public sealed class ClosureTests
     {
         using var command = file.Ledger.Connection.CreateCommand();
         command.CommandText = isForward
-            ? "WITH RECURSIVE r (n, at) AS (SELECT $start, '' UNION SELECT l.t, l.at FROM r JOIN temp.link l ON l.f = r.n AND l.at >= r.at) SELECT DISTINCT n FROM r"
-            : "WITH RECURSIVE r (n, at) AS (SELECT $start, '~' UNION SELECT l.f, l.at FROM r JOIN temp.link l ON l.t = r.n AND l.at <= r.at) SELECT DISTINCT n FROM r";
+            ? """
+            WITH RECURSIVE r (n, at) AS (
+                SELECT $start, '' UNION SELECT l.t, l.at FROM r JOIN temp.link l ON l.f = r.n AND l.at >= r.at)
+            SELECT DISTINCT n FROM r
+            """
+            : """
+            WITH RECURSIVE r (n, at) AS (
+                SELECT $start, '~' UNION SELECT l.f, l.at FROM r JOIN temp.link l ON l.t = r.n AND l.at <= r.at)
+            SELECT DISTINCT n FROM r
+            """;
         command.Parameters.Add(new SqliteParameter("$start", Name(node)));
         var names = new List<string>();
         using var reader = command.ExecuteReader();
@@ -183,21 +201,25 @@ public sealed class ClosureTests
         return names;
     }
 
-    /// <summary>Each thing once for every moment at which a link touches it, the moments of a thing in a chain.</summary>
+    /// <summary>Each thing once for every moment at which a link touches it, the moments of a thing in a
+    /// chain.</summary>
     private sealed class TimedGraph
     {
-        private readonly AdjacencyGraph<(TraceNode Node, Moment At), Edge<(TraceNode, Moment)>> _graph = new(allowParallelEdges: true);
+        private readonly AdjacencyGraph<(TraceNode Node, Moment At),
+            Edge<(TraceNode, Moment)>> _graph = new(allowParallelEdges: true);
         private readonly Dictionary<TraceNode, List<Moment>> _moments = [];
 
         public TimedGraph(IReadOnlyList<TraceLink> links)
         {
-            foreach (var touched in links.SelectMany(link => new[] { (Node: link.From, link.At), (Node: link.To, link.At) }).GroupBy(pair => pair.Node))
+            foreach (var touched in links.SelectMany(link =>
+                new[] { (Node: link.From, link.At), (Node: link.To, link.At) }).GroupBy(pair => pair.Node))
             {
                 _moments[touched.Key] = [.. touched.Select(pair => pair.At).Distinct().Order()];
                 foreach (var at in _moments[touched.Key])
                     _graph.AddVertex((touched.Key, at));
                 for (var i = 1; i < _moments[touched.Key].Count; i++)
-                    _graph.AddEdge(new((touched.Key, _moments[touched.Key][i - 1]), (touched.Key, _moments[touched.Key][i])));
+                    _graph.AddEdge(new((touched.Key, _moments[touched.Key][i - 1]),
+                        (touched.Key, _moments[touched.Key][i])));
             }
 
             foreach (var link in links)
@@ -209,7 +231,8 @@ public sealed class ClosureTests
             if (!_moments.TryGetValue(node, out var moments))
                 return [node];
             var found = new HashSet<TraceNode> { node };
-            var search = new BreadthFirstSearchAlgorithm<(TraceNode Node, Moment At), Edge<(TraceNode, Moment)>>(_graph);
+            var search = new BreadthFirstSearchAlgorithm<(TraceNode Node, Moment At),
+                Edge<(TraceNode, Moment)>>(_graph);
             search.DiscoverVertex += vertex => found.Add(vertex.Node);
             search.Compute((node, moments[0]));
             return found;

@@ -26,7 +26,8 @@ internal sealed class PrintTrace : PrintCommand
 internal sealed class PrintCheckList : PrintCommand
 {
     private readonly Argument<string> _what = Typed.Argument("what", Text.NotEmpty, Traced.Accepted);
-    private readonly Option<LocalDate?> _by = Typed.Option("--by", "DATE", Text.Date, "the day by which the fault was there");
+    private readonly Option<LocalDate?> _by = Typed.Option("--by", "DATE", Text.Date,
+        "the day by which the fault was there");
 
     public PrintCheckList(Workbench bench)
         : base(bench, "check-list", "What shares a fault, worst first, to be worked off with a pencil.", """

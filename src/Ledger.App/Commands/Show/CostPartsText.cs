@@ -29,13 +29,15 @@ internal static class CostPartsText
         var table = new TextTable([
             Column.Left("by " + CostSlices.Groupings[(int)shown.Grouping!]), Column.Right("film"), Column.Right("chemistry"),
             Column.Right("supplies"), .. hasPrints ? [Column.Right("prints")] : Array.Empty<Column>(),
-            Column.Right("waste"), Column.Right("used"), Column.Right("sheets"), Column.Right("negatives"), Column.Right("a sheet"), Column.Right("a negative"),
+            Column.Right("waste"), Column.Right("used"), Column.Right("sheets"), Column.Right("negatives"),
+                Column.Right("a sheet"), Column.Right("a negative"),
         ]);
         foreach (var slice in shown.Slices)
             table.Add([
                 slice.Name, slice.Film.Text(view.Style), slice.Chemistry.Text(view.Style), slice.Supplies.Text(view.Style),
                 .. hasPrints ? [slice.Prints.Text(view.Style)] : Array.Empty<string>(), slice.Waste.Text(view.Style), slice.Used.Text(view.Style),
-                Scaled.ToText(slice.PerSheet.SheetsUsed, 0), Scaled.ToText(slice.PerSheet.Negatives, 0), slice.PerSheet.PerSheetUsed?.Text(view.Style) ?? "-",
+                Scaled.ToText(slice.PerSheet.SheetsUsed, 0), Scaled.ToText(slice.PerSheet.Negatives, 0),
+                    slice.PerSheet.PerSheetUsed?.Text(view.Style) ?? "-",
                 slice.PerSheet.PerNegative?.Text(view.Style) ?? "-",
             ]);
         table.WriteTo(output, view.Width);
@@ -48,8 +50,10 @@ internal static class CostPartsText
     /// <summary>A comparison of a few sheets says little; that is said.</summary>
     private static string? FewSheets(CostsShown shown)
     {
-        var few = shown.Slices.Where(slice => slice.PerSheet.SheetsUsed is > 0 and < CostSlices.FewSheets).Select(slice => slice.Name).ToList();
-        return shown.Grouping is CostGrouping.Month or CostGrouping.Year or CostGrouping.Session || few.Count == 0 || shown.Slices.Count < 2 ? null
+        var few = shown.Slices.Where(slice => slice.PerSheet.SheetsUsed is > 0 and < CostSlices.FewSheets)
+            .Select(slice => slice.Name).ToList();
+        return shown.Grouping is CostGrouping.Month or CostGrouping.Year or CostGrouping.Session || few.Count == 0
+            || shown.Slices.Count < 2 ? null
             : $"Fewer than {CostSlices.FewSheets} sheets, so that a single spoiled one changes the figures much: {string.Join(", ", few)}.";
     }
 

@@ -28,14 +28,16 @@ internal static class RiskText
         {
             output.WriteLine();
             output.WriteLine(level.Key.Name());
-            foreach (var alike in level.GroupBy(sheet => (sheet.Reason, sheet.ToDo, sheet.Card.Session, sheet.Card.Batch)))
+            foreach (var alike in level.GroupBy(sheet =>
+                (sheet.Reason, sheet.ToDo, sheet.Card.Session, sheet.Card.Batch)))
                 Write([.. alike], view, output);
         }
 
         if (risk.Sheets.Any(sheet => sheet.IsFirst))
         {
             output.WriteLine();
-            output.WriteProse("* first: one of each batch tells of the others. `record sheet-note` keeps what is found.", view.Width);
+            output.WriteProse(
+                "* first: one of each batch tells of the others. `record sheet-note` keeps what is found.", view.Width);
         }
     }
 
@@ -44,10 +46,12 @@ internal static class RiskText
     {
         var batch = alike[0].Card is { Session: { } session, Batch: { } number } ? $"{session} batch {number}: " : "";
         output.WriteProse($"{batch}{alike[0].Reason}. What to do: {alike[0].ToDo}.", view.Width);
-        var table = new TextTable(Column.Left("    sheet"), Column.Left("date"), Column.Left("fate"), Column.Left("where"), Column.Left("subject"));
+        var table = new TextTable(Column.Left("    sheet"), Column.Left("date"), Column.Left("fate"),
+            Column.Left("where"), Column.Left("subject"));
         foreach (var sheet in alike)
             table.Add(
-                $"  {(sheet.IsFirst ? "* " : "  ")}{sheet.Card.Name}", TraceText.Day(sheet.Card), sheet.Card.FateText, sheet.Card.Where, sheet.Card.Subject);
+                $"  {(sheet.IsFirst ? "* " : "  ")}{sheet.Card.Name}", TraceText.Day(sheet.Card), sheet.Card.FateText,
+                    sheet.Card.Where, sheet.Card.Subject);
         table.WriteTo(output, view.Width);
     }
 }

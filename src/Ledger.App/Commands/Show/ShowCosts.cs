@@ -17,7 +17,9 @@ internal sealed class ShowCosts : ShowCommand<CostsShown>
         "--film", "ITEM", Text.NotEmpty, "one film only: its sheets, its stock, and its share of the chemistry");
 
     private readonly Option<CostGrouping?> _by = Typed.Option(
-        "--by", "PART", Text.OneOf<CostGrouping>(CostSlices.Groupings, "part"), "the parts of the period: film, session, month, year, process, developer, bath (the fixer) or emulsion number");
+        "--by", "PART", Text.OneOf<CostGrouping>(CostSlices.Groupings, "part"),
+            "the parts of the period: film, session, month, year, process, developer, bath (the fixer) or emulsion "
+            + "number");
 
     public ShowCosts(Workbench bench)
         : base(bench, "costs", "What a period cost, for each sheet used, each negative and each keeper.", """

@@ -13,8 +13,10 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show faults: rejects over time, and whether a side is worse than the others beyond chance.</summary>
 internal sealed class ShowFaults : ShowCommand<FaultsOverTime>
 {
-    private readonly Option<LocalDate?> _from = Typed.Option("--from", "DATE", Text.Date, "the first day; otherwise the first of all");
-    private readonly Option<LocalDate?> _to = Typed.Option("--to", "DATE", Text.Date, "the last day; otherwise today, or the day of --as-of");
+    private readonly Option<LocalDate?> _from = Typed.Option("--from", "DATE", Text.Date,
+        "the first day; otherwise the first of all");
+    private readonly Option<LocalDate?> _to = Typed.Option("--to", "DATE", Text.Date,
+        "the last day; otherwise today, or the day of --as-of");
 
     public ShowFaults(Workbench bench)
         : base(bench, "faults", "Rejects by cause, holder side, film, process and month, and what is worse than the others.", """
@@ -52,12 +54,14 @@ internal sealed class ShowFaults : ShowCommand<FaultsOverTime>
             output.WriteLine();
             var hasCauses = grouping != FaultGrouping.Cause;
             var table = new TextTable([
-                Column.Left("by " + FaultsOverTime.Groupings[(int)grouping]), Column.Right("rejects"), Column.Right("of"), Column.Right("share"),
+                Column.Left("by " + FaultsOverTime.Groupings[(int)grouping]), Column.Right("rejects"),
+                    Column.Right("of"), Column.Right("share"),
                 .. hasCauses ? [Column.Left("causes"), Column.Left("")] : Array.Empty<Column>(),
             ]);
             foreach (var row in rows)
                 table.Add([
-                    row.Name, Scaled.ToText(row.Rejects, 0), Scaled.ToText(row.Sheets, 0), row.Percent is { } percent ? $"{Scaled.ToText(percent, 1)} %" : "-",
+                    row.Name, Scaled.ToText(row.Rejects, 0), Scaled.ToText(row.Sheets, 0), row.Percent is { } percent
+                        ? $"{Scaled.ToText(percent, 1)} %" : "-",
                     .. hasCauses ? [row.CausesText, row.Verdict(rows.Count)] : Array.Empty<string>(),
                 ]);
             table.WriteTo(output, view.Width);
@@ -73,7 +77,8 @@ internal sealed class ShowFaults : ShowCommand<FaultsOverTime>
         foreach (var grouping in Enum.GetValues<FaultGrouping>())
         {
             var rows = faults.By(grouping);
-            json.WriteStartArray("by" + FaultsOverTime.Groupings[(int)grouping][..1].ToUpperInvariant() + FaultsOverTime.Groupings[(int)grouping][1..]);
+            json.WriteStartArray("by" + FaultsOverTime.Groupings[(int)grouping][..1].ToUpperInvariant()
+                + FaultsOverTime.Groupings[(int)grouping][1..]);
             foreach (var row in rows)
                 Write(row, rows.Count, json);
             json.WriteEndArray();

@@ -8,7 +8,8 @@ using Ledger.Exchange.Export;
 
 namespace Ledger.App.Commands.Show;
 
-/// <summary>show sheets WORDS: finds sheets by number, subject, film, group, date, holder, bath, fate and emulsion number.</summary>
+/// <summary>show sheets WORDS: finds sheets by number, subject, film, group, date, holder, bath, fate and emulsion
+/// number.</summary>
 internal sealed class ShowSheets : ShowCommand<ShowSheets.Found>
 {
     private readonly SheetSearchOptions _search = new();
@@ -40,9 +41,11 @@ internal sealed class ShowSheets : ShowCommand<ShowSheets.Found>
             return;
         }
 
-        output.WriteLine(found.Cards.Count switch { 0 => "No sheet is like that.", 1 => "1 sheet", var count => $"{count} sheets" });
+        output.WriteLine(found.Cards.Count switch { 0 => "No sheet is like that.", 1 => "1 sheet",
+            var count => $"{count} sheets" });
         var table = new TextTable(
-            Column.Left("sheet"), Column.Left("date"), Column.Left("film"), Column.Left("group"), Column.Left("fate"), Column.Left("where"), Column.Left("subject"));
+            Column.Left("sheet"), Column.Left("date"), Column.Left("film"), Column.Left("group"), Column.Left("fate"),
+                Column.Left("where"), Column.Left("subject"));
         foreach (var card in found.Cards)
             table.Add(card.Name, TraceText.Day(card), card.Item, card.Group, card.FateText, card.Where, card.Subject);
         table.WriteTo(output, view.Width);

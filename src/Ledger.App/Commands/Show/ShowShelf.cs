@@ -52,7 +52,8 @@ internal sealed class ShowShelf(Workbench bench)
     {
         var remarks = string.Join(", ", new[]
         {
-            reading.Suspect.IsZero ? "" : $"{reading.Suspect.ToText(style)} under suspicion", reading.IsBelowMinimum ? "below your minimum" : "",
+            reading.Suspect.IsZero ? "" : $"{reading.Suspect.ToText(style)} under suspicion", reading.IsBelowMinimum
+                ? "below your minimum" : "",
         }.Where(remark => remark.Length > 0).Concat(ahead.InWords(reading.Item)));
         return remarks.Length == 0 ? "" : $" ({remarks})";
     }

@@ -11,7 +11,8 @@ internal static class Traced
 {
     /// <summary>What is accepted, for help.</summary>
     public const string Accepted =
-        "a negative such as 2025-014, a sheet such as #12, a bath, a box or bottle, an emulsion or batch number, a holder or one of its sides, a session, "
+        "a negative such as 2025-014, a sheet such as #12, a bath, a box or bottle, an emulsion or batch number, a "
+        + "holder or one of its sides, a session, "
         + "a print session, a plan, or a box of exposed sheets";
 
     public static TraceReading Read(string name, ILedger ledger, LocalDate asOf) =>
@@ -22,5 +23,6 @@ internal static class Traced
 
     private static IReadOnlyList<TraceNode> Find(string name, ILedger ledger, LocalDate asOf) =>
         ledger.Named(name.Trim(), asOf) is { Count: > 0 } found ? found
-            : throw new RefusedByCommandException($"there is nothing called \"{name.Trim()}\" to trace; name {Accepted}");
+            : throw new RefusedByCommandException(
+                $"there is nothing called \"{name.Trim()}\" to trace; name {Accepted}");
 }

@@ -1,6 +1,7 @@
 namespace Ledger.Core.Journal.Entries;
 
-/// <summary>Something may be wrong with a bath, a box, a bottle, or all that bears a number: none of it is used until that is cleared.</summary>
+/// <summary>Something may be wrong with a bath, a box, a bottle, or all that bears a number: none of it is used until
+/// that is cleared.</summary>
 public sealed record SuspicionRaising : Entry
 {
     /// <summary>A bath, a box or bottle such as syrup/2, or the emulsion or batch number of a delivery.</summary>

@@ -160,7 +160,8 @@ internal static class LoadKind
     private static string? LastLoaded(FieldValues read, Holdings holdings)
     {
         bool IsAtHand(Item film) => film is { Kind: ItemKind.Film, Unit: Unit.Sheet, IsPaper: false }
-            && (FormatOf(read, holdings) is not { } format || film.Format == format) && holdings.ContainersOf(film.Code).Any(box => box.Suspicion is null);
+            && (FormatOf(read, holdings) is not { } format || film.Format == format)
+                && holdings.ContainersOf(film.Code).Any(box => box.Suspicion is null);
         return (holdings.Film.Sheets.Select(sheet => holdings.Item(sheet.Item)).OfType<Item>().LastOrDefault(IsAtHand)
             ?? holdings.Items.FirstOrDefault(IsAtHand))?.Code;
     }

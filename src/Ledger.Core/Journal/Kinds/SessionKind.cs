@@ -191,7 +191,8 @@ internal static class PrintSessionKind
         Label = "Fixer", Help = "the fixer for paper, the first of a pair; not needed while there is only one",
         Example = "PF1", Width = 10,
         Choices = (_, holdings) => holdings.WorkingBaths
-            .Where(bath => bath is { Material: Baths.BathMaterial.Paper, Role: Stock.ItemRole.Fixer, Suspicion: null }).Select(bath => bath.Code),
+            .Where(bath => bath is { Material: Baths.BathMaterial.Paper, Role: Stock.ItemRole.Fixer, Suspicion: null })
+                .Select(bath => bath.Code),
     };
 
     private static readonly Field<int> Sheets = new("sheets", Notations.Whole(0, 1000))

@@ -9,7 +9,8 @@ internal static class SuspicionFields
     /// <param name="isRaised">Whether what is offered is under suspicion already.</param>
     public static Field<string> What(bool isRaised) => new("what", Notations.Known("WHAT"))
     {
-        Help = "a bath, a box or bottle such as syrup/2, or the emulsion or batch number of a delivery", Example = "syrup/2", IsNeeded = true,
+        Help = "a bath, a box or bottle such as syrup/2, or the emulsion or batch number of a delivery",
+            Example = "syrup/2", IsNeeded = true,
         IsArgument = true, Width = 16,
         Choices = (_, holdings) =>
         [
@@ -23,11 +24,13 @@ internal static class SuspicionFields
     /// <summary>The item whose number it is.</summary>
     public static Field<string> Item { get; } = new("item", Notations.Known("ITEM"))
     {
-        Help = "the item whose number it is, where several have the same", Example = "", Width = 12, Choices = Offered.Items,
+        Help = "the item whose number it is, where several have the same", Example = "", Width = 12,
+            Choices = Offered.Items,
     };
 }
 
-/// <summary>record suspicion, suspicions.csv: something may be wrong with a bath, a box, a bottle or a delivery.</summary>
+/// <summary>record suspicion, suspicions.csv: something may be wrong with a bath, a box, a bottle or a
+/// delivery.</summary>
 internal static class SuspicionKind
 {
     private static readonly Field<string> What = SuspicionFields.What(isRaised: false);
@@ -47,14 +50,18 @@ internal static class SuspicionKind
         Purpose = "Something may be wrong with a bath, a box, a bottle or a delivery: nothing of it is used until it is cleared or discarded.",
         Details =
         [
-            "It is not drawn, planned, loaded or counted as usable, and nothing goes through a bath. It stays in stock and keeps its value; Today and the shelf show it.",
-            "To find out, a session may develop a sheet from a box that it names as a test: \"1 fen80 test from fen80/3\". `trace` shows what shares it already.",
+            "It is not drawn, planned, loaded or counted as usable, and nothing goes through a bath. It stays in "
+            + "stock and keeps its value; Today and the shelf show it.",
+            "To find out, a session may develop a sheet from a box that it names as a test: \"1 fen80 test from "
+            + "fen80/3\". `trace` shows what shares it already.",
         ],
         Example = "CP-3201 --reason \"fogged edges on two sheets\"",
-        Bound = [new(What, entry => entry.What), new(Reason, entry => entry.Reason), new(SuspicionFields.Item, entry => entry.Item)],
+        Bound = [new(What, entry => entry.What), new(Reason, entry => entry.Reason),
+            new(SuspicionFields.Item, entry => entry.Item)],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, What = values.Of(What), Reason = values.Of(Reason),
+            Key = values.Key, Date = values.Date, Note = values.Note, What = values.Of(What),
+                Reason = values.Of(Reason),
             Item = values.Find(SuspicionFields.Item),
         },
     };
@@ -79,10 +86,12 @@ internal static class ClearanceKind
         Title = "Clearance",
         Purpose = "What was under suspicion is in order, and is used again.",
         Example = "CP-3201 --reason \"test sheet was clear\"",
-        Bound = [new(What, entry => entry.What), new(Reason, entry => entry.Reason), new(SuspicionFields.Item, entry => entry.Item)],
+        Bound = [new(What, entry => entry.What), new(Reason, entry => entry.Reason),
+            new(SuspicionFields.Item, entry => entry.Item)],
         With = values => new()
         {
-            Key = values.Key, Date = values.Date, Note = values.Note, What = values.Of(What), Reason = values.Of(Reason),
+            Key = values.Key, Date = values.Date, Note = values.Note, What = values.Of(What),
+                Reason = values.Of(Reason),
             Item = values.Find(SuspicionFields.Item),
         },
     };

@@ -27,7 +27,8 @@ internal sealed class DevelopedSheets(LoggedBatches batches, Draft draft)
     {
         _new = 0;
         foreach (var draw in draft.Take(
-            film, film.Of(line.Sheets), line.Container, Destination(line), booksDifference: false, isForTest: line.Fate == Fate.Test))
+            film, film.Of(line.Sheets), line.Container, Destination(line), booksDifference: false,
+                isForTest: line.Fate == Fate.Test))
         {
             Add(number, line, line.Group, film, draw.From.Lot.Id, draw.Quantity.Base, draw.Cost);
             foreach (var cost in Share.Split(draw.Cost.Millionths, new long[draw.Quantity.Base]))

@@ -126,17 +126,20 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
         holdings.ContainersOf(item.Code).Where(container => container.Lot.ReceivedOn <= Date).Select(Now);
 
     /// <summary>
-    /// Takes so much of an item, from the named container or from those that are reached for first. What is under suspicion is only thrown away; a test
+    /// Takes so much of an item, from the named container or from those that are reached for first. What is under
+    /// suspicion is only thrown away; a test
     /// may take from a container that it names.
     /// </summary>
-    public IReadOnlyList<Draw> Take(Item item, Quantity wanted, string? container, PlaceId to, bool booksDifference, bool isForTest = false)
+    public IReadOnlyList<Draw> Take(Item item, Quantity wanted, string? container, PlaceId to, bool booksDifference,
+        bool isForTest = false)
     {
         Require.Unit(item, wanted);
         Require.Positive(wanted, $"the quantity of {item.Code}");
         var isForUse = to != Places.Discarded && to != Places.LostOrGained;
         var sources = container is null ? InReach(item) : [Named(item, container)];
         if (Entry is not (Discard or StockCount))
-            sources = container is not null ? [ForUse(sources[0], isForTest || Entry is ClearingTest)] : [.. sources.Where(IsMeant)];
+            sources = container is not null ? [ForUse(sources[0], isForTest || Entry is ClearingTest)]
+                : [.. sources.Where(IsMeant)];
         var drawable = isForUse && item.DeadVolume is not null && !booksDifference
             ? [.. sources.Select(source => source with { Held = source.Drawable(item.DeadVolume) })]
             : sources;
@@ -173,7 +176,8 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
     /// <summary>Whether a container may be used on the entry's date: nothing is suspected of it.</summary>
     public bool IsClear(Container container) => container.Suspicion is not { } suspicion || suspicion.Since > Date;
 
-    /// <summary>What is under suspicion is passed over, unless it was named to be drawn from first: then that is refused.</summary>
+    /// <summary>What is under suspicion is passed over, unless it was named to be drawn from first: then that is
+    /// refused.</summary>
     private bool IsMeant(Container container)
     {
         if (DrawFirst.Any(name => name.Trim().Equals(container.Code, StringComparison.OrdinalIgnoreCase)))
@@ -255,7 +259,8 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
         var cure = item.Unit is Unit.Millilitre or Unit.Gram && sources.Count > 0
             ? isThrownAway ? CountFirst(wanted, sources) : "if it was really there, book the difference with --book-difference"
             : "record the delivery or a count first";
-        if (!isThrownAway && ContainersOf(item).Where(container => !IsClear(container)).Select(container => container.Code).ToList() is { Count: > 0 } suspect)
+        if (!isThrownAway && ContainersOf(item).Where(container => !IsClear(container))
+            .Select(container => container.Code).ToList() is { Count: > 0 } suspect)
             cure = $"{string.Join(", ", suspect)} {(suspect.Count == 1 ? "is" : "are")} under suspicion and not used until cleared; {cure}";
         if (item.DeadVolume is { } dead && sources.Exists(source => source.Held != source.Drawable(dead)))
             cure = $"{dead.ToText(Style)} in each bottle cannot be drawn; {cure}";

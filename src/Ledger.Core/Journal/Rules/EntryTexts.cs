@@ -68,11 +68,13 @@ internal static class EntryTexts
         Filing e => e with { Sheets = Names(e.Sheets, "the sheet"), Place = Line(e.Place, "the place") },
         SuspicionRaising e => e with
         {
-            What = Line(e.What, "what is under suspicion"), Reason = Line(e.Reason, "the reason"), Item = Maybe(e.Item, "the item"),
+            What = Line(e.What, "what is under suspicion"), Reason = Line(e.Reason, "the reason"),
+                Item = Maybe(e.Item, "the item"),
         },
         SuspicionClearing e => e with
         {
-            What = Line(e.What, "what was under suspicion"), Reason = Line(e.Reason, "the reason"), Item = Maybe(e.Item, "the item"),
+            What = Line(e.What, "what was under suspicion"), Reason = Line(e.Reason, "the reason"),
+                Item = Maybe(e.Item, "the item"),
         },
         StorageMove e => e with { Container = Line(e.Container, "the container"), To = Line(e.To, "the storage place") },
         ExposureIndexSetting e => e with { Container = Line(e.Container, "the container") },
