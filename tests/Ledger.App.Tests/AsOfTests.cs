@@ -1,4 +1,5 @@
 using Ledger.App.Tests.Support;
+using Ledger.App.Wiring;
 
 namespace Ledger.App.Tests;
 
@@ -25,8 +26,8 @@ public class AsOfTests
     public void A_day_to_come_shows_what_will_have_expired()
     {
         using var room = Darkroom.WithDemoYear();
-        Assert.DoesNotContain("syrup/5 is past its date", room.Do("show", "today"), StringComparison.Ordinal);
-        Assert.Contains("syrup/5 is past its date", room.Do("show", "today", "--as-of", "2027-01-01"), StringComparison.Ordinal);
+        Assert.DoesNotContain("syrup/5 expired", room.Do("show", "today"), StringComparison.Ordinal);
+        Assert.Contains("syrup/5 expired", room.Do("show", "today", "--as-of", "2027-01-01"), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -36,5 +37,57 @@ public class AsOfTests
         Assert.Contains("No session yet", room.Do("show", "sessions", "--as-of", "2020-01-01"), StringComparison.Ordinal);
         Assert.Contains("The journal is empty", room.Do("show", "journal", "--as-of", "2020-01-01"), StringComparison.Ordinal);
         Assert.Contains("No bath is in use", room.Do("show", "baths", "--as-of", "2020-01-01"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_was_known_on_a_day_is_told_apart_from_what_happened_by_then()
+    {
+        using var room = new Darkroom(new(2026, 3, 1));
+        room.Do("record", "item", "pan", "--name", "Pan film", "--kind", "film", "--format", "8x10", "--pack", "25");
+        room.Do("record", "delivery", "pan", "1", "--price", "100", "--currency", "EUR", "--date", "2026-02-01");
+        room.Today = new(2026, 3, 10);
+        room.Do("record", "delivery", "pan", "1", "--price", "120", "--currency", "EUR", "--date", "2026-02-02");
+        Assert.Equal(50, OnHand("--as-of", "2026-03-01"));
+        Assert.Equal(25, OnHand("--known-on", "2026-03-01"));
+        Assert.Equal(0, OnHand("--known-on", "2026-03-01", "--as-of", "2026-01-31"));
+        Assert.Equal(50, OnHand("--known-on", "2026-03-10"));
+        Assert.Equal(0, OnHand("--as-of", "2026-01-31"));
+
+        decimal OnHand(params string[] options) =>
+            room.Run(["show", "item", "pan", "--json", .. options]).Json.GetProperty("onHand").GetProperty("value").GetDecimal();
+    }
+
+    [Fact]
+    public void The_entries_of_a_day_are_shown_in_the_order_in_which_they_count_and_moved_in_it()
+    {
+        using var room = new Darkroom(new(2026, 3, 1));
+        room.Do("record", "item", "pan", "--name", "Pan film", "--kind", "film", "--format", "8x10", "--pack", "25");
+        room.Do("record", "delivery", "pan", "1", "--price", "100", "--currency", "EUR");
+        room.Do("record", "delivery", "pan", "2", "--price", "120", "--currency", "EUR", "--before", "2");
+        Assert.Equal([1, 3, 2], Day());
+        room.Do("record", "amendment", "3", "before=", "--reason", "mistyped");
+        Assert.Equal([1, 2, 3], Day());
+        Assert.Contains("Nothing that counts was recorded of that day.", room.Do("show", "journal", "--day", "2026-02-01"), StringComparison.Ordinal);
+
+        IEnumerable<int> Day() => room.Run("show", "journal", "--day", "2026-03-01", "--json").Json.GetProperty("entries").EnumerateArray()
+            .Select(entry => entry.GetProperty("entry").GetInt32());
+    }
+
+    [Fact]
+    public void A_setting_says_from_which_day_it_has_effect()
+    {
+        using var room = new Darkroom(new(2026, 3, 1));
+        room.Do("record", "item", "pan", "--name", "Pan film", "--kind", "film", "--format", "8x10", "--pack", "25");
+        room.Do("record", "delivery", "pan", "1", "--price", "100", "--currency", "EUR", "--date", "2026-02-01");
+        room.Do("record", "item", "pan", "--fixer-factor", "1.5", "--from-day", "2026-02-15");
+        Assert.Equal(1, Factor("2026-02-10"));
+        Assert.Equal(1.5m, Factor("2026-02-20"));
+        room.Do("record", "item", "pan", "--fixer-factor", "2", "--from-day", "always");
+        Assert.Equal(2, Factor("2026-02-10"));
+        var refused = room.Run("record", "item", "pan", "--fixer-factor", "2", "--from-day", "never");
+        Assert.Equal(ExitStatus.WrongCommandLine, refused.Status);
+        Assert.Contains("always", refused.Error, StringComparison.Ordinal);
+
+        decimal Factor(string day) => room.Run("show", "item", "pan", "--json", "--as-of", day).Json.GetProperty("fixerFactor").GetDecimal();
     }
 }

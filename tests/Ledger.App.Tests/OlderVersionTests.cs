@@ -40,6 +40,9 @@ public class OlderVersionTests
     private static readonly HashSet<string> _computedByOtherRules =
         ["settings.json", "costs.json", "holders.json", "item-tarnfix.json", "today.json", "bath-D1.json", "bath-F4.json", "baths.json", "reorder.json"];
 
+    /// <summary>Fields that came since: of a ledger from before them they say nothing, or the usual.</summary>
+    private static readonly HashSet<string> _added = ["otherParts", "isPriced", "unpriced", "unpricedSheets", "isComplete"];
+
     private static readonly string _fixtures = Find();
 
     public static TheoryData<string> Shown => [.. Directory.EnumerateFiles(Path.Combine(_fixtures, "0.2.0-demo")).Select(file => Path.GetFileName(file))];
@@ -51,7 +54,7 @@ public class OlderVersionTests
         using var room = new Darkroom(new(2026, 3, 15));
         Unpack(room.Ledger);
         var shown = room.Do([.. Command(Path.GetFileNameWithoutExtension(file))]);
-        Assert.Equal(Expected(file), JsonNode.Parse(shown)!.ToJsonString());
+        Assert.Equal(Expected(file), Known(JsonNode.Parse(shown)).ToJsonString());
     }
 
     [Fact]
@@ -91,7 +94,7 @@ public class OlderVersionTests
         var before = File.ReadAllBytes(room.PathOf("old.db"));
         room.Do("backup", "--restore", room.PathOf("old.db"));
         Assert.Equal(before, File.ReadAllBytes(room.PathOf("old.db")));
-        Assert.Equal(Expected("shelf.json"), JsonNode.Parse(room.Do([.. Command("shelf")]))!.ToJsonString());
+        Assert.Equal(Expected("shelf.json"), Known(JsonNode.Parse(room.Do([.. Command("shelf")]))).ToJsonString());
         Assert.Equal(182, room.Run("check", "--json").Json.GetProperty("entries").GetInt32());
     }
 
@@ -123,6 +126,21 @@ public class OlderVersionTests
         ? JsonNode.Parse(File.ReadAllText(Path.Combine(_fixtures, "0.2.0-demo-now", file)))!.ToJsonString()
         :
         Renamed(JsonNode.Parse(File.ReadAllText(Path.Combine(_fixtures, "0.2.0-demo", file))), "")!.ToJsonString();
+
+    private static JsonNode Known(JsonNode? node)
+    {
+        foreach (var fields in Objects(node))
+            foreach (var name in _added)
+                fields.Remove(name);
+        return node!;
+    }
+
+    private static List<JsonObject> Objects(JsonNode? node) => node switch
+    {
+        JsonObject fields => [fields, .. fields.SelectMany(field => Objects(field.Value))],
+        JsonArray list => [.. list.SelectMany(Objects)],
+        _ => [],
+    };
 
     private static JsonNode? Renamed(JsonNode? node, string name) => node switch
     {

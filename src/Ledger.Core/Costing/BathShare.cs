@@ -9,6 +9,9 @@ namespace Ledger.Core.Costing;
 /// <param name="Capacity">The area it can take in all; none when the user has set no capacity.</param>
 public sealed record BathShare(string Bath, Money Value, Area Capacity)
 {
+    /// <summary>Whether everything that was poured into it had a price.</summary>
+    public bool IsPriced { get; init; } = true;
+
     /// <summary>Where it stands.</summary>
     public PlaceId Place { get; init; }
 

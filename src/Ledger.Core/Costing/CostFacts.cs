@@ -33,6 +33,9 @@ public sealed record CostFacts(
     /// <summary>The print sessions in order.</summary>
     public IReadOnlyList<PrintUse> Prints { get; init; } = [];
 
+    /// <summary>What came without a price and was used in the period or is on hand at its end.</summary>
+    public IReadOnlyList<UnpricedStock> Unpriced { get; init; } = [];
+
     /// <summary>What was thrown away unused or found missing, day by day; what a count found in excess is less than nothing.</summary>
     public IReadOnlyList<StockLoss> Losses { get; init; } = [];
 }
@@ -43,7 +46,11 @@ public sealed record CostFacts(
 /// <param name="Kind">What sort of thing it is.</param>
 /// <param name="Quantity">How much, in base units.</param>
 /// <param name="Cost">What it cost.</param>
-public sealed record StockLoss(LocalDate Date, string Item, ItemKind Kind, long Quantity, Money Cost);
+public sealed record StockLoss(LocalDate Date, string Item, ItemKind Kind, long Quantity, Money Cost)
+{
+    /// <summary>How much of it came without a price.</summary>
+    public long Unpriced { get; init; }
+}
 
 /// <summary>Film thrown away undeveloped.</summary>
 /// <param name="Item">The film.</param>
@@ -51,11 +58,17 @@ public sealed record StockLoss(LocalDate Date, string Item, ItemKind Kind, long 
 /// <param name="Cost">What they cost.</param>
 public sealed record FilmLoss(string Item, long Sheets, Money Cost)
 {
+    /// <summary>How many of them came without a price.</summary>
+    public long Unpriced { get; init; }
+
     /// <summary>The film among what was thrown away or lost, by item.</summary>
     public static IReadOnlyList<FilmLoss> Of(IEnumerable<StockLoss> losses) =>
     [
         .. losses.Where(loss => loss.Kind == ItemKind.Film).GroupBy(loss => loss.Item)
-            .Select(group => new FilmLoss(group.Key, group.Sum(loss => loss.Quantity), new(group.Sum(loss => loss.Cost.Millionths))))
+            .Select(group => new FilmLoss(group.Key, group.Sum(loss => loss.Quantity), new(group.Sum(loss => loss.Cost.Millionths)))
+            {
+                Unpriced = group.Sum(loss => loss.Unpriced),
+            })
             .Where(loss => loss.Sheets != 0 || loss.Cost != Money.Zero).OrderBy(loss => loss.Item, StringComparer.OrdinalIgnoreCase),
     ];
 }
@@ -110,6 +123,9 @@ public sealed record SessionUse(
     /// <summary>The bath that it is filed under; empty where it went through none.</summary>
     public string Bath { get; init; } = "";
 
+    /// <summary>Whether all chemistry and supplies that it used up had a price.</summary>
+    public bool IsPriced { get; init; } = true;
+
     /// <summary>Its sheets by their place in the order of the session, counting from 1; rolls have a place but no number of their own.</summary>
     public IReadOnlyDictionary<long, SheetName> Sheets { get; init; } = new Dictionary<long, SheetName>();
 
@@ -152,6 +168,9 @@ public sealed record FilmUse(string Item, long Sheets, Area Area, Money Cost, Fa
 
     /// <summary>The emulsion number of the lot; may be empty.</summary>
     public string Number { get; init; } = "";
+
+    /// <summary>Whether the lot had a price.</summary>
+    public bool IsPriced { get; init; } = true;
 
     /// <summary>What the film asks of a fixer, in thousandths of what usual film does.</summary>
     public int FixerFactorThousandths { get; init; } = 1000;

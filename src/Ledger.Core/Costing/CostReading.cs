@@ -69,7 +69,7 @@ public sealed class CostReading
     /// <summary>What <see cref="Waste"/> is made of, in words.</summary>
     public string WasteText(MeasureStyle style) =>
         $"spoiled film {SpoiledFilm.Text(style)}, discarded {Facts.Discarded.Text(style)}, lost {Facts.Lost.Text(style)}, "
-        + $"poured out unused with baths {NeverUsedInBaths.Text(style)}";
+        + $"discarded unused with baths {NeverUsedInBaths.Text(style)}";
 
     /// <summary>The value of the containers at the end.</summary>
     public Money OnHand => Facts.OnHandAfter;
@@ -77,7 +77,10 @@ public sealed class CostReading
     /// <summary>What the baths in use at the end still have in them.</summary>
     public Money StillInBaths { get; }
 
-    /// <summary>Whether every millionth is accounted for.</summary>
+    /// <summary>Whether all that was used or is on hand has a price.</summary>
+    public bool IsComplete => Facts.Unpriced.Count == 0;
+
+    /// <summary>Whether every millionth that is known is accounted for; see <see cref="IsComplete"/>.</summary>
     public bool Reconciles => Spent == Used + OnHand + StillInBaths;
 
     /// <summary>All that is gone: film, chemistry, supplies, prints and waste.</summary>

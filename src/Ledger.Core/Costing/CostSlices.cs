@@ -114,7 +114,10 @@ public static class CostSlices
             name,
             FilmCost.Of(
                 name, Sheets.Where(reading.Counts),
-                Losses.Where(loss => loss.Kind == ItemKind.Film).Select(loss => new FilmLoss(loss.Item, loss.Quantity, loss.Cost))),
+                Losses.Where(loss => loss.Kind == ItemKind.Film).Select(loss => new FilmLoss(loss.Item, loss.Quantity, loss.Cost)
+                {
+                    Unpriced = loss.Unpriced,
+                })),
             new(Sheets.Where(sheet => sheet.Fate.IsNegative()).Sum(sheet => sheet.Film.Millionths)),
             new(Sheets.Sum(sheet => sheet.Chemistry.Millionths)),
             new(Sheets.Sum(sheet => sheet.Supplies.Millionths)),

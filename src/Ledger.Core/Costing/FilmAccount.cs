@@ -71,6 +71,9 @@ public sealed class FilmAccount
     /// <summary>Whether every millionth of its stock is accounted for.</summary>
     public bool Reconciles => Opening + Bought == Film + Prints + Waste + OnHand;
 
+    /// <summary>What of it came without a price.</summary>
+    public IReadOnlyList<UnpricedStock> Unpriced => [.. Costs.Facts.Unpriced.Where(stock => IsOf(stock.Item))];
+
     /// <summary>Its sheets, in order.</summary>
     public IReadOnlyList<SheetCost> Sheets => _sheets;
 

@@ -29,11 +29,18 @@ public sealed record FilmCost(
         {
             Spoiled = new(all.Where(sheet => !sheet.Fate.IsNegative()).Sum(sheet => sheet.Film.Millionths)
                 + gone.Sum(loss => loss.Cost.Millionths)),
+            Unpriced = all.Count(sheet => !sheet.IsComplete) + gone.Sum(loss => loss.Unpriced),
         };
     }
 
     /// <summary>The part of <see cref="Film"/> that became no negative: rejects, tests, sheets thrown away or lost.</summary>
     public Money Spoiled { get; init; }
+
+    /// <summary>How many of the sheets used something that came without a price, so that they cost more than is known.</summary>
+    public long Unpriced { get; init; }
+
+    /// <summary>Whether everything in these figures has a price.</summary>
+    public bool IsComplete => Unpriced == 0;
 
     /// <summary>All of it.</summary>
     public Money Total => Film + Chemistry + Supplies;

@@ -19,6 +19,9 @@ public sealed record SheetCost(
     /// <summary>The number of its session's entry.</summary>
     public long Entry { get; init; }
 
+    /// <summary>Whether its film, its chemistry and its supplies all had a price; otherwise it cost more than this.</summary>
+    public bool IsComplete { get; init; } = true;
+
     /// <summary>The number it is filed under; null when it is no negative, or a roll.</summary>
     public string? Negative { get; init; }
 
@@ -61,6 +64,7 @@ public sealed record SheetCost(
             session.NameOf(i + 1), session.Session, sheet.Line.Item, sheet.Line.Fate,
             new(sheet.Cost), new(developer[i]), new(other[i]), new(supplies[i]))
         {
+            IsComplete = sheet.Line.IsPriced && session.IsPriced && session.Baths.All(bath => bath.Share.IsPriced),
             Entry = session.Entry, Date = session.Date, Negative = session.Sheets.GetValueOrDefault(i + 1).Negative,
             Process = session.Process, Developing = session.Developing, Bath = session.Bath, Number = sheet.Line.Number,
         });

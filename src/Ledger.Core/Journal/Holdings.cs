@@ -1,5 +1,6 @@
 using Ledger.Core.Baths;
 using Ledger.Core.Film;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
@@ -27,6 +28,7 @@ public sealed class Holdings
     private readonly Dictionary<string, WasteJug> _jugs = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<PlaceId, Suspicion> _suspectPlaces = [];
     private readonly Dictionary<LotId, Suspicion> _suspectLots = [];
+    private readonly Dictionary<(NoticeKind Notice, string About), Snooze> _snoozes = [];
     private Settings _settings = Settings.Default;
 
     /// <summary>Empty holdings.</summary>
@@ -90,6 +92,16 @@ public sealed class Holdings
     /// <summary>The open plan of that name, or null.</summary>
     public OpenPlan? Plan(string name) => _plans.GetValueOrDefault(name.Trim());
 
+    /// <summary>What is quiet on the day; null where a notice is shown.</summary>
+    public Snooze? SnoozeOf(NoticeKind notice, string about) =>
+        _snoozes.TryGetValue((notice, about.ToUpperInvariant()), out var snooze) && snooze.Until > AsOf ? snooze : null;
+
+    /// <summary>Whether anything was ever snoozed.</summary>
+    public bool HasSnoozes => _snoozes.Count > 0;
+
+    /// <summary>Puts in that a notice is quiet, in place of what was said of it before.</summary>
+    public void Put(Snooze snooze) => _snoozes[(snooze.Notice, snooze.About.ToUpperInvariant())] = snooze;
+
     /// <summary>The formats that there is film in, or paper, the smallest first.</summary>
     public IReadOnlyList<Format> FormatsOf(BathMaterial material) =>
     [
@@ -99,6 +111,19 @@ public sealed class Holdings
 
     /// <summary>The item of that code, or null.</summary>
     public Item? Item(string code) => _items.GetValueOrDefault(code.Trim());
+
+    /// <summary>Whether something of that name is defined: what a definition of it says changes it.</summary>
+    /// <param name="kind">The kind of entry that defines it.</param>
+    /// <param name="name">Its name.</param>
+    public bool Defines(string kind, string name) => name.Trim() is { Length: > 0 } known && kind switch
+    {
+        "item" => Item(known) is not null,
+        "process" => Process(known) is not null,
+        "holder" => Film.Holder(known) is not null,
+        "format" => Formats.TryFind(known, out _),
+        "setting" => true,
+        _ => false,
+    };
 
     /// <summary>The process of that name, or null.</summary>
     public Process? Process(string name) => _processes.GetValueOrDefault(name.Trim());
@@ -306,6 +331,9 @@ public sealed class Holdings
                 {
                     OpenedOn = container.OpenedOn is { } before && before < date ? before : date,
                 };
+                break;
+            case NoticeSnoozed snoozed:
+                Put(snoozed.Snooze);
                 break;
             case PlanMade made:
                 Put(made.Plan);

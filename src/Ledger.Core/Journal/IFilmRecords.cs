@@ -80,6 +80,9 @@ public sealed record SheetStory
     /// <summary>What its film cost.</summary>
     public required Money Film { get; init; }
 
+    /// <summary>Whether its film had a price; otherwise what it cost is unknown.</summary>
+    public bool IsPriced { get; init; } = true;
+
     /// <summary>The day it was loaded; null when it went straight from the box into the tray.</summary>
     public LocalDate? LoadedOn { get; init; }
 

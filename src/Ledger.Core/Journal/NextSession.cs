@@ -1,3 +1,4 @@
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 
 namespace Ledger.Core.Journal;
@@ -13,7 +14,8 @@ public sealed record NextSession(string Like, SessionEstimate? Estimate, string?
     {
         if (holdings.AsOf != ledger.Today || ledger.Sessions(holdings.AsOf, null, 1) is not [var last])
             return null;
-        return ledger.Preview(SessionEstimate.Another(last, holdings.AsOf)) switch
+        var again = SessionAgain.Of(last, ledger.Said(last.Number) as SessionLog, holdings) with { Anyway = true };
+        return ledger.Preview(again) switch
         {
             Accepted accepted => new(last.Session, SessionEstimate.Of(accepted.Posting, holdings), null),
             Refused refused => new(last.Session, null, refused.Refusal.Sentence),
@@ -26,6 +28,6 @@ public sealed record NextSession(string Like, SessionEstimate? Estimate, string?
         ? $"Another session like {Like} would cost {cost.Total.Text(style)} at today's lots, "
             + $"{cost.PerSheet?.Text(style) ?? "-"} for each of {cost.Sheets}: film {cost.Film.Text(style)}, "
             + $"chemistry {(cost.Developer + cost.OtherChemistry).Text(style)}, "
-            + $"baths {cost.Baths.Text(style)}, supplies {cost.Supplies.Text(style)}."
+            + $"baths {cost.Baths.Text(style)}, supplies {cost.Supplies.Text(style)}{(cost.IsComplete ? "." : "; what came without a price is not in it.")}"
         : $"Another session like {Like} could not be held today: {Obstacle}.";
 }

@@ -1,9 +1,6 @@
 using Ledger.Core.Costing;
-using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Journal;
 
@@ -16,29 +13,14 @@ namespace Ledger.Core.Journal;
 /// <param name="Supplies">The supplies.</param>
 public sealed record SessionEstimate(long Sheets, Money Film, Money Developer, Money OtherChemistry, Money Baths, Money Supplies)
 {
+    /// <summary>Whether all that would be used has a price.</summary>
+    public bool IsComplete { get; init; } = true;
+
     /// <summary>All of it.</summary>
     public Money Total => Film + Developer + OtherChemistry + Baths + Supplies;
 
     /// <summary>The same for one sheet; null without sheets.</summary>
     public Money? PerSheet => Total.Per(Sheets);
-
-    /// <summary>Another session like one that was held: the same films and groups, each a batch of its own.</summary>
-    public static SessionLog Another(SessionRecord last, LocalDate date) => new()
-    {
-        Key = $"estimate after {last.Session}",
-        Date = date,
-        Session = $"after {last.Session}",
-        Process = last.Process,
-        Anyway = true,
-        Lines =
-        [
-            .. last.Lines.Where(line => line.Fate != Fate.Dummy).GroupBy(line => (line.Item, line.Group))
-                .Select(group => new SessionLine
-                {
-                    Item = group.Key.Item, Group = group.Key.Group, Sheets = (int)group.Sum(line => line.Sheets),
-                }),
-        ],
-    };
 
     /// <summary>Reads what a posting would move.</summary>
     /// <param name="posting">The session, posted or only previewed.</param>
@@ -47,6 +29,8 @@ public sealed record SessionEstimate(long Sheets, Money Film, Money Developer, M
     {
         var items = holdings.Containers.GroupBy(container => container.Lot.Id)
             .ToDictionary(group => group.Key, group => holdings.Item(group.First().Lot.Item));
+        var priced = holdings.Containers.Select(container => container.Lot).Concat(holdings.Film.Sheets.Select(sheet => sheet.Lot))
+            .DistinctBy(lot => lot.Id).ToDictionary(lot => lot.Id, lot => lot.IsPriced);
         Money Sum(PlaceId to, Func<Item, bool> which) => new(posting.Movements
             .Where(movement => movement.To == to && items.GetValueOrDefault(movement.Lot) is { } item && which(item))
             .Sum(movement => movement.Value.Millionths));
@@ -57,7 +41,10 @@ public sealed record SessionEstimate(long Sheets, Money Film, Money Developer, M
             Sum(Places.UsedUp, item => item is { Kind: ItemKind.Chemical, Role: ItemRole.Developer }),
             Sum(Places.UsedUp, item => item.Kind == ItemKind.Chemical && item.Role != ItemRole.Developer),
             new(posting.Facts.OfType<BathWorked>().Where(worked => worked.IsFirst).Sum(worked => PartOf(worked, holdings).Millionths)),
-            Sum(Places.UsedUp, item => item.Kind == ItemKind.Supply));
+            Sum(Places.UsedUp, item => item.Kind == ItemKind.Supply))
+        {
+            IsComplete = posting.Movements.All(movement => priced.GetValueOrDefault(movement.Lot, true)),
+        };
     }
 
     private static Money PartOf(BathWorked worked, Holdings holdings)

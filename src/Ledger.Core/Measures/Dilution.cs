@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Ledger.Core.Measures;
 
 /// <summary>
-/// How a working solution is made: "1+39" is one part of the source to 31 parts of water, "1+1+100" one part each of A and B to 100.
+/// How a working solution is made: "1+39" is one part of the source to 39 parts of water, "1+1+100" one part each of A and B to 100.
 /// "1+0" is the undiluted source. Always written with a plus: the colon is read two ways in the trade.
 /// </summary>
 public sealed record Dilution
@@ -95,6 +95,19 @@ public sealed record Dilution
 
     /// <summary>The water for <paramref name="total"/>: what the other parts leave, so that nothing is lost by rounding.</summary>
     public Volume WaterIn(Volume total) => total - First(PartCount - 1, total);
+
+    /// <summary>How much of another part goes with so much of the first: its part ÷ the first one's, to the nearest microlitre.</summary>
+    /// <param name="first">What is taken of the first part.</param>
+    /// <param name="part">Which other part, counting from 1: 1 is B.</param>
+    public Volume PartWith(Volume first, int part)
+    {
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(part, PartCount - 1);
+        return Volume.FromMicrolitres(
+            decimal.ToInt64(Math.Round(first.Microlitres * _parts[part] / _parts[0], MidpointRounding.AwayFromZero)));
+    }
+
+    /// <summary>How many parts there are beside the first and the water: 0 for "1+39", 1 for "1+2+100".</summary>
+    public int OtherPartCount => PartCount - 2;
 
     /// <summary>The working solution that so much of the (first) source makes.</summary>
     public Volume TotalFrom(Volume source) =>

@@ -16,8 +16,8 @@ namespace Ledger.Core.Planning;
 public sealed record BathOutlook(
     string Item, Bath? Bath, bool IsFirst, Area Before, Area After, bool? Fits, Money Share, string Word, string Proposal)
 {
-    /// <summary>What must be measured out for the bath or baths that are to be mixed first; null when none is, or it is not known.</summary>
-    public Quantity? ToMix { get; init; }
+    /// <summary>What must be measured out of each item for the bath or baths that are to be mixed first; none where none is, or it is not known.</summary>
+    public IReadOnlyList<(string Item, Quantity Amount)> ToMix { get; init; } = [];
 
     /// <summary>The baths of which the user must name one: F4 or F9; empty when there is nothing to choose.</summary>
     public string Choices { get; init; } = "";

@@ -8,11 +8,11 @@ using NodaTime;
 
 namespace Ledger.Core.Planning;
 
-/// <summary>Looks at the baths that a session would go through: do they fit, and if not, is it time to rotate or to mix anew?</summary>
+/// <summary>Looks at the baths that a session would go through: do they fit, and if not, is it time to rotate or to mix a fresh one?</summary>
 internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
 {
     /// <summary>
-    /// Every bath that is used again, the fixer first: the one that counts the work, then the one that stands second after it.
+    /// Every bath that is used again, the fixer first: the one that counts the work, then the second bath of its pair.
     /// </summary>
     /// <param name="process">The process.</param>
     /// <param name="named">The baths the user named, if any.</param>
@@ -35,7 +35,7 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
     }
 
     private static BathOutlook Open(SessionBath wanted) => new(
-        wanted.Item, null, IsFirst: true, Area.Zero, Area.Zero, Fits: false, Money.Zero, $"several baths of {wanted.Item} would do",
+        wanted.Item, null, IsFirst: true, Area.Zero, Area.Zero, Fits: false, Money.Zero, $"several baths of {wanted.Item} can be used",
         $"name {wanted.Choices}")
     {
         Choices = wanted.Choices,
@@ -50,8 +50,7 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
             item, null, IsFirst: true, Area.Zero, Area.Zero, Fits: false, Money.Zero, $"no bath of {item} is in use",
             $"mix {volume} of {item}{(dilution is null ? "" : $" {dilution}")}")
         {
-            ToMix = step.WorkingVolume is { } toMix && dilution is not null && holdings.Item(item)?.Unit == Unit.Millilitre
-                ? Quantity.Of(dilution.SourceIn(toMix)) : null,
+            ToMix = step.WorkingVolume is { } toMix ? ToMix(item, dilution, toMix) : [],
         };
     }
 
@@ -71,12 +70,25 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
             bath.Item, bath, IsFirst: true, bath.WorkedWeighted, after, word.Length == 0,
             share.UsedUpBy(after) - share.UsedUpBy(bath.WorkedWeighted), word, word.Length == 0 ? "" : Proposal(bath))
         {
-            ToMix = word.Length == 0 ? null : ToMix(bath, IsAtCeiling(bath) ? 2 : 1),
+            ToMix = word.Length == 0 ? [] : ToMix(bath, IsAtCeiling(bath) ? 2 : 1),
         };
     }
 
-    private Quantity? ToMix(Bath bath, int baths) => holdings.Item(bath.Item)?.Unit != Unit.Millilitre ? null
-        : Quantity.Of(bath.Dilution.SourceIn(bath.WorkingVolume) * baths);
+    private IReadOnlyList<(string Item, Quantity Amount)> ToMix(Bath bath, int baths) =>
+        [.. ToMix(bath.Item, bath.Dilution, bath.WorkingVolume).Select(mix => (mix.Item, mix.Amount with { Base = mix.Amount.Base * baths }))];
+
+    /// <summary>What goes into a bath of a liquid, its other parts among it; none for a powder, which must be weighed out.</summary>
+    private IReadOnlyList<(string Item, Quantity Amount)> ToMix(string code, Dilution? dilution, Volume volume)
+    {
+        if (dilution is null || holdings.Item(code) is not { Unit: Unit.Millilitre } item)
+            return [];
+        var first = dilution.SourceIn(volume);
+        return
+        [
+            (item.Code, Quantity.Of(first)),
+            .. OtherPart.Beside(item, dilution, first).Where(part => part.Item is not null).Select(part => (part.Item!, Quantity.Of(part.Measured))),
+        ];
+    }
 
     private bool IsAtCeiling(Bath bath) => holdings.SecondAfter(bath) is { } second && holdings.IsAtCeiling(second);
 
@@ -86,7 +98,7 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
         if (reading.EndedBy is { } end)
             return end == BathEnd.Age && reading.GoodUntil is { } good
                 ? $"{bath.Code} was good until {Dates.Text(good.Date)} ({reading.AgeDays} days old)"
-                : $"{bath.Code} has ended by {end.Name()}";
+                : $"{bath.Code} is {end.State()}";
         return bath.TotalCapacity is { } capacity && after > capacity
             ? $"{bath.Code} would be at {after.ToText(style)} of {capacity.ToText(style)} ({bath.Capacity!.Basis})"
             : "";
@@ -96,14 +108,14 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
     {
         var concentrate = Quantity.Of(bath.Dilution.SourceIn(bath.WorkingVolume)).ToText(holdings.Settings.Style);
         var mix = holdings.Item(bath.Item)?.Unit == Unit.Millilitre
-            ? $"mix {bath.WorkingVolume.ToText(holdings.Settings.Style)} of {bath.Item} {bath.Dilution} anew ({concentrate})"
-            : $"mix {bath.WorkingVolume.ToText(holdings.Settings.Style)} of {bath.Item} anew";
+            ? $"mix {bath.WorkingVolume.ToText(holdings.Settings.Style)} of {bath.Item} {bath.Dilution} ({concentrate})"
+            : $"mix {bath.WorkingVolume.ToText(holdings.Settings.Style)} of {bath.Item}";
         if (holdings.SecondAfter(bath) is not { } second)
-            return $"pour out {bath.Code} and {mix}";
+            return $"discard {bath.Code} and {mix}";
         var ceiling = holdings.Settings.RotationCeiling;
         return IsAtCeiling(bath)
-            ? $"the pair has been rotated {second.Rotations} times, the ceiling is {ceiling}: pour out both and {mix} twice"
-            : $"rotate: pour out {bath.Code}, move {second.Code} up to first place, and {mix} as the second";
+            ? $"the pair was rotated {second.Rotations} of {ceiling} times; discard both baths and mix a fresh pair: {mix}, twice"
+            : $"rotate the pair: discard {bath.Code}, move {second.Code} up, and {mix} as the new second bath";
     }
 
     /// <summary>The second bath takes the film too, but its capacity is counted only once it stands first; its age counts at once.</summary>
@@ -113,9 +125,9 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
         var word = reading.EndedBy is null ? "" : Trouble(reading, bath.WorkedWeighted);
         return new(
             bath.Item, bath, IsFirst: false, bath.WorkedWeighted, bath.WorkedWeighted, word.Length == 0, Money.Zero, word,
-            word.Length == 0 ? "" : $"mix {bath.WorkingVolume.ToText(holdings.Settings.Style)} of {bath.Item} {bath.Dilution} anew in its place")
+            word.Length == 0 ? "" : $"mix {bath.WorkingVolume.ToText(holdings.Settings.Style)} of {bath.Item} {bath.Dilution} in its place")
         {
-            ToMix = word.Length == 0 ? null : ToMix(bath, 1),
+            ToMix = word.Length == 0 ? [] : ToMix(bath, 1),
         };
     }
 }

@@ -24,8 +24,17 @@ public static class PlannedDeveloper
         if (lines.Any(line => line.Developer is not null || line.DeveloperWeight is not null || !batches.Contains(Key(line.Item, line.Group))))
             return lines;
         var trays = batches.ToDictionary(group => group.Key, group => new Trays([.. group]), StringComparer.OrdinalIgnoreCase);
-        return [.. lines.Select(line => line.Fate == Fate.Dummy ? line : line with { Developer = trays[Key(line.Item, line.Group)].Take(line.Sheets) })];
+        return [.. lines.Select(line => line.Fate == Fate.Dummy ? line : Measured(line, trays[Key(line.Item, line.Group)].Take(line.Sheets)))];
     }
+
+    private static SessionLine Measured(SessionLine line, List<BatchDeveloper> batches) => batches.Count == 0 ? line : line with
+    {
+        Developer = batches.Aggregate(default(Volume), (sum, batch) => sum + batch.Measured),
+        OtherParts =
+        [
+            .. batches[0].OtherParts.Select((_, part) => batches.Aggregate(default(Volume), (sum, batch) => sum + batch.OtherParts[part].Measured)),
+        ],
+    };
 
     private static string Key(string film, string group) => $"{film.Trim()}\n{group.Trim()}";
 
@@ -35,21 +44,21 @@ public static class PlannedDeveloper
         private int _batch;
         private int _filled;
 
-        /// <summary>The developer of the batches that begin with so many more sheets; null when none does.</summary>
-        public Volume? Take(int sheets)
+        /// <summary>The developer of the batches that begin with so many more sheets.</summary>
+        public List<BatchDeveloper> Take(int sheets)
         {
-            Volume? developer = null;
+            List<BatchDeveloper> developers = [];
             for (var left = sheets; left > 0 && _batch < batches.Count;)
             {
                 if (_filled == 0 && batches[_batch].Developer is { } begun)
-                    developer = (developer ?? default) + begun.Measured;
+                    developers.Add(begun);
                 var taken = Math.Min(left, batches[_batch].Sheets.Count - _filled);
                 (left, _filled) = (left - taken, _filled + taken);
                 if (_filled == batches[_batch].Sheets.Count)
                     (_batch, _filled) = (_batch + 1, 0);
             }
 
-            return developer;
+            return developers;
         }
     }
 }

@@ -75,11 +75,8 @@ internal sealed class PlannedTrays(SessionPlanDraft draft)
         var parts = new List<TrayPart>();
         if (first is not null)
         {
-            var code = first.Item.Code;
-            parts.Add(new(
-                first.OtherParts.Count > 0 ? $"{code} A" : code, Quantity.Of(first.Measured),
-                first.Measured == first.Need.Concentrate ? null : Quantity.Of(first.Need.Concentrate)));
-            parts.AddRange(first.OtherParts.Select((part, i) => new TrayPart($"{code} {(char)('B' + i)}", Quantity.Of(part))));
+            parts.Add(Measured(first.Item.Code, first.Measured, first.Need.Concentrate));
+            parts.AddRange(first.OtherParts.Select(part => Measured(part.Name, part.Measured, part.Exact)));
             parts.Add(new("water", Quantity.Of(first.Water)));
         }
         else if (step is { Item: { } item, Amount: { } amount })
@@ -89,6 +86,9 @@ internal sealed class PlannedTrays(SessionPlanDraft draft)
             Volume = first?.Need.WorkingVolume ?? step.WorkingVolume, IsPerBatch = true, Minutes = null,
         });
     }
+
+    private static TrayPart Measured(string what, Volume measured, Volume exact) =>
+        new(what, Quantity.Of(measured), measured == exact ? null : Quantity.Of(exact));
 
     private List<TrayPart> Parts(ProcessStep step, Bath? bath)
     {
@@ -102,10 +102,13 @@ internal sealed class PlannedTrays(SessionPlanDraft draft)
         if (step.Per == StepPer.Sheet)
             return [new($"{item} for each sheet", step.AmountEach)];
         var amount = (step.Per == StepPer.Batch ? step.AmountIn(draft.Loads) : step.DrawnFor(draft.Loads))!.Value;
+        List<TrayPart> parts = [new(item, amount)];
+        if (amount.Unit == Unit.Millilitre)
+            parts.AddRange(step.OthersBeside(draft.Item(item), amount).Select(part => new TrayPart(part.Name, Quantity.Of(part.Measured))));
         if (volume is not { } whole)
-            return [new(item, amount)];
-        var rest = amount.Unit == Unit.Millilitre ? Math.Max(0, whole.Microlitres - amount.Base) : whole.Microlitres;
-        return rest == 0 ? [new(item, amount)] : [new(item, amount), new("water", new(rest, Unit.Millilitre))];
+            return parts;
+        var rest = Math.Max(0, whole.Microlitres - parts.Sum(part => part.Amount is { Unit: Unit.Millilitre } poured ? poured.Base : 0));
+        return rest == 0 ? parts : [.. parts, new("water", new(rest, Unit.Millilitre))];
     }
 
     /// <summary>A bath that is not there yet, or that the user has not named yet.</summary>

@@ -15,7 +15,8 @@ internal sealed class PlannedUses(SessionPlanDraft draft)
         foreach (var batch in draft.Batches)
             Add(batch.Film, batch.Film.Of(batch.Sheets.Count(sheet => sheet.Known is null)));
         foreach (var step in draft.Process.UsedUp)
-            Add(draft.Item(step.Item!), step.DrawnFor(draft.Loads)!.Value);
+            foreach (var (code, amount) in step.Drawn(draft.Item(step.Item!), draft.Loads))
+                Add(draft.Item(code), amount);
         return
         [
             .. _portions.GroupBy(portion => portion.Item.Code, StringComparer.OrdinalIgnoreCase)
@@ -31,6 +32,9 @@ internal sealed class PlannedUses(SessionPlanDraft draft)
             return;
         foreach (var developer in draft.Batches.Select(batch => batch.Developer).OfType<BatchDeveloper>().Take(1))
             Add(developer.Item, new(draft.Batches.Sum(batch => batch.Developer?.Measured.Microlitres ?? 0), Unit.Millilitre));
+        foreach (var part in draft.Batches.SelectMany(batch => batch.Developer?.OtherParts ?? []).Where(part => part.Item is not null)
+            .GroupBy(part => part.Item!))
+            Add(draft.Item(part.Key), new(part.Sum(one => one.Measured.Microlitres), Unit.Millilitre));
     }
 
     private void Add(Item item, Quantity portion)

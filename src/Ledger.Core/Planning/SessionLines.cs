@@ -1,4 +1,5 @@
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 
 namespace Ledger.Core.Planning;
@@ -10,14 +11,17 @@ internal static class SessionLines
     {
         var line = new SessionLine { Item = batch.Film.Code, Sheets = 0, Group = batch.Group };
         var known = batch.Sheets.Select(sheet => sheet.Known).OfType<Film.Sheet>().ToList();
+        IReadOnlyList<Volume> others = [.. batch.Developer?.OtherParts.Select(part => part.Measured) ?? []];
         var counted = batch.Sheets.Count - known.Count;
         if (known.Count > 0)
             yield return line with
             {
                 Sheets = known.Count, From = string.Join(", ", known.Select(sheet => sheet.Id)), Developer = batch.Developer?.Measured,
+                OtherParts = others,
             };
         if (counted > 0)
-            yield return line with { Sheets = counted, Developer = known.Count == 0 ? batch.Developer?.Measured : null };
+            yield return known.Count > 0 ? line with { Sheets = counted }
+                : line with { Sheets = counted, Developer = batch.Developer?.Measured, OtherParts = others };
         if (batch.HasDummy)
             yield return line with { Sheets = 1, Fate = Fate.Dummy };
     }

@@ -46,8 +46,11 @@ public sealed record SessionPlan
     /// <summary>Whether there is enough of everything that is usable, and as far as that can be said room in the baths.</summary>
     public bool CanRun => Shortages.Count == 0 && Baths.All(bath => bath.Fits != false);
 
-    /// <summary>Whether of every bath it can be said that it fits.</summary>
-    public bool IsSure => Baths.All(bath => bath.Fits is not null);
+    /// <summary>Whether there are parts of solutions that no item stands for.</summary>
+    public bool HasUnknownParts { get; init; }
+
+    /// <summary>Whether it can be said of every bath that it fits, and of every solution what goes into it.</summary>
+    public bool IsSure => !HasUnknownParts && Baths.All(bath => bath.Fits is not null);
 
     /// <summary>All sheets and rolls, without dummies.</summary>
     public int Sheets => Batches.Sum(batch => batch.Sheets.Count);

@@ -42,6 +42,13 @@ internal sealed class SessionPlanDraft
 
     public int SheetCount => Batches.Sum(batch => batch.Sheets.Count);
 
+    /// <summary>The parts of solutions that no item stands for, so that nothing can be said of them.</summary>
+    public IReadOnlyList<string> UnknownParts =>
+    [
+        .. Process.Steps.Where(step => step is { Use: StepUse.OneShot, Item: not null })
+            .Select(step => OtherPart.Unknown(Item(step.Item!), step.Dilution ?? Item(step.Item!).Dilution)).OfType<string>(),
+    ];
+
     /// <summary>What lies in the trays together, batch by batch.</summary>
     public IReadOnlyList<TrayLoad> Loads => [.. Batches.Select(batch => new TrayLoad(batch.Film.Format, batch.Sheets.Count))];
 
@@ -56,7 +63,7 @@ internal sealed class SessionPlanDraft
     {
         var film = Item(line.Film);
         if (film.Format is null)
-            throw new RefusedException(RefusalKind.NotAccepted, $"{film.Code} is no film and cannot be developed");
+            throw new RefusedException(RefusalKind.NotAccepted, $"{film.Code} is a {film.Kind.Name()} and cannot be developed; name a film");
         if (line.Count is < 1 or > MostSheets)
             throw new RefusedException(
                 RefusalKind.NotAccepted, $"the {film.Unit.Plural()} of {film.Code} must be from 1 to {MostSheets}, not {line.Count}");

@@ -46,6 +46,7 @@ public static class SessionPlanning
             Uses = uses,
             Shortages = new Shortages(draft).Of(uses, baths),
             Baths = baths,
+            HasUnknownParts = draft.UnknownParts.Count > 0,
             Cost = PlanCost.Of(uses, baths, draft.Batches, draft.SheetCount),
             Advice = new PlanAdvice(draft).All(baths),
             Cautions = [.. UsualCautions.Sentences, .. Own(draft), UsualCautions.Governs],

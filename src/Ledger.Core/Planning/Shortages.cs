@@ -1,4 +1,5 @@
 using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
 
 namespace Ledger.Core.Planning;
@@ -11,10 +12,12 @@ internal sealed class Shortages(SessionPlanDraft draft)
 
     /// <summary>What the baths that must be mixed first would take. At a pair's ceiling the first one's figure is for both.</summary>
     private IEnumerable<PlannedUse> ToMix(IEnumerable<BathOutlook> baths) => baths
-        .Where(bath => bath.ToMix is not null)
+        .Where(bath => bath.ToMix.Count > 0)
         .GroupBy(bath => bath.Item, StringComparer.OrdinalIgnoreCase)
-        .Select(mixes => PlannedUse.Of(
-            draft.Item(mixes.Key), [mixes.First().ToMix!.Value], draft.Holdings.ContainersOf(mixes.Key), draft.Day));
+        .SelectMany(mixes => mixes.First().ToMix)
+        .GroupBy(mix => mix.Item, StringComparer.OrdinalIgnoreCase)
+        .Select(mix => PlannedUse.Of(
+            draft.Item(mix.Key), mix.Select(one => one.Amount), draft.Holdings.ContainersOf(mix.Key), draft.Day));
 
     private string Cure(PlannedUse use)
     {
@@ -27,7 +30,7 @@ internal sealed class Shortages(SessionPlanDraft draft)
                 $"{string.Join(", ", use.Suspect.Select(container => container.Code))} {(use.Suspect.Count == 1 ? "is" : "are")} under suspicion "
                 + "and not used until cleared");
         if (!use.Expired.IsZero)
-            cures.Add($"{use.Expired.ToText(draft.Style)} more {(use.Expired.Base == 1 ? "is" : "are")} past the date, for tests only");
+            cures.Add($"{use.Expired.ToText(draft.Style)} more {(use.Expired.Base == 1 ? "is" : "are")} expired, for tests only");
         return string.Join("; ", cures);
     }
 
@@ -40,7 +43,7 @@ internal sealed class Shortages(SessionPlanDraft draft)
         var (left, batches) = (use.Usable.Base, 0);
         foreach (var batch in draft.Batches)
         {
-            if ((left -= batch.Developer?.Measured.Microlitres ?? 0) < 0)
+            if ((left -= Of(use.Item, batch)) < 0)
                 break;
             batches++;
         }
@@ -48,6 +51,11 @@ internal sealed class Shortages(SessionPlanDraft draft)
         var sheets = draft.Batches.Take(batches).Sum(batch => batch.Sheets.Count);
         return batches == 0 ? null : $"it is enough for {(batches == 1 ? "the first batch" : $"the first {batches} batches")} ({Sheets(sheets)})";
     }
+
+    /// <summary>What a batch takes of a developer, or of a part of it.</summary>
+    private static long Of(Item item, PlannedBatch batch) => batch.Developer is not { } developer ? 0
+        : item.Code == developer.Item.Code ? developer.Measured.Microlitres
+        : developer.OtherParts.Where(part => item.Code.Equals(part.Item, StringComparison.OrdinalIgnoreCase)).Sum(part => part.Measured.Microlitres);
 
     private static string Sheets(int count) => count == 1 ? "1 sheet" : $"{count} sheets";
 

@@ -11,11 +11,11 @@ namespace Ledger.Core.Sessions;
 /// <param name="OtherParts">Parts B, C… of a developer in several parts, as the graduate can measure them.</param>
 /// <param name="SheetsForDilution">The most sheets for which the dilution alone would be enough.</param>
 public sealed record BatchDeveloper(
-    Item Item, Dilution? Dilution, DeveloperNeed Need, Volume Measured, IReadOnlyList<Volume> OtherParts, int SheetsForDilution)
+    Item Item, Dilution? Dilution, DeveloperNeed Need, Volume Measured, IReadOnlyList<OtherPart> OtherParts, int SheetsForDilution)
 {
     /// <summary>What fills the tray up to the working volume.</summary>
     public Volume Water => Volume.FromMicrolitres(Math.Max(
-        0, Need.WorkingVolume.Microlitres - Measured.Microlitres - OtherParts.Sum(part => part.Microlitres)));
+        0, Need.WorkingVolume.Microlitres - Measured.Microlitres - OtherParts.Sum(part => part.Measured.Microlitres)));
 
     /// <summary>Reads what a batch takes; null when the step says neither a volume nor an amount of liquid.</summary>
     /// <param name="step">The developing step.</param>
@@ -29,11 +29,10 @@ public sealed record BatchDeveloper(
             return null;
         var dilution = step.Amount is null ? step.Dilution ?? developer.Dilution : null;
         var measured = Measure(need.Concentrate, need.ByArea, graduate);
-        var inTotal = dilution?.TotalFrom(need.Concentrate);
         return new(
             developer, dilution, need, measured,
-            dilution is null ? []
-                : [.. Enumerable.Range(1, dilution.PartCount - 2).Select(part => Measure(dilution.SourceIn(inTotal!.Value, part), default, graduate))],
+            [.. OtherPart.Beside(developer, step.Dilution ?? developer.Dilution, measured)
+                .Select(part => part with { Measured = Measure(part.Exact, default, graduate) })],
             Enough(need, developer, film));
     }
 

@@ -32,7 +32,8 @@ public sealed record Process(ProcessId Id, string Name, IReadOnlyList<ProcessSte
     public IEnumerable<ProcessStep> Reused => Steps.Where(step => step.Use == StepUse.Reused);
 
     /// <summary>
-    /// The steps that use something up, apart from the developer that is measured out for each batch. Part B of a developer has a step of its own.
+    /// The steps that use something up, apart from the developer that is measured out for each batch: part B comes with
+    /// part A where the item names it.
     /// </summary>
     public IEnumerable<ProcessStep> UsedUp =>
         Steps.Where(step => step is { Use: StepUse.OneShot, Item: not null } && !(ReferenceEquals(step, Developer) && step.IsByVolume));
@@ -107,6 +108,22 @@ public sealed record ProcessStep
             },
         };
     }
+
+    /// <summary>All that the session draws for the step: of its item, and of the items that are its other parts.</summary>
+    /// <param name="item">The step's item.</param>
+    /// <param name="batches">What lies in the trays together.</param>
+    public IEnumerable<(string Item, Quantity Amount)> Drawn(Item item, IReadOnlyList<TrayLoad> batches)
+    {
+        var first = DrawnFor(batches)!.Value;
+        yield return (item.Code, first);
+        foreach (var part in first.Unit == Unit.Millilitre ? OthersBeside(item, first) : [])
+            if (part.Item is { } code)
+                yield return (code, Quantity.Of(part.Measured));
+    }
+
+    /// <summary>Parts B, C… of the step's dilution beside so much of its item.</summary>
+    public IReadOnlyList<OtherPart> OthersBeside(Item item, Quantity first) =>
+        OtherPart.Beside(item, Dilution ?? item.Dilution, Volume.FromMicrolitres(first.Base));
 
     /// <summary>What goes into such a tray each time it is filled.</summary>
     public Quantity? AmountIn(IEnumerable<TrayLoad> batches) => AmountFor(Largest(batches));

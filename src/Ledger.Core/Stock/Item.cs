@@ -83,6 +83,9 @@ public sealed record Item
     /// <summary>The code of the powder or concentrate that this stock solution is mixed from; null when it is bought as it is.</summary>
     public string? StockOf { get; init; }
 
+    /// <summary>The codes of the items that are part B, C… of its dilution, in that order: of 1+2+100 one; none for a dilution in one part.</summary>
+    public IReadOnlyList<string> OtherParts { get; init; } = [];
+
     /// <summary>Whether it is paper, which never goes through a bath for film.</summary>
     public bool IsPaper => Role is ItemRole.ResinCoatedPaper or ItemRole.FibrePaper;
 

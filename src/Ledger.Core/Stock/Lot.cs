@@ -24,6 +24,12 @@ public sealed record Lot(
     /// <summary>Why nothing of it is used until that is cleared; null for nothing.</summary>
     public Suspicion? Suspicion { get; init; }
 
+    /// <summary>
+    /// Whether somebody said what it cost, be it nothing, as a gift does. Otherwise <see cref="Cost"/> is only what is known of it: its share of
+    /// shipping and duty.
+    /// </summary>
+    public bool IsPriced { get; init; } = true;
+
     /// <summary>Whether it was mixed here from a powder or concentrate: then <see cref="ReceivedOn"/> is the day of mixing.</summary>
     public bool IsMixed { get; init; }
 

@@ -21,6 +21,7 @@ public sealed record ShelfReading
             container is { IsPast: false, IsSuspect: true }).Sum(container => container.Container.Held.Base));
         Dead = item.Of(Containers.Where(container => container.IsUsable)
             .Sum(container => (container.Container.Held - container.Container.Drawable(item.DeadVolume)).Base));
+        Unpriced = item.Of(Containers.Where(container => !container.Container.Lot.IsPriced).Sum(container => container.Container.Held.Base));
         Value = new(Containers.Sum(container => container.Container.Value.Millionths));
     }
 
@@ -45,8 +46,11 @@ public sealed record ShelfReading
     /// <summary>The part that is still good and can be drawn.</summary>
     public Quantity Usable => OnHand - Expired - Suspect - Dead;
 
-    /// <summary>What all of it cost.</summary>
+    /// <summary>What all of it cost, as far as it is known.</summary>
     public Money Value { get; }
+
+    /// <summary>The part that came without a price, so that <see cref="Value"/> is not all of it.</summary>
+    public Quantity Unpriced { get; }
 
     /// <summary>Whether there is less than the user's own lower limit.</summary>
     public bool IsBelowMinimum => Item.MinimumOnHand is { } minimum && Usable < minimum;

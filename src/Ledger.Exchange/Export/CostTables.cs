@@ -11,7 +11,8 @@ namespace Ledger.Exchange.Export;
 /// </summary>
 public static class CostTables
 {
-    private static readonly string[] Sheets = ["sheets_used", "negatives", "keepers", "per_sheet_used", "per_negative", "per_keeper"];
+    private static readonly string[] Sheets = ["sheets_used", "negatives", "keepers", "unpriced_sheets", "per_sheet_used", "per_negative",
+        "per_keeper"];
     private static readonly string[] Uses = ["film_cost", "chemistry", "supplies", "prints", "waste", "used"];
 
     /// <summary>The tables of a ledger, from its first day to today, by the formula of its settings.</summary>
@@ -45,11 +46,12 @@ public static class CostTables
 
     private static ExportedTable EachSheet(CostReading all) => new(
         "cost_by_sheet",
-        ["sheet", "negative", "session", "date", "film", "fate", "film_cost", "developer", "other_chemistry", "supplies", "total"],
+        ["sheet", "negative", "session", "date", "film", "fate", "film_cost", "developer", "other_chemistry", "supplies", "total", "is_complete"],
         all.Sheets.Select(sheet => (IReadOnlyList<string?>)
         [
             sheet.Sheet, sheet.Negative, sheet.Session, Dates.Text(sheet.Date), sheet.Item, Core.Sessions.Fates.Name(sheet.Fate),
             .. Texts(sheet.Film, sheet.Developer, sheet.OtherChemistry, sheet.Supplies, sheet.Total),
+            sheet.IsComplete ? "yes" : "no",
         ]));
 
     /// <summary>Opening + bought = film_cost + chemistry + supplies + prints + waste + on hand + in baths, in every row.</summary>
@@ -80,12 +82,13 @@ public static class CostTables
         ledger.Prices(ledger.Today).Select(price => (IReadOnlyList<string?>)
         [
             price.Item, Dates.Text(price.Date), Scaled.ToText(price.Lot.Value, 0), Scaled.ToText(price.Quantity.Value, 6),
-            price.Quantity.Unit.Name(), .. Texts(price.Cost, price.PerUnit), price.Currency ?? currency,
+            price.Quantity.Unit.Name(), .. price.IsPriced ? Texts(price.Cost, price.PerUnit) : [null, null], price.Currency ?? currency,
         ]));
 
     private static IEnumerable<string?> Figures(FilmCost cost) =>
     [
-        Scaled.ToText(cost.SheetsUsed, 0), Scaled.ToText(cost.Negatives, 0), Scaled.ToText(cost.Keepers, 0), cost.PerSheetUsed?.ToString(),
+        Scaled.ToText(cost.SheetsUsed, 0), Scaled.ToText(cost.Negatives, 0), Scaled.ToText(cost.Keepers, 0),
+        Scaled.ToText(cost.Unpriced, 0), cost.PerSheetUsed?.ToString(),
         cost.PerNegative?.ToString(), cost.PerKeeper?.ToString(),
     ];
 

@@ -47,10 +47,12 @@ public static class CostReport
             Each(all.PerNegative, "a negative", all.Negatives), Each(all.PerSheetUsed, "a sheet used", all.SheetsUsed),
             Each(all.PerKeeper, "a keeper", all.Keepers),
         ]);
+        foreach (var stock in costs.Facts.Unpriced)
+            yield return new Paragraph(stock.Sentence(style));
         if (costs is { CountsPractice: false, Practice: { SheetsUsed: > 0 } practice })
             yield return new Paragraph($"{practice.SheetsUsed} for practice, {practice.Total.Text(style)}, are left out of these figures.");
 
-        Figure Each(Money? cost, string label, long count) => new(cost?.Text(style) ?? "-", label, $"of {Scaled.ToText(count, 0)}");
+        Figure Each(Money? cost, string label, long count) => new(UnpricedStock.Mark(cost, all.IsComplete, style), label, $"of {Scaled.ToText(count, 0)}");
     }
 
     /// <summary>Months, or years when there are too many months for the width of a page.</summary>
@@ -120,8 +122,10 @@ public static class CostReport
 
     private static IReadOnlyList<string> Row(string name, FilmCost film, MeasureStyle style) =>
     [
-        name, Scaled.ToText(film.SheetsUsed, 0), Scaled.ToText(film.Negatives, 0), Scaled.ToText(film.Keepers, 0), film.Total.Text(style),
-        film.PerSheetUsed?.Text(style) ?? "-", film.PerNegative?.Text(style) ?? "-", film.PerKeeper?.Text(style) ?? "-",
+        name, Scaled.ToText(film.SheetsUsed, 0), Scaled.ToText(film.Negatives, 0), Scaled.ToText(film.Keepers, 0),
+        UnpricedStock.Mark(film.Total, film.IsComplete, style),
+        UnpricedStock.Mark(film.PerSheetUsed, film.IsComplete, style), UnpricedStock.Mark(film.PerNegative, film.IsComplete, style),
+        UnpricedStock.Mark(film.PerKeeper, film.IsComplete, style),
     ];
 
     /// <summary>Exact to the millionth, so that it can be checked with a pencil.</summary>
@@ -138,7 +142,7 @@ public static class CostReport
                 ["+ waste", costs.Waste.ToString()], ["+ on hand now", costs.OnHand.ToString()], ["+ still in baths", costs.StillInBaths.ToString()],
             ]) { FiguresFrom = 1 };
         yield return new Paragraph(costs.Reconciles
-            ? $"Both sides are {costs.Spent}."
+            ? $"Both sides are {costs.Spent}{(costs.IsComplete ? "." : ", as far as there are prices.")}"
             : "It does not reconcile: run `trayledger check`.");
     }
 

@@ -19,7 +19,7 @@ public static class MixingSheet
             .. Before(plan, style),
             .. plan.Trays.SelectMany(tray => Tray(tray, plan, style)),
             new Heading("Batches"),
-            new Paragraph("The sheets go in and come out in the order in which they stand. The lowest sheet of the stack moves to the top."),
+            new Paragraph("Sheets go in and come out in the order of the list. A shuffle moves the lowest sheet of the stack to the top."),
             .. plan.Batches.SelectMany(batch => Batch(batch, style)),
             .. Supplies(plan, style),
             new Blanks(["temperature", "began", "ended", "remarks"]),
@@ -36,7 +36,7 @@ public static class MixingSheet
             .Concat(plan.Advice).ToList();
         if (words.Count > 0)
         {
-            yield return new Heading("Before you begin");
+            yield return new Heading("Before you start");
             yield return new Points(words);
         }
     }
@@ -68,10 +68,8 @@ public static class MixingSheet
         var figures = new List<Figure>();
         if (batch.Developer is { } developer)
         {
-            figures.Add(new(
-                developer.Measured.ToText(style), developer.OtherParts.Count > 0 ? $"{developer.Item.Code} A" : developer.Item.Code,
-                developer.Measured == developer.Need.Concentrate ? "" : $"exactly {developer.Need.Concentrate.ToText(style)}"));
-            figures.AddRange(developer.OtherParts.Select((part, i) => new Figure(part.ToText(style), $"{developer.Item.Code} {(char)('B' + i)}")));
+            figures.Add(Measured(developer.Item.Code, developer.Measured, developer.Need.Concentrate, style));
+            figures.AddRange(developer.OtherParts.Select(part => Measured(part.Name, part.Measured, part.Exact, style)));
             figures.Add(new(developer.Water.ToText(style), $"water, to make {developer.Need.WorkingVolume.ToText(style)}"));
         }
 
@@ -80,11 +78,14 @@ public static class MixingSheet
         if (batch.TurnAtMinutes is { } turn)
             figures.Add(new(GroupTimes.Clock(turn), "turn the stack"));
         if (batch.ShuffleEverySeconds is { } seconds)
-            figures.Add(new($"{Scaled.ToText(seconds, 1)} s", batch.InTray == 1 ? "move the sheet" : "move a sheet"));
+            figures.Add(new($"{Scaled.ToText(seconds, 1)} s", batch.InTray == 1 ? "shuffle the sheet" : "shuffle a sheet"));
         if (figures.Count > 0)
             yield return new LargeFigures(figures);
         yield return new Ticks([.. batch.Sheets.Select(Sheet), .. batch.HasDummy ? ["a dummy: a rejected sheet beside the lone one"] : Array.Empty<string>()]);
     }
+
+    private static Figure Measured(string what, Volume measured, Volume exact, MeasureStyle style) =>
+        new(measured.ToText(style), what, measured == exact ? "" : $"exactly {exact.ToText(style)}");
 
     private static string Sheet(PlannedSheet sheet) => $"{sheet.Number}. {sheet}".TrimEnd().TrimEnd('.') + (sheet.ToString().Length == 0 ? "." : "");
 

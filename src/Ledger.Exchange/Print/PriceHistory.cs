@@ -16,8 +16,8 @@ internal static class PriceHistory
             yield break;
         yield return new Heading("Prices on the shelf");
         yield return new Paragraph("What each delivery cost with its share of shipping, duty and tax, less discount.");
-        foreach (var item in items.Where(item => item.Select(price => price.PerUnit).Distinct().Count() > 1))
-            yield return Chart(item.Key, [.. item], to, settings);
+        foreach (var item in items.Where(item => item.Where(price => price.IsPriced).Select(price => price.PerUnit).Distinct().Count() > 1))
+            yield return Chart(item.Key, [.. item.Where(price => price.IsPriced)], to, settings);
         yield return new Grid(
             ["item", "date", "came", "cost", "each", "change"],
             [.. items.SelectMany(item => Rows([.. item], settings.Style))]) { FiguresFrom = 2 };
@@ -35,7 +35,7 @@ internal static class PriceHistory
     private static IEnumerable<IReadOnlyList<string>> Rows(IReadOnlyList<LotPrice> prices, MeasureStyle style) => prices.Select((price, i) =>
         (IReadOnlyList<string>)
         [
-            price.Item, Dates.Text(price.Date), price.Quantity.ToText(style), price.Cost.Text(style), price.PerUnitText(style),
+            price.Item, Dates.Text(price.Date), price.Quantity.ToText(style), price.CostText(style), price.PerUnitText(style),
             i > 0 && price.PercentMoreThan(prices[i - 1]) is { } percent and not 0 ? $"{(percent > 0 ? "+" : "")}{Scaled.ToText(percent, 1)} %" : "",
         ]);
 }

@@ -43,10 +43,12 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
     {
         if (said.Key.StartsWith(Horizon.Prefix, StringComparison.Ordinal))
             return Position.Start;
+        if (IsForAlways(said))
+            return Position.Start;
         if (HasUsualValue(said.Kind, said.Name!))
             return IsOfTheBeginning(said) ? Position.Start : standing.PositionOf(said);
         var first = log.Definitions(said.Kind, said.Name!).Where(one => standing.Holds(one.Key))
-            .OrderBy(standing.PositionOf).FirstOrDefault();
+            .MinBy(one => one.RecordedAt, StringComparer.Ordinal);
         return first is null || first.Key == said.Key ? Position.Start : standing.PositionOf(said);
     }
 
@@ -57,18 +59,33 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
     public IReadOnlyList<(string Kind, string Name)> ChangedFrom(Position from) =>
     [
         .. inside.Connection.Query<DefinedRow>(
-            "SELECT DISTINCT kind AS Kind, name AS Name FROM said WHERE name IS NOT NULL AND (date, ord) >= (@Date, @Ord)",
+            "SELECT DISTINCT kind AS Kind, name AS Name FROM said WHERE name IS NOT NULL "
+            + "AND ((date, ord) >= (@Date, @Ord) OR EXISTS (SELECT 1 FROM said a WHERE a.about = said.key))",
             new { from.Date, from.Ord }).Select(row => (row.Kind, row.Name)),
     ];
 
     /// <summary>The definitions of a thing that hold and have effect before a position, in their order.</summary>
     public IEnumerable<Said> Before(string kind, string name, Position position) =>
-        log.Definitions(kind, name).Where(one => standing.Holds(one.Key)).Select(one => (Said: one, From: EffectiveFrom(one)))
+        InEffect(kind, name).Select(one => (Said: one, From: EffectiveFrom(one)))
             .Where(one => one.From == Position.Start || one.From < position).OrderBy(one => one.From).Select(one => one.Said);
 
     /// <summary>Whether a definition that holds has effect only from a position on. How things are shown follows the settings of now.</summary>
     private bool IsOtherwise(string kind, string name, Position position) => !IsOfDisplay(kind, name)
-        && log.Definitions(kind, name).Any(one => standing.Holds(one.Key) && EffectiveFrom(one) >= position);
+        && InEffect(kind, name).Any(one => EffectiveFrom(one) >= position);
+
+    /// <summary>Whether a definition has no effect any more, since a later one says what has been so always.</summary>
+    public bool IsSuperseded(Said said) =>
+        said.Name is { } name && standing.Holds(said.Key) && InEffect(said.Kind, name).All(one => one.Key != said.Key);
+
+    /// <summary>The definitions of a thing that hold, without those before the last one that is for always.</summary>
+    private IEnumerable<Said> InEffect(string kind, string name)
+    {
+        var hold = log.Definitions(kind, name).Where(one => standing.Holds(one.Key)).ToList();
+        var always = hold.Where(IsForAlways).Select(one => one.RecordedAt).Max(StringComparer.Ordinal);
+        return always is null ? hold : hold.Where(one => string.CompareOrdinal(one.RecordedAt, always) >= 0);
+    }
+
+    private bool IsForAlways(Said said) => FromDay.IsAlways(standing.TextOf(said, out _)[CommonFields.FromDay]);
 
     /// <summary>Units and language of what is shown are no part of what happened.</summary>
     private static bool IsOfDisplay(string kind, string name) => kind == Setting && Core.Journal.Setting.Named(name) is { IsOfDisplay: true };
@@ -129,8 +146,12 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
         }
     }
 
-    private Decision Decide(Said said, Holdings holdings, LocalDate today) => PostingRules.Decide(
-        standing.EntryOf(said, ReadingTerms.Of(holdings, today)), holdings, new JournalReader(inside), today, log.Names(said.Key));
+    /// <summary>It was accepted on its own day, which is no objection on an earlier one that it reaches back to.</summary>
+    private Decision Decide(Said said, Holdings holdings, LocalDate today)
+    {
+        var entry = standing.EntryOf(said, ReadingTerms.Of(holdings, today));
+        return PostingRules.Decide(entry, holdings, new JournalReader(inside), LocalDate.Max(today, entry.Date), log.Names(said.Key));
+    }
 
     /// <summary>The number of a definition's entry; 0 for what an earlier version defined, whose rows stand there already.</summary>
     private long Number(string key) =>

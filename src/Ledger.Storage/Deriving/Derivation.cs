@@ -122,7 +122,7 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
             """,
             new { from.Date, from.Ord })
         .Where(head => changed.Contains(head.Key) || _log.Find(head.Key) is not { } said || !Definitions.IsOne(said)
-            || Definitions.EffectiveFrom(said) != Position.Start),
+            || (Definitions.EffectiveFrom(said) != Position.Start && !Definitions.IsSuperseded(said))),
     ];
 
     /// <summary>Where an entry stands: an amendment may have given it another day or another place.</summary>
@@ -183,5 +183,5 @@ internal sealed class NoLongerHoldsException(Head entry, Refusal refusal)
     : Exception($"entry {entry.Number} of {entry.Date} ({entry.Summary}) would no longer hold: {refusal.Sentence}")
 {
     /// <summary>The refusal of the change.</summary>
-    public Refusal Refusal => new(RefusalKind.DependedOn, $"{Message}; take back or put right entry {entry.Number} first");
+    public Refusal Refusal => new(RefusalKind.DependedOn, $"{Message}; take back or put right entry {entry.Number} first") { Entry = entry.Number };
 }

@@ -40,11 +40,11 @@ internal sealed class EntryWriter(SqliteConnection connection)
         return number;
     }
 
-    /// <summary>Writes that an entry was taken back or put right; what follows from it is derived by the caller.</summary>
-    public long WriteAct(Posting act, Instant recordedAt, Position position, ReadingTerms terms)
+    /// <summary>Writes what is said and its head in the journal; what follows from it is derived by the caller.</summary>
+    public long WriteHeadOnly(Posting posting, Instant recordedAt, Position position, ReadingTerms terms)
     {
-        Say(act, recordedAt, position, terms);
-        return WriteHead(act, recordedAt, position);
+        Say(posting, recordedAt, position, terms);
+        return WriteHead(posting, recordedAt, position);
     }
 
     /// <summary>Writes the head of something that was said elsewhere; what it moves is derived by the caller.</summary>

@@ -38,12 +38,15 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
             var entry = entries[outcomes.Count];
             if (NumberOf(entry) is { } number)
                 outcomes.Add(new AlreadyPosted(number));
+            else if (IsForAlways(entry))
+                outcomes.Add(Always(entry));
             else if (entry.Before.Length > 0 && !IsAct(entry))
                 outcomes.Add(InBetween(entry));
             else if (IsAct(entry))
                 outcomes.Add(Act(entry));
             else if (IsLate(entry))
-                outcomes.AddRange(Late([.. entries.Skip(outcomes.Count).TakeWhile(later => !IsAct(later) && later.Before.Length == 0)]));
+                outcomes.AddRange(Late(
+                    [.. entries.Skip(outcomes.Count).TakeWhile(later => !IsAct(later) && !IsForAlways(later) && later.Before.Length == 0)]));
             else
                 outcomes.Add(Append(entry));
             done(outcomes.Count);
@@ -53,12 +56,14 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
     }
 
     /// <summary>Whether other entries follow from it, so that it is not simply the last one.</summary>
-    public bool ChangesThePast(Entry entry) => IsAct(entry) || entry.Before.Length > 0 || IsLate(entry);
+    public bool ChangesThePast(Entry entry) => IsAct(entry) || IsForAlways(entry) || entry.Before.Length > 0 || IsLate(entry);
 
     private long? NumberOf(Entry entry) => entry.FormerKeys.Prepend(entry.Key).Select(_past.NumberOf).FirstOrDefault(found => found is not null);
 
     /// <summary>An undo of an entry whose words were not kept is an entry like others: it moves back what was moved.</summary>
     private bool IsAct(Entry entry) => entry is Amendment || (entry is Undo undo && Target(undo.Number, undo.Reference) is not { IsSaid: false });
+
+    private static bool IsForAlways(Entry entry) => entry is Definition { IsForAlways: true };
 
     private JournalEntry? Target(long number, string? key) => key is null ? _past.Find(number) : _past.Find(key);
 
@@ -97,6 +102,23 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
             case var other:
                 throw new InvalidOperationException($"a decision is neither accepted nor refused: {other}");
         }
+    }
+
+    /// <summary>A definition that reaches back to the beginning: all that happened is decided once more under it.</summary>
+    private PostOutcome Always(Entry entry)
+    {
+        if (PostingRules.Decide(entry, Now, _past, today) is not Accepted { Posting: var posting })
+            return new NotPosted(((Refused)PostingRules.Decide(entry, Now, _past, today)).Refusal);
+        var things = Things([entry]);
+        holdings.Forget();
+        return Guarded(() =>
+        {
+            var recordedAt = _log.Next(now);
+            var position = new Position(Dates.Text(entry.Date), SaidLog.OrdOf(recordedAt));
+            var number = new EntryWriter(connection).WriteHeadOnly(posting, recordedAt, position, ReadingTerms.Of(Now, today));
+            holdings.Forget();
+            return new Posted(number, posting with { Effects = _derivation.From(Position.Start, [], [], things).Effects });
+        });
     }
 
     /// <summary>An entry that is recorded before another one of its day.</summary>
@@ -184,7 +206,7 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
             var before = EffectOf(root);
             var recordedAt = _log.Next(now);
             var place = new Position(Dates.Text(target.Date), ord ?? SaidLog.OrdOf(recordedAt));
-            var number = new EntryWriter(connection).WriteAct(act, recordedAt, place, ReadingTerms.Of(Now, today));
+            var number = new EntryWriter(connection).WriteHeadOnly(act, recordedAt, place, ReadingTerms.Of(Now, today));
             CountActs(root.Key);
             if (Problem(root) is { } problem)
                 return new NotPosted(problem);
@@ -210,7 +232,7 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
             return null;
         var root = _log.Find(amendment.Reference!)!;
         if (change.Value.Length == 0)
-            return root.Ord;
+            return SaidLog.OrdOf(SaidLog.Moment(root.RecordedAt));
         var day = amendment.Changes.LastOrDefault(other => other.Line == 0 && other.Field == CommonFields.Date.Name)?.Value
             ?? _derivation.Standing.PositionOf(root).Date;
         if (PostingRules.PlaceBefore(change.Value, Dates.Parse(day) ?? today, _past, out refusal) is not { } next)

@@ -72,6 +72,9 @@ internal sealed class SaidLog(SqliteConnection connection)
     /// <summary>A moment as the file has it.</summary>
     public static string Text(Instant recordedAt) => Stamp.Format(recordedAt);
 
+    /// <summary>A moment as it was.</summary>
+    public static Instant Moment(string text) => Stamp.Parse(text).Value;
+
     /// <summary>Adds a row that is recorded after all others.</summary>
     public void Append(Said said)
     {

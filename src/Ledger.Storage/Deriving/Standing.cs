@@ -60,7 +60,8 @@ internal sealed class Standing(SaidLog log)
     /// <summary>Where the entry stands: its day may have been put right.</summary>
     public Position PositionOf(Said said)
     {
-        var date = TextOf(said, out _)[CommonFields.Date];
+        var text = TextOf(said, out _);
+        var date = text[CommonFields.FromDay] is { Length: > 0 } from && !FromDay.IsAlways(from) ? from : text[CommonFields.Date];
         var moved = log.About(said.Key).Where(act => act.Kind == AmendmentName && Holds(act.Key))
             .LastOrDefault(act => Changes(act).Any(IsPlace));
         return new(date.Length > 0 ? date : said.Date, moved is null ? said.Ord : moved.Ord);

@@ -9,6 +9,7 @@ namespace Ledger.Storage.Reading;
 internal sealed class CostReader(Snapshot snapshot)
 {
     private const long Supplier = 1, LostOrGained = 5, Discarded = 6;
+    private HashSet<long> _unpricedBaths = [];
 
     /// <param name="from">The first day.</param>
     /// <param name="to">The last day.</param>
@@ -16,14 +17,18 @@ internal sealed class CostReader(Snapshot snapshot)
     public CostFacts Read(LocalDate from, LocalDate to, LocalDate? fatesOn = null)
     {
         var period = (From: Dates.Text(from), To: Dates.Text(to));
-        var baths = Baths(period.From, period.To);
+        var (unpriced, baths) = (new UnpricedReader(snapshot), Baths(period.From, period.To));
+        _unpricedBaths = unpriced.Baths;
         var added = Added(period, baths.Keys);
         var work = Work(period, baths, added);
         var outside = Outside(period);
         List<StockLoss> losses =
         [
             .. outside.Where(row => row.Place != Supplier && (row.Value != 0 || row.Quantity != 0))
-                .Select(row => new StockLoss(Days.Read(row.Date), row.Item, Named.Kind(row.Kind), row.Quantity, new(row.Value))),
+                .Select(row => new StockLoss(Days.Read(row.Date), row.Item, Named.Kind(row.Kind), row.Quantity, new(row.Value))
+                {
+                    Unpriced = row.Unpriced,
+                }),
         ];
         return new(
             from,
@@ -35,8 +40,9 @@ internal sealed class CostReader(Snapshot snapshot)
             FilmLoss.Of(losses),
             Net(LostOrGained, outside),
             [.. baths.Values.Select(row => ToUse(row, added))],
-            Sessions(period, work, Dates.Text(fatesOn ?? to)))
+            Sessions(period, work, unpriced.Sessions, Dates.Text(fatesOn ?? to)))
         {
+            Unpriced = unpriced.Stock(period),
             Prints = Prints(period, work),
             Losses = losses,
         };
@@ -63,7 +69,8 @@ internal sealed class CostReader(Snapshot snapshot)
             """
             SELECT e.date AS Date, i.code AS Item, i.kind AS Kind, iif(m.to_place IN (1, 5, 6), m.to_place, m.from_place) AS Place,
                 sum(iif(m.to_place IN (1, 5, 6), m.quantity, -m.quantity)) AS Quantity,
-                sum(iif(m.to_place IN (1, 5, 6), m.value, -m.value)) AS Value
+                sum(iif(m.to_place IN (1, 5, 6), m.value, -m.value)) AS Value,
+                sum(iif(l.is_priced = 1, 0, iif(m.to_place IN (1, 5, 6), m.quantity, -m.quantity))) AS Unpriced
             FROM entry e CROSS JOIN movement m ON m.entry_id = e.id CROSS JOIN lot l ON l.id = m.lot_id
                 CROSS JOIN item i ON i.id = l.item_id
             WHERE e.date BETWEEN @From AND @To AND (m.to_place IN (1, 5, 6) OR m.from_place IN (1, 5, 6))
@@ -106,17 +113,18 @@ internal sealed class CostReader(Snapshot snapshot)
         """,
         new { baths = Json.Array(baths), period.From, period.To }).ToLookup(row => row.PlaceId);
 
-    private static BathUse ToUse(BathRow row, ILookup<long, AddedRow> added) => new(
+    private BathUse ToUse(BathRow row, ILookup<long, AddedRow> added) => new(
         ToShare(row, added), Area.FromHundredths(row.WorkedBefore), Area.FromHundredths(row.WorkedAfter), row.WasMixedBefore == 1,
         row.EndedOn is not null)
     {
         EndedOn = Days.ReadOptional(row.EndedOn),
     };
 
-    private static BathShare ToShare(BathRow row, ILookup<long, AddedRow> added) => new(
+    private BathShare ToShare(BathRow row, ILookup<long, AddedRow> added) => new(
         row.Code, new(row.Value), Area.FromHundredths(Share.Of(row.CapacityPerLitre, row.WorkingVolume, 1_000_000)))
     {
         Place = new(row.PlaceId),
+        IsPriced = !_unpricedBaths.Contains(row.PlaceId),
         IsWeighted = row.IsWeighted == 1,
         TopUps =
         [
@@ -127,8 +135,8 @@ internal sealed class CostReader(Snapshot snapshot)
         ],
     };
 
-    private IReadOnlyList<SessionUse> Sessions((string From, string To) period, ILookup<long, BathPart> work,
-        string fatesOn)
+    private IReadOnlyList<SessionUse> Sessions(
+        (string From, string To) period, ILookup<long, BathPart> work, HashSet<long> unpriced, string fatesOn)
     {
         var used = Used(period);
         var films = new FilmUseReader(snapshot);
@@ -149,6 +157,7 @@ internal sealed class CostReader(Snapshot snapshot)
                 new { period.From, period.To })
             .Select(row => ToSession(row, used, lines, work) with
             {
+                IsPriced = !unpriced.Contains(row.Number),
                 Sheets = names[row.Number].ToDictionary(sheet => sheet.Position, sheet => sheet.Name),
             }),
         ];
@@ -210,7 +219,7 @@ internal sealed class CostReader(Snapshot snapshot)
         .ToLookup(row => row.Number, row => new BathPart(
             ToShare(baths[row.PlaceId], added), Area.FromHundredths(row.After - row.Weighted), Area.FromHundredths(row.After)));
 
-    internal sealed record OutsideRow(string Date, string Item, string Kind, long Place, long Quantity, long Value);
+    internal sealed record OutsideRow(string Date, string Item, string Kind, long Place, long Quantity, long Value, long Unpriced);
 
     internal sealed record BathRow(
         long PlaceId, string Code, long IsWeighted, long WorkingVolume, long CapacityPerLitre, long WasMixedBefore, string? EndedOn, long Value,

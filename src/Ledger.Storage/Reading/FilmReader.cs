@@ -148,7 +148,7 @@ internal sealed class FilmReader(Snapshot snapshot)
     private Dictionary<long, Lot> Lots(IEnumerable<long> lots, Holdings holdings, string asOf) => snapshot.Connection.Query<LotRow>(
         """
         SELECT l.id AS Id, i.code AS Item, e.date AS ReceivedOn, l.quantity AS Quantity, l.cost AS Cost, l.batch AS Batch,
-            l.expires_on AS ExpiresOn, l.storage AS Storage,
+            l.expires_on AS ExpiresOn, l.storage AS Storage, l.is_priced AS IsPriced,
             (SELECT s.exposure_index FROM lot_exposure_index s CROSS JOIN standing_entry se ON se.id = s.entry_id
                 WHERE s.lot_id = l.id AND se.date <= @asOf ORDER BY se.date DESC, se.ord DESC LIMIT 1) AS ExposureIndex
         FROM json_each(@lots) wanted JOIN lot l ON l.id = wanted.value JOIN item i ON i.id = l.item_id JOIN entry e ON e.id = l.entry_id
@@ -156,7 +156,7 @@ internal sealed class FilmReader(Snapshot snapshot)
         new { lots = Json.Array(lots), asOf })
         .ToDictionary(row => row.Id, row => new Lot(
             new(row.Id), row.Item, Days.Read(row.ReceivedOn), holdings.Item(row.Item)!.Of(row.Quantity), new(row.Cost), row.Batch,
-            Days.ReadOptional(row.ExpiresOn), row.Storage) { ExposureIndex = (int?)row.ExposureIndex });
+            Days.ReadOptional(row.ExpiresOn), row.Storage) { ExposureIndex = (int?)row.ExposureIndex, IsPriced = row.IsPriced == 1 });
 
     /// <summary>The note that holds for each sheet: the last one.</summary>
     private Dictionary<long, Exposure> Exposures(IEnumerable<long> sheets, string asOf) => snapshot.Connection.Query<ExposureRow>(
@@ -215,7 +215,8 @@ internal sealed class FilmReader(Snapshot snapshot)
         long Id, long LotId, long Cost, long BoxId, string Box, long SideId, string Side, string LoadedOn, long At, string Since);
 
     internal sealed record LotRow(
-        long Id, string Item, string ReceivedOn, long Quantity, long Cost, string Batch, string? ExpiresOn, string Storage, long? ExposureIndex);
+        long Id, string Item, string ReceivedOn, long Quantity, long Cost, string Batch, string? ExpiresOn, string Storage,
+        long IsPriced, long? ExposureIndex);
 
     internal sealed record ExposureRow(long SheetId, string Date, string Group, string Subject);
 

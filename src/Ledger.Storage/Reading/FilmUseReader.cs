@@ -16,8 +16,9 @@ internal sealed class FilmUseReader(Snapshot snapshot)
         var changed = Changed(period, fatesOn);
         return snapshot.Connection.Query<LineRow>(
             """
-            SELECT s.entry_id AS Number, i.code AS Item, s.lot_id AS Lot, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost, s.fate AS Fate, l.batch AS Batch,
-                i.fixer_factor AS Factor,
+            SELECT s.entry_id AS Number, i.code AS Item, s.lot_id AS Lot, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost, s.fate AS Fate,
+                l.batch AS Batch,
+                i.fixer_factor AS Factor, l.is_priced AS IsPriced,
                 sum(s.sheets) OVER (PARTITION BY s.entry_id ORDER BY s.number) AS Last
             FROM standing_entry e CROSS JOIN session_sheets s ON s.entry_id = e.id CROSS JOIN lot l ON l.id = s.lot_id
                 CROSS JOIN item i ON i.id = l.item_id
@@ -44,11 +45,13 @@ internal sealed class FilmUseReader(Snapshot snapshot)
         if (changed.Count == 0 || !Enumerable.Range(0, (int)row.Sheets)
             .Any(i => changed.ContainsKey((row.Number, first + i))))
             return [new FilmUse(row.Item, row.Sheets, Area.FromHundredths(row.Area), new(row.Cost), fate)
-                { Lot = new(row.Lot), Number = row.Batch, FixerFactorThousandths = row.Factor }];
+                { Lot = new(row.Lot), Number = row.Batch, FixerFactorThousandths = row.Factor, IsPriced = row.IsPriced == 1 }];
         return Share.Split(row.Cost, new long[row.Sheets]).Select((cost, i) => new FilmUse(
             row.Item, 1, Area.FromHundredths(row.Area / row.Sheets), new(cost),
-                changed.GetValueOrDefault((row.Number, first + i), fate))
-            { Lot = new(row.Lot), Number = row.Batch, FixerFactorThousandths = row.Factor });
+            changed.GetValueOrDefault((row.Number, first + i), fate))
+        {
+            Lot = new(row.Lot), Number = row.Batch, FixerFactorThousandths = row.Factor, IsPriced = row.IsPriced == 1,
+        });
     }
 
     /// <summary>The sheets, by their position in a session, that had another fate by a day than at their
@@ -65,8 +68,9 @@ internal sealed class FilmUseReader(Snapshot snapshot)
         .GroupBy(row => (row.Session, row.Position)).ToDictionary(group => group.Key,
             group => Named.Fate(group.Last().Fate));
 
-    internal sealed record LineRow(long Number, string Item, long Lot, long Sheets, long Area, long Cost, string Fate,
-        string Batch, int Factor, long Last);
+    internal sealed record LineRow(
+        long Number, string Item, long Lot, long Sheets, long Area, long Cost, string Fate, string Batch, int Factor,
+        long IsPriced, long Last);
 
     internal sealed record NameRow(long Session, long Position, long Sheet, string? Negative);
 

@@ -27,7 +27,8 @@ internal sealed class HandlingReader(Snapshot snapshot)
     private IEnumerable<HandlingRow> Handlings() => snapshot.Connection.Query<HandlingRow>(
         """
         SELECT item_id AS ItemId, floating_lid_days AS FloatingLidDays, density AS Density, dead_volume AS DeadVolume,
-            replenisher AS Replenisher, replenisher_ceiling AS ReplenisherCeilingPercent, stock_of AS StockOf, indicator AS Indicator
+            replenisher AS Replenisher, replenisher_ceiling AS ReplenisherCeilingPercent, stock_of AS StockOf, indicator AS Indicator,
+            other_parts AS OtherParts
         FROM item_handling
         """);
 
@@ -48,6 +49,7 @@ internal sealed class HandlingReader(Snapshot snapshot)
         ReplenisherCeilingPercent = row.ReplenisherCeilingPercent,
         Indicator = row.Indicator,
         StockOf = row.StockOf,
+        OtherParts = row.OtherParts is { } parts ? parts.Split(", ") : [],
         OtherCapacities = capacities,
     };
 
@@ -55,7 +57,7 @@ internal sealed class HandlingReader(Snapshot snapshot)
 
     internal sealed record HandlingRow(
         long ItemId, int? FloatingLidDays, int? Density, long? DeadVolume, long? Replenisher, int? ReplenisherCeilingPercent,
-        string? StockOf, string? Indicator);
+        string? StockOf, string? Indicator, string? OtherParts);
 
     internal sealed record FormulaRow(
         long ItemId, string Version, int? SealedDays, int? OpenedFullDays, int? OpenedPartDays, int? WorkingFullDays, int? WorkingPartDays,

@@ -31,6 +31,7 @@ internal sealed class HoldingsReader(Snapshot snapshot)
         foreach (var jug in new JugReader(snapshot).All(asOf).Where(jug => jug.HandedOverOn is null))
             holdings.Put(jug);
         new OrderReader(snapshot).ReadInto(holdings);
+        new SnoozeReader(snapshot).ReadInto(holdings);
         var last = snapshot.Connection.QuerySingle<LastRow>(
             "SELECT (SELECT max(id) FROM place) AS Place, (SELECT coalesce(max(id), 0) FROM lot) AS Lot");
         holdings.LastPlace = Math.Max(last.Place, Places.FirstFree - 1);
@@ -62,7 +63,7 @@ internal sealed class HoldingsReader(Snapshot snapshot)
                 l.cost AS Cost, l.batch AS Batch, l.expires_on AS ExpiresOn, l.storage AS Storage, c.size AS Size,
                 (SELECT min(oe.date) FROM opening o CROSS JOIN standing_entry oe ON oe.id = o.entry_id
                     WHERE o.place_id = c.place_id AND oe.date <= @asOf) AS OpenedOn, coalesce(lo.formula, '') AS Formula,
-                lo.mixed_from IS NOT NULL AS IsMixed
+                lo.mixed_from IS NOT NULL AS IsMixed, l.is_priced AS IsPriced
             FROM json_each(@places) held JOIN container c ON c.place_id = held.value JOIN place p ON p.id = c.place_id
             JOIN lot l ON l.id = c.lot_id JOIN item i ON i.id = l.item_id JOIN entry e ON e.id = l.entry_id
             LEFT JOIN lot_origin lo ON lo.lot_id = l.id
@@ -74,7 +75,7 @@ internal sealed class HoldingsReader(Snapshot snapshot)
             if (!lots.TryGetValue(row.LotId, out var lot))
                 lots[row.LotId] = lot = new(
                     new(row.LotId), item.Code, Days.Read(row.ReceivedOn), item.Of(row.Quantity), new(row.Cost), row.Batch,
-                    Days.ReadOptional(row.ExpiresOn), row.Storage) { Formula = row.Formula, IsMixed = row.IsMixed == 1 };
+                    Days.ReadOptional(row.ExpiresOn), row.Storage) { Formula = row.Formula, IsMixed = row.IsMixed == 1, IsPriced = row.IsPriced == 1 };
             var balance = balances[row.PlaceId].Single();
             yield return new(
                 new(row.PlaceId), row.Code, lot, item.Of(row.Size), item.Of(balance.Quantity), new(balance.Value), Days.ReadOptional(row.OpenedOn));
@@ -85,7 +86,7 @@ internal sealed class HoldingsReader(Snapshot snapshot)
 
     internal sealed record ContainerRow(
         long PlaceId, string Code, long LotId, string Item, string ReceivedOn, long Quantity, long Cost, string Batch, string? ExpiresOn,
-        string Storage, long Size, string? OpenedOn, string Formula, long IsMixed);
+        string Storage, long Size, string? OpenedOn, string Formula, long IsMixed, long IsPriced);
 }
 
 /// <summary>What a place holds of a lot.</summary>

@@ -14,7 +14,7 @@ internal sealed class PriceReader(Snapshot snapshot)
         .. snapshot.Connection.Query<PriceRow>(
             """
             SELECT i.code AS Item, e.date AS Date, l.id AS Lot, l.quantity AS Quantity, i.unit AS Unit, l.cost AS Cost,
-                l.currency AS Currency
+                l.currency AS Currency, l.is_priced AS IsPriced
             FROM item i CROSS JOIN lot l ON l.item_id = i.id CROSS JOIN standing_entry e ON e.id = l.entry_id
             WHERE (@item IS NULL OR i.code = @item) AND e.date <= @asOf
                 AND EXISTS (SELECT 1 FROM movement m WHERE m.lot_id = l.id AND m.entry_id = l.entry_id AND m.from_place = 1)
@@ -27,16 +27,20 @@ internal sealed class PriceReader(Snapshot snapshot)
     /// <summary>The last delivery that cost something.</summary>
     public LotPrice? LastPrice(string item, LocalDate by) => snapshot.Connection.Query<PriceRow>(
         """
-        SELECT i.code AS Item, e.date AS Date, l.id AS Lot, l.quantity AS Quantity, i.unit AS Unit, l.cost AS Cost, l.currency AS Currency
+        SELECT i.code AS Item, e.date AS Date, l.id AS Lot, l.quantity AS Quantity, i.unit AS Unit, l.cost AS Cost, l.currency AS Currency,
+            l.is_priced AS IsPriced
         FROM item i CROSS JOIN lot l ON l.item_id = i.id CROSS JOIN standing_entry e ON e.id = l.entry_id
-        WHERE i.code = @item AND e.date <= @by AND l.cost > 0
+        WHERE i.code = @item AND e.date <= @by AND l.cost > 0 AND l.is_priced = 1
             AND EXISTS (SELECT 1 FROM movement m WHERE m.lot_id = l.id AND m.entry_id = l.entry_id AND m.from_place = 1)
         ORDER BY l.id DESC LIMIT 1
         """,
         new { item, by = Dates.Text(by) }).Select(ToPrice).FirstOrDefault();
 
     private static LotPrice ToPrice(PriceRow row) => new(
-        row.Item, Days.Read(row.Date), new(row.Lot), new(row.Quantity, Units.Named(row.Unit)!.Value), new(row.Cost), row.Currency);
+        row.Item, Days.Read(row.Date), new(row.Lot), new(row.Quantity, Units.Named(row.Unit)!.Value), new(row.Cost), row.Currency)
+    {
+        IsPriced = row.IsPriced == 1,
+    };
 
     public IReadOnlyList<StockMove> StockMoves(LocalDate asOf) =>
     [
@@ -62,7 +66,7 @@ internal sealed class PriceReader(Snapshot snapshot)
         }),
     ];
 
-    internal sealed record PriceRow(string Item, string Date, long Lot, long Quantity, string Unit, long Cost, string? Currency);
+    internal sealed record PriceRow(string Item, string Date, long Lot, long Quantity, string Unit, long Cost, string? Currency, long IsPriced);
 
     internal sealed record MoveRow(long Entry, string Date, string Item, string Kind, long Lot, long Change, long Value, long Other, long IsDeveloper);
 }

@@ -18,6 +18,7 @@ internal sealed class StoryReader(Snapshot snapshot)
         var row = snapshot.Connection.QueryFirstOrDefault<SheetRow>(
             """
             SELECT s.id AS Id, i.code AS Item, l.batch AS Batch, box.code AS Box, side.code AS Side, s.cost AS Cost, came.date AS CameOn,
+                l.is_priced AS IsPriced,
                 (SELECT p.code FROM sheet_move m JOIN standing_entry e ON e.id = m.entry_id JOIN place p ON p.id = m.to_place
                     WHERE m.sheet_id = s.id AND e.date <= @day ORDER BY e.date DESC, e.ord DESC LIMIT 1) AS Place
             FROM sheet s JOIN standing_entry came ON came.id = s.entry_id JOIN lot l ON l.id = s.lot_id JOIN item i ON i.id = l.item_id
@@ -35,6 +36,7 @@ internal sealed class StoryReader(Snapshot snapshot)
             Box = row.Box,
             Place = row.Place ?? row.Box,
             Film = new(row.Cost),
+            IsPriced = row.IsPriced == 1,
             LoadedOn = row.Side is null ? null : Days.Read(row.CameOn),
             Side = row.Side,
             Exposure = Exposure(id, day),
@@ -171,7 +173,8 @@ internal sealed class StoryReader(Snapshot snapshot)
         new { id, fate.Entry, fate.Batch }).Select(row => row.Negative ?? $"{new SheetId(row.Sheet)} ({row.Fate})");
 
     internal sealed record SheetRow(
-        long Id, string Item, string Batch, string Box, string? Side, long Cost, string CameOn, string? Place);
+        long Id, string Item, string Batch, string Box, string? Side, long Cost, string CameOn, long IsPriced,
+        string? Place);
 
     internal sealed record StepRow(long Entry, string Date, string Summary);
 

@@ -9,6 +9,9 @@ public sealed record CheckReport(long Entries, long Movements, IReadOnlyList<str
     /// <summary>Those problems that <see cref="LedgerFile.Mend"/> puts right: what is wrong there follows from what was recorded.</summary>
     public IReadOnlyList<string> Mendable { get; init; } = [];
 
+    /// <summary>What is not wrong, but may be other than it looks, a sentence each.</summary>
+    public IReadOnlyList<string> Remarks { get; init; } = [];
+
     /// <summary>Whether nothing is wrong.</summary>
     public bool Ok => Problems.Count == 0;
 

@@ -49,6 +49,7 @@ internal sealed class Checker(Snapshot snapshot)
             [.. problems.Select(problem => problem.Sentence)])
         {
             Mendable = [.. problems.Where(problem => problem.IsMendable).Select(problem => problem.Sentence)],
+            Remarks = problems.Count == 0 ? [.. PossiblyUnpriced()] : [],
         };
 
         static Func<IEnumerable<Problem>> Recorded(Func<IEnumerable<string>> check) =>
@@ -82,6 +83,16 @@ internal sealed class Checker(Snapshot snapshot)
             }
         }
     }
+
+    /// <summary>Earlier versions kept a price that nobody had said as 0.00; that it was a gift is as possible.</summary>
+    private IEnumerable<string> PossiblyUnpriced() => snapshot.Connection.Query<string>(
+        """
+        SELECT format('entry %d of %s: %s came for 0.00; if that was no gift, what it cost is unknown: undo the entry and record the delivery again, '
+            || 'with its price or without one', e.id, e.date, i.code)
+        FROM lot l JOIN standing_entry e ON e.id = l.entry_id JOIN item i ON i.id = l.item_id LEFT JOIN lot_origin o ON o.lot_id = l.id
+        WHERE l.price = 0 AND l.is_priced = 1 AND o.mixed_from IS NULL AND NOT EXISTS (SELECT 1 FROM said s WHERE s.key = e.key)
+        ORDER BY e.date, e.ord, l.id
+        """);
 
     private long Count(string sql) => snapshot.Connection.Number(sql);
 

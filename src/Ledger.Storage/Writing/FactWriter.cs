@@ -1,6 +1,7 @@
 using Dapper;
 using Ledger.Core.Baths;
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
@@ -48,6 +49,7 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
             case OrderDelivered delivered: new OrderFactWriter(connection, entry).Write(delivered); break;
             case PriceRiseAnnounced announced: new OrderFactWriter(connection, entry).Write(announced.Rise); break;
             case OrderTermsSet set: new OrderFactWriter(connection, entry).Write(set.Terms); break;
+            case NoticeSnoozed snoozed: Write(snoozed.Snooze); break;
             default: throw new ArgumentException($"no table holds a {fact.GetType().Name}", nameof(fact));
         }
     }
@@ -56,6 +58,10 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
         "INSERT INTO suspicion (entry_id, lot_id, place_id, raised, reason) VALUES (@entry, @lot, @place, @raised, "
         + "@reason)",
         new { entry, lot, place, raised = isRaised ? 1 : 0, reason });
+
+    private void Write(Snooze snooze) => connection.Execute(
+        "INSERT INTO snooze (entry_id, notice, about, until, reason) VALUES (@entry, @Notice, @About, @Until, @Reason)",
+        new { entry, Notice = snooze.Notice.Name(), snooze.About, Until = Dates.Text(snooze.Until), snooze.Reason });
 
     private void Write(Item item) => connection.Execute(
         """
@@ -104,9 +110,10 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
         var (lot, paid) = (received.Lot, received.Paid);
         connection.Execute(
             """
-            INSERT INTO lot (id, entry_id, item_id, quantity, cost, batch, expires_on, storage, packs, price, discount, shipping, duty, currency, rate)
+            INSERT INTO lot (id, entry_id, item_id, quantity, cost, batch, expires_on, storage, packs, price, discount, shipping, duty, currency, rate,
+                is_priced)
             VALUES (@Id, @entry, (SELECT id FROM item WHERE code = @Item), @Quantity, @Cost, @Batch, @ExpiresOn, @Storage,
-                @Packs, @Price, @Discount, @Shipping, @Duty, @Currency, @Rate)
+                @Packs, @Price, @Discount, @Shipping, @Duty, @Currency, @Rate, @IsPriced)
             """,
             new
             {
@@ -114,7 +121,7 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
                 ExpiresOn = lot.ExpiresOn is { } day ? Dates.Text(day) : null, lot.Storage,
                 Packs = Scaled.PlainText(paid.Landed.Packs), Price = paid.Landed.Price.Millionths,
                 Discount = paid.Landed.Discount.Millionths, Shipping = paid.Landed.Shipping.Millionths, Duty = paid.Landed.Duty.Millionths,
-                paid.Currency, Rate = Scaled.PlainText(paid.Rate),
+                paid.Currency, Rate = Scaled.PlainText(paid.Rate), IsPriced = lot.IsPriced ? 1 : 0,
             });
         new HandlingWriter(connection).WriteOrigin(lot, mixedFrom: null);
     }
@@ -125,10 +132,12 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
         var lot = mixed.Lot;
         connection.Execute(
             """
-            INSERT INTO lot (id, entry_id, item_id, quantity, cost, batch, expires_on, storage, packs, price, discount, shipping, duty)
-            VALUES (@Id, @entry, (SELECT id FROM item WHERE code = @Item), @Quantity, @Cost, @Batch, NULL, @Storage, '0', 0, 0, 0, 0)
+            INSERT INTO lot (id, entry_id, item_id, quantity, cost, batch, expires_on, storage, packs, price, discount, shipping, duty,
+                is_priced)
+            VALUES (@Id, @entry, (SELECT id FROM item WHERE code = @Item), @Quantity, @Cost, @Batch, NULL, @Storage, '0', 0, 0, 0, 0, @IsPriced)
             """,
-            new { Id = lot.Id.Value, entry, lot.Item, Quantity = lot.Quantity.Base, Cost = lot.Cost.Millionths, lot.Batch, lot.Storage });
+            new { Id = lot.Id.Value, entry, lot.Item, Quantity = lot.Quantity.Base, Cost = lot.Cost.Millionths, lot.Batch, lot.Storage,
+                IsPriced = lot.IsPriced ? 1 : 0 });
         new HandlingWriter(connection).WriteOrigin(lot, mixed.From);
     }
 

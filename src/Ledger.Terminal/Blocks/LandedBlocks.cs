@@ -17,7 +17,7 @@ internal static class LandedBlocks
         List<(string What, string Held, Money Cost, string Each)> rows =
         [
             .. lots.Select(lot => (lot.Item, lot.Quantity.ToText(settings.Style), lot.Cost, Each(new(
-                lot.Item, lot.ReceivedOn, lot.Id, lot.Quantity, lot.Cost, null), settings.Style))),
+                lot.Item, lot.ReceivedOn, lot.Id, lot.Quantity, lot.Cost, null) { IsPriced = lot.IsPriced }, settings.Style))),
         ];
         if (rows.Count > 1)
             rows.Add(("together", "", new(lots.Sum(lot => lot.Cost.Millionths)), ""));

@@ -14,9 +14,9 @@ internal static class PriceBlocks
     /// <param name="style">How amounts are read.</param>
     public static IEnumerable<Block> Of(IReadOnlyList<LotPrice> all, MeasureStyle style)
     {
-        if (all.Count == 0)
+        if (!all.Any(price => price.IsPriced))
             yield break;
-        List<LotPrice> prices = [.. all.TakeLast(Most)];
+        List<LotPrice> prices = [.. all.Where(price => price.IsPriced).TakeLast(Most)];
         Bar[] bars = [.. prices.Select(price => new Bar(Dates.Text(price.Date), price.PerUnit.Amount, price.PerUnitText(style)))];
         yield return new($"A {prices[0].Quantity.Unit.Name()} of {prices[0].Item}, bought", width =>
         [

@@ -16,7 +16,7 @@ internal sealed class DropStepForm(ILedger ledger, Process process, ProcessStep 
 
     public override IReadOnlyList<string> Purpose => ["A step is taken out of a process. Sessions of the past keep the version they were run with."];
 
-    public override IReadOnlyList<IReadOnlyList<FormField>> Rows => [[Own["note"]]];
+    public override IReadOnlyList<IReadOnlyList<FormField>> Rows => [.. FromDayRow, [Own["note"]]];
 
     public override FormField First => Own["note"];
 

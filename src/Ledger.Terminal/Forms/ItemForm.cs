@@ -47,12 +47,12 @@ internal sealed class ItemForm : KindForm
 
     public override FormField First => _known is not null ? this["pack"] : this[this["item"].IsEmpty ? "item" : "name"];
 
-    protected override bool Asks(Field field) => Common.Contains(field.Name) || _kindNow switch
+    protected override bool Asks(Field field) => field == CommonFields.FromDay || Common.Contains(field.Name) || _kindNow switch
     {
         "film" => OfFilm.Contains(field.Name),
         "chemical" => !OfFilmAlone.Contains(field.Name),
         _ => false,
-    } || (_known is not null && field.Name != "unit" && !this[field.Name].IsEmpty && !IsSilent(field.Name));
+    } || (_known is not null && field.Name is not ("unit" or "from_day") && !this[field.Name].IsEmpty && !IsSilent(field.Name));
 
     protected override void OfferAll()
     {

@@ -131,6 +131,10 @@ internal class KindForm : FormModel
     /// <summary>Whether its place in the day is asked: only of what stands in the journal already; what is new comes last.</summary>
     protected virtual bool AsksPlace => false;
 
+    /// <summary>From which day a definition has effect, where it changes one: what is new reaches back in any case.</summary>
+    protected IEnumerable<IReadOnlyList<FormField>> FromDayRow =>
+        _own.Find("from_day") is { } from && (_kind.NamedBy is not { } named || Holdings.Defines(_kind.Name, _own[named.Name].Text)) ? [[from]] : [];
+
     /// <summary>Whether a line counts for nothing as it stands.</summary>
     protected virtual bool IsBlank(FieldBoxes line) => _kind.Line is { IsNeeded: false } && line.AreEmpty;
 
@@ -227,7 +231,8 @@ internal class KindForm : FormModel
         return null;
     }
 
-    private string LabelOf(Field field) =>
+    /// <summary>What a field is called in the form.</summary>
+    protected string LabelOf(Field field) =>
         (_own.Find(field) ?? _lines.Select(line => line.Find(field)).FirstOrDefault(box => box is not null))?.Label ?? field.Label;
 
     /// <summary>The fields row by row: the lines between those of the whole and the note.</summary>
@@ -238,7 +243,7 @@ internal class KindForm : FormModel
         var labels = lines.Append(above).Max(fields => FieldRows.LabelsOf(FieldRows.Of(fields, Abreast)));
         return
         [
-            .. FieldRows.Of(above, Abreast, labels), .. lines.SelectMany(line => FieldRows.Of(line, Abreast, labels)), [_own["note"]],
+            .. FieldRows.Of(above, Abreast, labels), .. lines.SelectMany(line => FieldRows.Of(line, Abreast, labels)), .. FromDayRow, [_own["note"]],
             .. AsksPlace && _own.Find("before") is { } place ? new IReadOnlyList<FormField>[] { [place] } : [],
             .. _own["anyway"].IsTicked ? new IReadOnlyList<FormField>[] { [_own["anyway"]] } : [],
         ];

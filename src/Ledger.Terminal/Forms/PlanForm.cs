@@ -56,7 +56,7 @@ internal sealed class PlanForm : SheetLines
     ];
 
     protected override IReadOnlyList<Block> More(Posting posting) => posting.Entry is PlannedSession { IsTrip: false } planned
-        ? new PlanBlocks(Holdings.Settings).Of(SessionPlanning.Of(planned.Request, Holdings, planned.On))
+        ? new PlanBlocks(Holdings.Settings, RefusalText.Of).Of(SessionPlanning.Of(planned.Request, Holdings, planned.On))
         : [];
 
     private IReadOnlyList<FormField> Row(FieldBoxes line) => IsKnown(line)
@@ -81,6 +81,15 @@ internal sealed class PlanForm : SheetLines
         if (Ledger.Sessions(Ledger.Today, null, 1) is not [var last])
             return null;
         this["process"].Begin(last.Process);
-        return TakeOver([.. Batches(last).Select(batch => new RequestedSheets { Film = batch.Film, Group = batch.Group, Count = batch.Sheets })]);
+        var again = WaitingFirst.In(SessionAgain.Of(last, Ledger.Said(last.Number) as SessionLog, Holdings), Holdings);
+        return TakeOver(
+        [
+            .. again.Lines.Where(line => line.Fate != Fate.Dummy).GroupBy(line => (line.Item, line.Group, IsKnown: line.From is not null))
+                .Select(lines => new RequestedSheets
+                {
+                    Film = lines.Key.Item, Group = lines.Key.Group, Count = lines.Sum(line => line.Sheets),
+                    From = lines.Key.IsKnown ? string.Join(", ", lines.Select(line => line.From)) : null,
+                }),
+        ]);
     }
 }

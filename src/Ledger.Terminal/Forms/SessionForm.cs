@@ -1,4 +1,5 @@
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Measures;
 using Ledger.Core.Planning;
@@ -11,6 +12,8 @@ namespace Ledger.Terminal.Forms;
 /// <summary>A session of developing.</summary>
 internal sealed class SessionForm : SheetLines
 {
+    /// <summary>The lines whose sheets were named because they wait, not by the user.</summary>
+    private readonly HashSet<FieldBoxes> _offered = [];
     private readonly SessionRecord? _last;
     private readonly string? _plan;
 
@@ -38,6 +41,7 @@ internal sealed class SessionForm : SheetLines
             ("item", last?.Lines[^1].Item ?? Films(ledger).FirstOrDefault()))
     {
         _last = last;
+        OfferWaiting();
     }
 
     /// <summary>There is one session at a time, whatever it is to be called.</summary>
@@ -78,6 +82,10 @@ internal sealed class SessionForm : SheetLines
     private static IEnumerable<string> Films(ILedger ledger) => ledger.HoldingsOn(ledger.Today).Items
         .Where(item => item is { Kind: Core.Stock.ItemKind.Film, IsPaper: false }).Select(item => item.Code);
 
+    /// <summary>Whether the developer has a part B that can be measured out apart from what the dilution asks.</summary>
+    private bool HasParts => Holdings.Process(this["process"].Text.Trim())?.Developer is { Item: { } code } step
+        && Holdings.Item(code) is { } developer && (step.Dilution ?? developer.Dilution)?.OtherPartCount > 0;
+
     private IEnumerable<IReadOnlyList<FormField>> Row(FieldBoxes line)
     {
         yield return [line["item"], line["sheets"], line["group"], line["developer_ml"], line["fate"]];
@@ -85,29 +93,59 @@ internal sealed class SessionForm : SheetLines
             yield break;
         yield return [line["from"], line["cause"]];
         yield return [line["container"], line["note"]];
+        if (!line["other_parts_ml"].IsEmpty || HasParts)
+            yield return [line["other_parts_ml"]];
     }
 
-    /// <summary>One line for each film and group of the last session; its concentrate is known as a sum and shared by area.</summary>
+    /// <summary>The batches of the last session with their doses and baths; sheets that wait are named first.</summary>
     private FormField? SameAgain()
     {
         if (_last is null)
             return null;
-        var batches = Batches(_last);
-        var developer = Share.Split(_last.Developer.Microlitres, [.. batches.Select(batch => batch.Area)]);
-        ClearLines();
-        for (var i = 0; i < batches.Count; i++)
+        var again = WaitingFirst.In(SessionAgain.Of(_last, Ledger.Said(_last.Number) as SessionLog, Holdings), Holdings);
+        TakeOver("session", again);
+        foreach (var line in Lines)
         {
-            var line = AddLine();
-            line["item"].Type(batches[i].Film);
-            line["sheets"].Type(Scaled.ToText(batches[i].Sheets, 0));
-            line["group"].Type(batches[i].Group);
-            line.Offer("developer_ml", developer[i] == 0 ? "" : $"{Scaled.InUnits(developer[i], 1000)}ml");
             line["developer_ml"].Type(line["developer_ml"].Text);
+            if (!line["from"].IsEmpty)
+                _offered.Add(line);
         }
 
-        this["process"].Begin(_last.Process);
+        this["process"].Begin(again.Process);
+        if (again.Bath is { } bath)
+            this["bath"].Begin(bath);
         OfferAll();
         return First;
+    }
+
+    /// <summary>Sheets that wait are offered before film out of a box.</summary>
+    private void OfferWaiting()
+    {
+        if (WaitingFirst.Batch(Holdings) is not { } waiting)
+            return;
+        var line = Lines[0];
+        Know(line);
+        line["item"].Begin(waiting.Film);
+        line["group"].Begin(waiting.Group);
+        line["sheets"].Begin(Scaled.ToText(waiting.Count, 0));
+        line["from"].Begin(waiting.From);
+        _offered.Add(line);
+    }
+
+    /// <summary>What was only offered gives way when a line is said to be about other film.</summary>
+    public override void Edited(FormField field)
+    {
+        base.Edited(field);
+        if (LineOf(field) is { } line && _offered.Contains(line) && !line["from"].IsTouched
+            && (line["item"] == field || line["group"] == field || line["sheets"] == field))
+            line["from"].Begin(Named(line));
+    }
+
+    /// <summary>As many of the sheets that wait as the line says; nothing when there are not so many.</summary>
+    private string? Named(FieldBoxes line)
+    {
+        var sheets = KnownSheets.Exposed(Holdings, line["item"].Text, line["group"].Text, Ledger.Today).Take((int)(line["sheets"].Figure ?? 0)).ToList();
+        return sheets.Count > 0 && sheets.Count == line["sheets"].Figure ? WaitingFirst.Names(sheets, Holdings) : null;
     }
 
     /// <summary>Gives the last sheet of a line to another line, which went through the trays with it and so measures out no developer.</summary>

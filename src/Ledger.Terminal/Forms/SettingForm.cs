@@ -12,7 +12,7 @@ internal sealed class SettingForm(ILedger ledger, Setting setting) : KindForm(le
     public override IReadOnlyList<string> Purpose => [setting.Purpose, $"It accepts {setting.Accepted}."];
 
     /// <summary>A value that stays as it is needs no entry.</summary>
-    public override Saving Save() => this["value"].Text.Trim() == setting.Text(Holdings.Settings)
+    public override Saving Save() => this["value"].Text.Trim() == setting.Text(Holdings.Settings) && this["from_day"].IsEmpty
         ? Saving.Not($"{setting.Name} stays as it is; nothing was written.") : base.Save();
 
     protected override IReadOnlyList<Block> More(Posting posting)

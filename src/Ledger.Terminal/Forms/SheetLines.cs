@@ -30,7 +30,7 @@ internal abstract class SheetLines : KindForm
     /// <summary>The keys of lines of sheets.</summary>
     protected IReadOnlyList<FormKey> SheetKeys =>
     [
-        new(Key.F3, "+4 sheets", "adds four sheets to the line with the cursor", at => Add(LineAt(at), OneBatch)),
+        new(Key.F3, "+4 sheets", "adds four sheets to the line with the cursor", at => Add(Counted(LineAt(at)), OneBatch)),
         new(Key.F4, "Line", "adds a line like the last one, for another batch", _ => Another()),
         new(Key.F5, "Drop", "takes the line with the cursor away", Drop),
     ];
@@ -77,6 +77,11 @@ internal abstract class SheetLines : KindForm
         return line;
     }
 
+    /// <summary>A line that only counts its sheets: one that names them cannot have more of them.</summary>
+    private FieldBoxes Counted(FieldBoxes line) => line["from"].IsEmpty ? line
+        : Lines.FirstOrDefault(other => other["from"].IsEmpty && other["item"].Text == line["item"].Text && other["group"].Text == line["group"].Text)
+            ?? Like(line);
+
     /// <summary>So many sheets more, or fewer.</summary>
     protected static FormField Add(FieldBoxes line, int sheets)
     {
@@ -111,11 +116,4 @@ internal abstract class SheetLines : KindForm
                 Know(line);
         }
     }
-
-    /// <summary>The sheets of the last session by film and group, dummies left out.</summary>
-    protected static IReadOnlyList<(string Film, string Group, int Sheets, long Area)> Batches(SessionRecord session) =>
-    [
-        .. session.Lines.Where(line => line.Fate != Fate.Dummy).GroupBy(line => (line.Item, line.Group)).Take(MostLines)
-            .Select(lines => (lines.Key.Item, lines.Key.Group, (int)lines.Sum(line => line.Sheets), lines.Sum(line => line.Area.Hundredths))),
-    ];
 }

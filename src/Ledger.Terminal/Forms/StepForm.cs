@@ -50,7 +50,7 @@ internal sealed class StepForm : ProcessForm
             [
                 [this["process"], step["step"], step["role"]], [step["item"], step["dilution"], step["amount"]],
                 [step["working_ml"], step["working_ml_by_format"]], [step["use"], step["per"]], [step["minutes"], step["temperature_c"]],
-                [step["note"]],
+                [step["note"]], .. FromDayRow,
             ];
         }
     }

@@ -37,7 +37,7 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
         "What a period cost, by month, session, year, film, process, developer, bath or emulsion number. The parts "
         + "add up to all that was used.",
         "By month and year it says why a negative cost more or less than before.",
-        "What was thrown away, and what was poured out with baths, stands in its month; by session and film it has a line of its own.",
+        "What was discarded, alone or with baths, stands in its month; by session and film it has a line of its own.",
     ];
 
     /// <inheritdoc/>
@@ -87,9 +87,9 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
             0 => slice.Name,
             1 => Scaled.ToText(slice.PerSheet.SheetsUsed, 0),
             2 => Scaled.ToText(slice.PerSheet.Negatives, 0),
-            3 => slice.PerSheet.PerSheetUsed?.Text(_settings.Style) ?? "-",
-            4 => slice.PerSheet.PerNegative?.Text(_settings.Style) ?? "-",
-            5 => slice.Used.Text(_settings.Style),
+            3 => UnpricedStock.Mark(slice.PerSheet.PerSheetUsed, slice.PerSheet.IsComplete, _settings.Style),
+            4 => UnpricedStock.Mark(slice.PerSheet.PerNegative, slice.PerSheet.IsComplete, _settings.Style),
+            5 => UnpricedStock.Mark(slice.Used, slice.PerSheet.IsComplete, _settings.Style),
             6 => slice.Film.Text(_settings.Style),
             7 => slice.Chemistry.Text(_settings.Style),
             8 => slice.Supplies.Text(_settings.Style),

@@ -15,6 +15,7 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
 {
     private const string All = "all film";
     private const string AddsUp = "All of it is accounted for.";
+    private const string KnownAddsUp = "All of it that has a price is accounted for.";
     private const string DoesNot = "This does not add up; run `trayledger check`.";
     private Settings _settings = Settings.Default;
     private CostFormula? _chosen;
@@ -94,10 +95,10 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
             1 => Text(film.SheetsUsed),
             2 => Text(film.Negatives),
             3 => Text(film.Keepers),
-            4 => film.PerSheetUsed?.Text(_settings.Style) ?? "-",
-            5 => film.PerNegative?.Text(_settings.Style) ?? "-",
-            6 => film.PerKeeper?.Text(_settings.Style) ?? "-",
-            _ => film.Total.Text(_settings.Style),
+            4 => UnpricedStock.Mark(film.PerSheetUsed, film.IsComplete, _settings.Style),
+            5 => UnpricedStock.Mark(film.PerNegative, film.IsComplete, _settings.Style),
+            6 => UnpricedStock.Mark(film.PerKeeper, film.IsComplete, _settings.Style),
+            _ => UnpricedStock.Mark(film.Total, film.IsComplete, _settings.Style),
         };
     }
 
@@ -168,7 +169,8 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
             return new($"Where the {reading.Spent.Text(_settings)} are", width =>
             [
                 .. BarChart.Of(parts, width),
-                .. Paragraph.Of(reading.Reconciles ? AddsUp : DoesNot, width),
+                .. Paragraph.Of(!reading.Reconciles ? DoesNot : reading.IsComplete ? AddsUp : KnownAddsUp, width),
+                .. reading.Facts.Unpriced.SelectMany(stock => Paragraph.Of(stock.Sentence(_settings.Style), width)),
                 .. Paragraph.Of($"{Dates.Text(Period.From)} to {Dates.Text(Period.To)}: bought {reading.Facts.Bought.Text(_settings)}, "
                     + $"there before {reading.Opening.Text(_settings)}.", width),
                 .. Paragraph.Of(

@@ -54,7 +54,7 @@ public sealed class HoldersTests : IDisposable
         Assert.Contains("unloaded E05-1, E05-2: 2 sheets exposed", screen.Text);
         Assert.Equal("fen80 N", Assert.Single(ledger.HoldingsOn(ledger.Today).Film.ExposedBoxes).Code);
 
-        screen.Type("s").Press(Key.F7);
+        screen.Type("s").Press(Key.F7, Key.Delete).Type("fen80 N");
         Assert.Contains("is empty now: take off its paper", screen.Text);
         screen.Press(Key.F8);
         Assert.Equal((2, "S23"), (ledger.Sessions(ledger.Today, null, 1)[0].Sheets, ledger.Sessions(ledger.Today, null, 1)[0].Session));

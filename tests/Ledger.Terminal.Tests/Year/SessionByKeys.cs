@@ -12,24 +12,25 @@ internal static class SessionByKeys
     public static void Type(SessionLog session, Typist typist)
     {
         typist.On("1s");
+        var isOffered = typist.Has("From"); // sheets that wait are offered
         for (var i = 0; i < session.Lines.Count; i++)
         {
             if (i > 0)
                 typist.Press(Key.F4);
-            if (IsKnown(session.Lines[i]))
+            if (IsKnown(session.Lines[i]) && !(isOffered && i == 0))
                 typist.Press(Key.F7);
         }
 
         typist.Fill(
         [
             ("Session", session.Session), ("Process", session.Process), ("Bath", session.Bath ?? ""), ("Note", session.Note),
-            .. session.Lines.SelectMany(Line),
+            .. session.Lines.SelectMany((line, i) => Line(line, IsKnown(line) || (isOffered && i == 0))),
         ]);
     }
 
-    private static IEnumerable<(string Label, string Text)> Line(SessionLine line)
+    private static IEnumerable<(string Label, string Text)> Line(SessionLine line, bool isKnown)
     {
-        if (IsKnown(line))
+        if (isKnown)
         {
             yield return ("From", line.From ?? "");
             yield return ("spoiled by", line.Cause?.Name() ?? "");

@@ -65,6 +65,9 @@ internal sealed class Typist(Screen screen)
         Assert.False(screen.Shell.Page is FormPage, screen.Text);
     }
 
+    /// <summary>Whether the form asks for something.</summary>
+    public bool Has(string label) => Form.Fields.Any(field => field.Label == label);
+
     private Form Form => Assert.IsType<FormPage>(screen.Shell.Page).Form;
 
     private FormField? Here => screen.Shell.MostFocused switch

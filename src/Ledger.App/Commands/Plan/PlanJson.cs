@@ -65,10 +65,12 @@ internal sealed class PlanJson(View view)
         json.WriteString("dilution", developer.Dilution?.Text);
         json.WriteFigure("concentrateMl", developer.Measured.Millilitres);
         json.WriteFigure("exactMl", developer.Need.Concentrate.Millilitres);
-        json.WriteStartArray("otherPartsMl");
-        foreach (var part in developer.OtherParts)
-            json.WriteNumberValue(part.Millilitres);
-        json.WriteEndArray();
+        Array(json, "otherParts", developer.OtherParts, part =>
+        {
+            json.WriteString("item", part.Item);
+            json.WriteFigure("ml", part.Measured.Millilitres);
+            json.WriteFigure("exactMl", part.Exact.Millilitres);
+        });
         json.WriteFigure("waterMl", developer.Water.Millilitres);
         json.WriteFigure("workingMl", developer.Need.WorkingVolume.Millilitres);
         json.WriteFigure("minimumMl", developer.Need.ByArea.Millilitres);

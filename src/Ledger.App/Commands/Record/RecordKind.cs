@@ -39,7 +39,7 @@ internal class RecordKind : ExplainedCommand
     protected Option<string[]>? Lines => _arguments.Lines;
 
     /// <summary>Completes what was given before it is read, for a kind that takes more than its fields.</summary>
-    protected virtual void Complete(EntryText text, ParseResult parse, Holdings holdings, ReadingTerms terms) =>
+    protected virtual void Complete(EntryText text, ParseResult parse, LedgerFile ledger, Holdings holdings, ReadingTerms terms) =>
         Definition.Complete(_kind, text, holdings, terms);
 
     /// <summary>Changes what was read before it is posted.</summary>
@@ -54,7 +54,7 @@ internal class RecordKind : ExplainedCommand
         var terms = isDocument ? ReadingTerms.Of(holdings, ledger.Today) : ReadingTerms.Typed(holdings, ledger.Today);
         var text = parse.GetValue(_input) is { } file ? Document(file, problems) : _arguments.Text(parse, terms, problems);
         if (!isDocument)
-            Complete(text, parse, holdings, terms);
+            Complete(text, parse, ledger, holdings, terms);
         if (text[CommonFields.Reference].Length == 0)
             text.Key = Guid.CreateVersion7().ToString();
         var reading = EntryReading.Read(_kind, text, terms);

@@ -4,6 +4,7 @@ using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Kinds;
+using Ledger.Storage;
 
 namespace Ledger.App.Commands.Record;
 
@@ -15,7 +16,7 @@ internal sealed class RecordPlan : RecordKind
     public RecordPlan(Workbench bench)
         : base(bench, EntryKinds.Named("plan")!) => Options.Add(_exposed);
 
-    protected override void Complete(EntryText text, ParseResult parse, Holdings holdings, ReadingTerms terms)
+    protected override void Complete(EntryText text, ParseResult parse, LedgerFile ledger, Holdings holdings, ReadingTerms terms)
     {
         var exposed = ExposedOption.Sheets(parse.GetValue(_exposed), holdings)
             .Select(sheets => EntryWriting.Line(EntryKinds.Named("plan")!.Line!, sheets, terms)).ToList();

@@ -6,6 +6,7 @@ using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Planning;
 using Ledger.Core.Sessions;
+using Ledger.Storage;
 
 namespace Ledger.App.Commands.Record;
 
@@ -21,23 +22,50 @@ internal sealed class RecordSession : RecordKind
             + "what the process asks for",
     };
 
+    private readonly Option<bool> _again = new("--same-again")
+    {
+        Description = "the batches, developer and baths of the last session once more; exposed sheets that wait are taken first",
+    };
+
     private SessionPlan? _plan;
     private bool _hasOwnLines;
 
     public RecordSession(Workbench bench)
-        : base(bench, EntryKinds.Named("session")!) => Options.Add(_developer);
+        : base(bench, EntryKinds.Named("session")!)
+    {
+        Options.Add(_developer);
+        Options.Add(_again);
+    }
 
-    protected override void Complete(EntryText text, ParseResult parse, Holdings holdings, ReadingTerms terms)
+    protected override void Complete(EntryText text, ParseResult parse, LedgerFile ledger, Holdings holdings, ReadingTerms terms)
     {
         (_plan, _hasOwnLines) = (null, text.Lines.Count > 0);
         if (PlanOptions.Kept(text["plan"] is { Length: > 0 } name ? name : null, holdings) is { } kept)
             Follow(kept, text, holdings, terms);
+        if (parse.GetValue(_again))
+            Repeat(text, ledger, holdings, terms);
         Measure(text, parse.GetValue(_developer) ?? []);
+    }
+
+    /// <summary>Fills in what the last session says and the command line does not.</summary>
+    private static void Repeat(EntryText text, LedgerFile ledger, Holdings holdings, ReadingTerms terms)
+    {
+        var kind = EntryKinds.Named("session")!;
+        var day = EntryReading.Read(kind, text, terms).Values.Date;
+        if (ledger.Sessions(day, null, 1) is not [var last])
+            throw new RefusedByCommandException("no session was held yet, so none can be repeated");
+        var again = SessionAgain.Of(last, ledger.Said(last.Number) as SessionLog, holdings) with { Date = day };
+        var written = EntryWriting.Write(kind, WaitingFirst.In(again, holdings), terms);
+        foreach (var field in new[] { "process", "bath" })
+            if (text[field].Length == 0)
+                text[field] = written[field];
+        foreach (var line in text.Lines.Count > 0 ? [] : written.Lines.ToList())
+            text.Lines.Add(line);
     }
 
     /// <summary>Lines that say no developer take what the plan measures out for their batches.</summary>
     protected override Entry React(
-        Entry entry, ParseResult parse, Storage.LedgerFile ledger, ReadingTerms terms, ICollection<FieldProblem> problems) =>
+        Entry entry, ParseResult parse, LedgerFile ledger, ReadingTerms terms, ICollection<FieldProblem> problems) =>
         entry is SessionLog log && _plan is { } plan && _hasOwnLines && parse.GetValue(_developer) is not { Length: > 0 }
             ? log with { Lines = PlannedDeveloper.Over(log.Lines, plan) } : entry;
 

@@ -64,8 +64,9 @@ internal static class ContainerText
             json.WriteBoolean("isExpired", reading.IsPast);
             json.WriteString("suspicion", container.Suspicion?.Reason);
             json.WriteDate("suspectSince", container.Suspicion?.Since);
-            json.WriteMoney("unitCost", container.Lot.UnitCost, view.Currency);
-            json.WriteMoney("value", container.Value, view.Currency);
+            json.WriteBoolean("isPriced", container.Lot.IsPriced);
+            json.WriteMoney("unitCost", container.Lot.IsPriced ? container.Lot.UnitCost : null, view.Currency);
+            json.WriteMoney("value", container.Lot.IsPriced ? container.Value : null, view.Currency);
             json.WriteEndObject();
         }
 

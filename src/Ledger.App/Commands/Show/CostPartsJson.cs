@@ -92,6 +92,7 @@ internal static class CostPartsJson
         json.WriteMoney("supplies", next.Estimate?.Supplies, view.Currency);
         json.WriteMoney("total", next.Estimate?.Total, view.Currency);
         json.WriteMoney("perSheet", next.Estimate?.PerSheet, view.Currency);
+        json.WriteBoolean("isComplete", next.Estimate?.IsComplete ?? false);
         json.WriteEndObject();
     }
 

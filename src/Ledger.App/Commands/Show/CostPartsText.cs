@@ -35,10 +35,11 @@ internal static class CostPartsText
         foreach (var slice in shown.Slices)
             table.Add([
                 slice.Name, slice.Film.Text(view.Style), slice.Chemistry.Text(view.Style), slice.Supplies.Text(view.Style),
-                .. hasPrints ? [slice.Prints.Text(view.Style)] : Array.Empty<string>(), slice.Waste.Text(view.Style), slice.Used.Text(view.Style),
+                .. hasPrints ? [slice.Prints.Text(view.Style)] : Array.Empty<string>(), slice.Waste.Text(view.Style),
+                UnpricedStock.Mark(slice.Used, slice.PerSheet.IsComplete, view.Style),
                 Scaled.ToText(slice.PerSheet.SheetsUsed, 0), Scaled.ToText(slice.PerSheet.Negatives, 0),
-                    slice.PerSheet.PerSheetUsed?.Text(view.Style) ?? "-",
-                slice.PerSheet.PerNegative?.Text(view.Style) ?? "-",
+                UnpricedStock.Mark(slice.PerSheet.PerSheetUsed, slice.PerSheet.IsComplete, view.Style),
+                UnpricedStock.Mark(slice.PerSheet.PerNegative, slice.PerSheet.IsComplete, view.Style),
             ]);
         table.WriteTo(output, view.Width);
         if (FewSheets(shown) is { } few)

@@ -20,6 +20,11 @@ internal static class CostsJson
             WriteAccount(account, view, json);
         else
             WriteAccount(costs, view, json);
+        json.WriteBoolean("isComplete", shown.IsComplete);
+        json.WriteStartArray("unpriced");
+        foreach (var stock in shown.Unpriced)
+            WriteUnpriced(stock, json);
+        json.WriteEndArray();
         json.WriteStartArray("films");
         foreach (var film in shown.Films)
             WriteFilm(film, view, json);
@@ -66,11 +71,22 @@ internal static class CostsJson
         json.WriteBoolean("reconciles", film.Reconciles);
     }
 
+    private static void WriteUnpriced(UnpricedStock stock, Utf8JsonWriter json)
+    {
+        json.WriteStartObject();
+        json.WriteString("item", stock.Item);
+        json.WriteNumber("entry", stock.Entry);
+        json.WriteQuantity("used", stock.Used);
+        json.WriteQuantity("onHand", stock.OnHand);
+        json.WriteEndObject();
+    }
+
     internal static void WriteSheetFigures(FilmCost film, View view, Utf8JsonWriter json)
     {
         json.WriteNumber("sheetsUsed", film.SheetsUsed);
         json.WriteNumber("negatives", film.Negatives);
         json.WriteNumber("keepers", film.Keepers);
+        json.WriteNumber("unpricedSheets", film.Unpriced);
         json.WriteMoney("perSheetUsed", film.PerSheetUsed, view.Currency);
         json.WriteMoney("perNegative", film.PerNegative, view.Currency);
         json.WriteMoney("perKeeper", film.PerKeeper, view.Currency);
@@ -102,6 +118,7 @@ internal static class CostsJson
         json.WriteMoney("otherChemistry", sheet.OtherChemistry, view.Currency);
         json.WriteMoney("supplies", sheet.Supplies, view.Currency);
         json.WriteMoney("total", sheet.Total, view.Currency);
+        json.WriteBoolean("isComplete", sheet.IsComplete);
         json.WriteEndObject();
     }
 }

@@ -42,5 +42,11 @@ internal sealed record CostsShown(CostReading Costs, string? Film)
 
     public IEnumerable<FilmCost> Films => Film is null ? Costs.ByFilm : [Costs.Of(Film)];
 
+    /// <summary>What came without a price: of that film, or of everything.</summary>
+    public IReadOnlyList<UnpricedStock> Unpriced => Account?.Unpriced ?? Costs.Facts.Unpriced;
+
+    /// <summary>Whether nothing in the figures is without a price.</summary>
+    public bool IsComplete => Unpriced.Count == 0 && PerFilm.IsComplete;
+
     public IReadOnlyList<SheetCost> Sheets => Account?.Sheets ?? Costs.Sheets;
 }

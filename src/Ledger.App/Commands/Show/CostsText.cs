@@ -9,6 +9,7 @@ namespace Ledger.App.Commands.Show;
 internal static class CostsText
 {
     internal const string Reconciled = "All of it is accounted for.";
+    internal const string KnownReconciled = "All of it that has a price is accounted for.";
     internal const string Unreconciled = "It does not add up: run `trayledger check`.";
 
     public static void Write(CostsShown shown, View view, TextWriter output)
@@ -27,6 +28,10 @@ internal static class CostsText
             WriteMoney(film, output, view);
         else
             WriteMoney(costs, output, view);
+        foreach (var stock in shown.Unpriced)
+            output.WriteProse(stock.Sentence(view.Style), view.Width);
+        if (!shown.IsComplete)
+            output.WriteProse(UnpricedStock.Legend, view.Width);
         output.WriteLine();
         WriteFilms(shown, output, view);
         CostPartsText.Write(shown, view, output);
@@ -50,7 +55,7 @@ internal static class CostsText
             $"{costs.Opening.Text(view.Style)} there before + {costs.Facts.Bought.Text(view.Style)} bought = "
             + $"{(costs.Used - costs.Waste).Text(view.Style)} used "
             + $"+ {costs.Waste.Text(view.Style)} waste + {costs.Closing.Text(view.Style)} on hand", view.Width);
-        output.WriteLine(costs.Reconciles ? Reconciled : Unreconciled);
+        output.WriteLine(!costs.Reconciles ? Unreconciled : costs.IsComplete ? Reconciled : KnownReconciled);
     }
 
     private static void WriteMoney(FilmAccount film, TextWriter output, View view)
@@ -69,7 +74,7 @@ internal static class CostsText
             $"spoiled {film.SpoiledFilm.Text(view.Style)}, discarded or lost {film.ThrownOrLost.Text(view.Style)}");
         table.Add("  on hand", film.OnHand.Text(view.Style));
         table.WriteTo(output, view.Width);
-        output.WriteLine(film.Reconciles ? Reconciled : Unreconciled);
+        output.WriteLine(!film.Reconciles ? Unreconciled : film.Unpriced.Count == 0 ? Reconciled : KnownReconciled);
     }
 
     private static void WriteFilms(CostsShown shown, TextWriter output, View view)
@@ -92,8 +97,9 @@ internal static class CostsText
     }
 
     internal static void Add(TextTable table, string name, FilmCost film, View view) => table.Add(
-        name, Count(film.SheetsUsed), Count(film.Negatives), Count(film.Keepers), film.Total.Text(view.Style),
-        film.PerSheetUsed?.Text(view.Style) ?? "-", film.PerNegative?.Text(view.Style) ?? "-", film.PerKeeper?.Text(view.Style) ?? "-");
+        name, Count(film.SheetsUsed), Count(film.Negatives), Count(film.Keepers),
+        UnpricedStock.Mark(film.Total, film.IsComplete, view.Style), UnpricedStock.Mark(film.PerSheetUsed, film.IsComplete, view.Style),
+        UnpricedStock.Mark(film.PerNegative, film.IsComplete, view.Style), UnpricedStock.Mark(film.PerKeeper, film.IsComplete, view.Style));
 
     private static string Count(long count) => count.ToString(CultureInfo.InvariantCulture);
 }

@@ -21,6 +21,7 @@ internal static class ItemJson
         json.WriteQuantity("onOrder", ahead.OnOrder(shelf.Item));
         json.WriteQuantity("planned", ahead.Planned(shelf.Item));
         json.WriteMoney("value", shelf.Value, view.Currency);
+        json.WriteQuantity("unpriced", shelf.Unpriced);
         json.WriteStartArray("values");
         foreach (var (formula, value) in shown.Values)
         {
@@ -91,6 +92,10 @@ internal static class ItemJson
         json.WriteFigure("replenisherCeilingPercent", item.ReplenisherCeilingPercent);
         json.WriteString("indicator", item.Indicator);
         json.WriteString("stockOf", item.StockOf);
+        json.WriteStartArray("otherParts");
+        foreach (var part in item.OtherParts)
+            json.WriteStringValue(part);
+        json.WriteEndArray();
         json.WriteFigure("leadTimeDays", item.LeadTimeDays);
         json.WriteFigure("serviceLevel", item.ServiceLevel);
         json.WriteQuantity("minimumOnHand", item.MinimumOnHand);

@@ -15,7 +15,7 @@ internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
     public ShowPrices(Workbench bench)
         : base(
             bench, "prices",
-            "What each delivery cost on the shelf, shipping and duty included, and by how much more than the one before.") =>
+            "Shows what each delivery cost, shipping and duty included, and how much more than the one before.") =>
         Arguments.Add(_item);
 
     protected override IReadOnlyList<LotPrice> Read(View view, ParseResult parse)
@@ -36,11 +36,11 @@ internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
         if (prices.Count == 0)
             output.WriteLine("Nothing was bought.");
         var table = new TextTable(
-            Column.Left("item"), Column.Left("date"), Column.Right("came"), Column.Right("cost"), Column.Right("a unit"),
+            Column.Left("item"), Column.Left("date"), Column.Right("delivered"), Column.Right("cost"), Column.Right("a unit"),
             Column.Right("change"));
         foreach (var (price, earlier) in WithEarlier(prices))
             table.Add(
-                price.Item, Dates.Text(price.Date), price.Quantity.ToText(view.Style), price.Cost.Text(view.Style),
+                price.Item, Dates.Text(price.Date), price.Quantity.ToText(view.Style), price.CostText(view.Style),
                 price.PerUnitText(view.Style),
                 Change(price, earlier));
         table.WriteTo(output, view.Width);
@@ -57,8 +57,8 @@ internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
             json.WriteDate("date", price.Date);
             json.WriteNumber("lot", price.Lot.Value);
             json.WriteQuantity("quantity", price.Quantity);
-            json.WriteMoney("cost", price.Cost, view.Currency);
-            json.WriteMoney("perUnit", price.PerUnit, view.Currency);
+            json.WriteMoney("cost", price.IsPriced ? price.Cost : null, view.Currency);
+            json.WriteMoney("perUnit", price.IsPriced ? price.PerUnit : null, view.Currency);
             json.WriteFigure("changePercent", earlier is null ? null : price.PercentMoreThan(earlier));
             json.WriteString("paidIn", price.Currency ?? view.Currency);
             json.WriteEndObject();

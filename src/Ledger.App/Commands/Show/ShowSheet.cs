@@ -3,6 +3,7 @@ using System.Text.Json;
 using Ledger.App.Output;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
+using Ledger.Core.Costing;
 using Ledger.Core.Film;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
@@ -17,7 +18,7 @@ internal sealed class ShowSheet : ShowCommand<SheetStory>
         "sheet", Text.NotEmpty, "a negative's number such as 2025-014, a sheet's such as #12, or a holder side for the last sheet in it");
 
     public ShowSheet(Workbench bench)
-        : base(bench, "sheet", "One sheet's story: box, holder, exposure, session, tray mates, cost, negative number.") =>
+        : base(bench, "sheet", "Shows one sheet's story: box, holder, exposure, session, the sheets beside it, cost, negative number.") =>
         Arguments.Add(_sheet);
 
     protected override SheetStory Read(View view, ParseResult parse)
@@ -49,7 +50,7 @@ internal sealed class ShowSheet : ShowCommand<SheetStory>
         json.WriteString("batch", story.Batch);
         json.WriteString("box", story.Box);
         json.WriteString("place", story.Place);
-        json.WriteMoney("film", story.Film, view.Currency);
+        json.WriteMoney("film", story.IsPriced ? story.Film : null, view.Currency);
         json.WriteString("side", story.Side);
         json.WriteDate("loadedOn", story.LoadedOn);
         json.WriteDate("exposedOn", story.Exposure?.Date);
@@ -62,6 +63,7 @@ internal sealed class ShowSheet : ShowCommand<SheetStory>
         json.WriteString("cause", developed?.Cause?.Name());
         json.WriteString("negative", developed?.Negative);
         json.WriteMoney("total", developed?.Cost?.Total, view.Currency);
+        json.WriteBoolean("isComplete", developed?.Cost?.IsComplete ?? story.IsPriced);
         json.WriteStartArray("trayMates");
         foreach (var mate in developed?.TrayMates ?? [])
             json.WriteStringValue(mate);
@@ -112,7 +114,8 @@ internal sealed class ShowSheet : ShowCommand<SheetStory>
                 + (exposure.Subject.Length > 0 ? $": {exposure.Subject}" : ""));
         if (story.Development is not { } developed)
         {
-            yield return ("cost", $"{story.Film.Text(view.Style)} {view.Currency}, the film alone".TrimEnd());
+            yield return ("cost", story.IsPriced ? $"{story.Film.Text(view.Style)} {view.Currency}, the film alone".TrimEnd()
+                : "unknown: its film came without a price");
             yield break;
         }
 
@@ -122,8 +125,9 @@ internal sealed class ShowSheet : ShowCommand<SheetStory>
         foreach (var finding in story.Findings)
             yield return (finding.What.IsTest() ? "tested" : "done", $"{Dates.Text(finding.Date)}, {finding.Text}");
         if (developed.Cost is { } cost)
-            yield return ("cost", $"{cost.Total.Text(view.Style)} {view.Currency}: "
-                + $"film {cost.Film.Text(view.Style)}, developer {cost.Developer.Text(view.Style)}, "
-                + $"other chemistry {cost.OtherChemistry.Text(view.Style)}, supplies {cost.Supplies.Text(view.Style)}");
+            yield return ("cost", $"{UnpricedStock.Mark(cost.Total, cost.IsComplete, view.Style)} {view.Currency}: "
+                + $"film {UnpricedStock.Mark(cost.Film, story.IsPriced, view.Style)}, developer {cost.Developer.Text(view.Style)}, "
+                + $"other chemistry {cost.OtherChemistry.Text(view.Style)}, supplies {cost.Supplies.Text(view.Style)}"
+                + (cost.IsComplete ? "" : "; something in it came without a price"));
     }
 }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Json;
 using Ledger.App.Output;
 using Ledger.App.Wiring;
+using Ledger.Core.Costing;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 
@@ -10,7 +11,7 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show shelf: all items and their containers.</summary>
 internal sealed class ShowShelf(Workbench bench)
     : ShowCommand<IReadOnlyList<ShelfReading>>(bench, "shelf",
-        "What is on the shelf: every item, and every box and bottle with its last good day.")
+        "Shows every item on hand, and every box and bottle with the day until which it is good.")
 {
     protected override IReadOnlyList<ShelfReading> Read(View view, ParseResult parse) =>
     [
@@ -26,13 +27,14 @@ internal sealed class ShowShelf(Workbench bench)
         }
 
         var items = new TextTable(
-            Column.Left("item"), Column.Right("on hand"), Column.Right("still good"), Column.Right("value"), Column.Left("name"));
+            Column.Left("item"), Column.Right("on hand"), Column.Right("usable"), Column.Right("value"), Column.Left("name"));
         var containers = ContainerText.Table();
         var ahead = new StockAhead(view);
         foreach (var reading in shelf)
         {
             items.Add(
-                reading.Item.Code, reading.OnHand.ToText(view.Style), reading.Usable.ToText(view.Style), reading.Value.Text(view.Style),
+                reading.Item.Code, reading.OnHand.ToText(view.Style), reading.Usable.ToText(view.Style),
+                UnpricedStock.Mark(reading.Value, reading.Unpriced.IsZero, view.Style),
                 reading.Item.Name + Remarks(reading, ahead, view.Style));
             foreach (var container in reading.Containers)
                 ContainerText.Add(containers, container, view);
@@ -40,7 +42,13 @@ internal sealed class ShowShelf(Workbench bench)
 
         items.WriteTo(output, view.Width);
         var total = new Money(shelf.Sum(reading => reading.Value.Millionths));
-        output.WriteLine($"{total.Text(view.Style)} {view.Currency}".TrimEnd() + $" in all on {Dates.Text(view.AsOf)}");
+        var isComplete = shelf.All(reading => reading.Unpriced.IsZero);
+        output.WriteLine(
+            $"{UnpricedStock.Mark(total, isComplete, view.Style)} {view.Currency}".TrimEnd() + $" in all on {Dates.Text(view.AsOf)}");
+        if (!isComplete)
+            output.WriteProse(
+                $"Without a price: {string.Join(", ", shelf.Where(reading => !reading.Unpriced.IsZero)
+                    .Select(reading => $"{reading.Unpriced.ToText(view.Style)} of {reading.Item.Code}"))}. {UnpricedStock.Legend}", view.Width);
         if (containers.IsEmpty)
             return;
         output.WriteLine();
@@ -76,6 +84,7 @@ internal sealed class ShowShelf(Workbench bench)
             json.WriteQuantity("onOrder", ahead.OnOrder(reading.Item));
             json.WriteQuantity("planned", ahead.Planned(reading.Item));
             json.WriteMoney("value", reading.Value, view.Currency);
+            json.WriteQuantity("unpriced", reading.Unpriced);
             json.WriteBoolean("belowMinimum", reading.IsBelowMinimum);
             ContainerText.Write(json, reading, view);
             json.WriteEndObject();

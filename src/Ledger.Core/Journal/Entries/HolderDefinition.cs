@@ -4,7 +4,7 @@ using NodaTime;
 namespace Ledger.Core.Journal.Entries;
 
 /// <summary>A film holder, for a new one or in place of what was written of it.</summary>
-public sealed record HolderDefinition : Entry
+public sealed record HolderDefinition : Definition
 {
     /// <summary>The name on it, such as E07.</summary>
     public required string Holder { get; init; }

@@ -33,6 +33,29 @@ public sealed record SessionLog : Entry
     /// <summary>The name of the plan that the session realises; null for a session that was not planned.</summary>
     public string? Plan { get; init; }
 
+    /// <summary>Whether any line says what was measured out; otherwise each line is a batch and takes what the process asks.</summary>
+    public bool SaysDeveloper => Lines.Any(line => line.Developer is not null || line.DeveloperWeight is not null);
+
+    /// <summary>
+    /// The lines that went through the trays together, dummies left out, by their place among <see cref="Lines"/> counting from 0. Where no
+    /// developer is said, each line is a batch; otherwise a line without any went into the tray together with the one before it.
+    /// </summary>
+    public IReadOnlyList<IReadOnlyList<int>> Batches()
+    {
+        var batches = new List<List<int>>();
+        var (hasBegun, isSaid) = (false, SaysDeveloper);
+        foreach (var (index, line) in Lines.Index().Where(pair => pair.Item.Fate != Fate.Dummy))
+        {
+            var begins = !isSaid || line.Developer is not null || line.DeveloperWeight is not null;
+            if (batches.Count == 0 || (begins && hasBegun))
+                batches.Add([]);
+            batches[^1].Add(index);
+            hasBegun |= begins;
+        }
+
+        return batches;
+    }
+
     /// <inheritdoc/>
     public override string Kind => "session";
 }
@@ -54,6 +77,11 @@ public sealed record SessionLine
     /// minimum for its area.
     /// </summary>
     public Volume? Developer { get; init; }
+
+    /// <summary>
+    /// Parts B, C… measured out beside it, in the order of the dilution; none for what the dilution asks beside <see cref="Developer"/>.
+    /// </summary>
+    public IReadOnlyList<Volume> OtherParts { get; init; } = [];
 
     /// <summary>The same where it was weighed: grams, which the developer's density turns into its volume; null when it was measured.</summary>
     public Quantity? DeveloperWeight { get; init; }

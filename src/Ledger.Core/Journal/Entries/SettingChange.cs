@@ -1,7 +1,7 @@
 namespace Ledger.Core.Journal.Entries;
 
 /// <summary>A setting of the whole ledger is changed.</summary>
-public sealed record SettingChange : Entry
+public sealed record SettingChange : Definition
 {
     /// <summary>The setting's name; see <see cref="Settings"/>.</summary>
     public required string Setting { get; init; }

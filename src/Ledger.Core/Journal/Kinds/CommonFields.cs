@@ -23,10 +23,17 @@ public static class CommonFields
         Help = "the entry of the same day that it happened before, by its number or reference; otherwise it comes last in its day", Example = "", Width = 24,
     };
 
+    /// <summary>From when a definition has effect.</summary>
+    public static Field<FromDay> FromDay { get; } = new("from_day", Kinds.FromDay.Notation)
+    {
+        Help = "from which day it has effect: a date, today, or always; otherwise the day of the entry", Example = "", Width = 12,
+        Choices = (_, _) => Kinds.FromDay.Choices,
+    };
+
     /// <summary>Whether it is so although it is unlikely: what would be asked about is answered.</summary>
     public static Field<bool> Anyway { get; } = new("anyway", Notations.YesNo)
     {
-        Help = "it is so, although it was asked about as unlikely", Example = "no", Width = 4,
+        Help = "it is so, although the program asked whether it is a slip", Example = "no", Width = 4,
     };
 
     /// <summary>The caller's own name for the entry: sending it again under the same one adds nothing.</summary>

@@ -63,7 +63,7 @@ internal static class DeliveryKind
 
     private static readonly Field<Money> Price = new("price", Notations.Money)
     {
-        Label = "Price of a pack", Help = "the price of one pack; with an order, otherwise the order's",
+        Label = "Price of a pack", Help = "the price of one pack, 0 for a gift; without one it is that of the order, or unknown",
         Example = "186.00", Width = 10, Keyword = "at",
         Offer = (read, holdings) => Ordered(read, holdings) is { Price.Millionths: > 0 } line
             ? line.Price.Text(holdings.Settings.Style) : LastPrice(read, holdings)?.Text(holdings.Settings.Style),
@@ -94,7 +94,7 @@ internal static class DeliveryKind
         Name = "delivery",
         File = "deliveries",
         Title = "Delivery",
-        Purpose = "What arrived in one go, one item or several; also what a ledger starts with.",
+        Purpose = "Records what arrived in one go, one item or several; also what you own when you start the ledger.",
         Details =
         [
             "Every pack becomes a box, bottle or packet of its own with its own dates. The discount, the shipping, duty and tax are shared over the "
@@ -114,7 +114,7 @@ internal static class DeliveryKind
             Name = "lines",
             Option = "--line",
             MayStandAlone = true,
-            Help = "what came, once for each item: how many packs, the item, the price of a pack",
+            Help = "what was delivered, once for each item: how many packs, the item, the price of a pack",
             Bound =
             [
                 new(Packs, line => line.Packs), new(Item, line => line.Item), new(Order, line => line.Order),
@@ -147,5 +147,5 @@ internal static class DeliveryKind
         .Select(container => container.Lot).MaxBy(lot => (lot.ReceivedOn, lot.Id.Value));
 
     private static Money? LastPrice(FieldValues read, Holdings holdings) =>
-        LastLot(read, holdings) is { } lot && holdings.Item(lot.Item) is { } item ? lot.Cost.PartOf(item.Pack.Base, lot.Quantity.Base) : null;
+        LastLot(read, holdings) is { IsPriced: true } lot && holdings.Item(lot.Item) is { } item ? lot.Cost.PartOf(item.Pack.Base, lot.Quantity.Base) : null;
 }

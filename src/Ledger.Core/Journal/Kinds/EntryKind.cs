@@ -32,6 +32,9 @@ public abstract class EntryKind
     /// <summary>Whether it stands on a day of its own; definitions stand on the day they are written.</summary>
     public bool IsDated { get; init; } = true;
 
+    /// <summary>Whether it defines something that has effect from a day on: a setting, a format, an item, a process, a holder.</summary>
+    public abstract bool IsDefinition { get; }
+
     /// <summary>Whether it has a place among the entries of its day; what takes back or puts right stands with the entry that it is about.</summary>
     public bool HasPlace { get; init; } = true;
 
@@ -61,7 +64,10 @@ public abstract class EntryKind
 
     /// <summary>What every entry has beside its day: its note, its place in the day, and what its door asks.</summary>
     public IReadOnlyList<Field> Common => field ??=
-        [CommonFields.Note, .. HasPlace ? new Field[] { CommonFields.Before } : [], CommonFields.Anyway, CommonFields.Reference];
+    [
+        .. IsDefinition ? new Field[] { CommonFields.FromDay } : [], CommonFields.Note, .. HasPlace ? new Field[] { CommonFields.Before } : [],
+        CommonFields.Anyway, CommonFields.Reference,
+    ];
 
     /// <summary>Whether an entry is of this kind.</summary>
     public abstract bool Describes(Entry entry);
@@ -91,6 +97,9 @@ public sealed class EntryKind<TEntry> : EntryKind
     public override IReadOnlyList<Field> Fields => field ??= [.. Bound.Select(bound => bound.Field)];
 
     /// <inheritdoc/>
+    public override bool IsDefinition => typeof(TEntry).IsAssignableTo(typeof(Definition));
+
+    /// <inheritdoc/>
     public override bool Describes(Entry entry) => entry is TEntry;
 
     /// <inheritdoc/>
@@ -101,6 +110,7 @@ public sealed class EntryKind<TEntry> : EntryKind
             values.Put(bound.Field, bound.Get((TEntry)entry));
         values.Put(CommonFields.Date, entry.Date);
         values.Put(CommonFields.Note, entry.Note.Length == 0 ? null : entry.Note);
+        values.Put(CommonFields.FromDay, entry is Definition { IsForAlways: true } ? new FromDay(null) : null);
         values.Put(CommonFields.Before, entry.Before.Length == 0 ? null : entry.Before);
         values.Put(CommonFields.Anyway, Given.Yes(entry.Anyway));
         values.Put(CommonFields.Reference, entry.Key.Length == 0 ? null : entry.Key);
@@ -111,6 +121,8 @@ public sealed class EntryKind<TEntry> : EntryKind
     public override Entry Make(FieldValues values)
     {
         Entry entry = With(values);
+        if (entry is Definition definition && values.Find(CommonFields.FromDay) is { } from)
+            entry = from.Day is { } day ? definition with { Date = day } : definition with { IsForAlways = true };
         return entry with { Before = values.Find(CommonFields.Before) ?? "", Anyway = values.Of(CommonFields.Anyway) };
     }
 }

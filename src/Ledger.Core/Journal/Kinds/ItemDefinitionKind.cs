@@ -60,6 +60,12 @@ internal static class ItemDefinitionKind
         Offer = Known(item => item.Dilution?.Text),
     };
 
+    private static readonly Field<IReadOnlyList<string>> OtherParts = new("other_parts", Notations.LongNames("ITEMS"))
+    {
+        Label = "part B", Help = "the item that is part B of a dilution such as 1+2+100; of a third part too, with a comma between",
+        Example = "tan-b", Width = 14, Choices = Offered.Chemicals, Offer = Known(item => string.Join(", ", item.OtherParts)),
+    };
+
     private static readonly Field<Volume> Minimum = new("minimum_ml_per_80_sq_in", Notations.Volume)
     {
         Label = "least ml", Option = "--minimum-per-80",
@@ -69,13 +75,13 @@ internal static class ItemDefinitionKind
 
     private static readonly Field<decimal> FixerFactor = new("fixer_factor", Notations.Number(0.1m, 10, 3))
     {
-        Help = "what the film asks of a fixer: 1 for conventional grain, about 1.5 for a tabular one", Example = "1",
+        Help = "how much of a fixer's capacity the film uses: 1 for conventional grain, about 1.5 for tabular grain", Example = "1",
         Width = 6,
         Offer = Known(item => Given.Number(item.FixerFactorThousandths / 1000m)),
     };
 
     private static readonly Field<int> Sealed = Days(
-        "sealed_days", "Days sealed", "days it keeps sealed, from its delivery; the expiry date may come first", item => item.Keeping.SealedDays);
+        "sealed_days", "Days sealed", "days it keeps sealed, from its delivery; the expiry date may be earlier", item => item.Keeping.SealedDays);
 
     private static readonly Field<int> OpenedFull = Days(
         "opened_full_days", "opened", "days it keeps from its opening", item => item.Keeping.OpenedFullDays);
@@ -103,7 +109,7 @@ internal static class ItemDefinitionKind
 
     private static readonly Field<decimal> ServiceLevel = new("service_level", Notations.Number(0.000001m, 0.999999m, 6, "SHARE"))
     {
-        Help = "how often stock should last until the delivery, such as 0.95", Example = "0.95", Width = 6,
+        Help = "service level: how often stock should last until the delivery, such as 0.95 for 95 of 100 times", Example = "0.95", Width = 6,
         Offer = Known(item => Given.Number(item.ServiceLevel)),
     };
 
@@ -183,7 +189,7 @@ internal static class ItemDefinitionKind
         Name = "item",
         File = "items",
         Title = "Item",
-        Purpose = "A product that is kept, with its settings.",
+        Purpose = "Defines a product that you keep, or changes its settings.",
         Details =
         [
             "Only its code, its kind and its pack must be said. Limits come from the maker's data sheet or your own tests; what is not said "
@@ -213,7 +219,7 @@ internal static class ItemDefinitionKind
             Of(MinimumOnHand, item => item.MinimumOnHand), Of(Density, item => item.Density?.GramsPerMillilitre),
             Of(DeadVolume, item => item.DeadVolume), Of(Replenisher, item => item.ReplenisherPer80SquareInches),
             Of(Ceiling, item => item.ReplenisherCeilingPercent), Of(Indicator, item => item.Indicator),
-            Of(StockOf, item => item.StockOf),
+            Of(StockOf, item => item.StockOf), Of(OtherParts, item => Given.Names(item.OtherParts)),
             Of(Formula, item => Given.Text(item.Formula)), Of(Cautions, item => Given.Text(item.Cautions)),
         ],
         With = values => new()
@@ -238,6 +244,7 @@ internal static class ItemDefinitionKind
                 ReplenisherPer80SquareInches = values.Maybe(Replenisher),
                 ReplenisherCeilingPercent = values.Maybe(Ceiling),
                 Indicator = values.Find(Indicator), StockOf = values.Find(StockOf),
+                OtherParts = values.Find(OtherParts) ?? [],
                 Formula = values.Find(Formula) ?? "",
                 Cautions = values.Find(Cautions) ?? "",
             },

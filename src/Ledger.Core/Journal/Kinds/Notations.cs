@@ -94,6 +94,24 @@ public static class Notations
         },
         (volume, terms) => Liquid(volume.Microlitres, terms)) { Placeholder = "ML", Shape = Shape.Number, HasUnit = true };
 
+    /// <summary>Volumes with a plus between them: 50 ml + 20 ml.</summary>
+    public static Notation<IReadOnlyList<Volume>> Volumes { get; } = new(
+        (text, read, terms) =>
+        {
+            var volumes = new List<Volume>();
+            foreach (var part in text.Split('+', StringSplitOptions.TrimEntries))
+            {
+                var volume = Volume.Read(part, read, terms);
+                if (!volume.IsRead)
+                    return Parsed.Not<IReadOnlyList<Volume>>(volume.Accepted);
+                volumes.Add(volume.Value);
+            }
+
+            return volumes;
+        },
+        (volumes, terms) => string.Join(" + ", volumes.Select(volume => Volume.Write(volume, terms))))
+        { Placeholder = "ML", HasUnit = true, Divider = " + " };
+
     /// <summary>A quantity of something: a bare number is in the unit of what <paramref name="what"/> names.</summary>
     public static Notation<Quantity> Amount(Func<FieldValues, ReadingTerms, Unit> what) => new(
         (text, read, terms) =>

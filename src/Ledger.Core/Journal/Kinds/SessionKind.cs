@@ -65,6 +65,13 @@ internal static class SessionKind
         Keyword = "developer", MayLackKeyword = true,
     };
 
+    private static readonly Field<IReadOnlyList<Volume>> OtherParts = new("other_parts_ml", Notations.Volumes)
+    {
+        Label = "part B ml",
+        Help = "what was measured out of part B, and of a third part with a plus between; otherwise what the dilution asks beside the developer",
+        Example = "", Width = 8, Keyword = "and",
+    };
+
     private static readonly Field<Quantity> Weighed = new("developer_g", Notations.AmountOf((_, _) => null, Unit.Gram))
     {
         Label = "dev. g", Help = "the same where it was weighed, in grams", Example = "", Width = 6,
@@ -111,7 +118,7 @@ internal static class SessionKind
         Name = "session",
         File = "sessions",
         Title = "Session",
-        Purpose = "A session of developing: sheets, developer, supplies, and the area through the bath.",
+        Purpose = "Records a developing session: sheets, developer, supplies, and the area through the bath.",
         Details =
         [
             "Sheets leave their boxes, developer and supplies are used up, and the area passes through the bath. Without developer on all lines, "
@@ -135,6 +142,7 @@ internal static class SessionKind
                 new(Sheets, line => line.Sheets), new(Film, line => line.Item),
                 new(Became, line => line.Fate == Fate.Negative ? null : line.Fate),
                 new(Cause, line => line.Cause), new(Developer, line => line.Developer),
+                new(OtherParts, line => line.OtherParts.Count == 0 ? null : line.OtherParts),
                 new(Weighed, line => line.DeveloperWeight),
                 new(Group, line => Given.Text(line.Group)), new(Box, line => line.Container),
                 new(From, line => line.From),
@@ -144,7 +152,7 @@ internal static class SessionKind
             {
                 Sheets = values.Of(Sheets), Item = values.Of(Film), Fate = values.Of(Became),
                 Cause = values.Maybe(Cause),
-                Developer = values.Maybe(Developer), DeveloperWeight = values.Maybe(Weighed),
+                Developer = values.Maybe(Developer), OtherParts = values.Find(OtherParts) ?? [], DeveloperWeight = values.Maybe(Weighed),
                 Group = values.Find(Group) ?? "",
                 Container = values.Find(Box), From = values.Find(From), Note = values.Find(SheetNote) ?? "",
             },
@@ -238,10 +246,10 @@ internal static class PrintSessionKind
         Name = "print-session",
         File = "prints",
         Title = "Print session",
-        Purpose = "Paper and test strips go through the baths for paper.",
+        Purpose = "Records a print session: paper and test strips through the baths for paper.",
         Details =
         [
-            "Paper never goes through a bath for film. What a litre of fixer takes depends on the paper and on how long the prints are to last: "
+            "Paper never goes through a bath for film. What a litre of fixer can fix depends on the paper and on how long the prints are to last: "
             + "each basis is a setting of the fixer.",
         ],
         Example = "P12 --sheets \"3 fibre-vc final\" --sheets \"1 fibre-vc strip 3 of 4\"",
@@ -293,7 +301,7 @@ internal static class KeeperKind
         Name = "keeper",
         File = "keepers",
         Title = "Keeper",
-        Purpose = "A negative turns out to be worth printing.",
+        Purpose = "Names a negative a keeper: worth printing.",
         Example = "2025-014",
         Bound = [new(Negative, entry => entry.Negative)],
         With = values => new() { Key = values.Key, Date = values.Date, Note = values.Note,

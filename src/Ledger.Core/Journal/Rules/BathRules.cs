@@ -1,6 +1,7 @@
 using Ledger.Core.Baths;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Rules;
@@ -14,7 +15,7 @@ internal static class BathRules
         if (draft.Holdings.Bath(code) is not null || draft.Past.HasBath(code))
             throw new RefusedException(RefusalKind.AlreadyThere, $"there was a bath {code} already; give this one a name of its own");
         var item = draft.Item(mixing.Item);
-        Require.That(item.Kind == ItemKind.Chemical, $"{item.Code} is no chemical, so no bath can be mixed from it");
+        Require.That(item.Kind == ItemKind.Chemical, $"{item.Code} is not a chemical, so a bath cannot be mixed from it");
         Require.That(mixing.WorkingVolume > default(Volume), "the working volume must be more than nothing");
         var dilution = mixing.Dilution ?? item.Dilution
             ?? throw new RefusedException(RefusalKind.NotAccepted, $"{item.Code} has no usual dilution; say it, such as 1+4");
@@ -42,11 +43,16 @@ internal static class BathRules
             $"the capacity of {code} needs its basis: maker's, handbook, strict or own");
         var ceiling = draft.Holdings.Settings.RotationCeiling;
         if (bath.Rotations > ceiling)
-            draft.Remark($"this is rotation {bath.Rotations} of the pair; the ceiling is {ceiling}: mix both baths anew");
+            draft.Remark($"this is rotation {bath.Rotations} of the pair; the ceiling is {ceiling}: mix a fresh pair next time");
         draft.Add(new BathMixed(bath));
         if (mixing.StandsIn != Keeping.WorkingContainer.FullBottle)
             draft.Add(new BathStands(bath.Place, mixing.StandsIn));
         draft.Take(item, amount, mixing.Container, bath.Place, mixing.BooksDifference);
+        foreach (var part in item.Unit == Unit.Millilitre ? OtherPart.Beside(item, dilution, Volume.FromMicrolitres(amount.Base)) : [])
+            if (part.Item is { } other)
+                draft.Take(draft.Item(other), Quantity.Of(part.Measured), null, bath.Place, mixing.BooksDifference);
+        if (OtherPart.Unknown(item, dilution) is { } unknown)
+            draft.Remark(unknown);
         var style = draft.Style;
         draft.Summary = $"mixed bath {code}: {amount.ToText(style)} of {item.Code} for {bath.WorkingVolume.ToText(style)}, {dilution}"
             + (first is null ? "" : $", second after {first.Code}");
@@ -66,7 +72,7 @@ internal static class BathRules
         var first = draft.Bath(code);
         Require.That(
             draft.Holdings.SecondAfter(first) is null,
-            $"bath {draft.Holdings.SecondAfter(first)?.Code} already stands second after {first.Code}");
+            $"bath {first.Code} has a second bath already: {draft.Holdings.SecondAfter(first)?.Code}");
         if (first.Material != mixing.Material)
             throw new RefusedException(
                 RefusalKind.WrongMaterial, $"bath {first.Code} is for {first.Material.Name()}; film and paper never share a pair");

@@ -35,7 +35,7 @@ internal static class BottleRules
     {
         var stock = draft.Item(mixing.Item);
         Require.That(
-            stock.Kind == ItemKind.Chemical && stock.Unit == Unit.Millilitre, $"{stock.Code} is no liquid chemical, so no stock solution");
+            stock.Kind == ItemKind.Chemical && stock.Unit == Unit.Millilitre, $"{stock.Code} is not a liquid chemical, so it cannot be a stock solution");
         var code = mixing.From ?? stock.StockOf ?? throw new RefusedException(
             RefusalKind.NotAccepted, $"say what {stock.Code} is mixed from");
         var source = draft.Item(code);
@@ -48,7 +48,9 @@ internal static class BottleRules
         var lot = new Lot(
             draft.NewLot(), stock.Code, mixing.Date, quantity, cost,
             string.Join(" ", draws.Select(draw => draw.From.Lot.Batch).Distinct()).Trim(),
-            null, "") { IsMixed = true, Formula = stock.Formula };
+            null, "") {
+            IsMixed = true, Formula = stock.Formula, IsPriced = draws.All(draw => draw.From.Lot.IsPriced),
+        };
         draft.Add(new LotMixed(lot, source.Code));
         IReadOnlyList<FilledBottle> bottles = mixing.Bottles.Count > 0 ? mixing.Bottles : [new(quantity, quantity)];
         var amounts = Amounts(bottles, quantity, stock, draft);

@@ -19,13 +19,18 @@ internal static class DeliveryRules
             delivery.Lines.Count is > 0 and <= MostLines,
             $"a delivery has from 1 to {MostLines} lines, not {delivery.Lines.Count}");
         delivery = delivery with { Lines = [.. delivery.Lines.Select(line => Counted(line, draft))] };
-        var prices = RequirePaid(delivery, draft);
+        var said = RequirePaid(delivery, draft);
+        var prices = said.Select(price => price ?? Money.Zero).ToList();
         var shared = new SharedCost(
             [.. delivery.Lines.Select((line, i) => (prices[i], line.Packs!.Value))],
             delivery.Discount, delivery.Shipping, delivery.Duty, delivery.Rate ?? 1);
         Require.NotNegative(shared.Total, "the cost after the discount");
         var came = delivery.Lines
-            .Select((line, i) => Receive(line, new(shared.Lines[i], delivery.Currency, delivery.Rate), shared.Costs[i], draft)).ToList();
+            .Select((line, i) => Receive(
+                line, new(shared.Lines[i], delivery.Currency, delivery.Rate), shared.Costs[i], said[i] is not null, draft)).ToList();
+        if (delivery.Lines.Where((_, i) => said[i] is null).Select(line => draft.Item(line.Item).Code).Distinct().ToList() is { Count: > 0 } unknown)
+            draft.Remark($"no price was said for {string.Join(" and ", unknown)}, so what it cost is unknown; put the price in when you know it, "
+                + "0 for a gift");
         var name = delivery.Reference.Trim() is { Length: > 0 } reference ? $"delivery {reference}" : "delivery";
         draft.Summary = came is [var only] ? only : $"{name}, {shared.Total.Text(draft.Style)}: {string.Join("; ", came)}";
     }
@@ -48,8 +53,8 @@ internal static class DeliveryRules
         return text;
     }
 
-    /// <summary>The price of a pack of each line, when every amount of the delivery can have been paid.</summary>
-    private static List<Money> RequirePaid(Delivery delivery, Draft draft)
+    /// <summary>The price of a pack of each line, null where nobody says it, when every amount of the delivery can have been paid.</summary>
+    private static List<Money?> RequirePaid(Delivery delivery, Draft draft)
     {
         Require.NotNegative(delivery.Discount, "the discount");
         Require.NotNegative(delivery.Shipping, "the shipping");
@@ -69,9 +74,9 @@ internal static class DeliveryRules
         DeliveryCurrency.RequirePayable(delivery.Currency, draft,
             [
                 (delivery.Discount, "the discount"), (delivery.Shipping, "the shipping"), (delivery.Duty, "the duty"),
-                .. delivery.Lines.Select((line, i) => (prices[i], $"the price of {line.Item}")),
+                .. delivery.Lines.Select((line, i) => (prices[i] ?? Money.Zero, $"the price of {line.Item}")),
             ]);
-        var value = delivery.Lines.Select((line, i) => prices[i].At(line.Packs!.Value)).Aggregate(Money.Zero, (sum, one) => sum + one);
+        var value = delivery.Lines.Select((line, i) => (prices[i] ?? Money.Zero).At(line.Packs!.Value)).Aggregate(Money.Zero, (sum, one) => sum + one);
         Require.That(
             delivery.Discount <= value,
             $"the discount, {delivery.Discount.Text(draft.Style)}, is more than the {value.Text(draft.Style)} that the goods cost");
@@ -79,18 +84,18 @@ internal static class DeliveryRules
     }
 
     /// <summary>Puts the packs of a line on the shelf for what they cost there, and says what came in a few words.</summary>
-    private static string Receive(DeliveryLine line, Paid paid, Money cost, Draft draft)
+    private static string Receive(DeliveryLine line, Paid paid, Money cost, bool isPriced, Draft draft)
     {
         var item = draft.Item(line.Item);
         var count = line.Packs!.Value;
         var packs = Scaled.ToText(count, 6);
         var full = decimal.ToInt64(decimal.Truncate(count));
         var part = Scaled.ToBase(count - full, item.Pack.Base);
-        Require.That(part is not null, $"{packs} packs of {item.Pack} are no whole number of {item.Unit.Plural()}");
+        Require.That(part is not null, $"{packs} packs of {item.Pack} do not give whole {item.Unit.Plural()}");
         var quantity = item.Of(full * item.Pack.Base + part!.Value);
         var lot = new Lot(
             draft.NewLot(), item.Code, draft.Date, quantity, cost, line.Batch.Trim(), line.ExpiresOn,
-            line.Storage.Trim()) { Formula = item.Formula };
+            line.Storage.Trim()) { Formula = item.Formula, IsPriced = isPriced };
         draft.Add(new LotReceived(lot, paid));
 
         var left = (Quantity: quantity, lot.Cost);
@@ -101,7 +106,7 @@ internal static class DeliveryRules
 
         OrderRules.Deliver(line, item, quantity, draft);
         return $"{packs} {(count == 1 ? "pack" : "packs")} of {item.Code}, "
-            + $"{quantity.ToText(draft.Style)} for {lot.Cost.Text(draft.Style)}";
+            + $"{quantity.ToText(draft.Style)} {(isPriced ? $"for {lot.Cost.Text(draft.Style)}" : "without a price")}";
     }
 
     /// <summary>Puts one container on the shelf, and says what of the lot is left for the next.</summary>

@@ -5,29 +5,20 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Rules;
 
-/// <summary>
-/// The batches of a session as it was logged. Where no developer is said, each line is a batch; otherwise a line without any went into the
-/// tray together with the one before it.
-/// </summary>
+/// <summary>The batches of a session as it was logged, and what a careful worker asks about them.</summary>
 internal sealed class LoggedBatches
 {
-    private readonly List<List<(SessionLine Line, Item Film)>> _batches = [];
-    private readonly Dictionary<int, int> _numbers = [];
+    private readonly List<List<(SessionLine Line, Item Film)>> _batches;
+    private readonly Dictionary<int, int> _numbers;
     private readonly bool _isSaid;
 
     public LoggedBatches(SessionLog session, List<Item> films)
     {
-        var hasBegun = false;
-        _isSaid = session.Lines.Any(line => line.Developer is not null);
-        foreach (var (index, (line, film)) in session.Lines.Zip(films).Index().Where(pair => pair.Item.First.Fate != Fate.Dummy))
-        {
-            var begins = !_isSaid || line.Developer is not null;
-            if (_batches.Count == 0 || (begins && hasBegun))
-                _batches.Add([]);
-            _batches[^1].Add((line, film));
-            _numbers.Add(index + 1, _batches.Count);
-            hasBegun |= begins;
-        }
+        _isSaid = session.SaysDeveloper;
+        var batches = session.Batches();
+        _batches = [.. batches.Select(batch => batch.Select(line => (session.Lines[line], films[line])).ToList())];
+        _numbers = batches.SelectMany((batch, number) => batch.Select(line => (Line: line + 1, Number: number + 1)))
+            .ToDictionary(pair => pair.Line, pair => pair.Number);
     }
 
     /// <summary>The batch, from 1, of a line that is no dummy.</summary>

@@ -96,20 +96,24 @@ internal static class OrderRules
         draft.Summary = $"order terms of {item.Code}";
     }
 
-    /// <summary>The price of a pack: as said, else that of the order the line names. Orders are priced in the ledger's currency.</summary>
-    public static Money PriceOf(DeliveryLine delivered, string? currency, Draft draft)
+    /// <summary>
+    /// The price of a pack: as said, else that of the order the line names; null when neither says one. Orders are priced in the
+    /// ledger's currency.
+    /// </summary>
+    public static Money? PriceOf(DeliveryLine delivered, string? currency, Draft draft)
     {
         if (delivered.Price is { } said)
             return said;
         if (delivered.Order is not { Length: > 0 } named)
-            return Money.Zero;
+            return null;
         var order = Open(named, draft);
         var line = Named(draft.Item(delivered.Item).Code, order).Single();
         Require.That(
             currency is null || currency == draft.Holdings.Settings.Currency,
             $"order {order.Code} says no price in {currency}; say what a pack of {line.Item} cost");
-        if (line.Price != Money.Zero)
-            draft.Remark($"price {line.Price.Text(draft.Style)} taken from order {order.Code}");
+        if (line.Price == Money.Zero)
+            return null;
+        draft.Remark($"price {line.Price.Text(draft.Style)} taken from order {order.Code}");
         return line.Price;
     }
 

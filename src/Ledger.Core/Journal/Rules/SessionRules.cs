@@ -69,7 +69,7 @@ internal static class SessionRules
     private static Item Film(SessionLine line, Draft draft)
     {
         var film = draft.Item(line.Item);
-        Require.That(film.Kind == ItemKind.Film, $"{film.Code} is no film and cannot be developed");
+        Require.That(film.Kind == ItemKind.Film, $"{film.Code} is a {film.Kind.Name()} and cannot be developed; name a film");
         if (film.IsPaper)
             throw new RefusedException(RefusalKind.WrongMaterial,
                 $"{film.Code} is paper; it never goes through the baths of a film session");
@@ -94,7 +94,10 @@ internal static class SessionRules
     /// <summary>The area passes through a bath of each item that is used again; the session is filed under the first.</summary>
     private static Bath? PassThrough(SessionLog session, Process process, Area area, Area weighted, Draft draft)
     {
-        var baths = new SessionBaths(draft.Holdings, draft.Date).Decided(process, session.Bath);
+        var choice = new SessionBaths(draft.Holdings, draft.Date);
+        var baths = choice.Decided(process, session.Bath);
+        if (choice.IsIncomplete(session.Bath, baths))
+            draft.Complete((SessionLog)draft.Entry with { Bath = SessionBaths.Typed(baths) });
         foreach (var bath in baths)
             BathPass.Through(bath, area, weighted, draft);
         return baths is [var first, ..] ? first : null;
@@ -110,19 +113,50 @@ internal static class SessionRules
         }
 
         var item = draft.Item(code);
-        var total = default(Volume);
-        for (var i = 0; i < films.Count; i++)
-            total += said ? session.Lines[i].Developer ?? default
-                : session.Lines[i].Fate == Fate.Dummy ? default
-                : BatchDeveloper.Of(step, item, films[i], session.Lines[i].Sheets, graduate: null)?.Measured ?? default;
-        if (step.Use == StepUse.OneShot && total > default(Volume))
-            draft.Take(item, Quantity.Of(total), null, Places.UsedUp, session.BooksDifference);
+        var doses = session.Lines.Select((line, i) => Dose(line, films[i], step, item, said)).ToList();
+        var total = doses.Aggregate(default(Volume), (sum, dose) => sum + dose.First);
+        if (step.Use != StepUse.OneShot || total == default(Volume))
+            return total;
+        draft.Take(item, Quantity.Of(total), null, Places.UsedUp, session.BooksDifference);
+        foreach (var part in doses.SelectMany(dose => dose.Others).Where(part => part.Item is not null).GroupBy(part => part.Item!))
+            Take(part.Key, part.Sum(one => one.Measured.Microlitres), session, draft);
+        if (OtherPart.Unknown(item, step.Dilution ?? item.Dilution) is { } unknown)
+            draft.Remark(unknown);
         return total;
+    }
+
+    /// <summary>What a line put into the developer tray: as it says, or as the process asks.</summary>
+    private static (Volume First, IReadOnlyList<OtherPart> Others) Dose(SessionLine line, Item film, ProcessStep step, Item developer, bool isSaid)
+    {
+        var first = isSaid ? line.Developer ?? default
+            : line.Fate == Fate.Dummy ? default
+            : BatchDeveloper.Of(step, developer, film, line.Sheets, graduate: null)?.Measured ?? default;
+        var others = step.OthersBeside(developer, Quantity.Of(first));
+        if (line.OtherParts.Count == 0)
+            return (first, others);
+        Require.That(line.Developer is not null, "the other parts of a developer are measured out beside its first part; say that too");
+        Require.That(
+            line.OtherParts.Count == others.Count,
+            $"{developer.Code} {step.Dilution ?? developer.Dilution} has {others.Count} {(others.Count == 1 ? "part" : "parts")} beside the first, "
+            + $"and {line.OtherParts.Count} were said");
+        return (first, [.. others.Select((part, i) => part with { Measured = line.OtherParts[i] })]);
+    }
+
+    private static void Take(string code, long microlitres, SessionLog session, Draft draft)
+    {
+        if (microlitres > 0)
+            draft.Take(draft.Item(code), new(microlitres, Unit.Millilitre), null, Places.UsedUp, session.BooksDifference);
     }
 
     private static void UseUp(SessionLog session, Process process, IReadOnlyList<TrayLoad> batches, Draft draft)
     {
         foreach (var step in process.UsedUp)
-            draft.Take(draft.Item(step.Item!), step.DrawnFor(batches)!.Value, null, Places.UsedUp, session.BooksDifference);
+        {
+            var item = draft.Item(step.Item!);
+            foreach (var (code, amount) in step.Drawn(item, batches))
+                draft.Take(draft.Item(code), amount, null, Places.UsedUp, session.BooksDifference);
+            if (OtherPart.Unknown(item, step.Dilution ?? item.Dilution) is { } unknown)
+                draft.Remark(unknown);
+        }
     }
 }

@@ -19,7 +19,7 @@ internal static class Said
         "small-1", "small-1 small-2", "E07-2, E08", "#12", "a note: with signs, \"quotes\" and é", "1+4", "1+49", "1+1+98", "8x10", "13x18cm", "120",
         "25ml", "1.5l", "30g", "12 sheets", "3 rolls", "80 sqin", "516.13 cm2", "2026-03-15", "2024-02-29", "09-15..10-15", "A/B", "1/2/3/4/5/6", "9/",
         "11 N-1=9 N+1=14", "4x5=600 11x14=2000", "1600 maker's; 1000 strict", "eur", "floz", "sessions:S16", "exposed N-1", "57", "two words",
-        "price=12.50; note=a b", "2.fate=reject", "3=",
+        "price=12.50; note=a b", "2.fate=reject", "3=", "always",
     ];
 
     /// <summary>What the ledger of these entries knows.</summary>
