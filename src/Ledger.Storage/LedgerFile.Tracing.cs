@@ -21,6 +21,19 @@ public sealed partial class LedgerFile
         Read(snapshot => new TraceLinks(snapshot, asOf).Of(nodes, isInto: false));
 
     /// <inheritdoc/>
+    public (IReadOnlyList<TraceLink> Links, bool AreMore) OutOf(
+        IReadOnlyCollection<TraceNode> nodes, LocalDate asOf, int atMost) =>
+        Read(snapshot => new TraceLinks(snapshot, asOf).OutOf(nodes, atMost));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<SheetId> ThroughSince(TraceNode bath, Moment after, LocalDate asOf, int atMost) =>
+        Read(snapshot => new TraceReader(snapshot, asOf).ThroughSince(bath, after, atMost));
+
+    /// <inheritdoc/>
+    public BathPassing? Passing(TraceNode bath, TraceNode by, LocalDate asOf) =>
+        Read(snapshot => new TraceReader(snapshot, asOf).Passing(bath, by));
+
+    /// <inheritdoc/>
     public IReadOnlyDictionary<TraceNode, TraceLabel> Labels(IReadOnlyCollection<TraceNode> nodes, LocalDate asOf) =>
         Read(snapshot => new TraceReader(snapshot, asOf).Labels(nodes));
 

@@ -65,7 +65,7 @@ public sealed class TraceReading
             Mates = [.. Back.Where(step => step.Node.Kind == TraceKind.Batch)
                 .SelectMany(step => Sharing(step.Node, walk, sheet)).Order(ByMoment)];
             BathMates = [.. Back.Where(step => step is { Node.Kind: TraceKind.Bath, IsShared: false, Bath: not null })
-                .Select(step => (step, Since(step, walk, sheet)))];
+                .Select(step => (step, Since(step, back.Nodes[step.Node])))];
         }
 
         Things =
@@ -140,10 +140,8 @@ public sealed class TraceReading
         reached.Node.Kind is TraceKind.Delivery or TraceKind.Container
             ? Labelled(reached.Node, labels).Date ?? reached.At.Date : reached.At.Date;
 
-    private BathMoment? Moment(Bath bath, TraceLink link) =>
-        _records.Passings(bath.Code, _asOf).LastOrDefault(passing => passing.By == link.To
-            && passing.At == link.At) is { } passing
-            ? new(bath, passing.At.Date, passing.Before, passing.After) : null;
+    private BathMoment? Moment(Bath bath, TraceLink link) => _records.Passing(link.From, link.To, _asOf) is { } passing
+        ? new(bath, passing.At.Date, passing.Before, passing.After) : null;
 
     private IEnumerable<TracedSheet> Traced(TraceReach forward, IReadOnlyDictionary<TraceNode, TraceLabel> labels)
     {
@@ -170,10 +168,6 @@ public sealed class TraceReading
             .Select(other => new SheetId(other.Node.Id))], _asOf);
 
     /// <summary>What went through a bath in later sessions.</summary>
-    private IReadOnlyList<SheetCard> Since(TraceStep step, TraceWalk walk, TraceNode sheet) =>
-    [
-        .. Sharing(step.Node, walk, sheet).Where(card => card.SessionEntry is not null
-            && card.DevelopedOn >= step.Bath!.On
-            && card.SessionEntry != Card?.SessionEntry).Order(ByMoment),
-    ];
+    private IReadOnlyList<SheetCard> Since(TraceStep step, Reached reached) =>
+        [.. _records.Cards(_records.ThroughSince(step.Node, reached.At, _asOf, MostShared), _asOf).Order(ByMoment)];
 }

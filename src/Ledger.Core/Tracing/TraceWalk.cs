@@ -15,6 +15,7 @@ public sealed class TraceWalk(ITraceRecords records, LocalDate asOf)
 {
     private readonly Dictionary<TraceNode, List<TraceLink>> _into = [];
     private readonly Dictionary<TraceNode, List<TraceLink>> _outOf = [];
+    private readonly Dictionary<TraceNode, List<TraceLink>> _some = [];
 
     /// <summary>All that these came through.</summary>
     /// <param name="start">Where it begins.</param>
@@ -32,12 +33,13 @@ public sealed class TraceWalk(ITraceRecords records, LocalDate asOf)
     {
         var reached = start.Distinct().ToDictionary(node => node, _ => (At: begin, Via: (TraceLink?)null));
         var frontier = reached.Keys.ToList();
+        var isCut = false;
         while (frontier.Count > 0 && reached.Keys.Count(node => node.Kind == TraceKind.Sheet) <= atMost)
         {
-            Fetch(frontier, isForward);
+            isCut |= Fetch(frontier, isForward, atMost);
             var next = new HashSet<TraceNode>();
             foreach (var node in frontier)
-                foreach (var link in (isForward ? _outOf : _into)[node])
+                foreach (var link in Links(node, isForward, atMost))
                 {
                     var (at, to) = (reached[node].At, isForward ? link.To : link.From);
                     if (isForward ? link.At < at : link.At > at)
@@ -52,21 +54,38 @@ public sealed class TraceWalk(ITraceRecords records, LocalDate asOf)
             frontier = [.. next];
         }
 
-        return new(reached.ToDictionary(pair => pair.Key, pair => new Reached(pair.Key, pair.Value.At, pair.Value.Via)),
-            isForward, frontier.Count > 0);
+        return new(
+            reached.ToDictionary(pair => pair.Key, pair => new Reached(pair.Key, pair.Value.At, pair.Value.Via)), isForward,
+            isCut || frontier.Count > 0);
     }
 
-    /// <summary>Asks once for all nodes that were not asked about before.</summary>
-    private void Fetch(List<TraceNode> nodes, bool isForward)
+    private IReadOnlyList<TraceLink> Links(TraceNode node, bool isForward, int atMost) => !isForward ? _into[node]
+        : atMost < int.MaxValue ? _some.GetValueOrDefault(node, []) : _outOf[node];
+
+    /// <summary>Asks once for all nodes that were not asked about before; whether some links were left out.</summary>
+    private bool Fetch(List<TraceNode> nodes, bool isForward, int atMost)
     {
+        if (isForward && atMost < int.MaxValue)
+            return FetchSome(nodes, atMost);
         var known = isForward ? _outOf : _into;
         var missing = nodes.Where(node => !known.ContainsKey(node)).ToList();
         if (missing.Count == 0)
-            return;
+            return false;
         foreach (var node in missing)
             known[node] = [];
         foreach (var link in isForward ? records.OutOf(missing, asOf) : records.Into(missing, asOf))
             known[isForward ? link.From : link.To].Add(link);
+        return false;
+    }
+
+    /// <summary>What is cut is not kept: another walk may want all of it.</summary>
+    private bool FetchSome(List<TraceNode> nodes, int atMost)
+    {
+        _some.Clear();
+        var (links, areMore) = records.OutOf(nodes, asOf, atMost);
+        foreach (var link in links)
+            (_some.TryGetValue(link.From, out var known) ? known : _some[link.From] = []).Add(link);
+        return areMore;
     }
 }
 

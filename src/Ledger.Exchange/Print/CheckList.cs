@@ -36,8 +36,8 @@ public static class CheckList
                     .SelectMany(alike => Alike([.. alike]))
                     .Prepend(new Heading($"{char.ToUpperInvariant(level.Key.Name()[0])}{level.Key.Name()[1..]}"))),
                 new Paragraph(
-                    "Record what is found, sheet by sheet: trayledger record sheet-note SHEET --what \"residual "
-                    + "silver test\" --result ... --passed yes or no."),
+                    "Record what is found, sheet by sheet: trayledger record sheet-note SHEET "
+                    + "--what \"residual silver test\" --result ... --passed yes or no."),
                 new Points([.. UsualCautions.Sentences, UsualCautions.Governs], AreCautions: true),
             ]);
     }

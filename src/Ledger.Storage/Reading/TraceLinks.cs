@@ -22,14 +22,31 @@ internal sealed record TraceLinkRows(TraceKind From, TraceKind To, string FromId
 
     private const string Listed = "(SELECT value FROM json_each($ids))";
 
-    /// <summary>Everything that is said so, as SQL. The plus keeps SQLite from walking the whole journal by
-    /// date.</summary>
+    /// <summary>Everything that is said so, as SQL. The plus keeps SQLite from walking the whole journal by date.</summary>
     /// <param name="isInto">Whether the links into the nodes of the list are asked for, or those out of them.</param>
-    public string Sql(bool isInto) =>
+    /// <param name="isLimited">Whether at most $most rows are looked at; of links out of the nodes.</param>
+    public string Sql(bool isInto, bool isLimited = false) =>
         $"""
-        SELECT DISTINCT {FromId}, {ToId}, {Part}, e.date, e.ord FROM {Rows} JOIN standing_entry e ON e.id = {Entry}
+        SELECT DISTINCT {FromId}, {ToId}, {Part}, e.date, e.ord
+        FROM {(isLimited && OutOf is null ? Limited : Rows)} JOIN standing_entry e ON e.id = {Entry}
         WHERE {(isInto ? $"{ToId} IN {Listed}" : OutOf ?? $"{FromId} IN {Listed}")} AND {Where} AND +e.date <= $day
         """;
+
+    /// <summary>How many rows there are to be looked at, up to $most.</summary>
+    public string Count => OutOf is not null ? "SELECT 0" : $"SELECT count(*) FROM {Driver}";
+
+    /// <summary>The first of the tables, whose rows are those of the nodes; no more than $most of them.</summary>
+    private string Driver
+    {
+        get
+        {
+            var (table, column) = (Rows.Split(' ')[0], FromId.Split('.')[1]);
+            var isPartial = table is "movement" or "sheet_move" && column != "sheet_id";
+            return $"(SELECT * FROM {table} WHERE {column} IN {Listed}{(isPartial ? $" AND {column} >= 100" : "")} LIMIT $most)";
+        }
+    }
+
+    private string Limited => $"{Driver} {string.Join(' ', Rows.Split(' ')[1..])}";
 
     /// <summary>Every sort of link that a trace goes along.</summary>
     public static IReadOnlyList<TraceLinkRows> All { get; } =
@@ -54,8 +71,8 @@ internal sealed record TraceLinkRows(TraceKind From, TraceKind To, string FromId
                 "m.entry_id",
             "m.from_place >= 100 AND m.to_place >= 100"),
         new(TraceKind.Container, TraceKind.Delivery, "m.from_place", "l.id",
-            "lot l JOIN lot_origin o ON o.lot_id = l.id AND o.mixed_from IS NOT NULL JOIN movement m ON m.entry_id = "
-            + "l.entry_id", "m.entry_id",
+            "movement m JOIN lot l ON l.entry_id = m.entry_id JOIN lot_origin o ON o.lot_id = l.id "
+            + "AND o.mixed_from IS NOT NULL", "m.entry_id",
             "m.to_place = 7 AND m.from_place >= 100"),
         new(TraceKind.Container, TraceKind.Session, "m.from_place", "s.entry_id",
             "movement m JOIN session s ON s.entry_id = m.entry_id JOIN container f ON f.place_id = m.from_place",
@@ -89,6 +106,20 @@ internal sealed record TraceLinkRows(TraceKind From, TraceKind To, string FromId
 /// <summary>Reads the links of nodes, all of a kind at once.</summary>
 internal sealed class TraceLinks(Snapshot snapshot, LocalDate asOf)
 {
+    /// <summary>The links that lead from the nodes, of at most so many rows of each sort; and whether there are more.</summary>
+    public (IReadOnlyList<TraceLink> Links, bool AreMore) OutOf(IReadOnlyCollection<TraceNode> nodes, int atMost)
+    {
+        var byKind = nodes.ToLookup(node => node.Kind);
+        var (asked, links, areMore) = (nodes.ToHashSet(), new List<TraceLink>(), false);
+        foreach (var rows in TraceLinkRows.All.Where(rows => byKind.Contains(rows.From)))
+        {
+            areMore |= Count(rows, byKind[rows.From], atMost) >= atMost;
+            links.AddRange(Read(rows, byKind[rows.From], isInto: false, atMost).Where(link => asked.Contains(link.From)));
+        }
+
+        return (links, areMore);
+    }
+
     /// <summary>The links that lead to the nodes, or those that lead from them.</summary>
     public IReadOnlyList<TraceLink> Of(IReadOnlyCollection<TraceNode> nodes, bool isInto)
     {
@@ -102,10 +133,22 @@ internal sealed class TraceLinks(Snapshot snapshot, LocalDate asOf)
         ];
     }
 
-    private IEnumerable<TraceLink> Read(TraceLinkRows rows, IEnumerable<TraceNode> nodes, bool isInto)
+    private long Count(TraceLinkRows rows, IEnumerable<TraceNode> nodes, int atMost)
     {
         using var command = snapshot.Connection.CreateCommand();
-        command.CommandText = rows.Sql(isInto);
+        command.CommandText = rows.Count;
+        command.Parameters.AddWithValue("$ids", Json.Array(nodes.Select(node => node.Id).Distinct()));
+        command.Parameters.AddWithValue("$most", atMost);
+        return (long)command.ExecuteScalar()!;
+    }
+
+    private IEnumerable<TraceLink> Read(
+        TraceLinkRows rows, IEnumerable<TraceNode> nodes, bool isInto, int? atMost = null)
+    {
+        using var command = snapshot.Connection.CreateCommand();
+        command.CommandText = rows.Sql(isInto, atMost is not null);
+        if (atMost is { } most)
+            command.Parameters.AddWithValue("$most", most);
         command.Parameters.AddWithValue("$ids", Json.Array(nodes.Select(node => node.Id).Distinct()));
         command.Parameters.AddWithValue("$day", Core.Measures.Dates.Text(asOf));
         using var reader = command.ExecuteReader();

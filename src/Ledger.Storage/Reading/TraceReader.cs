@@ -65,6 +65,42 @@ internal sealed class TraceReader(Snapshot snapshot, LocalDate asOf)
                 row.IsFirst == 1)),
     ];
 
+    /// <summary>
+    /// What a bath had taken when one session went through it: all that it has taken, less what came later, so that a
+    /// long life costs nothing.
+    /// </summary>
+    public BathPassing? Passing(TraceNode bath, TraceNode by)
+    {
+        var row = snapshot.Connection.QueryFirstOrDefault<OnePassingRow>(
+            """
+            SELECT e.date AS Date, e.ord AS Ord, w.is_first AS IsFirst, w.weighted AS Weighted,
+                coalesce((SELECT t.weighted FROM bath_total t WHERE t.place_id = w.place_id), 0) - coalesce((
+                    SELECT sum(l.weighted) FROM standing_entry le CROSS JOIN bath_work l ON l.entry_id = le.id
+                        AND l.place_id = w.place_id AND l.is_first = 1
+                    WHERE le.date >= e.date AND (le.date, le.ord) > (e.date, e.ord)), 0) AS After
+            FROM bath_work w CROSS JOIN standing_entry e ON e.id = w.entry_id
+            WHERE w.place_id = @place AND w.entry_id = @entry AND +e.date <= @day
+            """,
+            new { place = bath.Id, entry = by.Id, day = _day });
+        return row is null ? null : new(
+            by, new(Days.Read(row.Date), row.Ord), Area.FromHundredths(row.After - (row.IsFirst == 1 ? row.Weighted : 0)),
+            Area.FromHundredths(row.After), row.IsFirst == 1);
+    }
+
+    /// <summary>The sheets of the sessions that went through a bath after a moment.</summary>
+    public IReadOnlyList<SheetId> ThroughSince(TraceNode bath, Moment after, int atMost) =>
+    [
+        .. snapshot.Connection.Query<long>(
+            """
+            SELECT f.sheet_id FROM standing_entry e CROSS JOIN bath_work w ON w.entry_id = e.id AND w.place_id = @place
+                CROSS JOIN sheet_fate f ON f.entry_id = e.id
+            WHERE e.date BETWEEN @since AND @day AND (e.date, e.ord) > (@since, @order)
+            ORDER BY e.date, e.ord, f.position LIMIT @atMost
+            """,
+            new { place = bath.Id, since = Dates.Text(after.Date), order = after.Order, day = _day, atMost })
+        .Select(sheet => new SheetId(sheet)),
+    ];
+
     private IEnumerable<(TraceNode Node, TraceLabel Label)> Labels(TraceKind kind, IEnumerable<TraceNode> nodes)
     {
         var asked = nodes.ToList();
@@ -170,6 +206,8 @@ internal sealed class TraceReader(Snapshot snapshot, LocalDate asOf)
     internal sealed record BatchRow(long Entry, long Batch, string Session, string Date, long Sheets);
 
     internal sealed record LabelRow(long Id, string Name, string Text, string? Date);
+
+    internal sealed record OnePassingRow(string Date, long Ord, long IsFirst, long Weighted, long After);
 
     internal sealed record PassingRow(long Entry, string Date, long Ord, long IsFirst, long Weighted, long After,
         long IsSession);
