@@ -212,7 +212,8 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         Read(snapshot => new CatalogueReader(snapshot).ProcessVersion(name, version, Now(snapshot)));
 
     /// <inheritdoc/>
-    public CostFacts Costs(LocalDate from, LocalDate to) => Read(snapshot => new CostReader(snapshot).Read(from, to));
+    public CostFacts Costs(LocalDate from, LocalDate to, LocalDate? fatesOn = null) =>
+        Read(snapshot => new CostReader(snapshot).Read(from, to, fatesOn));
 
     /// <inheritdoc/>
     public IReadOnlyList<LotPrice> Prices(LocalDate asOf) => Read(snapshot => new PriceReader(snapshot).Prices(null, asOf));

@@ -68,6 +68,9 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
     public override string IdOf(int row) => _plans[row].Name;
 
     /// <inheritdoc/>
+    public override string? Traced(int row) => IdOf(row);
+
+    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var plan = _plans[row];

@@ -69,6 +69,9 @@ internal sealed class SheetsModel(ILedger ledger, string place) : TableModel(led
     public override string IdOf(int row) => _rows[row].Id;
 
     /// <inheritdoc/>
+    public override string? Traced(int row) => IdOf(row);
+
+    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var (id, state, sheet) = _rows[row];
