@@ -168,6 +168,13 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         past.NumberOf(entry.Before) is { } before ? entry with { Before = Scaled.ToText(before, 0) } : entry;
 
     /// <inheritdoc/>
+    public JournalEntry? EntryOf(Subject subject) => Read(snapshot => new SubjectReader(snapshot).EntryOf(subject));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<JournalEntry> EntriesAbout(Subject subject, long? before, int atMost) =>
+        Read(snapshot => new SubjectReader(snapshot).EntriesAbout(subject, before, atMost));
+
+    /// <inheritdoc/>
     public IReadOnlyList<SessionRecord> Sessions(LocalDate asOf, SessionRecord? before, int atMost) =>
         Read(snapshot => new SessionReader(snapshot).Page(asOf, before, atMost));
 

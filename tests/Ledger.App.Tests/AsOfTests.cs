@@ -26,8 +26,8 @@ public class AsOfTests
     public void A_day_to_come_shows_what_will_have_expired()
     {
         using var room = Darkroom.WithDemoYear();
-        Assert.DoesNotContain("syrup/5 is past its date", room.Do("show", "today"), StringComparison.Ordinal);
-        Assert.Contains("syrup/5 is past its date", room.Do("show", "today", "--as-of", "2027-01-01"), StringComparison.Ordinal);
+        Assert.DoesNotContain("syrup/5 expired", room.Do("show", "today"), StringComparison.Ordinal);
+        Assert.Contains("syrup/5 expired", room.Do("show", "today", "--as-of", "2027-01-01"), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -43,7 +43,7 @@ public class AsOfTests
     public void What_was_known_on_a_day_is_told_apart_from_what_happened_by_then()
     {
         using var room = new Darkroom(new(2026, 3, 1));
-        room.Do("record", "item", "pan", "Pan film", "--kind", "film", "--format", "8x10", "--pack", "25");
+        room.Do("record", "item", "pan", "--name", "Pan film", "--kind", "film", "--format", "8x10", "--pack", "25");
         room.Do("record", "delivery", "pan", "1", "--price", "100", "--currency", "EUR", "--date", "2026-02-01");
         room.Today = new(2026, 3, 10);
         room.Do("record", "delivery", "pan", "1", "--price", "120", "--currency", "EUR", "--date", "2026-02-02");
@@ -61,7 +61,7 @@ public class AsOfTests
     public void The_entries_of_a_day_are_shown_in_the_order_in_which_they_count_and_moved_in_it()
     {
         using var room = new Darkroom(new(2026, 3, 1));
-        room.Do("record", "item", "pan", "Pan film", "--kind", "film", "--format", "8x10", "--pack", "25");
+        room.Do("record", "item", "pan", "--name", "Pan film", "--kind", "film", "--format", "8x10", "--pack", "25");
         room.Do("record", "delivery", "pan", "1", "--price", "100", "--currency", "EUR");
         room.Do("record", "delivery", "pan", "2", "--price", "120", "--currency", "EUR", "--before", "2");
         Assert.Equal([1, 3, 2], Day());
@@ -77,7 +77,7 @@ public class AsOfTests
     public void A_setting_says_from_which_day_it_has_effect()
     {
         using var room = new Darkroom(new(2026, 3, 1));
-        room.Do("record", "item", "pan", "Pan film", "--kind", "film", "--format", "8x10", "--pack", "25");
+        room.Do("record", "item", "pan", "--name", "Pan film", "--kind", "film", "--format", "8x10", "--pack", "25");
         room.Do("record", "delivery", "pan", "1", "--price", "100", "--currency", "EUR", "--date", "2026-02-01");
         room.Do("record", "item", "pan", "--fixer-factor", "1.5", "--from-day", "2026-02-15");
         Assert.Equal(1, Factor("2026-02-10"));

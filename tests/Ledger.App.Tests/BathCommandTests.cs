@@ -36,7 +36,7 @@ public class BathCommandTests
         using var room = Darkroom.WithDemoYear();
         var ran = room.Run("record", "rotation", "F6", "--bath", "F4");
         Assert.Equal(3, ran.Status);
-        Assert.Contains("the ceiling is 3: pour out F4 and F5 and mix both anew", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("the ceiling is 3: discard F4 and F5 and mix a fresh pair", ran.Error, StringComparison.Ordinal);
         room.Do("record", "setting", "rotation-ceiling", "4");
         Assert.Contains("rotation 4 of at most 4", room.Do("record", "rotation", "F6", "--bath", "F5", "--amount", "300ml", "--jug", "J2"), StringComparison.Ordinal);
         Assert.Equal(7500, room.Run("show", "jugs", "--json").Json.GetProperty("jugs")[1].GetProperty("held").GetProperty("value").GetDecimal());
@@ -48,7 +48,7 @@ public class BathCommandTests
     {
         using var room = Darkroom.WithDemoYear();
         string[] session = ["record", "session", "S23", "--process", "film", "--sheets", "18 fen80 N keeper 25ml", "--anyway", "--dry-run"];
-        Assert.Contains("(handbook): pour out F4 and F5 and mix both anew first", room.Run(session).Error, StringComparison.Ordinal);
+        Assert.Contains("(handbook): discard F4 and F5 and mix a fresh pair first", room.Run(session).Error, StringComparison.Ordinal);
         room.Do("record", "setting", "rotation-ceiling", "4");
         Assert.Contains("(handbook): rotate the pair first", room.Run(session).Error, StringComparison.Ordinal);
     }
@@ -124,7 +124,7 @@ public class BathCommandTests
         Assert.Contains("no indicator is set", room.Run("record", "indicator", "S1", "purple").Error, StringComparison.Ordinal);
         room.Do("record", "item", "citric-stop", "--indicator", "purple");
         Assert.Contains("until its indicator is purple", room.Do("show", "bath", "S1"), StringComparison.Ordinal);
-        Assert.Contains("is used on", room.Run("record", "indicator", "S1", "yellow").Error, StringComparison.Ordinal);
+        Assert.Contains("can still be used", room.Run("record", "indicator", "S1", "yellow").Error, StringComparison.Ordinal);
         Assert.Equal("", EndOf("S1"));
         room.Do("record", "indicator", "S1", "Purple");
         Assert.Equal("sight", EndOf("S1"));
@@ -154,7 +154,7 @@ public class BathCommandTests
         string[] plan = ["plan", "session", "--process", "two", "--sheets", "4 practice N", "--exit-code"];
         var open = room.Run([.. plan, "--bath", "F9"]);
         Assert.Equal(10, open.Status);
-        Assert.Contains("several baths of sourbath would do: name ST1 or ST2", open.Out, StringComparison.Ordinal);
+        Assert.Contains("several baths of sourbath can be used: name ST1 or ST2", open.Out, StringComparison.Ordinal);
         Assert.Equal(0, room.Run([.. plan, "--bath", "F9,ST2"]).Status);
 
         room.Do("record", "plan", "sunday", "--on", "2026-12-06", "--process", "two", "--sheets", "4 practice N", "--bath", "F4, ST2");
@@ -177,18 +177,19 @@ public class BathCommandTests
         room.Do("record", "bath", "D1", "seasoned", "1l");
         room.Do("record", "session", "S23", "--process", "deep", "--sheets", "4 practice practice", "--bath", "F4");
         Assert.Contains("bath D1: 80 ml of replenisher due", room.Do("show", "today"), StringComparison.Ordinal);
-        room.Do("record", "top-up", "D1", "80ml", "--poured-off", "60ml", "--jug", "J2");
+        room.Do("record", "jug-start", "J3", "5l", "used developer");
+        room.Do("record", "top-up", "D1", "80ml", "--poured-off", "60ml", "--jug", "J3");
         Assert.DoesNotContain("replenisher due", room.Do("show", "today"), StringComparison.Ordinal);
         Assert.Contains("60 ml  film developer D1", room.Do("show", "jugs"), StringComparison.Ordinal);
-        Assert.Contains("is no developer", room.Run("record", "control-strip", "F4", "fine").Error, StringComparison.Ordinal);
+        Assert.Contains("is not a developer", room.Run("record", "control-strip", "F4", "fine").Error, StringComparison.Ordinal);
         room.Do("record", "control-strip", "D1", "speed -0.12", "--within-limits", "no");
         Assert.Contains("the last control strip was out of limits", room.Do("show", "today"), StringComparison.Ordinal);
         room.Do("record", "control-strip", "D1", "speed -0.02");
         Assert.DoesNotContain("control strip", room.Do("show", "today"), StringComparison.Ordinal);
         Assert.Equal([false, true], room.Run("show", "bath", "D1", "--json").Json.GetProperty("controlStrips").EnumerateArray()
             .Select(strip => strip.GetProperty("isWithinLimits").GetBoolean()));
-        Assert.Contains("mix it anew", room.Run("record", "top-up", "D1", "420ml").Error, StringComparison.Ordinal);
-        Assert.Equal("it has had as much replenisher as it may take", room.Run("show", "bath", "D1", "--json").Json.GetProperty("ends")[0].GetProperty("reason").GetString());
+        Assert.Contains("mix a fresh one", room.Run("record", "top-up", "D1", "420ml").Error, StringComparison.Ordinal);
+        Assert.Equal("replenisher added up to its ceiling", room.Run("show", "bath", "D1", "--json").Json.GetProperty("ends")[0].GetProperty("reason").GetString());
         Assert.True(room.Run("check", "--json").Json.GetProperty("ok").GetBoolean());
     }
 
@@ -196,21 +197,35 @@ public class BathCommandTests
     public void A_jug_that_is_full_or_old_is_told_and_nothing_is_said_to_be_allowed()
     {
         using var room = Darkroom.WithDemoYear();
-        room.Do("record", "discard", "selvane/1", "--reason", "too old", "--jug", "J2");
+        Assert.Contains("toner's metals", room.Run("record", "discard", "selvane/1", "--reason", "too old", "--jug", "J2").Error, StringComparison.Ordinal);
+        room.Do("record", "discard", "selvane/1", "--reason", "too old", "--jug", "J2", "--anyway");
         Assert.Contains("250 ml  unused selvane", room.Do("show", "jugs"), StringComparison.Ordinal);
         Assert.Contains("only liquids go into a jug", room.Run("record", "discard", "practice", "1", "--reason", "bent", "--jug", "J2").Error, StringComparison.Ordinal);
         room.Do("record", "jug-filling", "J2", "12l", "rinse");
         Assert.Contains("jug J2 is nearly full: 1750 ml fit in", room.Do("show", "today"), StringComparison.Ordinal);
         room.Do("record", "jug-filling", "J2", "1750ml", "rinse");
-        Assert.Contains("jug J2 is full and waits to be handed over", room.Do("show", "today"), StringComparison.Ordinal);
+        Assert.Contains("jug J2 is full", room.Do("show", "today"), StringComparison.Ordinal);
         room.Do("record", "setting", "jug-days", "100");
         var notices = room.Run("show", "today", "--json").Json.GetProperty("notices").EnumerateArray()
             .Where(notice => notice.GetProperty("about").GetString() == "J2").ToList();
         Assert.Equal(["jug-full", "jug-old"], notices.Select(notice => notice.GetProperty("kind").GetString()));
         Assert.Contains("stood for 176 days", notices[1].GetProperty("text").GetString(), StringComparison.Ordinal);
-        Assert.All(notices, notice => Assert.Contains("your local rules to say", notice.GetProperty("step").GetString(), StringComparison.Ordinal));
+        Assert.All(notices, notice => Assert.Contains("your local rules say where it may go", notice.GetProperty("step").GetString(), StringComparison.Ordinal));
         room.Do("record", "jug-handover", "J2", "collection point");
         Assert.DoesNotContain("J2", room.Do("show", "today"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_jug_has_a_label_with_its_hazard_and_where_it_does_not_go()
+    {
+        using var room = Darkroom.WithDemoYear();
+        var label = room.Do("print", "bottle-label", "J2").ReplaceLineEndings(" ");
+        Assert.Contains("J2: used fixer", label, StringComparison.Ordinal);
+        Assert.Contains("waste: fixer", label, StringComparison.Ordinal);
+        Assert.Contains("started 2025-09-20", label, StringComparison.Ordinal);
+        Assert.Contains("to be handed over", label, StringComparison.Ordinal);
+        Assert.Contains("Holds silver", label, StringComparison.Ordinal);
+        Assert.Contains("safety data sheet", label, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -224,7 +239,7 @@ public class BathCommandTests
         room.Do("record", "residual-test", "F5", "silver", "stain", "--passed", "no");
         Assert.Equal([true, false, false], room.Run("show", "bath", "F4", "--json").Json.GetProperty("residualTests").EnumerateArray()
             .Select(test => test.GetProperty("hasPassed").GetBoolean()));
-        Assert.Contains("by test on 2026-03-15, residual silver: stain", room.Do("show", "bath", "F5"), StringComparison.Ordinal);
+        Assert.Contains("2026-03-15 by test: residual silver: stain", room.Do("show", "bath", "F5"), StringComparison.Ordinal);
     }
 
     [Fact]

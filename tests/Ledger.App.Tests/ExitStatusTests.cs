@@ -62,7 +62,7 @@ public class ExitStatusTests
     [InlineData("record setting colour red", "there is no setting")]
     [InlineData("show item pan101", "there is no item \"pan101\"")]
     [InlineData("show bath F9", "there was no bath \"F9\"")]
-    [InlineData("show costs --film syrup", "there is no film \"syrup\"")]
+    [InlineData("show costs --film syrup", "no film is called \"syrup\"")]
     public void A_refusal_ends_with_3_says_why_and_writes_nothing(string line, string why)
     {
         using var room = Darkroom.WithDemoYear();

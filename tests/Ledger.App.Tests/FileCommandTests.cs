@@ -44,7 +44,7 @@ public class FileCommandTests
 
         ran = room.Run("check", "--mend");
         Assert.Equal(0, ran.Status);
-        Assert.Equal(2, ran.Out.Split('\n').Count(line => line.StartsWith("put right: ", StringComparison.Ordinal)));
+        Assert.Equal(2, ran.Out.Split('\n').Count(line => line.StartsWith("mended: ", StringComparison.Ordinal)));
         var copy = ran.Error.TrimEnd().Split(' ')[^1];
         Assert.Equal(4, room.RunAnywhere("--file", copy, "check").Status);
         Assert.Contains("nothing is wrong", room.Do("check"), StringComparison.Ordinal);
@@ -170,7 +170,7 @@ public class FileCommandTests
         using var room = Darkroom.WithDemoYear();
         var note = room.Write("note.txt", "mine");
         var refused = room.Run("calendar", note);
-        Assert.Equal((3, $"{note} is no calendar; name another file, or say --replace\n"), (refused.Status, refused.Error));
+        Assert.Equal((3, $"{note} is not a calendar; name another file, or say --replace\n"), (refused.Status, refused.Error));
         Assert.Equal("mine", File.ReadAllText(note));
         room.Do("calendar", note, "--replace");
         room.Do("calendar", note);
@@ -232,7 +232,7 @@ public class FileCommandTests
     {
         using var room = new Darkroom(new(2031, 3, 1));
         room.Do("demo", "--no-ui");
-        Assert.Contains("bath F4 has ended by age", room.Do("show", "today"), StringComparison.Ordinal);
+        Assert.Contains("bath F4 expired 2 days ago", room.Do("show", "today"), StringComparison.Ordinal);
         Assert.True(room.Run("check", "--json").Json.GetProperty("ok").GetBoolean());
     }
 

@@ -75,7 +75,7 @@ public sealed class FileUpkeepTests : IDisposable
         Assert.Contains("to be reminded of written to", _upkeep.WriteCalendar(_room.PathOf("dates.ics")).Sentences[0], StringComparison.Ordinal);
         Assert.StartsWith("BEGIN:VCALENDAR", File.ReadAllText(_room.PathOf("dates.ics")), StringComparison.Ordinal);
         var note = _room.Write("note.txt", "mine");
-        Assert.Equal([$"{note} is no calendar; name another file."], _upkeep.WriteCalendar(note).Sentences);
+        Assert.Equal([$"{note} is not a calendar; name another file."], _upkeep.WriteCalendar(note).Sentences);
         Assert.Equal([$"{_room.Ledger} is the ledger itself; name another file."], _upkeep.WriteCalendar(_room.Ledger).Sentences);
         Assert.Equal([$"{_room.Ledger} is the ledger itself; name another file."], _upkeep.BackUp(_room.Ledger).Sentences);
     }

@@ -48,7 +48,7 @@ public class HolderCommandTests
     {
         using var room = Darkroom.WithDemoYear();
         Assert.Contains("counted E08: 0 sheets", room.Do("record", "count", "E08", "0", "--reason", "lost"), StringComparison.Ordinal);
-        Assert.Contains("threw away 1 sheet of E01-1", room.Do("record", "discard", "E01-1", "1", "--reason", "fogged"), StringComparison.Ordinal);
+        Assert.Contains("discarded 1 sheet of E01-1", room.Do("record", "discard", "E01-1", "1", "--reason", "fogged"), StringComparison.Ordinal);
     }
 
     [Fact]

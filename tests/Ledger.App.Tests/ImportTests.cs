@@ -119,6 +119,6 @@ public class ImportTests
         room.Write("csv/holidays.csv", "date\n2025-08-01\n");
         var ran = room.Run("import", "all", room.PathOf("csv"));
         Assert.Equal(0, ran.Status);
-        Assert.Contains("holidays.csv is no file that is imported", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("holidays.csv is not a file that can be imported", ran.Error, StringComparison.Ordinal);
     }
 }

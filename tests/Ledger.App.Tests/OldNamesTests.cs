@@ -5,6 +5,7 @@ using Ledger.App.Wiring;
 using Ledger.Core.Baths;
 using Ledger.Core.Film;
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Notices;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;

@@ -38,7 +38,7 @@ public sealed class PlanCommandTests : IDisposable
             ("F4", 1600m, 2160m, false),
             (bath.GetProperty("bath").GetString(), Number(bath, "beforeSqIn"), Number(bath, "afterSqIn"), bath.GetProperty("fits").GetBoolean()));
         Assert.Equal("EUR", plan.GetProperty("cost").GetProperty("perSheet").GetProperty("currency").GetString());
-        Assert.Contains("The maker's safety data sheet and local rules govern.", plan.GetProperty("cautions").EnumerateArray().Select(one => one.GetString()));
+        Assert.Contains("The maker's safety data sheet, local rules and licensed practice govern.", plan.GetProperty("cautions").EnumerateArray().Select(one => one.GetString()));
     }
 
     [Theory]

@@ -50,9 +50,9 @@ public class ReadingsAgreeTests
         var mixed = baths.Single(bath => bath.GetProperty("bath").GetString() == "F4").GetProperty("mixedOn").GetString()!;
         var before = room.Run("record", "clearing-test", "F4", "fen80", "45", "--fresh", "--date", mixed, "--dry-run");
         Assert.Equal(0, before.Status);
-        Assert.DoesNotContain("had taken", before.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("had gone through bath F4", before.Error, StringComparison.Ordinal);
         var late = room.Run("record", "clearing-test", "F4", "fen80", "45", "--fresh", "--dry-run");
-        Assert.Contains("bath F4 had taken 1600 sq in by then", late.Error, StringComparison.Ordinal);
+        Assert.Contains("1600 sq in of film had gone through bath F4 by then", late.Error, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -32,7 +32,7 @@ public sealed class ReorderCommandTests
         room.Do("record", "plan", "north", "--as", "trip", "--on", "2026-05-19", "--sheets", "60 fen80");
         var film = Items(room, "reorder")["fen80"];
         Assert.Equal("2026-04-28", film.GetProperty("orderBy").GetString()); // a delivery takes 14 days, and a week is kept
-        Assert.Contains("76 sheets are set aside for 2 plans", film.GetProperty("basis").GetString(), StringComparison.Ordinal);
+        Assert.Contains("76 sheets are planned in 2 plans", film.GetProperty("basis").GetString(), StringComparison.Ordinal);
     }
 
     [Fact]

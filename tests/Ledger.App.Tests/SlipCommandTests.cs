@@ -48,7 +48,7 @@ public class SlipCommandTests
         var plan = room.Run("plan", "session", "--process", "tray", "--sheets", "4 pan N", "--json").Json;
         Assert.Equal(System.Text.Json.JsonValueKind.Null, plan.GetProperty("baths")[0].GetProperty("fits").ValueKind);
         var text = room.Do("plan", "session", "--process", "tray", "--sheets", "4 pan N").ReplaceLineEndings(" ");
-        Assert.Contains("cannot be said", text, StringComparison.Ordinal);
+        Assert.Contains("is not known", text, StringComparison.Ordinal);
         Assert.DoesNotContain("everything is there", text, StringComparison.Ordinal);
         var notice = Assert.Single(
             room.Run("show", "today", "--json").Json.GetProperty("notices").EnumerateArray(),

@@ -51,7 +51,7 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
     public string BottleLabel(string what)
     {
         var labels = Pages.BottleLabel.Named(what, Now).ToList();
-        return labels.Count == 0 ? $"{what} is no bottle and no bath in use."
+        return labels.Count == 0 ? $"There is no bottle, bath or jug {what} in use."
             : Save(Pages.BottleLabel.Page(labels, LabelSheet.Large), $"label-{what}");
     }
 

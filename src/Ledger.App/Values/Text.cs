@@ -23,6 +23,6 @@ internal static class Text
         for (var i = 0; i < names.Count; i++)
             if (names[i].Equals(text.Trim(), StringComparison.OrdinalIgnoreCase))
                 return Enum.GetValues<T>()[i];
-        throw new FormatException($"\"{text}\" is no {what}; write one of {string.Join(", ", names)}");
+        throw new FormatException($"\"{text}\" is not a {what}; write one of {string.Join(", ", names)}");
     };
 }

@@ -62,7 +62,7 @@ public sealed record Bath
     /// <summary>The day on which its work reached its capacity; null before.</summary>
     public LocalDate? FilledOn { get; init; }
 
-    /// <summary>When and why it was poured out; null while it is in use.</summary>
+    /// <summary>When and why it was discarded; null while it is in use.</summary>
     public BathDiscard? Discarded { get; init; }
 
     /// <summary>What it stood in since which day, in the order of days; none for a full closed bottle.</summary>
@@ -95,7 +95,7 @@ public sealed record Bath
     /// <summary>Replenisher per 80 sq in, for a developer that is topped up.</summary>
     public Volume? ReplenisherPer80SquareInches { get; init; }
 
-    /// <summary>How much replenisher it may take in all before it is mixed anew, in per cent of its volume.</summary>
+    /// <summary>How much replenisher it may take in all before a fresh one is mixed, in per cent of its volume.</summary>
     public int ReplenisherCeilingPercent { get; init; } = ReplenishmentReading.CommonCeilingPercent;
 
     /// <summary>The colour at which its indicator says that it is spent; null when it has no indicator.</summary>
@@ -105,7 +105,7 @@ public sealed record Bath
     public Area? TotalCapacity => Capacity?.Of(WorkingVolume);
 }
 
-/// <summary>A bath was poured out.</summary>
+/// <summary>A bath was discarded.</summary>
 /// <param name="On">The day.</param>
 /// <param name="Reason">Why, in the user's words.</param>
 public sealed record BathDiscard(LocalDate On, string Reason);

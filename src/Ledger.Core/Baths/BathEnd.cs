@@ -27,4 +27,7 @@ public static class BathEnds
 
     /// <summary>The end's name.</summary>
     public static string Name(this BathEnd end) => Names[(int)end];
+
+    /// <summary>What a bath is that came to this end: "expired", "exhausted by area".</summary>
+    public static string State(this BathEnd end) => end == BathEnd.Age ? "expired" : $"exhausted by {end.Name()}";
 }

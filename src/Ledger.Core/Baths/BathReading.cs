@@ -42,7 +42,7 @@ public sealed record BathReading
     /// <summary>Every end that has come, the first one first; the same day's in the order area, age, test, sight, replenisher.</summary>
     public IReadOnlyList<EndReached> Ends => [.. Reached().OrderBy(end => end.On).ThenBy(end => end.By)];
 
-    /// <summary>What has ended it, or null while it is good: the end that came first.</summary>
+    /// <summary>What ended it, or null while it works: the end that came first.</summary>
     public BathEnd? EndedBy => Ends is [var first, ..] ? first.By : null;
 
     /// <summary>The line through its clearing tests.</summary>
@@ -54,7 +54,7 @@ public sealed record BathReading
         : null;
 
     /// <summary>
-    /// What will end it first if it goes on taking work as it has since it was mixed; null when it has ended or nothing can be said.
+    /// What will end it first if it goes on taking work as it has since it was mixed; null when it no longer works or nothing can be said.
     /// </summary>
     public EndReached? ComesFirst => IsUnusable ? null : Expected().OrderBy(end => end.On).ThenBy(end => end.By).FirstOrDefault();
 
@@ -76,7 +76,7 @@ public sealed record BathReading
         : EndedBy switch { null => BathState.InUse, BathEnd.Age => BathState.Expired, _ => BathState.Exhausted };
 
     /// <summary>
-    /// How many whole sheets or rolls of a format it can still take, never rounded up; none when it is spent, null without a capacity.
+    /// How many whole sheets or rolls of a format it can still take, never rounded up; none when it no longer works, null without a capacity.
     /// </summary>
     /// <param name="format">The format.</param>
     /// <param name="factorThousandths">The film's fixer factor, in thousandths.</param>
@@ -92,12 +92,12 @@ public sealed record BathReading
     public bool? Fits(Area weighted) => Bath.TotalCapacity is { } capacity ? Bath.WorkedWeighted + weighted <= capacity
         : IsUnknown ? null : true;
 
-    /// <summary>Whether nobody can say how much it still takes: a fixer that was given no capacity.</summary>
+    /// <summary>Whether its capacity left is not known: a fixer that was given no capacity.</summary>
     public bool IsUnknown => Bath is { TotalCapacity: null, Role: ItemRole.Fixer };
 
     /// <summary>What cannot be said of a fixer without a capacity, and the step that gives the figure.</summary>
     public static (string Word, string Step) Unknown(Bath bath) => (
-        $"how much {bath.Code} still takes cannot be said: {bath.Item} has no capacity",
+        $"the capacity left in {bath.Code} is not known: {bath.Item} has no capacity",
         $"set one, for the baths that are mixed from then on: `record item {bath.Item} --capacity`; until then make clearing tests");
 
     private IEnumerable<EndReached> Reached()
@@ -105,9 +105,9 @@ public sealed record BathReading
         if (UsedPercent >= 100)
             yield return new(BathEnd.Area, Bath.FilledOn ?? _today, $"{Bath.Capacity!.Basis} capacity used");
         if (Replenishment?.CeilingReachedOn is { } day)
-            yield return new(BathEnd.Replenisher, day, "it has had as much replenisher as it may take");
+            yield return new(BathEnd.Replenisher, day, "replenisher added up to its ceiling");
         if (GoodUntil is { } limit && limit.IsPast(_today))
-            yield return new(BathEnd.Age, limit.Date.PlusDays(1), $"{limit.Rule.Name()} over");
+            yield return new(BathEnd.Age, limit.Date.PlusDays(1), $"{limit.Rule.Name()} is over");
         if (Bath.ClearingTests.FirstOrDefault(test => test.IsExhaustedAt(Bath.Limits.ExhaustedMultipleThousandths)) is { } test)
             yield return new(
                 BathEnd.Test, test.Date, $"{test.Film} cleared in {test.Seconds:0.#} s, {test.Ratio:0.00} times the fresh time");
@@ -141,6 +141,6 @@ public sealed record BathReading
 
 /// <summary>An end of a bath, come or to come.</summary>
 /// <param name="By">What ends it.</param>
-/// <param name="On">The first day on which it has ended.</param>
+/// <param name="On">The first day on which it no longer works.</param>
 /// <param name="Reason">The figure or rule behind it.</param>
 public sealed record EndReached(BathEnd By, LocalDate On, string Reason);

@@ -42,10 +42,10 @@ public sealed record ClearingTrend
 
     /// <summary>What can be said of the end, in a sentence.</summary>
     public string Text =>
-        Points.Count < FewestTests ? $"{Points.Count} of {FewestTests} tests that a line needs: too few to foretell the end"
-        : Line is null ? "all tests were made at the same area: too few to foretell the end"
-        : Line.Slope <= 0 ? "the tests do not rise yet: nothing can be foretold"
-        : ReachedAt is not { } at ? "the tests scatter too much to foretell the end; more are needed"
+        Points.Count < FewestTests ? $"{Points.Count} of {FewestTests} tests that a line needs: too few to predict the end"
+        : Line is null ? "all tests were made at the same area: too few to predict the end"
+        : Line.Slope <= 0 ? "the tests do not rise yet: no end can be predicted"
+        : ReachedAt is not { } at ? "the tests scatter too much to predict the end; more are needed"
         : $"the limit of {Scaled.ToText((decimal)Limit, 2)} times is reached at about {at:0} sq in per litre "
             + $"(95 %: {NotBefore:0} to {NotAfter:0}), from {Points.Count} tests";
 }

@@ -16,10 +16,13 @@ public sealed record WasteJug
     /// <summary>What goes into it.</summary>
     public required string Contents { get; init; }
 
+    /// <summary>The kind of waste that it is for, as its contents tell.</summary>
+    public WasteKind Waste => WasteKinds.Told(Contents) ?? WasteKind.Other;
+
     /// <summary>What it holds when full.</summary>
     public required Volume Size { get; init; }
 
-    /// <summary>The day it was begun.</summary>
+    /// <summary>The day it was started.</summary>
     public required LocalDate StartedOn { get; init; }
 
     /// <summary>What is in it, the first one first.</summary>

@@ -69,7 +69,7 @@ public sealed class CostReading
     /// <summary>What <see cref="Waste"/> is made of, in words.</summary>
     public string WasteText(MeasureStyle style) =>
         $"spoiled film {SpoiledFilm.Text(style)}, discarded {Facts.Discarded.Text(style)}, lost {Facts.Lost.Text(style)}, "
-        + $"poured out unused with baths {NeverUsedInBaths.Text(style)}";
+        + $"discarded unused with baths {NeverUsedInBaths.Text(style)}";
 
     /// <summary>The value of the containers at the end.</summary>
     public Money OnHand => Facts.OnHandAfter;

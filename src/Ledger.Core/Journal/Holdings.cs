@@ -1,5 +1,6 @@
 using Ledger.Core.Baths;
 using Ledger.Core.Film;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
@@ -25,6 +26,7 @@ public sealed class Holdings
     private readonly Dictionary<string, long> _lastContainerNumber = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<(ItemId Item, string Formula), KeepingLimits> _formulas = [];
     private readonly Dictionary<string, WasteJug> _jugs = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<(NoticeKind Notice, string About), Snooze> _snoozes = [];
     private Settings _settings = Settings.Default;
 
     /// <summary>Empty holdings.</summary>
@@ -87,6 +89,16 @@ public sealed class Holdings
 
     /// <summary>The open plan of that name, or null.</summary>
     public OpenPlan? Plan(string name) => _plans.GetValueOrDefault(name.Trim());
+
+    /// <summary>What is quiet on the day; null where a notice is shown.</summary>
+    public Snooze? SnoozeOf(NoticeKind notice, string about) =>
+        _snoozes.TryGetValue((notice, about.ToUpperInvariant()), out var snooze) && snooze.Until > AsOf ? snooze : null;
+
+    /// <summary>Whether anything was ever snoozed.</summary>
+    public bool HasSnoozes => _snoozes.Count > 0;
+
+    /// <summary>Puts in that a notice is quiet, in place of what was said of it before.</summary>
+    public void Put(Snooze snooze) => _snoozes[(snooze.Notice, snooze.About.ToUpperInvariant())] = snooze;
 
     /// <summary>The formats that there is film in, or paper, the smallest first.</summary>
     public IReadOnlyList<Format> FormatsOf(BathMaterial material) =>
@@ -284,6 +296,9 @@ public sealed class Holdings
                 {
                     OpenedOn = container.OpenedOn is { } before && before < date ? before : date,
                 };
+                break;
+            case NoticeSnoozed snoozed:
+                Put(snoozed.Snooze);
                 break;
             case PlanMade made:
                 Put(made.Plan);

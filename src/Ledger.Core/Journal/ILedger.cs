@@ -10,7 +10,7 @@ namespace Ledger.Core.Journal;
 /// A ledger as screens and commands use it: one way to write, one way to read. Any of them throws a
 /// <see cref="LedgerUnavailableException"/> when the ledger cannot be used.
 /// </summary>
-public interface ILedger : IFilmRecords, ICostRecords, IDrafts
+public interface ILedger : IFilmRecords, ICostRecords, IDrafts, IEntryRecords
 {
     /// <summary>The day of recording.</summary>
     LocalDate Today { get; }
@@ -66,13 +66,13 @@ public interface ILedger : IFilmRecords, ICostRecords, IDrafts
     /// <summary>What an item's containers took in and gave, the last first.</summary>
     IReadOnlyList<ItemMove> MovesOf(string item, LocalDate asOf, int atMost);
 
-    /// <summary>The bath of that name, in use or poured out; null when there never was one.</summary>
+    /// <summary>The bath of that name, in use or discarded; null when there never was one.</summary>
     Baths.Bath? Bath(string code, LocalDate asOf);
 
     /// <summary>The work a bath has taken, the last first.</summary>
     IReadOnlyList<BathWorkRecord> WorkOf(string bath, LocalDate asOf, int atMost);
 
-    /// <summary>Every waste jug begun by the end of a day, those that were handed over too, in the order of their beginning.</summary>
+    /// <summary>Every waste jug started by the end of a day, those that were handed over too, in the order in which they were started.</summary>
     IReadOnlyList<Baths.WasteJug> JugsOn(LocalDate asOf) => [];
 
     /// <summary>What the journal knows of the costs of a period, both days included.</summary>

@@ -61,7 +61,7 @@ public sealed record BathMixed(Bath Bath) : PostedFact;
 /// <param name="Weighted">The same, weighted by film.</param>
 public sealed record BathWorked(PlaceId Place, bool IsFirst, Area Area, Area Weighted) : PostedFact;
 
-/// <summary>A bath was poured out.</summary>
+/// <summary>A bath was discarded.</summary>
 /// <param name="Place">The bath.</param>
 /// <param name="Code">Its name.</param>
 /// <param name="Reason">Why.</param>

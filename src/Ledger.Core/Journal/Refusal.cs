@@ -3,7 +3,11 @@ namespace Ledger.Core.Journal;
 /// <summary>Why an entry was not accepted. Nothing was written.</summary>
 /// <param name="Kind">The rule that refused it.</param>
 /// <param name="Sentence">What is wrong, where, and what is accepted.</param>
-public sealed record Refusal(RefusalKind Kind, string Sentence);
+public sealed record Refusal(RefusalKind Kind, string Sentence)
+{
+    /// <summary>The number of the entry that stands in the way, to be put right or taken back first; null where it is none.</summary>
+    public long? Entry { get; init; }
+}
 
 /// <summary>What can be wrong with an entry. The rules ask for one fault at a time and name the first.</summary>
 public enum RefusalKind
@@ -40,11 +44,14 @@ public enum RefusalKind
 }
 
 /// <summary>Carries a refusal out of the depth of a rule; caught by the posting rules and never seen outside the core.</summary>
-internal sealed class RefusedException(RefusalKind kind, string sentence) : Exception(sentence)
+/// <param name="kind">The rule that refuses.</param>
+/// <param name="sentence">What is wrong, where, and what is accepted.</param>
+/// <param name="entry">The entry that stands in the way.</param>
+internal sealed class RefusedException(RefusalKind kind, string sentence, long? entry = null) : Exception(sentence)
 {
     private const int MostNamed = 12;
 
-    public Refusal Refusal { get; } = new(kind, sentence);
+    public Refusal Refusal { get; } = new(kind, sentence) { Entry = entry };
 
     /// <summary>A name that the ledger does not know, with those that it does.</summary>
     /// <param name="what">What was named, as it was written: item "pan".</param>

@@ -78,6 +78,10 @@ public sealed class SessionBaths(Holdings holdings, LocalDate day)
     public bool AreInUse(string named) => Names(named).All(name => holdings.Bath(name) is { } bath
         && holdings.WorkingBaths.Any(working => working.Place == bath.Place) && !holdings.IsSecond(bath) && bath.MixedOn <= day);
 
+    /// <summary>Whether a bath was taken that nobody named.</summary>
+    internal bool IsIncomplete(string? named, IReadOnlyList<Bath> baths) =>
+        baths.Select(bath => bath.Code).Except(Names(named), StringComparer.OrdinalIgnoreCase).Any();
+
     internal static string Typed(IEnumerable<Bath> baths) => string.Join(", ", baths.Select(bath => bath.Code));
 
     /// <summary>A name may hold a blank itself, so that one divides names only where there is no such bath.</summary>
@@ -102,7 +106,7 @@ public sealed class SessionBaths(Holdings holdings, LocalDate day)
             throw new RefusedException(
                 RefusalKind.NotAccepted, $"bath {bath.Code} was mixed on {Dates.Text(bath.MixedOn)}, after {Dates.Text(day)}");
         return !holdings.IsSecond(bath) ? bath : throw new RefusedException(
-            RefusalKind.NotAccepted, $"bath {bath.Code} stands second; name the first one of the pair, {bath.PairedWith}");
+            RefusalKind.NotAccepted, $"bath {bath.Code} is the second bath of a pair; name the first, {bath.PairedWith}");
     }
 }
 

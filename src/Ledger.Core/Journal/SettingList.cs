@@ -30,7 +30,7 @@ public sealed partial record Setting
         OneOf("areas", "The unit in which areas are shown.", ["sqin", "cm2"],
             settings => settings.Style.UsesSquareCentimetres ? "cm2" : "sqin",
             (settings, value) => settings with { Style = settings.Style with { UsesSquareCentimetres = value == "cm2" } }),
-        Whole("warn-days", "How many days before an end a notice appears.", "a whole number of days", 0, 365,
+        Whole("warn-days", "How many days before something expires a notice appears.", "a whole number of days", 0, 365,
             settings => settings.WarnDays, (settings, days) => settings with { WarnDays = days }),
         OneOf(
             "theme",
@@ -46,7 +46,7 @@ public sealed partial record Setting
             settings => settings.Film.ExposedDays, (settings, days) => settings with { Film = settings.Film with { ExposedDays = days } }),
         Whole("side-faults", "How many sheets a holder's side may spoil before it is flagged.", "a whole number of sheets", 0, 100,
             settings => settings.Film.SideFaults, (settings, faults) => settings with { Film = settings.Film with { SideFaults = faults } }),
-        Whole("forgotten-months", "After how long without a touch a box or bottle counts as forgotten.", "a whole number of months", 0, 120,
+        Whole("forgotten-months", "After how many months without use a box or bottle counts as forgotten.", "a whole number of months", 0, 120,
             settings => settings.Film.ForgottenMonths, (settings, months) => settings with { Film = settings.Film with { ForgottenMonths = months } }),
         Whole("thaw-hours", "How long film from the freezer warms up before its box is opened.", "a whole number of hours", 0, 240,
             settings => settings.Film.ThawHours, (settings, hours) => settings with { Film = settings.Film with { ThawHours = hours } }),
@@ -65,12 +65,12 @@ public sealed partial record Setting
 
     private static IEnumerable<Setting> Trays() =>
     [
-        new("batch-sheets", "How many sheets you move through a tray together.", BatchLimit.Accepted,
+        new("batch-sheets", "How many sheets you develop together in a tray.", BatchLimit.Accepted,
             settings => settings.Tray.Limit.ToString(),
             (settings, value) => BatchLimit.Read(value) is { } limit ? settings with { Tray = settings.Tray with { Limit = limit } } : null),
-        Whole("full-shuffle-seconds", "The time in which the whole stack passes once.", "a whole number of seconds", 1, 600,
+        Whole("full-shuffle-seconds", "How long a full shuffle takes, in which every sheet is moved once.", "a whole number of seconds", 1, 600,
             settings => settings.Tray.FullShuffleSeconds, (settings, seconds) => settings with { Tray = settings.Tray with { FullShuffleSeconds = seconds } }),
-        Whole("short-minutes", "A developing time that is not longer deserves a word of warning.", "a whole number of minutes", 0, 60,
+        Whole("short-minutes", "A plan warns of a developing time that is no longer than this.", "a whole number of minutes", 0, 60,
             settings => settings.Tray.ShortMinutes, (settings, minutes) => settings with { Tray = settings.Tray with { ShortMinutes = minutes } }),
         new("tray-depth", "The least depth of solution over a sheet.", "millimetres, 0 to 100, with one decimal at most",
             settings => Scaled.InUnits(settings.Tray.DepthTenths, 10),
@@ -86,22 +86,22 @@ public sealed partial record Setting
 
     private static IEnumerable<Setting> Baths() =>
     [
-        Whole("rotation-ceiling", "How often a pair of baths may be rotated before both are mixed anew.", "a whole number", 0, 20,
+        Whole("rotation-ceiling", "How often a pair of baths may be rotated before a fresh pair is mixed.", "a whole number", 0, 20,
             settings => settings.RotationCeiling, (settings, ceiling) => settings with { RotationCeiling = ceiling }),
-        Thousandths("exhausted-multiple", "At how many times the fresh clearing time a bath is spent.", "times the fresh clearing time", 1100, 5000,
+        Thousandths("exhausted-multiple", "At how many times the fresh clearing time a fixer is exhausted.", "times the fresh clearing time", 1100, 5000,
             settings => settings.ExhaustedMultipleThousandths, (settings, times) => settings with { ExhaustedMultipleThousandths = times }),
-        Thousandths("fixing-multiple", "How many times its clearing time film is fixed.", "times the clearing time", 1000, 5000,
+        Thousandths("fixing-multiple", "For how many times its clearing time film is fixed.", "times the clearing time", 1000, 5000,
             settings => settings.FixingMultipleThousandths, (settings, times) => settings with { FixingMultipleThousandths = times }),
-        Limit("silver-limit-film", "The silver at which a bath for film ends.", Silver, 100, 20_000,
+        Limit("silver-limit-film", "The silver at which a fixer for film is exhausted.", Silver, 100, 20_000,
             settings => settings.SilverLimitFilm, (settings, limit) => settings with { SilverLimitFilm = limit }),
-        Limit("silver-limit-paper", "The silver at which a single bath for paper ends, or the second of two.", Silver, 100, 20_000,
+        Limit("silver-limit-paper", "The silver at which a single fixer for paper, or the second of two, is exhausted.", Silver, 100, 20_000,
             settings => settings.SilverLimitPaper, (settings, limit) => settings with { SilverLimitPaper = limit }),
-        Limit("silver-limit-paper-first", "The silver at which the first of two baths for paper ends.", Silver, 100, 20_000,
+        Limit("silver-limit-paper-first", "The silver at which the first of two fixers for paper is exhausted.", Silver, 100, 20_000,
             settings => settings.SilverLimitPaperFirst, (settings, limit) => settings with { SilverLimitPaperFirst = limit }),
         Limit("residual-hypo-limit", "The most fixer that may stay in film or paper after washing.",
             "grams of thiosulfate per square metre", 1, 1000,
             settings => settings.ResidualHypoLimit, (settings, limit) => settings with { ResidualHypoLimit = limit }),
-        Whole("jug-days", "How long a waste jug may stand before a notice asks for it; 0 for no reminder.", "a whole number of days", 0, 3650,
+        Whole("jug-days", "How many days a waste jug may stand before a notice; 0 for no reminder.", "a whole number of days", 0, 3650,
             settings => settings.JugDays, (settings, days) => settings with { JugDays = days }),
     ];
 

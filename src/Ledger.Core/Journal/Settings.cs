@@ -10,7 +10,7 @@ namespace Ledger.Core.Journal;
 /// <param name="Currency">The ledger's currency (ISO 4217); empty until the first delivery or setting names it.</param>
 /// <param name="Style">The units the user reads.</param>
 /// <param name="WarnDays">How many days before an end a notice appears.</param>
-/// <param name="RotationCeiling">How often a pair of baths may be rotated before both are mixed anew.</param>
+/// <param name="RotationCeiling">How often a pair of baths may be rotated before a fresh pair is mixed.</param>
 public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays, int RotationCeiling)
 {
     /// <summary>How the screens are coloured: terminal, light, dark, mono or red.</summary>
@@ -28,7 +28,7 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
     /// <summary>How the user works in trays.</summary>
     public TrayPractice Tray { get; init; } = TrayPractice.Common;
 
-    /// <summary>A bath is spent when clearing takes this many times the fresh time, in thousandths (NAVEDTRA 14209: twice).</summary>
+    /// <summary>A bath is exhausted when clearing takes this many times the fresh time, in thousandths (NAVEDTRA 14209: twice).</summary>
     public int ExhaustedMultipleThousandths { get; init; } = 2000;
 
     /// <summary>Film is fixed for this many times its clearing time, in thousandths (NAVEDTRA 14209: twice).</summary>

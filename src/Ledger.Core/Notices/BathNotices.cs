@@ -1,7 +1,9 @@
 using Ledger.Core.Baths;
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
+using NodaTime;
 
 namespace Ledger.Core.Notices;
 
@@ -20,7 +22,7 @@ internal static class BathNotices
         {
             yield return new(
                 end == BathEnd.Age ? NoticeKind.BathExpired : NoticeKind.BathExhausted,
-                Severity.Now, code, $"bath {code} has ended by {end.Name()}", Reason(reading, style),
+                Severity.Now, code, Ended(reading, end), Reason(reading, style),
                 Step(reading.Bath, holdings), end == BathEnd.Age ? reading.GoodUntil!.Date : null);
             yield break;
         }
@@ -28,16 +30,23 @@ internal static class BathNotices
         if (reading.IsUnknown)
         {
             var (word, step) = BathReading.Unknown(reading.Bath);
-            yield return new(NoticeKind.CannotBeSaid, Severity.Note, code, word, $"it has taken {reading.Bath.WorkedWeighted.ToText(style)}", step, null);
+            yield return new(
+                NoticeKind.CannotBeSaid, Severity.Note, code, word, $"{reading.Bath.WorkedWeighted.ToText(style)} of film went through it", step, null);
         }
 
         if (reading.UsedPercent >= NearlyFullPercent)
-            yield return Ending(reading, $"bath {code} is nearly full", null, holdings);
+            yield return Ending(reading, $"bath {code} is nearly exhausted", null, holdings);
         else if (reading.GoodUntil is { } good && good.DaysLeft(holdings.AsOf) <= holdings.Settings.WarnDays)
-            yield return Ending(reading, $"bath {code} ends in {Days(good.DaysLeft(holdings.AsOf))}", good, holdings);
+            yield return Ending(
+                reading, good.DaysLeft(holdings.AsOf) is > 0 and var days ? $"bath {code} expires in {Days(days)}" : $"bath {code} is good until today", good,
+                holdings);
         foreach (var notice in Replenished(reading, style))
             yield return notice;
     }
+
+    private static string Ended(BathReading reading, BathEnd end) => end == BathEnd.Age
+        ? $"bath {reading.Bath.Code} expired {Days(reading.AgeDays - Period.DaysBetween(reading.Bath.MixedOn, reading.GoodUntil!.Date))} ago"
+        : $"bath {reading.Bath.Code} is {end.State()}";
 
     private static Notice Ending(BathReading reading, string text, GoodUntil? good, Holdings holdings) => new(
         NoticeKind.BathEnding, Severity.Soon, reading.Bath.Code, text, Reason(reading, holdings.Settings.Style),
@@ -51,34 +60,34 @@ internal static class BathNotices
                 NoticeKind.ReplenisherDue, Severity.Soon, bath.Code, $"bath {bath.Code}: {replenished.Due.ToText(style)} of replenisher due",
                 $"{bath.Worked.ToText(style)} at {replenished.Per80SquareInches.ToText(style)} per {Area.Unit80.ToText(style)}; "
                 + $"{replenished.Added.ToText(style)} added of at most {replenished.Ceiling.ToText(style)}",
-                $"top it up with {replenished.Due.ToText(style)} before the next session", null);
+                $"replenish it with {replenished.Due.ToText(style)} before the next session", null);
         if (bath.ControlStrips is [.., { IsWithinLimits: false } strip])
             yield return new(
                 NoticeKind.ControlStripOut, Severity.Soon, bath.Code, $"bath {bath.Code}: the last control strip was out of limits",
-                $"{Dates.Text(strip.Date)}: {strip.Result}", "top it up or mix it anew, then develop another strip", null);
+                $"{Dates.Text(strip.Date)}: {strip.Result}", "replenish it or mix a fresh one, then develop another strip", null);
     }
 
-    /// <summary>The one step: a pair is rotated until its ceiling, then both are mixed anew; a bath alone has no pair to speak of.</summary>
+    /// <summary>The one step: a pair is rotated until its ceiling, then a fresh pair is mixed; a bath alone is replaced.</summary>
     private static string Step(Bath bath, Holdings holdings)
     {
         if ((holdings.IsSecond(bath) ? bath : holdings.SecondAfter(bath)) is not { } second)
-            return $"pour it out and mix a new one from {bath.Item}";
+            return $"discard it and mix a fresh one from {bath.Item}";
         return holdings.IsAtCeiling(second)
-            ? $"{PairCeiling.MixAnew(second)}: the pair is at rotation {second.Rotations} of at most {holdings.Settings.RotationCeiling}"
-            : "pour out the first bath, move the second up, mix a new one";
+            ? $"{PairCeiling.FreshPair(second)}; it was rotated {second.Rotations} of {holdings.Settings.RotationCeiling} times"
+            : "rotate the pair: discard the first bath, move the second up, mix a new second";
     }
 
-    /// <summary>What has ended a bath, or will: its age beside the area it has left, since either may come first.</summary>
+    /// <summary>What ended a bath, or will: its age beside the area it has left, since either may come first.</summary>
     private static string Reason(BathReading reading, MeasureStyle style)
     {
         var ends = string.Concat(reading.Ends.Where(end => end.By is not (BathEnd.Age or BathEnd.Area)).Select(end => $"{end.Reason}; "));
         var added = reading.Replenishment is { } replenished && reading.EndedBy == BathEnd.Replenisher
             ? $"{replenished.Added.ToText(style)} added of at most {replenished.Ceiling.ToText(style)}; " : "";
         var age = ends + added + (reading.GoodUntil is { } good
-            ? $"{reading.AgeDays} days old, good until {Dates.Text(good.Date)} ({good.Rule.Name()})"
+            ? $"{reading.AgeDays} days old, good until {Dates.Text(good.Date)} (limited by {good.Rule.Name()})"
             : $"{reading.AgeDays} days old");
         return reading.Remaining is { } left
-            ? $"{age}; {left.ToText(style)} of {reading.Bath.TotalCapacity!.Value.ToText(style)} left ({reading.Bath.Capacity!.Basis})"
+            ? $"{age}; {left.ToText(style)} of its {reading.Bath.TotalCapacity!.Value.ToText(style)} capacity left ({reading.Bath.Capacity!.Basis})"
             : age;
     }
 

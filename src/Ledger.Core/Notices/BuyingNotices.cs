@@ -1,4 +1,5 @@
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Reordering;
 using NodaTime;
@@ -16,8 +17,8 @@ internal static class BuyingNotices
             {
                 var style = holdings.Settings.Style;
                 var days = Period.DaysBetween(line.ExpectedOn!.Value, holdings.AsOf);
-                var came = line.IsPartDelivered ? $"{line.Delivered.ToText(style)} of {line.Ordered.ToText(style)} came"
-                    : "nothing of it came";
+                var came = line.IsPartDelivered ? $"{line.Delivered.ToText(style)} of {line.Ordered.ToText(style)} were delivered"
+                    : "nothing was delivered so far";
                 yield return new(
                     NoticeKind.OrderLate, Severity.Soon, line.Item,
                     $"order {order.Code}: {line.Outstanding.ToText(style)} of {line.Item} "
@@ -25,7 +26,7 @@ internal static class BuyingNotices
                     $"placed {Dates.Text(order.PlacedOn)}{(order.Supplier.Length > 0 ? $" with {order.Supplier}" : "")}, "
                     + $"expected {Dates.Text(line.ExpectedOn.Value)}"
                     + $"{(line.IsBackOrdered ? ", back-ordered" : "")}{(order.IsPrepaid ? ", prepaid" : "")}; {came}",
-                    $"ask {(order.Supplier.Length > 0 ? order.Supplier : "the supplier")}, then enter the new date or cancel what is open",
+                    $"ask {(order.Supplier.Length > 0 ? order.Supplier : "the supplier")}, then enter the new date or cancel the rest",
                     line.ExpectedOn);
             }
     }
@@ -60,12 +61,12 @@ internal static class BuyingNotices
                     : Severity.Note, rise.Item,
                 $"{rise.Item} costs {rise.PercentText} more from {Dates.Text(rise.From)}",
                 suggestion is { PacksBeforeRise: > 0 }
-                    ? $"{Packs(suggestion.PacksBeforeRise)} at the old price carry the present use through the year after"
+                    ? $"{Packs(suggestion.PacksBeforeRise)} at the old price last for the year after at the present use"
                         + Saving(suggestion, holdings)
-                    : reading is { PerDay: > 0 } ? "at the present rate of use nothing is gained by buying ahead"
-                    : "too little was used so far to say what buying ahead would save",
+                    : reading is { PerDay: > 0 } ? "at the present use buying ahead saves nothing"
+                    : "too little was used so far to say what buying ahead saves",
                 suggestion is { PacksBeforeRise: > 0 } ? $"order {Packs(suggestion.PacksBeforeRise)} by {Dates.Text(lastDay)}"
-                    : "nothing", lastDay);
+                    : "nothing to do", lastDay);
         }
     }
 

@@ -1,5 +1,6 @@
 using Ledger.Core.Film;
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using NodaTime;
 
@@ -40,7 +41,7 @@ internal static class FilmNotices
             ? new(
                 NoticeKind.ExposedLong, Severity.Soon, side.Code,
                 $"{side.Code} holds a sheet that was exposed {Since(exposure.Date, reading.Today)}",
-                $"your limit for exposed film is {Days(limits.ExposedDays)}", "develop it, or unload it into its box",
+                $"your limit for exposed film is {Days(limits.ExposedDays)}", "develop it, or unload it into its box of exposed sheets",
                 exposure.Date.PlusDays(limits.ExposedDays))
             : new(
                 NoticeKind.LoadedLong, Severity.Note, side.Code, $"{side.Code} was loaded {Since(sheet.LoadedOn, reading.Today)}",
@@ -49,7 +50,7 @@ internal static class FilmNotices
     }
 
     private static Notice Flagged(HolderSide side, FilmSettings limits) => new(
-        NoticeKind.SideFaulty, Severity.Soon, side.Code, $"{side.Code} has spoiled {Count(side.OwnFaults)}",
+        NoticeKind.SideFaulty, Severity.Soon, side.Code, $"{side.Code} spoiled {Count(side.OwnFaults)}",
         $"{string.Join(", ", side.Faults.Select(fault => $"{fault.Sheets} {fault.Cause.Name()}"))}; your limit is {limits.SideFaults}",
         "test it for leaks, and take it out of service", null);
 

@@ -1,5 +1,6 @@
 using Ledger.Core.Baths;
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using NodaTime;
 
@@ -10,7 +11,7 @@ internal static class JugNotices
 {
     private const int NearlyFullPercent = 90;
     private const string HandOver =
-        "hand it over and begin another; where it may go is for the maker's safety data sheet and your local rules to say";
+        "hand it over and start another; the maker's safety data sheet and your local rules say where it may go";
 
     public static IEnumerable<Notice> Of(Holdings holdings)
     {
@@ -22,7 +23,7 @@ internal static class JugNotices
             if (limit > 0 && days > limit)
                 yield return new(
                     NoticeKind.JugOld, Severity.Soon, jug.Code, $"jug {jug.Code} has stood for {days} days",
-                    $"{jug.Held.ToText(holdings.Settings.Style)} of {jug.Contents}; begun {Dates.Text(jug.StartedOn)}, "
+                    $"{jug.Held.ToText(holdings.Settings.Style)} of {jug.Contents}; started {Dates.Text(jug.StartedOn)}; "
                     + $"your reminder comes after {limit} days",
                     HandOver, jug.StartedOn.PlusDays(limit));
         }
@@ -33,7 +34,7 @@ internal static class JugNotices
         var isFull = jug.Held >= jug.Size;
         return new(
             NoticeKind.JugFull, isFull ? Severity.Soon : Severity.Note, jug.Code,
-            isFull ? $"jug {jug.Code} is full and waits to be handed over" : $"jug {jug.Code} is nearly full: {jug.Room.ToText(style)} fit in",
+            isFull ? $"jug {jug.Code} is full" : $"jug {jug.Code} is nearly full: {jug.Room.ToText(style)} fit in",
             $"{jug.Held.ToText(style)} of {jug.Contents} in a jug of {jug.Size.ToText(style)}", HandOver, null);
     }
 }

@@ -1,3 +1,4 @@
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using NodaTime;
 

@@ -1,4 +1,5 @@
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
@@ -13,6 +14,19 @@ public static class TodayReading
 
     /// <summary>The same with what is to be ordered.</summary>
     public static IReadOnlyList<Notice> Of(Holdings holdings, IReadOnlyCollection<ReorderReading> reorder) =>
+        [.. All(holdings, reorder).Where(notice => SnoozeOf(notice, holdings) is null)];
+
+    /// <summary>The notices that are quiet on the day, each with until when and why.</summary>
+    public static IReadOnlyList<(Notice Notice, Snooze Snooze)> Snoozed(Holdings holdings, IReadOnlyCollection<ReorderReading> reorder) =>
+        !holdings.HasSnoozes ? [] :
+    [
+        .. All(holdings, reorder).Select(notice => (Notice: notice, Snooze: SnoozeOf(notice, holdings)))
+            .Where(one => one.Snooze is not null).Select(one => (one.Notice, one.Snooze!)),
+    ];
+
+    private static Snooze? SnoozeOf(Notice notice, Holdings holdings) => holdings.SnoozeOf(notice.Kind, notice.About);
+
+    private static IEnumerable<Notice> All(Holdings holdings, IReadOnlyCollection<ReorderReading> reorder) =>
     [
         .. BathNotices.Of(holdings).Concat(JugNotices.Of(holdings)).Concat(Containers(holdings)).Concat(Minimums(holdings, reorder))
             .Concat(FilmNotices.Of(holdings))
@@ -40,12 +54,12 @@ public static class TodayReading
             if (days > holdings.Settings.WarnDays)
                 continue;
             var held = container.Held.ToText(holdings.Settings.Style);
-            var because = $"{held} left; {good.Reason}, {Dates.Text(good.Date)}";
+            var because = $"{held} left; good until {Dates.Text(good.Date)} (limited by {good.Reason})";
             yield return days < 0
                 ? new(NoticeKind.Expired, item.Kind == ItemKind.Chemical ? Severity.Now : Severity.Soon, container.Code,
-                    $"{container.Code} is past its date by {Days(-days)}", because, "discard it, or use it for tests only", good.Date)
+                    $"{container.Code} expired {Days(-days)} ago", because, "discard it, or use it for tests only", good.Date)
                 : new(NoticeKind.ExpiresSoon, Severity.Soon, container.Code,
-                    $"{container.Code} is good for {Days(days)} more", because, "use it first", good.Date);
+                    days == 0 ? $"{container.Code} is good until today" : $"{container.Code} expires in {Days(days)}", because, "use it first", good.Date);
         }
     }
 
@@ -58,7 +72,7 @@ public static class TodayReading
             if (reading.IsBelowMinimum)
                 yield return new(
                     NoticeKind.BelowMinimum, reading.Usable.IsZero ? Severity.Now : Severity.Soon, item.Code,
-                    $"{item.Code}: {reading.Usable.ToText(holdings.Settings.Style)} of good stock left",
+                    $"{item.Code}: {reading.Usable.ToText(holdings.Settings.Style)} usable, below your minimum",
                     $"your minimum is {item.MinimumOnHand!.Value.ToText(holdings.Settings.Style)}",
                     order is not null ? BuyingNotices.Step(order)
                         : $"order {item.Name}{(item.LeadTimeDays is { } lead ? $"; it takes {Days(lead)}" : "")}", null);

@@ -8,11 +8,11 @@ using NodaTime;
 
 namespace Ledger.Core.Planning;
 
-/// <summary>Looks at the baths that a session would go through: do they fit, and if not, is it time to rotate or to mix anew?</summary>
+/// <summary>Looks at the baths that a session would go through: do they fit, and if not, is it time to rotate or to mix a fresh one?</summary>
 internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
 {
     /// <summary>
-    /// Every bath that is used again, the fixer first: the one that counts the work, then the one that stands second after it.
+    /// Every bath that is used again, the fixer first: the one that counts the work, then the second bath of its pair.
     /// </summary>
     /// <param name="process">The process.</param>
     /// <param name="named">The baths the user named, if any.</param>
@@ -48,7 +48,7 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
     };
 
     private static BathOutlook Open(SessionBath wanted) => new(
-        wanted.Item, null, IsFirst: true, Area.Zero, Area.Zero, Fits: false, Money.Zero, $"several baths of {wanted.Item} would do",
+        wanted.Item, null, IsFirst: true, Area.Zero, Area.Zero, Fits: false, Money.Zero, $"several baths of {wanted.Item} can be used",
         $"name {wanted.Choices}")
     {
         Choices = wanted.Choices,
@@ -125,7 +125,7 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
         if (reading.EndedBy is { } end)
             return end == BathEnd.Age && reading.GoodUntil is { } good
                 ? $"{bath.Code} was good until {Dates.Text(good.Date)} ({reading.AgeDays} days old)"
-                : $"{bath.Code} has ended by {end.Name()}";
+                : $"{bath.Code} is {end.State()}";
         return bath.TotalCapacity is { } capacity && after > capacity
             ? $"{bath.Code} would be at {after.ToText(style)} of {capacity.ToText(style)} ({bath.Capacity!.Basis})"
             : "";
@@ -139,10 +139,11 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
         {
             BathCure.None => "",
             BathCure.Mix => $"discard {bath.Code} and mix {fresh}",
-            BathCure.Rotate => $"rotate the pair: discard {bath.Code}, move {second!.Code} up to first place, and mix {fresh} as the second",
-            BathCure.MixPair => $"{(holdings.IsAtCeiling(second!) ? $"the pair has been rotated {second!.Rotations} times, the ceiling is "
-                + $"{holdings.Settings.RotationCeiling}" : $"{second!.Code} does not do either")}: discard both and mix {fresh} twice",
-            _ => $"a fresh {(second is null ? "bath" : "pair")} of that size would not do either, it takes {bath.TotalCapacity!.Value.ToText(style)}: "
+            BathCure.Rotate => $"rotate the pair: discard {bath.Code}, move {second!.Code} up, and mix {fresh} as the new second bath",
+            BathCure.MixPair => (holdings.IsAtCeiling(second!)
+                ? $"the pair was rotated {second!.Rotations} of {holdings.Settings.RotationCeiling} times" : $"{second!.Code} cannot be used either")
+                + $"; discard both baths and mix a fresh pair: mix {fresh}, twice",
+            _ => $"a fresh {(second is null ? "bath" : "pair")} of that size takes {bath.TotalCapacity!.Value.ToText(style)}: "
                 + $"split the session into {Share.UpTo(load.Hundredths, 1, bath.TotalCapacity.Value.Hundredths)}, or mix "
                 + $"{(second is null ? "a larger bath" : "a larger pair")}, {Fresh(bath, Larger(bath, load))}{(second is null ? "" : " each")}"
                 + Other(bath, load),
@@ -157,8 +158,8 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
     {
         var style = holdings.Settings.Style;
         return holdings.Item(bath.Item)?.Unit == Unit.Millilitre
-            ? $"{volume.ToText(style)} of {bath.Item} {bath.Dilution} fresh ({Quantity.Of(bath.Dilution.SourceIn(volume)).ToText(style)})"
-            : $"{volume.ToText(style)} of {bath.Item} fresh";
+            ? $"{volume.ToText(style)} of {bath.Item} {bath.Dilution} ({Quantity.Of(bath.Dilution.SourceIn(volume)).ToText(style)})"
+            : $"{volume.ToText(style)} of {bath.Item}";
     }
 
     /// <summary>Another bath in use that takes part of the session.</summary>

@@ -24,8 +24,8 @@ internal sealed class PlanAdvice(SessionPlanDraft draft)
     private IEnumerable<string> Thin(PlannedBatch batch)
     {
         if (batch.Developer is { } developer && developer.Cure(draft.Style) is { } cure)
-            yield return $"{developer.Dilution?.Text ?? "the amount"} gives {developer.Need.ByDilution.ToText(draft.Style)} of {developer.Item.Code} "
-                + $"for {batch.Area.ToText(draft.Style)}, which asks for {developer.Need.ByArea.ToText(draft.Style)}: {cure}";
+            yield return $"{developer.Dilution?.Text ?? "the amount"} gives {developer.Need.ByDilution.ToText(draft.Style)} of {developer.Item.Code}; "
+                + $"{batch.Area.ToText(draft.Style)} need {developer.Need.ByArea.ToText(draft.Style)}: {cure}";
     }
 
     /// <summary>A group that is not developed as usual should have a time of its own; taking that of the others is said, not done in silence.</summary>
@@ -41,7 +41,7 @@ internal sealed class PlanAdvice(SessionPlanDraft draft)
         .Select(batch => batch.Minutes!.Value)
         .Distinct()
         .Select(minutes => $"{GroupTimes.Clock(minutes)} is short for sheets in a tray: {draft.Practice.ShortMinutes} minutes or less "
-            + "are hard to keep even; a weaker dilution or a lower temperature lengthens it");
+            + "develop unevenly; a weaker dilution or a lower temperature makes it longer");
 
     private IEnumerable<string> Shallow()
     {

@@ -63,7 +63,7 @@ internal sealed class SessionPlanDraft
     {
         var film = Item(line.Film);
         if (film.Format is null)
-            throw new RefusedException(RefusalKind.NotAccepted, $"{film.Code} is no film and cannot be developed");
+            throw new RefusedException(RefusalKind.NotAccepted, $"{film.Code} is a {film.Kind.Name()} and cannot be developed; name a film");
         if (line.Count is < 1 or > MostSheets)
             throw new RefusedException(
                 RefusalKind.NotAccepted, $"the {film.Unit.Plural()} of {film.Code} must be from 1 to {MostSheets}, not {line.Count}");

@@ -26,7 +26,7 @@ internal sealed class Shortages(SessionPlanDraft draft)
             cures.Add(fewer);
         cures.Add(Order(use));
         if (!use.Expired.IsZero)
-            cures.Add($"{use.Expired.ToText(draft.Style)} more {(use.Expired.Base == 1 ? "is" : "are")} past the date, for tests only");
+            cures.Add($"{use.Expired.ToText(draft.Style)} more {(use.Expired.Base == 1 ? "is" : "are")} expired, for tests only");
         return string.Join("; ", cures);
     }
 

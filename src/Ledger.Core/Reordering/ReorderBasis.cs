@@ -14,24 +14,24 @@ internal static class ReorderBasis
     {
         var (history, periods) = (reading.History, Periods(reading.History));
         if (history.PeriodsWithUse == 0)
-            return history.Periods == 0 ? "it has never come"
+            return history.Periods == 0 ? "it was never delivered"
                 : reading.Item.Kind == ItemKind.Film ? $"no negative was made of it in {periods}; tests and practice do not count"
                 : $"not used in {periods}";
         var used = $"used in {history.PeriodsWithUse} of {periods}";
         return reading.Forecast is null
-            ? $"{used}, too little to reckon from"
+            ? $"{used}, too little for a forecast"
             : reading.Forecast.Method == ForecastMethod.DyingAway
                 ? $"{used}, the last time {history.PeriodsSinceUse} {Name(history)} ago: "
-                    + $"the use has died away to {PerWeek(reading)} a week"
+                    + $"the use fell to {PerWeek(reading)} a week"
                 : $"{used}, {InWords(reading.Pattern!.Value)}, {PerWeek(reading)} a week";
     }
 
     private static string InWords(DemandPattern pattern) => pattern switch
     {
-        DemandPattern.Smooth => "often and evenly",
+        DemandPattern.Smooth => "steady",
         DemandPattern.Intermittent => "now and then, in like amounts",
-        DemandPattern.Erratic => "often, in very different amounts",
-        _ => "now and then, in very different amounts",
+        DemandPattern.Erratic => "steady, in uneven amounts",
+        _ => "now and then, in uneven amounts",
     };
 
     private static string? Level(ReorderReading reading)
@@ -61,8 +61,8 @@ internal static class ReorderBasis
             return null;
         var plans = reading.Known.Select(one => one.Plan).Distinct().ToList();
         var what = plans.Count == 1 ? $"for {first.Plan} on {Dates.Text(first.Date)}"
-            : $"for {plans.Count} plans from {Dates.Text(first.Date)} to {Dates.Text(reading.Known[^1].Date)}";
-        return $"{reading.Planned.ToText(reading.Style)} {(reading.Planned.Base == 1 ? "is" : "are")} set aside {what}";
+            : $"in {plans.Count} plans from {Dates.Text(first.Date)} to {Dates.Text(reading.Known[^1].Date)}";
+        return $"{reading.Planned.ToText(reading.Style)} {(reading.Planned.Base == 1 ? "is" : "are")} planned {what}";
     }
 
     private static string? Left(ReorderReading reading)
@@ -70,9 +70,9 @@ internal static class ReorderBasis
         var late = reading.OnHand - reading.Expired - reading.Dead - reading.Usable;
         string?[] parts =
         [
-            reading.Expired.IsZero ? null : $"{reading.Expired.ToText(reading.Style)} past the date",
+            reading.Expired.IsZero ? null : $"{reading.Expired.ToText(reading.Style)} expired",
             reading.Dead.IsZero ? null : $"{reading.Dead.ToText(reading.Style)} that cannot be drawn",
-            late.IsZero ? null : $"{late.ToText(reading.Style)} that will be past the date before its turn comes",
+            late.IsZero ? null : $"{late.ToText(reading.Style)} that will expire before they are used",
         ];
         var lost = string.Join(" and ", parts.OfType<string>());
         return lost.Length == 0 ? null : $"not counted: {lost}";

@@ -4,7 +4,7 @@ using NodaTime;
 
 namespace Ledger.Core.Reordering;
 
-/// <summary>What can be used before it expires: stock that will be past its date before its turn comes does not count.</summary>
+/// <summary>What can be used before it expires: stock that will expire before it is used does not count.</summary>
 public static class UsableStock
 {
     /// <summary>The usable part of what is on the shelf, in base units.</summary>

@@ -5,7 +5,7 @@ namespace Ledger.Core.Sessions;
 /// <summary>How the user works in trays. The defaults are common practice without a source; each is a setting.</summary>
 /// <param name="Limit">The most sheets in a batch.</param>
 /// <param name="FullShuffleSeconds">The time in which the whole stack passes once through the hands.</param>
-/// <param name="ShortMinutes">A developing time that is not longer deserves a word of warning.</param>
+/// <param name="ShortMinutes">A developing time that is no longer than this is warned of.</param>
 /// <param name="DepthTenths">The least depth of solution over the sheets, in tenths of a millimetre: half an inch is 127.</param>
 /// <param name="Graduate">The finest step of the user's graduate; null to measure exactly.</param>
 public sealed record TrayPractice(BatchLimit Limit, int FullShuffleSeconds, int ShortMinutes, int DepthTenths, Volume? Graduate)

@@ -4,7 +4,7 @@ namespace Ledger.Core.Sessions;
 public static class UsualCautions
 {
     /// <summary>Who has the last word.</summary>
-    public const string Governs = "The maker's safety data sheet and local rules govern.";
+    public const string Governs = "The maker's safety data sheet, local rules and licensed practice govern.";
 
     /// <summary>The usual cautions, one sentence each.</summary>
     public static IReadOnlyList<string> Sentences { get; } =
@@ -14,6 +14,6 @@ public static class UsualCautions
         "Pour acid into water, never water into acid.",
         "Mix nothing with bleach.",
         "Store nothing in bottles made for food or drink.",
-        "Used fixer holds silver: collect it, do not pour it away.",
+        "Used fixer holds silver: collect it in a jug of its own.",
     ];
 }

@@ -29,7 +29,7 @@ public static class ItemFacts
         ("not drawn", item.DeadVolume is { } dead ? $"{dead.ToText(style)} in each bottle" : null),
         ("replenisher", item.ReplenisherPer80SquareInches is { } rate ? $"{rate.ToText(style)} for each {Area.Unit80.ToText(style)}" : null),
         ("ceiling", item.ReplenisherCeilingPercent is { } ceiling ? $"{ceiling} % of its volume in replenisher" : null),
-        ("spent when", item.Indicator is { } colour ? $"its indicator is {colour}" : null),
+        ("exhausted when", item.Indicator is { } colour ? $"its indicator is {colour}" : null),
         ("fixer factor", item.Kind == ItemKind.Film ? Scaled.InUnits(item.FixerFactorThousandths, 1000) : null),
         ("keeps", string.Join("; ", Keeping(item.Keeping))),
         ("in the cold", string.Join("; ", Cold(item))),

@@ -7,7 +7,7 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Exchange.Print;
 
-/// <summary>The label of a bottle: what is in it, how it is diluted, since when, until when, and the word of caution.</summary>
+/// <summary>The label of a bottle or of a waste jug: what is in it, how it is diluted, since when, until when, and the cautions.</summary>
 public static class BottleLabel
 {
     private const string Hazard = "Chemical: not food or drink. Gloves and eye protection. Nothing with bleach.";
@@ -33,16 +33,29 @@ public static class BottleLabel
             $"{bath.Role.Name()} for {bath.Material.Name()}, {bath.WorkingVolume.ToText(style)} {bath.Dilution}",
             $"mixed {Dates.Text(bath.MixedOn)}",
             DiscardBy(GoodUntil.OfWorkingSolution(bath.Keeping, bath.MixedOn)),
-            bath.TotalCapacity is { } capacity ? $"takes {capacity.ToText(style)} ({bath.Capacity!.Basis})" : "no capacity is set",
+            bath.TotalCapacity is { } capacity ? $"capacity {capacity.ToText(style)} ({bath.Capacity!.Basis})" : "no capacity is set",
         ],
         [.. Foot(item), .. item.Role == ItemRole.Fixer ? ["Used fixer holds silver: collect it."] : Array.Empty<string>()]);
 
-    /// <summary>The labels of what is named: a bath, a bottle, or all the bottles of an item; none when it is none of them.</summary>
+    /// <summary>The label of a waste jug.</summary>
+    public static Label Of(WasteJug jug, MeasureStyle style) => new(
+        $"{jug.Code}: {jug.Contents}",
+        [
+            $"waste: {jug.Waste.Name()}",
+            $"started {Dates.Text(jug.StartedOn)}, holds {jug.Size.ToText(style)} when full",
+            "to be handed over, not emptied into a sink",
+            "handed over ____-__-__ to ____________",
+        ],
+        [jug.Waste.Hazard(), Hazard, UsualCautions.Governs]);
+
+    /// <summary>The labels of what is named: a bath, a jug, a bottle, or all the bottles of an item; none when it is none of them.</summary>
     public static IEnumerable<Label> Named(string what, Holdings holdings)
     {
         var style = holdings.Settings.Style;
         if (holdings.Bath(what) is { } bath)
             return [Of(bath, holdings.Item(bath.Item)!, style)];
+        if (holdings.Jug(what) is { } jug)
+            return [Of(jug, style)];
         if (holdings.Container(what) is { } container)
             return [Of(container, holdings.Item(container.Lot.Item)!, style)];
         return holdings.ContainersOf(what).Select(known => Of(known, holdings.Item(what)!, style));

@@ -19,7 +19,7 @@ public static class MixingSheet
             .. Before(plan, style),
             .. plan.Trays.SelectMany(tray => Tray(tray, plan, style)),
             new Heading("Batches"),
-            new Paragraph("The sheets go in and come out in the order in which they stand. The lowest sheet of the stack moves to the top."),
+            new Paragraph("Sheets go in and come out in the order of the list. A shuffle moves the lowest sheet of the stack to the top."),
             .. plan.Batches.SelectMany(batch => Batch(batch, style)),
             .. Supplies(plan, style),
             new Blanks(["temperature", "began", "ended", "remarks"]),
@@ -41,7 +41,7 @@ public static class MixingSheet
         }
         else if (words.Count > 0)
         {
-            yield return new Heading("Before you begin");
+            yield return new Heading("Before you start");
             yield return new Points(words);
         }
     }
@@ -83,7 +83,7 @@ public static class MixingSheet
         if (batch.TurnAtMinutes is { } turn)
             figures.Add(new(GroupTimes.Clock(turn), "turn the stack"));
         if (batch.ShuffleEverySeconds is { } seconds)
-            figures.Add(new($"{Scaled.ToText(seconds, 1)} s", batch.InTray == 1 ? "move the sheet" : "move a sheet"));
+            figures.Add(new($"{Scaled.ToText(seconds, 1)} s", batch.InTray == 1 ? "shuffle the sheet" : "shuffle a sheet"));
         if (figures.Count > 0)
             yield return new LargeFigures(figures);
         yield return new Ticks([.. batch.Sheets.Select(Sheet), .. batch.HasDummy ? ["a dummy: a rejected sheet beside the lone one"] : Array.Empty<string>()]);

@@ -42,7 +42,7 @@ public static class TallySlip
     {
         if (reading.EndedBy is { } end)
         {
-            yield return new Paragraph($"It has ended by {end.Name()}: do not use it again.");
+            yield return new Paragraph($"It is {end.State()}: do not use it again.");
             yield break;
         }
 
@@ -55,7 +55,7 @@ public static class TallySlip
 
         var whole = left.Hundredths / Area.Unit80.Hundredths;
         yield return new Paragraph(
-            $"{reading.Bath.WorkedWeighted.ToText(style)} of {reading.Bath.TotalCapacity!.Value.ToText(style)} are used "
+            $"{reading.Bath.WorkedWeighted.ToText(style)} of its {reading.Bath.TotalCapacity!.Value.ToText(style)} capacity are used "
             + $"({reading.Bath.Capacity!.Basis}); {left.ToText(style)} are left. A box is a sheet of 8x10, or 80 square inches:");
         yield return new PencilBoxes((int)Math.Min(MostBoxes, whole));
         if (whole > MostBoxes)

@@ -48,7 +48,7 @@ public static class WallCard
         }
 
         yield return new Grid(
-            ["bath", "what", "takes in all", "is left", "sheets of 8x10", "good until"],
+            ["bath", "what", "capacity", "left", "sheets of 8x10", "good until"],
             [.. holdings.Baths.Select(bath => Row(new BathReading(bath, holdings.AsOf), holdings.Formats.Find("8x10"), style))]);
     }
 
@@ -59,7 +59,7 @@ public static class WallCard
         return
         [
             bath.Code, $"{bath.Item} {bath.Dilution}, {bath.WorkingVolume.ToText(style)}, {bath.Material.Name()}", capacity,
-            reading.EndedBy is { } end ? $"ended by {end.Name()}" : reading.Remaining?.ToText(style) ?? "not known",
+            reading.EndedBy is { } end ? end.State() : reading.Remaining?.ToText(style) ?? "not known",
             reading.RemainingSheets(full) is { } sheets ? Scaled.ToText(sheets, 0) : "not known",
             reading.GoodUntil is { } good ? Dates.Text(good.Date) : "no limit is set",
         ];
@@ -69,7 +69,7 @@ public static class WallCard
 
     private static IReadOnlyList<string> Tray(TrayPractice tray) =>
     [
-        $"At most {tray.Limit.Sheets} sheets of 8x10 in a batch; the stack passes once in {tray.FullShuffleSeconds} s.",
+        $"At most {tray.Limit.Sheets} sheets of 8x10 in a batch; a full shuffle takes {tray.FullShuffleSeconds} s.",
         .. Shown.Select(format => $"{Scaled.ToText(tray.LeastIn(format).Litres, 2)} l of solution for {format} "
             + $"stand {Scaled.ToText(tray.DepthTenths / 10m, 1)} mm deep."),
     ];

@@ -48,7 +48,7 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
         if (HasUsualValue(said.Kind, said.Name!))
             return IsOfTheBeginning(said) ? Position.Start : standing.PositionOf(said);
         var first = log.Definitions(said.Kind, said.Name!).Where(one => standing.Holds(one.Key))
-            .OrderBy(standing.PositionOf).FirstOrDefault();
+            .MinBy(one => one.RecordedAt, StringComparer.Ordinal);
         return first is null || first.Key == said.Key ? Position.Start : standing.PositionOf(said);
     }
 
@@ -146,8 +146,12 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
         }
     }
 
-    private Decision Decide(Said said, Holdings holdings, LocalDate today) => PostingRules.Decide(
-        standing.EntryOf(said, ReadingTerms.Of(holdings, today)), holdings, new JournalReader(inside), today, log.Names(said.Key));
+    /// <summary>It was accepted on its own day, which is no objection on an earlier one that it reaches back to.</summary>
+    private Decision Decide(Said said, Holdings holdings, LocalDate today)
+    {
+        var entry = standing.EntryOf(said, ReadingTerms.Of(holdings, today));
+        return PostingRules.Decide(entry, holdings, new JournalReader(inside), LocalDate.Max(today, entry.Date), log.Names(said.Key));
+    }
 
     /// <summary>The number of a definition's entry; 0 for what an earlier version defined, whose rows stand there already.</summary>
     private long Number(string key) =>

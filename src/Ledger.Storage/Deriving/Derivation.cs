@@ -183,5 +183,5 @@ internal sealed class NoLongerHoldsException(Head entry, Refusal refusal)
     : Exception($"entry {entry.Number} of {entry.Date} ({entry.Summary}) would no longer hold: {refusal.Sentence}")
 {
     /// <summary>The refusal of the change.</summary>
-    public Refusal Refusal => new(RefusalKind.DependedOn, $"{Message}; take back or put right entry {entry.Number} first");
+    public Refusal Refusal => new(RefusalKind.DependedOn, $"{Message}; take back or put right entry {entry.Number} first") { Entry = entry.Number };
 }

@@ -18,7 +18,8 @@ internal sealed class Joining(SqliteConnection connection, Snapshot inside, Loca
     public JoinOutcome Add(IReadOnlyList<(Said Said, IReadOnlyList<GivenName> Names)> other)
     {
         if (_log.IsBehindHorizon())
-            return Refused("this ledger holds entries of version 0.2.0 or earlier, whose words were not kept; only ledgers begun with this version are joined");
+            return Refused(
+                "this ledger holds entries of version 0.2.0 or earlier, whose words were not kept; only ledgers started with this version are joined");
         var news = other.Where(one => _log.Find(one.Said.Key) is null).ToList();
         if (Conflict(other, news) is { } conflict)
             return Refused(conflict);

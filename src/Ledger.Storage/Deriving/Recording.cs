@@ -232,7 +232,7 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
             return null;
         var root = _log.Find(amendment.Reference!)!;
         if (change.Value.Length == 0)
-            return root.Ord;
+            return SaidLog.OrdOf(SaidLog.Moment(root.RecordedAt));
         var day = amendment.Changes.LastOrDefault(other => other.Line == 0 && other.Field == CommonFields.Date.Name)?.Value
             ?? _derivation.Standing.PositionOf(root).Date;
         if (PostingRules.PlaceBefore(change.Value, Dates.Parse(day) ?? today, _past, out refusal) is not { } next)

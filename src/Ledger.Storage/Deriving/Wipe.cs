@@ -1,4 +1,5 @@
 using Ledger.Storage.Files;
+using Ledger.Storage.Writing;
 using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Deriving;
@@ -13,7 +14,7 @@ internal sealed class Wipe(SqliteConnection connection)
     private const string Entries = "temp.wiped";
 
     /// <summary>What is kept up by triggers when rows come, and by statements of its own here when they go.</summary>
-    private static readonly string[] Totals = ["balance", "bath_total", "stock_month"];
+    private static readonly string[] Totals = ["balance", "bath_total", "stock_month", "use_day"];
 
     /// <summary>Takes out what the entries wrote. References are checked when the transaction ends.</summary>
     public void Of(IEnumerable<long> entries)
@@ -32,6 +33,7 @@ internal sealed class Wipe(SqliteConnection connection)
         }
 
         connection.Run(TotalsLessWhatGoes);
+        new UseByDay(connection).Take(Entries);
         foreach (var statement in Deletions())
             connection.Run(statement);
     }

@@ -18,7 +18,7 @@ public static class FileTrouble
         DirectoryNotFoundException => "its folder does not exist",
         PathTooLongException => "its name is too long",
         IOException { HResult: NoSpace } => "the disk is full",
-        IOException { HResult: NotAFolder } => "a part of its path is no folder but a file",
+        IOException { HResult: NotAFolder } => "a part of its path is a file, not a folder",
         IOException { HResult: IsAFolder } => "it is a folder",
         IOException { HResult: ReadOnly } => "the disk may only be read",
         IOException { HResult: TooManyLinks } => "too many links lead to one another",

@@ -16,7 +16,7 @@ internal static class Trouble
             Full => $"the disk of {path} is full; nothing was changed. Make room and try again",
             InputOutput => $"{path} could not be read or written; nothing was changed. Check the disk",
             Corrupt => $"{path} is damaged; restore a backup with `trayledger backup --restore FILE`",
-            NotADatabase => $"{path} is no ledger: it is not an SQLite file. Name another file with --file",
+            NotADatabase => $"{path} is not a ledger: it is not an SQLite file. Name another file with --file",
             CannotOpen => $"{path} cannot be opened; check that its folder exists and that you may write there",
             _ => $"{path} cannot be used: SQLite refuses it with its error {trouble.SqliteExtendedErrorCode}",
         },

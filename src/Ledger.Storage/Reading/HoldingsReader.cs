@@ -30,6 +30,7 @@ internal sealed class HoldingsReader(Snapshot snapshot)
         foreach (var jug in new JugReader(snapshot).All(asOf).Where(jug => jug.HandedOverOn is null))
             holdings.Put(jug);
         new OrderReader(snapshot).ReadInto(holdings);
+        new SnoozeReader(snapshot).ReadInto(holdings);
         var last = snapshot.Connection.QuerySingle<LastRow>(
             "SELECT (SELECT max(id) FROM place) AS Place, (SELECT coalesce(max(id), 0) FROM lot) AS Lot");
         holdings.LastPlace = Math.Max(last.Place, Places.FirstFree - 1);

@@ -1,5 +1,7 @@
 using Ledger.Core.Baths;
 using Ledger.Core.Film;
+using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
 using Ledger.Storage.Files;
@@ -24,6 +26,8 @@ internal static class Named
     public static StepUse Use(string name) => (StepUse)Index(StepNames.Uses, name);
 
     public static StepPer Per(string name) => (StepPer)Index(StepNames.Pers, name);
+
+    public static NoticeKind Notice(string name) => (NoticeKind)Index(NoticeKindNames.Kinds, name);
 
     private static int Index(IReadOnlyList<string> names, string name)
     {

@@ -22,7 +22,7 @@ internal sealed class Checker(Snapshot snapshot)
     public CheckReport Run(LocalDate today, IProgress<double>? progress, CancellationToken cancel)
     {
         Func<IEnumerable<Problem>>[] derived =
-            [Database, () => SchemaCheck.Problems(snapshot.Connection), Balances, BathTotals, StockMonths];
+            [Database, () => SchemaCheck.Problems(snapshot.Connection), Balances, BathTotals, StockMonths, UseDays];
         Func<IEnumerable<Problem>>[] said =
         [
             () => DerivationCheck.Digests(snapshot.Connection), () => DerivationCheck.Heads(snapshot.Connection),
@@ -138,6 +138,17 @@ internal sealed class Checker(Snapshot snapshot)
         .Select(row => new Problem(
             $"the stock's value is kept as changed by {new Money(row.Held)} in {row.Month}, its movements give {new Money(row.Given)}",
             IsMendable: true));
+
+    private IEnumerable<Problem> UseDays() => snapshot.Connection.Query<UseProblem>(
+        $"""
+        SELECT i.code AS Item, i.unit AS Unit, t.date AS Date, sum(t.kept) AS Held, sum(t.moved) AS Given
+        FROM (
+            SELECT item_id, date, quantity AS kept, 0 AS moved FROM use_day
+            UNION ALL SELECT item_id, date, 0, quantity FROM ({Derived.UseDays})) t
+        JOIN item i ON i.id = t.item_id
+        GROUP BY t.item_id, t.date HAVING sum(t.kept) <> sum(t.moved) ORDER BY t.date, i.code
+        """)
+        .Select(row => new Problem(row.Sentence, IsMendable: true));
 
     /// <summary>Balances are kept for now; this looks at every day, in case an entry was dated before what it used had come.</summary>
     private IEnumerable<string> NeverBelowNothing() => snapshot.Connection.Query<DayProblem>(
@@ -337,6 +348,13 @@ internal sealed class Checker(Snapshot snapshot)
             : $"bath {Bath} counts {Text(Area)} of work, its sessions give {Text(GivenArea)}";
 
         private static Area Text(long hundredths) => Core.Measures.Area.FromHundredths(hundredths);
+    }
+
+    internal sealed record UseProblem(string Item, string Unit, string Date, long Held, long Given)
+    {
+        public string Sentence => $"the use of {Item} on {Date} is kept as {Amount(Held)}, its movements give {Amount(Given)}";
+
+        private Quantity Amount(long units) => new(units, Units.Named(Unit)!.Value);
     }
 
     internal sealed record MonthProblem(string Month, long Held, long Given);

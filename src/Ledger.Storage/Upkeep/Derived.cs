@@ -1,3 +1,5 @@
+using Ledger.Storage.Writing;
+
 namespace Ledger.Storage.Upkeep;
 
 /// <summary>
@@ -29,4 +31,7 @@ internal static class Derived
         JOIN place f ON f.id = m.from_place JOIN place t ON t.id = m.to_place
         WHERE m.value > 0 GROUP BY 1
         """;
+
+    /// <summary>What was used of each item on each day.</summary>
+    public static string UseDays { get; } = UseByDay.Of("entry");
 }

@@ -16,6 +16,7 @@ internal static class Mender
         ("balance", "place_id, lot_id, quantity, value", Derived.Balances),
         ("bath_total", "place_id, area, weighted", Derived.BathTotals),
         ("stock_month", "month, change", Derived.StockMonths),
+        ("use_day", "item_id, date, quantity", Derived.UseDays),
     ];
 
     /// <summary>Derives it; false when what was recorded gives what cannot be, and all is to be left as it was.</summary>

@@ -1,6 +1,7 @@
 using Dapper;
 using Ledger.Core.Baths;
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
@@ -44,9 +45,14 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
             case OrderDelivered delivered: new OrderFactWriter(connection, entry).Write(delivered); break;
             case PriceRiseAnnounced announced: new OrderFactWriter(connection, entry).Write(announced.Rise); break;
             case OrderTermsSet set: new OrderFactWriter(connection, entry).Write(set.Terms); break;
+            case NoticeSnoozed snoozed: Write(snoozed.Snooze); break;
             default: throw new ArgumentException($"no table holds a {fact.GetType().Name}", nameof(fact));
         }
     }
+
+    private void Write(Snooze snooze) => connection.Execute(
+        "INSERT INTO snooze (entry_id, notice, about, until, reason) VALUES (@entry, @Notice, @About, @Until, @Reason)",
+        new { entry, Notice = snooze.Notice.Name(), snooze.About, Until = Dates.Text(snooze.Until), snooze.Reason });
 
     private void Write(Item item) => connection.Execute(
         """

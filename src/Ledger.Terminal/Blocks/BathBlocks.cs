@@ -17,10 +17,10 @@ internal static class BathBlocks
     /// <summary>What is left of it, by area and by age.</summary>
     public static IEnumerable<(string Label, string? Text)> Gauges(BathReading reading, MeasureStyle style, LocalDate today)
     {
-        yield return ("Area left", reading is { UsedPercent: { } used, Remaining: { } room }
+        yield return ("Capacity left", reading is { UsedPercent: { } used, Remaining: { } room }
             ? $"{Gauge.Of(100 - used)}, {room.ToText(style)} of {reading.Bath.TotalCapacity!.Value.ToText(style)}"
-            : reading.Bath.Indicator is { } colour ? $"used until its indicator is {colour}"
-            : "no capacity is set, so its area is counted but not limited");
+            : reading.Bath.Indicator is { } colour ? $"until its indicator is {colour}"
+            : "no capacity is set: area is counted, not limited");
         if (reading.GoodUntil is { } good)
         {
             var life = Period.DaysBetween(reading.Bath.MixedOn, good.Date);
@@ -38,11 +38,11 @@ internal static class BathBlocks
             ("Through it", $"{Throughput(reading, style)} a litre{(bath.Capacity is { } capacity ? $", basis: {capacity.Basis}" : "")}"),
             .. Gauges(reading, style, today),
             ("Good until", reading.GoodUntil.Text(today)),
-            ("Takes yet", SheetsLeft(reading, holdings)),
-            ("Indicator", bath is { Indicator: { } spent, Capacity: not null } ? $"spent when it is {spent}, whatever is left by area" : null),
-            ("Has taken", bath.Worked == bath.WorkedWeighted
+            ("Sheets left", SheetsLeft(reading, holdings)),
+            ("Indicator", bath is { Indicator: { } spent, Capacity: not null } ? $"exhausted when it is {spent}, whatever capacity is left" : null),
+            ("Used by", bath.Worked == bath.WorkedWeighted
                 ? bath.Worked.ToText(style)
-                : $"{bath.Worked.ToText(style)}, weighted by film {bath.WorkedWeighted.ToText(style)}"),
+                : $"{bath.Worked.ToText(style)}, {bath.WorkedWeighted.ToText(style)} by fixer factor"),
             ("Mixed", $"{Dates.Text(bath.MixedOn)}, {bath.WorkingVolume.ToText(style)} {bath.Dilution} of {bath.Item}"),
             ("Pair", Pair(bath, holdings)),
             ("Cost", bath.Value.Text(holdings.Settings)),
@@ -54,11 +54,11 @@ internal static class BathBlocks
     {
         var style = holdings.Settings.Style;
         if (work.Count == 0)
-            return Block.Of("Use", "Nothing has passed through it yet.");
+            return Block.Of("Use", "No film has gone through it yet.");
         var months = Months.Of(
             work.Select(record => (record.Date, record.Weighted.Hundredths)), holdings.AsOf, MonthsShown,
             area => Area.FromHundredths(area).ToText(style));
-        return new("Use by month, weighted", width =>
+        return new("Use by month, by fixer factor", width =>
         [
             .. BarChart.Of(months, width),
             "",
@@ -74,23 +74,23 @@ internal static class BathBlocks
         return reading.Bath.Capacity is { } capacity ? $"{through.Split(' ')[0]} of {capacity.PerLitre.ToText(style)}" : through;
     }
 
-    /// <summary>The mark before its state: of one that has ended, of one that will soon; none for another.</summary>
+    /// <summary>The mark before its state: of one that no longer works, of one that soon will not; none for another.</summary>
     public static string Mark(BathReading reading, Holdings holdings) => reading.EndedBy is not null ? Style.NowMark
         : reading.UsedPercent >= NearlyFull || IsEnding(reading, holdings) ? Style.SoonMark : "";
 
     private static bool IsEnding(BathReading reading, Holdings holdings) =>
         reading.GoodUntil is { } good && good.DaysLeft(holdings.AsOf) <= holdings.Settings.WarnDays;
 
-    /// <summary>One word, or two: good, second, nearly full, ends soon, spent.</summary>
+    /// <summary>One word, or a few: good, second, nearly exhausted, expires soon, exhausted by area.</summary>
     public static string State(BathReading reading, Holdings holdings)
     {
         if (reading.EndedBy is { } end)
-            return $"spent by {end.Name()}";
+            return end.State();
         if (reading.UsedPercent >= NearlyFull)
-            return "nearly full";
+            return "nearly exhausted";
         if (IsEnding(reading, holdings))
-            return "ends soon";
-        return holdings.IsSecond(reading.Bath) ? "second" : "good";
+            return "expires soon";
+        return holdings.IsSecond(reading.Bath) ? "second" : "usable";
     }
 
     private static string? SheetsLeft(BathReading reading, Holdings holdings) =>
@@ -99,11 +99,11 @@ internal static class BathBlocks
     private static string? Pair(Bath bath, Holdings holdings)
     {
         var second = holdings.SecondAfter(bath);
-        var place = second is not null ? $"first, {second.Code} stands second"
+        var place = second is not null ? $"first, {second.Code} second"
             : holdings.IsSecond(bath) ? $"second after {bath.PairedWith}"
             : bath.PairedWith is not null ? $"moved up from second after {bath.PairedWith}" : null;
         return place is null ? null
             : second is null && !holdings.IsSecond(bath) ? place
-            : $"{place}; the pair is at rotation {(second ?? bath).Rotations} of at most {holdings.Settings.RotationCeiling}";
+            : $"{place}; rotated {(second ?? bath).Rotations} of {holdings.Settings.RotationCeiling} times";
     }
 }

@@ -23,7 +23,7 @@ internal static class BathEndBlocks
     }
 
     private static Block Ends(BathReading reading) => Block.Of("What ends it", [
-        .. reading.Ends.Select(end => $"Ended {Dates.Text(end.On)} by {end.By.Name()}: {end.Reason}."),
+        .. reading.Ends.Select(end => ScreenText.Sentence($"{end.By.State()} on {Dates.Text(end.On)}: {end.Reason}")),
         .. reading.ComesFirst is { } next
             ? [$"First to come, at the use so far: {next.By.Name()}, about {Dates.Text(next.On)} ({next.Reason})."]
             : Array.Empty<string>(),
@@ -69,7 +69,7 @@ internal static class BathEndBlocks
     {
         var (bath, style) = (reading.Bath, holdings.Settings.Style);
         foreach (var standing in bath.Standings)
-            yield return $"{Dates.Text(standing.Since)}  stands in: {Ledger.Core.Keeping.WorkingContainers.Name(standing.Container)}";
+            yield return $"{Dates.Text(standing.Since)}  kept in: {Ledger.Core.Keeping.WorkingContainers.Name(standing.Container)}";
         foreach (var seen in bath.Observations)
             yield return $"{Dates.Text(seen.Date)}  {seen.Sign}{(seen.EndsUse ? ", not to be used any more" : "")}";
         foreach (var silver in bath.SilverReadings)
@@ -79,7 +79,7 @@ internal static class BathEndBlocks
         foreach (var strip in bath.ControlStrips)
             yield return $"{Dates.Text(strip.Date)}  control strip: {strip.Result}, {(strip.IsWithinLimits ? "within limits" : "out of limits")}";
         foreach (var top in bath.TopUps)
-            yield return $"{Dates.Text(top.Date)}  topped up with {top.Added.ToText(style)}, {top.Bled.ToText(style)} poured off";
+            yield return $"{Dates.Text(top.Date)}  {top.Added.ToText(style)} added, {top.Bled.ToText(style)} taken out";
         if (reading.Replenishment is { } due)
             yield return $"Replenisher due: {due.Due.ToText(style)}; added {due.Added.ToText(style)} "
                 + $"of at most {due.Ceiling.ToText(style)}.";

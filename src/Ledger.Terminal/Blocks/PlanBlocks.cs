@@ -8,7 +8,8 @@ namespace Ledger.Terminal.Blocks;
 
 /// <summary>A plan as the details pane shows it: can it be run, the batches, the trays, the cost.</summary>
 /// <param name="settings">The ledger's settings.</param>
-internal sealed class PlanBlocks(Settings settings)
+/// <param name="told">A refusal in the words of the screens.</param>
+internal sealed class PlanBlocks(Settings settings, Func<Refusal, string> told)
 {
     private MeasureStyle Style => settings.Style;
 
@@ -19,7 +20,7 @@ internal sealed class PlanBlocks(Settings settings)
         [
             CanRun(planned.Plan), Batches(planned.Plan), Trays(planned.Plan), Uses(planned.Plan), Costs(planned.Plan.Cost), Cautions(planned.Plan),
         ],
-        NotPlanned not => [Block.Of("This cannot be planned", ScreenText.Sentence(not.Refusal.Sentence))],
+        NotPlanned not => [Block.Of("This cannot be planned", told(not.Refusal))],
         _ => [],
     };
 
@@ -48,7 +49,7 @@ internal sealed class PlanBlocks(Settings settings)
             : "";
         var time = batch.Minutes is { } minutes ? GroupTimes.Clock(minutes) : "";
         var turn = batch.TurnAtMinutes is { } half ? $"turn at {GroupTimes.Clock(half)}" : "";
-        var move = batch.ShuffleEverySeconds is { } seconds ? $"move every {Scaled.ToText(seconds, 1)} s" : "";
+        var move = batch.ShuffleEverySeconds is { } seconds ? $"shuffle every {Scaled.ToText(seconds, 1)} s" : "";
         var known = string.Join("; ", batch.Sheets.Select(sheet => sheet.ToString()).Where(text => text.Length > 0));
         return string.Join(", ", new[] { sheets, developer, time, turn, move, known }.Where(text => text.Length > 0));
     }
@@ -77,5 +78,5 @@ internal sealed class PlanBlocks(Settings settings)
         ("  Supplies", cost.Supplies.Text(Style)),
     ]);
 
-    private static Block Cautions(SessionPlan plan) => Block.Of("Take care", plan.Cautions.Select(caution => "  " + caution));
+    private static Block Cautions(SessionPlan plan) => Block.Of("Cautions", plan.Cautions.Select(caution => "  " + caution));
 }

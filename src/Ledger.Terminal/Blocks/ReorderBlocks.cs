@@ -22,7 +22,7 @@ internal static class ReorderBlocks
         var style = holdings.Settings.Style;
         return Block.Facts($"{reading.Item.Code}: {Advice(reading)}", [
             ("Reason", reading.Basis),
-            ("Can use", reading.Usable.ToText(style) + Cover(reading)),
+            ("Usable", reading.Usable.ToText(style) + Cover(reading)),
             ("Enough for", Prospect.BatchesOf(reading.Item, holdings)),
             ("On order", reading.OnOrder.IsZero ? null : reading.OnOrder.ToText(style)),
             ("Planned", reading.Planned.IsZero ? null : reading.Planned.ToText(style)),
@@ -77,7 +77,7 @@ internal static class ReorderBlocks
             LeadTimeSource.Observed => $"{ScreenText.Count(lead.Days, "day")}, the mean of {seen.Count} deliveries that took {range}"
                 + (reading.Item.LeadTimeDays is { } entered ? $"; entered: {ScreenText.Count(entered, "day")}" : ""),
             _ => $"{ScreenText.Count(lead.Days, "day")}, {(lead.Source == LeadTimeSource.Entered ? "as entered" : "assumed")}"
-                + (seen.Count == 0 ? "" : $"; seen: {range}{(seen.Count == 1 ? "" : $" in {seen.Count} deliveries")}"),
+                + (seen.Count == 0 ? "" : $"; observed: {range}{(seen.Count == 1 ? "" : $" in {seen.Count} deliveries")}"),
         };
     }
 

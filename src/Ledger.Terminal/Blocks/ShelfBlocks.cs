@@ -25,7 +25,7 @@ internal static class ShelfBlocks
         return Block.Facts($"{item.Code}: {item.Name}", [
             ("On hand", reading.Expired.IsZero
                 ? reading.OnHand.ToText(style)
-                : $"{reading.OnHand.ToText(style)}, of it {reading.Expired.ToText(style)} past the date"),
+                : $"{reading.OnHand.ToText(style)}, {reading.Expired.ToText(style)} of it expired"),
             ("On order", holdings.Orders.OnOrder(item) is { IsZero: false } onOrder ? onOrder.ToText(style) : null),
             ("Planned", planned is { } amount ? $"{amount.ToText(style)} in all open plans" : null),
             ("Minimum", item.MinimumOnHand is { } minimum ? Minimum(reading.Usable, minimum, style) : null),
@@ -47,7 +47,7 @@ internal static class ShelfBlocks
         return Block.Facts(container.Code, [
             ("Left", $"{Left(container)}, {container.Held.ToText(style)} of {container.Size.ToText(style)}"),
             ("Good until", reading.GoodUntil.Text(reading.Today)),
-            ("State", reading.IsPast ? "past its date" : container.IsSealed ? "sealed" : "open"),
+            ("State", reading.IsPast ? "expired" : container.IsSealed ? "sealed" : "open"),
             (container.Lot.IsMixed ? "Mixed" : "Bought", Dates.Text(container.Lot.ReceivedOn)),
             ("Printed", container.Lot.ExpiresOn is { } printed ? Dates.Text(printed) : null),
             ("Opened", container.OpenedOn is { } opened ? Dates.Text(opened) : null),
@@ -55,7 +55,7 @@ internal static class ShelfBlocks
             (holdings.Item(container.Lot.Item)?.Kind == ItemKind.Film ? "Emulsion" : "Batch", container.Lot.Batch),
             ("Formula", container.Lot.Formula),
             ("Kept in", container.Storage),
-            ("Not before", container.OpensFrom is { } warm && container.IsSealed ? $"{Dates.Text(warm)}: it comes out of the cold" : null),
+            ("Not before", container.OpensFrom is { } warm && container.IsSealed ? $"{Dates.Text(warm)}: it must warm up closed first" : null),
             ("Exposed at", container.Lot.ExposureIndex?.ToString(CultureInfo.InvariantCulture)),
             ("Cost", !container.Lot.IsPriced ? "unknown: it came without a price"
                 : $"{container.Value.Text(holdings.Settings)} for what is left, "
@@ -71,7 +71,7 @@ internal static class ShelfBlocks
     {
         var style = holdings.Settings.Style;
         if (moves.Count == 0)
-            return Block.Of("History", "Nothing has come or gone yet.");
+            return Block.Of("History", "No delivery and no use so far.");
         var months = Months.Of(
             left.Select(gone => (gone.Date, gone.Quantity)), holdings.AsOf, MonthsShown,
             amount => item.Of(amount).ToText(style));
@@ -92,7 +92,7 @@ internal static class ShelfBlocks
     private static string Line(ContainerReading reading, ItemKind kind, MeasureStyle style)
     {
         var container = reading.Container;
-        var dates = reading.GoodUntil is { } good ? $", {(reading.IsPast ? "past" : "good until")} {Dates.Text(good.Date)}" : "";
+        var dates = reading.GoodUntil is { } good ? $", {(reading.IsPast ? "expired" : "good until")} {Dates.Text(good.Date)}" : "";
         var marks = string.Concat(container.Marks(kind).Select(mark => $", {mark}"));
         return $"{Left(container)}, {container.Held.ToText(style)}, {(container.IsSealed ? "sealed" : "open")}{dates}{marks}";
     }

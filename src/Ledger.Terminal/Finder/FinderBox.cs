@@ -1,3 +1,4 @@
+using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Themes;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
@@ -62,6 +63,8 @@ internal sealed class FinderBox : View
     {
         private const int KeyWidth = 5;
         private const int NameWidth = 20;
+        private const int LeastForWhole = 8;
+        private const int MostOfWhole = 4;
         private IReadOnlyList<Finding> _found = [];
         private int _row;
         private int _top;
@@ -84,8 +87,10 @@ internal sealed class FinderBox : View
 
         protected override bool OnDrawingContent(DrawContext? context)
         {
-            _top = Math.Clamp(_top, Math.Max(0, _row - Viewport.Height + 1), _row);
-            for (var line = 0; line < Viewport.Height; line++)
+            var whole = Whole();
+            var height = Viewport.Height - whole.Count;
+            _top = Math.Clamp(_top, Math.Max(0, _row - height + 1), _row);
+            for (var line = 0; line < height; line++)
             {
                 var row = _top + line;
                 var isSelected = row == _row && row < _found.Count;
@@ -93,6 +98,9 @@ internal sealed class FinderBox : View
                 AddStr(0, line, Line(row).PadRight(Math.Max(0, Viewport.Width)));
             }
 
+            SetAttributeForRole(Style.Label);
+            for (var line = 0; line < whole.Count; line++)
+                AddStr(0, height + line, whole[line].PadRight(Math.Max(0, Viewport.Width)));
             return true;
         }
 
@@ -109,13 +117,18 @@ internal sealed class FinderBox : View
             return true;
         }
 
+        /// <summary>What the list has no room for of the selected one, whole, under the list.</summary>
+        private IReadOnlyList<string> Whole() => Selected is { } selected && Viewport.Height >= LeastForWhole && Line(_row).EndsWith('…')
+            ? [.. Paragraph.Of($" {selected.Name}: {About(selected)}", Viewport.Width, 1).Take(MostOfWhole)] : [];
+
+        private static string About(Finding found) => found.Place.Length > 0 ? $"{found.Place}: {found.Meaning}" : found.Meaning;
+
         private string Line(int row)
         {
             if (row >= _found.Count)
                 return row == 0 ? "Nothing is found by that." : "";
             var found = _found[row];
-            var about = found.Place.Length > 0 ? $"{found.Place}: {found.Meaning}" : found.Meaning;
-            var line = $" {found.Key.PadRight(KeyWidth)}{found.Name.PadRight(NameWidth - 1)} {about}";
+            var line = $" {found.Key.PadRight(KeyWidth)}{found.Name.PadRight(NameWidth - 1)} {About(found)}";
             return line.Length > Viewport.Width ? line[..Math.Max(0, Viewport.Width - 1)] + "…" : line;
         }
     }

@@ -2,6 +2,7 @@ using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Measures;
+using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;
@@ -12,7 +13,9 @@ internal sealed class AmendForm : KindForm
     private readonly JournalEntry _entry;
     private readonly EntryKind _kind;
     private readonly EntryText _before;
-    private readonly FormField _reason = new("Why", 30, FieldKind.Text) { Hint = "why it is put right: mistyped, found out later" };
+    private readonly EntryText _typedBefore;
+    private EntryText _typed;
+    private readonly FormField _reason = new("Why", 30, FieldKind.Text) { Hint = "why it is amended: mistyped, found out later" };
 
     /// <param name="ledger">The ledger.</param>
     /// <param name="entry">The entry.</param>
@@ -25,6 +28,7 @@ internal sealed class AmendForm : KindForm
         _before = EntryWriting.Write(_kind, said, Terms with { IsTyped = false });
         _reason.Begin("mistyped");
         var text = EntryWriting.Write(_kind, said, Terms);
+        _typed = _typedBefore = EntryWriting.Write(_kind, said, Terms);
         if (before is not null)
             text[CommonFields.Before] = Scaled.ToText(before.Number, 0);
         FillIn(Own, text);
@@ -34,7 +38,7 @@ internal sealed class AmendForm : KindForm
     }
 
     /// <inheritdoc/>
-    public override string Title => $"Put entry {_entry.Number} right: {_entry.Summary}";
+    public override string Title => $"Amend entry {_entry.Number}: {_entry.Summary}";
 
     /// <inheritdoc/>
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows => [.. base.Rows, [_reason]];
@@ -55,8 +59,8 @@ internal sealed class AmendForm : KindForm
     {
         if (base.Read(problems) is not { } after)
             return null;
-        var changes = Amending.Between(_kind, _before, EntryWriting.Write(_kind, after, Terms with { IsTyped = false }))
-            .Where(change => _kind.IsDated || change.Line > 0 || change.Field != CommonFields.Date.Name).ToList();
+        _typed = EntryWriting.Write(_kind, after, Terms);
+        var changes = Changes(_before, EntryWriting.Write(_kind, after, Terms with { IsTyped = false }));
         if (changes.Count == 0)
         {
             problems.Add("nothing is different yet: change what is wrong, then save");
@@ -68,6 +72,27 @@ internal sealed class AmendForm : KindForm
             Key = EntryKey, Date = Ledger.Today, Number = _entry.Number, Reference = _entry.Key, Changes = changes, Reason = _reason.Text,
         };
     }
+
+    /// <summary>What the entry said stands beside what it says now.</summary>
+    protected override IReadOnlyList<Block> More(Posting posting) =>
+        [Block.Facts("What it said -> what it says now", Changes(_typedBefore, _typed).Select(Beside))];
+
+    private List<FieldChange> Changes(EntryText before, EntryText after) =>
+        [.. Amending.Between(_kind, before, after).Where(change => _kind.IsDated || change.Line > 0 || change.Field != CommonFields.Date.Name
+            || Own.Find(CommonFields.FromDay.Name) is { IsEmpty: false })];
+
+    private (string Label, string? Text) Beside(FieldChange change)
+    {
+        if (change.Field.Length == 0)
+            return ($"Line {change.Line}", $"{LinePhrase.Write(_kind.Line!, _typedBefore.Lines[change.Line - 1])} -> taken away");
+        var isOwn = change.Line == 0;
+        var field = (isOwn ? _kind.AllFields : _kind.Line!.Fields).First(one => one.Name == change.Field);
+        var before = isOwn ? _typedBefore[field] : change.Line <= _typedBefore.Lines.Count ? _typedBefore.Lines[change.Line - 1][field] : "";
+        var label = isOwn || _typed.Lines.Count == 1 ? LabelOf(field) : $"Line {change.Line} {LabelOf(field).ToLowerInvariant()}";
+        return (label, $"{OrNothing(before)} -> {OrNothing(change.Value)}");
+    }
+
+    private static string OrNothing(string text) => text.Length > 0 ? text : "(nothing)";
 
     private static void FillIn(FieldBoxes boxes, EntryText text)
     {

@@ -25,7 +25,7 @@ internal static class ChoiceNotes
         if (holdings.Item(name) is { } item)
             return item.Name;
         if (holdings.Jug(name) is { } jug)
-            return Joined(jug.Contents, $"{jug.Room.ToText(style)} fit in");
+            return Joined(jug.Contents, $"{jug.Contents}, {jug.Room.ToText(style)} fit in");
         if (holdings.Film.Side(name) is { } side)
             return holdings.Film.In(side) is { } sheet ? Joined(sheet.Item, sheet.Exposure is { } exposed ? $"exposed {exposed.Group}" : "loaded") : "empty";
         if (holdings.Film.ExposedBox(name) is { } exposedBox)

@@ -15,7 +15,7 @@ internal sealed class DiscardForm(ILedger ledger, string what) : KindForm(ledger
     protected override bool Asks(Field field) => field.Name switch
     {
         "quantity" => !IsBath,
-        "jug" => IsBath || Terms.UnitOf(this["what"].Text.Trim()) == Unit.Millilitre,
+        "jug" or "to" => IsBath || Terms.UnitOf(this["what"].Text.Trim()) == Unit.Millilitre,
         _ => true,
     };
 
@@ -34,5 +34,5 @@ internal sealed class DiscardForm(ILedger ledger, string what) : KindForm(ledger
 
     private static string Good(BathReading reading) => reading.GoodUntil is { } good
         ? $"{reading.Bath.Code} is good until {Dates.Text(good.Date)}"
-        : $"{reading.Bath.Code} can still be used";
+        : $"{reading.Bath.Code} is usable";
 }

@@ -105,6 +105,6 @@ internal abstract class FormModel(ILedger ledger) : Form
     /// <summary>Nothing is promised that the rules would refuse: they are asked.</summary>
     private bool CanBeTakenBack(Posted posted) => ledger.Preview(new Undo
     {
-        Key = "", Date = posted.Posting.Entry.Date, Number = posted.Number, Reason = "-",
+        Key = $"{posted.Posting.Entry.Key} back", Date = posted.Posting.Entry.Date, Number = posted.Number, Reason = "-",
     }) is Accepted;
 }

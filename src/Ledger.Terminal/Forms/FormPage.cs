@@ -51,7 +51,7 @@ internal sealed class FormPage : Page
     }
 
     /// <summary>The keys of every form beside the function keys.</summary>
-    public static IReadOnlyList<Key> OwnKeys { get; } = [Key.D.WithCtrl, Key.N.WithCtrl, Key.E.WithCtrl];
+    public static IReadOnlyList<Key> OwnKeys { get; } = [Key.D.WithCtrl, Key.N.WithCtrl, Key.E.WithCtrl, Key.O.WithCtrl];
 
     public override string Heading => _form.Title;
 
@@ -67,9 +67,12 @@ internal sealed class FormPage : Page
         new(Key.F8, "F8", _form.SaveLabel, "does it, in one step (Ctrl+S too)", Saves),
         .. _form.Keys.Select(key => new ScreenAction(key.Key, key.Key.ToString(), key.Label, key.Meaning, _ => Press(key))),
         .. _form is { Difference: null, Anyway: null } ? Array.Empty<ScreenAction>()
-            : [new(Key.F6, "F6", "It is so", "answers what is asked about: it is so, or the book was wrong and the difference is booked", _ => Agree())],
+            : [new(Key.F6, "F6", "It is so", "answers a question of the program: it is so, or the book was wrong and the difference is booked", _ => Agree())],
         .. _form.LastDay is { } day ? [new(day.Key, day.Key.ToString(), day.Label, day.Meaning, _ => Press(day))] : Array.Empty<ScreenAction>(),
         .. Current is { Makes: { } what } ? [Made(what)] : Array.Empty<ScreenAction>(),
+        .. _verdict is Rejected { Refusal.Entry: { } entry } ? [new(
+            Key.O.WithCtrl, "Ctrl+O", $"Entry {entry}", "opens the entry that stands in the way; this form waits", _ => new EntryStep(entry))]
+            : Array.Empty<ScreenAction>(),
         .. _form.IsTouched && _form.ParkedAs is not null
             ? [new(Key.E.WithCtrl, "Ctrl+E", "Empty", "empties the form, as it was when it was new", _ => Empty())] : Array.Empty<ScreenAction>(),
     ];
@@ -299,8 +302,16 @@ internal sealed class FormPage : Page
     }
 
     /// <summary>What is not there yet can be made from here, without leaving what was typed.</summary>
-    private IEnumerable<Block> Mends(Verdict verdict) => verdict is Ready ? [] : _form.Fields.Where(field => field.IsUnknown).Take(1)
-        .Select(field => Block.Of("What mends it", $"  Ctrl+N in {field.Label} writes down a new {field.Makes}; this form waits and goes on with it."));
+    private IEnumerable<Block> Mends(Verdict verdict)
+    {
+        var made = verdict is Ready ? null : _form.Fields.FirstOrDefault(field => field.IsUnknown);
+        List<string> ways =
+        [
+            .. made is null ? [] : new[] { $"  Ctrl+N in {made.Label} writes down a new {made.Makes}; this form waits and goes on with it." },
+            .. verdict is Rejected { Refusal: var refusal } ? [$"  {Mending.Of(refusal, _form.Difference is not null)}"] : Array.Empty<string>(),
+        ];
+        return ways.Count == 0 ? [] : [Block.Of("What mends it", ways)];
+    }
 
     private void Next() => Turn(1);
 

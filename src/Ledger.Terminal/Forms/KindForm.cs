@@ -231,7 +231,8 @@ internal class KindForm : FormModel
         return null;
     }
 
-    private string LabelOf(Field field) =>
+    /// <summary>What a field is called in the form.</summary>
+    protected string LabelOf(Field field) =>
         (_own.Find(field) ?? _lines.Select(line => line.Find(field)).FirstOrDefault(box => box is not null))?.Label ?? field.Label;
 
     /// <summary>The fields row by row: the lines between those of the whole and the note.</summary>

@@ -56,7 +56,7 @@ internal sealed class PlanForm : SheetLines
     ];
 
     protected override IReadOnlyList<Block> More(Posting posting) => posting.Entry is PlannedSession { IsTrip: false } planned
-        ? new PlanBlocks(Holdings.Settings).Of(SessionPlanning.Of(planned.Request, Holdings, planned.On, Ledger))
+        ? new PlanBlocks(Holdings.Settings, RefusalText.Of).Of(SessionPlanning.Of(planned.Request, Holdings, planned.On, Ledger))
         : [];
 
     private IEnumerable<IReadOnlyList<FormField>> Row(FieldBoxes line) => IsKnown(line)

@@ -9,5 +9,5 @@ namespace Ledger.Terminal.Forms;
 internal sealed class UndoForm(ILedger ledger, JournalEntry entry)
     : KindForm(ledger, "undo", ("entry", Scaled.ToText(entry.Number, 0)))
 {
-    public override string Title => $"Take back entry {entry.Number}: {entry.Summary}";
+    public override string Title => $"Undo entry {entry.Number}: {entry.Summary}";
 }

@@ -11,8 +11,8 @@ internal static class KeyTable
     [
         New, Amend, Count, Discard, Undo, Receive, Open, Decant, Move, Add, Test, Load, Expose, Keeper,
         Index, Group, View, Paper, More, Fewer, All,
-        Session, Bath, Plan,
-        Find, Sort, Reverse,
+        Session, Bath, Plan, Snooze,
+        Find, Sort, Reverse, Whole, Entries,
     ];
 
     /// <summary>Writes down something new of what the screen shows.</summary>
@@ -87,6 +87,9 @@ internal static class KeyTable
     /// <summary>Plans sessions.</summary>
     public static Verb Plan => new('P', "Plan", "trip");
 
+    /// <summary>Lets a notice be quiet.</summary>
+    public static Verb Snooze => new('Q', "Snooze", "quiet, later, remind, postpone");
+
     /// <summary>Finds rows by words.</summary>
     public static Verb Find => new('/', "Find", "search, filter, look for");
 
@@ -95,6 +98,12 @@ internal static class KeyTable
 
     /// <summary>Sorts the other way round.</summary>
     public static Verb Reverse => new('Y', "Other way", "sort, descending, ascending");
+
+    /// <summary>Shows what was recorded about it.</summary>
+    public static Verb Entries => new('J', "Its entries", "journal, history, what was recorded, amend, undo");
+
+    /// <summary>Shows all of a row, whatever the screen has no room for.</summary>
+    public static Verb Whole => new('Z', "Whole row", "cut text, hidden columns, all of it, full text");
 }
 
 /// <summary>What a key does to whatever is selected.</summary>

@@ -1,3 +1,5 @@
+using Ledger.Terminal.Blocks;
+
 namespace Ledger.Terminal.Pages;
 
 /// <summary>What a key leads to.</summary>
@@ -19,6 +21,15 @@ internal sealed record ScreenStep(string Screen, string? Id) : Step;
 /// <summary>A table opens on top of this one; Esc leads back.</summary>
 /// <param name="Table">The table.</param>
 internal sealed record TableStep(TableModel Table) : Step;
+
+/// <summary>Something to read opens on top; Esc leads back.</summary>
+/// <param name="Title">What the title line says.</param>
+/// <param name="Blocks">The text.</param>
+internal sealed record ReadStep(string Title, IReadOnlyList<Block> Blocks) : Step;
+
+/// <summary>An entry opens on top, to be put right or taken back.</summary>
+/// <param name="Number">Its number.</param>
+internal sealed record EntryStep(long Number) : Step;
 
 /// <summary>The table has changed and is drawn anew.</summary>
 internal sealed record RedrawStep : Step;

@@ -27,17 +27,17 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
-        "The working solutions in use: fixer, stop, wash aid. A bath ends by the area it has taken or by its age, whichever comes first.",
-        "The area is counted against a capacity that is your own setting; its basis stands beside it. "
-        + "Films that load a fixer more count by their weight. A stop can be used until its indicator changes colour.",
+        "The working solutions in use: fixer, stop bath, wash aid. A bath is exhausted by the area that went through it, or it expires by age.",
+        "The area is counted against a capacity that you set; its basis is shown beside it. "
+        + "A film with a fixer factor counts for more. A stop bath can be used until its indicator changes colour.",
         .. HasPair
             ?
             [
-                "Of a pair only the first bath counts. When it is spent, Rotate pair (F2 finds it) discards it, moves the second up and mixes a new "
-                + "one, in one step.",
+                "Of a pair only the first bath is counted. When it is exhausted, Rotate pair (F2 finds it) discards it, moves the second up and mixes a new "
+                + "second, in one step.",
             ]
             : Array.Empty<string>(),
-        "Clearing tests, what is seen, a silver strip and what the bath stands in end it too; the details say which end comes first.",
+        "A clearing test, a silver strip, what you see, or the container it is kept in can end it sooner; the details say which comes first.",
     ];
 
     /// <inheritdoc/>
@@ -46,7 +46,7 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Bath", 12), new("State", 17), new("Left by area", 18), new("Through, of capacity", 26, IsFigure: true), new("Good until", 10),
+        new("Bath", 12), new("State", 17), new("Capacity left", 18), new("Used, of capacity", 26, IsFigure: true), new("Good until", 10),
         new("Sheets left", 14, IsFigure: true), new("Area left", 14, IsFigure: true), new("Age", 9, IsFigure: true), new("From", 16, Least: 5),
     ];
 
@@ -56,7 +56,7 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.OnRow(KeyTable.Discard, "pours the selected bath out", row => new DiscardForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Discard, "discards the selected bath: into a jug, or handed over", row => new DiscardForm(Ledger, IdOf(row))),
         ScreenAction.Of(
             KeyTable.Bath, "mixes the bath that follows the selected one",
             row => new FormStep(new BathForm(Ledger, row < 0 ? null : IdOf(row)))),
@@ -69,6 +69,9 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
             KeyTable.Test, "records how long a strip of film took to clear", row => ClearingTest(IdOf(row))),
         .. Notes.Select(note => ScreenAction.RareOnRow(note.Label, note.Meaning, row => new KindForm(Ledger, note.Kind, ("bath", IdOf(row))))),
         ScreenAction.OnRow(KeyTable.Add, "adds fresh solution or replenisher", row => new KindForm(Ledger, "top-up", ("bath", IdOf(row)))),
+        Entries.PutRight("puts right what was recorded when the selected bath was mixed"),
+        Entries.TakeBack("takes back the mixing of the selected bath, where nothing went through it"),
+        Entries.Entries,
         ScreenAction.Of(KeyTable.Paper, "writes its label, its tally slip or the wall card", row => new TableStep(new PaperModel(Ledger, Papers(row)))),
     ];
 
@@ -109,6 +112,8 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <summary>The list of actions asks before the screen was ever seen.</summary>
+    private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Place, IdOf(row)));
+
     private Holdings Shown => _read ??= Ledger.HoldingsOn(Today);
 
     /// <summary>Who fixes in one bath sees nothing of rotating.</summary>
@@ -130,9 +135,9 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
         ("observation", "Note what is seen", "records what was seen or smelled at the selected bath"),
         ("indicator", "Note the indicator", "records the colour of its indicator"),
         ("silver-test", "Note a silver strip", "records how much silver a strip showed"),
-        ("residual-test", "Note a residual test", "records what was left in film or paper: silver, or fixer"),
+        ("residual-test", "Note a residual test", "records what was left in film or paper: silver, or hypo"),
         ("control-strip", "Note a control strip", "records what a control strip showed of a developer that is replenished"),
-        ("bath-storage", "Keep in another container", "records what the selected bath stands in from now on"),
+        ("bath-storage", "Keep in another container", "records what the selected bath is kept in from now on"),
     ];
 
     /// <summary>A test of a fixer for film: of the film tested there last, else of the film developed last.</summary>

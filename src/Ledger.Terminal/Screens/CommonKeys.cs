@@ -21,13 +21,18 @@ internal sealed class CommonKeys
             ScreenAction.Of(KeyTable.Bath, "mixes a bath", _ => new FormStep(new BathForm(ledger, null))),
             ScreenAction.Of(KeyTable.Receive, "records a delivery", _ => new FormStep(new DeliveryForm(ledger, null))),
             ScreenAction.Of(KeyTable.Plan, "shows what is planned", _ => new TableStep(new PlansModel(ledger))),
-            ScreenAction.Of(KeyTable.Undo, "takes back the last entry; in the journal, the selected one", _ => TakeBack()),
+            TakeBackLast = ScreenAction.Of(
+                KeyTable.Undo, "takes back the last entry; on a screen that has it for its rows, what the selected one is there by",
+                _ => TakeBack()),
         ];
         Screens = [.. screens.Select((screen, i) => Digit(i + 1, screen.Name))];
     }
 
     /// <summary>The forms, and undo.</summary>
     public IReadOnlyList<ScreenAction> Work { get; }
+
+    /// <summary>Takes back what was saved last.</summary>
+    public ScreenAction TakeBackLast { get; }
 
     /// <summary>The main screens' digits.</summary>
     public IReadOnlyList<ScreenAction> Screens { get; }

@@ -22,9 +22,9 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
-        "The boxes, bottles and packets of one item that hold anything, in the order in which they are reached for: "
+        "The boxes, bottles and packets of one item that hold anything, in the order in which they are used: "
         + "open before sealed, then first in, first out.",
-        "Each has dates of its own; the earliest one governs.",
+        "Each has dates of its own; the earliest decides how long it is good.",
     ];
 
     /// <inheritdoc/>
@@ -45,16 +45,21 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
     [
         ScreenAction.Of(KeyTable.Receive, "records a delivery", _ => new FormStep(new DeliveryForm(Ledger, item))),
         ScreenAction.OnRow(KeyTable.Open, "opens the selected one", row => new KindForm(Ledger, "opening", ("container", IdOf(row)))),
-        ScreenAction.OnRow(KeyTable.Count, "posts what is really in it", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
+        ScreenAction.OnRow(KeyTable.Count, "records what is really in it", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
         ScreenAction.OnRow(KeyTable.Decant, "fills it into smaller bottles", row => new KindForm(Ledger, "decanting", ("from", IdOf(row)))),
-        ScreenAction.OnRow(KeyTable.Discard, "throws it away, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Discard, "discards it, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Move, "keeps it somewhere else: freezer, fridge, shelf", row => new KindForm(Ledger, "storage", ("container", IdOf(row)))),
         .. _reading?.Item.Kind == ItemKind.Film
             ? [ScreenAction.OnRow(KeyTable.Index, "sets the exposure index of its lot", row =>
                 new KindForm(Ledger, "exposure-index", ("container", IdOf(row))))]
             : Array.Empty<ScreenAction>(),
+        Entries.PutRight("puts right what it came by: its delivery with the price and the dates, or its filling"),
+        Entries.TakeBack("takes back what it came by, where nothing was taken out of it"),
+        Entries.Entries,
         ScreenAction.Paper("its label", row => paper => paper.BottleLabel(IdOf(row))),
     ];
+
+    private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Place, IdOf(row)));
 
     /// <inheritdoc/>
     public override void Refresh()

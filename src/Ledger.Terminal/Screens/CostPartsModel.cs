@@ -30,7 +30,7 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
     [
         "What a period cost, by month, session, year or film. The parts add up to all that was used.",
         "By month and year it says why a negative cost more or less than before.",
-        "What was thrown away, and what was poured out with baths, stands in its month; by session and film it has a line of its own.",
+        "What was discarded, alone or with baths, stands in its month; by session and film it has a line of its own.",
     ];
 
     /// <inheritdoc/>

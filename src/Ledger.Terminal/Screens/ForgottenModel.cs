@@ -20,22 +20,22 @@ internal sealed class ForgottenModel(ILedger ledger) : TableModel(ledger)
     public override string Name => "Forgotten";
 
     /// <inheritdoc/>
-    public override string Title => $"Not touched for {ScreenText.Count(Months, "month")}";
+    public override string Title => $"Not used for {ScreenText.Count(Months, "month")}";
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
-        "Boxes and bottles that hold something and were not touched for months: nothing came, went or was opened. The longest forgotten come first.",
+        "Boxes and bottles that hold something and were not used for months: nothing was delivered, used or opened. The longest forgotten come first.",
         "The setting forgotten-months says for how many months; + and - look at more or fewer.",
     ];
 
     /// <inheritdoc/>
-    public override string Empty => $"Nothing lies untouched for {ScreenText.Count(Months, "month")}. Minus looks at fewer.";
+    public override string Empty => $"Nothing lies unused for {ScreenText.Count(Months, "month")}. Minus looks at fewer.";
 
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("What", 18), new("Holds", 12, IsFigure: true), new("Last touched", 12), new("Batch", 12, Least: 6), new("Kept in", 12, Least: 8),
+        new("What", 18), new("Holds", 12, IsFigure: true), new("Last used", 12), new("Batch", 12, Least: 6), new("Kept in", 12, Least: 8),
     ];
 
     /// <inheritdoc/>
@@ -46,9 +46,9 @@ internal sealed class ForgottenModel(ILedger ledger) : TableModel(ledger)
     [
         ScreenAction.Of(KeyTable.More, "looks at what is forgotten for a month longer", _ => Look(Months + 1)),
         ScreenAction.Of(KeyTable.Fewer, "looks at what is forgotten for a month less", _ => Look(Months - 1)),
-        ScreenAction.OnRow(KeyTable.Count, "posts what is really in it", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
+        ScreenAction.OnRow(KeyTable.Count, "records what is really in it", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
         ScreenAction.OnRow(KeyTable.Move, "keeps it somewhere else", row => new KindForm(Ledger, "storage", ("container", IdOf(row)))),
-        ScreenAction.OnRow(KeyTable.Discard, "throws it away, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Discard, "discards it, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
     ];
 
     /// <inheritdoc/>
@@ -84,7 +84,7 @@ internal sealed class ForgottenModel(ILedger ledger) : TableModel(ledger)
         var days = Period.DaysBetween(touched, Today);
         return
         [
-            Block.Of($"Not touched for {ScreenText.Count(days, "day")}", $"It came on {Dates.Text(container.Lot.ReceivedOn)}."),
+            Block.Of($"Not used for {ScreenText.Count(days, "day")}", $"It was delivered on {Dates.Text(container.Lot.ReceivedOn)}."),
             ShelfBlocks.Facts(new ContainerReading(container, container.GoodUntil(_holdings.Item(container.Lot.Item)!.Keeping), Today), _holdings),
         ];
     }

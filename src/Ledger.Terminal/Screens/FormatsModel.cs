@@ -39,7 +39,13 @@ internal sealed class FormatsModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
-        [ScreenAction.Of(KeyTable.New, "writes down a format of your own", _ => new FormStep(new KindForm(Ledger, "format")))];
+    [
+        ScreenAction.Of(KeyTable.New, "writes down a format of your own", _ => new FormStep(new KindForm(Ledger, "format"))),
+        ScreenAction.Of(KeyTable.Undo, "takes a format of your own out, or puts the usual area back, where nothing uses it", row =>
+            row >= 0 && !_table.IsOwn(_formats[row]) ? new MessageStep($"{_formats[row].Code} is a usual format; only one of your own is taken out.")
+                : Entries.TakeBack("").Press(row)),
+        Entries.Entries,
+    ];
 
     /// <inheritdoc/>
     public override string? OpenLabel => "Edit";
@@ -68,6 +74,8 @@ internal sealed class FormatsModel(ILedger ledger) : TableModel(ledger)
             _ => _table.IsOwn(format) ? "your own" : format.Unit == Unit.Roll ? "by convention" : "of its size",
         };
     }
+
+    private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Format, IdOf(row)));
 
     /// <inheritdoc/>
     public override Step? Open(int row) => row < 0 ? null : new FormStep(new KindForm(Ledger, "format", ("format", _formats[row].Code)));

@@ -46,18 +46,21 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
     [
         ScreenAction.Of(KeyTable.Load, "loads sheets into sides", row => new FormStep(HolderForms.Load(Ledger, HolderAt(row)))),
         ScreenAction.Of(KeyTable.Expose, "notes an exposure", row => new FormStep(HolderForms.Expose(Ledger, HolderAt(row)))),
-        ScreenAction.Of(KeyTable.Move, "unloads: takes sheets out into a box; puts a wrong label right", row =>
+        ScreenAction.Of(KeyTable.Move, "unloads: takes sheets out into a box; amends a wrong label", row =>
             new FormStep(HolderForms.Unload(Ledger, row < 0 ? null : IdOf(row)))),
         ScreenAction.Rare("Clean", "notes a cleaning", row => new FormStep(new KindForm(Ledger, "cleaning", ("holders", HolderAt(row))))),
         ScreenAction.Rare("Service", "takes a side out of service, or puts it back", row =>
             new FormStep(new KindForm(Ledger, "service", ("sides", FirstSide(row))))),
         ScreenAction.Of(KeyTable.New, "registers a holder", _ => new FormStep(new KindForm(Ledger, "holder"))),
         ScreenAction.Of(KeyTable.Keeper, "names a negative a keeper", _ => new FormStep(new KindForm(Ledger, "keeper"))),
-        ScreenAction.Of(KeyTable.Count, "posts how many sheets are really there", row => new FormStep(new KindForm(Ledger, "count", ("item", Place(row))))),
-        ScreenAction.Of(KeyTable.Discard, "throws sheets away", row => new FormStep(new DiscardForm(Ledger, Place(row)))),
+        ScreenAction.Of(KeyTable.Count, "records how many sheets are really there", row => new FormStep(new KindForm(Ledger, "count", ("item", Place(row))))),
+        ScreenAction.Of(KeyTable.Discard, "discards sheets", row => new FormStep(new DiscardForm(Ledger, Place(row)))),
         ScreenAction.Of(KeyTable.Paper, "writes the label of the selected box of exposed sheets", row => row >= _holders.Count
             ? new PaperStep(paper => paper.BoxLabel(IdOf(row)))
             : new MessageStep("Select a box of exposed sheets, below the holders: its label is written for paper.")),
+        Entries.PutRight("puts right what is known of the holder"),
+        Entries.TakeBack("takes the registering of the holder back, where nothing was done with it"),
+        Entries.Entries,
     ];
 
     /// <inheritdoc/>
@@ -104,6 +107,8 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
         .. row < 0 ? [] : row < _holders.Count ? [HolderBlocks.Facts(_holders[row], _holdings)]
             : new[] { HolderBlocks.Facts(_boxes[row - _holders.Count], _holdings) },
     ];
+
+    private EntryKeys Entries => new(Ledger, row => new(HolderAt(row) is null ? SubjectKind.Place : SubjectKind.Holder, IdOf(row)));
 
     private string? HolderAt(int row) => row >= 0 && row < _holders.Count ? _holders[row].Code : null;
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
@@ -10,27 +9,40 @@ using NodaTime.Text;
 
 namespace Ledger.Terminal.Screens;
 
-/// <summary>Everything that was recorded, the last first.</summary>
+/// <summary>Everything that was recorded, or what was recorded about one thing, the last first.</summary>
 internal sealed class JournalModel : TableModel
 {
     private static readonly InstantPattern Moment = InstantPattern.CreateWithInvariantCulture("uuuu-MM-dd HH:mm 'UTC'");
     private readonly PagedRows<JournalEntry> _entries;
+    private readonly Subject? _about;
 
-    public JournalModel(ILedger ledger)
-        : base(ledger) => _entries = new((before, atMost) => Ledger.Journal(Today, before?.Number, atMost));
+    /// <param name="ledger">The ledger.</param>
+    /// <param name="about">What the entries are about; null for all that there are.</param>
+    public JournalModel(ILedger ledger, Subject? about = null)
+        : base(ledger)
+    {
+        _about = about;
+        _entries = new((before, atMost) => about is null ? Ledger.Journal(Today, before?.Number, atMost)
+            : Ledger.EntriesAbout(about, before?.Number, atMost));
+    }
 
     /// <inheritdoc/>
-    public override string Name => "Journal";
+    public override string Name => _about switch
+    {
+        null => "Journal",
+        { Kind: SubjectKind.Entry } => $"Entry {_about.Name}",
+        _ => $"Entries about {_about.Name}",
+    };
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "Everything that was ever recorded, the last first. What was said stays, and what follows from it is worked out from it.",
-        "What was wrong is put right (E) or taken back (U), and an undo can be taken back too; all of it stays here.",
+        "What was wrong is amended (E) or taken back (U), and an undo can be taken back too; all of it stays here.",
     ];
 
     /// <inheritdoc/>
-    public override string Empty => TodayModel.NoItems;
+    public override string Empty => _about is null ? TodayModel.NoItems : $"No entry about {_about.Name} was kept.";
 
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
@@ -47,8 +59,7 @@ internal sealed class JournalModel : TableModel
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.OnRow(KeyTable.Amend, "puts the selected entry right", row => Ledger.Said(_entries.Rows[row].Number) is { } said
-            && said is not (Undo or Amendment) ? new AmendForm(Ledger, _entries.Rows[row], said) : new UndoForm(Ledger, _entries.Rows[row])),
+        ScreenAction.OnRow(KeyTable.Amend, "amends the selected entry", row => EntryKeys.Amending(Ledger, _entries.Rows[row])),
         ScreenAction.Rare("Earlier in its day", "puts the selected entry before the one that now comes before it on the same day", Earlier),
         ScreenAction.OnRow(KeyTable.Undo, "takes the selected entry back", row => new UndoForm(Ledger, _entries.Rows[row])),
     ];
@@ -78,7 +89,7 @@ internal sealed class JournalModel : TableModel
             1 => Dates.Text(entry.Date),
             2 => entry.Kind,
             3 => entry.Summary,
-            _ => entry.UndoneBy is { } by ? $"by {by}" : entry.AmendedBy is { } amended ? $"right by {amended}" : "",
+            _ => entry.UndoneBy is { } by ? $"by {by}" : entry.AmendedBy is { } amended ? $"amended by {amended}" : "",
         };
     }
 
@@ -97,8 +108,8 @@ internal sealed class JournalModel : TableModel
                 ("In its day", Place(entry)),
                 ("Recorded", Moment.Format(entry.RecordedAt)),
                 ("Undoes", entry.Undoes is { } reverses ? $"entry {reverses}" : null),
-                ("Puts right", entry.Amends is { } amends ? $"entry {amends}" : null),
-                ("Put right", entry.AmendedBy is { } amended ? $"by entry {amended}" : null),
+                ("Amends", entry.Amends is { } amends ? $"entry {amends}" : null),
+                ("Amended", entry.AmendedBy is { } amended ? $"by entry {amended}" : null),
                 ("Taken back", entry.UndoneBy is { } by ? $"by entry {by}" : null),
             ]),
         ];

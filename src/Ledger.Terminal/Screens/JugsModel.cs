@@ -14,7 +14,7 @@ namespace Ledger.Terminal.Screens;
 internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
 {
     private const string Disposal =
-        "How anything is disposed of is for the maker's safety data sheet and the local rules to say; used fixer holds silver.";
+        "The maker's safety data sheet and local rules say where it may go; used fixer holds silver.";
 
     private Holdings _holdings = new(ledger.Today);
     private IReadOnlyList<WasteJug> _jugs = [];
@@ -25,17 +25,17 @@ internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
-        "Used solutions wait here until they are handed over. A bath that is poured out can go into a jug.",
+        "Used solutions wait here until they are handed over. A bath that is discarded goes into a jug for its kind of waste.",
         $"The ledger keeps count only. {Disposal}",
     ];
 
     /// <inheritdoc/>
-    public override string Empty => "There is no waste jug. Press N to begin one.";
+    public override string Empty => "There is no waste jug. Press N to start one.";
 
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Jug", 8), new("Filled", 18), new("Holds", 12, IsFigure: true), new("Begun", 10), new("Handed over", 11),
+        new("Jug", 8), new("Filled", 18), new("Holds", 12, IsFigure: true), new("Started", 10), new("Handed over", 11),
         new("Contents", 24, Least: 8),
     ];
 
@@ -45,10 +45,17 @@ internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.Of(KeyTable.New, "begins a jug", _ => new FormStep(NextJug())),
-        ScreenAction.OnRow(KeyTable.Add, "pours used solution into the selected jug", row => new KindForm(Ledger, "jug-filling", ("jug", IdOf(row)))),
+        ScreenAction.Of(KeyTable.New, "starts a jug", _ => new FormStep(NextJug())),
+        ScreenAction.OnRow(
+            KeyTable.Add, "records used solution that goes into the selected jug", row => new KindForm(Ledger, "jug-filling", ("jug", IdOf(row)))),
         ScreenAction.RareOnRow("Hand over", "hands the selected jug over", row => new KindForm(Ledger, "jug-handover", ("jug", IdOf(row)))),
+        ScreenAction.Paper("its label", row => paper => paper.BottleLabel(IdOf(row))),
+        Entries.PutRight("amends what was recorded when the selected jug was started"),
+        Entries.TakeBack("takes the jug back, where nothing went into it"),
+        Entries.Entries,
     ];
+
+    private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Place, IdOf(row)));
 
     /// <inheritdoc/>
     public override void Refresh()
@@ -85,8 +92,10 @@ internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
         [
             Block.Facts($"Jug {jug.Code}", [
                 ("Contents", jug.Contents),
+                ("Waste", jug.Waste.Name()),
+                ("Hazard", jug.Waste.Hazard()),
                 ("Holds", $"{jug.Held.ToText(style)} of {jug.Size.ToText(style)}"),
-                ("Begun", Dates.Text(jug.StartedOn)),
+                ("Started", Dates.Text(jug.StartedOn)),
                 ("Handed over", jug.HandedOverOn is { } day ? $"{Dates.Text(day)}: {jug.HandedTo}" : null),
             ]),
             Block.Of("What went in", jug.Fills.Count == 0

@@ -16,7 +16,10 @@ internal sealed class PaperModel(ILedger ledger, IEnumerable<(string Name, strin
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
-        ["A screen fogs film; paper goes into the dark better. Enter writes the page, as HTML for a browser and as plain text, and says where."];
+    [
+        "A screen fogs film: read the page before lights-out and fill it in afterwards.",
+        "Enter writes it, as HTML for a browser and as plain text, and says where.",
+    ];
 
     /// <inheritdoc/>
     public override string Empty => "There is no page to write.";

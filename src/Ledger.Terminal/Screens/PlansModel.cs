@@ -22,9 +22,9 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
-        "Sessions and trips that are planned, the next one first. A screen fogs film, so a session is planned here in the light and printed large: W "
+        "Sessions and trips that are planned, the next one first. A screen fogs film, so a session is planned and printed in the light: W "
         + "writes its mixing sheet.",
-        "The details show whether there is enough of everything that is still good, the batches in order, what goes into each tray, and what it costs.",
+        "The details show whether enough of everything is usable, the batches in order, what goes into each tray, and what it costs.",
         "After the session the plan is opened, what differed is changed, and it is saved in one step.",
     ];
 
@@ -44,14 +44,18 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.Of(KeyTable.New, "plans a session or a trip", _ => new FormStep(new PlanForm(Ledger))),
-        ScreenAction.Of(KeyTable.Amend, "plans the selected one anew", row => row < 0 ? null : new FormStep(new PlanForm(Ledger, _plans[row]))),
+        ScreenAction.Of(KeyTable.Amend, "changes the selected plan", row => row < 0 ? null : new FormStep(new PlanForm(Ledger, _plans[row]))),
         ScreenAction.Rare("Give plan up", "ends the selected plan without a session",
             row => row < 0 ? null : new FormStep(new KindForm(Ledger, "plan-ending", ("plan", _plans[row].Name)))),
+        Entries.TakeBack("takes the selected plan back"),
+        Entries.Entries,
         ScreenAction.Paper("the mixing sheet of the selected plan", row => paper => paper.MixingSheet(IdOf(row))),
     ];
 
     /// <inheritdoc/>
     public override string? OpenLabel => "Log it";
+
+    private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Plan, IdOf(row)));
 
     /// <inheritdoc/>
     public override void Refresh()
@@ -79,9 +83,10 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override Step? Open(int row) => row < 0 ? null
-        : _plans[row].IsTrip ? new MessageStep($"{_plans[row].Name} is a trip: G ends it when it is over, and a session of its own develops the film.")
+        : _plans[row].IsTrip ? new MessageStep(
+            $"{_plans[row].Name} is a trip: Give plan up (F2 finds it) ends it when it is over, and a session of its own develops the film.")
         : SessionPlanning.Of(_plans[row].Request, _holdings, Today) is NotPlanned not
-            ? new MessageStep($"{ScreenText.Sentence(not.Refusal.Sentence)} C changes the plan.")
+            ? new MessageStep($"{RefusalText.Of(not.Refusal)} {KeyTable.Amend.Letter} changes the plan.")
             : new FormStep(new SessionForm(Ledger, _plans[row]));
 
     /// <inheritdoc/>
@@ -98,5 +103,5 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
     private IReadOnlyList<Block> Outlook(OpenPlan plan) => plan.IsTrip
         ? [Block.Of("It takes along", PlannedDemand.Of(_holdings).Where(known => known.Plan == plan.Name)
             .Select(known => $"  {known.Quantity.ToText(_holdings.Settings.Style)} of {known.Item}"))]
-        : new PlanBlocks(_holdings.Settings).Of(SessionPlanning.Of(plan.Request, _holdings, plan.On > Today ? plan.On : Today, Ledger));
+        : new PlanBlocks(_holdings.Settings, RefusalText.Of).Of(SessionPlanning.Of(plan.Request, _holdings, plan.On > Today ? plan.On : Today, Ledger));
 }

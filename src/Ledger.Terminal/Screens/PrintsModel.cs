@@ -45,7 +45,14 @@ internal sealed class PrintsModel : TableModel
 
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
-        [ScreenAction.Of(KeyTable.New, "records a session of printing", _ => new FormStep(NextSession()))];
+    [
+        ScreenAction.Of(KeyTable.New, "records a session of printing", _ => new FormStep(NextSession())),
+        Entries.PutRight("puts right what was recorded of the session"),
+        Entries.TakeBack("takes the selected session back"),
+        Entries.Entries,
+    ];
+
+    private EntryKeys Entries => new(Ledger, row => new(SubjectKind.PrintSession, IdOf(row)));
 
     /// <inheritdoc/>
     public override void Refresh()

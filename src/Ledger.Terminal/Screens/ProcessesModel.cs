@@ -38,7 +38,11 @@ internal sealed class ProcessesModel(ILedger ledger) : TableModel(ledger)
     [
         ScreenAction.Of(KeyTable.New, "writes down the first step of a new process", _ => new FormStep(new StepForm(Ledger, null, null))),
         ScreenAction.RareOnRow("Copy process", "copies the selected process under another name", row => new CopyProcessForm(Ledger, _processes[row])),
+        Entries.TakeBack("takes back the last change of the process; the first one takes it out, where nothing uses it"),
+        Entries.Entries,
     ];
+
+    private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Process, IdOf(row)));
 
     /// <inheritdoc/>
     public override string? OpenLabel => "Steps";

@@ -32,7 +32,7 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("Item", 16), new("Can use", 11, IsFigure: true), new("Order", 13), new("On order", 10, IsFigure: true),
+        new("Item", 16), new("Usable", 11, IsFigure: true), new("Order", 13), new("On order", 10, IsFigure: true),
         new("Order at", 11, IsFigure: true), new("Runs out", 10),
     ];
 
@@ -44,12 +44,13 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
     [
         ScreenAction.OnRow(KeyTable.New, "places an order for the selected item", row => new OrderForm(Ledger, _readings, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Receive, "records a delivery of the selected item", row => new DeliveryForm(Ledger, IdOf(row))),
-        ScreenAction.OnRow(KeyTable.Amend, "records what is new of an order: its day, packs, price", row =>
+        ScreenAction.OnRow(KeyTable.Amend, "changes an order: its day, packs, price", row =>
             OfOrder("order-change", IdOf(row))),
-        ScreenAction.RareOnRow("Cancel order", "cancels what has not come", row => OfOrder("order-cancellation", IdOf(row))),
+        ScreenAction.RareOnRow("Cancel order", "cancels what was not delivered", row => OfOrder("order-cancellation", IdOf(row))),
         ScreenAction.RareOnRow("Order terms", "sets how it is ordered: a yearly window, how long an order lasts, what it costs", row =>
             new KindForm(Ledger, "order-terms", ("item", IdOf(row)))),
         ScreenAction.RareOnRow("Price rise", "records an announced price rise", row => new KindForm(Ledger, "price-rise", ("item", IdOf(row)))),
+        new EntryKeys(Ledger, row => new(SubjectKind.Item, IdOf(row))).Entries,
     ];
 
     /// <inheritdoc/>

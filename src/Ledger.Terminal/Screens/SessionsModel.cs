@@ -45,7 +45,14 @@ internal sealed class SessionsModel : TableModel
 
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
-        [ScreenAction.Paper("the sleeve labels of its negatives", row => paper => paper.SleeveLabels(IdOf(row)))];
+    [
+        Entries.PutRight("puts right what was logged of the session"),
+        ScreenAction.Paper("the sleeve labels of its negatives", row => paper => paper.SleeveLabels(IdOf(row))),
+        Entries.TakeBack("takes the selected session back"),
+        Entries.Entries,
+    ];
+
+    private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Session, IdOf(row)));
 
     /// <inheritdoc/>
     public override string? OpenLabel => "Sheets";

@@ -32,6 +32,17 @@ internal sealed class SettingsModel(ILedger ledger) : TableModel(ledger)
     public override int Count => Setting.All.Count;
 
     /// <inheritdoc/>
+    public override IReadOnlyList<ScreenAction> Actions =>
+    [
+        ScreenAction.Quiet(KeyTable.Undo, "takes back the last change of the setting", row =>
+            row >= 0 && Ledger.EntryOf(new(SubjectKind.Setting, IdOf(row))) is null ? new MessageStep($"{IdOf(row)} was never changed.")
+                : Entries.TakeBack("").Press(row)),
+        Entries.Entries,
+    ];
+
+    private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Setting, IdOf(row)));
+
+    /// <inheritdoc/>
     public override string? OpenLabel => "Change";
 
     /// <inheritdoc/>

@@ -1,4 +1,5 @@
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Notices;
 using Ledger.Core.Planning;
 using Ledger.Core.Reordering;
@@ -32,7 +33,7 @@ internal sealed class Settling(ILedger ledger, Holdings holdings, IReadOnlyList<
             NoticeKind.SideFaulty => new FormStep(new KindForm(ledger, "service", ("sides", string.Join(' ', group.About)))),
             NoticeKind.ReplenisherDue or NoticeKind.ControlStripOut => new FormStep(new KindForm(ledger, "top-up", ("bath", about))),
             NoticeKind.JugFull or NoticeKind.JugOld => new FormStep(new KindForm(ledger, "jug-handover", ("jug", about))),
-            _ => new MessageStep(ScreenText.Sentence(group.First.Step)),
+            _ => new MessageStep(RefusalText.Of(group.First.Step)),
         };
     }
 

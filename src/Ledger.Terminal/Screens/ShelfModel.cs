@@ -39,8 +39,8 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<string> Purpose =>
     [
         "Every film, chemical and supply with what is there of it, box by box and bottle by bottle.",
-        "The date is the earliest on which something of it stops being good, by the rule that comes first: "
-        + "the printed date, the life since opening, the life below half full.",
+        "The date is the earliest on which something of it expires: "
+        + "by its expiry date, its life since opening or its life below half full, whichever comes first.",
         "Enter shows the boxes and bottles of an item one by one.",
     ];
 
@@ -63,11 +63,13 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     [
         ScreenAction.OnRow(KeyTable.Receive, "records a delivery of the selected item", row => new DeliveryForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Open, "opens the next sealed box or bottle of it", row => new KindForm(Ledger, "opening", ("container", IdOf(row)))),
-        ScreenAction.OnRow(KeyTable.Count, "posts what is really there", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
+        ScreenAction.OnRow(KeyTable.Count, "records what is really there", row => new KindForm(Ledger, "count", ("item", IdOf(row)))),
         ScreenAction.OnRow(KeyTable.Decant, "fills its next bottle into smaller ones", row => new KindForm(Ledger, "decanting", ("from", IdOf(row)))),
         ScreenAction.RareOnRow("Mix stock solution", "mixes a stock solution of it", row => StockSolution(IdOf(row))),
-        ScreenAction.OnRow(KeyTable.Discard, "throws some of it away", row => new DiscardForm(Ledger, IdOf(row))),
+        ScreenAction.OnRow(KeyTable.Discard, "discards some of it", row => new DiscardForm(Ledger, IdOf(row))),
         ScreenAction.OnRow(KeyTable.Amend, "changes the settings of the selected item", row => new ItemForm(Ledger, IdOf(row))),
+        Entries.TakeBack("takes back the last definition of the item: where nothing uses it, the item itself"),
+        Entries.Entries,
         ScreenAction.Of(KeyTable.New, "writes down a film, chemical or supply", _ => new FormStep(new ItemForm(Ledger, null))),
     ];
 
@@ -117,6 +119,8 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override Step? Open(int row) => new TableStep(new ContainersModel(Ledger, IdOf(row)));
 
+    private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Item, IdOf(row)));
+
     private static GoodUntil? Earliest(ShelfReading reading) =>
         reading.Containers.Select(container => container.GoodUntil).OfType<GoodUntil>().MinBy(good => good.Date);
 
@@ -128,7 +132,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
             return Style.SoonMark + "expired";
         if (reading.OnHand.IsZero)
             return "none";
-        return Earliest(reading) is { } good && good.DaysLeft(Today) <= _holdings.Settings.WarnDays ? Style.SoonMark + "ends soon" : "usable";
+        return Earliest(reading) is { } good && good.DaysLeft(Today) <= _holdings.Settings.WarnDays ? Style.SoonMark + "expires soon" : "usable";
     }
 
     /// <summary>The stock solution itself is mixed, or the one that is mixed from the item.</summary>

@@ -1,10 +1,12 @@
 using Ledger.Core.Baths;
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Notices;
 using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
 using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
 
@@ -21,6 +23,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
 
     private Holdings _holdings = new(ledger.Today);
     private IReadOnlyList<NoticeGroup> _notices = [];
+    private IReadOnlyList<(Notice Notice, Snooze Snooze)> _snoozed = [];
     private IReadOnlyList<ReorderReading> _readings = [];
     private IReadOnlyList<Prospect> _prospects = [];
 
@@ -32,12 +35,12 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     {
         (Severity.Now, "now"), (Severity.Soon, "soon"), (Severity.Note, "to note"),
     }.Select(one => (Count: _notices.Where(group => group.First.Severity == one.Item1).Sum(group => group.Notices.Count), Name: one.Item2))
-        .Where(one => one.Count > 0).Select(one => $"{one.Count} {one.Name}"));
+        .Append((Count: _snoozed.Count, Name: "snoozed")).Where(one => one.Count > 0).Select(one => $"{one.Count} {one.Name}"));
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
-        "What needs you, most pressing first: spent and ageing baths, bottles and boxes past their date, stock below your own minimum.",
+        "What needs you, most pressing first: exhausted and expiring baths, expired bottles and boxes, stock below your minimum.",
         "Each says why, and the one step that settles it. Enter opens the form for that step, filled in; V shows what it is about.",
         "Beside it: what could be developed today, process by process.",
     ];
@@ -59,7 +62,11 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
-        [ScreenAction.Of(KeyTable.View, "shows the bath, bottle, jug, holder or item that it is about", Show)];
+    [
+        ScreenAction.Of(KeyTable.View, "shows the bath, bottle, jug, holder or item that it is about", Show),
+        ScreenAction.OnRow(KeyTable.Snooze, "lets the notice be quiet until a day, with the reason; undoing the entry ends it", row => new KindForm(
+            Ledger, "snooze", ("notice", _notices[row].First.Kind.Name()), ("about", string.Join(", ", _notices[row].About)))),
+    ];
 
     /// <inheritdoc/>
     public override void Refresh()
@@ -67,6 +74,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
         _holdings = Ledger.HoldingsOn(Today);
         _readings = ReorderReading.Of(Ledger, _holdings);
         _notices = NoticeGroup.Of(TodayReading.Of(_holdings, _readings));
+        _snoozed = TodayReading.Snoozed(_holdings, _readings);
         _prospects = [.. Prospect.Of(_holdings)];
     }
 
@@ -82,7 +90,8 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     };
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Block> Details(int row) => row < 0 ? [Possible, Coming] : [About(_notices[row]), Possible, Coming];
+    public override IReadOnlyList<Block> Details(int row) =>
+        [.. row < 0 ? [] : new[] { About(_notices[row]) }, Possible, Coming, .. _snoozed.Count == 0 ? [] : new[] { Snoozed }];
 
     /// <inheritdoc/>
     public override string? OpenLabel => "Settle it";
@@ -109,7 +118,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
 
     private Block About(NoticeGroup group) => Block.Facts(ScreenText.Sentence(group.Text), [
         .. group.Reasons.Select((reason, i) => (i == 0 ? "Reason" : " ", (string?)reason)),
-        ("Do", group.First.Step),
+        ("Do", RefusalText.Words(group.First.Step)),
         .. Picture(group.First.About),
     ]);
 
@@ -145,6 +154,12 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
         .. Paragraph.Of(CalendarStrip.Legend, width),
     ]);
 
+    /// <summary>What is quiet is not forgotten.</summary>
+    private Block Snoozed => Block.Of("Snoozed", [
+        .. _snoozed.Select(one => $"  until {Dates.Text(one.Snooze.Until)}: {one.Notice.Text} ({one.Snooze.Reason})"),
+        "Taking a snooze back in the journal (6) ends it.",
+    ]);
+
     private static char Letter(ReminderKind kind) => kind switch
     {
         ReminderKind.GoodUntil or ReminderKind.BathGoodUntil => 'x',
@@ -170,10 +185,10 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     private string Room(Prospect prospect, MeasureStyle style)
     {
         if (prospect.Bath is not { } code)
-            return _holdings.Process(prospect.Process)?.Reused.Any() == true ? "no bath of it is in use: mix one (B)" : "needs no bath";
+            return _holdings.Process(prospect.Process)?.Reused.Any() == true ? "no bath is in use: mix one (B)" : "needs no bath";
         if (prospect.RoomInBath is not { } room)
-            return $"bath {code}: its area is not limited";
-        return room == Area.Zero ? $"bath {code}: no room, it has ended" : $"bath {code}: room for {room.ToText(style)}";
+            return $"bath {code}: no capacity is set";
+        return room == Area.Zero ? $"bath {code}: no longer usable" : $"bath {code}: {room.ToText(style)} of capacity left";
     }
 
     private IEnumerable<string> Films(int width)
@@ -183,7 +198,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
             .Where(reading => !reading.Usable.IsZero)
             .Select(reading => $"{reading.Usable.ToText(_holdings.Settings.Style)} of {reading.Item.Code}")
             .ToList();
-        var sentence = films.Count == 0 ? "No film that is good is on the shelf." : $"Film that is good: {string.Join(", ", films)}.";
+        var sentence = films.Count == 0 ? "No usable film is on the shelf." : $"Usable film: {string.Join(", ", films)}.";
         return Paragraph.Of(sentence, width, 2);
     }
 }

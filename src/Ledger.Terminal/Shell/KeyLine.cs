@@ -60,7 +60,9 @@ internal sealed class KeyLine(Action<Key> press) : View
         return At(Shown(shown), 1);
     }
 
-    private IReadOnlyList<KeyHint> Shown(int count) => count == _hints.Count ? _hints : [.. _hints.Take(count), More];
+    /// <summary>The first ones; where the key of the help is among them, it says by itself that there is more.</summary>
+    private IReadOnlyList<KeyHint> Shown(int count) => count == _hints.Count || _hints.Take(count).Any(hint => hint.Key == More.Key)
+        ? [.. _hints.Take(count)] : [.. _hints.Take(count), More];
 
     private static int End(IReadOnlyList<KeyHint> hints, int gap) => 1 + hints.Sum(hint => hint.Width) + gap * Math.Max(0, hints.Count - 1);
 

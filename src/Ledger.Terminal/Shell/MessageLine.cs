@@ -15,6 +15,9 @@ internal sealed class MessageLine : View
     /// <summary>The sentence.</summary>
     public string Sentence => $"{_said} {_hint}".TrimEnd();
 
+    /// <summary>What can be done about it; empty for nothing.</summary>
+    public string Hint => _hint;
+
     /// <summary>How many lines the sentence takes at a width.</summary>
     public int LinesAt(int width) => Sentence.Length == 0 ? 0 : Math.Clamp(Lines(width).Count, 1, MostLines);
 

@@ -22,6 +22,10 @@ namespace Ledger.Terminal.Shell;
 internal sealed class ShellWindow : Runnable
 {
     private const string Unnamed = "Trayledger";
+
+    /// <summary>While this is said, the key means what was just saved and not the selected row.</summary>
+    private static readonly string TakesBack = $"{KeyTable.Undo.Letter} takes it back.";
+
     private static readonly TimeSpan Look = TimeSpan.FromSeconds(1);
 
     private readonly ILedger _ledger;
@@ -180,7 +184,8 @@ internal sealed class ShellWindow : Runnable
     /// <summary>The page's own key, or else the one that means the same everywhere. A capital letter is the same key.</summary>
     private ScreenAction? Meant(Key key) => Page.TakesTyping
         ? Page.Actions.FirstOrDefault(own => own.Key?.Equals(key) == true)
-        : Page.Actions.Concat(_common.Work).Concat(_common.Screens).FirstOrDefault(own => own.Key?.Equals(key.NoShift) == true);
+        : (_message.Hint == TakesBack ? [_common.TakeBackLast] : Array.Empty<ScreenAction>()).Concat(Page.Actions)
+            .Concat(_common.Work).Concat(_common.Screens).FirstOrDefault(own => own.Key?.Equals(key.NoShift) == true);
 
     /// <summary>What saves a form lays it away: the page that lies below has not been asked for anything.</summary>
     private void Do(ScreenAction meant)
@@ -199,8 +204,13 @@ internal sealed class ShellWindow : Runnable
                 Open(fill);
                 break;
             case TableStep into:
-                into.Table.Refresh();
-                Lay(Table(into.Table));
+                Lay(into.Table);
+                break;
+            case EntryStep open:
+                Lay(new JournalModel(_ledger, new(SubjectKind.Entry, $"{open.Number}")));
+                break;
+            case ReadStep read:
+                Lay(new ReadPage(read));
                 break;
             case ScreenStep go when _screens.FirstOrDefault(screen => screen.Name == go.Screen) is { } screen:
                 screen.SelectedId = go.Id ?? screen.SelectedId;
@@ -265,6 +275,12 @@ internal sealed class ShellWindow : Runnable
     {
         if (Page is not HelpPage)
             Lay(new HelpPage(Page, _common.Meanings(Page.TakesTyping)));
+    }
+
+    private void Lay(TableModel table)
+    {
+        table.Refresh();
+        Lay(Table(table));
     }
 
     private void Lay(Page page)
@@ -367,7 +383,7 @@ internal sealed class ShellWindow : Runnable
 
         if (saving.IsDone && then is not null)
             Follow(then());
-        _message.Say(saving.Sentence, saving.CanBeTakenBack ? "U takes it back." : "");
+        _message.Say(saving.Sentence, saving.CanBeTakenBack ? TakesBack : "");
         _isFaultSaid = !saving.IsDone;
     }
 

@@ -11,7 +11,7 @@ internal static class ColumnFit
     /// <param name="available">What there is, with one blank between columns.</param>
     public static int[] Of(IReadOnlyList<TableColumn> columns, IReadOnlyList<int> needed, int available)
     {
-        for (var shown = columns.Count; shown > 1; shown--)
+        for (var shown = columns.Count; shown > columns.Count - Leaving(columns).Count; shown--)
         {
             var widths = Shrunk(columns, needed, shown, available);
             if (Taken(widths) <= available)
@@ -20,6 +20,16 @@ internal static class ColumnFit
 
         return [available, .. new int[columns.Count - 1]];
     }
+
+    /// <summary>The columns in the order in which they stay away where there is too little room: from the last on; the first is always there.</summary>
+    /// <param name="columns">The columns, the most needed first.</param>
+    public static IReadOnlyList<TableColumn> Leaving(IReadOnlyList<TableColumn> columns) => [.. columns.Skip(1).Reverse()];
+
+    /// <summary>What a narrow screen leaves out, in a sentence.</summary>
+    /// <param name="columns">The columns, the most needed first.</param>
+    public static string Sentence(IReadOnlyList<TableColumn> columns) =>
+        $"Where the screen is narrow, long texts end with … and then columns stay away in this order: "
+        + $"{string.Join(", ", Leaving(columns).Select(column => column.Heading))}. {KeyTable.Whole.Letter} shows the whole row.";
 
     /// <summary>The width at which all columns have what they need.</summary>
     /// <param name="columns">The columns.</param>

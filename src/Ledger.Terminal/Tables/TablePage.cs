@@ -49,7 +49,7 @@ internal sealed class TablePage : Page
 
     public override string Headline => _model.Headline;
 
-    public override IReadOnlyList<string> Purpose => _model.Purpose;
+    public override IReadOnlyList<string> Purpose => [.. _model.Purpose, ColumnFit.Sentence(_model.Columns)];
 
     public override IReadOnlyList<ScreenAction> Actions =>
     [
@@ -58,6 +58,7 @@ internal sealed class TablePage : Page
         ScreenAction.Quiet(
             KeyTable.Sort, "sorts by the next column; a click on a heading sorts by it", _ => Sort(sift => sift.SortByNext(_model.Columns.Count))),
         ScreenAction.Quiet(KeyTable.Reverse, "sorts the other way round", _ => Sort(sift => sift.Reverse())),
+        ScreenAction.Quiet(KeyTable.Whole, "shows the whole row: every column, nothing cut, and its details under it", Whole),
     ];
 
     /// <summary>Whether looked-for words are typed.</summary>
@@ -198,6 +199,14 @@ internal sealed class TablePage : Page
             return [Block.Of("The ledger cannot be read", trouble.Message)];
         }
     }
+
+    /// <summary>Every column of the row with its heading, and the details.</summary>
+    private ReadStep? Whole(int row) => row < 0 ? null : new(
+        $"{_model.Title}: {_model.Cell(row, 0).Trim()}",
+        [
+            Block.Facts("", _model.Columns.Select((column, i) => (column.Heading, (string?)_model.Cell(row, i).Trim()))),
+            .. Details(row),
+        ]);
 
     private RedrawStep OpenFind()
     {

@@ -48,11 +48,11 @@ public sealed partial class NativeTests(PublishedBinary binary) : IClassFixture<
             Assert.Skip("there is no tmux here");
         var ledger = Demo();
         using var terminal = new Tmux($"{binary.Binary} --file {ledger}");
-        terminal.Await("bath F4 has ended by age");
+        terminal.Await("bath F4 expired 2 days ago");
         terminal.Press("6");
         terminal.Await("session S22");
         Do("--file", ledger, "record", "discard", "practice", "1", "--reason", "bent");
-        terminal.Await("threw away 1 sheet of practice");
+        terminal.Await("discarded 1 sheet of practice");
         terminal.Press("C-q");
         terminal.Await("ended with 0");
     }

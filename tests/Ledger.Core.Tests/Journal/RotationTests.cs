@@ -19,7 +19,7 @@ public sealed class RotationTests
         Assert.Equal((new(2026, 2, 1), Some.Today), (first.MixedOn, second.MixedOn));
         Assert.Equal((0, 1), (first.Rotations, second.Rotations));
         Assert.Equal(Area.Zero, first.Worked);
-        Assert.Contains(new Effect("F1", "in use", "poured out"), posting.Effects);
+        Assert.Contains(new Effect("F1", "in use", "discarded"), posting.Effects);
         Assert.Contains(posting.Effects, effect => effect.What == "F2" && effect.Before == "second");
         Assert.Equal(ledger.Balances(), ledger.Held());
     }
@@ -36,7 +36,7 @@ public sealed class RotationTests
     {
         var ledger = Pair();
         ledger.Post("setting setting=rotation-ceiling value=1");
-        Assert.Contains("mixed anew", string.Join(' ', ledger.Post(Rotate("F3")).Remarks), StringComparison.Ordinal);
+        Assert.Contains("a fresh pair is mixed", string.Join(' ', ledger.Post(Rotate("F3")).Remarks), StringComparison.Ordinal);
         var refusal = Assert.IsType<Refused>(ledger.Preview(Rotate("F4"))).Refusal;
         Assert.Contains("once and the ceiling is 1", refusal.Sentence, StringComparison.Ordinal);
     }

@@ -49,9 +49,9 @@ public sealed class SessionBathsTests
     }
 
     [Theory]
-    [InlineData(null, "several baths of fix would do: name F1 or F9|several baths of stopbath would do: name ST1 or ST2")]
-    [InlineData("F9", "several baths of stopbath would do: name ST1 or ST2")]
-    [InlineData("ST1", "several baths of fix would do: name F1 or F9")]
+    [InlineData(null, "several baths of fix can be used: name F1 or F9|several baths of stopbath can be used: name ST1 or ST2")]
+    [InlineData("F9", "several baths of stopbath can be used: name ST1 or ST2")]
+    [InlineData("ST1", "several baths of fix can be used: name F1 or F9")]
     [InlineData("F1 ST1", "")]
     public void A_plan_asks_exactly_where_posting_would_refuse_and_its_session_is_accepted_where_it_does_not(string? named, string advice)
     {

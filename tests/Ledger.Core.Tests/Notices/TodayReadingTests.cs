@@ -1,3 +1,4 @@
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Notices;
 
@@ -15,13 +16,13 @@ public sealed class TodayReadingTests
         mixed      | worked | kind       | severity | text                          | by
         2026-03-15 | 0      |            |          |                               |
         2026-02-15 | 0      |            |          |                               |
-        2026-02-13 | 0      | BathEnding | Soon     | bath F1 ends in 30 days       | 2026-04-14
-        2026-01-15 | 0      | BathEnding | Soon     | bath F1 ends in 1 day         | 2026-03-16
-        2026-01-14 | 0      | BathEnding | Soon     | bath F1 ends in 0 days        | 2026-03-15
-        2026-01-13 | 0      | BathExpired | Now     | bath F1 has ended by age      | 2026-03-14
+        2026-02-13 | 0      | BathEnding | Soon     | bath F1 expires in 30 days    | 2026-04-14
+        2026-01-15 | 0      | BathEnding | Soon     | bath F1 expires in 1 day      | 2026-03-16
+        2026-01-14 | 0      | BathEnding | Soon     | bath F1 is good until today   | 2026-03-15
+        2026-01-13 | 0      | BathExpired | Now     | bath F1 expired 1 day ago      | 2026-03-14
         2026-03-15 | 33     |            |          |                               |
-        2026-03-15 | 34     | BathEnding | Soon     | bath F1 is nearly full        |
-        2026-03-15 | 38     | BathExhausted | Now   | bath F1 has ended by area     |
+        2026-03-15 | 34     | BathEnding | Soon     | bath F1 is nearly exhausted        |
+        2026-03-15 | 38     | BathExhausted | Now   | bath F1 is exhausted by area     |
         """;
 
     [Fact]
@@ -45,26 +46,26 @@ public sealed class TodayReadingTests
         _ledger.Post("session line=fen80:20:150ml");
         var notice = TodayReading.Of(_ledger.Holdings)[0];
         Assert.Equal(
-            "61 days old, good until 2026-03-14 (life since mixing); 1400 sq in of 3000 sq in left (own)", notice.Reason);
-        Assert.Equal("pour it out and mix a new one from fix", notice.Step);
+            "61 days old, good until 2026-03-14 (limited by life since mixing); 1400 sq in of its 3000 sq in capacity left (own)", notice.Reason);
+        Assert.Equal("discard it and mix a fresh one from fix", notice.Step);
 
         _ledger.Post("bath bath=F2 after=F1 date=2026-03-01");
         Assert.Equal(
-            "pour out the first bath, move the second up, mix a new one", TodayReading.Of(_ledger.Holdings)[0].Step);
+            "rotate the pair: discard the first bath, move the second up, mix a new second", TodayReading.Of(_ledger.Holdings)[0].Step);
         _ledger.Post("setting setting=rotation-ceiling value=0");
         Assert.Equal(
-            "pour out F1 and F2 and mix both anew: the pair is at rotation 0 of at most 0", TodayReading.Of(_ledger.Holdings)[0].Step);
+            "discard F1 and F2 and mix a fresh pair; it was rotated 0 of 0 times", TodayReading.Of(_ledger.Holdings)[0].Step);
     }
 
     /// <summary>A box or bottle with a printed date.</summary>
     private const string Containers = """
         item   | printed    | kind        | severity | text
         fen80 | 2026-04-15 |             |          |
-        fen80 | 2026-04-14 | ExpiresSoon | Soon     | fen80/3 is good for 30 days more
-        fen80 | 2026-03-16 | ExpiresSoon | Soon     | fen80/3 is good for 1 day more
-        fen80 | 2026-03-15 | ExpiresSoon | Soon     | fen80/3 is good for 0 days more
-        fen80 | 2026-03-14 | Expired     | Soon     | fen80/3 is past its date by 1 day
-        fix    | 2026-03-13 | Expired     | Now      | fix/2 is past its date by 2 days
+        fen80 | 2026-04-14 | ExpiresSoon | Soon     | fen80/3 expires in 30 days
+        fen80 | 2026-03-16 | ExpiresSoon | Soon     | fen80/3 expires in 1 day
+        fen80 | 2026-03-15 | ExpiresSoon | Soon     | fen80/3 is good until today
+        fen80 | 2026-03-14 | Expired     | Soon     | fen80/3 expired 1 day ago
+        fix    | 2026-03-13 | Expired     | Now      | fix/2 expired 2 days ago
         """;
 
     [Fact]
@@ -86,8 +87,8 @@ public sealed class TodayReadingTests
         _ledger.Post("discard what=gloves/1");
         Assert.Equal(
             [
-                (Severity.Now, "gloves: 0 pieces of good stock left", "your minimum is 5 pieces", "order Pair of gloves"),
-                (Severity.Soon, "syrup: 2000 ml of good stock left", "your minimum is 2001 ml", "order Brackwater Syrup; it takes 21 days"),
+                (Severity.Now, "gloves: 0 pieces usable, below your minimum", "your minimum is 5 pieces", "order Pair of gloves"),
+                (Severity.Soon, "syrup: 2000 ml usable, below your minimum", "your minimum is 2001 ml", "order Brackwater Syrup; it takes 21 days"),
             ],
             TodayReading.Of(_ledger.Holdings).Select(notice => (notice.Severity, notice.Text, notice.Reason, notice.Step)));
     }

@@ -68,7 +68,7 @@ public sealed class OneStoryTests
     [Fact]
     public void Use_that_died_away_below_a_tenth_is_said_once() =>
         Assert.Contains(
-            "the use has died away to less than 0.1 sheets a week",
+            "the use fell to less than 0.1 sheets a week",
             Read([.. Enumerable.Range(0, 30).Select(week => week % 3 == 0 ? 2L : 0), .. Enumerable.Repeat(0L, 60)]).Basis, StringComparison.Ordinal);
 
     [Fact]

@@ -1,3 +1,4 @@
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Notices;
 using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
@@ -14,7 +15,7 @@ public sealed class PlannedUseTests
         var reading = Read(FourEverySecondWeek, known: [Planned(10, 44), Planned(60, 6)]);
         Assert.Equal(("50 sheets", "6 sheets", true), (reading.Planned.ToString(), reading.Position.ToString(), reading.IsDue));
         Assert.Equal(Some.Today.PlusDays(33), reading.RunsOutOn); // 44 on day 10, and 6 ÷ 1.9 weeks more
-        Assert.Contains("; 50 sheets are set aside for 2 plans from 2026-03-25 to 2026-05-14", reading.Basis, StringComparison.Ordinal);
+        Assert.Contains("; 50 sheets are planned in 2 plans from 2026-03-25 to 2026-05-14", reading.Basis, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -24,7 +25,7 @@ public sealed class PlannedUseTests
         Assert.False(reading.IsDue);
         Assert.Equal(Some.Today.PlusDays(60 - 14 - 7), reading.Suggestion!.OrderBy);
         Assert.Equal(2, reading.Suggestion.Packs); // 8 + 60 days' 16.3 - (50 - 60) = 34.3
-        Assert.EndsWith("; 60 sheets are set aside for north on 2026-05-14.", reading.Basis, StringComparison.Ordinal);
+        Assert.EndsWith("; 60 sheets are planned for north on 2026-05-14.", reading.Basis, StringComparison.Ordinal);
         Assert.True(Read(FourEverySecondWeek, known: [Planned(21, 60)]).IsDue);
     }
 

@@ -1,3 +1,4 @@
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Notices;
 using Ledger.Core.Reordering;
@@ -67,7 +68,7 @@ public sealed class ReorderReadingTests
         // Good for 27 more days: 28 days with today, 28 ÷ 7 × 1.9 = 7.6 sheets.
         var reading = Read(FourEverySecondWeek, expires: Some.Today.PlusDays(27));
         Assert.Equal("7 sheets", reading.Usable.ToString());
-        Assert.Contains("not counted: 43 sheets that will be past the date before its turn comes", reading.Basis, StringComparison.Ordinal);
+        Assert.Contains("not counted: 43 sheets that will expire before they are used", reading.Basis, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -80,7 +81,7 @@ public sealed class ReorderReadingTests
         var reading = Read([0, 0, 4, 0, 0], minimum: 60);
         Assert.Null(reading.Forecast);
         Assert.Equal(("60 sheets", true, 1L), (reading.ReorderPoint.ToString(), reading.IsDue, reading.Suggestion!.Packs));
-        Assert.Equal("Used in 1 of 5 weeks, too little to reckon from; your minimum of 60 sheets decides.", reading.Basis);
+        Assert.Equal("Used in 1 of 5 weeks, too little for a forecast; your minimum of 60 sheets decides.", reading.Basis);
     }
 
     [Fact]
@@ -88,7 +89,7 @@ public sealed class ReorderReadingTests
     {
         var reading = Read([]);
         Assert.Equal((null, null, false), (reading.Suggestion, reading.RunsOutOn, reading.IsDue));
-        Assert.Equal("It has never come; no minimum is set, so nothing is suggested.", reading.Basis);
+        Assert.Equal("It was never delivered; no minimum is set, so nothing is suggested.", reading.Basis);
     }
 
     [Fact]

@@ -106,7 +106,16 @@ internal static class EntryText
             "discard" => new Discard
             {
                 Key = key, Date = date, Note = note, What = fields.Text("what")!, Quantity = fields.Quantity("quantity"),
-                Reason = fields.Text("reason") ?? "spent",
+                Reason = fields.Text("reason") ?? "spent", Jug = fields.Text("jug"), To = fields.Text("to"),
+            },
+            "jug-start" => new JugStart
+            {
+                Key = key, Date = date, Note = note, Jug = fields.Text("jug") ?? "J1", Size = Volume.FromMillilitres(20_000),
+                Contents = fields.Text("contents") ?? "used fixer",
+            },
+            "jug-filling" => new JugFilling
+            {
+                Key = key, Date = date, Note = note, Jug = fields.Text("jug") ?? "J1", Volume = Volume.FromMillilitres(500), What = fields.Text("what")!,
             },
             "count" => new StockCount
             {

@@ -1,5 +1,6 @@
 using Ledger.Core.Film;
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Notices;
 using Ledger.Core.Sessions;
 using Ledger.Exchange.Import;

@@ -15,7 +15,7 @@ public sealed class DemoYearLedgerTests : IDisposable
     private static readonly LocalDate FirstDay = new(2025, 1, 1);
 
     private const string Disposal =
-        "how it is disposed of is for the maker's safety data sheet and the local rules to say; used fixer holds silver";
+        "the maker's safety data sheet and local rules say which place may take it; used fixer holds silver";
 
     private readonly string _folder = Directory.CreateTempSubdirectory("trayledger-").FullName;
     private readonly LedgerFile _ledger;
@@ -180,9 +180,9 @@ public sealed class DemoYearLedgerTests : IDisposable
                     "fen80/2 comes out of the cold: leave it closed for 24 hours and open it on 2025-05-23 at the earliest, or it sweats"),
                 ("sessions:S07", "ortho16/1 was good until 2024-08-31 (expiry date)"),
                 ("jug_handovers:demo-jug-1-handover", Disposal),
-                ("sessions:S19", "bath F3 was good until 2026-01-02; it is 189 days old"),
-                ("rotations:#", "this is rotation 3 of 3: the next time both baths are mixed anew"),
-                ("rotations:#", "this is rotation 3 of 3: the next time both baths are mixed anew"),
+                ("sessions:S19", "bath F3 was good until 2026-01-02 and is 189 days old"),
+                ("rotations:#", "this is rotation 3 of 3: the next time a fresh pair is mixed"),
+                ("rotations:#", "this is rotation 3 of 3: the next time a fresh pair is mixed"),
                 ("deliveries:demo-fen80-january-part-1", "25 sheets of fen80 are still to come of order spring-film"),
             ],
             remarks);

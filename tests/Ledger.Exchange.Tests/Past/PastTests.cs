@@ -125,6 +125,21 @@ public sealed class PastTests
         Assert.Empty(file.Ledger.Check(null, default).Problems);
     }
 
+    /// <summary>A name that no entry uses any more is kept, so that it is never given again: no one may change it unseen.</summary>
+    [Theory]
+    [InlineData("number = number + 1000")]
+    [InlineData("slot = 'sheet 99'")]
+    [InlineData("series = 'negatives 1999'")]
+    [InlineData("digest = 'x'")]
+    public void An_altered_name_that_nothing_uses_is_found(string change)
+    {
+        using var file = new DemoFile();
+        var session = DemoFile.Year.OfType<SessionLog>().First();
+        file.Accept(DemoFile.Amend(session.Key, new FieldChange(1, "fate", "reject")));
+        Run(file, $"UPDATE said_name SET {change} WHERE key = '{session.Key}' AND slot = (SELECT min(slot) FROM said_name WHERE key = '{session.Key}')");
+        Assert.Contains(file.Ledger.Check(null, default).Problems, problem => problem.Contains("was altered since", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Any_altered_value_is_found()
     {

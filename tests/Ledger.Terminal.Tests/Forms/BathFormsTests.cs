@@ -27,10 +27,11 @@ public sealed class BathFormsTests
     public void One_key_on_the_baths_screen_rotates_the_pair_and_shows_before_and_after()
     {
         var ledger = Some.Ledger();
+        ledger.Did(new JugStart { Key = "jug", Date = new(2026, 1, 1), Jug = "J1", Size = Volume.FromMillilitres(5000), Contents = "used fixer" });
         using var screen = new Screen(ledger);
 
         screen.Type("3").Find("rotate");
-        Assert.Contains("in use -> poured out", screen.Text);
+        Assert.Contains("in use -> discarded", screen.Text);
         Assert.Contains("second -> first", screen.Text);
         screen.Press(Key.F8);
 
@@ -82,11 +83,11 @@ public sealed class BathFormsTests
         ledger.Did(new ItemDefinition { Key = "indicator", Date = new(2026, 3, 1), Item = fixer with { Indicator = "purple" } });
         var look = new KindForm(ledger, "indicator", ("bath", "F5"));
         look["colour"].Type("purple");
-        Assert.Contains(Assert.IsType<Ready>(look.Judge()).Posting.Effects, effect => effect is { What: "F5", After: "ended by sight" });
+        Assert.Contains(Assert.IsType<Ready>(look.Judge()).Posting.Effects, effect => effect is { What: "F5", After: "exhausted by sight" });
 
         var strip = new KindForm(ledger, "control-strip", ("bath", "F5"));
         strip["result"].Type("speed -0.12");
-        Assert.Contains("no developer", Assert.IsType<Rejected>(strip.Judge()).Refusal.Sentence, StringComparison.Ordinal);
+        Assert.Contains("not a developer", Assert.IsType<Rejected>(strip.Judge()).Refusal.Sentence, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -96,7 +97,7 @@ public sealed class BathFormsTests
         var baths = new BathsModel(ledger);
         baths.Refresh();
         Assert.Contains(baths.Actions, key => key.Label == "Rotate pair");
-        Assert.Contains(baths.Details(0).SelectMany(block => block.Lines(120)), line => line.Contains("the pair is at rotation 0 of at most 3", StringComparison.Ordinal));
+        Assert.Contains(baths.Details(0).SelectMany(block => block.Lines(120)), line => line.Contains("rotated 0 of 3 times", StringComparison.Ordinal));
 
         ledger.Did(new Discard { Key = "gone", Date = Some.Today, What = "F5", Reason = "spent" });
         baths.Refresh();
@@ -143,10 +144,10 @@ public sealed class BathFormsTests
         var baths = new BathsModel(ledger);
         baths.Refresh();
 
-        Assert.Equal("!! spent by sight", baths.Cell(1, 1));
+        Assert.Equal("!! exhausted by sight", baths.Cell(1, 1));
         var text = string.Join('\n', baths.Details(1).SelectMany(block => block.Lines(60)));
-        Assert.Contains("2026-03-01 by sight: specks", text, StringComparison.Ordinal);
-        Assert.Contains("stands in: open tray", text, StringComparison.Ordinal);
+        Assert.Contains("on 2026-03-01: specks", text, StringComparison.Ordinal);
+        Assert.Contains("kept in: open tray", text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -184,7 +185,7 @@ public sealed class BathFormsTests
         good["reason"].Type("specks");
         var blocks = Assert.IsType<Ready>(good.Judge()).Blocks;
         Assert.Contains(blocks, block => block.Lines(78).Any(line => line.Contains("F5 is good until 2026-07-24.", StringComparison.Ordinal)));
-        Assert.Contains(blocks, block => block.Lines(78).Any(line => line.Contains("in use -> poured out", StringComparison.Ordinal)));
+        Assert.Contains(blocks, block => block.Lines(78).Any(line => line.Contains("in use -> discarded", StringComparison.Ordinal)));
     }
 
     [Fact]
@@ -195,6 +196,21 @@ public sealed class BathFormsTests
         var form = new DiscardForm(ledger, "F4");
         Assert.Equal("J1", form["jug"].Text);
         Assert.Contains(Assert.IsType<Ready>(form.Judge()).Posting.Effects, effect => effect is { What: "J1", After: "1500 ml" });
+    }
+
+    /// <summary>A jug for another waste is neither offered nor written, even where it is the only one.</summary>
+    [Fact]
+    public void Only_a_jug_for_the_same_waste_is_offered()
+    {
+        var ledger = Some.Ledger();
+        ledger.Did(new JugStart { Key = "dev", Date = new(2026, 1, 1), Jug = "J1", Size = Volume.FromMillilitres(5000), Contents = "used developer" });
+        var form = new DiscardForm(ledger, "F4");
+        Assert.Equal("", form["jug"].Text);
+        Assert.Equal([""], form["jug"].Choices());
+        ledger.Did(new JugStart { Key = "fix", Date = new(2026, 1, 1), Jug = "J2", Size = Volume.FromMillilitres(5000), Contents = "used fixer" });
+        form = new DiscardForm(ledger, "F4");
+        Assert.Equal("J2", form["jug"].Text);
+        Assert.Equal(["", "J2"], form["jug"].Choices());
     }
 
     [Fact]

@@ -171,7 +171,7 @@ public sealed class FormsTests
         using var screen = new Screen(ledger);
 
         screen.Type("3d");
-        Assert.Contains("in use -> poured out", screen.Text);
+        Assert.Contains("in use -> discarded", screen.Text);
         screen.Press(Key.F8).Type("b");
         Assert.Contains("F6", screen.Text);
         screen.Press(Key.F8);

@@ -84,12 +84,12 @@ public sealed class ShelfKeysTests : IDisposable
     public void What_was_forgotten_is_looked_at_for_more_and_fewer_months()
     {
         _screen.Find("forgotten");
-        Assert.StartsWith(" Not touched for 12 months", _screen.Title);
+        Assert.StartsWith(" Not used for 12 months", _screen.Title);
         Assert.Contains("selvane/1", _screen.Text);
         _screen.Type("+++");
-        Assert.StartsWith(" Not touched for 15 months", _screen.Title);
+        Assert.StartsWith(" Not used for 15 months", _screen.Title);
         Assert.DoesNotContain("selvane/1", _screen.Text);
-        Assert.Contains("Nothing lies untouched for 15 months", _screen.Text);
+        Assert.Contains("Nothing lies unused for 15 months", _screen.Text);
         _screen.Type("-");
         Assert.Contains("selvane/1", _screen.Text);
     }

@@ -25,10 +25,10 @@ public sealed class DemoYearTests : IDisposable
         using var ledger = Demo();
         using var screen = new Screen(ledger);
 
-        Assert.Contains("!! now  bath F4 has ended by age", screen.Text);
+        Assert.Contains("!! now  bath F4 expired 2 days ago", screen.Text);
         screen.Type("v");
 
-        Assert.Matches("F4 +!! spent by age +\\[####......\\] 46 % +1067 of 2000 sq in", screen.Text);
+        Assert.Matches("F4 +!! expired +\\[####......\\] 46 % +1067 of 2000 sq in", screen.Text);
         Assert.Contains("1067 of 2000 sq in a", screen.Text);
         Assert.Contains("basis: handbook", screen.Text);
     }

@@ -43,7 +43,7 @@ public sealed class FinderTests
     [InlineData("formats", " Formats ")]
     [InlineData("exposed sh", " Exposed sheets ")]
     [InlineData("processes", " Processes ")]
-    [InlineData("forgotten", " Not touched for ")]
+    [InlineData("forgotten", " Not used for ")]
     [InlineData("settings", " Settings ")]
     public void A_table_without_a_digit_is_found_from_everywhere(string words, string title)
     {

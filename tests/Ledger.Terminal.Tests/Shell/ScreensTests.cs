@@ -8,7 +8,7 @@ public sealed class ScreensTests
     [Theory]
     [InlineData('1', "Today", "When What By")]
     [InlineData('2', "Shelf", "Item On hand Good until State Enough for")]
-    [InlineData('3', "Baths", "Bath State Left by area Through, of capacity")]
+    [InlineData('3', "Baths", "Bath State Capacity left Used, of capacity")]
     [InlineData('4', "Sessions", "Session Date Sheets Film Area Bath")]
     [InlineData('5', "Costs of the last 12 months", "Film Used Neg. Keep. Per sheet Per neg. Per keeper Total")]
     [InlineData('6', "Journal", "No. Date Kind What")]
@@ -35,12 +35,12 @@ public sealed class ScreensTests
     {
         using var screen = new Screen(Some.Ledger());
 
-        Assert.Contains("!! now  bath F4 has ended by age", screen.Text);
+        Assert.Contains("!! now  bath F4 expired 2 days ago", screen.Text);
         Assert.Contains("Reason", screen.Text);
-        Assert.Contains("pour out the first bath", screen.Text);
+        Assert.Contains("rotate the pair", screen.Text);
         Assert.Contains("What could be done today", screen.Text);
         Assert.Contains("syrup: 64 ml, enough for 2 batches", screen.Text);
-        Assert.Contains("Area left  [########..] 89 %", screen.Text);
+        Assert.Contains("Capacity left  [########..] 89 %", screen.Text);
     }
 
     [Fact]
@@ -144,7 +144,7 @@ public sealed class ScreensTests
     [InlineData('6')]
     public void F1_says_what_the_screen_is_for_and_warns_of_panchromatic_film(char digit)
     {
-        using var screen = new Screen(Some.Ledger(), 100, 60);
+        using var screen = new Screen(Some.Ledger(), 100, 80);
         screen.Type(digit.ToString());
         var purpose = screen.Shell.Page.Purpose[0];
         var keys = screen.Shell.Page.Actions;
@@ -205,7 +205,7 @@ public sealed class ScreensTests
         ledger.Version++;
         screen.Shell.Poll();
 
-        Assert.Contains("threw away 1 sheet of fen80", screen.Text);
+        Assert.Contains("discarded 1 sheet of fen80", screen.Text);
         Assert.Contains(selected, screen.Text);
     }
 

@@ -12,7 +12,7 @@ internal sealed class CalendarCommand : ExplainedCommand
     private readonly Argument<string> _file = Typed.Argument("file", Text.NotEmpty,
         "the file, such as darkroom.ics; - writes to the output");
 
-    private readonly Option<bool> _replace = new("--replace") { Description = "replace a file of this name even if it is no calendar" };
+    private readonly Option<bool> _replace = new("--replace") { Description = "replace a file of this name even if it is not a calendar" };
 
     public CalendarCommand(Workbench bench)
         : base("calendar", "The days to be reminded of (ends of bottles and baths, orders, deliveries, price rises) as iCalendar.", """

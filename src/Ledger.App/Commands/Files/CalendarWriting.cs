@@ -30,7 +30,7 @@ internal static class CalendarWriting
     {
         WholeFile.RequireOther(ledger.Path, path);
         if (!isReplacing && File.Exists(path) && !IsCalendar(path))
-            throw new RefusedByCommandException($"{path} is no calendar; name another file{otherwise}");
+            throw new RefusedByCommandException($"{path} is not a calendar; name another file{otherwise}");
         var days = Days(ledger);
         WholeFile.Write(ledger.Path, path, file => CalendarFile.Write(file, days, now));
         return $"{(days.Count == 1 ? "1 day" : $"{days.Count} days")} to be reminded of written to {path}";

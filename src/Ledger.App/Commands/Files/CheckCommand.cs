@@ -20,7 +20,7 @@ internal sealed class CheckCommand : ExplainedCommand
         : base("check", "Proves the file: balances, references, dates, and that all cost is accounted for.", """
             Ends with status 4 when something is wrong. What is kept only to be read quickly
             (balances, totals) and what guards the file follows from what was recorded;
-            --mend puts it right and never changes what was recorded.
+            --mend derives it again and never changes what was recorded.
             """)
     {
         _bench = bench;
@@ -49,7 +49,7 @@ internal sealed class CheckCommand : ExplainedCommand
     private void WriteText(CheckReport report, IReadOnlyList<string> mended, string path)
     {
         foreach (var problem in mended)
-            _bench.Around.Out.WriteLine($"put right: {problem}");
+            _bench.Around.Out.WriteLine($"mended: {problem}");
         foreach (var problem in report.Problems)
             _bench.Around.Out.WriteLine(problem);
         foreach (var remark in report.Remarks)
@@ -65,7 +65,7 @@ internal sealed class CheckCommand : ExplainedCommand
         ? "all of it follows from what was recorded, which is whole: `trayledger check --mend` derives it again, after making a copy"
         : report.Mendable.Count > 0
             ? "what was recorded is not in order: record nothing more in it, and put back a backup from before with "
-                + "`trayledger backup --restore FILE`; `trayledger check --mend` puts right only what follows from it"
+                + "`trayledger backup --restore FILE`; `trayledger check --mend` mends only what follows from it"
             : "record nothing more in it; put back a backup from before with `trayledger backup --restore FILE`";
 
     private void WriteJson(CheckReport report, IReadOnlyList<string> mended) => JsonText.Write(_bench.Around.Out, json =>

@@ -47,7 +47,7 @@ internal sealed record CsvBatch(
             return Of(files,
             [
                 .. files.SelectMany(file => file.Remarks.Select(remark => $"{file.Source}: {remark}")),
-                .. names[false].Select(name => $"{name}.csv is no file that is imported and was left out"),
+                .. names[false].Select(name => $"{name}.csv is not a file that can be imported and was left out"),
             ]);
         }
         finally
@@ -77,7 +77,7 @@ internal sealed record CsvBatch(
         files.Sum(file => file.Problems.DistinctBy(problem => problem.Line).Count()), remarks);
 
     private CsvOutcome Refused(IReadOnlyList<string> problems, int rows) => new(
-        false, $"nothing was written: {rows} {(rows == 1 ? "row" : "rows")} must be put right first", problems, Remarks);
+        false, $"nothing was written: {rows} {(rows == 1 ? "row" : "rows")} must be mended first", problems, Remarks);
 
     private static ReadingTerms Known(LedgerFile ledger) => ReadingTerms.Of(ledger.HoldingsOn(ledger.Today), ledger.Today);
 

@@ -15,7 +15,7 @@ internal sealed class ExportCommand : ExplainedCommand
         : base("export", "Every table of the ledger as a CSV file, plain text that any program can read in decades.", """
             Beside the ledger's own tables stand the readings of its costs: cost_by_month,
             cost_by_year, cost_by_film, cost_by_session, cost_by_sheet, cost_reconciled and
-            price_history, exact to the millionth.
+            price_history, unrounded.
             journal.jsonl holds all that was said, in full: `trayledger import journal
             journal.jsonl` makes the same ledger of it.
             Example: trayledger export ledger-2026

@@ -16,7 +16,7 @@ internal sealed class JoinCommand : ExplainedCommand
         : base("join", "Adds what another copy of this ledger knows, when both were written to.", """
             Entries that stand in both are the same entry. What follows from all of them
             together is worked out again. Where the two contradict each other (both gave a
-            box the same name, both drew the last sheet, both put one entry right) nothing
+            box the same name, both drew the last sheet, both amended one entry) nothing
             is joined, and the sentence names both. Joining the other way round gives the
             same ledger.
             Example: trayledger join laptop.db --dry-run

@@ -35,7 +35,7 @@ internal sealed class PlanOptions
         "the bath, the first of a pair, or one of each item that is used again: \"F9, ST2\"; otherwise the only one that fits");
 
     private readonly Option<LocalDate?> _on = Typed.Option(
-        "--on", "DATE", Text.Date, "the day of the session, by which everything must still be good; otherwise the plan's, or today");
+        "--on", "DATE", Text.Date, "the day of the session, on which everything must be usable; otherwise the plan's, or today");
 
     /// <summary>All of them, in the order in which help shows them.</summary>
     public IReadOnlyList<Option> All => [_process, _sheets, _exposed, _minutes, _bath, _fromPlan, _on];

@@ -12,7 +12,7 @@ internal sealed class PlanSession : ShowCommand<SessionPlan>
     private readonly PlanOptions _plan = new();
     private readonly Option<bool> _exitCode = new("--exit-code")
     {
-        Description = "end with 10 when something is short, or a bath will not do or is to be named",
+        Description = "end with 10 when something is short, or a bath cannot be used or must be named",
     };
 
     public PlanSession(Workbench bench)
@@ -20,7 +20,7 @@ internal sealed class PlanSession : ShowCommand<SessionPlan>
             Sheets of one film and one group go into batches of your limit at most (the
             setting batch-sheets), those of one subject or holder into different ones.
             Nothing is written. To keep a plan with its day: trayledger record plan
-            On paper: trayledger print mixing-sheet, with the same options
+            On paper, to read before lights-out: trayledger print mixing-sheet, with the same options
             Afterwards: trayledger record session S23 --from-plan NAME
             Example: trayledger plan session --process tray --minutes "11 N-1=9"
                        --sheets "4 fen80 N: mill race" "2 fen80 N-1 in E04"

@@ -26,15 +26,15 @@ internal sealed class PlanText(SessionPlan plan, View view)
         Uses().WriteTo(output, view.Width);
         WriteBaths(output);
         WriteCost(output);
-        Points("Think of", plan.Advice, output);
-        Points("Take care", plan.Cautions, output);
+        Points("Before you start", plan.Advice, output);
+        Points("Cautions", plan.Cautions, output);
     }
 
     private TextTable Batches()
     {
         var table = new TextTable(
             Column.Right("batch"), Column.Left("sheets"), Column.Right("developer"), Column.Right("water"), Column.Right("time"),
-            Column.Right("turn at"), Column.Right("move"));
+            Column.Right("turn at"), Column.Right("shuffle"));
         foreach (var batch in plan.Batches)
             table.Add(
                 batch.Number.ToString(CultureInfo.InvariantCulture),
@@ -81,7 +81,7 @@ internal sealed class PlanText(SessionPlan plan, View view)
     private TextTable Uses()
     {
         var table = new TextTable(
-            Column.Left("needed"), Column.Right(""), Column.Right("still good"), Column.Left(""), Column.Left("take it from"));
+            Column.Left("needed"), Column.Right(""), Column.Right("usable"), Column.Left(""), Column.Left("take it from"));
         var shortages = plan.Shortages.ToDictionary(shortage => shortage.Item.Code);
         foreach (var use in plan.Uses)
             if (shortages.Remove(use.Item.Code, out var shortage))
@@ -108,7 +108,7 @@ internal sealed class PlanText(SessionPlan plan, View view)
         foreach (var bath in plan.Baths)
             table.Add(
                 bath.Bath?.Code ?? bath.Item, bath.Before.ToText(view.Style), "->", bath.After.ToText(view.Style),
-                bath.Word.Length > 0 ? $"{bath.Word}: {bath.Proposal}" : bath.IsFirst ? "fits" : "stands second");
+                bath.Word.Length > 0 ? $"{bath.Word}: {bath.Proposal}" : bath.IsFirst ? "fits" : "second bath");
         table.WriteTo(output, view.Width);
     }
 

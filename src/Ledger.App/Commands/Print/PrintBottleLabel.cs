@@ -5,21 +5,21 @@ using Ledger.Exchange.Print;
 
 namespace Ledger.App.Commands.Print;
 
-/// <summary>print bottle-label: what is in a bottle or a bath, since when, until when.</summary>
+/// <summary>print bottle-label: what is in a bottle, a bath or a waste jug, since when, until when.</summary>
 internal sealed class PrintBottleLabel : PrintCommand
 {
     private readonly Argument<string[]> _what = new("what")
     {
         HelpName = "WHAT",
-        Description = "bottles, such as syrup/2, or baths, such as F4; of an item's code, all its bottles",
+        Description = "bottles, such as syrup/2, baths, such as F4, or waste jugs, such as J2; of an item's code, all its bottles",
         Arity = ArgumentArity.OneOrMore,
     };
 
     private readonly LabelOptions _labels = new();
 
     public PrintBottleLabel(Workbench bench)
-        : base(bench, "bottle-label", "Labels for bottles and baths: name, dilution, opened or mixed, discard by, cautions.", """
-            Example: trayledger print bottle-label syrup/2 F4 --html labels.html
+        : base(bench, "bottle-label", "Labels for bottles, baths and waste jugs: name, dilution, opened or mixed, discard by, cautions.", """
+            Example: trayledger print bottle-label syrup F4 J2 --html labels.html
             """)
     {
         Arguments.Add(_what);
@@ -33,5 +33,5 @@ internal sealed class PrintBottleLabel : PrintCommand
     private static List<Label> Of(string what, Holdings holdings) => BottleLabel.Named(what, holdings).ToList() is { Count: > 0 } labels
         ? labels
         : throw new RefusedByCommandException(
-            $"\"{what}\" is no bottle, no bath in use, and no item that is on the shelf; `show shelf` and `show baths` list them");
+            $"there is no bottle, bath, jug or item called \"{what}\" in use; `show shelf`, `show baths` and `show jugs` list them");
 }

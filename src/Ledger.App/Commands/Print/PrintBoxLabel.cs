@@ -36,7 +36,7 @@ internal sealed class PrintBoxLabel : PrintCommand
     {
         var code = parse.GetRequiredValue(_film);
         if (holdings.Item(code) is not { Kind: ItemKind.Film } film)
-            throw new RefusedByCommandException($"\"{code}\" is no film in this ledger; `show shelf` lists them");
+            throw new RefusedByCommandException($"no film is called \"{code}\"; `show shelf` lists them");
         if (parse.GetValue(_sheets) is < 1 or > 10_000)
             throw new FormatException("--sheets: a box holds from 1 to 10000");
         var label = BoxLabel.Of(film, parse.GetValue(_group)?.Trim() ?? "", parse.GetValue(_sheets), ledger.Today);

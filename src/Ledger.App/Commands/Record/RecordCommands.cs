@@ -8,7 +8,7 @@ namespace Ledger.App.Commands.Record;
 internal sealed class RecordCommands : Command
 {
     public RecordCommands(Workbench bench)
-        : base("record", "Record one thing that happened, and see every bottle, box and bath before and after.")
+        : base("record", "Record what happened, and see every bottle, box and bath before and after.")
     {
         foreach (var kind in EntryKinds.All)
             Subcommands.Add(kind.Name switch

@@ -28,7 +28,7 @@ internal static class BathStoryText
                 view.Width, Indent);
         foreach (var top in reading.Bath.TopUps)
             output.WriteProse(
-                $"{Dates.Text(top.Date)} topped up with {top.Added.ToText(view.Style)}, {top.Bled.ToText(view.Style)} poured off",
+                $"{Dates.Text(top.Date)} {top.Added.ToText(view.Style)} added, {top.Bled.ToText(view.Style)} taken out",
                 view.Width, Indent);
         if (reading.Replenishment is { } due)
             output.WriteProse(

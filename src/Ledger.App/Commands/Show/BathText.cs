@@ -21,16 +21,18 @@ internal static class BathText
         var isInUse = bath.Discarded is null;
         output.WriteProse(
             $"{bath.Code}: {what}, {bath.WorkingVolume.ToText(view.Style)} of {bath.Item} {bath.Dilution}"
-            + (bath.Discarded is { } gone ? $", poured out {Dates.Text(gone.On)}: {gone.Reason}" : Pair(bath, view)),
+            + (bath.Discarded is { } gone ? $", discarded {Dates.Text(gone.On)}: {gone.Reason}" : Pair(bath, view)),
             view.Width);
         var lines = new TextTable(Column.Left(""), Column.Left(""));
-        lines.Add("  taken", Taken(reading, view));
+        lines.Add("  used", Taken(reading, view));
         lines.Add("  left", Left(reading, isInUse, view));
         lines.Add("  age", Age(reading));
         foreach (var end in reading.Ends)
-            lines.Add("  ended", $"by {end.By.Name()} on {Dates.Text(end.On)}, {end.Reason}{(isInUse ? ": do not use it again" : "")}");
+            lines.Add(
+                $"  {(end.By == BathEnd.Age ? "expired" : "exhausted")}",
+                $"{Dates.Text(end.On)} by {end.By.Name()}: {end.Reason}{(isInUse ? "; do not use it again" : "")}");
         if (isInUse && reading.ComesFirst is { } next)
-            lines.Add("  first end", $"by {next.By.Name()}, about {Dates.Text(next.On)} at the use so far ({next.Reason})");
+            lines.Add("  comes first", $"end by {next.By.Name()}, about {Dates.Text(next.On)} at the use so far ({next.Reason})");
         lines.WriteTo(output, view.Width);
     }
 
@@ -42,7 +44,7 @@ internal static class BathText
     private static string Taken(BathReading reading, View view)
     {
         var bath = reading.Bath;
-        var weighted = bath.Worked == bath.WorkedWeighted ? "" : $", {bath.WorkedWeighted.ToText(view.Style)} weighted by film";
+        var weighted = bath.Worked == bath.WorkedWeighted ? "" : $", {bath.WorkedWeighted.ToText(view.Style)} by fixer factor";
         var perLitre = Area.FromSquareInches(reading.ThroughputSquareInchesPerLitre).ToText(view.Style);
         return $"{bath.Worked.ToText(view.Style)}{weighted}; {perLitre} per litre";
     }
@@ -57,12 +59,12 @@ internal static class BathText
             + $"{Scaled.ToText(reading.UsedPercent ?? 0, 1)} % used; "
             + $"capacity {capacity.PerLitre.ToText(view.Style)} per litre ({capacity.Basis})"
             + (reading.Bath.Indicator is { } spent ? $"; or until its indicator is {spent}" : "")
-            + (reading.IsUnusable || !isInUse ? "" : $"; room for {sheets}");
+            + (reading.IsUnusable || !isInUse ? "" : $"; enough for {sheets}");
     }
 
     private static string Age(BathReading reading)
     {
         var age = $"{reading.AgeDays} {(reading.AgeDays == 1 ? "day" : "days")}, mixed {Dates.Text(reading.Bath.MixedOn)}";
-        return reading.GoodUntil is { } good ? $"{age}; good until {Dates.Text(good.Date)} ({good.Rule.Name()})" : age;
+        return reading.GoodUntil is { } good ? $"{age}; good until {Dates.Text(good.Date)} (limited by {good.Rule.Name()})" : age;
     }
 }

@@ -40,8 +40,8 @@ internal static class ItemText
             return;
         }
 
-        output.WriteLine($"{shelf.OnHand.ToText(view.Style)} on hand, {shelf.Usable.ToText(view.Style)} of it still good");
-        output.WriteLine($"worth{(view.Currency.Length == 0 ? "" : $" in {view.Currency}")}, had its uses been costed by");
+        output.WriteLine($"{shelf.OnHand.ToText(view.Style)} on hand, {shelf.Usable.ToText(view.Style)} of it usable");
+        output.WriteLine($"worth{(view.Currency.Length == 0 ? "" : $" in {view.Currency}")}, if its uses were costed by");
         var values = new TextTable(Column.Left(""), Column.Right(""));
         foreach (var (formula, value) in shown.Values)
             values.Add("  " + formula.Name(), value?.Text(view.Style) ?? "-");
@@ -63,7 +63,7 @@ internal static class ItemText
         foreach (var kind in shown.Places.Where(place => place.Kind != "supplier").GroupBy(Where))
             places.Add(kind.Key, shown.Shelf.Item.Of(kind.Sum(place => place.Held.Base)).ToText(view.Style));
         places.Add(
-            "received in all",
+            "delivered in all",
             shown.Shelf.Item.Of(-shown.Places.Where(place => place.Kind == "supplier").Sum(place => place.Held.Base)).ToText(view.Style));
         places.WriteTo(output, view.Width);
         output.WriteLine();
@@ -82,7 +82,7 @@ internal static class ItemText
     private static void WriteMoves(ItemShown shown, View view, TextWriter output)
     {
         if (shown.Moves.Count == 0)
-            output.WriteLine("It never came and never went.");
+            output.WriteLine("No delivery and no use so far.");
         var moves = new TextTable(
             Column.Left("date"), Column.Left("container"), Column.Right("change"), Column.Right("value"),
             Column.Right("entry"), Column.Left("what"));

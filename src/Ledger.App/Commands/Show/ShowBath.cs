@@ -16,7 +16,7 @@ internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList
     private readonly LastOption _last = new("sessions", 100);
 
     public ShowBath(Workbench bench)
-        : base(bench, "bath", "One bath, in use or poured out, with every session that went through it.")
+        : base(bench, "bath", "Shows one bath, in use or discarded, with every session that went through it.")
     {
         Arguments.Add(_bath);
         Options.Add(_last);
@@ -37,7 +37,7 @@ internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList
         BathStoryText.Write(output, shown.Reading, view);
         output.WriteLine();
         if (shown.Work.Count == 0)
-            output.WriteLine("Nothing went through it yet.");
+            output.WriteLine("No film has gone through it yet.");
         var work = new TextTable(
             Column.Left("date"), Column.Right("area"), Column.Right("weighted"), Column.Left("stood"),
             Column.Right("entry"), Column.Left("what"));

@@ -7,7 +7,7 @@ namespace Ledger.App.Commands.Show;
 internal sealed class ShowCommands : Command
 {
     public ShowCommands(Workbench bench)
-        : base("show", "Show how things stand: what needs you, the shelf, the baths, the sessions, the costs, the journal.")
+        : base("show", "Show what needs you, the shelf, the baths, the sessions, the costs, the journal.")
     {
         Subcommands.Add(new ShowToday(bench));
         Subcommands.Add(new ShowShelf(bench));

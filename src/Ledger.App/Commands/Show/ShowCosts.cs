@@ -20,7 +20,7 @@ internal sealed class ShowCosts : ShowCommand<CostsShown>
         "--by", "PART", Text.OneOf<CostGrouping>(CostSlices.Groupings, "part"), "the parts of the period: film, session, month or year");
 
     public ShowCosts(Workbench bench)
-        : base(bench, "costs", "What a period cost, for each sheet used, each negative and each keeper.", """
+        : base(bench, "costs", "Shows what a period cost, for each sheet used, each negative and each keeper.", """
             Spent is what was there when the period began and what was bought since; all of
             it is accounted for. The figures per sheet count the spoiled sheets as well, but
             not those for practice. With --film every figure is that film's.
@@ -63,6 +63,6 @@ internal sealed class ShowCosts : ShowCommand<CostsShown>
     {
         var films = view.Holdings.Items.Where(item => item.Kind == ItemKind.Film).Select(item => item.Code).ToList();
         return films.Find(film => film.Equals(code, StringComparison.OrdinalIgnoreCase))
-            ?? throw new RefusedByCommandException($"there is no film \"{code}\"; {Known.Names(films, "known")}");
+            ?? throw new RefusedByCommandException($"no film is called \"{code}\"; {Known.Names(films, "known")}");
     }
 }

@@ -15,7 +15,7 @@ internal sealed class ShowForgotten : ShowCommand<IReadOnlyList<Untouched>>
         "--months", "N", Text.Whole, "for how many months; otherwise the setting forgotten-months");
 
     public ShowForgotten(Workbench bench)
-        : base(bench, "forgotten", "Boxes and bottles that hold something and were not touched for months.") => Options.Add(_months);
+        : base(bench, "forgotten", "Shows boxes and bottles that hold something and were not used for months.") => Options.Add(_months);
 
     protected override IReadOnlyList<Untouched> Read(View view, ParseResult parse)
     {
@@ -30,7 +30,7 @@ internal sealed class ShowForgotten : ShowCommand<IReadOnlyList<Untouched>>
         if (forgotten.Count == 0)
             output.WriteLine("Nothing is forgotten.");
         var table = new TextTable(
-            Column.Left("container"), Column.Right("holds"), Column.Left("last touched"), Column.Left("batch"), Column.Left("kept in"));
+            Column.Left("container"), Column.Right("holds"), Column.Left("last used"), Column.Left("batch"), Column.Left("kept in"));
         foreach (var (container, touched) in forgotten)
             table.Add(container.Code, container.Held.ToText(view.Style), Dates.Text(touched), container.Lot.Batch, container.Storage);
         table.WriteTo(output, view.Width);

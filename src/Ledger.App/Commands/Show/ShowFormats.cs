@@ -8,7 +8,7 @@ namespace Ledger.App.Commands.Show;
 
 /// <summary>show formats: the formats with their areas in both units.</summary>
 internal sealed class ShowFormats(Workbench bench) : ShowCommand<IReadOnlyList<Format>>(
-    bench, "formats", "The formats of film and paper, with the area that one of each counts with.",
+    bench, "formats", "Shows the formats of film and paper, with the area that one sheet or roll counts with.",
     "Any other size is written as it is, such as 7x17in or 100x125mm. `record format` adds one or changes its area.")
 {
     protected override IReadOnlyList<Format> Read(View view, ParseResult parse) => view.Holdings.Formats.All;

@@ -18,7 +18,7 @@ internal sealed class ShowItem : ShowCommand<ItemShown>
 
     public ShowItem(Workbench bench)
         : base(bench, "item",
-            "One item: its settings, its boxes and bottles, what came and went, and what the stock is worth by each cost formula.")
+            "Shows one item: its settings, its boxes and bottles, deliveries and use, and its value by each cost formula.")
     {
         Arguments.Add(_item);
         Options.Add(_last);

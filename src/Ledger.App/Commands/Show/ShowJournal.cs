@@ -18,7 +18,7 @@ internal sealed class ShowJournal : ShowCommand<IReadOnlyList<JournalEntry>>
         "--day", "DATE", Text.Date, "the entries of that day alone, in the order in which they count");
 
     public ShowJournal(Workbench bench)
-        : base(bench, "journal", "All that was recorded, the last entry first.", """
+        : base(bench, "journal", "Shows all that was recorded, the last entry first.", """
             With --day the first entry of the day comes first. Where that order is not the
             right one, put an entry before another: trayledger record amendment 57 before=56
             """)

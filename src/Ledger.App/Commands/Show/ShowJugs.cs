@@ -9,19 +9,19 @@ namespace Ledger.App.Commands.Show;
 
 /// <summary>show jugs: what waits in waste jugs, and what was handed over.</summary>
 internal sealed class ShowJugs(Workbench bench) : ShowCommand<IReadOnlyList<WasteJug>>(
-    bench, "jugs", "The waste jugs: what is in each, since when, and where it went.")
+    bench, "jugs", "Shows the waste jugs: what is in each, since when, and where it went.")
 {
     protected override IReadOnlyList<WasteJug> Read(View view, ParseResult parse) => view.Ledger.JugsOn(view.AsOf);
 
     protected override void WriteText(IReadOnlyList<WasteJug> jugs, View view, TextWriter output)
     {
         if (jugs.Count == 0)
-            output.WriteLine("There is no jug: begin one with `trayledger record jug-start`.");
+            output.WriteLine("There is no jug: start one with `trayledger record jug-start`.");
         foreach (var jug in jugs)
         {
             output.WriteProse(
                 $"{jug.Code}: {jug.Contents}, {jug.Held.ToText(view.Style)} of {jug.Size.ToText(view.Style)}, "
-                + $"begun {Dates.Text(jug.StartedOn)}",
+                + $"started {Dates.Text(jug.StartedOn)}",
                 view.Width);
             var table = new TextTable(Column.Left(""), Column.Right(""), Column.Left(""));
             foreach (var fill in jug.Fills)
@@ -33,7 +33,7 @@ internal sealed class ShowJugs(Workbench bench) : ShowCommand<IReadOnlyList<Wast
 
         if (jugs.Count > 0)
             output.WriteProse(
-                "How it is disposed of is for your local rules and the maker's safety data sheet to say; used fixer holds silver.",
+                "The maker's safety data sheet and local rules say where it may go; used fixer holds silver.",
                 view.Width);
     }
 
@@ -46,6 +46,7 @@ internal sealed class ShowJugs(Workbench bench) : ShowCommand<IReadOnlyList<Wast
             json.WriteStartObject();
             json.WriteString("jug", jug.Code);
             json.WriteString("contents", jug.Contents);
+            json.WriteString("waste", jug.Waste.Name());
             json.WriteQuantity("size", jug.Size);
             json.WriteQuantity("held", jug.Held);
             json.WriteDate("startedOn", jug.StartedOn);

@@ -10,7 +10,7 @@ namespace Ledger.App.Commands.Show;
 
 /// <summary>show plans: the sessions and trips that are planned, and what they will use.</summary>
 internal sealed class ShowPlans(Workbench bench)
-    : ShowCommand<IReadOnlyList<OpenPlan>>(bench, "plans", "The sessions and trips that are planned, the next one first, and what each will use.")
+    : ShowCommand<IReadOnlyList<OpenPlan>>(bench, "plans", "Shows the planned sessions and trips, the next one first, and what each will use.")
 {
     protected override IReadOnlyList<OpenPlan> Read(View view, ParseResult parse) => [.. view.Holdings.Plans];
 

@@ -15,7 +15,7 @@ internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
     public ShowPrices(Workbench bench)
         : base(
             bench, "prices",
-            "What each delivery cost on the shelf, shipping and duty included, and by how much more than the one before.") =>
+            "Shows what each delivery cost, shipping and duty included, and how much more than the one before.") =>
         Arguments.Add(_item);
 
     protected override IReadOnlyList<LotPrice> Read(View view, ParseResult parse)
@@ -36,7 +36,7 @@ internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
         if (prices.Count == 0)
             output.WriteLine("Nothing was bought.");
         var table = new TextTable(
-            Column.Left("item"), Column.Left("date"), Column.Right("came"), Column.Right("cost"), Column.Right("a unit"),
+            Column.Left("item"), Column.Left("date"), Column.Right("delivered"), Column.Right("cost"), Column.Right("a unit"),
             Column.Right("change"));
         foreach (var (price, earlier) in WithEarlier(prices))
             table.Add(

@@ -10,12 +10,12 @@ namespace Ledger.App.Commands.Show;
 
 /// <summary>show reorder: what to order, when, how much, and why; and what is on order.</summary>
 internal sealed class ShowReorder(Workbench bench)
-    : ShowCommand<IReadOnlyList<ReorderReading>>(bench, "reorder", "What to order, when, how much and why; and what is on order.", """
+    : ShowCommand<IReadOnlyList<ReorderReading>>(bench, "reorder", "Shows what to order, when, how much and why; and what is on order.", """
         Use is counted by the week (setting demand-days), from what sessions and baths
-        used; tests, practice, what was thrown away and counts are left out. The reorder
+        used; tests, practice, what was discarded and counts are left out. The reorder
         point is the least stock that lasts until a delivery as often as the item's
-        service level asks, drawn from the item's own past weeks; your minimum holds
-        where it is higher or the past is too short.
+        service level asks, worked out from the item's own past weeks; your minimum
+        decides where it is higher or the past is too short.
         """)
 {
     protected override IReadOnlyList<ReorderReading> Read(View view, ParseResult parse) =>
@@ -34,7 +34,7 @@ internal sealed class ShowReorder(Workbench bench)
         }
 
         var table = new TextTable(
-            Column.Left("item"), Column.Right("can be used"), Column.Right("on order"), Column.Right("planned"), Column.Right("reorder at"),
+            Column.Left("item"), Column.Right("usable"), Column.Right("on order"), Column.Right("planned"), Column.Right("reorder at"),
             Column.Left("runs out"), Column.Left("order"));
         foreach (var reading in readings)
             table.Add(
@@ -70,7 +70,7 @@ internal sealed class ShowReorder(Workbench bench)
     };
 
     private static string Cover(ReorderReading reading, View view) => reading.CoverText is not { } cover ? ""
-        : $" {reading.Usable.ToText(view.Style)} last {cover} at this rate"
+        : $" {reading.Usable.ToText(view.Style)} last {cover} at this use"
             + $"{(Prospect.BatchesOf(reading.Item, view.Holdings) is { Length: > 0 } batches ? $", and are enough for {batches}" : "")}.";
 
     private static string Packs(long packs) => packs == 1 ? "1 pack" : $"{packs} packs";

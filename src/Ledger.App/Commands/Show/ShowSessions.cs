@@ -14,7 +14,7 @@ internal sealed class ShowSessions : ShowCommand<IReadOnlyList<SessionRecord>>
     private readonly LastOption _last = new("sessions", 50);
 
     public ShowSessions(Workbench bench)
-        : base(bench, "sessions", "What was developed, the last session first.") => Options.Add(_last);
+        : base(bench, "sessions", "Shows what was developed, the last session first.") => Options.Add(_last);
 
     protected override IReadOnlyList<SessionRecord> Read(View view, ParseResult parse) =>
         view.Ledger.Sessions(view.AsOf, null, _last.In(parse));

@@ -8,7 +8,7 @@ namespace Ledger.App.Commands.Show;
 
 /// <summary>show settings: the settings of the whole ledger and what they are set to.</summary>
 internal sealed class ShowSettings(Workbench bench) : ShowCommand<Settings>(
-    bench, "settings", "The settings of the whole ledger and what they are set to.", """
+    bench, "settings", "Shows the settings of the whole ledger.", """
     `trayledger record setting` changes one.
     """)
 {

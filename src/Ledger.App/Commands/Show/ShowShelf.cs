@@ -11,7 +11,7 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show shelf: all items and their containers.</summary>
 internal sealed class ShowShelf(Workbench bench)
     : ShowCommand<IReadOnlyList<ShelfReading>>(bench, "shelf",
-        "What is on the shelf: every item, and every box and bottle with its last good day.")
+        "Shows every item on hand, and every box and bottle with the day until which it is good.")
 {
     protected override IReadOnlyList<ShelfReading> Read(View view, ParseResult parse) =>
     [
@@ -27,7 +27,7 @@ internal sealed class ShowShelf(Workbench bench)
         }
 
         var items = new TextTable(
-            Column.Left("item"), Column.Right("on hand"), Column.Right("still good"), Column.Right("value"), Column.Left("name"));
+            Column.Left("item"), Column.Right("on hand"), Column.Right("usable"), Column.Right("value"), Column.Left("name"));
         var containers = ContainerText.Table();
         var ahead = new StockAhead(view);
         foreach (var reading in shelf)

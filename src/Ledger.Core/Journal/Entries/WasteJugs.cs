@@ -2,7 +2,7 @@ using Ledger.Core.Measures;
 
 namespace Ledger.Core.Journal.Entries;
 
-/// <summary>A jug for used solutions is begun.</summary>
+/// <summary>A jug for used solutions is started.</summary>
 public sealed record JugStart : Entry
 {
     /// <summary>What is written on it.</summary>
@@ -18,7 +18,7 @@ public sealed record JugStart : Entry
     public override string Kind => "jug-start";
 }
 
-/// <summary>Used solution goes into a jug, apart from a bath that is poured out.</summary>
+/// <summary>Used solution goes into a jug, apart from a bath that is discarded.</summary>
 public sealed record JugFilling : Entry
 {
     /// <summary>The jug.</summary>

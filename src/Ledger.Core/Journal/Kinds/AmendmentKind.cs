@@ -13,7 +13,7 @@ internal static partial class AmendmentKind
 
     private static readonly Field<string> Amended = new("entry", Notations.Line(500))
     {
-        Help = "the entry to put right: its number, as show journal lists it, or its reference, such as sessions:S16",
+        Help = "the entry to amend: its number, as show journal lists it, or its reference, such as sessions:S16",
         Example = "57", IsNeeded = true, IsArgument = true, Width = 24,
     };
 
@@ -36,8 +36,8 @@ internal static partial class AmendmentKind
     {
         Name = "amendment",
         File = "amendments",
-        Title = "Put an entry right",
-        Purpose = "An earlier entry is put right, with a reason; what it said before stays readable.",
+        Title = "Amend an entry",
+        Purpose = "Changes what an earlier entry says, with a reason; what it said before stays readable.",
         Details =
         [
             "What followed from it is worked out again: costs of later sessions, what a box holds, when a bath was exhausted. A later entry that "

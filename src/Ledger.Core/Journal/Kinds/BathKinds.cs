@@ -52,7 +52,7 @@ internal static class BathKind
     private static readonly Field<string> PairedWith = new("paired_with", Notations.Known("BATH"))
     {
         Label = "Second after",
-        Help = "two-bath fixing: the first bath of the pair; nothing when it stands alone or is itself the first",
+        Help = "two-bath fixing: the first bath of the pair; nothing for a bath alone or for the first itself",
         Example = "", Width = 10,
         Choices = (_, holdings) => holdings.WorkingBaths.Where(bath => holdings.SecondAfter(bath) is null).Select(bath => bath.Code),
     };
@@ -70,7 +70,7 @@ internal static class BathKind
         Name = "bath",
         File = "baths",
         Title = "Mix a bath",
-        Purpose = "A working solution is mixed that will be used again: fixer, stop bath, wash aid.",
+        Purpose = "Records a working solution that is mixed and used again: fixer, stop bath, wash aid.",
         Details =
         [
             "For two-bath fixing, mix the second bath and name the first. Wear gloves and eye protection and see to fresh air; the maker's safety "
@@ -148,11 +148,12 @@ internal static class RotationKind
 
     private static readonly Field<string> Reason = new("reason", Notations.Line(200))
     {
-        Help = "why the first bath goes; otherwise: rotated", Example = "its capacity is used", Width = 30,
+        Help = "why the first bath is discarded; otherwise: rotated", Example = "its capacity is used", Width = 30,
         Choices = (_, _) => [Usual, "its capacity is used", "clearing takes twice as long", "expired"],
     };
 
-    private static readonly Field<string> Jug = SharedFields.JugFor((_, _) => true);
+    private static readonly Field<string> Jug = SharedFields.JugFor(
+        (read, holdings) => PairOf(read, holdings) is { } first ? WasteKinds.Of(first.Role) : null, (_, _) => true);
 
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<Rotation>
@@ -160,7 +161,7 @@ internal static class RotationKind
         Name = "rotation",
         File = "rotations",
         Title = "Rotate the pair",
-        Purpose = "Two-bath fixing goes on: the first bath is discarded, the second moves up, and a new second bath is mixed.",
+        Purpose = "Goes on with two-bath fixing: the first bath is discarded, the second moves up, and a new second bath is mixed.",
         Details =
         [
             "Each bath keeps its own mixing date. The setting rotation-ceiling says how often a pair is rotated before a fresh pair is mixed.",
@@ -236,9 +237,12 @@ internal static class TopUpKind
 
     private static readonly Field<Volume> Bled = new("poured_off_ml", Notations.Volume)
     {
-        Label = "Poured off, ml", Option = "--poured-off", Help = "used solution poured off first to make room",
+        Label = "Taken out, ml", Option = "--poured-off", Help = "used solution taken out first to make room; it goes into a jug",
         Example = "", Width = 8,
     };
+
+    private static readonly Field<string> Jug = SharedFields.JugFor(
+        (read, holdings) => Of(read, holdings) is { } bath ? WasteKinds.Of(bath.Role) : null, (read, _) => read.Maybe(Bled) > default(Volume));
 
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<TopUp>
@@ -246,7 +250,7 @@ internal static class TopUpKind
         Name = "top-up",
         File = "top_ups",
         Title = "Replenish or top up",
-        Purpose = "Fresh solution goes into a bath: replenisher for a developer, working solution or water for what the film carried away.",
+        Purpose = "Adds fresh solution to a bath: replenisher for a developer, working solution or water for what the film carried out.",
         Details = ["The bath's capacity stays what it was, because what the film left in it is still there."],
         Example = "D1 80ml --item replenisher --dilution 1+0",
         Bound =
@@ -254,7 +258,7 @@ internal static class TopUpKind
             new(Bath, entry => entry.Bath), new(Added, entry => entry.Added), new(Item, entry => entry.Item),
             new(Dilution, entry => entry.Dilution),
             new(Amount, entry => entry.Amount), new(Bled, entry => entry.Bled == default ? null : entry.Bled),
-            new(SharedFields.Jug, entry => entry.Jug), new(SharedFields.Bottle, entry => entry.Container),
+            new(Jug, entry => entry.Jug), new(SharedFields.Bottle, entry => entry.Container),
             new(SharedFields.BookDifference, entry => Given.Yes(entry.BooksDifference)),
         ],
         With = values => new()
@@ -262,7 +266,7 @@ internal static class TopUpKind
             Key = values.Key, Date = values.Date, Note = values.Note, Bath = values.Of(Bath), Added = values.Of(Added),
             Item = values.Find(Item),
             Dilution = values.Find(Dilution), Amount = values.Maybe(Amount), Bled = values.Of(Bled),
-            Jug = values.Find(SharedFields.Jug),
+            Jug = values.Find(Jug),
             Container = values.Find(SharedFields.Bottle), BooksDifference = values.Of(SharedFields.BookDifference),
         },
     };

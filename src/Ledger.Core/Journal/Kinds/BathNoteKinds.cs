@@ -36,7 +36,7 @@ internal static class ObservationKind
         Name = "observation",
         File = "observations",
         Title = "Seen at a bath",
-        Purpose = "Something was seen or smelled at a bath; it is exhausted unless you say that it is still used.",
+        Purpose = "Records what was seen or smelled at a bath; it is then exhausted unless you say that it is used on.",
         Details = ["The bath stays where it is until it is discarded."],
         Example = "F4 \"yellow, with specks\"",
         Bound =
@@ -70,8 +70,8 @@ internal static class IndicatorKind
         Name = "indicator",
         File = "indicators",
         Title = "Indicator",
-        Purpose = "Somebody looked at a bath's indicator; at the colour that its item names the bath is exhausted.",
-        Details = ["Another colour is kept, and the bath is used on: record item ITEM --indicator COLOUR says which one ends it."],
+        Purpose = "Records the colour of a bath's indicator; at the colour that its item names the bath is exhausted.",
+        Details = ["At any other colour the bath is used on. The colour is a setting of the item: record item ITEM --indicator COLOUR"],
         Example = "S1 purple",
         Bound = [new(BathNoteFields.Bath, entry => entry.Bath), new(Colour, entry => entry.Colour)],
         With = values => new()
@@ -97,7 +97,7 @@ internal static class SilverTestKind
         Name = "silver-test",
         File = "silver_tests",
         Title = "Silver in a fixer",
-        Purpose = "A strip shows how much silver a fixer holds.",
+        Purpose = "Records how much silver a test strip showed in a fixer.",
         Details = ["The settings silver-limit-film, silver-limit-paper and silver-limit-paper-first say at how much a bath is exhausted."],
         Example = "F4 3.5",
         Bound = [new(BathNoteFields.Bath, entry => entry.Bath), new(Grams, entry => entry.GramsPerLitre)],
@@ -114,7 +114,7 @@ internal static class ResidualTestKind
 {
     private static readonly Field<string> LookedFor = new("looked_for", Words.Residues)
     {
-        Help = "silver, left after fixing, or fixer, left after washing", Example = "silver", IsNeeded = true,
+        Help = "silver, left after fixing, or hypo, left after washing", Example = "silver", IsNeeded = true,
         IsArgument = true, Width = 8,
         Choices = (_, _) => Words.Residues.Words,
     };
@@ -143,11 +143,11 @@ internal static class ResidualTestKind
         Name = "residual-test",
         File = "residual_tests",
         Title = "Residual test",
-        Purpose = "What is left in film or paper: the residual silver test after fixing, the residual hypo test after washing.",
+        Purpose = "Records what is left in film or paper: the residual silver test after fixing, the residual hypo test after washing.",
         Details =
         [
-            "Silver that is left ends the fixer; fixer that is left ends the wash aid. A figure above the setting residual-fixer-limit has failed, "
-            + "whatever else is said.",
+            "Silver that is left says that the fixer is exhausted, hypo that is left that the wash aid is. A figure above the setting "
+            + "residual-hypo-limit has failed, whatever else is said.",
         ],
         Example = "F4 silver \"no stain\" --session S22",
         Bound =
@@ -187,10 +187,10 @@ internal static class ControlStripKind
         Name = "control-strip",
         File = "control_strips",
         Title = "Control strip",
-        Purpose = "A control strip was developed in a developer that is replenished.",
+        Purpose = "Records what a control strip showed of a developer that is replenished.",
         Details =
         [
-            "The limits are yours. A strip that is out of them is told on Today and before the next session, until another one is within them.",
+            "The limits are yours. Today and the next session warn of a strip out of limits until another one is within them.",
         ],
         Example = "D1 \"speed -0.12\" --within-limits no",
         Bound =
@@ -212,7 +212,7 @@ internal static class BathStorageKind
 {
     private static readonly Field<WorkingContainer> Container = new("container", Words.Containers)
     {
-        Label = "Stands in", Help = "what it stands in now", Example = "part-full bottle", IsNeeded = true,
+        Label = "Kept in", Help = "what it is kept in now", Example = "part-full bottle", IsNeeded = true,
         IsArgument = true, Width = 16,
         Choices = (_, _) => Words.Containers.Words,
     };
@@ -222,8 +222,8 @@ internal static class BathStorageKind
     {
         Name = "bath-storage",
         File = "bath_storage",
-        Title = "What a bath stands in",
-        Purpose = "A bath stands in another container from that day on.",
+        Title = "What a bath is kept in",
+        Purpose = "Records that a bath is kept in another container from that day on.",
         Details = ["Each container has its own limit, a setting of the item."],
         Example = "F4 \"part-full bottle\"",
         Bound = [new(BathNoteFields.Bath, entry => entry.Bath), new(Container, entry => entry.Container)],

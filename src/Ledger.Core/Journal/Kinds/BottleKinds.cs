@@ -108,7 +108,7 @@ internal static class DecantingKind
         Name = "decanting",
         File = "decantings",
         Title = "Decant",
-        Purpose = "A bottle is filled into smaller ones; each begins a life of its own.",
+        Purpose = "Records that a bottle is filled into smaller ones; each keeps from that day on.",
         Details =
         [
             "Fill them to the brim where possible; the last takes what is left. Label every bottle, and never use one that looks like a bottle for "
@@ -177,7 +177,7 @@ internal static class StockSolutionKind
         Name = "stock-solution",
         File = "stock_solutions",
         Title = "Mix a stock solution",
-        Purpose = "A powder or concentrate is mixed into a stock solution, which has its own cost, mixing date and life.",
+        Purpose = "Records a stock solution mixed from powder or concentrate, with its own cost, mixing date and life.",
         Details = ["Do not breathe the dust; gloves, eye protection and fresh air. The maker's safety data sheet governs."],
         Example = "fine-stock 1l --into \"2 of 500ml\"",
         Bound =

@@ -49,10 +49,10 @@ internal static class ClearingTestKind
         Name = "clearing-test",
         File = "clearing_tests",
         Title = "Clearing test",
-        Purpose = "How long an undeveloped strip of film takes to clear in a fixer.",
+        Purpose = "Records how long an undeveloped strip of film took to clear in a fixer.",
         Details =
         [
-            "The setting spent-multiple says at how many times the fresh time a bath is exhausted, and fixing-multiple for how many times the "
+            "The setting exhausted-multiple says at how many times the fresh time a bath is exhausted, and fixing-multiple for how many times the "
             + "clearing time to fix.",
         ],
         Example = "F4 fen80 55",

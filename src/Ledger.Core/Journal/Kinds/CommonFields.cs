@@ -33,7 +33,7 @@ public static class CommonFields
     /// <summary>Whether it is so although it is unlikely: what would be asked about is answered.</summary>
     public static Field<bool> Anyway { get; } = new("anyway", Notations.YesNo)
     {
-        Help = "it is so, although it was asked about as unlikely", Example = "no", Width = 4,
+        Help = "it is so, although the program asked whether it is a slip", Example = "no", Width = 4,
     };
 
     /// <summary>The caller's own name for the entry: sending it again under the same one adds nothing.</summary>

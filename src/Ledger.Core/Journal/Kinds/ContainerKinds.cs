@@ -36,8 +36,8 @@ internal static class StorageKind
         Name = "storage",
         File = "storage_moves",
         Title = "Move",
-        Purpose = "A box or bottle is kept somewhere else: freezer, fridge, shelf.",
-        Details = ["Film that comes out of the cold warms up before its box is opened, or it sweats."],
+        Purpose = "Records that a box or bottle is kept somewhere else: freezer, fridge, shelf.",
+        Details = ["Film that comes out of the cold must warm up before its box is opened, or water condenses on it."],
         Example = "fen80/3 --to shelf",
         Bound = [new(What, entry => entry.Container), new(To, entry => entry.To),
         new(OpensFrom, entry => entry.OpensFrom)],
@@ -78,8 +78,8 @@ internal static class OpeningKind
         Name = "opening",
         File = "openings",
         Title = "Open",
-        Purpose = "A sealed box or bottle is opened; its life since opening begins on that day.",
-        Details = ["Drawing from a sealed box or bottle opens it by itself."],
+        Purpose = "Records that a sealed box or bottle is opened; its life since opening starts on that day.",
+        Details = ["A sealed box or bottle that is used is opened by that; it needs no entry of its own."],
         Example = "fen80/3",
         Bound = [new(What, entry => entry.Container), new(Batch, entry => Given.Text(entry.Batch)),
         new(Envelopes, entry => entry.Envelopes)],
@@ -116,7 +116,7 @@ internal static class ExposureIndexKind
         Name = "exposure-index",
         File = "exposure_indexes",
         Title = "Exposure index",
-        Purpose = "The exposure index at which you expose the film of a delivery: your own figure, from your own tests.",
+        Purpose = "Sets the exposure index at which you expose the film of a delivery: your own figure, from your own tests.",
         Example = "fen80/3 64",
         Bound = [new(Box, entry => entry.Container), new(Index, entry => entry.ExposureIndex)],
         With = values => new()
@@ -164,7 +164,13 @@ internal static class DiscardKind
     };
 
     private static readonly Field<string> Jug =
-        SharedFields.JugFor((read, holdings) => read.Find(What) is { } what && holdings.Bath(what) is not null);
+        SharedFields.JugFor(WasteOf, (read, holdings) => read.Find(What) is { } what && holdings.Bath(what) is not null);
+
+    private static readonly Field<string> To = new("to", Notations.Line(200))
+    {
+        Label = "Or handed to", Help = "the place that took it, where it went into no jug: a collection point, the maker",
+        Example = "", Width = 30, Choices = (_, _) => ["collection point"],
+    };
 
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<Discard>
@@ -172,22 +178,28 @@ internal static class DiscardKind
         Name = "discard",
         File = "discards",
         Title = "Discard",
-        Purpose = "A bath is discarded whole; or a box or bottle, or part of an item's stock, unused.",
+        Purpose = "Records a bath that is discarded whole, or a box, a bottle or part of an item's stock that is discarded unused.",
         Details =
         [
-            "Used fixer holds silver. Local rules and the maker's safety data sheet say where it may go; never mix anything with bleach.",
+            "A solution goes into a jug of its own kind of waste, or to a place that takes it. Used fixer holds silver; never mix anything with "
+            + "bleach. The maker's safety data sheet and local rules say where it may go.",
         ],
         Example = "F1 --reason exhausted --jug J2",
         Bound =
         [
             new(What, entry => entry.What), new(Amount, entry => entry.Quantity), new(Reason, entry => entry.Reason),
-            new(Jug, entry => entry.Jug),
+            new(Jug, entry => entry.Jug), new(To, entry => entry.To),
         ],
         With = values => new()
         {
             Key = values.Key, Date = values.Date, Note = values.Note, What = values.Of(What),
             Quantity = values.Maybe(Amount),
-            Reason = values.Of(Reason), Jug = values.Find(Jug),
+            Reason = values.Of(Reason), Jug = values.Find(Jug), To = values.Find(To),
         },
     };
+
+    private static Baths.WasteKind? WasteOf(FieldValues read, Holdings holdings) => read.Find(What) is not { } what ? null
+        : holdings.Bath(what) is { } bath ? Baths.WasteKinds.Of(bath.Role)
+        : (holdings.Item(what) ?? (holdings.Container(what) is { } bottle ? holdings.Item(bottle.Lot.Item) : null)) is { } item
+            ? Baths.WasteKinds.Of(item.Role) : null;
 }

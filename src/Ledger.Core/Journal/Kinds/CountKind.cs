@@ -15,7 +15,7 @@ internal static class CountKind
 
     private static readonly Field<Quantity> Found = new("found", Notations.Amount((read, terms) => terms.UnitOf(read.Of(What) ?? "")))
     {
-        Label = "Found", Help = "what is really there, in the item's unit or another: 60.5, 20floz, 12 sheets", Example = "60.5",
+        Label = "Found", Help = "what was counted, in the item's unit or another: 60.5, 20floz, 12 sheets", Example = "60.5",
         IsNeeded = true, IsArgument = true, Width = 12,
     };
 
@@ -31,7 +31,7 @@ internal static class CountKind
         Name = "count",
         File = "counts",
         Title = "Count",
-        Purpose = "What is really there is counted or measured; the difference is booked with its reason.",
+        Purpose = "Records what was counted or measured; the difference to the book is booked with its reason.",
         Example = "syrup/2 60.5 --reason dregs",
         Bound = [new(What, count => count.What), new(Found, count => count.Found), new(Reason, count => count.Reason)],
         With = values => new()

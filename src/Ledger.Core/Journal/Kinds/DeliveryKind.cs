@@ -94,7 +94,7 @@ internal static class DeliveryKind
         Name = "delivery",
         File = "deliveries",
         Title = "Delivery",
-        Purpose = "What arrived in one go, one item or several; also what a ledger starts with.",
+        Purpose = "Records what arrived in one go, one item or several; also what you own when you start the ledger.",
         Details =
         [
             "Every pack becomes a box, bottle or packet of its own with its own dates. The discount, the shipping, duty and tax are shared over the "
@@ -114,7 +114,7 @@ internal static class DeliveryKind
             Name = "lines",
             Option = "--line",
             MayStandAlone = true,
-            Help = "what came, once for each item: how many packs, the item, the price of a pack",
+            Help = "what was delivered, once for each item: how many packs, the item, the price of a pack",
             Bound =
             [
                 new(Packs, line => line.Packs), new(Item, line => line.Item), new(Order, line => line.Order),

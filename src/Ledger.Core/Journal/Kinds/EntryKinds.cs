@@ -49,6 +49,7 @@ public static class EntryKinds
         OrderTermsKind.Kind,
         PlanKind.Kind,
         PlanEndingKind.Kind,
+        SnoozeKind.Kind,
         AmendmentKind.Kind,
         UndoKind.Kind,
     ];

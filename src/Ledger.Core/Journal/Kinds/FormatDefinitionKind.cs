@@ -37,7 +37,7 @@ internal static class FormatDefinitionKind
         Name = "format",
         File = "formats",
         Title = "Format",
-        Purpose = "A format of your own, or another area for a known one.",
+        Purpose = "Defines a format of your own, or another area for a known one.",
         Details =
         [
             "A roll of 120 counts as 80 square inches by convention only. Sizes such as 7x17in and 100x125mm need no definition: they have the "

@@ -54,7 +54,7 @@ internal static class HolderDefinitionKind
         Name = "holder",
         File = "holders",
         Title = "Holder",
-        Purpose = "A film holder, new or in place of what was written of it.",
+        Purpose = "Registers a film holder, or changes what is known of it.",
         Details = ["A side is called by its holder and its own name: E07-2. A holder of six sheets has six sides: 1/2/3/4/5/6."],
         Example = "E07 --format 8x10 --notch VU",
         IsDated = false,
@@ -105,7 +105,7 @@ internal static class CleaningKind
         Name = "cleaning",
         File = "cleanings",
         Title = "Cleaning",
-        Purpose = "Holders were cleaned, and perhaps put into bags.",
+        Purpose = "Records that holders were cleaned, and perhaps bagged.",
         Details = ["A holder counts as clean until it is emptied."],
         Example = "E01 E02 --bagged",
         Bound = [new(Holders, entry => entry.Holders), new(Bagged, entry => Given.Yes(entry.IsBagged))],
@@ -139,7 +139,7 @@ internal static class LoadKind
         Name = "load",
         File = "loads",
         Title = "Load",
-        Purpose = "Sheets are loaded into holders, one into each side.",
+        Purpose = "Records sheets that are loaded into holders, one into each side.",
         Details = ["A side that holds a sheet cannot be loaded again before it is unloaded. Clean a holder before you load it."],
         Example = "E01 E02-1 --from fen80",
         Bound =
@@ -183,7 +183,7 @@ internal static class ExposureKind
 
     private static readonly Field<string> Line = new("subject", Notations.Line(200))
     {
-        Label = "Subject", Option = "--subject", Help = "one free line: subject, light, lens", Example = "mill at noon",
+        Label = "Subject", Option = "--subject", Help = "the subject, in one free line: place, light, lens", Example = "mill at noon",
         Width = 50,
     };
 
@@ -193,7 +193,7 @@ internal static class ExposureKind
         Name = "exposure",
         File = "exposures",
         Title = "Exposure",
-        Purpose = "Sheets in holders were exposed: which side, for which development group, and one free line.",
+        Purpose = "Records which sides were exposed, for which development group, with one free line for the subject.",
         Example = "E01-1 --group N-1 --subject \"mill at noon\"",
         Bound =
         [
@@ -244,8 +244,8 @@ internal static class UnloadKind
         Name = "unload",
         File = "unloads",
         Title = "Unload",
-        Purpose = "Sheets leave their holders: exposed ones for the box of their film and group, the others back to their box.",
-        Details = ["A box of exposed sheets with a wrong label is put right in the same way: name it, and the group it really is."],
+        Purpose = "Records sheets that leave their holders: exposed ones go into the box of their film and group, the others back into their box.",
+        Details = ["A box of exposed sheets with a wrong label is amended in the same way: name it, and the group it really is."],
         Example = "E01 E02-1",
         Bound = [new(From, entry => entry.From), new(Group, entry => Given.Text(entry.Group)),
         new(To, entry => entry.To)],
@@ -287,7 +287,7 @@ internal static class ServiceKind
         Name = "service",
         File = "services",
         Title = "Service",
-        Purpose = "Holder sides are taken out of service, or put back into it.",
+        Purpose = "Takes holder sides out of service, or puts them back into it.",
         Details = ["A side that is out of service keeps the film that is in it."],
         Example = "E07-2 --reason \"light leak\"",
         Bound =

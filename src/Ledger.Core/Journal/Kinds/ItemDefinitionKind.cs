@@ -75,13 +75,13 @@ internal static class ItemDefinitionKind
 
     private static readonly Field<decimal> FixerFactor = new("fixer_factor", Notations.Number(0.1m, 10, 3))
     {
-        Help = "what the film asks of a fixer: 1 for conventional grain, about 1.5 for a tabular one", Example = "1",
+        Help = "how much of a fixer's capacity the film uses: 1 for conventional grain, about 1.5 for tabular grain", Example = "1",
         Width = 6,
         Offer = Known(item => Given.Number(item.FixerFactorThousandths / 1000m)),
     };
 
     private static readonly Field<int> Sealed = Days(
-        "sealed_days", "Days sealed", "days it keeps sealed, from its delivery; the expiry date may come first", item => item.Keeping.SealedDays);
+        "sealed_days", "Days sealed", "days it keeps sealed, from its delivery; the expiry date may be earlier", item => item.Keeping.SealedDays);
 
     private static readonly Field<int> OpenedFull = Days(
         "opened_full_days", "opened", "days it keeps from its opening", item => item.Keeping.OpenedFullDays);
@@ -121,7 +121,7 @@ internal static class ItemDefinitionKind
 
     private static readonly Field<decimal> ServiceLevel = new("service_level", Notations.Number(0.000001m, 0.999999m, 6, "SHARE"))
     {
-        Help = "how often stock should last until the delivery, such as 0.95", Example = "0.95", Width = 6,
+        Help = "service level: how often stock should last until the delivery, such as 0.95 for 95 of 100 times", Example = "0.95", Width = 6,
         Offer = Known(item => Given.Number(item.ServiceLevel)),
     };
 
@@ -201,7 +201,7 @@ internal static class ItemDefinitionKind
         Name = "item",
         File = "items",
         Title = "Item",
-        Purpose = "A product that is kept, with its settings.",
+        Purpose = "Defines a product that you keep, or changes its settings.",
         Details =
         [
             "Only its code, its kind and its pack must be said. Limits come from the maker's data sheet or your own tests; what is not said "

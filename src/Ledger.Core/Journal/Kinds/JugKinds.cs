@@ -21,9 +21,9 @@ internal static class JugStartKind
 
     private static readonly Field<string> Contents = new("contents", Notations.Line(60))
     {
-        Label = "For", Help = "what goes into it, such as used fixer", Example = "used fixer", IsNeeded = true,
+        Label = "For", Help = "what goes into it: used fixer, developer, stop bath, toner or other waste", Example = "used fixer", IsNeeded = true,
         IsArgument = true, Width = 24,
-        Choices = (_, _) => ["used fixer", "used developer"], Offer = (_, _) => "used fixer",
+        Choices = (_, _) => ["used fixer", "used developer", "used stop bath", "used toner", "other waste"], Offer = (_, _) => "used fixer",
     };
 
     /// <summary>The kind.</summary>
@@ -32,8 +32,12 @@ internal static class JugStartKind
         Name = "jug-start",
         File = "jug_starts",
         Title = "New waste jug",
-        Purpose = "A jug in which used solutions wait to be handed over.",
-        Details = ["Label it, and keep unlike wastes apart."],
+        Purpose = "Starts a jug in which used solution of one kind waits to be handed over.",
+        Details =
+        [
+            "One jug for one kind of waste: only what is like its contents is offered for it. Label it: print bottle-label J3. "
+            + "Keep unlike wastes, acid and bleach apart; the maker's safety data sheet and local rules govern.",
+        ],
         Example = "J3 20l \"used fixer\"",
         Bound = [new(Jug, entry => entry.Jug), new(Size, entry => entry.Size), new(Contents, entry => entry.Contents)],
         With = values => new()
@@ -71,7 +75,7 @@ internal static class JugFillingKind
         Name = "jug-filling",
         File = "jug_fillings",
         Title = "Fill a jug",
-        Purpose = "Used solution goes into a jug.",
+        Purpose = "Records used solution that goes into a jug.",
         Details = ["A bath that is discarded names its jug itself: record discard BATH --jug JUG."],
         Example = "J2 500ml \"first rinse\"",
         Bound = [new(Jug, entry => entry.Jug), new(Volume, entry => entry.Volume), new(What, entry => entry.What)],
@@ -103,8 +107,8 @@ internal static class JugHandoverKind
         Name = "jug-handover",
         File = "jug_handovers",
         Title = "Hand over a jug",
-        Purpose = "A jug is handed over.",
-        Details = ["Whether that place may take it is for your local rules and the maker's safety data sheet to say."],
+        Purpose = "Records that a jug is handed over, and to whom.",
+        Details = ["The maker's safety data sheet and your local rules say which place may take it."],
         Example = "J2 \"collection point\"",
         Bound = [new(Jug, entry => entry.Jug), new(To, entry => entry.To)],
         With = values => new()

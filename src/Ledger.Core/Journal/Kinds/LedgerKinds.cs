@@ -29,7 +29,7 @@ internal static class SettingKind
         Name = "setting",
         File = "settings",
         Title = "Setting",
-        Purpose = "A setting of the whole ledger is changed.",
+        Purpose = "Changes a setting of the whole ledger.",
         IsDated = false,
         Example = "liquids floz",
         Bound = [new(Name, entry => entry.Setting), new(Value, entry => entry.Value)],
@@ -62,11 +62,11 @@ internal static class UndoKind
     {
         Name = "undo",
         File = "undone",
-        Title = "Take back an entry",
-        Purpose = "An earlier entry is taken back, on its own day and with a reason; both stay in the journal.",
+        Title = "Undo an entry",
+        Purpose = "Takes back an earlier entry, on its own day and with a reason; both stay in the journal.",
         Details =
         [
-            "What followed from it is worked out again. An entry that could no longer hold refuses it and is named. An undo can be taken back too.",
+            "What followed from it is worked out again. An entry that could no longer hold refuses it and is named. An undo can be undone too.",
         ],
         Example = "57 --reason \"typed twice\"",
         IsDated = false,

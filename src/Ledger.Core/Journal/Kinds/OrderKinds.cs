@@ -57,7 +57,7 @@ internal static class OrderKind
         Name = "order",
         File = "orders",
         Title = "Order",
-        Purpose = "Packs of one or several items are ordered; they are on order until a delivery names the order.",
+        Purpose = "Records packs that are ordered, of one item or several; they are on order until a delivery names the order.",
         Example = "spring-film --line \"2 fen80 at 186\" \"1 syrup expected 2026-04-10\" --supplier \"mail-order shop\"",
         NamedBy = Order,
         Bound =
@@ -106,7 +106,7 @@ internal static class OrderFields
     /// <summary>The item of one of its lines.</summary>
     public static Field<string> Item { get; } = new("item", Notations.Known("ITEM"))
     {
-        Help = "the item it is about; otherwise all that is still to come of the order", Example = "fen80", Width = 16,
+        Help = "the item it is about; otherwise all that is still on order", Example = "fen80", Width = 16,
         Choices = (read, holdings) =>
             read.Find(Order) is { } code && holdings.Orders.Order(code) is { } order ? order.OpenLines.Select(line => line.Item) : [],
     };
@@ -131,7 +131,7 @@ internal static class OrderChangeKind
     private static readonly Field<int> Packs = new("packs", Notations.Whole(1, 10_000))
     {
         Label = "Packs in all",
-        Help = "how many packs are ordered now, those that have come counted in; for one item only", Example = "3",
+        Help = "how many packs are ordered now, the delivered ones counted in; for one item only", Example = "3",
         Width = 6,
     };
 
@@ -146,7 +146,7 @@ internal static class OrderChangeKind
         Name = "order-change",
         File = "order_changes",
         Title = "News of an order",
-        Purpose = "An order is changed before it comes: another day, a back-order, other packs or price.",
+        Purpose = "Changes an order before its delivery: another day, a back-order, other packs or price.",
         Details = ["What is not said stays as it was. Of an order of several items, the item says which; packs and price need it."],
         Example = "spring-film --item fen80 --packs 3 --price 191",
         Bound =
@@ -181,7 +181,7 @@ internal static class OrderCancellationKind
         Name = "order-cancellation",
         File = "order_cancellations",
         Title = "Cancel an order",
-        Purpose = "What has not come of an order is cancelled and no longer on order; what came stays.",
+        Purpose = "Cancels what was not delivered of an order; what was delivered stays.",
         Example = "spring-film --item syrup --reason \"no longer made\"",
         Bound =
         [
@@ -223,7 +223,7 @@ internal static class PriceRiseKind
         Name = "price-rise",
         File = "price_rises",
         Title = "Price rise",
-        Purpose = "An item will cost more; until then Today and Reorder say how many packs it pays to buy before.",
+        Purpose = "Records an announced price rise; Today and Reorder say how many packs to buy before it.",
         Example = "fen80 6 --from 2026-05-01",
         Bound = [new(Item, entry => entry.Item), new(Percent, entry => entry.Percent), new(From, entry => entry.From)],
         With = values => new()
@@ -279,7 +279,7 @@ internal static class OrderTermsKind
         Name = "order-terms",
         File = "order_terms",
         Title = "Order terms",
-        Purpose = "How an item is ordered: a yearly window, how long an order lasts, what it costs.",
+        Purpose = "Sets how an item is ordered: a yearly window, how long an order lasts, what it costs.",
         Details = ["With the cost of an order and of keeping, the quantity is the one at which both cost the least together."],
         Example = "ortho16 --window 09-15..10-15",
         Bound =

@@ -98,7 +98,7 @@ internal static class PlanKind
         Name = "plan",
         File = "plans",
         Title = "Plan",
-        Purpose = "A session or a trip is planned for a day, so that what it will use can be counted on.",
+        Purpose = "Plans a session or a trip for a day, so that stock and reorder dates allow for what it will use.",
         Details =
         [
             "Nothing on the shelf changes. A plan ends with record session S23 --from-plan NAME, or with record plan-ending NAME.",
@@ -166,7 +166,7 @@ internal static class PlanEndingKind
         Name = "plan-ending",
         File = "plan_endings",
         Title = "End a plan",
-        Purpose = "A plan is given up, or a trip is over: what it would use is no longer counted on.",
+        Purpose = "Ends a plan that is given up or a trip that is over: what it would use is no longer planned.",
         Details = ["A session that is recorded from its plan ends it by itself."],
         Example = "spring --reason \"rained off\"",
         Bound = [new(Plan, entry => entry.Plan), new(Reason, entry => entry.Reason)],

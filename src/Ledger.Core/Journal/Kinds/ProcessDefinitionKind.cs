@@ -96,7 +96,7 @@ internal static class ProcessDefinitionKind
         Name = "process",
         File = "processes",
         Title = "Process",
-        Purpose = "The steps of a process, for a new one or in place of those it had.",
+        Purpose = "Defines a process by its steps, or replaces the steps of a known one.",
         Details =
         [
             "A step that is reused passes through a bath; any other uses up its amount, or what its dilution asks for. Sessions of the past "

@@ -118,7 +118,7 @@ internal static class SessionKind
         Name = "session",
         File = "sessions",
         Title = "Session",
-        Purpose = "A session of developing: sheets, developer, supplies, and the area through the bath.",
+        Purpose = "Records a developing session: sheets, developer, supplies, and the area through the bath.",
         Details =
         [
             "Sheets leave their boxes, developer and supplies are used up, and the area passes through the bath. Without developer on all lines, "
@@ -245,10 +245,10 @@ internal static class PrintSessionKind
         Name = "print-session",
         File = "prints",
         Title = "Print session",
-        Purpose = "Paper and test strips go through the baths for paper.",
+        Purpose = "Records a print session: paper and test strips through the baths for paper.",
         Details =
         [
-            "Paper never goes through a bath for film. What a litre of fixer takes depends on the paper and on how long the prints are to last: "
+            "Paper never goes through a bath for film. What a litre of fixer can fix depends on the paper and on how long the prints are to last: "
             + "each basis is a setting of the fixer.",
         ],
         Example = "P12 --sheets \"3 fibre-vc final\" --sheets \"1 fibre-vc strip 3 of 4\"",
@@ -300,7 +300,7 @@ internal static class KeeperKind
         Name = "keeper",
         File = "keepers",
         Title = "Keeper",
-        Purpose = "A negative turns out to be worth printing.",
+        Purpose = "Names a negative a keeper: worth printing.",
         Example = "2025-014",
         Bound = [new(Negative, entry => entry.Negative)],
         With = values => new() { Key = values.Key, Date = values.Date, Note = values.Note,

@@ -1,3 +1,4 @@
+using Ledger.Core.Baths;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 
@@ -6,7 +7,7 @@ namespace Ledger.Core.Journal.Kinds;
 /// <summary>Fields that mean the same in several kinds.</summary>
 internal static class SharedFields
 {
-    private const string Disposal = "local rules and the maker's safety data sheet say where it may go";
+    private const string Disposal = "the maker's safety data sheet and local rules say where it may go";
 
     /// <summary>The bottle to draw from.</summary>
     public static Field<string> Bottle { get; } = new("container", Notations.Known("BOTTLE"))
@@ -55,19 +56,25 @@ internal static class SharedFields
         Width = 4,
     };
 
-    /// <summary>The waste jug that takes a used solution.</summary>
-    public static Field<string> Jug { get; } = JugFor((_, _) => false);
-
-    /// <summary>The waste jug that takes a used solution: the first with room is offered where something goes into one.</summary>
+    /// <summary>
+    /// The waste jug that takes a solution: only jugs for its kind of waste are offered, the first with room where something goes into one.
+    /// </summary>
+    /// <param name="waste">The kind of waste that is read so far; null when it is not known, and then every jug is offered and none written.</param>
     /// <param name="isUsed">Whether what is read so far goes into a jug as a rule.</param>
-    public static Field<string> JugFor(Func<FieldValues, Holdings, bool> isUsed) => new("jug", Notations.Known("JUG"))
+    public static Field<string> JugFor(Func<FieldValues, Holdings, WasteKind?> waste, Func<FieldValues, Holdings, bool> isUsed)
     {
-        Label = "Into jug", Help = $"the waste jug it goes into; nothing for elsewhere; {Disposal}", Example = "J2",
-        Width = 10,
-        Choices = Offered.Jugs,
-        Offer = (read, holdings) => !isUsed(read, holdings) ? null
-            : (holdings.Jugs.FirstOrDefault(jug => jug.Room > default(Volume)) ?? holdings.Jugs.FirstOrDefault())?.Code,
-    };
+        return new("jug", Notations.Known("JUG"))
+        {
+            Label = "Into jug", Help = $"the waste jug it goes into, of its own kind of waste; nothing for elsewhere; {Disposal}", Example = "J2",
+            Width = 10,
+            Choices = (read, holdings) => Alike(read, holdings).Select(jug => jug.Code),
+            Offer = (read, holdings) => isUsed(read, holdings) && waste(read, holdings) is not null
+                ? Alike(read, holdings).FirstOrDefault(jug => jug.Room > default(Volume))?.Code : null,
+        };
+
+        IEnumerable<WasteJug> Alike(FieldValues read, Holdings holdings) =>
+            holdings.Jugs.Where(jug => waste(read, holdings) is not { } kind || jug.Waste == kind);
+    }
 
     /// <summary>Holder sides.</summary>
     public static Field<IReadOnlyList<string>> Sides(Func<FieldValues, Holdings, IEnumerable<string>> choices) => new("sides", Notations.Names("SIDE"))

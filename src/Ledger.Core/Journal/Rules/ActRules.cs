@@ -15,7 +15,7 @@ internal static class ActRules
         var reason = Require.Reason(undo.Reason);
         if (target.UndoneBy is { } by)
             throw new RefusedException(
-                RefusalKind.AlreadyThere, $"entry {target.Number} was taken back by entry {by} already; to have it count again, take back entry {by}");
+                RefusalKind.AlreadyThere, $"entry {target.Number} was taken back by entry {by} already; to have it count again, take back entry {by}", by);
         return Of(undo with { Date = target.Date, Number = target.Number, Reference = target.Key, Reason = reason }, target);
     }
 
@@ -27,7 +27,7 @@ internal static class ActRules
             + $"{target.Undoes ?? target.Amends}");
         if (target.UndoneBy is { } by)
             throw new RefusedException(
-                RefusalKind.AlreadyThere, $"entry {target.Number} was taken back by entry {by}; take that back first, then put it right");
+                RefusalKind.AlreadyThere, $"entry {target.Number} was taken back by entry {by}; take that back first, then put it right", by);
         Require.That(
             target.IsSaid,
             $"entry {target.Number} was posted by an earlier version, which did not keep its words; take it back and record it again as it should be");

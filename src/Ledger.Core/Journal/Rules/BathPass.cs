@@ -9,7 +9,7 @@ internal static class BathPass
 {
     public static void Through(Bath bath, Area area, Area weighted, Draft draft)
     {
-        Require.That(!draft.Holdings.IsSecond(bath), $"bath {bath.Code} stands second; name the first one of the pair, {bath.PairedWith}");
+        Require.That(!draft.Holdings.IsSecond(bath), $"bath {bath.Code} is the second bath of a pair; name the first, {bath.PairedWith}");
         var load = bath.LoadOf(area, weighted);
         var reading = new BathReading(bath, draft.Date);
         if (reading.IsUnknown)
@@ -20,13 +20,13 @@ internal static class BathPass
                 + $"of {bath.TotalCapacity!.Value.ToText(draft.Style)} ({bath.Capacity!.Basis}): "
                 + $"{Before(bath, draft.Holdings)} first");
         if (reading.GoodUntil is { } good && good.IsPast(draft.Date))
-            draft.Remark($"bath {bath.Code} was good until {Dates.Text(good.Date)}; it is {reading.AgeDays} days old");
+            draft.Remark($"bath {bath.Code} was good until {Dates.Text(good.Date)} and is {reading.AgeDays} days old");
         if (reading.Replenishment is { IsAtCeiling: true } full)
-            draft.Remark($"bath {bath.Code} has had {full.Added.ToText(draft.Style)} of replenisher, its ceiling: mix it anew first");
+            draft.Remark($"bath {bath.Code} has had {full.Added.ToText(draft.Style)} of replenisher, its ceiling: mix a fresh one first");
         if (bath.ControlStrips is [.., { IsWithinLimits: false } strip])
             draft.Remark($"the last control strip in {bath.Code}, {Dates.Text(strip.Date)}, was out of limits: {strip.Result}");
         foreach (var end in reading.Ends.Where(end => end.By is BathEnd.Test or BathEnd.Sight))
-            draft.Remark($"bath {bath.Code} ended on {Dates.Text(end.On)} by {end.By.Name()}: {end.Reason}");
+            draft.Remark($"bath {bath.Code} is {end.By.State()} since {Dates.Text(end.On)}: {end.Reason}");
         if (reading.Replenishment is { } replenished)
             draft.Remark(
                 $"replenisher due in {bath.Code} after this: "
@@ -36,11 +36,11 @@ internal static class BathPass
             draft.Add(new BathWorked(second.Place, IsFirst: false, area, load));
     }
 
-    /// <summary>What makes room for more.</summary>
+    /// <summary>What gives capacity for more.</summary>
     private static string Before(Bath bath, Holdings holdings) => holdings.SecondAfter(bath) switch
     {
-        null => "mix a new one",
-        var second when holdings.IsAtCeiling(second) => PairCeiling.MixAnew(second),
+        null => "mix a fresh one",
+        var second when holdings.IsAtCeiling(second) => PairCeiling.FreshPair(second),
         _ => "rotate the pair",
     };
 }

@@ -15,7 +15,7 @@ internal static class BathRules
         if (draft.Holdings.Bath(code) is not null || draft.Past.HasBath(code))
             throw new RefusedException(RefusalKind.AlreadyThere, $"there was a bath {code} already; give this one a name of its own");
         var item = draft.Item(mixing.Item);
-        Require.That(item.Kind == ItemKind.Chemical, $"{item.Code} is no chemical, so no bath can be mixed from it");
+        Require.That(item.Kind == ItemKind.Chemical, $"{item.Code} is not a chemical, so a bath cannot be mixed from it");
         Require.That(mixing.WorkingVolume > default(Volume), "the working volume must be more than nothing");
         var dilution = mixing.Dilution ?? item.Dilution
             ?? throw new RefusedException(RefusalKind.NotAccepted, $"{item.Code} has no usual dilution; say it, such as 1+4");
@@ -43,7 +43,7 @@ internal static class BathRules
             $"the capacity of {code} needs its basis: maker's, handbook, strict or own");
         var ceiling = draft.Holdings.Settings.RotationCeiling;
         if (bath.Rotations > ceiling)
-            draft.Remark($"this is rotation {bath.Rotations} of the pair; the ceiling is {ceiling}: mix both baths anew");
+            draft.Remark($"this is rotation {bath.Rotations} of the pair; the ceiling is {ceiling}: mix a fresh pair next time");
         draft.Add(new BathMixed(bath));
         if (mixing.StandsIn != Keeping.WorkingContainer.FullBottle)
             draft.Add(new BathStands(bath.Place, mixing.StandsIn));
@@ -72,7 +72,7 @@ internal static class BathRules
         var first = draft.Bath(code);
         Require.That(
             draft.Holdings.SecondAfter(first) is null,
-            $"bath {draft.Holdings.SecondAfter(first)?.Code} already stands second after {first.Code}");
+            $"bath {first.Code} has a second bath already: {draft.Holdings.SecondAfter(first)?.Code}");
         if (first.Material != mixing.Material)
             throw new RefusedException(
                 RefusalKind.WrongMaterial, $"bath {first.Code} is for {first.Material.Name()}; film and paper never share a pair");

@@ -12,7 +12,7 @@ internal static class BathTestRules
     public static void Post(ClearingTest test, Draft draft)
     {
         var bath = draft.Bath(test.Bath);
-        Require.That(bath.Role == ItemRole.Fixer, $"bath {bath.Code} is no fixer, so no film clears in it");
+        Require.That(bath.Role == ItemRole.Fixer, $"bath {bath.Code} is not a fixer, so film does not clear in it");
         var film = draft.Item(test.Film);
         if (film.Kind != ItemKind.Film || film.IsPaper || bath.Material != BathMaterial.Film)
             throw new RefusedException(RefusalKind.WrongMaterial, "a clearing test needs a strip of film and a bath for film");
@@ -41,21 +41,21 @@ internal static class BathTestRules
         var sign = Require.Name(seen.Sign, "what was seen");
         draft.Add(new BathObserved(bath.Place, sign, seen.EndsUse));
         if (seen.EndsUse)
-            draft.Show(bath.Code, "in use", "ended by sight");
+            draft.Show(bath.Code, "in use", "exhausted by sight");
         draft.Summary = $"bath {bath.Code}: {sign}{(seen.EndsUse ? "; not to be used any more" : "")}";
     }
 
     public static void Post(SilverTest test, Draft draft)
     {
         var bath = draft.Bath(test.Bath);
-        Require.That(bath.Role == ItemRole.Fixer, $"bath {bath.Code} is no fixer, so there is no silver in it to measure");
+        Require.That(bath.Role == ItemRole.Fixer, $"bath {bath.Code} is not a fixer, so silver is not measured in it");
         var milligrams = Scaled.ToBase(test.GramsPerLitre, 1000);
         Require.That(
             milligrams is >= 0 and <= 100_000, $"the silver must be from 0 to 100 g per litre, in thousandths, not {test.GramsPerLitre}");
         draft.Add(new SilverMeasured(bath.Place, (int)milligrams!.Value));
         var limit = bath.Limits.SilverMilligramsPerLitre;
         if (milligrams >= limit)
-            draft.Remark($"the limit is {Scaled.InUnits(limit.Value, 1000)} g per litre: bath {bath.Code} has ended");
+            draft.Remark($"the limit is {Scaled.InUnits(limit.Value, 1000)} g per litre: bath {bath.Code} is exhausted");
         draft.Summary = $"bath {bath.Code}: {Scaled.InUnits(milligrams.Value, 1000)} g of silver per litre";
     }
 
@@ -72,7 +72,7 @@ internal static class BathTestRules
         var test = new ResidualTest(check.Date, kind, result, HasPassed(check, kind, result, draft), session);
         draft.Add(new ResidualTested(bath.Place, test));
         if (test.Ends(bath.Role))
-            draft.Show(bath.Code, "in use", "ended by test");
+            draft.Show(bath.Code, "in use", "exhausted by test");
         draft.Summary = $"residual {kind}{(session is null ? "" : $" in {session}")}, bath {bath.Code}: {result}, "
             + (test.HasPassed ? "passed" : "failed");
     }
@@ -82,24 +82,24 @@ internal static class BathTestRules
         var bath = draft.Bath(look.Bath);
         var colour = Require.Name(look.Colour, "the colour");
         Require.That(
-            bath.Indicator is not null, $"no indicator is set for {bath.Item}: `record item {bath.Item} --indicator COLOUR` says when it is spent");
+            bath.Indicator is not null, $"no indicator is set for {bath.Item}: `record item {bath.Item} --indicator COLOUR` says when it is exhausted");
         var isExhausted = colour.Equals(bath.Indicator, StringComparison.OrdinalIgnoreCase);
         draft.Add(new BathObserved(bath.Place, $"its indicator is {colour}", isExhausted));
         if (isExhausted)
-            draft.Show(bath.Code, "in use", "ended by sight");
+            draft.Show(bath.Code, "in use", "exhausted by sight");
         else
-            draft.Remark($"bath {bath.Code} is used on; it is spent when its indicator is {bath.Indicator}");
+            draft.Remark($"bath {bath.Code} can still be used; it is exhausted when its indicator is {bath.Indicator}");
         draft.Summary = $"bath {bath.Code}: its indicator is {colour}{(isExhausted ? "; not to be used any more" : "")}";
     }
 
     public static void Post(ControlStripTest strip, Draft draft)
     {
         var bath = draft.Bath(strip.Bath);
-        Require.That(bath.Role == ItemRole.Developer, $"bath {bath.Code} is no developer, so no control strip is developed in it");
+        Require.That(bath.Role == ItemRole.Developer, $"bath {bath.Code} is not a developer, so a control strip is not developed in it");
         var result = Require.Name(strip.Result, "the result");
         draft.Add(new ControlStripDeveloped(bath.Place, new(strip.Date, result, strip.IsWithinLimits)));
         if (!strip.IsWithinLimits)
-            draft.Remark($"bath {bath.Code} is out of your limits: top it up or mix it anew, then develop another strip");
+            draft.Remark($"bath {bath.Code} is out of your limits: replenish it or mix a fresh one, then develop another strip");
         draft.Summary = $"control strip in {bath.Code}: {result}, {(strip.IsWithinLimits ? "within limits" : "out of limits")}";
     }
 
@@ -122,7 +122,7 @@ internal static class BathTestRules
         var most = $"your limit is {Scaled.InUnits(limit, 1000)} g per square metre";
         if (ResidualTest.MilligramsPerSquareMetre(result) is not { } found)
         {
-            draft.Remark($"{most}; it was not asked, since the result begins with no figure such as 0.014 g/m2 or 14 mg/m2");
+            draft.Remark($"{most}; the result was not compared with it, because it does not begin with a figure such as 0.014 g/m2");
             return check.HasPassed;
         }
 
@@ -135,11 +135,11 @@ internal static class BathTestRules
         if (cleared.FreshTenths is null)
             draft.Remark($"no fresh clearing time of {cleared.Film} in {bath.Item} is recorded, so this one cannot be judged");
         if (cleared.IsFresh && cleared.Worked > Area.Zero)
-            draft.Remark($"bath {bath.Code} had taken {cleared.Worked.ToText(draft.Style)} by then; a fresh time is measured before that");
+            draft.Remark($"{cleared.Worked.ToText(draft.Style)} of film had gone through bath {bath.Code} by then; a fresh time is measured before that");
         if (!cleared.IsFresh && cleared.IsExhaustedAt(bath.Limits.ExhaustedMultipleThousandths))
             draft.Remark(
                 $"that is {Scaled.InUnits(bath.Limits.ExhaustedMultipleThousandths, 1000)} times the fresh time or more: "
-                + $"bath {bath.Code} is spent");
+                + $"bath {bath.Code} is exhausted");
         draft.Remark(
             $"fix {cleared.Film} for {cleared.FixingTenths(bath.Limits.FixingMultipleThousandths) / 10m:0.#} s at least, "
             + $"{Scaled.InUnits(bath.Limits.FixingMultipleThousandths, 1000)} times its clearing time");

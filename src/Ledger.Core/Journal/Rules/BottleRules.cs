@@ -35,7 +35,7 @@ internal static class BottleRules
     {
         var stock = draft.Item(mixing.Item);
         Require.That(
-            stock.Kind == ItemKind.Chemical && stock.Unit == Unit.Millilitre, $"{stock.Code} is no liquid chemical, so no stock solution");
+            stock.Kind == ItemKind.Chemical && stock.Unit == Unit.Millilitre, $"{stock.Code} is not a liquid chemical, so it cannot be a stock solution");
         var code = mixing.From ?? stock.StockOf ?? throw new RefusedException(
             RefusalKind.NotAccepted, $"say what {stock.Code} is mixed from");
         var source = draft.Item(code);

@@ -101,7 +101,7 @@ internal static class DefinitionRules
                 $"{item.Code} in {item.Format} is counted in {item.Format.Unit.Plural()}, not {item.Unit.Plural()}");
         }
         else
-            Require.That(item.Format is null, $"{item.Code} is no film, so it has no format");
+            Require.That(item.Format is null, $"{item.Code} is a {item.Kind.Name()}, and only film and paper have a format");
 
         Require.That(item.FixerFactorThousandths is >= 100 and <= 10_000, $"the fixer factor of {item.Code} must be from 0.1 to 10");
         Require.That(item.Capacity is null or { PerLitre.Hundredths: > 0 }, $"the capacity of {item.Code} must be more than nothing");

@@ -19,7 +19,7 @@ internal static class DeliveryCurrency
                 rate is null or 1,
                 $"the ledger has no currency yet, so a rate for {currency} means nothing; set the currency first");
             var named = settings.With("currency", currency);
-            Require.That(named is not null, $"\"{currency}\" is no currency code; write three capital letters, such as EUR");
+            Require.That(named is not null, $"\"{currency}\" is not a currency code; write three capital letters, such as EUR");
             draft.Add(new SettingChanged("currency", currency, named!, IsImplied: true));
         }
         else if (currency == settings.Currency)

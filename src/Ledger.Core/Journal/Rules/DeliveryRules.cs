@@ -91,7 +91,7 @@ internal static class DeliveryRules
         var packs = Scaled.ToText(count, 6);
         var full = decimal.ToInt64(decimal.Truncate(count));
         var part = Scaled.ToBase(count - full, item.Pack.Base);
-        Require.That(part is not null, $"{packs} packs of {item.Pack} are no whole number of {item.Unit.Plural()}");
+        Require.That(part is not null, $"{packs} packs of {item.Pack} do not give whole {item.Unit.Plural()}");
         var quantity = item.Of(full * item.Pack.Base + part!.Value);
         var lot = new Lot(
             draft.NewLot(), item.Code, draft.Date, quantity, cost, line.Batch.Trim(), line.ExpiresOn,

@@ -6,34 +6,34 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Rules;
 
-/// <summary>A bath is poured out, or stock is thrown away unused.</summary>
+/// <summary>A bath is discarded, or stock is discarded unused.</summary>
 internal static class DiscardRules
 {
     public static void Post(Discard discard, Draft draft)
     {
         var reason = Require.Reason(discard.Reason);
         if (draft.Holdings.Bath(discard.What) is not null)
-            PourOut(draft.Bath(discard.What), discard, reason, draft);
+            DiscardWhole(draft.Bath(discard.What), discard, reason, draft);
         else if (draft.Holdings.Item(discard.What) is { } item)
-            ThrowAway(item, null, discard, reason, draft);
+            DiscardUnused(item, null, discard, reason, draft);
         else if (draft.Film.Find(discard.What) is { } sheets)
-            ThrowAway(sheets, discard, reason, draft);
+            DiscardUnused(sheets, discard, reason, draft);
         else
         {
             var container = draft.Container(discard.What);
-            ThrowAway(draft.Item(container.Lot.Item), container, discard, reason, draft);
+            DiscardUnused(draft.Item(container.Lot.Item), container, discard, reason, draft);
         }
     }
 
-    private static void PourOut(Bath bath, Discard discard, string reason, Draft draft)
+    private static void DiscardWhole(Bath bath, Discard discard, string reason, Draft draft)
     {
-        Require.That(discard.Quantity is null, $"{bath.Code} is a bath and is poured out whole");
-        BathDiscarding.Of(bath, reason, discard.Jug, draft);
-        draft.Summary = $"poured out bath {bath.Code}: {reason}";
+        Require.That(discard.Quantity is null, $"{bath.Code} is a bath, which is discarded whole; leave the quantity out");
+        BathDiscarding.Of(bath, reason, new(discard.Jug, discard.To), draft);
+        draft.Summary = $"discarded bath {bath.Code}{WhereTo(discard)}: {reason}";
     }
 
     /// <summary>Sheets in a holder or a box of exposed ones; when not all are meant, the ones that came first.</summary>
-    private static void ThrowAway(IReadOnlyList<Sheet> sheets, Discard discard, string reason, Draft draft)
+    private static void DiscardUnused(IReadOnlyList<Sheet> sheets, Discard discard, string reason, Draft draft)
     {
         Require.That(discard.Jug is not { Length: > 0 }, $"{discard.What} holds sheets; only liquids go into a jug");
         var count = discard.Quantity ?? new Quantity(sheets.Count, Unit.Sheet);
@@ -45,21 +45,23 @@ internal static class DiscardRules
         foreach (var sheet in sheets.Take((int)count.Base))
             draft.Film.Move(sheet, Places.Discarded);
         draft.Film.RemindOfLabels();
-        draft.Summary = $"threw away {count} of {discard.What}: {reason}";
+        draft.Summary = $"discarded {count} of {discard.What}: {reason}";
     }
 
-    private static void ThrowAway(Item item, Container? container, Discard discard, string reason, Draft draft)
+    private static void DiscardUnused(Item item, Container? container, Discard discard, string reason, Draft draft)
     {
         Require.That(
-            discard.Quantity is not null || container is not null, $"say how much of {item.Code} is thrown away, or name the container");
+            discard.Quantity is not null || container is not null, $"say how much of {item.Code} is discarded, or name the container");
         var quantity = discard.Quantity ?? container!.Held;
         draft.Take(item, quantity, container?.Code, Places.Discarded, booksDifference: false);
-        if (discard.Jug is { Length: > 0 } jug)
-        {
-            Require.That(item.Unit == Unit.Millilitre, $"{item.Code} is kept in {item.Unit.Plural()}; only liquids go into a jug");
-            JugRules.Fill(draft.Jug(jug), Volume.FromMicrolitres(quantity.Base), $"unused {item.Code}", null, draft);
-        }
-
-        draft.Summary = $"threw away {quantity.ToText(draft.Style)} of {container?.Code ?? item.Code}: {reason}";
+        Require.That(
+            discard.Jug is not { Length: > 0 } || item.Unit == Unit.Millilitre, $"{item.Code} is kept in {item.Unit.Plural()}; only liquids go into a jug");
+        if (item.Unit == Unit.Millilitre && item.Role != ItemRole.Water)
+            new WayOut(discard.Jug, discard.To).Take(
+                $"unused {item.Code}", Volume.FromMicrolitres(quantity.Base), null, WasteKinds.Of(item.Role), draft);
+        draft.Summary = $"discarded {quantity.ToText(draft.Style)} of {container?.Code ?? item.Code}{WhereTo(discard)}: {reason}";
     }
+
+    private static string WhereTo(Discard discard) => discard.Jug is { Length: > 0 } jug ? $" into jug {jug}"
+        : discard.To is { Length: > 0 } to ? $" to {to}" : "";
 }

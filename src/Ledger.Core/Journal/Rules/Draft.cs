@@ -63,7 +63,7 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
     public WasteJug Jug(string code)
     {
         var jug = holdings.Jug(code) ?? throw RefusedException.Unknown($"jug \"{code}\"", holdings.Jugs.Select(jug => jug.Code));
-        Require.That(jug.StartedOn <= Date, $"jug {jug.Code} was begun on {Dates.Text(jug.StartedOn)}, after {Dates.Text(Date)}");
+        Require.That(jug.StartedOn <= Date, $"jug {jug.Code} was started on {Dates.Text(jug.StartedOn)}, after {Dates.Text(Date)}");
         return jug;
     }
 
@@ -119,13 +119,16 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
     }
 
     /// <summary>An undo stands on the day of what it takes back, and knows its number.</summary>
+    /// <summary>Says what was chosen for the entry because only one thing fitted: it stays so, whatever is recorded before the entry later.</summary>
+    public void Complete(Entry chosen) => Entry = chosen;
+
     public void TakeBack(JournalEntry original) => Entry = (Undo)Entry with { Date = original.Date, Number = original.Number, Reference = original.Key };
 
     /// <summary>The item's containers on the entry's date, as they stand after the draws so far.</summary>
     public IEnumerable<Container> ContainersOf(Item item) =>
         holdings.ContainersOf(item.Code).Where(container => container.Lot.ReceivedOn <= Date).Select(Now);
 
-    /// <summary>Takes so much of an item, from the named container or from those that are reached for first.</summary>
+    /// <summary>Takes so much of an item, from the named container or from those that are used first.</summary>
     public IReadOnlyList<Draw> Take(Item item, Quantity wanted, string? container, PlaceId to, bool booksDifference)
     {
         Require.Unit(item, wanted);
@@ -273,7 +276,7 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
         foreach (var mixed in _facts.OfType<BathMixed>())
             yield return new(mixed.Bath.Code, "-", $"{mixed.Bath.WorkingVolume.ToText(Style)} {mixed.Bath.Dilution}");
         foreach (var ended in _facts.OfType<BathEnded>())
-            yield return new(ended.Code, "in use", "poured out");
+            yield return new(ended.Code, "in use", "discarded");
         foreach (var effect in _film?.Effects() ?? [])
             yield return effect;
     }

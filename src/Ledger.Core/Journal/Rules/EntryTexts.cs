@@ -45,6 +45,7 @@ internal static class EntryTexts
         Discard e => e with
         {
             What = Line(e.What, "what is discarded"), Reason = Line(e.Reason, "the reason"), Jug = Maybe(e.Jug, "the jug"),
+            To = Maybe(e.To, "the place that takes it"),
         },
         StockCount e => e with { What = Line(e.What, "what was counted"), Reason = Line(e.Reason, "the reason") },
         HolderDefinition e => Unchanged(e, e.Format.Code, "the format") with
@@ -114,6 +115,7 @@ internal static class EntryTexts
         },
         PriceRiseNotice e => e with { Item = Line(e.Item, "the item") },
         OrderTermsSetting e => e with { Terms = e.Terms with { Item = Line(e.Terms.Item, "the item") } },
+        NoticeSnooze e => e with { About = [.. e.About.Select(name => Line(name, "what it is about"))], Reason = Line(e.Reason, "the reason") },
         Amendment e => e with
         {
             Reference = Maybe(e.Reference, "the reference"), Reason = Line(e.Reason, "the reason"),

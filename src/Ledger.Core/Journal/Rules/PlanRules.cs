@@ -50,7 +50,7 @@ internal static class PlanRules
     private static void Check(RequestedSheets line, Draft draft)
     {
         var film = draft.Item(line.Film);
-        Require.That(film.Kind == ItemKind.Film, $"{film.Code} is no film and cannot be developed");
+        Require.That(film.Kind == ItemKind.Film, $"{film.Code} is a {film.Kind.Name()} and cannot be developed; name a film");
         Require.That(
             line.Count is > 0 and <= MostSheets,
             $"the {film.Unit.Plural()} of {film.Code} must be from 1 to {MostSheets}, not {line.Count}");

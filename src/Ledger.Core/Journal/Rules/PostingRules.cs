@@ -131,6 +131,7 @@ public static class PostingRules
             case OrderCancellation cancellation: OrderRules.Post(cancellation, draft); break;
             case PriceRiseNotice notice: OrderRules.Post(notice, draft); break;
             case OrderTermsSetting setting: OrderRules.Post(setting, draft); break;
+            case NoticeSnooze snooze: SnoozeRules.Post(snooze, draft); break;
             case Undo undo: UndoRules.Post(undo, draft); break;
             default: throw new ArgumentException($"no rule posts a {entry.Kind}", nameof(entry));
         }

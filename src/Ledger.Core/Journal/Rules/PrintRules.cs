@@ -20,6 +20,8 @@ internal static class PrintRules
                 RefusalKind.AlreadyThere, $"print session {name} is in the journal already; give this one another name");
         Require.That(session.Lines.Count > 0, "a print session needs at least one line of paper");
         var fixer = Fixer(session.Bath, draft);
+        if (session.Bath is null && fixer is not null)
+            draft.Complete(session with { Bath = fixer.Code });
         draft.Add(new PrintSessionHeld(name, fixer?.Place));
         var (area, weighted) = (Area.Zero, Area.Zero);
         for (var i = 0; i < session.Lines.Count; i++)
@@ -40,7 +42,7 @@ internal static class PrintRules
     {
         var paper = draft.Item(line.Item);
         if (!paper.IsPaper)
-            throw new RefusedException(RefusalKind.WrongMaterial, $"{paper.Code} is no paper; film has sessions of its own");
+            throw new RefusedException(RefusalKind.WrongMaterial, $"{paper.Code} is not paper; record film with `record session`");
         Require.That(
             line.Sheets is >= 0 and <= MostSheets, $"the sheets of {paper.Code} must be from 0 to {MostSheets}, not {line.Sheets}");
         Require.That(

@@ -3,23 +3,23 @@ using Ledger.Core.Journal.Entries;
 
 namespace Ledger.Core.Journal.Rules;
 
-/// <summary>A pair is rotated: the first bath goes, the second moves up with its own mixing date, a new one stands second.</summary>
+/// <summary>A pair is rotated: the first bath goes, the second moves up with its own mixing date, a new second is mixed.</summary>
 internal static class RotationRules
 {
     public static void Post(Rotation rotation, Draft draft)
     {
         var first = First(rotation.Bath, draft);
         var second = draft.Holdings.SecondAfter(first) ?? throw new RefusedException(
-            RefusalKind.NotAccepted, $"no bath stands second after {first.Code}; pour it out and mix a new one instead");
+            RefusalKind.NotAccepted, $"bath {first.Code} has no second bath, so it is no pair to rotate; discard it and mix a fresh one");
         Require.That(
             second.MixedOn <= rotation.Date, $"bath {second.Code} was mixed on a later day than {Measures.Dates.Text(rotation.Date)}");
         var (done, ceiling) = (second.Rotations, draft.Holdings.Settings.RotationCeiling);
         Require.That(
             !draft.Holdings.IsAtCeiling(second),
-            $"the pair was rotated {Times(done)} and the ceiling is {ceiling}: {PairCeiling.MixAnew(second)} "
+            $"the pair was rotated {Times(done)} and the ceiling is {ceiling}: {PairCeiling.FreshPair(second)} "
             + "(the setting rotation-ceiling is yours)");
 
-        BathDiscarding.Of(first, Require.Reason(rotation.Reason), rotation.Jug, draft);
+        BathDiscarding.Of(first, Require.Reason(rotation.Reason), new(rotation.Jug, null), draft);
         draft.Show(second.Code, "second", $"first, mixed {Measures.Dates.Text(second.MixedOn)}");
         BathRules.Post(
             new BathMixing
@@ -39,8 +39,8 @@ internal static class RotationRules
             },
             draft);
         if (done + 1 == ceiling)
-            draft.Remark($"this is rotation {done + 1} of {ceiling}: the next time both baths are mixed anew");
-        draft.Summary = $"rotated: {first.Code} poured out, {second.Code} moves up, {rotation.NewBath.Trim()} mixed; "
+            draft.Remark($"this is rotation {done + 1} of {ceiling}: the next time a fresh pair is mixed");
+        draft.Summary = $"rotated: {first.Code} discarded, {second.Code} moves up, {rotation.NewBath.Trim()} mixed; "
             + $"rotation {done + 1} of at most {ceiling}";
     }
 

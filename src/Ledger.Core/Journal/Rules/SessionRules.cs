@@ -69,7 +69,7 @@ internal static class SessionRules
     private static Item Film(SessionLine line, Draft draft)
     {
         var film = draft.Item(line.Item);
-        Require.That(film.Kind == ItemKind.Film, $"{film.Code} is no film and cannot be developed");
+        Require.That(film.Kind == ItemKind.Film, $"{film.Code} is a {film.Kind.Name()} and cannot be developed; name a film");
         if (film.IsPaper)
             throw new RefusedException(RefusalKind.WrongMaterial,
                 $"{film.Code} is paper; it never goes through the baths of a film session");
@@ -94,7 +94,10 @@ internal static class SessionRules
     /// <summary>The area passes through a bath of each item that is used again; the session is filed under the first.</summary>
     private static Bath? PassThrough(SessionLog session, Process process, Area area, Area weighted, Draft draft)
     {
-        var baths = new SessionBaths(draft.Holdings, draft.Date).Decided(process, session.Bath);
+        var choice = new SessionBaths(draft.Holdings, draft.Date);
+        var baths = choice.Decided(process, session.Bath);
+        if (choice.IsIncomplete(session.Bath, baths))
+            draft.Complete((SessionLog)draft.Entry with { Bath = SessionBaths.Typed(baths) });
         foreach (var bath in baths)
             BathPass.Through(bath, area, weighted, draft);
         return baths is [var first, ..] ? first : null;

@@ -4,7 +4,7 @@ using Ledger.Core.Measures;
 
 namespace Ledger.Core.Journal.Rules;
 
-/// <summary>A bath is topped up: the concentrate leaves its bottle, its cost joins the bath's; the capacity stays what it was.</summary>
+/// <summary>A bath is replenished or topped up: the concentrate leaves its bottle, its cost joins the bath's; the capacity stays what it was.</summary>
 internal static class TopUpRules
 {
     public static void Post(TopUp topUp, Draft draft)
@@ -15,7 +15,7 @@ internal static class TopUpRules
         Require.That(item.Unit == own.Unit, $"{item.Code} is kept in {item.Unit.Name()} and bath {bath.Code} in {own.Unit.Name()}");
         Require.That(topUp.Added > default(Volume), "what is added must be more than nothing");
         Require.That(
-            topUp.Bled <= bath.WorkingVolume, $"bath {bath.Code} is {bath.WorkingVolume.ToText(draft.Style)}; no more can be poured off");
+            topUp.Bled <= bath.WorkingVolume, $"bath {bath.Code} is {bath.WorkingVolume.ToText(draft.Style)}; no more than that can be taken out");
         var amount = topUp.Amount;
         if (amount is null)
         {
@@ -33,23 +33,23 @@ internal static class TopUpRules
             if (then.IsAtCeiling)
                 draft.Remark(
                     $"bath {bath.Code} has had {then.Added.ToText(draft.Style)} of replenisher "
-                    + $"of at most {then.Ceiling.ToText(draft.Style)}: mix it anew");
+                    + $"of at most {then.Ceiling.ToText(draft.Style)}: mix a fresh one");
         }
         else
-            draft.Show(bath.Code, $"topped up {bath.TopUps.Count} times", $"{topUp.Added.ToText(draft.Style)} added");
+            draft.Show(bath.Code, $"added to {bath.TopUps.Count} times", $"{topUp.Added.ToText(draft.Style)} added");
 
-        PourOff(topUp, bath, draft);
-        var bled = topUp.Bled > default(Volume) ? $", {topUp.Bled.ToText(draft.Style)} poured off" : "";
+        TakeOut(topUp, bath, draft);
+        var bled = topUp.Bled > default(Volume) ? $", {topUp.Bled.ToText(draft.Style)} taken out" : "";
         draft.Summary =
-            $"topped up bath {bath.Code} with {topUp.Added.ToText(draft.Style)}: {amount.Value.ToText(draft.Style)} of {item.Code}{bled}";
+            $"added {topUp.Added.ToText(draft.Style)} to bath {bath.Code}: {amount.Value.ToText(draft.Style)} of {item.Code}{bled}";
     }
 
-    /// <summary>What made room goes into a jug when one is named, as a bath does that is poured out.</summary>
-    private static void PourOff(TopUp topUp, Bath bath, Draft draft)
+    /// <summary>What made room goes into a jug when one is named, as a bath does that is discarded.</summary>
+    private static void TakeOut(TopUp topUp, Bath bath, Draft draft)
     {
         if (topUp.Jug is not { Length: > 0 } jug)
             return;
-        Require.That(topUp.Bled > default(Volume), $"nothing was poured off {bath.Code}, so nothing goes into jug {jug}");
-        JugRules.Fill(draft.Jug(jug), topUp.Bled, BathDiscarding.Name(bath), bath.Material, draft);
+        Require.That(topUp.Bled > default(Volume), $"nothing was taken out of {bath.Code}, so nothing goes into jug {jug}");
+        JugRules.Fill(draft.Jug(jug), topUp.Bled, BathDiscarding.Name(bath), bath.Material, WasteKinds.Of(bath.Role), draft);
     }
 }

@@ -16,22 +16,22 @@ internal static class UndoRules
         Require.That(
             original.Undoes is null, $"entry {original.Number} is an undo itself; record what really happened as a new entry");
         if (original.UndoneBy is { } by)
-            throw new RefusedException(RefusalKind.AlreadyThere, $"entry {original.Number} was taken back by entry {by} already");
+            throw new RefusedException(RefusalKind.AlreadyThere, $"entry {original.Number} was taken back by entry {by} already", by);
         Require.That(
             !Redefined.Contains(original.Kind),
-            $"entry {original.Number} defines {(original.Kind == "item" ? "an" : "a")} {original.Kind}; define it anew instead");
+            $"entry {original.Number} defines {(original.Kind == "item" ? "an" : "a")} {original.Kind}; define it again instead");
         if (draft.Past.FirstUseOfBathMixedBy(original.Number) is { } use)
             throw new RefusedException(
-                RefusalKind.DependedOn, $"what entry {original.Number} began has been used since; take back entry {use} first");
+                RefusalKind.DependedOn, $"what entry {original.Number} began has been used since; take back entry {use} first", use);
 
         if (draft.Past.FirstUseOfOrderPlacedBy(original.Number) is { } later)
             throw new RefusedException(
                 RefusalKind.DependedOn,
-                $"the order that entry {original.Number} placed was changed or delivered since; take back entry {later} first");
+                $"the order that entry {original.Number} placed was changed or delivered since; take back entry {later} first", later);
 
         if (draft.Past.NextAboutSheetsOf(original.Number) is { } next)
             throw new RefusedException(
-                RefusalKind.DependedOn, $"entry {next} is about a sheet of entry {original.Number}; take back entry {next} first");
+                RefusalKind.DependedOn, $"entry {next} is about a sheet of entry {original.Number}; take back entry {next} first", next);
 
         draft.TakeBack(original);
         var back = draft.Past.MovementsOf(original.Number).Select(movement => movement.Reversed()).Reverse().ToList();

@@ -84,7 +84,7 @@ public sealed class BathMixingTests
         Assert.Empty(_ledger.Post("bath bath=F3 ml=500 after=F2").Remarks);
         _ledger.Post("discard what=F2");
         Assert.Equal(
-            ["this is rotation 2 of the pair; the ceiling is 1: mix both baths anew"],
+            ["this is rotation 2 of the pair; the ceiling is 1: mix a fresh pair next time"],
             _ledger.Post("bath bath=F4 ml=500 after=F3").Remarks);
         Assert.Equal([1, 2], _ledger.Holdings.Baths.Select(bath => bath.Rotations));
     }

@@ -11,9 +11,9 @@ public sealed class DiscardTests
     public void A_bath_is_poured_out_whole()
     {
         var posting = _ledger.Post("discard what=f1 reason=yellow");
-        Assert.Equal("poured out bath F1: yellow", posting.Summary);
+        Assert.Equal("discarded bath F1: yellow", posting.Summary);
         Assert.Equal((Places.UsedUp, 300_000L), (posting.Movements.Single().To, posting.Movements.Single().Quantity));
-        Assert.Equal([new Effect("F1", "in use", "poured out")], posting.Effects);
+        Assert.Equal([new Effect("F1", "in use", "discarded")], posting.Effects);
         Assert.Empty(_ledger.Holdings.Baths);
         Assert.Equal(_ledger.Balances(), _ledger.Held());
     }
@@ -22,7 +22,7 @@ public sealed class DiscardTests
     public void A_container_is_thrown_away_with_all_that_is_in_it()
     {
         var posting = _ledger.Post("discard what=fen80/2 reason=fogged");
-        Assert.Equal("threw away 25 sheets of fen80/2: fogged", posting.Summary);
+        Assert.Equal("discarded 25 sheets of fen80/2: fogged", posting.Summary);
         Assert.Equal(Places.Discarded, posting.Movements.Single().To);
         Assert.Null(_ledger.Holdings.Container("fen80/2"));
     }
@@ -39,6 +39,6 @@ public sealed class DiscardTests
     public void What_is_thrown_away_needs_no_remark_about_its_age()
     {
         _ledger.Post("delivery item=fix expires=2026-03-01 date=2026-02-01");
-        Assert.Empty(_ledger.Post("discard what=fix/2 reason=old").Remarks);
+        Assert.Empty(_ledger.Post("discard what=fix/2 reason=old to=collection_point").Remarks);
     }
 }

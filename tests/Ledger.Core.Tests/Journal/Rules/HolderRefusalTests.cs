@@ -95,7 +95,7 @@ public sealed class HolderRefusalTests
         storage to= from=2026-01-01                        | NotAccepted  | the storage needs a name
         storage to=fridge from=2026-01-01                  | NotAccepted  | the first day of opening cannot be before the day of the move
         storage to=fridge                                  | -            |
-        exposure-index what=syrup/1 index=0                         | NotAccepted  | syrup is no film and has no exposure index
+        exposure-index what=syrup/1 index=0                         | NotAccepted  | syrup is not film, and only film has an exposure index
         exposure-index index=0                                      | NotAccepted  | the exposure index must be from 1 to 100000
         exposure-index index=64                                     | -            |
         opening what=fen80/2 envelopes=7                  | NotAccepted  | do not lie in 7 envelopes of the same size

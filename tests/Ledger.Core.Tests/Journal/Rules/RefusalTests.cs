@@ -35,7 +35,7 @@ public sealed class RefusalTests
         item pack=0sheet                                     | NotAccepted   | the pack of ortho16 must be more than nothing
         item                                                 | NotAccepted   | ortho16 is film and needs a format
         item format=120                                      | NotAccepted   | ortho16 in 120 is counted in rolls, not sheets
-        item kind=supply format=8x10                         | NotAccepted   | ortho16 is no film, so it has no format
+        item kind=supply format=8x10                         | NotAccepted   | ortho16 is a supply, and only film and paper have a format
         item format=8x10 weight=0                            | NotAccepted   | the fixer factor of ortho16 must be from 0.1 to 10
         item format=8x10 capacity=0                          | NotAccepted   | the capacity of ortho16 must be more than nothing
         item format=8x10 capacity=2000                       | NotAccepted   | the capacity of ortho16 needs its basis
@@ -56,7 +56,7 @@ public sealed class RefusalTests
         delivery item=nothing packs=0 price=-1                | Unknown       | there is no item "nothing"; known: fen80, reed400
         delivery item=fen80 packs=0 price=-1                 | NotAccepted   | the packs of fen80 must be more than 0 and at most 10000, not 0
         delivery item=fen80 packs=10001 price=-1             | NotAccepted   | not 10001
-        delivery item=fen80 packs=0.5 price=1                | NotAccepted   | 0.5 packs of 25 sheets are no whole number of sheets
+        delivery item=fen80 packs=0.5 price=1                | NotAccepted   | 0.5 packs of 25 sheets do not give whole sheets
         delivery item=fen80 expires=2201-01-01 price=-1      | NotAccepted   | the expiry date of fen80 must lie between 1900 and 2200
         delivery item=fen80 price=-1                         | NotAccepted   | the price of fen80 cannot be negative: -1
         delivery item=fen80 discount=-1                      | NotAccepted   | the discount cannot be negative
@@ -65,7 +65,7 @@ public sealed class RefusalTests
         delivery item=fen80 price=10 rate=0                  | NotAccepted   | the rate must be more than 0
         delivery item=fen80 price=10 discount=11             | NotAccepted   | the discount, 11.00, is more than the 10.00 that the goods cost
         delivery item=fen80 price=9000000000000 packs=2      | NotAccepted   | a figure is too large to be kept exactly
-        delivery item=fen80 price=10 currency=euro           | NotAccepted   | "euro" is no currency code
+        delivery item=fen80 price=10 currency=euro           | NotAccepted   | "euro" is not a currency code
         delivery item=fen80 price=150                        | -             |
         - an opening
         opening what=fen80/9                                | Unknown       | there is no container "fen80/9"
@@ -80,14 +80,14 @@ public sealed class RefusalTests
         bath bath=f1 item=nothing                            | AlreadyThere  | there was a bath f1 already
         bath bath=F0 item=nothing                            | AlreadyThere  | there was a bath F0 already
         bath bath=F3 item=nothing ml=0                       | Unknown       | there is no item "nothing"
-        bath bath=F3 item=gloves ml=0                        | NotAccepted   | gloves is no chemical, so no bath can be mixed from it
+        bath bath=F3 item=gloves ml=0                        | NotAccepted   | gloves is not a chemical, so a bath cannot be mixed from it
         bath bath=F3 item=stop ml=0                          | NotAccepted   | the working volume must be more than nothing
         bath bath=F3 item=stop                               | NotAccepted   | stop has no usual dilution; say it, such as 1+4
         bath bath=F3 item=stop dilution=1+19                 | NotAccepted   | stop is kept in g; say how much of it was used
         bath bath=F3 item=stop dilution=1+19 amount=30ml     | NotAccepted   | stop is kept in g, not in ml
         bath bath=F3 after=F9                                | Unknown       | there is no bath "F9" in use; known: F1, F2, P1
         bath bath=F3 after=F0                                | Unknown       | there is no bath "F0" in use
-        bath bath=F3 after=F1                                | NotAccepted   | bath F2 already stands second after F1
+        bath bath=F3 after=F1                                | NotAccepted   | bath F1 has a second bath already: F2
         bath bath=F3 after=P1                                | WrongMaterial | bath P1 is for paper; film and paper never share a pair
         bath bath=F3 after=F2 date=2026-01-31                | NotAccepted   | bath F2 was mixed on 2026-02-01, after 2026-01-31
         bath bath=F3 capacity=0                              | NotAccepted   | the capacity of F3 must be more than nothing
@@ -103,12 +103,12 @@ public sealed class RefusalTests
         session session=S2 process=none                      | Unknown       | there is no process "none"; known: pm
         session session=S2                                   | NotAccepted   | a session needs at least one line of sheets
         session session=S2 line=nothing:0                    | Unknown       | there is no item "nothing"
-        session session=S2 line=stop:0                       | NotAccepted   | stop is no film and cannot be developed
+        session session=S2 line=stop:0                       | NotAccepted   | stop is a chemical and cannot be developed; name a film
         session session=S2 line=fen80:0                     | NotAccepted   | the sheets of fen80 must be from 1 to 1000, not 0
         session session=S2 line=fen80:1001                  | NotAccepted   | must be from 1 to 1000, not 1001
         session session=S2 line=fen80:60 bath=F9            | Unknown       | there is no bath "F9" in use
         session session=S2 line=fen80:60 bath=P1            | WrongMaterial | bath P1 is for paper; film never goes through it
-        session session=S2 line=fen80:60 bath=F2            | NotAccepted   | bath F2 stands second; name the first one of the pair, F1
+        session session=S2 line=fen80:60 bath=F2            | NotAccepted   | bath F2 is the second bath of a pair; name the first, F1
         session session=S2 line=fen80:60 date=2026-01-31    | NotAccepted   | process pm needs a bath of fix; none is in use
         session session=S2 line=fen80:60:3000ml             | MoreThanHeld  | syrup holds 1975 ml
         session session=S2 line=fen80:60                    | MoreThanHeld  | fen80 holds 46 sheets on 2026-03-15, and 60 sheets
@@ -120,9 +120,9 @@ public sealed class RefusalTests
         - a discard
         discard what=nothing reason=_                        | NotAccepted   | a reason is needed
         discard what=nothing                                 | Unknown       | there is no container "nothing"
-        discard what=F1 quantity=100ml                       | NotAccepted   | F1 is a bath and is poured out whole
+        discard what=F1 quantity=100ml                       | NotAccepted   | F1 is a bath, which is discarded whole; leave the quantity out
         discard what=F1 date=2026-01-31                      | NotAccepted   | bath F1 was mixed on 2026-02-01, after 2026-01-31
-        discard what=fen80                                  | NotAccepted   | say how much of fen80 is thrown away
+        discard what=fen80                                  | NotAccepted   | say how much of fen80 is discarded
         discard what=fen80 quantity=2ml                     | NotAccepted   | fen80 is kept in sheets, not in ml
         discard what=fen80 quantity=0sheet                  | NotAccepted   | the quantity of fen80 must be more than nothing
         discard what=fen80 quantity=47sheet                 | MoreThanHeld  | fen80 holds 46 sheets
@@ -141,7 +141,7 @@ public sealed class RefusalTests
         undo entry=99                                  | Unknown       | there is no entry 99
         undo entry=22                                  | NotAccepted   | entry 22 is an undo itself
         undo entry=21                                  | AlreadyThere  | entry 21 was taken back by entry 22 already
-        undo entry=1                                   | NotAccepted   | entry 1 defines an item; define it anew instead
+        undo entry=1                                   | NotAccepted   | entry 1 defines an item; define it again instead
         undo entry=7                                   | NotAccepted   | entry 7 defines a process
         undo entry=14                                  | DependedOn    | been used since; take back entry 19 first
         undo entry=8                                   | DependedOn    | fen80/1 has been used since; take back the later entries first

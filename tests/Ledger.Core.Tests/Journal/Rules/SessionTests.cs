@@ -128,13 +128,13 @@ public sealed class SessionTests
     {
         _ledger.Post("session line=fen80:37:1ml date=2026-02-02");
         var posting = _ledger.Post("session session=S2 line=fen80:1:30ml");
-        Assert.Equal(["bath F1 would be at 3040 sq in of 3000 sq in (own): mix a new one first"], posting.Remarks);
+        Assert.Equal(["bath F1 would be at 3040 sq in of 3000 sq in (own): mix a fresh one first"], posting.Remarks);
 
         var old = new InMemoryLedger(new(2026, 6, 1));
         foreach (var known in Shelves.WithBath().All)
             old.Post(known.Entry);
         Assert.Equal(
-            ["bath F1 was good until 2026-04-02; it is 120 days old"], old.Post("session line=fen80:1:30ml date=2026-06-01").Remarks);
+            ["bath F1 was good until 2026-04-02 and is 120 days old"], old.Post("session line=fen80:1:30ml date=2026-06-01").Remarks);
     }
 
     [Fact]
