@@ -139,10 +139,11 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
         {
             BathCure.None => "",
             BathCure.Mix => $"discard {bath.Code} and mix {fresh}",
-            BathCure.Rotate => $"rotate the pair: discard {bath.Code}, move {second!.Code} up to first place, and mix {fresh} as the second",
-            BathCure.MixPair => $"{(holdings.IsAtCeiling(second!) ? $"the pair has been rotated {second!.Rotations} times, the ceiling is "
-                + $"{holdings.Settings.RotationCeiling}" : $"{second!.Code} does not do either")}: discard both and mix {fresh} twice",
-            _ => $"a fresh {(second is null ? "bath" : "pair")} of that size would not do either, it takes {bath.TotalCapacity!.Value.ToText(style)}: "
+            BathCure.Rotate => $"rotate the pair: discard {bath.Code}, move {second!.Code} up, and mix {fresh} as the new second bath",
+            BathCure.MixPair => (holdings.IsAtCeiling(second!)
+                ? $"the pair was rotated {second!.Rotations} of {holdings.Settings.RotationCeiling} times" : $"{second!.Code} cannot be used either")
+                + $"; discard both baths and mix a fresh pair: mix {fresh}, twice",
+            _ => $"a fresh {(second is null ? "bath" : "pair")} of that size takes {bath.TotalCapacity!.Value.ToText(style)}: "
                 + $"split the session into {Share.UpTo(load.Hundredths, 1, bath.TotalCapacity.Value.Hundredths)}, or mix "
                 + $"{(second is null ? "a larger bath" : "a larger pair")}, {Fresh(bath, Larger(bath, load))}{(second is null ? "" : " each")}"
                 + Other(bath, load),
@@ -157,8 +158,8 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
     {
         var style = holdings.Settings.Style;
         return holdings.Item(bath.Item)?.Unit == Unit.Millilitre
-            ? $"{volume.ToText(style)} of {bath.Item} {bath.Dilution} fresh ({Quantity.Of(bath.Dilution.SourceIn(volume)).ToText(style)})"
-            : $"{volume.ToText(style)} of {bath.Item} fresh";
+            ? $"{volume.ToText(style)} of {bath.Item} {bath.Dilution} ({Quantity.Of(bath.Dilution.SourceIn(volume)).ToText(style)})"
+            : $"{volume.ToText(style)} of {bath.Item}";
     }
 
     /// <summary>Another bath in use that takes part of the session.</summary>

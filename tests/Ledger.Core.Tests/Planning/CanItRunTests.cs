@@ -48,11 +48,11 @@ public sealed class CanItRunTests
         ledger.Post("session session=S9 line=fen80:4");
         var plan = Plan(ledger, 4);
         Assert.Equal("F1 would be at 640 sq in of 400 sq in (own)", plan.Baths[0].Word);
-        Assert.StartsWith("rotate the pair: discard F1, move F2 up to first place, and mix 200 ml of fix 1+4 fresh (40 ml) as the second", plan.Baths[0].Proposal, StringComparison.Ordinal);
+        Assert.StartsWith("rotate the pair: discard F1, move F2 up, and mix 200 ml of fix 1+4 (40 ml)", plan.Baths[0].Proposal, StringComparison.Ordinal);
         Assert.Contains(plan.Advice, sentence => sentence.StartsWith("F1 would be at", StringComparison.Ordinal));
 
         ledger.Post("setting setting=rotation-ceiling value=0");
-        Assert.Contains("the ceiling is 0: discard both", Plan(ledger, 4).Baths[0].Proposal, StringComparison.Ordinal);
+        Assert.Contains("the pair was rotated 0 of 0 times; discard both baths and mix a fresh pair", Plan(ledger, 4).Baths[0].Proposal, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -20,8 +20,8 @@ public sealed class RightCureTests
         var bath = Plan(ledger, 48).Baths[0];
         Assert.Equal(BathCure.Split, bath.Cure);
         Assert.Equal(
-            "a fresh pair of that size would not do either, it takes 3000 sq in: split the session into 2, or mix a larger pair, "
-            + "2000 ml of fix 1+4 fresh (400 ml) each", bath.Proposal);
+            "a fresh pair of that size takes 3000 sq in: split the session into 2, or mix a larger pair, "
+            + "2000 ml of fix 1+4 (400 ml) each", bath.Proposal);
         ledger.Post("bath bath=F9 date=2026-02-01");
         Assert.EndsWith(
             "; or develop what F9 still takes, 3000 sq in, in a session of its own", Plan(ledger, 48, bath: "F1").Baths[0].Proposal,
