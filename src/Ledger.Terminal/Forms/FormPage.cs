@@ -62,6 +62,10 @@ internal sealed class FormPage : Page
 
     public override string Heading => _form.Title;
 
+    public override string Example => _form.Example;
+
+    public override IEnumerable<string> Labels => _form.Fields.SelectMany(one => new[] { one.Label, one.Hint });
+
     public override IReadOnlyList<string> Purpose =>
     [
         .. _form.Purpose,

@@ -48,6 +48,9 @@ internal class KindForm : FormModel
     public override IReadOnlyList<string> Purpose => [_kind.Purpose, .. _kind.Details, .. ChemistryCautions.Rest(_kind)];
 
     /// <inheritdoc/>
+    public override string Example => $"As a command: trayledger record {_kind.Name} {_kind.Example}";
+
+    /// <inheritdoc/>
     public override IReadOnlyList<string> Cautions => ChemistryCautions.Of(_kind, Written(), Holdings);
 
     /// <inheritdoc/>

@@ -50,6 +50,10 @@ internal sealed class TablePage : Page
 
     public override string Headline => _model.Headline;
 
+    public override string Example => _model.Example.Does;
+
+    public override IEnumerable<string> Labels => _model.Columns.Select(column => column.Heading);
+
     public override IReadOnlyList<string> Purpose => [.. _model.Purpose, ColumnFit.Sentence(_model.Columns)];
 
     public override IReadOnlyList<ScreenAction> Actions =>

@@ -46,7 +46,7 @@ internal sealed class ShowJugs(Workbench bench) : ShowCommand<IReadOnlyList<Wast
             json.WriteStartObject();
             json.WriteString("jug", jug.Code);
             json.WriteString("contents", jug.Contents);
-            json.WriteString("waste", jug.Waste.Name());
+            json.WriteString("wasteKind", jug.Waste.Name());
             json.WriteQuantity("size", jug.Size);
             json.WriteQuantity("held", jug.Held);
             json.WriteDate("startedOn", jug.StartedOn);
