@@ -3,6 +3,8 @@ using System.Globalization;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
+using Ledger.Core.Measures;
+using Ledger.Core.Tracing;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
 
@@ -16,6 +18,7 @@ internal static class Ratios
         ["reading"] = _ => ReadingRatios(),
         ["costs"] = _ => CostRatio(),
         ["reorder"] = _ => ReorderRatio(),
+        ["trace"] = _ => TraceRatio(),
         ["import"] = _ => ImportRatio(),
         ["past"] = _ => PastRatios(),
         ["screens"] = binary => ScreenKeys.Ratios(Path.GetFullPath(binary)),
@@ -41,6 +44,35 @@ internal static class Ratios
         yield return Ratio("sessions page, 1,000,000 movements : 10,000", () => large.Sessions(large.Today, null, 200), () => small.Sessions(small.Today, null, 200), 50, "1.5");
         File.Delete(small.Path);
         File.Delete(large.Path);
+    }
+
+    /// <summary>The last sheet of a ledger far larger than a lifetime, whose one box, bottle and bath every session shares.</summary>
+    private static IEnumerable<string> TraceRatio()
+    {
+        using var large = BigLedger.WithMovements(1_000_000);
+        using var demo = LedgerFile.Open(BigLedger.NewPath(), BigLedger.Clock);
+        Require(demo.Import(DemoYear.Read(demo.Today), dryRun: false, null, default));
+        Require(large.Import(
+            [
+                new SessionLog
+                {
+                    Key = "last", Date = large.Today, Session = "last", Process = "film", Bath = "F1", Anyway = true,
+                    Lines = [new() { Item = "fen80", Sheets = 4, Developer = Volume.FromMillilitres(25) }],
+                },
+            ], dryRun: false, null, default));
+        var (last, shown) = ($"#{large.HoldingsOn(large.Today).Film.LastSheet}", $"#{demo.HoldingsOn(demo.Today).Film.LastSheet}");
+        yield return Ratio(
+            "`trace` of a sheet, 1,000,000 movements : `show sheet`, demo year",
+            () => new TraceReading(last, large.Named(last, large.Today), large, bath => large.Bath(bath, large.Today), large.Today),
+            () => demo.Story(shown, demo.Today), 30, "3");
+        File.Delete(large.Path);
+        File.Delete(demo.Path);
+    }
+
+    private static void Require(ImportOutcome outcome)
+    {
+        if (outcome.Refused.Count > 0)
+            throw new InvalidOperationException(outcome.Refused[0].Refusal.Sentence);
     }
 
     /// <summary>The costs of one year: what the nine others hold must not matter.</summary>
