@@ -62,6 +62,7 @@ internal static class Program
             new BackUpCommand(bench),
             new DemoCommand(bench),
             new CompletionCommand(bench),
+            new HelpCommand(bench),
             new ManualCommand(bench, Details),
         };
         Help.AddTo(root, Details, bench.Around.Width);

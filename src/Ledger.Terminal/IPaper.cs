@@ -31,4 +31,13 @@ public interface IPaper
 
     /// <summary>The wall card.</summary>
     string WallCard();
+
+    /// <summary>A table as CSV, as an export writes it.</summary>
+    /// <param name="headings">The columns.</param>
+    /// <param name="rows">The rows, each with a cell for every column.</param>
+    string Csv(IReadOnlyList<string> headings, IReadOnlyList<IReadOnlyList<string>> rows);
+
+    /// <summary>Writes a text into a file that is not there yet.</summary>
+    /// <returns>Whether it was written, and where it lies or why there is none.</returns>
+    (bool IsKept, string Sentence) Keep(string text, string path);
 }

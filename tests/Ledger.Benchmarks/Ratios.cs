@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Measures;
@@ -19,6 +20,7 @@ internal static class Ratios
         ["reorder"] = _ => ReorderRatio(),
         ["trace"] = _ => TraceRatio(),
         ["import"] = _ => ImportRatio(),
+        ["past"] = _ => PastRatios(),
         ["screens"] = binary => ScreenKeys.Ratios(Path.GetFullPath(binary)),
         ["native"] = binary => NativeRatios(Path.GetFullPath(binary)),
     };
@@ -123,6 +125,53 @@ internal static class Ratios
             $"| import of {lines:N0} session lines : sqlite3 shell inserting the same rows | {import / insert:0.0} ({import.TotalSeconds:0.0} s : {insert.TotalSeconds:0.0} s) | 4 |");
         foreach (var path in new[] { ours, shells, script })
             File.Delete(path);
+    }
+
+    /// <summary>What putting the past right costs, against posting: twenty years of sessions, three in each week.</summary>
+    private static IEnumerable<string> PastRatios()
+    {
+        const int sessions = 3_000;
+        var path = BigLedger.NewPath();
+        using (var ledger = BigLedger.WithStock(path))
+        {
+            var file = CsvImport.Read(
+                "sessions", BigLedger.SessionsCsv(sessions * 4, sessionsADay: 0.41m), ReadingTerms.Of(ledger.HoldingsOn(ledger.Today), ledger.Today));
+            var start = Stopwatch.GetTimestamp();
+            ledger.Import(file.Entries.Select(sourced => sourced.Entry), dryRun: false, null, default);
+            var import = Stopwatch.GetElapsedTime(start);
+            using var again = LedgerFile.Open(BigLedger.NewPath(), BigLedger.Clock);
+            var lines = ledger.SaidLines();
+            start = Stopwatch.GetTimestamp();
+            var joined = again.Join(lines, dryRun: false);
+            var derived = Stopwatch.GetElapsedTime(start);
+            if (joined.Refusal is { } refusal)
+                throw new InvalidOperationException(refusal);
+            yield return string.Create(
+                CultureInfo.InvariantCulture,
+                $"| deriving {sessions:N0} sessions of four lines : importing them | {derived / import:0.00} ({derived.TotalSeconds:0.0} s : {import.TotalSeconds:0.0} s) | 1 |");
+            File.Delete(again.Path);
+            var last = ledger.Journal(ledger.Today, null, 60).Where(entry => entry.Kind == "session").ToList()[11];
+            var turn = 0;
+            yield return Ratio(
+                "amending a session of last month in twenty years : posting a count",
+                () => Accept(ledger.Post(new Amendment
+                {
+                    Key = $"amend-{++turn}", Date = ledger.Today, Number = last.Number, Reason = "benchmark", Changes = [new(0, "note", $"{turn}")],
+                })),
+                () => Accept(ledger.Post(new StockCount
+                {
+                    Key = $"count-{++turn}", Date = ledger.Today, What = "gloves", Reason = "benchmark", Anyway = true,
+                    Found = new(1000 + (turn % 7), Core.Measures.Unit.Piece),
+                })), 15, "10");
+        }
+
+        File.Delete(path);
+    }
+
+    private static void Accept(PostOutcome outcome)
+    {
+        if (outcome is NotPosted { Refusal: var refusal })
+            throw new InvalidOperationException(refusal.Sentence);
     }
 
     private static IEnumerable<string> NativeRatios(string binary)

@@ -33,10 +33,10 @@ public static class CostSlices
     /// <summary>The parts of what one film cost; what belongs to no film is in none of them.</summary>
     /// <param name="reading">The costs of the period.</param>
     /// <param name="grouping">What it is divided by.</param>
-    /// <param name="film">The film's code; null for everything.</param>
-    public static IReadOnlyList<CostSlice> Of(CostReading reading, CostGrouping grouping, string? film)
+    /// <param name="film">The film's or paper's account; null for everything.</param>
+    public static IReadOnlyList<CostSlice> Of(CostReading reading, CostGrouping grouping, FilmAccount? film)
     {
-        bool IsAsked(string item) => film is null || item.Equals(film, StringComparison.OrdinalIgnoreCase);
+        bool IsAsked(string item) => film is null || item.Equals(film.Item, StringComparison.OrdinalIgnoreCase);
         var parts = new Dictionary<Key, Part>();
         foreach (var sheet in reading.Sheets.Where(sheet => IsAsked(sheet.Item)))
             In(grouping switch
@@ -50,15 +50,15 @@ public static class CostSlices
                     new($"{sheet.Item} {(sheet.Number.Length > 0 ? sheet.Number : "without a number")}"),
                 _ => Time(sheet.Date, grouping),
             }).Sheets.Add(sheet);
-        foreach (var print in reading.Facts.Prints.Where(_ => film is null))
+        foreach (var (entry, date, cost) in film?.PrintsBySession ?? [.. reading.Facts.Prints.Select(print => (print.Entry, print.Date, print.Total))])
             In(grouping switch
             {
-                CostGrouping.Film or CostGrouping.Process or CostGrouping.Developer or CostGrouping.Number =>
-                    new(Printing) { IsLast = true },
-                CostGrouping.Bath => Named(print.Baths is [var first, ..] ? first.Share.Bath : "", "no bath"),
-                CostGrouping.Session => new($"{Printing} {print.Session}", print.Date, print.Entry),
-                _ => Time(print.Date, grouping),
-            }).Prints += print.Total;
+                CostGrouping.Film => film is null ? new(Printing) { IsLast = true } : new(film.Item),
+                CostGrouping.Process or CostGrouping.Developer or CostGrouping.Number => new(Printing) { IsLast = true },
+                CostGrouping.Bath => Named(Print(entry) is { Baths: [var first, ..] } ? first.Share.Bath : "", "no bath"),
+                CostGrouping.Session => new($"{Printing} {Print(entry)?.Session}", date, entry),
+                _ => Time(date, grouping),
+            }).Prints += cost;
         foreach (var loss in reading.Facts.Losses.Where(loss => IsAsked(loss.Item)))
             In(grouping switch
             {
@@ -83,6 +83,8 @@ public static class CostSlices
         ];
 
         Part In(Key key) => parts.TryGetValue(key, out var part) ? part : parts[key] = new();
+
+        PrintUse? Print(long entry) => reading.Facts.Prints.FirstOrDefault(print => print.Entry == entry);
     }
 
     private static Key Named(string name, string otherwise) => name.Length > 0 ? new(name)

@@ -397,7 +397,7 @@ public sealed class Holdings
             OwnSuspicion = SuspicionOf(container.Place),
             Lot = container.Lot with { Suspicion = SuspicionOf(container.Lot.Id) },
             FormulaLimits = container.Lot.Formula == item.Formula ? null : _formulas.GetValueOrDefault((item.Id, container.Lot.Formula)),
-            Cold = new([.. container.Places.Select(place => new ColdStay(place.Since, _settings.ColdDaysAYear(place.Name)))], AsOf),
+            Cold = new([.. container.Places.Select(place => new ColdStay(place.Since, _settings.ColdDaysAYear(item, place.Name)))], AsOf),
         }
         : container;
 

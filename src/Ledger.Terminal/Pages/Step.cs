@@ -35,6 +35,19 @@ internal sealed record ReadStep(string Title, IReadOnlyList<Block> Blocks) : Ste
 /// <param name="Number">Its number.</param>
 internal sealed record EntryStep(long Number) : Step;
 
+/// <summary>It is asked what is to be copied of a page, and where to.</summary>
+/// <param name="Source">What can be copied.</param>
+internal sealed record CopyStep(CopySource Source) : Step;
+
+/// <summary>A text goes into the terminal's clipboard.</summary>
+/// <param name="Text">The text.</param>
+internal sealed record ClipboardStep(string Text) : Step;
+
+/// <summary>A text goes into a file.</summary>
+/// <param name="Text">The text.</param>
+/// <param name="File">The file.</param>
+internal sealed record FileStep(string Text, string File) : Step;
+
 /// <summary>The table has changed and is drawn anew.</summary>
 internal sealed record RedrawStep : Step;
 

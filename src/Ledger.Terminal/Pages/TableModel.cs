@@ -23,6 +23,9 @@ internal abstract class TableModel(ILedger ledger)
     /// <summary>What the screen is for, in sentences; the help shows it.</summary>
     public abstract IReadOnlyList<string> Purpose { get; }
 
+    /// <summary>An example from the demo year, which the help shows and a test types.</summary>
+    public virtual WorkedExample Example { get; } = new("", "", "");
+
     /// <summary>What is said when there is no row.</summary>
     public abstract string Empty { get; }
 

@@ -41,6 +41,10 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new(
+        "d", "D on F4 opens the form that discards it: expired, into jug J2. Below the line stands what changes.", "in use -> discarded");
+
+    /// <inheritdoc/>
     public override string Empty => "No bath is in use. Press B to mix one.";
 
     /// <inheritdoc/>

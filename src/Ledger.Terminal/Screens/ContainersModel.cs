@@ -28,6 +28,10 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new(
+        "c", "C on fen80/6 opens the form that records how many sheets are really in the box.", "Count");
+
+    /// <inheritdoc/>
     public override string Empty => $"Nothing is left of {item}. Press R to record a delivery.";
 
     /// <inheritdoc/>

@@ -41,6 +41,9 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new("g", "G divides the costs by session, year or film in turn.", "Costs");
+
+    /// <inheritdoc/>
     public override string Empty => $"Nothing was used in {period.Name}.";
 
     /// <inheritdoc/>

@@ -46,6 +46,9 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new("g", "G divides the costs of the last 12 months by month.", "by month");
+
+    /// <inheritdoc/>
     public override string Empty => $"No film was developed in {Period.Name}. V shows another period.";
 
     /// <inheritdoc/>

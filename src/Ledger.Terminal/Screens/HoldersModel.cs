@@ -30,6 +30,10 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new(
+        "\n", "Enter on E01 shows the two exposed sheets in it, with their subject.", "kiln from the north side");
+
+    /// <inheritdoc/>
     public override string Empty => "No holder is registered. Press N to register one.";
 
     /// <inheritdoc/>

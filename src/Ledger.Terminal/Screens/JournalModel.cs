@@ -43,6 +43,10 @@ internal sealed class JournalModel : TableModel
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new(
+        "u", "U on the last entry opens the form that takes it back. It stays in the journal, marked as taken back.", "Undo entry");
+
+    /// <inheritdoc/>
     public override string Empty => _about is null ? TodayModel.NoItems : $"No entry about {_about.Name} was kept.";
 
     /// <inheritdoc/>

@@ -26,6 +26,9 @@ internal sealed class SessionSheetsModel(ILedger ledger, string session) : Table
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new("k", "K on the first sheet opens the form that names its negative a keeper.", "eeper");
+
+    /// <inheritdoc/>
     public override string Empty => "Rolls are counted; they have no numbers and no stories of their own.";
 
     /// <inheritdoc/>

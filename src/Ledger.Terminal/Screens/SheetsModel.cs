@@ -26,6 +26,9 @@ internal sealed class SheetsModel(ILedger ledger, string place) : TableModel(led
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new("x", "X opens the form that notes an exposure.", "xposure");
+
+    /// <inheritdoc/>
     public override string Empty => "Nothing is in it any more.";
 
     /// <inheritdoc/>

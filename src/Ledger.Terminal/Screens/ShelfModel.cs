@@ -45,6 +45,10 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new(
+        "\n", "Enter on fen80 shows its two boxes, each with the day until which it is good.", "fen80/6");
+
+    /// <inheritdoc/>
     public override string Empty => TodayModel.NoItems;
 
     /// <inheritdoc/>

@@ -30,7 +30,8 @@ internal sealed record CostsShown(CostReading Costs, string? Film)
     /// <summary>The account of that film; null for all.</summary>
     public FilmAccount? Account { get; init; }
 
-    public IReadOnlyList<CostSlice> Slices => Grouping is { } grouping ? CostSlices.Of(Costs, grouping, Film) : [];
+    /// <summary>The parts of the period, or of what that film or paper cost.</summary>
+    public IReadOnlyList<CostSlice> Slices => Grouping is { } grouping ? CostSlices.Of(Costs, grouping, Account) : [];
 
     /// <summary>The items of <see cref="Revaluation"/> that were asked for.</summary>
     public IEnumerable<ItemValue> StockShown => (Revaluation?.Items ?? []).Where(

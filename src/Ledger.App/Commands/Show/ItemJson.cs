@@ -96,6 +96,9 @@ internal static class ItemJson
         foreach (var part in item.OtherParts)
             json.WriteStringValue(part);
         json.WriteEndArray();
+        json.WriteFigure("freezerDays", item.FreezerDays);
+        json.WriteFigure("fridgeDays", item.FridgeDays);
+        json.WriteFigure("thawHours", item.ThawHours);
         json.WriteFigure("leadTimeDays", item.LeadTimeDays);
         json.WriteFigure("serviceLevel", item.ServiceLevel);
         json.WriteQuantity("minimumOnHand", item.MinimumOnHand);

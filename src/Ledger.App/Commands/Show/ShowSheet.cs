@@ -18,7 +18,9 @@ internal sealed class ShowSheet : ShowCommand<SheetStory>
         "sheet", Text.NotEmpty, "a negative's number such as 2025-014, a sheet's such as #12, or a holder side for the last sheet in it");
 
     public ShowSheet(Workbench bench)
-        : base(bench, "sheet", "Shows one sheet's story: box, holder, exposure, session, the sheets beside it, cost, negative number.") =>
+        : base(bench, "sheet", "Shows one sheet's story: box, holder, exposure, session, the sheets beside it, cost, negative number.", """
+            Example: trayledger show sheet 2025-014
+            """) =>
         Arguments.Add(_sheet);
 
     protected override SheetStory Read(View view, ParseResult parse)

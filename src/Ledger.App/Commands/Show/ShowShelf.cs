@@ -11,7 +11,7 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show shelf: all items and their containers.</summary>
 internal sealed class ShowShelf(Workbench bench)
     : ShowCommand<IReadOnlyList<ShelfReading>>(bench, "shelf",
-        "Shows every item on hand, and every box and bottle with the day until which it is good.")
+        "Shows every item on hand, and every box and bottle with the day until which it is good.", "Example: trayledger show shelf --as-of 2026-01-01")
 {
     protected override IReadOnlyList<ShelfReading> Read(View view, ParseResult parse) =>
     [

@@ -210,11 +210,12 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
         var container = Now(draw.From);
         Add(new Movement(container.Lot.Id, container.Place, to, draw.Quantity.Base, draw.Cost));
         var isWhole = draw.Quantity == container.Size;
+        if (to != Places.Discarded && to != Places.LostOrGained)
+            DoubtTheCold(container);
         var isOpen = container.OpenedOn is { } opened && opened <= Date;
         if (!isOpen && !(isWhole && to == Places.Discarded))
         {
             Add(new ContainerOpened(container.Place));
-            RemarkOnCold(container);
             container = container with { OpenedOn = Date };
         }
 
@@ -223,14 +224,20 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
         Touch(container.Less(draw.Quantity, draw.Cost));
     }
 
-    /// <summary>A box that is opened straight from the freezer, or too soon after the cold, sweats.</summary>
-    public void RemarkOnCold(Container container)
+    /// <summary>
+    /// Film that is opened, loaded or drawn straight from the freezer, or too soon after it, sweats and is lost: that is asked about.
+    /// </summary>
+    public void DoubtTheCold(Container container)
     {
-        if (Item(container.Lot.Item).Kind == ItemKind.Film && Keeping.ColdPlaces.Of(container.Storage) == Keeping.Coldness.Freezer)
-            Remark($"{container.Code} is kept in the {container.Storage}: let it warm up closed before it is opened, or it sweats, and film "
-                + "that has sweated is lost. If it has been taken out, enter where it is kept now");
-        if (container.OpensFrom is { } warm && Date < warm)
-            Remark($"{container.Code} came out of the cold and should not be opened before {Dates.Text(warm)}");
+        var item = Item(container.Lot.Item);
+        if (item.Kind != ItemKind.Film)
+            return;
+        var hours = Holdings.Settings.ThawHours(item, container.Storage, "");
+        if (Keeping.ColdPlaces.Of(container.Storage) == Keeping.Coldness.Freezer)
+            Doubt($"{container.Code} is kept in the {container.Storage}: film that is opened cold sweats and is lost, so it warms up closed for "
+                + $"{hours} hours first; if it has been taken out, record where it is kept now (`record storage {container.Code} --to shelf`)");
+        else if (container.OpensFrom is { } warm && Date < warm)
+            Doubt($"{container.Code} came out of the cold and should stay closed until {Dates.Text(warm)}, or it sweats");
     }
 
     public Posting ToPosting() => new(Entry, Summary, _movements, _facts, [.. Effects()], [.. _remarks.Distinct()]) { Names = _names };

@@ -20,7 +20,7 @@ internal static class OpeningRules
                     ? $"{container.Code} is open since {Dates.Text(day)}; open another, or correct that entry first"
                     : $"{container.Code} is no longer full, so it is open; open another");
         draft.Add(new ContainerOpened(container.Place));
-        draft.RemarkOnCold(container);
+        draft.DoubtTheCold(container);
         draft.Touch(container with { OpenedOn = draft.Date });
         draft.Summary = $"opened {container.Code}";
         if (opening.Envelopes is { } envelopes)
