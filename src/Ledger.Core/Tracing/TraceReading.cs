@@ -66,7 +66,7 @@ public sealed class TraceReading
         Back = [.. Steps(back, labels, bath)];
         if (start is [{ Kind: TraceKind.Sheet } sheet])
         {
-            Card = records.Cards([new SheetId(sheet.Id)], asOf).FirstOrDefault();
+            Card = records.Cards([new SheetId(sheet.Id)], asOf) is [var card, ..] ? card : null;
             var counts = new Dictionary<TraceNode, (int Sheets, bool AreMore)>();
             Back = [.. Back.Select(step => Counted(step, Count(step.Node, back, walk, counts)))];
             Mates = [.. Back.Where(step => step.Node.Kind == TraceKind.Batch)

@@ -60,7 +60,7 @@ public sealed class TraceWalk(ITraceRecords records, LocalDate asOf)
             isCut || frontier.Count > 0);
     }
 
-    private IReadOnlyList<TraceLink> Links(TraceNode node, bool isForward, int atMost) => !isForward ? _into[node]
+    private List<TraceLink> Links(TraceNode node, bool isForward, int atMost) => !isForward ? _into[node]
         : atMost < int.MaxValue ? _some.GetValueOrDefault(node, []) : _outOf[node];
 
     /// <summary>Asks once for all nodes that were not asked about before; whether some links were left out.</summary>
