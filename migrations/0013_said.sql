@@ -22,6 +22,7 @@ CREATE TABLE said_name (
     slot   TEXT NOT NULL COLLATE NOCASE,
     series TEXT NOT NULL COLLATE NOCASE,
     number INTEGER NOT NULL CHECK (number > 0),
+    digest TEXT NOT NULL,
     PRIMARY KEY (key, slot),
     UNIQUE (series, number)
 ) STRICT, WITHOUT ROWID;

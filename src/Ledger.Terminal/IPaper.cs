@@ -20,6 +20,15 @@ public interface IPaper
     /// <summary>The tally slip of a bath.</summary>
     string TallySlip(string bath);
 
+    /// <summary>What something came through, and what else came through that.</summary>
+    string Trace(string what);
+
+    /// <summary>What shares a fault, worst first, to be worked off with a pencil.</summary>
+    string CheckList(string what);
+
+    /// <summary>A list of the sheets that words find.</summary>
+    string Sheets(string words);
+
     /// <summary>The wall card.</summary>
     string WallCard();
 

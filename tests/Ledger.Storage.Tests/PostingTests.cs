@@ -117,4 +117,17 @@ public sealed class PostingTests : IDisposable
         });
         Assert.Empty(_file.Ledger.Check(null, default).Problems);
     }
+
+    /// <summary>The only bath that fits is written into the session: a bath mixed before it, and recorded late, leaves it where it was.</summary>
+    [Fact]
+    public void What_was_chosen_because_nothing_else_fitted_stays_chosen()
+    {
+        Some.Stock(_file);
+        var session = _file.Accept(Some.Session(bath: null, month: 4));
+        Assert.Equal("F1", Assert.IsType<SessionLog>(_file.Ledger.Said(session.Number)).Bath);
+        _file.Accept(Some.Bath("F2", month: 3));
+        Assert.Equal(320, Now.Bath("F1")!.Worked.SquareInches);
+        Assert.Equal(0, Now.Bath("F2")!.Worked.SquareInches);
+        Assert.Empty(_file.Ledger.Check(null, default).Problems);
+    }
 }

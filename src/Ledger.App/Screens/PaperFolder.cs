@@ -6,6 +6,7 @@ using Ledger.Core.Baths;
 using Ledger.Core.Journal;
 using Ledger.Core.Planning;
 using Ledger.Core.Stock;
+using Ledger.Core.Tracing;
 using Ledger.Exchange.Export;
 using Ledger.Exchange.Print;
 using Ledger.Storage.Files;
@@ -34,7 +35,7 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
         var holdings = Now;
         if (holdings.Plan(plan) is not { } kept)
             return $"There is no plan {plan} that is still open.";
-        return SessionPlanning.Of(kept.Request, holdings, kept.On > ledger.Today ? kept.On : ledger.Today) switch
+        return SessionPlanning.Of(kept.Request, holdings, kept.On > ledger.Today ? kept.On : ledger.Today, ledger) switch
         {
             Planned planned => Save(Pages.MixingSheet.Of(planned.Plan, kept.Name, holdings.Settings.Style), $"mixing-sheet-{kept.Name}"),
             NotPlanned not => $"{kept.Name} cannot be planned: {not.Refusal.Sentence}.",
@@ -75,6 +76,25 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
                 Pages.TallySlip.Of(
                     new BathReading(known, ledger.Today), holdings.Items.Where(item => item.Kind == ItemKind.Film), holdings.Settings.Style),
                 $"tally-slip-{known.Code}");
+    }
+
+    public string Trace(string what) => ledger.Named(what, ledger.Today) is not { Count: > 0 } start
+        ? $"There is nothing called {what}."
+        : Save(
+            TracePage.Of(new(what, start, ledger, bath => ledger.Bath(bath, ledger.Today), ledger.Today),
+                Now.Settings.Style), $"trace-{what}");
+
+    public string CheckList(string what) => ledger.Named(what, ledger.Today) is not { Count: > 0 } start
+        ? $"There is nothing called {what}."
+        : Save(Pages.CheckList.Of(new(what, start, ledger, Now, null)), $"check-list-{what}");
+
+    public string Sheets(string words)
+    {
+        var search = new SheetSearch { Words = [.. words.Split(' ', StringSplitOptions.RemoveEmptyEntries)] };
+        var found = ledger.Cards(search, ledger.Today).Where(search.Finds).ToList();
+        return found.Count == 0 ? "No sheet is like that."
+            : Save(TracePage.Of(words.Length > 0 ? $"Sheets: {words}" : "Sheets", found), words.Length > 0
+                ? $"sheets-{words}" : "sheets");
     }
 
     public string WallCard() => Save(Pages.WallCard.Of(Now), "wall-card");

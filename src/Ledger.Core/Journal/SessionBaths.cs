@@ -78,6 +78,10 @@ public sealed class SessionBaths(Holdings holdings, LocalDate day)
     public bool AreInUse(string named) => Names(named).All(name => holdings.Bath(name) is { } bath
         && holdings.WorkingBaths.Any(working => working.Place == bath.Place) && !holdings.IsSecond(bath) && bath.MixedOn <= day);
 
+    /// <summary>Whether a bath was taken that nobody named.</summary>
+    internal bool IsIncomplete(string? named, IReadOnlyList<Bath> baths) =>
+        baths.Select(bath => bath.Code).Except(Names(named), StringComparer.OrdinalIgnoreCase).Any();
+
     internal static string Typed(IEnumerable<Bath> baths) => string.Join(", ", baths.Select(bath => bath.Code));
 
     /// <summary>A name may hold a blank itself, so that one divides names only where there is no such bath.</summary>
@@ -91,7 +95,16 @@ public sealed class SessionBaths(Holdings holdings, LocalDate day)
     private static bool IsOf(string item, Bath bath) => item.Equals(bath.Item, StringComparison.OrdinalIgnoreCase);
 
     private IEnumerable<Bath> Fitting(string item) =>
-        holdings.WorkingBaths.Where(bath => bath.Material == BathMaterial.Film && IsOf(item, bath) && bath.MixedOn <= day);
+        holdings.WorkingBaths.Where(bath => bath.Material == BathMaterial.Film && IsOf(item, bath)
+            && bath.MixedOn <= day && IsClear(bath));
+
+    /// <summary>Whether nothing is suspected of a bath on the day, nor of the second one that the film goes through
+    /// after it.</summary>
+    private bool IsClear(Bath bath) => SuspicionOf(bath) is null;
+
+    private Suspicion? SuspicionOf(Bath bath) =>
+        new[] { bath.Suspicion, holdings.SecondAfter(bath)?.Suspicion }.FirstOrDefault(suspicion =>
+            suspicion?.Since <= day);
 
     private Bath Named(string name)
     {
@@ -101,6 +114,9 @@ public sealed class SessionBaths(Holdings holdings, LocalDate day)
         if (bath.MixedOn > day)
             throw new RefusedException(
                 RefusalKind.NotAccepted, $"bath {bath.Code} was mixed on {Dates.Text(bath.MixedOn)}, after {Dates.Text(day)}");
+        if (SuspicionOf(bath) is { } suspicion)
+            throw RefusedException.Suspect($"bath {bath.Code}", suspicion, bath.Suspicion is null
+                ? holdings.SecondAfter(bath)!.Code : bath.Code);
         return !holdings.IsSecond(bath) ? bath : throw new RefusedException(
             RefusalKind.NotAccepted, $"bath {bath.Code} is the second bath of a pair; name the first, {bath.PairedWith}");
     }

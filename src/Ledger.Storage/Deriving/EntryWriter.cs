@@ -72,15 +72,22 @@ internal sealed class EntryWriter(SqliteConnection connection)
     /// <summary>Whether the target of an undo counts, and the work that it gave to baths with it.</summary>
     private static void Count(SqliteConnection connection, long undo, int counts)
     {
-        connection.Execute(
-            "UPDATE entry SET counts = @counts WHERE id = (SELECT undoes FROM entry WHERE id = @undo)", new { undo, counts });
+        var target = connection.ExecuteScalar<long>(
+            "SELECT coalesce(max(t.id), 0) FROM entry e JOIN entry t ON t.id = e.undoes WHERE e.id = @undo AND t.counts <> @counts", new { undo, counts });
+        if (target == 0)
+            return;
+        if (counts == 0)
+            new UseByDay(connection).Take(target);
+        connection.Execute("UPDATE entry SET counts = @counts WHERE id = @target", new { target, counts });
+        if (counts == 1)
+            new UseByDay(connection).Add(target);
         connection.Execute(
             """
             UPDATE bath_total SET area = bath_total.area + @sign * w.area, weighted = bath_total.weighted + @sign * w.weighted
             FROM bath_work w
-            WHERE w.entry_id = (SELECT undoes FROM entry WHERE id = @undo) AND w.is_first = 1 AND w.place_id = bath_total.place_id
+            WHERE w.entry_id = @target AND w.is_first = 1 AND w.place_id = bath_total.place_id
             """,
-            new { undo, sign = counts == 1 ? 1 : -1 });
+            new { target, sign = counts == 1 ? 1 : -1 });
     }
 
     private void Say(Posting posting, Instant recordedAt, Position position, ReadingTerms terms)

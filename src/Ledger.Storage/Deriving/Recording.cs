@@ -31,7 +31,7 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
     /// <returns>What became of each. When any was refused, the caller rolls all back.</returns>
     public IReadOnlyList<PostOutcome> PostAll(IReadOnlyList<Entry> entries, Action<int> done)
     {
-        new Horizon(connection, _log).KeepDefinitions(() => Now, now);
+        new Horizon(connection, _log).KeepDefinitions(() => Now);
         var outcomes = new List<PostOutcome>();
         while (outcomes.Count < entries.Count)
         {

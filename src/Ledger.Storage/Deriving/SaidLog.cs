@@ -109,13 +109,29 @@ internal sealed class SaidLog(SqliteConnection connection)
     {
         foreach (var name in names)
             connection.Execute(
-                "INSERT INTO said_name (key, slot, series, number) VALUES (@key, @Slot, @Series, @Number) ON CONFLICT (key, slot) DO NOTHING",
-                new { key, name.Slot, name.Series, name.Number });
+                """
+                INSERT INTO said_name (key, slot, series, number, digest) VALUES (@key, @Slot, @Series, @Number, @digest)
+                ON CONFLICT (key, slot) DO NOTHING
+                """,
+                new { key, name.Slot, name.Series, name.Number, digest = DigestOf(key, name) });
     }
 
     /// <summary>The digest of a row after the one before it.</summary>
-    public static string DigestOf(Said said, string before) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(
-        string.Join('\n', before, said.RecordedAt, said.Key, said.Kind, said.About, said.Name, said.Date, $"{said.Ord}", said.Json))));
+    public static string DigestOf(Said said, string before) => Digest(
+        string.Join('\n', before, said.RecordedAt, said.Key, said.Kind, said.About, said.Name, said.Date, $"{said.Ord}", said.Json));
+
+    /// <summary>The digest of a name that was given. Names are added when they are needed, so that they are no part of the chain.</summary>
+    public static string DigestOf(string key, GivenName name) => Digest($"{key}\n{name.Slot}\n{name.Series}\n{name.Number}");
+
+    /// <summary>The names that are not as they were given: their keys.</summary>
+    public IEnumerable<(string Key, GivenName Name)> AlteredNames() => connection.Query<NameRow>(
+            "SELECT key AS Key, slot AS Slot, series AS Series, number AS Number, digest AS Digest FROM said_name ORDER BY key, slot")
+        .Select(row => (row, Name: new GivenName(row.Slot, row.Series, row.Number)))
+        .Where(one => DigestOf(one.row.Key, one.Name) != one.row.Digest).Select(one => (one.row.Key, one.Name));
+
+    internal sealed record NameRow(string Key, string Slot, string Series, long Number, string Digest);
+
+    private static string Digest(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
 
     private void Insert(Said said) => connection.Execute(
         """

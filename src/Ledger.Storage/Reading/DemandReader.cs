@@ -60,26 +60,13 @@ internal sealed class DemandReader(Snapshot snapshot)
         """,
         new { asOf = Dates.Text(asOf) });
 
-    /// <summary>
-    /// Film by the sheets that became negatives or rejects; everything else by what went from a container down the drain, into a bath, into a
-    /// stock solution or, as paper, into prints. A bath that is poured out was counted when it was mixed. The rows come as the journal has them,
-    /// each movement looked up once: to add them up by period costs the reader nothing, and SQLite a sort of them all.
-    /// </summary>
+    /// <summary>What was used, by the periods that end with the day.</summary>
     private IEnumerable<UseRow> Uses(LocalDate asOf, LocalDate oldest, int periodDays) => snapshot.Connection.Query<UseRow>(
         """
-        WITH standing AS MATERIALIZED (
-            SELECT e.id, CAST(julianday(@asOf) - julianday(e.date) AS INTEGER) / @periodDays AS ago
-            FROM entry e WHERE e.date BETWEEN @oldest AND @asOf AND e.undoes IS NULL AND NOT EXISTS (SELECT 1 FROM entry c WHERE
-                c.undoes = e.id))
-        SELECT l.item_id AS ItemId, e.ago AS Ago, s.sheets AS Quantity
-        FROM standing e CROSS JOIN session_sheets s ON s.entry_id = e.id JOIN lot l ON l.id = s.lot_id
-        WHERE s.fate IN ('negative', 'keeper', 'reject')
-        UNION ALL
-        SELECT f.item_id, e.ago, m.quantity
-        FROM standing e CROSS JOIN movement m ON m.entry_id = e.id CROSS JOIN container f ON f.place_id = m.from_place
-        WHERE m.to_place IN (4, 7, 8) OR EXISTS (SELECT 1 FROM bath b WHERE b.place_id = m.to_place)
+        SELECT item_id AS ItemId, CAST(julianday(@asOf) - julianday(date) AS INTEGER) / @periodDays AS Ago, sum(quantity) AS Quantity
+        FROM use_day WHERE date BETWEEN @oldest AND @asOf GROUP BY 1, 2
         """,
-        new { asOf = Dates.Text(asOf), oldest = Dates.Text(oldest), periodDays }, buffered: false);
+        new { asOf = Dates.Text(asOf), oldest = Dates.Text(oldest), periodDays });
 
     private static long[] Periods(FirstRow first, LocalDate asOf, LocalDate oldest, int periodDays)
     {

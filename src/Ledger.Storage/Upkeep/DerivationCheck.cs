@@ -27,6 +27,9 @@ internal static class DerivationCheck
                     + "or something said before it was taken out");
             before = said.Digest;
         }
+
+        foreach (var (key, name) in new SaidLog(connection).AlteredNames())
+            yield return new($"the name {name.Number} of {name.Series} was given by what was said under {key}, and was altered since");
     }
 
     /// <summary>What the heads in the journal say of what was said.</summary>

@@ -15,6 +15,8 @@ internal sealed class PostingWriter(SqliteConnection connection)
             facts.Write(fact);
         foreach (var movement in posting.Movements)
             Write(movement, number);
+        if (posting.Movements.Count > 0)
+            new UseByDay(connection).Add(number);
     }
 
     private void Write(Movement movement, long entry) => connection.Execute(

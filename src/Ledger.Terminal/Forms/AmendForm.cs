@@ -78,7 +78,8 @@ internal sealed class AmendForm : KindForm
         [Block.Facts("What it said -> what it says now", Changes(_typedBefore, _typed).Select(Beside))];
 
     private List<FieldChange> Changes(EntryText before, EntryText after) =>
-        [.. Amending.Between(_kind, before, after).Where(change => _kind.IsDated || change.Line > 0 || change.Field != CommonFields.Date.Name)];
+        [.. Amending.Between(_kind, before, after).Where(change => _kind.IsDated || change.Line > 0 || change.Field != CommonFields.Date.Name
+            || Own.Find(CommonFields.FromDay.Name) is { IsEmpty: false })];
 
     private (string Label, string? Text) Beside(FieldChange change)
     {

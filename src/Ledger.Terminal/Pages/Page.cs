@@ -22,6 +22,12 @@ internal abstract class Page : View
     /// <summary>What it is for, in sentences.</summary>
     public abstract IReadOnlyList<string> Purpose { get; }
 
+    /// <summary>What it does, shown with the demo year; empty for nothing.</summary>
+    public virtual string Example => "";
+
+    /// <summary>What it names its columns or fields, with what stands beside them: where a word of the trade may need explaining.</summary>
+    public virtual IEnumerable<string> Labels => [];
+
     /// <summary>What can be done on it.</summary>
     public abstract IReadOnlyList<ScreenAction> Actions { get; }
 

@@ -22,6 +22,10 @@ internal sealed record ScreenStep(string Screen, string? Id) : Step;
 /// <param name="Table">The table.</param>
 internal sealed record TableStep(TableModel Table) : Step;
 
+/// <summary>What something came through opens, with what else came through that.</summary>
+/// <param name="What">What is traced, by its name.</param>
+internal sealed record TracedStep(string What) : Step;
+
 /// <summary>Something to read opens on top; Esc leads back.</summary>
 /// <param name="Title">What the title line says.</param>
 /// <param name="Blocks">The text.</param>

@@ -212,6 +212,11 @@ internal sealed class ShellWindow : Runnable
             case ReadStep read:
                 Lay(new ReadPage(read));
                 break;
+            case TracedStep trace:
+                var traced = new TraceModel(_ledger, trace.What);
+                traced.Refresh();
+                Lay(Table(traced));
+                break;
             case ScreenStep go when _screens.FirstOrDefault(screen => screen.Name == go.Screen) is { } screen:
                 screen.SelectedId = go.Id ?? screen.SelectedId;
                 Show(screen);

@@ -50,11 +50,16 @@ internal sealed class TablePage : Page
 
     public override string Headline => _model.Headline;
 
+    public override string Example => _model.Example.Does;
+
+    public override IEnumerable<string> Labels => _model.Columns.Select(column => column.Heading);
+
     public override IReadOnlyList<string> Purpose => [.. _model.Purpose, ColumnFit.Sentence(_model.Columns)];
 
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         .. _model.Actions,
+        ScreenAction.Quiet(KeyTable.Trace, "shows what it came through, and what else came through that", Trace),
         ScreenAction.Of(KeyTable.Find, "finds the rows that hold all words, in any column, while you type; Esc shows all again", _ => OpenFind()),
         ScreenAction.Quiet(
             KeyTable.Sort, "sorts by the next column; a click on a heading sorts by it", _ => Sort(sift => sift.SortByNext(_model.Columns.Count))),
@@ -217,6 +222,10 @@ internal sealed class TablePage : Page
         if (_model.Count != before)
             _table.Update();
     }
+
+    private Step? Trace(int row) => row < 0 ? null : _model.Traced(row) is { } what ? new TracedStep(what)
+        : new MessageStep(
+            "That is nothing to trace: select a sheet, a box or bottle, a bath, a holder, a session or a plan.");
 
     /// <summary>Every column of the row with its heading, and the details.</summary>
     private ReadStep? Whole(int row) => row < 0 ? null : new(

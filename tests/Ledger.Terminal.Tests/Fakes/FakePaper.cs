@@ -15,6 +15,12 @@ internal sealed class FakePaper : IPaper
 
     public string TallySlip(string bath) => Asked($"tally of {bath}");
 
+    public string Trace(string what) => Asked($"trace of {what}");
+
+    public string CheckList(string what) => Asked($"check list of {what}");
+
+    public string Sheets(string words) => Asked($"list of {words}");
+
     public string WallCard() => Asked("wall card");
 
     /// <summary>What was kept, by its file.</summary>

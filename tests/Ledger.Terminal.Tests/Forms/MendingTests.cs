@@ -72,7 +72,7 @@ public sealed class MendingTests : IDisposable
 
         Assert.StartsWith($" Entry {number}", screen.Title);
         Assert.Matches($"^ +{number} 20", screen.Lines[4]);
-        Assert.StartsWith($" Put entry {number} right", screen.Type("e").Title);
+        Assert.StartsWith($" Amend entry {number}", screen.Type("e").Title);
         screen.Press(Key.Esc, Key.Esc);
         Assert.StartsWith(" Take back entry", screen.Title);
     }

@@ -81,7 +81,7 @@ public sealed class EntriesTests : IDisposable
     {
         var session = _ledger.Sessions(_ledger.Today, null, 1)[0];
         _screen.Type("4e");
-        Assert.StartsWith($" Put entry {session.Number} right", _screen.Title);
+        Assert.StartsWith($" Amend entry {session.Number}", _screen.Title);
         Assert.DoesNotContain("Before -> after", _screen.Text);
 
         var form = Assert.IsType<Terminal.Forms.FormPage>(_screen.Shell.Page).Form;
@@ -110,7 +110,7 @@ public sealed class EntriesTests : IDisposable
         Assert.StartsWith($" Entries about {name}", _screen.Title);
         var table = Assert.IsType<TablePage>(_screen.Shell.Page);
         Assert.True(table.Model.Count > 0, _screen.Text);
-        Assert.StartsWith(" Put entry", _screen.Type("e").Title);
+        Assert.StartsWith(" Amend entry", _screen.Type("e").Title);
         _screen.Press(Key.Esc);
         Assert.StartsWith(" Take back entry", _screen.Type("u").Title);
     }
@@ -123,7 +123,7 @@ public sealed class EntriesTests : IDisposable
         Select(digit, name);
         _screen.Type("e");
 
-        Assert.StartsWith(" Put entry ", _screen.Title);
+        Assert.StartsWith(" Amend entry ", _screen.Title);
         var number = long.Parse(_screen.Title.Trim().Split(' ')[2], System.Globalization.CultureInfo.InvariantCulture);
         var entry = Assert.Single(_ledger.Journal(_ledger.Today, number + 1, 1));
         Assert.Equal(kind, entry.Kind);
@@ -137,7 +137,7 @@ public sealed class EntriesTests : IDisposable
         _screen.Press(Key.Enter).Type("e");
 
         Assert.Contains("Price", _screen.Text);
-        Assert.Matches("Put entry [0-9]+ right: .*fen80", _screen.Title);
+        Assert.Matches("Amend entry [0-9]+: .*fen80", _screen.Title);
     }
 
     [Fact]

@@ -12,8 +12,8 @@ internal sealed class PrintMixingSheet : PrintCommand
     private readonly PlanOptions _plan = new();
 
     public PrintMixingSheet(Workbench bench)
-        : base(bench, "mixing-sheet", "The plan of a session, printed large: what to measure, the trays, the sheets in order.", """
-            Example: trayledger print mixing-sheet --from-plan spring --html sheet.html
+        : base(bench, "mixing-sheet", "Prints the plan of a session in large letters: what to measure, the trays, the sheets in order.", """
+            Example: trayledger print mixing-sheet --from-plan tarn --html sheet.html
             """)
     {
         for (var i = 0; i < _plan.All.Count; i++)
@@ -21,5 +21,5 @@ internal sealed class PrintMixingSheet : PrintCommand
     }
 
     protected override PrintedPage Page(ParseResult parse, ILedger ledger, Holdings holdings) =>
-        MixingSheet.Of(_plan.PlanIn(parse, holdings), _plan.NameIn(parse), holdings.Settings.Style);
+        MixingSheet.Of(_plan.PlanIn(parse, holdings, ledger), _plan.NameIn(parse), holdings.Settings.Style);
 }

@@ -20,6 +20,8 @@ internal static class PrintRules
                 RefusalKind.AlreadyThere, $"print session {name} is in the journal already; give this one another name");
         Require.That(session.Lines.Count > 0, "a print session needs at least one line of paper");
         var fixer = Fixer(session.Bath, draft);
+        if (session.Bath is null && fixer is not null)
+            draft.Complete(session with { Bath = fixer.Code });
         draft.Add(new PrintSessionHeld(name, fixer?.Place));
         var (area, weighted) = (Area.Zero, Area.Zero);
         for (var i = 0; i < session.Lines.Count; i++)
@@ -63,6 +65,8 @@ internal static class PrintRules
         if (named is { Length: > 0 })
         {
             var bath = draft.Bath(named);
+            if (bath.Suspicion is { } suspicion && suspicion.Since <= draft.Date)
+                throw RefusedException.Suspect($"bath {bath.Code}", suspicion, bath.Code);
             return bath.Material == BathMaterial.Paper ? bath : throw new RefusedException(
                 RefusalKind.WrongMaterial, $"bath {bath.Code} is for film; paper never goes through it");
         }
@@ -78,5 +82,6 @@ internal static class PrintRules
         new[] { fixer }.OfType<Bath>().Concat(ForPaper(draft).Where(bath => bath.Role != ItemRole.Fixer && bath.Place != fixer?.Place));
 
     private static IEnumerable<Bath> ForPaper(Draft draft) =>
-        draft.Holdings.WorkingBaths.Where(bath => bath.Material == BathMaterial.Paper && bath.MixedOn <= draft.Date);
+        draft.Holdings.WorkingBaths.Where(bath => bath.Material == BathMaterial.Paper && bath.MixedOn <= draft.Date
+            && !(bath.Suspicion?.Since <= draft.Date));
 }

@@ -34,7 +34,7 @@ internal static class SessionRules
         for (var i = 0; i < films.Count; i++)
             developed.Take(i + 1, session.Lines[i], films[i]);
         draft.Film.RemindOfLabels();
-        foreach (var remark in batches.Remarks(draft.Holdings.Settings.Tray).Concat(batches.Thin(process, draft)))
+        foreach (var remark in batches.Remarks(draft.Holdings.Settings.Tray).Concat(batches.Thin(process, draft)).Concat(developed.Together()))
             draft.Remark(remark);
         UseUp(session, process, batches.Loads, draft);
         PlanRules.Realise(session, draft);
@@ -94,7 +94,10 @@ internal static class SessionRules
     /// <summary>The area passes through a bath of each item that is used again; the session is filed under the first.</summary>
     private static Bath? PassThrough(SessionLog session, Process process, Area area, Area weighted, Draft draft)
     {
-        var baths = new SessionBaths(draft.Holdings, draft.Date).Decided(process, session.Bath);
+        var choice = new SessionBaths(draft.Holdings, draft.Date);
+        var baths = choice.Decided(process, session.Bath);
+        if (choice.IsIncomplete(session.Bath, baths))
+            draft.Complete((SessionLog)draft.Entry with { Bath = SessionBaths.Typed(baths) });
         foreach (var bath in baths)
             BathPass.Through(bath, area, weighted, draft);
         return baths is [var first, ..] ? first : null;
