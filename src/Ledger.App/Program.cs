@@ -51,6 +51,7 @@ internal static class Program
             theme,
             new ShowCommands(bench),
             new RecordCommands(bench),
+            new TraceCommand(bench),
             new PlanCommands(bench),
             new PrintCommands(bench),
             new ImportCommand(bench),
@@ -61,6 +62,7 @@ internal static class Program
             new BackUpCommand(bench),
             new DemoCommand(bench),
             new CompletionCommand(bench),
+            new HelpCommand(bench),
             new ManualCommand(bench, Details),
         };
         Help.AddTo(root, Details, bench.Around.Width);

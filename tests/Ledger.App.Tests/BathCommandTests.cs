@@ -215,6 +215,21 @@ public class BathCommandTests
         Assert.DoesNotContain("J2", room.Do("show", "today"), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("record bath S9 tarnfix 1l", "Tarnbeck rapid fixer: gloves")]
+    [InlineData("record top-up F4 100ml", "Tarnbeck rapid fixer: gloves")]
+    [InlineData("record jug-filling J2 500ml rinse", "Holds silver")]
+    [InlineData("record discard selvane/1 --reason old --to \"collection point\"", "Selvane toner: gloves")]
+    public void The_caution_comes_before_the_act_with_that_of_the_item(string line, string own)
+    {
+        using var room = Darkroom.WithDemoYear();
+        var ran = room.Run([.. CommandLine.Words(line), "--dry-run"]);
+        Assert.Equal(0, ran.Status);
+        Assert.StartsWith("caution: ", ran.Error, StringComparison.Ordinal);
+        Assert.Contains(own, ran.Error, StringComparison.Ordinal);
+        Assert.Contains("afety data sheet", ran.Error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_jug_has_a_label_with_its_hazard_and_where_it_does_not_go()
     {

@@ -41,7 +41,10 @@ public class OlderVersionTests
         ["settings.json", "costs.json", "holders.json", "item-tarnfix.json", "today.json", "bath-D1.json", "bath-F4.json", "baths.json", "reorder.json"];
 
     /// <summary>Fields that came since: of a ledger from before them they say nothing, or the usual.</summary>
-    private static readonly HashSet<string> _added = ["otherParts", "isPriced", "unpriced", "unpricedSheets", "isComplete", "freezerDays", "fridgeDays", "thawHours"];
+    private static readonly HashSet<string> _added = [
+        "otherParts", "isPriced", "unpriced", "unpricedSheets", "isComplete", "freezerDays", "fridgeDays", "thawHours",
+        "waste", "wasteKind",
+    ];
 
     private static readonly string _fixtures = Find();
 

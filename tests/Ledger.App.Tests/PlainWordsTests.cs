@@ -72,11 +72,14 @@ internal static class CommandLine
     /// <summary>The words of a line; what stands between quotes is one.</summary>
     public static IEnumerable<string> Words(string line) => System.CommandLine.Parsing.CommandLineParser.SplitCommandLine(line);
 
-    /// <summary>The paths of all commands, the root's own among them.</summary>
-    public static IEnumerable<string[]> All(Darkroom room) => Paths(Program.Commands(new Workbench(new()
+    /// <summary>The whole tree.</summary>
+    public static RootCommand Root(Darkroom room) => Program.Commands(new Workbench(new()
     {
         Out = TextWriter.Null, Error = TextWriter.Null, In = () => Stream.Null, Clock = room.Clock, Variable = _ => null,
-    })), []);
+    }));
+
+    /// <summary>The paths of all commands, the root's own among them.</summary>
+    public static IEnumerable<string[]> All(Darkroom room) => Paths(Root(room), []);
 
     private static IEnumerable<string[]> Paths(Command command, string[] path) =>
         command.Subcommands.SelectMany(sub => Paths(sub, [.. path, sub.Name])).Prepend(path);

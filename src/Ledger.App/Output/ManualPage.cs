@@ -43,6 +43,8 @@ internal sealed class ManualPage(TextWriter output)
     {
         Macro("SS", $"trayledger {string.Join(' ', command.Arguments.Select(argument => $"<{argument.Name.ToUpperInvariant()}>").Prepend(path))}");
         Text(command.Description ?? "");
+        if (command is ExplainedCommand { Examples: { Length: > 0 } examples })
+            Verbatim(examples);
         foreach (var argument in command.Arguments)
             Entry($"<{argument.Name.ToUpperInvariant()}>", argument.Description);
         foreach (var option in command.Options.Where(option => !option.Hidden))

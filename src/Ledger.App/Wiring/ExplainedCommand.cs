@@ -3,8 +3,26 @@ using System.CommandLine;
 namespace Ledger.App.Wiring;
 
 /// <summary>A command whose own help tells more than the one line that stands in a list of commands.</summary>
+/// <param name="name">Its name.</param>
+/// <param name="summary">What it is for, in a sentence.</param>
+/// <param name="details">How it works, and examples: a line that begins with "Example" and the indented ones below it.</param>
 internal abstract class ExplainedCommand(string name, string summary, string details) : Command(name, summary)
 {
-    /// <summary>What its own help adds: how it works, and an example.</summary>
-    public string Details => details;
+    private const string Mark = "Example";
+
+    /// <summary>What its own help adds: how it works, without the examples.</summary>
+    public string Details { get; } = string.Join('\n', Lines(details).Where(line => !line.IsExample).Select(line => line.Text)).Trim('\n');
+
+    /// <summary>Examples of the whole command line, each on a line or more, as they stand in the help.</summary>
+    public string Examples { get; } = string.Join('\n', Lines(details).Where(line => line.IsExample).Select(line => line.Text));
+
+    private static IEnumerable<(string Text, bool IsExample)> Lines(string details)
+    {
+        var isExample = false;
+        foreach (var line in details.ReplaceLineEndings("\n").Split('\n'))
+        {
+            isExample = line.StartsWith(Mark, StringComparison.Ordinal) || (isExample && line.StartsWith(' '));
+            yield return (line, isExample);
+        }
+    }
 }

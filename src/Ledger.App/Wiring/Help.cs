@@ -4,7 +4,7 @@ using System.CommandLine.Invocation;
 
 namespace Ledger.App.Wiring;
 
-/// <summary>The help of every command: the library's tables, then the command's own details.</summary>
+/// <summary>The help of every command: what it is for, an example, the library's tables, then the command's own details.</summary>
 internal sealed class Help : SynchronousCommandLineAction
 {
     private readonly HelpAction _tables;
@@ -28,9 +28,17 @@ internal sealed class Help : SynchronousCommandLineAction
 
     public override int Invoke(ParseResult parse)
     {
+        var (output, command) = (parse.InvocationConfiguration.Output, parse.CommandResult.Command);
+        using var tables = new StringWriter { NewLine = "\n" };
+        parse.InvocationConfiguration.Output = tables;
         _tables.Invoke(parse);
-        var output = parse.InvocationConfiguration.Output;
-        output.WriteLine(parse.CommandResult.Command switch
+        parse.InvocationConfiguration.Output = output;
+        var (purpose, below) = Parts(tables.ToString().ReplaceLineEndings("\n"));
+        output.WriteLine($"{purpose}\n");
+        if (Examples(command) is { Length: > 0 } examples)
+            output.WriteLine($"{examples}\n");
+        output.Write(below);
+        output.WriteLine(command switch
         {
             ExplainedCommand explained => explained.Details,
             RootCommand => _details,
@@ -38,4 +46,12 @@ internal sealed class Help : SynchronousCommandLineAction
         });
         return ExitStatus.Done;
     }
+
+    /// <summary>A command's own examples; of one that only holds others, those of the first.</summary>
+    private static string Examples(Command command) => command is ExplainedCommand explained ? explained.Examples
+        : command is not RootCommand && command.Subcommands is [var first, ..] ? Examples(first) : "";
+
+    /// <summary>The library's first part, which says what the command is for, and all that follows.</summary>
+    private static (string Purpose, string Below) Parts(string tables) =>
+        tables.IndexOf("\n\n", StringComparison.Ordinal) is > 0 and var end ? (tables[..end], tables[(end + 2)..]) : ("", tables);
 }

@@ -5,7 +5,7 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Exchange.Print;
 
-/// <summary>The plan of a session, made in the light to be read in the dark: what is measured, in which order, and boxes for the pencil.</summary>
+/// <summary>The plan of a session, made in the light to be read before lights-out: what is measured, in which order, and boxes for the pencil.</summary>
 public static class MixingSheet
 {
     /// <summary>The sheet of a plan.</summary>
@@ -16,6 +16,7 @@ public static class MixingSheet
         $"{(plan.CanRun ? "" : "CANNOT RUN YET. ")}Mixing sheet{(name.Length > 0 ? $": {name}" : "")}, {Dates.Text(plan.Day)}",
         [
             new Paragraph($"{plan.Process.VersionName}: {Films(plan)}, {plan.Area.ToText(style)} in {Count(plan.Batches.Count, "batch", "batches")}"),
+            new Points(plan.Cautions, AreCautions: true),
             .. Before(plan, style),
             .. plan.Trays.SelectMany(tray => Tray(tray, plan, style)),
             new Heading("Batches"),
@@ -23,7 +24,6 @@ public static class MixingSheet
             .. plan.Batches.SelectMany(batch => Batch(batch, style)),
             .. Supplies(plan, style),
             new Blanks(["temperature", "began", "ended", "remarks"]),
-            new Points(plan.Cautions, AreCautions: true),
         ]);
 
     private static string Films(SessionPlan plan) => string.Join(", ", plan.Batches.GroupBy(batch => batch.Film.Code)

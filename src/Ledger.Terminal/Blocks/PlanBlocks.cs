@@ -18,7 +18,7 @@ internal sealed class PlanBlocks(Settings settings, Func<Refusal, string> told)
     {
         Planned planned =>
         [
-            CanRun(planned.Plan), Batches(planned.Plan), Trays(planned.Plan), Uses(planned.Plan), Costs(planned.Plan.Cost), Cautions(planned.Plan),
+            CanRun(planned.Plan), Cautions(planned.Plan), Batches(planned.Plan), Trays(planned.Plan), Uses(planned.Plan), Costs(planned.Plan.Cost),
         ],
         NotPlanned not => [Block.Of("This cannot be planned", told(not.Refusal))],
         _ => [],

@@ -12,10 +12,15 @@ namespace Ledger.Terminal.Forms;
 internal sealed class FormPage : Page
 {
     private const int LeastBelow = 6;
+
+    /// <summary>As many lines of cautions as leave room for the fields; F1 has them all.</summary>
+    private const int MostCautions = 3;
+
     private static readonly TimeSpan KeepAfter = TimeSpan.FromSeconds(1);
 
     private readonly Form _form;
     private readonly Action<Saving> _saved;
+    private readonly Label _cautions = new() { X = 1, Width = Dim.Fill(1), Height = 0 };
     private readonly FieldsPane _fields = new() { X = 1 };
     private readonly Label _hint = new() { X = 1, Width = Dim.Fill(1), Height = 1 };
     private readonly TextPane _outcome = new() { X = 1, Width = Dim.Fill(), Height = Dim.Fill(), MaySpread = false };
@@ -37,15 +42,17 @@ internal sealed class FormPage : Page
         _form = form;
         _saved = saved;
         _blank = form.Content();
+        _cautions.Height = Dim.Func(_ => CautionLines);
+        _fields.Y = Pos.Bottom(_cautions);
         _fields.Width = Dim.Fill();
-        _fields.Height = Dim.Func(_ => Math.Min(_rows + 1, Math.Max(3, Viewport.Height - LeastBelow - 2)));
+        _fields.Height = Dim.Func(_ => Math.Min(_rows + 1, Math.Max(3, Viewport.Height - LeastBelow - 2 - CautionLines)));
         _hint.Y = Pos.Bottom(_fields);
         _hint.Height = Dim.Func(_ => _hint.Text.Length > Viewport.Width - 2 ? 2 : 1);
         var rule = new Rule { X = 1, Y = Pos.Bottom(_hint), Width = Dim.Fill(1), Height = 1 };
         _outcome.Y = Pos.Bottom(rule);
         _outcome.TabStop = TabBehavior.NoStop;
         _choices = new(Choose) { Visible = false, CanFocus = false };
-        Add(_fields, _hint, rule, _outcome, _choices);
+        Add(_cautions, _fields, _hint, rule, _outcome, _choices);
         Build(null);
         Judge();
     }
@@ -54,6 +61,10 @@ internal sealed class FormPage : Page
     public static IReadOnlyList<Key> OwnKeys { get; } = [Key.D.WithCtrl, Key.N.WithCtrl, Key.E.WithCtrl, Key.O.WithCtrl];
 
     public override string Heading => _form.Title;
+
+    public override string Example => _form.Example;
+
+    public override IEnumerable<string> Labels => _form.Fields.SelectMany(one => new[] { one.Label, one.Hint });
 
     public override IReadOnlyList<string> Purpose =>
     [
@@ -298,8 +309,21 @@ internal sealed class FormPage : Page
     {
         _verdict = _form.Judge();
         (IsReady, _isAsked) = (_verdict is Ready, false);
+        ShowCautions();
         _outcome.Show([.. _verdict.Blocks, .. Mends(_verdict)]);
     }
+
+    /// <summary>The cautions stand above the fields from the first moment; an item that is named adds its own.</summary>
+    private void ShowCautions()
+    {
+        var text = string.Join('\n', _form.Cautions.Select(caution => $"! {caution}").Take(MostCautions));
+        if (text == _cautions.Text)
+            return;
+        _cautions.Text = text;
+        SetNeedsLayout();
+    }
+
+    private int CautionLines => _cautions.Text.Length == 0 ? 0 : _cautions.Text.Split('\n').Length;
 
     /// <summary>What is not there yet can be made from here, without leaving what was typed.</summary>
     private IEnumerable<Block> Mends(Verdict verdict)

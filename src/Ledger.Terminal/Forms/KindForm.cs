@@ -45,7 +45,13 @@ internal class KindForm : FormModel
     public override string Title => _kind.Title;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<string> Purpose => [_kind.Purpose, .. _kind.Details];
+    public override IReadOnlyList<string> Purpose => [_kind.Purpose, .. _kind.Details, .. ChemistryCautions.Rest(_kind)];
+
+    /// <inheritdoc/>
+    public override string Example => $"As a command: trayledger record {_kind.Name} {_kind.Example}";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Cautions => ChemistryCautions.Of(_kind, Written(), Holdings);
 
     /// <inheritdoc/>
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows => Flow();

@@ -12,6 +12,12 @@ internal abstract class Form
     /// <summary>What it does, in sentences.</summary>
     public abstract IReadOnlyList<string> Purpose { get; }
 
+    /// <summary>The same as a command, with the demo year; empty where no command does the same.</summary>
+    public virtual string Example => "";
+
+    /// <summary>The cautions that stand above the fields, a line each; none where no chemistry is concerned.</summary>
+    public virtual IReadOnlyList<string> Cautions => [];
+
     /// <summary>The fields, row by row. What stands in one may decide which others there are.</summary>
     public abstract IReadOnlyList<IReadOnlyList<FormField>> Rows { get; }
 

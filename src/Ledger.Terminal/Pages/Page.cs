@@ -1,3 +1,4 @@
+using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Pages;
@@ -20,6 +21,12 @@ internal abstract class Page : View
 
     /// <summary>What it is for, in sentences.</summary>
     public abstract IReadOnlyList<string> Purpose { get; }
+
+    /// <summary>What it does, shown with the demo year; empty for nothing.</summary>
+    public virtual string Example => "";
+
+    /// <summary>What it names its columns or fields, with what stands beside them: where a word of the trade may need explaining.</summary>
+    public virtual IEnumerable<string> Labels => [];
 
     /// <summary>What can be done on it.</summary>
     public abstract IReadOnlyList<ScreenAction> Actions { get; }
@@ -51,6 +58,15 @@ internal abstract class Page : View
 
     /// <summary>The row that a key applies to.</summary>
     public virtual int Row => -1;
+
+    /// <summary>The key that copies what is shown.</summary>
+    /// <param name="source">What can be copied.</param>
+    protected static ScreenAction Copying(Func<CopySource> source) => new(
+        Key.C.WithCtrl, "Ctrl+C", "Copy", "copies the row, the table or the page as text or CSV, to a file or the terminal's clipboard",
+        _ => new CopyStep(source()))
+    {
+        FindBy = "clipboard, csv, file, save", IsOnLine = false,
+    };
 
     /// <summary>Reads anew what it shows.</summary>
     public abstract void Refresh();

@@ -23,6 +23,9 @@ internal abstract class TableModel(ILedger ledger)
     /// <summary>What the screen is for, in sentences; the help shows it.</summary>
     public abstract IReadOnlyList<string> Purpose { get; }
 
+    /// <summary>An example from the demo year, which the help shows and a test types.</summary>
+    public virtual WorkedExample Example { get; } = new("", "", "");
+
     /// <summary>What is said when there is no row.</summary>
     public abstract string Empty { get; }
 
@@ -100,6 +103,10 @@ internal abstract class TableModel(ILedger ledger)
 
     /// <summary>The details of a row; of the screen as a whole when <paramref name="row"/> is -1.</summary>
     public abstract IReadOnlyList<Block> Details(int row);
+
+    /// <summary>What of a row is traced, by its name; null where the row is nothing that comes through
+    /// something.</summary>
+    public virtual string? Traced(int row) => null;
 
     /// <summary>What the key line says of Enter; null when it does nothing.</summary>
     public virtual string? OpenLabel => null;

@@ -23,8 +23,13 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
     public override IReadOnlyList<string> Purpose =>
     [
         "The exposed sheets that wait for their development, in holders and in boxes of exposed sheets. Pick those of the next session, then P plans it.",
-        "Enter picks a sheet or leaves it. G picks all of its film and group, D all that were exposed up to its day, * all of them or none.",
+        "Enter picks a sheet or leaves it. + picks all of its film and group, * all of them or none; Up to day "
+        + "(F2 finds it) picks all that were exposed up to its day.",
     ];
+
+    /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new(
+        "*", "* picks all seven sheets that wait; P then plans their session.", "7 sheets are picked");
 
     /// <inheritdoc/>
     public override string Empty => "No exposed sheet waits for its development. 7 leads to the holders, where E notes an exposure.";
@@ -70,6 +75,9 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override string IdOf(int row) => _sheets[row].Id.ToString();
+
+    /// <inheritdoc/>
+    public override string? Traced(int row) => IdOf(row);
 
     /// <inheritdoc/>
     public override string Cell(int row, int column)

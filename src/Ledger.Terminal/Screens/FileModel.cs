@@ -30,6 +30,9 @@ internal sealed class FileModel(ILedger ledger, IUpkeep upkeep, string file) : T
         ["What can be done with the ledger's file as a whole. Enter begins; what takes a while shows how far it is and can be stopped."];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new("\n", "Enter on the first line opens the settings of the ledger.", "warn-days");
+
+    /// <inheritdoc/>
     public override string Empty => "";
 
     /// <inheritdoc/>

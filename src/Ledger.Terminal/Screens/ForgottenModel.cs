@@ -30,6 +30,9 @@ internal sealed class ForgottenModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new("-", "Minus looks at what was not used for 11 months.", "11 months");
+
+    /// <inheritdoc/>
     public override string Empty => $"Nothing lies unused for {ScreenText.Count(Months, "month")}. Minus looks at fewer.";
 
     /// <inheritdoc/>
@@ -60,6 +63,9 @@ internal sealed class ForgottenModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override string IdOf(int row) => _forgotten[row].Container.Code;
+
+    /// <inheritdoc/>
+    public override string? Traced(int row) => IdOf(row);
 
     /// <inheritdoc/>
     public override string Cell(int row, int column)

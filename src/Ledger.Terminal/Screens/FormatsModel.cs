@@ -25,6 +25,9 @@ internal sealed class FormatsModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new("\n", "Enter on the first format opens the form that gives it another area.", "Area of one");
+
+    /// <inheritdoc/>
     public override string Empty => "There is no format.";
 
     /// <inheritdoc/>

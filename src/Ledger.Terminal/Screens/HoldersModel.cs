@@ -30,6 +30,10 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new(
+        "\n", "Enter on E01 shows the two exposed sheets in it, with their subject.", "kiln from the north side");
+
+    /// <inheritdoc/>
     public override string Empty => "No holder is registered. Press N to register one.";
 
     /// <inheritdoc/>
@@ -79,6 +83,9 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override string IdOf(int row) => row < _holders.Count ? _holders[row].Code : _boxes[row - _holders.Count].Code;
+
+    /// <inheritdoc/>
+    public override string? Traced(int row) => IdOf(row);
 
     /// <inheritdoc/>
     public override string Cell(int row, int column)

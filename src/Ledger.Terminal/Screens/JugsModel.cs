@@ -30,6 +30,10 @@ internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new(
+        "a", "A on J2 opens the form that records what went into it, such as 500 ml of first rinse.", "Fill a jug");
+
+    /// <inheritdoc/>
     public override string Empty => "There is no waste jug. Press N to start one.";
 
     /// <inheritdoc/>

@@ -22,6 +22,9 @@ internal sealed class PaperModel(ILedger ledger, IEnumerable<(string Name, strin
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new("\n", "Enter writes the page and says where it lies.", "On paper");
+
+    /// <inheritdoc/>
     public override string Empty => "There is no page to write.";
 
     /// <inheritdoc/>

@@ -29,6 +29,10 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new(
+        "", "The details of tarn list its batches, its trays, what is short, and what it costs.", "tarn");
+
+    /// <inheritdoc/>
     public override string Empty => "Nothing is planned. N plans a session or a trip, F2 finds exposed sheets and processes.";
 
     /// <inheritdoc/>
@@ -66,6 +70,9 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override string IdOf(int row) => _plans[row].Name;
+
+    /// <inheritdoc/>
+    public override string? Traced(int row) => IdOf(row);
 
     /// <inheritdoc/>
     public override string Cell(int row, int column)

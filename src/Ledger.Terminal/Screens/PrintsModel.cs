@@ -31,6 +31,10 @@ internal sealed class PrintsModel : TableModel
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new(
+        "", "The details of P10 list its final prints, work prints and test strips, and the fixer they went through.", "PF4");
+
+    /// <inheritdoc/>
     public override string Empty => "No print session yet. Press N to record one.";
 
     /// <inheritdoc/>
@@ -66,6 +70,9 @@ internal sealed class PrintsModel : TableModel
 
     /// <inheritdoc/>
     public override string IdOf(int row) => _prints.Rows[row].Session;
+
+    /// <inheritdoc/>
+    public override string? Traced(int row) => IdOf(row);
 
     /// <inheritdoc/>
     public override string Cell(int row, int column)

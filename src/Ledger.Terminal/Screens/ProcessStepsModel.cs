@@ -30,6 +30,10 @@ internal sealed class ProcessStepsModel(ILedger ledger, string process) : TableM
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new(
+        "\n", "Enter on the first step opens it for editing; saving makes a new version of the process.", "Step 1");
+
+    /// <inheritdoc/>
     public override string Empty => "The process is not there.";
 
     /// <inheritdoc/>

@@ -24,6 +24,9 @@ internal sealed class ProcessesModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new("\n", "Enter on film shows its steps, from the presoak to the final rinse.", "presoak");
+
+    /// <inheritdoc/>
     public override string Empty => "No process yet. Press N to write down the first step of one.";
 
     /// <inheritdoc/>

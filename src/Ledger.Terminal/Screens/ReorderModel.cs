@@ -27,6 +27,9 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new("n", "N on syrup opens the form that orders it: 1 pack.", "syrup");
+
+    /// <inheritdoc/>
     public override string Empty => TodayModel.NoItems;
 
     /// <inheritdoc/>

@@ -31,6 +31,10 @@ internal sealed class SessionsModel : TableModel
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new(
+        "\n", "Enter on S22 shows its six sheets one by one, with what became of each.", "Session S22");
+
+    /// <inheritdoc/>
     public override string Empty => "No session yet. Press S to log one.";
 
     /// <inheritdoc/>
@@ -75,6 +79,9 @@ internal sealed class SessionsModel : TableModel
 
     /// <inheritdoc/>
     public override string? IdOf(Saving saving) => (saving.Entry as SessionLog)?.Session;
+
+    /// <inheritdoc/>
+    public override string? Traced(int row) => IdOf(row);
 
     /// <inheritdoc/>
     public override string Cell(int row, int column)

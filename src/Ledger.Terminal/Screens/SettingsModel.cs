@@ -22,6 +22,10 @@ internal sealed class SettingsModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new(
+        "\n", "Enter on currency opens the form that changes it; it names what is accepted.", "currency");
+
+    /// <inheritdoc/>
     public override string Empty => "";
 
     /// <inheritdoc/>

@@ -26,6 +26,9 @@ internal sealed class SheetsModel(ILedger ledger, string place) : TableModel(led
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new("x", "X opens the form that notes an exposure.", "xposure");
+
+    /// <inheritdoc/>
     public override string Empty => "Nothing is in it any more.";
 
     /// <inheritdoc/>
@@ -67,6 +70,9 @@ internal sealed class SheetsModel(ILedger ledger, string place) : TableModel(led
 
     /// <inheritdoc/>
     public override string IdOf(int row) => _rows[row].Id;
+
+    /// <inheritdoc/>
+    public override string? Traced(int row) => IdOf(row);
 
     /// <inheritdoc/>
     public override string Cell(int row, int column)

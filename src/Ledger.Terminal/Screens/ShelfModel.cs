@@ -45,6 +45,10 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new(
+        "\n", "Enter on fen80 shows its two boxes, each with the day until which it is good.", "fen80/6");
+
+    /// <inheritdoc/>
     public override string Empty => TodayModel.NoItems;
 
     /// <inheritdoc/>
@@ -86,6 +90,9 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override string? IdOf(Saving saving) => (saving.Entry as ItemDefinition)?.Item.Code;
+
+    /// <inheritdoc/>
+    public override string? Traced(int row) => _items[row].Containers is [{ Container.Code: var box }, ..] ? box : null;
 
     /// <inheritdoc/>
     public override string Cell(int row, int column)
@@ -130,6 +137,8 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
             return (reading.Usable.IsZero ? Style.NowMark : Style.SoonMark) + "below minimum";
         if (!reading.Expired.IsZero)
             return Style.SoonMark + "expired";
+        if (!reading.Suspect.IsZero)
+            return Style.SoonMark + "under suspicion";
         if (reading.OnHand.IsZero)
             return "none";
         return Earliest(reading) is { } good && good.DaysLeft(Today) <= _holdings.Settings.WarnDays ? Style.SoonMark + "expires soon" : "usable";

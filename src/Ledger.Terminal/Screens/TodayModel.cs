@@ -46,6 +46,10 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new(
+        "\n", "Enter on \"bath F4 expired 2 days ago\" opens the form that discards it, with its jug filled in.", "Discard");
+
+    /// <inheritdoc/>
     public override string Empty => _holdings.Items.Any() ? "Nothing needs you today." : NoItems;
 
     /// <inheritdoc/>
@@ -80,6 +84,9 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override string IdOf(int row) => $"{_notices[row].First.Kind.Name()} {_notices[row].First.About}";
+
+    /// <inheritdoc/>
+    public override string? Traced(int row) => _notices[row].First.About;
 
     /// <inheritdoc/>
     public override string Cell(int row, int column) => column switch

@@ -1,3 +1,4 @@
+using Ledger.Core.Glossary;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 using Terminal.Gui.ViewBase;
@@ -22,11 +23,21 @@ internal sealed class HelpPage : Page
         Add(_text);
         _text.Show(
         [
-            Block.Of(page.Heading, page.Purpose),
+            Block.Of(page.Heading, page.Purpose.Take(1)),
+            .. page.Example.Length == 0 ? Array.Empty<Block>() : [Block.Of("Example, in the demo year", page.Example)],
+            .. page.Purpose.Count < 2 ? Array.Empty<Block>() : [Block.Of("More", page.Purpose.Skip(1))],
             .. own.Count == 0 ? Array.Empty<Block>() : [Block.Facts("Keys here", own)],
             Block.Facts("Keys everywhere", everywhere.Where(key => own.All(here => here.Name != key.Name)).Select(key => (key.Name, (string?)key.Meaning))),
             Block.Of("In the dark", Reminder),
+            .. Words(page),
         ]);
+    }
+
+    /// <summary>The trade's words that the page uses, explained; `trayledger help` explains them too.</summary>
+    private static IEnumerable<Block> Words(Page page)
+    {
+        var words = TradeWords.In([.. page.Purpose, .. page.Labels, .. page.Actions.Select(action => action.Meaning)]).ToList();
+        return words.Count == 0 ? [] : [Block.Facts("Words", words.Select(term => (term.Word, (string?)term.Meaning)))];
     }
 
     public override string Heading => $"Help: {_about.Heading}";

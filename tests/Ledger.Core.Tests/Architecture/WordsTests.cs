@@ -10,6 +10,9 @@ public sealed class WordsTests
     [
         ("src/Ledger.Exchange/Import/Identity/FormerFile.cs", "residual fixer"),
         ("src/Ledger.Terminal/Pages/KeyTable.cs", "pour out"),
+        ("src/Ledger.Core/Glossary/TradeWords.cs", "pour out"),
+        ("src/Ledger.Core/Glossary/TradeWords.cs", "residual fixer"),
+        ("src/Ledger.Core/Glossary/TradeWords.cs", "silver test"),
     ];
 
     /// <summary>The years' files are the user's own words; what stands in them is shown as it is.</summary>

@@ -43,6 +43,13 @@ public sealed partial class PrintedPageTests
         });
 
     [Fact]
+    public void The_cautions_stand_before_the_first_tray()
+    {
+        var text = Plain(MixingSheet.Of(Plan(), "spring", MeasureStyle.Metric));
+        Assert.InRange(text.IndexOf("Wear gloves", StringComparison.Ordinal), 0, text.IndexOf("1. ", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void An_exposed_box_says_that_it_is_opened_in_total_darkness_only() => Assert.Contains(
         "OPEN IN TOTAL DARKNESS ONLY", Plain(BoxLabel.Page([BoxLabel.Of(Film(), "N+1", 7, Today)], LabelSheet.Large)), StringComparison.Ordinal);
 

@@ -198,6 +198,19 @@ public sealed class BathFormsTests
         Assert.Contains(Assert.IsType<Ready>(form.Judge()).Posting.Effects, effect => effect is { What: "J1", After: "1500 ml" });
     }
 
+    [Fact]
+    public void The_caution_stands_above_the_fields_before_anything_is_typed()
+    {
+        var ledger = Some.Ledger();
+        ledger.Did(new ItemDefinition { Key = "sheet", Date = Some.Today, Item = ledger.HoldingsOn(Some.Today).Item("tarnfix")! with { Cautions = "no fumes" } });
+        using var screen = new Screen(ledger);
+        screen.Type("3b");
+        Assert.Contains("! Gloves, eye protection, fresh air.", screen.Text);
+        Assert.Contains(": no fumes", screen.Text);
+        screen.Press(Key.F1);
+        Assert.Contains("Mix nothing with bleach.", screen.Text);
+    }
+
     /// <summary>A jug for another waste is neither offered nor written, even where it is the only one.</summary>
     [Fact]
     public void Only_a_jug_for_the_same_waste_is_offered()

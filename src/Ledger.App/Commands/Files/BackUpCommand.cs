@@ -16,7 +16,7 @@ internal sealed class BackUpCommand : ExplainedCommand
     };
 
     public BackUpCommand(Workbench bench)
-        : base("backup", "A consistent copy of the ledger while it is in use, or such a copy put in its place.", """
+        : base("backup", "Writes a consistent copy of the ledger while it is in use, or puts such a copy in its place.", """
             Examples: trayledger backup ledger-2026-03-15.db
                       trayledger backup --restore ledger-2026-03-15.db
             """)

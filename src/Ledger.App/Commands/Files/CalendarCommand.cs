@@ -15,7 +15,7 @@ internal sealed class CalendarCommand : ExplainedCommand
     private readonly Option<bool> _replace = new("--replace") { Description = "replace a file of this name even if it is not a calendar" };
 
     public CalendarCommand(Workbench bench)
-        : base("calendar", "The days to be reminded of (ends of bottles and baths, orders, deliveries, price rises) as iCalendar.", """
+        : base("calendar", "Writes the days to be reminded of (ends of bottles and baths, orders, deliveries, price rises) as iCalendar.", """
             Import the file again whenever you like: what was moved is changed, nothing is
             doubled. An older calendar of this name is replaced.
             Example: trayledger calendar darkroom.ics

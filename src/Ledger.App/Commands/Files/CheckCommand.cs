@@ -21,6 +21,7 @@ internal sealed class CheckCommand : ExplainedCommand
             Ends with status 4 when something is wrong. What is kept only to be read quickly
             (balances, totals) and what guards the file follows from what was recorded;
             --mend derives it again and never changes what was recorded.
+            Example: trayledger check
             """)
     {
         _bench = bench;

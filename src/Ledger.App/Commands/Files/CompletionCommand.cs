@@ -12,7 +12,7 @@ internal sealed class CompletionCommand : ExplainedCommand
     private readonly Argument<string> _shell = Typed.Argument("shell", ShellOf, string.Join(", ", _shells));
 
     public CompletionCommand(Workbench bench)
-        : base("completion", "A script with which a shell completes commands and options.", """
+        : base("completion", "Writes a script with which a shell completes commands and options.", """
             Example: trayledger completion bash
                        > ~/.local/share/bash-completion/completions/trayledger
             """)

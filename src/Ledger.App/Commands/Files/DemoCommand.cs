@@ -17,7 +17,7 @@ internal sealed class DemoCommand : ExplainedCommand
     private readonly Option<string?> _theme = TerminalStart.ThemeOption();
 
     public DemoCommand(Workbench bench)
-        : base("demo", "A ledger of an invented year that ends today, opened in the terminal screens.", """
+        : base("demo", "Makes a ledger of an invented year that ends today, and opens it in the terminal screens.", """
             Your own ledger is not touched.
             Example: trayledger demo --into demo.db --no-ui
             """)

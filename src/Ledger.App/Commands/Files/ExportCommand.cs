@@ -12,7 +12,7 @@ internal sealed class ExportCommand : ExplainedCommand
     private readonly Option<bool> _replace = new("--replace") { Description = "replace the files of an earlier export" };
 
     public ExportCommand(Workbench bench)
-        : base("export", "Every table of the ledger as a CSV file, plain text that any program can read in decades.", """
+        : base("export", "Writes every table of the ledger as a CSV file, plain text that any program can read in decades.", """
             Beside the ledger's own tables stand the readings of its costs: cost_by_month,
             cost_by_year, cost_by_film, cost_by_session, cost_by_sheet, cost_reconciled and
             price_history, unrounded.

@@ -22,7 +22,7 @@ internal sealed class ImportCommand : ExplainedCommand
     private readonly Option<bool> _dryRun = new("--dry-run") { Description = "show what would happen, and write nothing" };
 
     public ImportCommand(Workbench bench)
-        : base("import", "Entries from CSV files, a whole file or folder or nothing of it.", """
+        : base("import", "Records entries from CSV files, a whole file or folder or nothing of it.", """
             Each file has a header row; every bad row is listed. What stands in the journal
             already is not recorded again.
             Examples: trayledger import deliveries deliveries.csv --dry-run

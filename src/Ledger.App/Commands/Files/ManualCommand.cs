@@ -8,7 +8,7 @@ namespace Ledger.App.Commands.Files;
 internal sealed class ManualCommand : ExplainedCommand
 {
     public ManualCommand(Workbench bench, string rootDetails)
-        : base("manual", "The manual page of all commands, for man to show.", """
+        : base("manual", "Writes the manual page of all commands, for man to show.", """
             Examples: trayledger manual > ~/.local/share/man/man1/trayledger.1
                       trayledger manual | man -l -
             """)

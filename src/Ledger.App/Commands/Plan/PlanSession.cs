@@ -16,13 +16,13 @@ internal sealed class PlanSession : ShowCommand<SessionPlan>
     };
 
     public PlanSession(Workbench bench)
-        : base(bench, "session", "Batches, trays, what is short, and what it costs.", """
+        : base(bench, "session", "Shows the batches, the trays, what is short, and what a session costs.", """
             Sheets of one film and one group go into batches of your limit at most (the
             setting batch-sheets), those of one subject or holder into different ones.
             Nothing is written. To keep a plan with its day: trayledger record plan
             On paper, to read before lights-out: trayledger print mixing-sheet, with the same options
             Afterwards: trayledger record session S23 --from-plan NAME
-            Example: trayledger plan session --process tray --minutes "11 N-1=9"
+            Example: trayledger plan session --process film --minutes "11 N-1=9"
                        --sheets "4 fen80 N: mill race" "2 fen80 N-1 in E04"
             Example: trayledger plan session --exposed "fen80 N" "fen80 N-1"
             """)

@@ -17,6 +17,7 @@ internal sealed class PlanText(SessionPlan plan, View view)
             $"{plan.Process.VersionName} on {Dates.Text(plan.Day)}: {Count(plan.Sheets, "sheet")}, {plan.Area.ToText(view.Style)} "
             + $"in {(plan.Batches.Count == 1 ? "1 batch" : $"{plan.Batches.Count} batches")}; "
             + (!plan.CanRun ? "not everything is there" : plan.IsSure ? "everything is there" : "what can be judged is there"), view.Width);
+        Points("Cautions", plan.Cautions, output);
         output.WriteLine();
         Batches().WriteTo(output, view.Width);
         WriteOrder(output);
@@ -27,7 +28,6 @@ internal sealed class PlanText(SessionPlan plan, View view)
         WriteBaths(output);
         WriteCost(output);
         Points("Before you start", plan.Advice, output);
-        Points("Cautions", plan.Cautions, output);
     }
 
     private TextTable Batches()

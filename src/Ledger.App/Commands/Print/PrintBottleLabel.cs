@@ -18,7 +18,7 @@ internal sealed class PrintBottleLabel : PrintCommand
     private readonly LabelOptions _labels = new();
 
     public PrintBottleLabel(Workbench bench)
-        : base(bench, "bottle-label", "Labels for bottles, baths and waste jugs: name, dilution, opened or mixed, discard by, cautions.", """
+        : base(bench, "bottle-label", "Prints labels for bottles, baths and waste jugs: name, dilution, opened or mixed, discard by, cautions.", """
             Example: trayledger print bottle-label syrup F4 J2 --html labels.html
             """)
     {

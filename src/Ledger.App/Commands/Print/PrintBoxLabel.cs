@@ -22,7 +22,7 @@ internal sealed class PrintBoxLabel : PrintCommand
     private readonly LabelOptions _labels = new();
 
     public PrintBoxLabel(Workbench bench)
-        : base(bench, "box-label", "Seals for boxes of exposed film: open in total darkness only.", """
+        : base(bench, "box-label", "Prints seals for boxes of exposed film: open in total darkness only.", """
             Example: trayledger print box-label fen80 N+1 --copies 2
             """)
     {

@@ -14,7 +14,7 @@ internal sealed class PrintCostReport : PrintCommand
     private readonly CostOptions _costs = new();
 
     public PrintCostReport(Workbench bench)
-        : base(bench, "cost-report", "What a period cost, with charts: a negative by month, what it went for, the prices.", """
+        : base(bench, "cost-report", "Prints what a period cost, with charts: a negative by month, what the money went for, the prices.", """
             The HTML page carries its charts in itself and loads nothing; they are made for
             black and white. As plain text the bars are drawn in plain characters.
             Example: trayledger print cost-report --from 2026-01-01 --html costs.html

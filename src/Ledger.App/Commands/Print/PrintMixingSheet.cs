@@ -12,8 +12,8 @@ internal sealed class PrintMixingSheet : PrintCommand
     private readonly PlanOptions _plan = new();
 
     public PrintMixingSheet(Workbench bench)
-        : base(bench, "mixing-sheet", "The plan of a session, printed large: what to measure, the trays, the sheets in order.", """
-            Example: trayledger print mixing-sheet --from-plan spring --html sheet.html
+        : base(bench, "mixing-sheet", "Prints the plan of a session in large letters: what to measure, the trays, the sheets in order.", """
+            Example: trayledger print mixing-sheet --from-plan tarn --html sheet.html
             """)
     {
         for (var i = 0; i < _plan.All.Count; i++)

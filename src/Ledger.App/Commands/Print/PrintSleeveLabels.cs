@@ -13,7 +13,7 @@ internal sealed class PrintSleeveLabels : PrintCommand
     private readonly LabelOptions _labels = new();
 
     public PrintSleeveLabels(Workbench bench)
-        : base(bench, "sleeve-labels", "A label for the sleeve of each negative of a session.", """
+        : base(bench, "sleeve-labels", "Prints a label for the sleeve of each negative of a session.", """
             Each bears the negative's own number. Rejects, tests and practice sheets get none.
             Example: trayledger print sleeve-labels S22 --html sleeves.html
             """)

@@ -14,7 +14,7 @@ internal sealed class PrintTallySlip : PrintCommand
     private readonly Argument<string> _bath = Typed.Argument("bath", Text.NotEmpty, "the bath's name");
 
     public PrintTallySlip(Workbench bench)
-        : base(bench, "tally-slip", "A slip beside a bath: a box to cross out for each sheet of its capacity left.", """
+        : base(bench, "tally-slip", "Prints a slip beside a bath: a box to cross out for each sheet of its capacity left.", """
             Example: trayledger print tally-slip F4
             """) => Arguments.Add(_bath);
 

@@ -64,6 +64,8 @@ internal class RecordKind : ExplainedCommand
         var entry = React(reading.Entry, parse, ledger, terms, problems);
         if (problems.Count > 0)
             return Explain(problems, parse, isDocument);
+        foreach (var caution in ChemistryCautions.Of(_kind, text, holdings))
+            _bench.Say($"caution: {caution}");
         return parse.GetValue(_dryRun) ? Preview(ledger, entry, parse, terms) : Post(ledger, entry, parse, terms);
     }
 

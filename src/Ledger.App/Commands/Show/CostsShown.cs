@@ -12,6 +12,9 @@ internal sealed record CostsShown(CostReading Costs, string? Film)
     /// <summary>What the period is divided by; null when it is not.</summary>
     public CostGrouping? Grouping { get; init; }
 
+    /// <summary>Whether sheets count by what they were at the end of the period, not by what they are now.</summary>
+    public bool CountsThen { get; init; }
+
     /// <summary>The formula of all figures.</summary>
     public CostFormula Formula { get; init; }
 

@@ -16,6 +16,7 @@ internal static class ItemJson
         json.WriteQuantity("onHand", shelf.OnHand);
         json.WriteQuantity("usable", shelf.Usable);
         json.WriteQuantity("expired", shelf.Expired);
+        json.WriteQuantity("suspect", shelf.Suspect);
         var ahead = new StockAhead(view);
         json.WriteQuantity("onOrder", ahead.OnOrder(shelf.Item));
         json.WriteQuantity("planned", ahead.Planned(shelf.Item));

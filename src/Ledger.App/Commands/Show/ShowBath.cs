@@ -16,7 +16,9 @@ internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList
     private readonly LastOption _last = new("sessions", 100);
 
     public ShowBath(Workbench bench)
-        : base(bench, "bath", "Shows one bath, in use or discarded, with every session that went through it.")
+        : base(bench, "bath", "Shows one bath, in use or discarded, with every session that went through it.", """
+            Example: trayledger show bath F4
+            """)
     {
         Arguments.Add(_bath);
         Options.Add(_last);

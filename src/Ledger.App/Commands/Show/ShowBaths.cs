@@ -9,7 +9,7 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show baths: all working solutions in use.</summary>
 internal sealed class ShowBaths(Workbench bench)
     : ShowCommand<IReadOnlyList<BathReading>>(bench, "baths",
-        "Shows the baths in use: what went through each, the capacity left, and what ends it.")
+        "Shows the baths in use: what went through each, the capacity left, and what ends it.", "Example: trayledger show baths")
 {
     protected override IReadOnlyList<BathReading> Read(View view, ParseResult parse) =>
         [.. view.Holdings.Baths.Select(bath => new BathReading(bath, view.AsOf))];

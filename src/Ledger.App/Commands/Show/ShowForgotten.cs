@@ -15,7 +15,9 @@ internal sealed class ShowForgotten : ShowCommand<IReadOnlyList<Untouched>>
         "--months", "N", Text.Whole, "for how many months; otherwise the setting forgotten-months");
 
     public ShowForgotten(Workbench bench)
-        : base(bench, "forgotten", "Shows boxes and bottles that hold something and were not used for months.") => Options.Add(_months);
+        : base(bench, "forgotten", "Shows boxes and bottles that hold something and were not used for months.", """
+            Example: trayledger show forgotten --months 6
+            """) => Options.Add(_months);
 
     protected override IReadOnlyList<Untouched> Read(View view, ParseResult parse)
     {

@@ -9,7 +9,11 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show formats: the formats with their areas in both units.</summary>
 internal sealed class ShowFormats(Workbench bench) : ShowCommand<IReadOnlyList<Format>>(
     bench, "formats", "Shows the formats of film and paper, with the area that one sheet or roll counts with.",
-    "Any other size is written as it is, such as 7x17in or 100x125mm. `record format` adds one or changes its area.")
+    """
+    Any other size is written as it is, such as 7x17in or 100x125mm. `record format`
+    adds one or changes its area.
+    Example: trayledger show formats
+    """)
 {
     protected override IReadOnlyList<Format> Read(View view, ParseResult parse) => view.Holdings.Formats.All;
 

@@ -10,7 +10,7 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show holders: every holder with its sides, and the boxes of exposed sheets.</summary>
 internal sealed class ShowHolders(Workbench bench)
     : ShowCommand<FilmRegister>(bench, "holders",
-        "Shows the film holders: what is in each side and for how long, and the boxes of exposed sheets.")
+        "Shows the film holders: what is in each side and for how long, and the boxes of exposed sheets.", "Example: trayledger show holders")
 {
     protected override FilmRegister Read(View view, ParseResult parse) => view.Holdings.Film;
 

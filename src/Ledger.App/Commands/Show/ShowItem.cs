@@ -18,7 +18,9 @@ internal sealed class ShowItem : ShowCommand<ItemShown>
 
     public ShowItem(Workbench bench)
         : base(bench, "item",
-            "Shows one item: its settings, its boxes and bottles, deliveries and use, and its value by each cost formula.")
+            "Shows one item: its settings, its boxes and bottles, deliveries and use, and its value by each cost formula.", """
+            Example: trayledger show item tarnfix
+            """)
     {
         Arguments.Add(_item);
         Options.Add(_last);

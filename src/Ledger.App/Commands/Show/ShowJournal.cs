@@ -20,7 +20,8 @@ internal sealed class ShowJournal : ShowCommand<IReadOnlyList<JournalEntry>>
     public ShowJournal(Workbench bench)
         : base(bench, "journal", "Shows all that was recorded, the last entry first.", """
             With --day the first entry of the day comes first. Where that order is not the
-            right one, put an entry before another: trayledger record amendment 57 before=56
+            right one, put an entry before another: `record amendment 57 before=56`.
+            Example: trayledger show journal --last 20
             """)
     {
         Options.Add(_last);

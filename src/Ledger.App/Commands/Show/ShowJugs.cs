@@ -9,7 +9,7 @@ namespace Ledger.App.Commands.Show;
 
 /// <summary>show jugs: what waits in waste jugs, and what was handed over.</summary>
 internal sealed class ShowJugs(Workbench bench) : ShowCommand<IReadOnlyList<WasteJug>>(
-    bench, "jugs", "Shows the waste jugs: what is in each, since when, and where it went.")
+    bench, "jugs", "Shows the waste jugs: what is in each, since when, and where it went.", "Example: trayledger show jugs")
 {
     protected override IReadOnlyList<WasteJug> Read(View view, ParseResult parse) => view.Ledger.JugsOn(view.AsOf);
 
@@ -46,7 +46,7 @@ internal sealed class ShowJugs(Workbench bench) : ShowCommand<IReadOnlyList<Wast
             json.WriteStartObject();
             json.WriteString("jug", jug.Code);
             json.WriteString("contents", jug.Contents);
-            json.WriteString("waste", jug.Waste.Name());
+            json.WriteString("wasteKind", jug.Waste.Name());
             json.WriteQuantity("size", jug.Size);
             json.WriteQuantity("held", jug.Held);
             json.WriteDate("startedOn", jug.StartedOn);

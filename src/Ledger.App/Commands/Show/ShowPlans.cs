@@ -10,7 +10,8 @@ namespace Ledger.App.Commands.Show;
 
 /// <summary>show plans: the sessions and trips that are planned, and what they will use.</summary>
 internal sealed class ShowPlans(Workbench bench)
-    : ShowCommand<IReadOnlyList<OpenPlan>>(bench, "plans", "Shows the planned sessions and trips, the next one first, and what each will use.")
+    : ShowCommand<IReadOnlyList<OpenPlan>>(
+        bench, "plans", "Shows the planned sessions and trips, the next one first, and what each will use.", "Example: trayledger show plans")
 {
     protected override IReadOnlyList<OpenPlan> Read(View view, ParseResult parse) => [.. view.Holdings.Plans];
 

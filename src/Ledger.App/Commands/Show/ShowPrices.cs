@@ -15,7 +15,7 @@ internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
     public ShowPrices(Workbench bench)
         : base(
             bench, "prices",
-            "Shows what each delivery cost, shipping and duty included, and how much more than the one before.") =>
+            "Shows what each delivery cost, shipping and duty included, and how much more than the one before.", "Example: trayledger show prices fen80") =>
         Arguments.Add(_item);
 
     protected override IReadOnlyList<LotPrice> Read(View view, ParseResult parse)

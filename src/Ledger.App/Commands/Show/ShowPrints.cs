@@ -14,7 +14,9 @@ internal sealed class ShowPrints : ShowCommand<IReadOnlyList<PrintRecord>>
     private readonly LastOption _last = new("print sessions", 50);
 
     public ShowPrints(Workbench bench)
-        : base(bench, "prints", "Shows what was printed, the last print session first.") => Options.Add(_last);
+        : base(bench, "prints", "Shows what was printed, the last print session first.", """
+            Example: trayledger show prints --last 5
+            """) => Options.Add(_last);
 
     protected override IReadOnlyList<PrintRecord> Read(View view, ParseResult parse) => view.Ledger.Prints(view.AsOf, null, _last.In(parse));
 

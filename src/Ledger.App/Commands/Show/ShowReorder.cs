@@ -16,6 +16,7 @@ internal sealed class ShowReorder(Workbench bench)
         point is the least stock that lasts until a delivery as often as the item's
         service level asks, worked out from the item's own past weeks; your minimum
         decides where it is higher or the past is too short.
+        Example: trayledger show reorder
         """)
 {
     protected override IReadOnlyList<ReorderReading> Read(View view, ParseResult parse) =>

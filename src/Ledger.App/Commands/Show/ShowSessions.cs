@@ -14,7 +14,9 @@ internal sealed class ShowSessions : ShowCommand<IReadOnlyList<SessionRecord>>
     private readonly LastOption _last = new("sessions", 50);
 
     public ShowSessions(Workbench bench)
-        : base(bench, "sessions", "Shows what was developed, the last session first.") => Options.Add(_last);
+        : base(bench, "sessions", "Shows what was developed, the last session first.", """
+            Example: trayledger show sessions --last 5
+            """) => Options.Add(_last);
 
     protected override IReadOnlyList<SessionRecord> Read(View view, ParseResult parse) =>
         view.Ledger.Sessions(view.AsOf, null, _last.In(parse));

@@ -10,6 +10,7 @@ namespace Ledger.App.Commands.Show;
 internal sealed class ShowSettings(Workbench bench) : ShowCommand<Settings>(
     bench, "settings", "Shows the settings of the whole ledger.", """
     `trayledger record setting` changes one.
+    Example: trayledger show settings
     """)
 {
     protected override Settings Read(View view, ParseResult parse) => view.Holdings.Settings;

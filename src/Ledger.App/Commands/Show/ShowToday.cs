@@ -24,7 +24,9 @@ internal sealed class ShowToday : ShowCommand<TodayShown>
     };
 
     public ShowToday(Workbench bench)
-        : base(bench, "today", "Shows what needs you, most pressing first, and what you could develop today.") => Options.Add(_exitCode);
+        : base(bench, "today", "Shows what needs you, most pressing first, and what you could develop today.", """
+            Example: trayledger show today
+            """) => Options.Add(_exitCode);
 
     protected override TodayShown Read(View view, ParseResult parse)
     {

@@ -43,7 +43,7 @@ internal static partial class AmendmentKind
             "What followed from it is worked out again: costs of later sessions, what a box holds, when a bath was exhausted. A later entry that "
             + "would no longer hold refuses the change and is named.",
         ],
-        Example = "57 price=12.50 --reason mistyped",
+        Example = "deliveries:demo-syrup price=41.50 --reason mistyped",
         IsDated = false,
         HasPlace = false,
         Bound =

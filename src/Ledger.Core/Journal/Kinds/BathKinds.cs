@@ -2,6 +2,7 @@ using Ledger.Core.Baths;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Kinds;
@@ -68,6 +69,7 @@ internal static class BathKind
     public static EntryKind Kind { get; } = new EntryKind<BathMixing>
     {
         Name = "bath",
+        Caution = UsualCautions.Handling,
         File = "baths",
         Title = "Mix a bath",
         Purpose = "Records a working solution that is mixed and used again: fixer, stop bath, wash aid.",
@@ -76,7 +78,7 @@ internal static class BathKind
             "For two-bath fixing, mix the second bath and name the first. Wear gloves and eye protection and see to fresh air; the maker's safety "
             + "data sheet and local rules govern.",
         ],
-        Example = "F4 tarnfix 1.5l --dilution 1+4 --paired-with F3",
+        Example = "F6 tarnfix 1.5l --dilution 1+4",
         Bound =
         [
             new(Bath, entry => entry.Bath), new(Item, entry => entry.Item),
@@ -159,6 +161,7 @@ internal static class RotationKind
     public static EntryKind Kind { get; } = new EntryKind<Rotation>
     {
         Name = "rotation",
+        Caution = UsualCautions.Handling,
         File = "rotations",
         Title = "Rotate the pair",
         Purpose = "Goes on with two-bath fixing: the first bath is discarded, the second moves up, and a new second bath is mixed.",
@@ -167,7 +170,8 @@ internal static class RotationKind
             "Each bath keeps its own mixing date. The setting rotation-ceiling says how often a pair is rotated before a fresh pair is mixed.",
             "Used fixer holds silver: local rules and the maker's safety data sheet say where it may go. Wear gloves and eye protection.",
         ],
-        Example = "F6 --jug J2",
+        Example = "F6 --bath F4 --jug J2",
+        ExampleNeeds = ["setting rotation-ceiling 4"],
         Bound =
         [
             new(NewBath, entry => entry.NewBath), new(Bath, entry => entry.Bath), new(Item, entry => entry.Item),
@@ -248,11 +252,12 @@ internal static class TopUpKind
     public static EntryKind Kind { get; } = new EntryKind<TopUp>
     {
         Name = "top-up",
+        Caution = UsualCautions.Handling,
         File = "top_ups",
         Title = "Replenish or top up",
         Purpose = "Adds fresh solution to a bath: replenisher for a developer, working solution or water for what the film carried out.",
         Details = ["The bath's capacity stays what it was, because what the film left in it is still there."],
-        Example = "D1 80ml --item replenisher --dilution 1+0",
+        Example = "F4 100ml",
         Bound =
         [
             new(Bath, entry => entry.Bath), new(Added, entry => entry.Added), new(Item, entry => entry.Item),

@@ -1,5 +1,6 @@
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Keeping;
+using Ledger.Core.Sessions;
 
 namespace Ledger.Core.Journal.Kinds;
 
@@ -34,6 +35,7 @@ internal static class ObservationKind
     public static EntryKind Kind { get; } = new EntryKind<BathObservation>
     {
         Name = "observation",
+        Caution = UsualCautions.Handling,
         File = "observations",
         Title = "Seen at a bath",
         Purpose = "Records what was seen or smelled at a bath; it is then exhausted unless you say that it is used on.",
@@ -68,11 +70,13 @@ internal static class IndicatorKind
     public static EntryKind Kind { get; } = new EntryKind<IndicatorReading>
     {
         Name = "indicator",
+        Caution = UsualCautions.Handling,
         File = "indicators",
         Title = "Indicator",
         Purpose = "Records the colour of a bath's indicator; at the colour that its item names the bath is exhausted.",
         Details = ["At any other colour the bath is used on. The colour is a setting of the item: record item ITEM --indicator COLOUR"],
-        Example = "S1 purple",
+        Example = "ST1 purple",
+        ExampleNeeds = ["item citric-stop --indicator purple", "bath ST1 citric-stop 1l --dilution 1+0 --amount 15g"],
         Bound = [new(BathNoteFields.Bath, entry => entry.Bath), new(Colour, entry => entry.Colour)],
         With = values => new()
         {
@@ -95,6 +99,7 @@ internal static class SilverTestKind
     public static EntryKind Kind { get; } = new EntryKind<SilverTest>
     {
         Name = "silver-test",
+        Caution = UsualCautions.Handling,
         File = "silver_tests",
         Title = "Silver in a fixer",
         Purpose = "Records how much silver a test strip showed in a fixer.",
@@ -141,6 +146,7 @@ internal static class ResidualTestKind
     public static EntryKind Kind { get; } = new EntryKind<ResidualCheck>
     {
         Name = "residual-test",
+        Caution = UsualCautions.Handling,
         File = "residual_tests",
         Title = "Residual test",
         Purpose = "Records what is left in film or paper: the residual silver test after fixing, the residual hypo test after washing.",
@@ -185,6 +191,7 @@ internal static class ControlStripKind
     public static EntryKind Kind { get; } = new EntryKind<ControlStripTest>
     {
         Name = "control-strip",
+        Caution = UsualCautions.Handling,
         File = "control_strips",
         Title = "Control strip",
         Purpose = "Records what a control strip showed of a developer that is replenished.",
@@ -193,6 +200,7 @@ internal static class ControlStripKind
             "The limits are yours. Today and the next session warn of a strip out of limits until another one is within them.",
         ],
         Example = "D1 \"speed -0.12\" --within-limits no",
+        ExampleNeeds = ["bath D1 syrup 1l --dilution 1+49"],
         Bound =
         [
             new(BathNoteFields.Bath, entry => entry.Bath), new(Result, entry => entry.Result),
@@ -221,6 +229,7 @@ internal static class BathStorageKind
     public static EntryKind Kind { get; } = new EntryKind<BathStorage>
     {
         Name = "bath-storage",
+        Caution = UsualCautions.Handling,
         File = "bath_storage",
         Title = "What a bath is kept in",
         Purpose = "Records that a bath is kept in another container from that day on.",

@@ -1,5 +1,6 @@
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Kinds;
@@ -106,6 +107,7 @@ internal static class DecantingKind
     public static EntryKind Kind { get; } = new EntryKind<Decanting>
     {
         Name = "decanting",
+        Caution = UsualCautions.Handling,
         File = "decantings",
         Title = "Decant",
         Purpose = "Records that a bottle is filled into smaller ones; each keeps from that day on.",
@@ -114,7 +116,7 @@ internal static class DecantingKind
             "Fill them to the brim where possible; the last takes what is left. Label every bottle, and never use one that looks like a bottle for "
             + "food or drink. Wear gloves and eye protection.",
         ],
-        Example = "syrup --into \"4 of 250ml\"",
+        Example = "paperfix/2 --into \"4 of 250ml\"",
         Bound = [new(From, entry => entry.From)],
         Line = BottleFields.Line(isNeeded: true),
         Lines = entry => LikeBottles.Of(entry.Bottles),
@@ -168,18 +170,20 @@ internal static class StockSolutionKind
     {
         Label = "From pack", Option = "--from", Help = "the pack to take; otherwise the one used first",
         Example = "fine-powder/1",
-        Choices = Offered.Containers,
+        Choices = Offered.Clear,
     };
 
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<StockSolution>
     {
         Name = "stock-solution",
+        Caution = UsualCautions.Handling,
         File = "stock_solutions",
         Title = "Mix a stock solution",
         Purpose = "Records a stock solution mixed from powder or concentrate, with its own cost, mixing date and life.",
         Details = ["Do not breathe the dust; gloves, eye protection and fresh air. The maker's safety data sheet governs."],
-        Example = "fine-stock 1l --into \"2 of 500ml\"",
+        Example = "rinsal-stock 1l --of rinsal --amount 100g --into \"2 of 500ml\"",
+        ExampleNeeds = ["item rinsal-stock --kind chemical --pack 1l"],
         Bound =
         [
             new(Item, entry => entry.Item), new(Made, entry => entry.Volume), new(From, entry => entry.From),

@@ -1,5 +1,6 @@
 using Ledger.Core.Baths;
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Kinds;
@@ -47,6 +48,7 @@ internal static class ClearingTestKind
     public static EntryKind Kind { get; } = new EntryKind<ClearingTest>
     {
         Name = "clearing-test",
+        Caution = UsualCautions.Handling,
         File = "clearing_tests",
         Title = "Clearing test",
         Purpose = "Records how long an undeveloped strip of film took to clear in a fixer.",

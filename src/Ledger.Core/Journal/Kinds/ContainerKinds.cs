@@ -1,5 +1,6 @@
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
 using NodaTime;
 
 namespace Ledger.Core.Journal.Kinds;
@@ -38,7 +39,7 @@ internal static class StorageKind
         Title = "Move",
         Purpose = "Records that a box or bottle is kept somewhere else: freezer, fridge, shelf.",
         Details = ["Film that comes out of the cold must warm up before its box is opened, or water condenses on it."],
-        Example = "fen80/3 --to shelf",
+        Example = "fen80/7 --to shelf",
         Bound = [new(What, entry => entry.Container), new(To, entry => entry.To),
         new(OpensFrom, entry => entry.OpensFrom)],
         With = values => new()
@@ -76,11 +77,12 @@ internal static class OpeningKind
     public static EntryKind Kind { get; } = new EntryKind<Opening>
     {
         Name = "opening",
+        Caution = UsualCautions.Handling,
         File = "openings",
         Title = "Open",
         Purpose = "Records that a sealed box or bottle is opened; its life since opening starts on that day.",
         Details = ["A sealed box or bottle that is used is opened by that; it needs no entry of its own."],
-        Example = "fen80/3",
+        Example = "paperfix/2",
         Bound = [new(What, entry => entry.Container), new(Batch, entry => Given.Text(entry.Batch)),
         new(Envelopes, entry => entry.Envelopes)],
         With = values => new()
@@ -117,7 +119,7 @@ internal static class ExposureIndexKind
         File = "exposure_indexes",
         Title = "Exposure index",
         Purpose = "Sets the exposure index at which you expose the film of a delivery: your own figure, from your own tests.",
-        Example = "fen80/3 64",
+        Example = "fen80/7 64",
         Bound = [new(Box, entry => entry.Container), new(Index, entry => entry.ExposureIndex)],
         With = values => new()
         {
@@ -176,6 +178,7 @@ internal static class DiscardKind
     public static EntryKind Kind { get; } = new EntryKind<Discard>
     {
         Name = "discard",
+        Caution = UsualCautions.Waste,
         File = "discards",
         Title = "Discard",
         Purpose = "Records a bath that is discarded whole, or a box, a bottle or part of an item's stock that is discarded unused.",
@@ -184,7 +187,7 @@ internal static class DiscardKind
             "A solution goes into a jug of its own kind of waste, or to a place that takes it. Used fixer holds silver; never mix anything with "
             + "bleach. The maker's safety data sheet and local rules say where it may go.",
         ],
-        Example = "F1 --reason exhausted --jug J2",
+        Example = "F4 --reason expired --jug J2",
         Bound =
         [
             new(What, entry => entry.What), new(Amount, entry => entry.Quantity), new(Reason, entry => entry.Reason),

@@ -32,7 +32,7 @@ internal static class CountKind
         File = "counts",
         Title = "Count",
         Purpose = "Records what was counted or measured; the difference to the book is booked with its reason.",
-        Example = "syrup/2 60.5 --reason dregs",
+        Example = "syrup/5 60.5 --reason dregs",
         Bound = [new(What, count => count.What), new(Found, count => count.Found), new(Reason, count => count.Reason)],
         With = values => new()
         {

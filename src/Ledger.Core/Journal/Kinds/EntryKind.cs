@@ -26,8 +26,14 @@ public abstract class EntryKind
     /// <summary>What there is to know beside, in sentences; may be empty.</summary>
     public IReadOnlyList<string> Details { get; init; } = [];
 
+    /// <summary>The caution that stands before the act, in a line; empty where it concerns no chemistry.</summary>
+    public string Caution { get; init; } = "";
+
     /// <summary>The words after the command's name in an example.</summary>
     public required string Example { get; init; }
+
+    /// <summary>The words of entries that the example needs before it, each after "record"; none for most.</summary>
+    public IReadOnlyList<string> ExampleNeeds { get; init; } = [];
 
     /// <summary>Whether it stands on a day of its own; definitions stand on the day they are written.</summary>
     public bool IsDated { get; init; } = true;

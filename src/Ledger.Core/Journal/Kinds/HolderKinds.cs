@@ -129,7 +129,7 @@ internal static class LoadKind
     {
         Label = "Film or box", Help = "the film, for the box used first; or a box, such as fen80/3", Example = "fen80",
         IsNeeded = true, Width = 16,
-        Choices = (read, holdings) => [.. Offered.SheetFilms(read, holdings), .. Offered.Boxes(read, holdings)],
+        Choices = (read, holdings) => [.. Offered.SheetFilms(read, holdings), .. Offered.ClearBoxes(read, holdings)],
         Offer = LastLoaded,
     };
 
@@ -141,7 +141,7 @@ internal static class LoadKind
         Title = "Load",
         Purpose = "Records sheets that are loaded into holders, one into each side.",
         Details = ["A side that holds a sheet cannot be loaded again before it is unloaded. Clean a holder before you load it."],
-        Example = "E01 E02-1 --from fen80",
+        Example = "E05 E06-1 --from practice",
         Bound =
         [
             new(Sides, entry => entry.Sides), new(From, entry => entry.From),
@@ -160,7 +160,8 @@ internal static class LoadKind
     private static string? LastLoaded(FieldValues read, Holdings holdings)
     {
         bool IsAtHand(Item film) => film is { Kind: ItemKind.Film, Unit: Unit.Sheet, IsPaper: false }
-            && (FormatOf(read, holdings) is not { } format || film.Format == format) && holdings.ContainersOf(film.Code).Any();
+            && (FormatOf(read, holdings) is not { } format || film.Format == format)
+                && holdings.ContainersOf(film.Code).Any(box => box.Suspicion is null);
         return (holdings.Film.Sheets.Select(sheet => holdings.Item(sheet.Item)).OfType<Item>().LastOrDefault(IsAtHand)
             ?? holdings.Items.FirstOrDefault(IsAtHand))?.Code;
     }
@@ -194,7 +195,7 @@ internal static class ExposureKind
         File = "exposures",
         Title = "Exposure",
         Purpose = "Records which sides were exposed, for which development group, with one free line for the subject.",
-        Example = "E01-1 --group N-1 --subject \"mill at noon\"",
+        Example = "E09-1 --group N-1 --subject \"mill at noon\"",
         Bound =
         [
             new(Sides, entry => entry.Sides), new(Group, entry => Given.Text(entry.Group)),
@@ -289,7 +290,7 @@ internal static class ServiceKind
         Title = "Service",
         Purpose = "Takes holder sides out of service, or puts them back into it.",
         Details = ["A side that is out of service keeps the film that is in it."],
-        Example = "E07-2 --reason \"light leak\"",
+        Example = "E11-2 --reason \"stiff dark slide\"",
         Bound =
         [
             new(Sides, entry => entry.Sides), new(Reason, entry => entry.Reason),

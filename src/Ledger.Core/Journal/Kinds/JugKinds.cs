@@ -1,5 +1,6 @@
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
+using Ledger.Core.Sessions;
 
 namespace Ledger.Core.Journal.Kinds;
 
@@ -30,6 +31,7 @@ internal static class JugStartKind
     public static EntryKind Kind { get; } = new EntryKind<JugStart>
     {
         Name = "jug-start",
+        Caution = UsualCautions.Waste,
         File = "jug_starts",
         Title = "New waste jug",
         Purpose = "Starts a jug in which used solution of one kind waits to be handed over.",
@@ -73,6 +75,7 @@ internal static class JugFillingKind
     public static EntryKind Kind { get; } = new EntryKind<JugFilling>
     {
         Name = "jug-filling",
+        Caution = UsualCautions.Waste,
         File = "jug_fillings",
         Title = "Fill a jug",
         Purpose = "Records used solution that goes into a jug.",
@@ -105,6 +108,7 @@ internal static class JugHandoverKind
     public static EntryKind Kind { get; } = new EntryKind<JugHandover>
     {
         Name = "jug-handover",
+        Caution = UsualCautions.Waste,
         File = "jug_handovers",
         Title = "Hand over a jug",
         Purpose = "Records that a jug is handed over, and to whom.",

@@ -58,7 +58,7 @@ internal static class OrderKind
         File = "orders",
         Title = "Order",
         Purpose = "Records packs that are ordered, of one item or several; they are on order until a delivery names the order.",
-        Example = "spring-film --line \"2 fen80 at 186\" \"1 syrup expected 2026-04-10\" --supplier \"mail-order shop\"",
+        Example = "summer-film --line \"2 fen80 at 186\" \"1 syrup expected 2026-04-10\" --supplier \"mail-order shop\"",
         NamedBy = Order,
         Bound =
         [
@@ -182,7 +182,7 @@ internal static class OrderCancellationKind
         File = "order_cancellations",
         Title = "Cancel an order",
         Purpose = "Cancels what was not delivered of an order; what was delivered stays.",
-        Example = "spring-film --item syrup --reason \"no longer made\"",
+        Example = "spring-film --item fen80 --reason \"no longer made\"",
         Bound =
         [
             new(OrderFields.Order, entry => entry.Order), new(OrderFields.Item, entry => entry.Item),

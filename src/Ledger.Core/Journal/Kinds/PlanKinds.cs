@@ -103,7 +103,7 @@ internal static class PlanKind
         [
             "Nothing on the shelf changes. A plan ends with record session S23 --from-plan NAME, or with record plan-ending NAME.",
         ],
-        Example = "spring --on 2026-04-12 --process tray --sheets \"8 fen80 N\" --sheets \"4 fen80 N-1\"",
+        Example = "spring --on 2026-04-12 --process film --sheets \"8 fen80 N\" --sheets \"4 fen80 N-1\"",
         NamedBy = Plan,
         IsReplaceable = true,
         Bound =
@@ -168,7 +168,7 @@ internal static class PlanEndingKind
         Title = "End a plan",
         Purpose = "Ends a plan that is given up or a trip that is over: what it would use is no longer planned.",
         Details = ["A session that is recorded from its plan ends it by itself."],
-        Example = "spring --reason \"rained off\"",
+        Example = "spring-coast --reason \"rained off\"",
         Bound = [new(Plan, entry => entry.Plan), new(Reason, entry => entry.Reason)],
         With = values => new()
         {

@@ -37,7 +37,7 @@ internal static class SessionKind
     private static readonly Field<IReadOnlyList<string>> DrawFirst = new("draw_first", Notations.Names("BOX"))
     {
         Help = "boxes and bottles to draw from before others of the same item, in this order", Example = "", Width = 30,
-        Choices = Offered.Containers,
+        Choices = Offered.Clear,
     };
 
     private static readonly Field<int> Sheets = new("sheets", Notations.Whole(1, 1000))
@@ -116,6 +116,7 @@ internal static class SessionKind
     public static EntryKind Kind { get; } = new EntryKind<SessionLog>
     {
         Name = "session",
+        Caution = UsualCautions.Handling,
         File = "sessions",
         Title = "Session",
         Purpose = "Records a developing session: sheets, developer, supplies, and the area through the bath.",
@@ -124,7 +125,8 @@ internal static class SessionKind
             "Sheets leave their boxes, developer and supplies are used up, and the area passes through the bath. Without developer on all lines, "
             + "each line takes what the process asks for its area.",
         ],
-        Example = "S23 --process tray --sheets \"3 fen80 N keeper 25ml\" --sheets \"1 fen80 N reject dust\"",
+        Example =
+            "S23 --process film --bath F4 --sheets \"2 fen80 N keeper 25ml from E01\" --sheets \"1 fen80 N reject dust from E02-1\"",
         NamedBy = Session,
         Bound =
         [
@@ -199,7 +201,8 @@ internal static class PrintSessionKind
         Label = "Fixer", Help = "the fixer for paper, the first of a pair; not needed while there is only one",
         Example = "PF1", Width = 10,
         Choices = (_, holdings) => holdings.WorkingBaths
-            .Where(bath => bath is { Material: Baths.BathMaterial.Paper, Role: Stock.ItemRole.Fixer }).Select(bath => bath.Code),
+            .Where(bath => bath is { Material: Baths.BathMaterial.Paper, Role: Stock.ItemRole.Fixer, Suspicion: null })
+                .Select(bath => bath.Code),
     };
 
     private static readonly Field<int> Sheets = new("sheets", Notations.Whole(0, 1000))
@@ -243,6 +246,7 @@ internal static class PrintSessionKind
     public static EntryKind Kind { get; } = new EntryKind<PrintSession>
     {
         Name = "print-session",
+        Caution = UsualCautions.Handling,
         File = "prints",
         Title = "Print session",
         Purpose = "Records a print session: paper and test strips through the baths for paper.",
@@ -301,7 +305,7 @@ internal static class KeeperKind
         File = "keepers",
         Title = "Keeper",
         Purpose = "Names a negative a keeper: worth printing.",
-        Example = "2025-014",
+        Example = "2025-001",
         Bound = [new(Negative, entry => entry.Negative)],
         With = values => new() { Key = values.Key, Date = values.Date, Note = values.Note,
         Negative = values.Of(Negative) },

@@ -38,7 +38,7 @@ internal static class SnoozeKind
         Title = "Snooze a notice",
         Purpose = "A notice of Today is quiet until a day, with the reason why it can wait; Today goes on to say that there is one.",
         Details = ["Another kind of notice about the same thing is shown: a bath whose warning is quiet still says that it is exhausted."],
-        Example = "expires-soon fen80/3 --until 2026-04-01 --reason \"for tests only\"",
+        Example = "expired ortho16/1 --until 2026-04-01 --reason \"for tests only\"",
         Bound =
         [
             new(Notice, entry => entry.Notice), new(About, entry => Given.Names(entry.About)), new(Until, entry => entry.Until),

@@ -34,7 +34,9 @@ internal sealed class DevelopedSheets(LoggedBatches batches, Draft draft)
     private void TakeCounted(int number, SessionLine line, Item film)
     {
         _new = 0;
-        foreach (var draw in draft.Take(film, film.Of(line.Sheets), line.Container, Destination(line), booksDifference: false))
+        foreach (var draw in draft.Take(
+            film, film.Of(line.Sheets), line.Container, Destination(line), booksDifference: false,
+                isForTest: line.Fate == Fate.Test))
         {
             Add(number, line, line.Group, film, draw.From.Lot.Id, draw.Quantity.Base, draw.Cost);
             _sheets.AddRange(Enumerable.Repeat((batches.NumberOf(number), Kind(film, line.Group), "", ""), (int)draw.Quantity.Base));
@@ -90,6 +92,8 @@ internal sealed class DevelopedSheets(LoggedBatches batches, Draft draft)
     private void Question(Sheet sheet, SessionLine line)
     {
         var where = draft.Film.Whereabouts(sheet);
+        if (draft.Holdings.SuspicionOf(sheet) is { } suspicion)
+            draft.Remark($"the film of the sheet in {where} is {suspicion.Text}");
         if (sheet.Exposure is not { } exposure)
             draft.Doubt($"the sheet in {where} has no exposure on record");
         else if (line.Group.Trim() is { Length: > 0 } group && !group.Equals(exposure.Group, StringComparison.OrdinalIgnoreCase))

@@ -12,6 +12,7 @@ internal static class OpeningRules
         var container = draft.Holdings.Item(opening.Container) is { } item
             ? Sealed(item, opening.Batch, draft)
             : draft.Container(opening.Container);
+        SuspicionRules.RequireClear(container, draft);
         if (!container.IsSealed)
             throw new RefusedException(
                 RefusalKind.AlreadyThere,
@@ -49,7 +50,7 @@ internal static class OpeningRules
     }
 
     private static Container Sealed(Item item, string batch, Draft draft) =>
-        draft.ContainersOf(item).FirstOrDefault(container =>
+        draft.ContainersOf(item).OrderBy(container => !draft.IsClear(container)).FirstOrDefault(container =>
             container.IsSealed && (batch.Length == 0 || container.Lot.Batch.Equals(batch, StringComparison.OrdinalIgnoreCase)))
         ?? throw new RefusedException(
             RefusalKind.Unknown,

@@ -1,0 +1,75 @@
+using System.CommandLine;
+using Ledger.App.Output;
+using Ledger.App.Wiring;
+using Ledger.Core.Glossary;
+
+namespace Ledger.App.Commands.Files;
+
+/// <summary>help: what a word of the trade means; without one, what there is.</summary>
+internal sealed class HelpCommand : ExplainedCommand
+{
+    private readonly Workbench _bench;
+    private readonly Argument<string[]> _word = new("word")
+    {
+        HelpName = "WORD", Description = "a word of the trade, such as fixer factor, or a command, such as record bath", Arity = ArgumentArity.ZeroOrMore,
+    };
+
+    public HelpCommand(Workbench bench)
+        : base("help", "Explains a word of the trade; alone it lists the commands and the words.", """
+            Example: trayledger help fixer factor
+            """)
+    {
+        _bench = bench;
+        Arguments.Add(_word);
+        SetAction(parse => Explain(string.Join(' ', parse.GetValue(_word) ?? []).Trim(), parse.RootCommandResult.Command));
+    }
+
+    private int Explain(string word, Command root)
+    {
+        var output = _bench.Around.Out;
+        if (word.Length == 0)
+        {
+            List(root, output);
+            return ExitStatus.Done;
+        }
+
+        if (TradeWords.Named(word) is { } term)
+            Write(term, output);
+        else if (Path(word, root) is { } path)
+            return root.Parse([.. path, "--help"]).Invoke(new() { Output = output, Error = _bench.Around.Error });
+        else
+            throw new RefusedByCommandException(TradeWords.Near(word).ToList() is { Count: > 0 } near
+                ? $"\"{word}\" is not explained; near it: {string.Join(", ", near.Select(one => one.Word))}"
+                : $"\"{word}\" is not explained; `trayledger help` lists the words that are");
+        return ExitStatus.Done;
+    }
+
+    private void Write(Term term, TextWriter output)
+    {
+        output.WriteProse($"{term.Word}: {term.Meaning}", _bench.Around.Width);
+        if (term.See.Length > 0)
+            output.WriteLine($"See: trayledger {term.See} --help");
+    }
+
+    private void List(Command root, TextWriter output)
+    {
+        output.WriteLine("Commands; `trayledger COMMAND --help` says more:");
+        var table = new TextTable(Column.Left(""), Column.Left(""));
+        foreach (var command in root.Subcommands)
+            table.Add($"  {command.Name}", command.Description ?? "");
+        table.WriteTo(output, _bench.Around.Width);
+        output.WriteLine();
+        output.WriteLine("Words; `trayledger help WORD` explains one:");
+        output.WriteProse(string.Join(", ", TradeWords.All.Select(term => term.Word)), _bench.Around.Width, "  ");
+    }
+
+    /// <summary>The command's path, where the words are one.</summary>
+    private static string[]? Path(string words, Command root)
+    {
+        string[] names = words.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        Command? command = root;
+        foreach (var name in names)
+            command = command?.Subcommands.FirstOrDefault(sub => sub.Name == name);
+        return command is null ? null : names;
+    }
+}

@@ -1,0 +1,104 @@
+using Ledger.Core.Tests.Architecture;
+using Ledger.Exchange.Import;
+using Ledger.Storage;
+using Ledger.Terminal.Screens;
+using Ledger.Terminal.Tables;
+using Ledger.Terminal.Tests.Fakes;
+using NodaTime;
+using NodaTime.Extensions;
+using NodaTime.Testing;
+using Terminal.Gui.Input;
+
+namespace Ledger.Terminal.Tests.Shell;
+
+/// <summary>The help of a screen says what it is for, shows it with the demo year, and explains the trade's words that the screen uses.</summary>
+public sealed class ScreenHelpTests : IDisposable
+{
+    /// <summary>How each screen is reached: its digit or a word that finds it, then keys; a line feed is Enter.</summary>
+    private static readonly string[] _ways =
+    [
+        "1", "2", "3", "4", "5", "6", "7", "8", "9", "planned sessions:p", "exposed sheets", "processes", "waste jugs", "print sessions", "forgotten",
+        "formats", "settings", "2:\n", "5:g", "processes:\n", "4:\n", "7:\n", "3:w",
+    ];
+
+    private static readonly ZonedClock _clock = new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc();
+    private static readonly Lazy<byte[]> _demo = new(MakeDemo);
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("trayledger").FullName;
+
+    public static TheoryData<string> Ways => [.. _ways];
+
+    [Theory]
+    [MemberData(nameof(Ways))]
+    public void A_screen_s_example_works_on_the_demo_year_and_its_help_shows_it(string way)
+    {
+        File.WriteAllBytes(Path.Combine(_folder, "demo.db"), _demo.Value);
+        using var ledger = LedgerFile.Open(Path.Combine(_folder, "demo.db"), _clock);
+        using var screen = new Screen(ledger, 120, 60);
+        Go(screen, way);
+        var model = Assert.IsType<TablePage>(screen.Shell.Page).Model;
+        Assert.NotEqual("", model.Example.Does);
+        Assert.EndsWith(".", model.Purpose[0], StringComparison.Ordinal);
+
+        var help = screen.Press(Key.F1).Text;
+        Assert.Contains("Example, in the demo year", help);
+        Assert.Contains(model.Example.Does.Split(' ')[0], help);
+        Assert.Empty(NeverInText.In(help));
+        screen.Press(Key.Esc);
+
+        var before = screen.Text;
+        Keys(screen, model.Example.Keys);
+        Assert.Equal(model.Example.Keys.Length == 0, before == screen.Text);
+        Assert.Contains(model.Example.Shows, screen.Text);
+        Assert.Empty(NeverInText.In(screen.Text));
+    }
+
+    [Fact]
+    public void Every_screen_has_a_way_here()
+    {
+        var ledger = Some.Ledger();
+        var screens = MainScreens.Of(ledger, new FakeUpkeep(), "").Concat(MainScreens.Others(ledger)).ToList();
+        Assert.All(screens, screen => Assert.NotEqual("", screen.Example.Does));
+        Assert.True(_ways.Length >= screens.Count);
+    }
+
+    [Fact]
+    public void The_words_of_a_screen_are_explained_in_its_help()
+    {
+        using var screen = new Screen(Some.Ledger(), 120, 140);
+        var help = screen.Type("3").Press(Key.F1).Text;
+        Assert.Contains("Words", help);
+        Assert.Contains("How much of a fixer's capacity a film uses", help);
+        Assert.Contains("panchromatic film", help);
+    }
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    private static byte[] MakeDemo()
+    {
+        var folder = Directory.CreateTempSubdirectory("trayledger").FullName;
+        using (var ledger = LedgerFile.Open(Path.Combine(folder, "demo.db"), _clock))
+            Assert.Empty(ledger.Import(DemoYear.Read(ledger.Today), dryRun: false, progress: null, CancellationToken.None).Refused);
+        var bytes = File.ReadAllBytes(Path.Combine(folder, "demo.db"));
+        Directory.Delete(folder, recursive: true);
+        return bytes;
+    }
+
+    private static void Go(Screen screen, string way)
+    {
+        var (place, keys) = way.Split(':') is [var one, var two] ? (one, two) : (way, "");
+        if (place.Length == 1)
+            screen.Type(place);
+        else if (place == "planned sessions")
+            screen.Type("1");
+        else
+            screen.Find(place);
+        Keys(screen, keys);
+    }
+
+    private static void Keys(Screen screen, string keys)
+    {
+        foreach (var key in keys)
+            screen.Press(key == '\n' ? Key.Enter : new Key(key));
+    }
+}
