@@ -56,5 +56,5 @@ public sealed record BathMoment(Bath Bath, LocalDate On, Area Before, Area After
         return $"{through}, {Days(AgeDays)} old{(Bath.Rotations > 0 ? $", rotation {Bath.Rotations}" : "")}, {tested}";
     }
 
-    private static string Days(int days) => days == 1 ? "1 day" : $"{days} days";
+    private static string Days(int days) => Counted.Of(days, "day");
 }

@@ -14,12 +14,12 @@ public sealed record BathTest(LocalDate Date, string Text, bool? IsGood)
     [
         .. bath.ClearingTests.Select(test => new BathTest(
                 test.Date,
-                $"{test.Film} cleared in {test.Seconds:0.#} s" + (test.IsFresh ? ", fresh"
+                $"{test.Film} cleared in {Scaled.ToText(test.Seconds, 1)} s" + (test.IsFresh ? ", fresh"
                     : test.Ratio is { } ratio ? $", {Scaled.ToText(ratio, 2)} times the fresh time" : ""),
                 test.IsFresh ? true : test.Ratio is null ? null
                     : !test.IsExhaustedAt(bath.Limits.ExhaustedMultipleThousandths)))
             .Concat(bath.SilverReadings.Select(silver => new BathTest(
-                silver.Date, $"{silver.GramsPerLitre:0.###} g of silver per litre",
+                silver.Date, $"{Scaled.ToText(silver.GramsPerLitre, 3)} g of silver per litre",
                 bath.Limits.SilverMilligramsPerLitre is { } limit ? silver.MilligramsPerLitre < limit : null)))
             .Concat(bath.ResidualTests.Select(test => new BathTest(
                 test.Date,

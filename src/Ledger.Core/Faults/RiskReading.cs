@@ -236,5 +236,5 @@ public sealed class RiskReading
         _baths.TryGetValue(code, out var known) ? known
         : _baths[code] = (_ledger.Bath(code, _holdings.AsOf), _ledger.Passings(code, _holdings.AsOf));
 
-    private static string Days(int days) => days == 1 ? "1 day" : $"{days} days";
+    private static string Days(int days) => Counted.Of(days, "day");
 }

@@ -56,5 +56,5 @@ public static class CheckList
             ])]);
     }
 
-    private static string Count(int sheets) => sheets == 1 ? "1 sheet" : $"{sheets} sheets";
+    private static string Count(int sheets) => Counted.Of(sheets, "sheet");
 }

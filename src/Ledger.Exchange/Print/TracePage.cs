@@ -42,7 +42,7 @@ public static class TracePage
     /// <param name="title">What was looked for, in words.</param>
     /// <param name="cards">What was found.</param>
     public static PrintedPage Of(string title, IReadOnlyList<SheetCard> cards) => new(
-        title, [new Paragraph(cards.Count == 1 ? "1 sheet" : $"{cards.Count} sheets"), Sheets(cards)]);
+        title, [new Paragraph(Counted.Of(cards.Count, "sheet")), Sheets(cards)]);
 
     private static IEnumerable<PageBlock> Shared(TraceReading trace)
     {

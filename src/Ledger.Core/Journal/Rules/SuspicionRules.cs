@@ -105,7 +105,7 @@ internal static class SuspicionRules
             return;
         var places = sheets.Select(draft.Film.Whereabouts).Distinct().ToList();
         draft.Remark(
-            $"{(sheets.Count == 1 ? "1 sheet" : $"{sheets.Count} sheets")} of it sit in {string.Join(", ", places.Take(MostNamed))}"
+            $"{Counted.Of(sheets.Count, "sheet")} of it sit in {string.Join(", ", places.Take(MostNamed))}"
             + (places.Count > MostNamed ? $" and {places.Count - MostNamed} more" : ""));
     }
 
