@@ -182,7 +182,9 @@ public sealed class SheetStoryTests : IDisposable
         Assert.Empty(posted.Posting.Remarks);
         _file.Accept(new StorageMove { Key = Some.Key(), Date = Some.Day(3, 5), Container = "pan/1", To = "shelf" });
         Assert.Equal(("shelf", Some.Day(3, 6)), (Now.Container("pan/1")!.Storage, Now.Container("pan/1")!.OpensFrom));
-        var early = _file.Accept(new Opening { Key = Some.Key(), Date = Some.Day(3, 5), Container = "pan/1" });
+        var opening = new Opening { Key = Some.Key(), Date = Some.Day(3, 5), Container = "pan/1" };
+        Assert.Equal(RefusalKind.Doubtful, _file.Refuse(opening).Kind);
+        var early = _file.Accept(opening with { Anyway = true });
         Assert.Contains(early.Posting.Remarks, remark => remark.Contains("2025-03-06", StringComparison.Ordinal));
         _file.Accept(new ExposureIndexSetting { Key = Some.Key(), Date = Some.Day(3, 6), Container = "pan/1", ExposureIndex = 64 });
         Assert.Equal(64, Now.Container("pan/2")!.Lot.ExposureIndex);

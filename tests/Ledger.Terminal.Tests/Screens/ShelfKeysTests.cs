@@ -52,6 +52,8 @@ public sealed class ShelfKeysTests : IDisposable
     public void A_sealed_box_is_opened_into_its_envelopes()
     {
         AtBoxesOf("fen80").Press(Key.CursorDown).Type("o").Press(Key.Tab).Type("5").Press(Key.F8);
+        Assert.Contains("is kept in the freezer", _screen.Text); // a cold box is asked about
+        _screen.Press(Key.F6);
         Assert.Contains("5 envelopes of 5 sheets", _screen.Text);
         Assert.Equal(5, Now.ContainersOf("fen80").Count(box => box.IsSealed && box.Size.Base == 5));
     }
