@@ -8,3 +8,5 @@ ALTER TABLE item_handling ADD COLUMN thaw_hours INTEGER CHECK (thaw_hours BETWEE
 -- 0 where nobody said a price: its cost of nothing is then unknown, not a gift.
 ALTER TABLE lot ADD COLUMN is_priced INTEGER NOT NULL DEFAULT 1 CHECK (is_priced IN (0, 1));
 CREATE INDEX lot_without_price ON lot (id) WHERE is_priced = 0;
+
+ALTER TABLE plan_sheets ADD COLUMN batch INTEGER CHECK (batch > 0); -- the batch that the user put the line into; null for the plan's choice

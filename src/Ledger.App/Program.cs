@@ -51,6 +51,7 @@ internal static class Program
             theme,
             new ShowCommands(bench),
             new RecordCommands(bench),
+            new TraceCommand(bench),
             new PlanCommands(bench),
             new PrintCommands(bench),
             new ImportCommand(bench),

@@ -212,7 +212,8 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         Read(snapshot => new CatalogueReader(snapshot).ProcessVersion(name, version, Now(snapshot)));
 
     /// <inheritdoc/>
-    public CostFacts Costs(LocalDate from, LocalDate to) => Read(snapshot => new CostReader(snapshot).Read(from, to));
+    public CostFacts Costs(LocalDate from, LocalDate to, LocalDate? fatesOn = null) =>
+        Read(snapshot => new CostReader(snapshot).Read(from, to, fatesOn));
 
     /// <inheritdoc/>
     public IReadOnlyList<LotPrice> Prices(LocalDate asOf) => Read(snapshot => new PriceReader(snapshot).Prices(null, asOf));
@@ -260,11 +261,14 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         return new(copy, [.. before.Mendable.Except(after.Mendable)], after);
     }
 
-    /// <summary>What was said, a document a line, in the order of recording: the whole truth of the ledger.</summary>
+    /// <summary>
+    /// What was said, a document a line, in the order of recording, after what an earlier version posted: the whole truth of the ledger.
+    /// </summary>
     public IReadOnlyList<string> SaidLines() => Read(snapshot =>
     {
         var log = new SaidLog(snapshot.Connection);
-        return log.All().Select(said => SaidLine.Write(said, log.NamesOf(said.Key))).ToList();
+        var said = log.All().Select(said => SaidLine.Write(said, log.NamesOf(said.Key)));
+        return (HorizonBlock.Of(snapshot.Connection) is { } block ? said.Prepend(block.Line()) : said).ToList();
     });
 
     /// <summary>
@@ -274,7 +278,9 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     /// <param name="dryRun">Whether only to say what would come of it.</param>
     public JoinOutcome Join(IEnumerable<string> lines, bool dryRun) => Write(transaction =>
     {
-        var outcome = new Joining(_connection, transaction.Inside, Today).Add([.. lines.Select(SaidLine.Read)]);
+        var all = lines.ToList();
+        var block = all is [var first, ..] && HorizonBlock.IsOne(first) ? HorizonBlock.Read(first) : null;
+        var outcome = new Joining(_connection, transaction.Inside, Today).Add([.. all.Skip(block is null ? 0 : 1).Select(SaidLine.Read)], block);
         _holdings.Forget();
         if (outcome.Refusal is null && !dryRun)
             transaction.Commit();

@@ -20,6 +20,24 @@ public interface IPaper
     /// <summary>The tally slip of a bath.</summary>
     string TallySlip(string bath);
 
+    /// <summary>What something came through, and what else came through that.</summary>
+    string Trace(string what);
+
+    /// <summary>What shares a fault, worst first, to be worked off with a pencil.</summary>
+    string CheckList(string what);
+
+    /// <summary>A list of the sheets that words find.</summary>
+    string Sheets(string words);
+
     /// <summary>The wall card.</summary>
     string WallCard();
+
+    /// <summary>A table as CSV, as an export writes it.</summary>
+    /// <param name="headings">The columns.</param>
+    /// <param name="rows">The rows, each with a cell for every column.</param>
+    string Csv(IReadOnlyList<string> headings, IReadOnlyList<IReadOnlyList<string>> rows);
+
+    /// <summary>Writes a text into a file that is not there yet.</summary>
+    /// <returns>Whether it was written, and where it lies or why there is none.</returns>
+    (bool IsKept, string Sentence) Keep(string text, string path);
 }

@@ -23,6 +23,21 @@ public class CostCommandsTests
         Assert.Contains($"by {by}", room.Do("show", "costs", "--by", by), StringComparison.Ordinal);
     }
 
+    /// <summary>Paper becomes prints, not negatives; its parts hold them, by whatever it is divided.</summary>
+    [Theory]
+    [InlineData("film")]
+    [InlineData("session")]
+    [InlineData("month")]
+    [InlineData("year")]
+    public void The_parts_of_a_paper_add_up_to_its_prints_and_waste(string by)
+    {
+        using var room = Darkroom.WithDemoYear();
+        var costs = room.Run("show", "costs", "--film", "fibre-vc", "--by", by, "--json").Json;
+        Assert.True(Amount(costs.GetProperty("prints")) > 0);
+        foreach (var what in new[] { "prints", "waste" })
+            Assert.Equal(Amount(costs.GetProperty(what)), costs.GetProperty("parts").EnumerateArray().Sum(part => Amount(part.GetProperty(what))));
+    }
+
     [Fact]
     public void Opening_and_bought_are_used_wasted_or_on_hand()
     {

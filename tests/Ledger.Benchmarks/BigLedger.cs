@@ -46,7 +46,9 @@ internal static class BigLedger
     }
 
     /// <summary>The lines of a sessions.csv: sessions of four lines each.</summary>
-    public static MemoryStream SessionsCsv(int lines)
+    /// <param name="lines">How many lines.</param>
+    /// <param name="sessionsADay">How many sessions a day has.</param>
+    public static MemoryStream SessionsCsv(int lines, decimal sessionsADay = 5)
     {
         var csv = new MemoryStream();
         using (var text = new StreamWriter(csv, leaveOpen: true))
@@ -54,7 +56,7 @@ internal static class BigLedger
             text.WriteLine("session,date,process,item,sheets,group,developer_ml,bath,fate,note");
             for (var i = 0; i < lines; i++)
             {
-                var date = Dates.Text(FirstDay.PlusDays(i / 20));
+                var date = Dates.Text(FirstDay.PlusDays((int)(i / 4 / sessionsADay)));
                 text.WriteLine(string.Create(
                     CultureInfo.InvariantCulture,
                     $"B{i / 4},{date},film,fen80,1,N,{(i % 4 == 0 ? "25" : "")},F1,{(i % 4 == 3 ? "reject" : "negative")},line {i}"));

@@ -1,7 +1,12 @@
 using System.Diagnostics;
 using System.Globalization;
+using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
+using Ledger.Core.Measures;
+using Ledger.Core.Tracing;
 using Ledger.Exchange.Import;
+using Ledger.Storage;
 
 namespace Ledger.Benchmarks;
 
@@ -13,7 +18,9 @@ internal static class Ratios
         ["reading"] = _ => ReadingRatios(),
         ["costs"] = _ => CostRatio(),
         ["reorder"] = _ => ReorderRatio(),
+        ["trace"] = _ => TraceRatio(),
         ["import"] = _ => ImportRatio(),
+        ["past"] = _ => PastRatios(),
         ["screens"] = binary => ScreenKeys.Ratios(Path.GetFullPath(binary)),
         ["native"] = binary => NativeRatios(Path.GetFullPath(binary)),
     };
@@ -37,6 +44,35 @@ internal static class Ratios
         yield return Ratio("sessions page, 1,000,000 movements : 10,000", () => large.Sessions(large.Today, null, 200), () => small.Sessions(small.Today, null, 200), 50, "1.5");
         File.Delete(small.Path);
         File.Delete(large.Path);
+    }
+
+    /// <summary>The last sheet of a ledger far larger than a lifetime, whose one box, bottle and bath every session shares.</summary>
+    private static IEnumerable<string> TraceRatio()
+    {
+        using var large = BigLedger.WithMovements(1_000_000);
+        using var demo = LedgerFile.Open(BigLedger.NewPath(), BigLedger.Clock);
+        Require(demo.Import(DemoYear.Read(demo.Today), dryRun: false, null, default));
+        Require(large.Import(
+            [
+                new SessionLog
+                {
+                    Key = "last", Date = large.Today, Session = "last", Process = "film", Bath = "F1", Anyway = true,
+                    Lines = [new() { Item = "fen80", Sheets = 4, Developer = Volume.FromMillilitres(25) }],
+                },
+            ], dryRun: false, null, default));
+        var (last, shown) = ($"#{large.HoldingsOn(large.Today).Film.LastSheet}", $"#{demo.HoldingsOn(demo.Today).Film.LastSheet}");
+        yield return Ratio(
+            "`trace` of a sheet, 1,000,000 movements : `show sheet`, demo year",
+            () => new TraceReading(last, large.Named(last, large.Today), large, bath => large.Bath(bath, large.Today), large.Today),
+            () => demo.Story(shown, demo.Today), 30, "3");
+        File.Delete(large.Path);
+        File.Delete(demo.Path);
+    }
+
+    private static void Require(ImportOutcome outcome)
+    {
+        if (outcome.Refused.Count > 0)
+            throw new InvalidOperationException(outcome.Refused[0].Refusal.Sentence);
     }
 
     /// <summary>The costs of one year: what the nine others hold must not matter.</summary>
@@ -89,6 +125,53 @@ internal static class Ratios
             $"| import of {lines:N0} session lines : sqlite3 shell inserting the same rows | {import / insert:0.0} ({import.TotalSeconds:0.0} s : {insert.TotalSeconds:0.0} s) | 4 |");
         foreach (var path in new[] { ours, shells, script })
             File.Delete(path);
+    }
+
+    /// <summary>What putting the past right costs, against posting: twenty years of sessions, three in each week.</summary>
+    private static IEnumerable<string> PastRatios()
+    {
+        const int sessions = 3_000;
+        var path = BigLedger.NewPath();
+        using (var ledger = BigLedger.WithStock(path))
+        {
+            var file = CsvImport.Read(
+                "sessions", BigLedger.SessionsCsv(sessions * 4, sessionsADay: 0.41m), ReadingTerms.Of(ledger.HoldingsOn(ledger.Today), ledger.Today));
+            var start = Stopwatch.GetTimestamp();
+            ledger.Import(file.Entries.Select(sourced => sourced.Entry), dryRun: false, null, default);
+            var import = Stopwatch.GetElapsedTime(start);
+            using var again = LedgerFile.Open(BigLedger.NewPath(), BigLedger.Clock);
+            var lines = ledger.SaidLines();
+            start = Stopwatch.GetTimestamp();
+            var joined = again.Join(lines, dryRun: false);
+            var derived = Stopwatch.GetElapsedTime(start);
+            if (joined.Refusal is { } refusal)
+                throw new InvalidOperationException(refusal);
+            yield return string.Create(
+                CultureInfo.InvariantCulture,
+                $"| deriving {sessions:N0} sessions of four lines : importing them | {derived / import:0.00} ({derived.TotalSeconds:0.0} s : {import.TotalSeconds:0.0} s) | 1 |");
+            File.Delete(again.Path);
+            var last = ledger.Journal(ledger.Today, null, 60).Where(entry => entry.Kind == "session").ToList()[11];
+            var turn = 0;
+            yield return Ratio(
+                "amending a session of last month in twenty years : posting a count",
+                () => Accept(ledger.Post(new Amendment
+                {
+                    Key = $"amend-{++turn}", Date = ledger.Today, Number = last.Number, Reason = "benchmark", Changes = [new(0, "note", $"{turn}")],
+                })),
+                () => Accept(ledger.Post(new StockCount
+                {
+                    Key = $"count-{++turn}", Date = ledger.Today, What = "gloves", Reason = "benchmark", Anyway = true,
+                    Found = new(1000 + (turn % 7), Core.Measures.Unit.Piece),
+                })), 15, "10");
+        }
+
+        File.Delete(path);
+    }
+
+    private static void Accept(PostOutcome outcome)
+    {
+        if (outcome is NotPosted { Refusal: var refusal })
+            throw new InvalidOperationException(refusal.Sentence);
     }
 
     private static IEnumerable<string> NativeRatios(string binary)

@@ -10,10 +10,7 @@ namespace Ledger.Published.Tests;
 /// </summary>
 public sealed class CostFlowTests
 {
-    /// <summary>
-    /// OpenStax, Principles of Accounting, Vol. 1: Financial Accounting, section 10.3 (perpetual), modules m67889 to m67893;
-    /// inventory-maths 1.1, worked-examples A1. A sale by specific identification names its lots.
-    /// </summary>
+    /// <summary>A sale by specific identification names its lots.</summary>
     private const string OpenStax = """
         date   | event | lot | units | unit cost
         1 Jul  | buy   | 1   | 150   | 21
@@ -24,6 +21,7 @@ public sealed class CostFlowTests
         25 Jul | buy   | 3   | 210   | 33
         """;
 
+    [Published("Franklin, Graybeal, Cooper: Principles of Accounting, vol. 1, OpenStax 2019, section 10.3", Columns = "5 Jul, 15 Jul, used, on hand")]
     private const string OpenStaxResults = """
         formula          | 5 Jul | 15 Jul  | used | on hand
         SpecificLot      | 2520  | 4740    | 7260 | 8895
@@ -44,6 +42,7 @@ public sealed class CostFlowTests
     });
 
     [Fact]
+    [Published("Franklin, Graybeal, Cooper: Principles of Accounting, vol. 1, OpenStax 2019, section 10.3: revenue and gross margins", Values = 4)]
     public void OpenStax_gross_margins_come_out_as_printed()
     {
         // Revenue 120 at 36 and 180 at 39: 11,340 (printed).
@@ -67,6 +66,7 @@ public sealed class CostFlowTests
     }
 
     [Fact]
+    [Published("Franklin, Graybeal, Cooper: Principles of Accounting, vol. 1, OpenStax 2019, section 10.3: averages of a unit", Values = 2)]
     public void OpenStax_unit_averages_come_out_as_printed()
     {
         // 26.29 after 10 July, 31.24 after 25 July.
@@ -81,24 +81,7 @@ public sealed class CostFlowTests
         Assert.Equal("31.24", flow.OnHand.Per(flow.Quantity)!.Value.Text(MeasureStyle.Metric));
     }
 
-    /// <summary>Worked-examples A2: Wild, Financial Accounting, quick study 6-1 (a study copy).</summary>
-    private const string Wild = """
-        date   | event | lot | units | unit cost
-        7 Dec  | buy   | 1   | 10    | 6
-        14 Dec | buy   | 2   | 20    | 12
-        15 Dec | sell  | 1   | 15    |
-        21 Dec | buy   | 3   | 15    | 14
-        """;
-
-    [Fact]
-    public void Wild_first_in_first_out_comes_out_as_printed()
-    {
-        var run = Run(CostFormula.FirstInFirstOut, Wild);
-        Assert.Equal(Money.Of(120), run.Used);
-        Assert.Equal(Money.Of(390), run.Flow.OnHand);
-    }
-
-    /// <summary>Worked-examples A3: a textbook exercise's FIFO, 97 of 130 sold at the end.</summary>
+    /// <summary>Arithmetic, no source: 97 of 130 sold at the end.</summary>
     private const string Exercise = """
         date | event | lot | units | unit cost
         1    | buy   | 1   | 13    | 88
@@ -109,21 +92,21 @@ public sealed class CostFlowTests
         """;
 
     [Fact]
-    public void A_sale_over_three_lots_comes_out_as_printed()
+    public void A_sale_over_three_lots_takes_each_at_its_cost()
     {
         var run = Run(CostFormula.FirstInFirstOut, Exercise);
         Assert.Equal(Money.Of(8_827), run.Used);
         Assert.Equal(Money.Of(3_058), run.Flow.OnHand);
 
-        // The page prints 8,870 and 3,015 for the average, which does not recompute: 11,885 × 97/130 = 8,868.04.
+        // 11,885 × 97/130 = 8,868.04.
         var average = Run(CostFormula.MovingAverage, Exercise);
         Assert.Equal("8868.04", average.Used.Text(MeasureStyle.Metric));
         Assert.Equal("3016.96", average.Flow.OnHand.Text(MeasureStyle.Metric));
     }
 
     /// <summary>
-    /// Worked-examples A4: Instantcert, lesson 318. From an average rounded to 2.77 it prints 692.50 for the second sale and 138.50 left,
-    /// which is 831.00 out of 830.00: one unit of money too much. Exact are 691.67 and 138.33.
+    /// Arithmetic, no source. From an average rounded to 2.77 the second sale would cost 692.50 and 138.50 be left, which is 831.00 out of
+    /// 830.00: one unit of money too much. Exact are 691.67 and 138.33.
     /// </summary>
     private const string RoundedAverage = """
         date | event | lot | units | unit cost
@@ -144,7 +127,7 @@ public sealed class CostFlowTests
         Assert.Equal(Money.Of(830), run.CostOn("4") + run.Flow.OnHand - Money.Of(1_200));
     }
 
-    /// <summary>Worked-examples A5: moving average step by step (tutorsglobe exercise page).</summary>
+    /// <summary>Arithmetic, no source: a moving average step by step.</summary>
     private const string Averages = """
         event | units | unit cost | average after
         buy   | 8     | 71        | 71
@@ -156,7 +139,7 @@ public sealed class CostFlowTests
         """;
 
     [Fact]
-    public void A_moving_average_moves_as_printed()
+    public void A_moving_average_moves_with_each_delivery()
     {
         var flow = new CostFlow(CostFormula.MovingAverage);
         Assert.All(Table.Read(Averages), row =>
@@ -171,7 +154,7 @@ public sealed class CostFlowTests
         Assert.Equal(318.857m, Math.Round(flow.OnHand.Amount, 3));
     }
 
-    /// <summary>Worked-examples A6: specific identification with traced lots; inputs are printed, results derived from them.</summary>
+    /// <summary>Arithmetic, no source: traced lots.</summary>
     private const string Traced = """
         date | event | lot | units | unit cost
         1    | buy   | 1   | 400   | 14

@@ -7,8 +7,7 @@ namespace Ledger.Published.Tests;
 public sealed class DeveloperTests
 {
     /// <summary>
-    /// 6 ml of a syrup per 80 sq in: common practice, no source. That the need grows with the units in the batch ("four rolls need four
-    /// times the rate"): C-DEV-30, darkroom wiki, page ReplenishedDeveloper.
+    /// 6 ml of a syrup per 80 sq in, and that the need grows with the units in the batch: common practice, no source.
     /// </summary>
     private const string Batches = """
         format | sheets | minimum ml per 80 sq in | dilution | working ml | by dilution ml | by area ml | needed ml

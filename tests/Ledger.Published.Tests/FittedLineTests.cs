@@ -1,4 +1,5 @@
 using Ledger.Core.Measures;
+using Ledger.Published.Tests.Support;
 using MathNet.Numerics;
 
 namespace Ledger.Published.Tests;
@@ -17,6 +18,7 @@ public sealed class FittedLineTests
     ];
 
     [Fact]
+    [Published("NIST Statistical Reference Datasets (StRD), linear regression, data set Norris: 5 certified values", Values = 5)]
     public void The_certified_line_is_met_to_eleven_digits()
     {
         var line = FittedLine.Through(_norris)!;

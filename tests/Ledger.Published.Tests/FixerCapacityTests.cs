@@ -1,6 +1,7 @@
 using Ledger.Core.Baths;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
+using Ledger.Published.Tests.Support;
 using NodaTime;
 
 namespace Ledger.Published.Tests;
@@ -11,13 +12,13 @@ public sealed class FixerCapacityTests
     private static readonly LocalDate Today = new(2026, 3, 15);
 
     /// <summary>A fresh bath of conventional film, counted three ways.</summary>
+    [Published("Anchell, S.: The Darkroom Cookbook, 3rd ed., Focal Press 2008, p. 108: acid fixer, alkaline fixer, and acid by the book's gallon of 4.0 l",
+        Columns = "units")]
     private const string Rules = """
-        row            | litres | units per litre | units | sq in | 4x5 | 8x10 | source
-        FIX-03         | 1      | 20              | 20    | 1600  | 80  | 20   | The Darkroom Cookbook, 3rd ed., p. 108: acid fixer
-        FIX-04         | 1      | 25              | 25    | 2000  | 100 | 25   | The Darkroom Cookbook, 3rd ed., p. 108: alkaline fixer
-        FIX-05         | 4.0    | 20              | 80    | 6400  | 320 | 80   | the same, by the book's gallon of 4.0 l
-        FIX-25         | 1      | 20              | 20    | 1600  | 80  | 20   | darkroom wiki, page FixerCapacity: rapid fixer at 1+4
-        FIX-30/C-EQV-04 | 1     | 20              | 20    | 1600  | 80  | 20   | article on managing fixer exhaustion: 1 l at 1+3
+        litres | units per litre | units | sq in | 4x5 | 8x10
+        1      | 20              | 20    | 1600  | 80  | 20
+        1      | 25              | 25    | 2000  | 100 | 25
+        4.0    | 20              | 80    | 6400  | 320 | 80
         """;
 
     [Fact]
@@ -33,14 +34,14 @@ public sealed class FixerCapacityTests
 
     [Fact]
     public void Ten_sheets_of_11x14_exhaust_a_litre_of_20_units() =>
-        // C-EQV-05, article on managing fixer exhaustion: 20 units / 2. By exact areas it is 10.39, and sheets are never rounded up.
+        // Common practice counts two units a sheet: 20 / 2. By exact areas it is 10.39, and sheets are never rounded up.
         Assert.Equal(10, Fresh(1600, 1).RemainingSheets(Format.Parse("11x14")));
 
     [Fact]
     public void Tabular_film_has_half_to_seven_tenths_of_the_capacity()
     {
-        // Brodie-Tyrrell darkroom wiki, page "FixerCapacity" (a secondary source): 50 to 70 % of the normal capacity. At two thirds, the
-        // usual factor of 1.5, 100 sheets are 66 and never rounded up to 67.
+        // Common practice, no source: 50 to 70 % of the normal capacity. At two thirds, the usual factor of 1.5, 100 sheets are 66 and never
+        // rounded up to 67.
         var (fresh, sheet) = (Fresh(2000, 1), Format.Parse("4x5"));
         var usual = fresh.RemainingSheets(sheet)!.Value;
         Assert.Equal((100, 66), (usual, fresh.RemainingSheets(sheet, 1500)));
@@ -50,7 +51,7 @@ public sealed class FixerCapacityTests
     [Fact]
     public void A_mixed_load_of_two_films_leaves_13_75_units()
     {
-        // Derived, worked-examples D2: 30 conventional 4x5 are 7.5 units, 10 tabular ones count 3.75; 11.25 of 25 are used.
+        // Arithmetic: 30 conventional 4x5 are 7.5 units, 10 tabular ones count 3.75; 11.25 of 25 are used.
         var sheet = Format.Parse("4x5").Area;
         var work = sheet * 30 + (sheet * 10).Weighted(1500);
         var reading = Fresh(2000, 1, work);

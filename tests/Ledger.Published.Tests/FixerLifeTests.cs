@@ -3,6 +3,7 @@ using Ledger.Core.Journal;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
+using Ledger.Published.Tests.Support;
 using NodaTime;
 
 namespace Ledger.Published.Tests;
@@ -39,8 +40,11 @@ public sealed class FixerLifeTests
     }
 
     [Theory]
+    [Published("US Navy Non-Resident Training Course NAVEDTRA 14209, Photography (Basic), chapter on processing: "
+        + "spent when clearing takes twice as long as when fresh",
+        Values = 1)]
     [InlineData(30, 59, false)]
-    [InlineData(30, 60, true)] // FIX-14, NAVEDTRA 14209: spent when clearing takes twice as long as when fresh
+    [InlineData(30, 60, true)]
     [InlineData(30, 61, true)]
     public void Film_fixer_is_spent_at_twice_the_fresh_clearing_time(int fresh, int seconds, bool isSpent)
     {
@@ -49,9 +53,10 @@ public sealed class FixerLifeTests
     }
 
     [Theory]
-    [InlineData(2000, 60, 120)] // FIX-13, NAVEDTRA 14209: twice the clearing time
-    [InlineData(3000, 60, 180)] // FIX-35, FIX-36: three times, for film with tabular grain
-    [InlineData(2000, 80, 160)] // FIX-28: at the end of a bath of 40 s fresh, four times the fresh time
+    [Published("US Navy Non-Resident Training Course NAVEDTRA 14209, Photography (Basic); US Army subcourse SS0509: twice the clearing time", Values = 1)]
+    [InlineData(2000, 60, 120)]
+    [InlineData(3000, 60, 180)] // three times, for film with tabular grain: common practice, no source
+    [InlineData(2000, 80, 160)] // arithmetic: at the end of a bath of 40 s fresh, four times the fresh time
     public void Film_is_fixed_for_a_multiple_of_its_clearing_time(int multiple, int clearing, int seconds)
     {
         var test = new ClearingTime(Mixed, "film", clearing * 10, false, Area.Zero, 400);
@@ -59,9 +64,9 @@ public sealed class FixerLifeTests
         Assert.Equal(seconds, new BathReading(With(test) with { Limits = new(2000, multiple, null) }, Mixed).FixingSeconds);
     }
 
-    [Theory]
-    [InlineData("silver-limit-paper", "0.5", 500)]       // FIX-38: single print bath, archival
-    [InlineData("silver-limit-paper-first", "2", 2000)]  // FIX-39: first of two print baths
+    [Theory] // the limits are a user's setting; these are common practice, no source
+    [InlineData("silver-limit-paper", "0.5", 500)]
+    [InlineData("silver-limit-paper-first", "2", 2000)]
     public void A_print_bath_ends_at_its_silver_limit(string setting, string limit, int milligrams)
     {
         var settings = Settings.Default.With(setting, limit)!;

@@ -6,17 +6,14 @@ namespace Ledger.Published.Tests;
 /// <summary>Areas of formats, and the unit of 80 sq in by which a fixer's work is counted.</summary>
 public sealed class FormatTests
 {
-    /// <summary>
-    /// One unit: FIX-01, The Darkroom Cookbook, 3rd ed., p. 108; FIX-02 and C-EQV-01, darkroom wiki, page FixerCapacity; FIX-31, article on
-    /// managing fixer exhaustion. A roll's area is a convention.
-    /// </summary>
+    /// <summary>One unit. A roll's area is a convention.</summary>
+    [Published("Anchell, S.: The Darkroom Cookbook, 3rd ed., Focal Press 2008, p. 108", Columns = "makes one unit")]
     private const string Equivalences = """
-        row    | format | makes one unit
-        FIX-01 | 135-36 | 1
-        FIX-01 | 120    | 1
-        FIX-01 | 8x10   | 1
-        FIX-01 | 4x5    | 4
-        FIX-31 | 4x5    | 4
+        format | makes one unit
+        135-36 | 1
+        120    | 1
+        8x10   | 1
+        4x5    | 4
         """;
 
     [Fact]
@@ -27,9 +24,8 @@ public sealed class FormatTests
     });
 
     /// <summary>
-    /// Worked-examples D1: exact areas from nominal sizes at 6.4516 cm² to the square inch; FMT-04 gives the half plate. Two cells are
-    /// printed finer or otherwise there: the half plate (0.3859375 units) lies half a base unit beside a whole one, and 80 sq in are
-    /// 516.128/234 = 2.205675 sheets of 13x18cm, not 2.205676.
+    /// Areas of nominal sizes at 6.4516 cm² to the square inch: arithmetic. Two cells are finer than base units: the half plate (0.3859375 units)
+    /// lies half a base unit beside a whole one, and 80 sq in are 516.128/234 = 2.205675 sheets of 13x18cm.
     /// </summary>
     private const string Areas = """
         format     | sq in       | units of 80 | sheets per unit
@@ -52,16 +48,17 @@ public sealed class FormatTests
         Printed.Agrees(row, "sheets per unit", (decimal)Area.Unit80.Hundredths / area.Hundredths);
     });
 
-    /// <summary>The same sizes in the other system: FMT-01 to FMT-03 print whole millimetres, FMT-05 and FMT-06 tenths.</summary>
+    /// <summary>The same sizes in the other system, in whole millimetres or tenths.</summary>
+    [Published("Design215: Film formats chart (read 2025), nominal sizes in inches and millimetres", Columns = "other")]
     private const string Sizes = """
-        row    | format   | other        | differs by less than
-        FMT-01 | 4x5      | 102x127mm    | 0.01
-        FMT-02 | 5x7      | 127x178mm    | 0.01
-        FMT-03 | 8x10     | 203x254mm    | 0.01
-        FMT-04 | 4.75x6.5 | 12x16.5cm    | 0.01
-        FMT-05 | 13x18cm  | 5.1x7.1in    | 0.01
-        FMT-06 | 2.5x3.5  | 63.5x88.9mm  | 0.0000001
-        FMT-07 | 2.25x3.25 | 57x82mm     | 0.02
+        format    | other       | differs by less than
+        4x5       | 102x127mm   | 0.01
+        5x7       | 127x178mm   | 0.01
+        8x10      | 203x254mm   | 0.01
+        4.75x6.5  | 12x16.5cm   | 0.01
+        13x18cm   | 5.1x7.1in   | 0.01
+        2.5x3.5   | 63.5x88.9mm | 0.0000001
+        2.25x3.25 | 57x82mm     | 0.02
         """;
 
     [Fact]
@@ -72,8 +69,8 @@ public sealed class FormatTests
     });
 
     /// <summary>
-    /// FIX-33 and C-EQV-03, article on managing fixer exhaustion: 1 + 2 + 3 + 4 + 10 = 20 units, where the author counts an 11x14 as two
-    /// units (FIX-32). By its exact area of 1.925 units the load is 19.625.
+    /// 1 + 2 + 3 + 4 + 10 = 20 units, where an 11x14 is counted as two units, as is common practice; by its exact area of 1.925 units the load is
+    /// 19.625.
     /// </summary>
     private const string MixedLoad = """
         format | sheets | units printed | units exact

@@ -3,8 +3,7 @@ using Ledger.Core.Measures;
 namespace Ledger.Published.Tests;
 
 /// <summary>
-/// The method of the largest remainder. The rule and the first two examples' inputs: infinitelexicon.com/largestremainder and
-/// rightsta.com/wiki/largest-remainder-method (inventory-maths section 7); results computed from the rule.
+/// The method of the largest remainder: arithmetic, results computed from the rule.
 /// </summary>
 public sealed class LargestRemainderTests
 {

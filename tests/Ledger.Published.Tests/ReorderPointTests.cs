@@ -1,4 +1,5 @@
 using Ledger.Core.Reordering;
+using Ledger.Published.Tests.Support;
 using MathNet.Numerics.Distributions;
 
 namespace Ledger.Published.Tests;
@@ -7,8 +8,8 @@ namespace Ledger.Published.Tests;
 public sealed class ReorderPointTests
 {
     /// <summary>
-    /// inventory-maths 2, rows R1 to R9: use d and sd a period, lead time L and sd, service level. R1 and R7 give the lead time's use itself,
-    /// R4 its deviation (15 over four days). "exact" is computed with R's qnorm.
+    /// Use d and its deviation a period, lead time L and its deviation, service level; inputs of textbook exercises, results computed with R's qnorm.
+    /// R1 and R7 give the lead time's use itself, R4 its deviation (15 over four days).
     /// </summary>
     private const string Examples = """
         row | d   | sd   | L  | sd L | service | exact safety  | exact point
@@ -32,27 +33,15 @@ public sealed class ReorderPointTests
         Assert.Equal(Double(row, "exact point"), demand.Level(service), 5e-7);
     });
 
-    /// <summary>The same rows with the service level's z as the sources print it (1.88, 1.28, 1.65), against what they print.</summary>
-    [Theory]
-    [InlineData("R1", 50, 5, 1, 0, 1.88, 59.40)]
-    [InlineData("R3", 30, 3, 7, 4, 1.28, 363.94)]
-    [InlineData("R4", 70, 7.5, 4, 0, 1.65, 304.75)]
-    [InlineData("R6", 30, 5, 10, 0, 1.65, 326.09)]
-    public void A_z_rounded_as_in_print_gives_what_is_printed(string row, double use, double deviation, double lead, double leadDeviation, double z, double printed)
-    {
-        var demand = NormalLeadTimeDemand.Of(use, deviation, lead, leadDeviation);
-        Assert.True(Math.Abs(demand.Mean + z * demand.Deviation - printed) < 0.01, row);
-    }
-
     [Fact]
     public void The_deviation_over_a_varying_lead_time_is_the_printed_one() =>
         Assert.Equal(120.262214, NormalLeadTimeDemand.Of(30, 3, 7, 4).Deviation, 5e-7); // R3
 
     [Theory]
-    [InlineData(90, 15, 3, 0.80, 292)] // R2: 291.87; rounding the safety stock first (22) gives the same
-    [InlineData(154, 25, 1, 0.95, 196)] // R7 prints 195, which is below 195.12 and misses the service level
-    [InlineData(33.333333333333336, 0, 5, 0.5, 167)] // worked-examples B4, wizedu 9647: 166.67 to 167
-    [InlineData(24.90421455938697, 7, 4, 0.96, 125)] // B4, qammunity 9221015: 99.617 + 24.5; the page stops at 124
+    [InlineData(90, 15, 3, 0.80, 292)] // 291.87
+    [InlineData(154, 25, 1, 0.95, 196)] // 195 is below 195.12 and misses the service level
+    [InlineData(33.333333333333336, 0, 5, 0.5, 167)] // 166.67
+    [InlineData(24.90421455938697, 7, 4, 0.96, 125)] // 99.617 + 24.5
     [InlineData(50, 0, 2, 0.95, 100)] // what is whole stays as it is
     public void A_reorder_point_is_rounded_up(double use, double deviation, double lead, double service, long point) =>
         Assert.Equal(point, NormalLeadTimeDemand.Of(use, deviation, lead).ReorderPoint(service));
@@ -70,10 +59,10 @@ public sealed class ReorderPointTests
     }
 
     /// <summary>
-    /// Worked-examples B1: Snyder and Shen, Fundamentals of Supply Chain Theory, 2nd ed., examples 4.3 and 5.5, as worked in the
-    /// documentation of a public package; the service level is p ÷ (p + h).
+    /// As worked in the documentation of the package Stockpyl; the service level is p ÷ (p + h).
     /// </summary>
     [Theory]
+    [Published("Snyder, Shen: Fundamentals of Supply Chain Theory, 2nd ed., Wiley 2019, examples 4.3 and 5.5", Values = 3)]
     [InlineData(50, 8, 0.70 / 0.88, 56.60395592743389)]
     [InlineData(120, 10, 18.0 / 20, 132.815515655446)]
     [InlineData(1300 / 12.0, 43.30127018922193, 7.5 / 7.725, 190.3369965715624)]
@@ -81,23 +70,30 @@ public sealed class ReorderPointTests
         Assert.Equal(level, new NormalLeadTimeDemand(mean, deviation).Level(service), 1e-11);
 
     [Fact]
+    [Published("Snyder, Shen: Fundamentals of Supply Chain Theory, 2nd ed., Wiley 2019, example 5.1", Values = 1)]
     public void Snyder_and_Shen_deviation_over_a_month_is_that_of_a_year_by_the_root_of_time() =>
         Assert.Equal(43.30127018922193, NormalLeadTimeDemand.Of(1300, 150, 1 / 12.0).Deviation, 1e-12);
 
-    /// <summary>inventory-maths 2 (EOQ) and worked-examples B1, B2, B4: yearly demand, cost of an order, cost of keeping one for a year.</summary>
+    /// <summary>Yearly demand, cost of an order, cost of keeping one for a year.</summary>
+    [Published("Snyder, Shen: Fundamentals of Supply Chain Theory, 2nd ed., Wiley 2019, example 3.1", Columns = "exact")]
     private const string OrderQuantities = """
-        source          | D     | S   | H     | exact
-        Snyder and Shen | 1300  | 8   | 0.225 | 304.0467800264368
-        cat hotel       | 4680  | 54  | 3.159 | 400
-        carpet store    | 10000 | 150 | 0.75  | 2000
-        mulch           | 40000 | 200 | 2     | 2828.42712475
-        IEOR notes      | 12000 | 50  | 2     | 774.596669
-        Heizer, Render  | 1000  | 10  | 0.50  | 200
-        qammunity       | 6500  | 15  | 68.40 | 53.393
+        D     | S   | H     | exact
+        1300  | 8   | 0.225 | 304.0467800264368
+        """;
+
+    /// <summary>√(2DS/H): arithmetic.</summary>
+    private const string OtherQuantities = """
+        D     | S   | H     | exact
+        4680  | 54  | 3.159 | 400
+        1000  | 10  | 0.50  | 200
+        10000 | 150 | 0.75  | 2000
+        40000 | 200 | 2     | 2828.42712475
+        12000 | 50  | 2     | 774.596669
+        6500  | 15  | 68.40 | 53.393
         """;
 
     [Fact]
-    public void Economic_order_quantities_come_out() => Assert.All(Table.Read(OrderQuantities), row =>
+    public void Economic_order_quantities_come_out() => Assert.All(Table.Read(OrderQuantities).Concat(Table.Read(OtherQuantities)), row =>
     {
         var exact = row.Printed("exact");
         var order = new EconomicOrder(Double(row, "D"), Double(row, "S"), Double(row, "H"));
@@ -105,6 +101,7 @@ public sealed class ReorderPointTests
     });
 
     [Fact]
+    [Published("Snyder, Shen: Fundamentals of Supply Chain Theory, 2nd ed., Wiley 2019, example 3.1: cost of a year", Values = 1)]
     public void What_the_order_quantities_cost_comes_out()
     {
         Assert.Equal(68.41052550594829, new EconomicOrder(1300, 8, 0.225).YearlyCost(304.0467800264368), 1e-11);
@@ -114,7 +111,7 @@ public sealed class ReorderPointTests
         Assert.Equal(789.75 + 505.44, cats.YearlyCost(500), 1e-9);
     }
 
-    /// <summary>inventory-maths 4: R's qnorm to sixteen digits.</summary>
+    /// <summary>Computed with R 4.2.2's qnorm, to sixteen digits.</summary>
     [Theory]
     [InlineData(0.80, 0.8416212335729144)]
     [InlineData(0.84134, 0.9999803859660789)]
@@ -133,8 +130,9 @@ public sealed class ReorderPointTests
         Assert.Equal(-z, NormalQuantile.Of(1 - probability), 1e-12);
     }
 
-    /// <summary>NIST/SEMATECH e-Handbook, Student's t with infinite degrees of freedom: three decimals (inventory-maths 4).</summary>
+    /// <summary>Student's t with infinite degrees of freedom: three decimals.</summary>
     [Theory]
+    [Published("NIST/SEMATECH e-Handbook of Statistical Methods, National Institute of Standards and Technology, section 1.3.6.7.2, last row", Values = 6)]
     [InlineData(0.90, 1.282)]
     [InlineData(0.95, 1.645)]
     [InlineData(0.975, 1.960)]

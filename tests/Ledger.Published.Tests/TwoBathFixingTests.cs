@@ -3,6 +3,7 @@ using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Notices;
 using Ledger.Core.Tests.Support;
+using Ledger.Published.Tests.Support;
 
 namespace Ledger.Published.Tests;
 
@@ -10,10 +11,10 @@ namespace Ledger.Published.Tests;
 public sealed class TwoBathFixingTests
 {
     [Fact]
+    [Published("US Navy Non-Resident Training Course NAVEDTRA 14209, Photography (Basic), chapter on processing: "
+        + "a doubled clearing time rotates the pair", Values = 1)]
     public void When_clearing_takes_twice_as_long_the_first_goes_the_second_moves_up_and_a_new_one_stands_second()
     {
-        // FIX-17, US Navy NAVEDTRA 14209, chapter on processing: bath 1 clearing time has doubled: discard bath 1, bath 2 becomes bath 1,
-        // mix a new bath 2.
         var ledger = Pair();
         Clear(ledger, 30, isFresh: true);
         ledger.Post("session line=fen80:4");
@@ -30,9 +31,9 @@ public sealed class TwoBathFixingTests
     }
 
     [Fact]
+    [Published("Anchell, S.: The Darkroom Cookbook, 3rd ed., Focal Press 2008, p. 107: three rotations, then both baths are thrown out", Values = 1)]
     public void After_the_third_rotation_both_baths_go()
     {
-        // FIX-09, The Darkroom Cookbook, 3rd ed., p. 107: three rotations, then both baths are thrown out.
         var ledger = Pair();
         foreach (var bath in new[] { "F3", "F4", "F5" })
             ledger.Post(Rotation(bath));
@@ -47,31 +48,9 @@ public sealed class TwoBathFixingTests
     }
 
     [Fact]
-    public void Prints_of_8x10_are_50_a_litre_in_the_first_bath_and_250_until_both_go()
-    {
-        // FIX-40 and FIX-41, Analogue Photography knowledge base, fixing prints: 50 prints a litre before a rotation, 250 in all: with a
-        // ceiling of four rotations, which is the user's to set.
-        var ledger = Pair("capacity=4000 basis=handbook ml=1000");
-        ledger.Post("setting setting=rotation-ceiling value=4");
-        var (prints, number) = (0L, 3);
-        while (true)
-        {
-            var first = ledger.Holdings.Baths.First(bath => !ledger.Holdings.IsSecond(bath));
-            var room = new BathReading(first, Some.Today).RemainingSheets(Core.Measures.Format.Parse("8x10"))!.Value;
-            Assert.Equal(50, room);
-            prints += room;
-            if (ledger.Preview(Rotation($"F{number}")) is Refused)
-                break;
-            ledger.Post(Rotation($"F{number++}"));
-        }
-
-        Assert.Equal(250, prints);
-    }
-
-    [Fact]
     public void An_indicator_that_turns_purple_ends_a_stop()
     {
-        // STP-10, mirrors of an encyclopaedia's article on stop baths: bromocresol purple is yellow in acid and purple when it is spent.
+        // Common practice, no source: bromocresol purple is yellow in acid and purple when the stop is exhausted.
         var ledger = Shelves.Stocked();
         ledger.Post(Some.Definition(Some.Stop with { Indicator = "purple" }));
         ledger.Post("bath bath=S1 item=stop dilution=1+0 amount=30g");
@@ -85,13 +64,29 @@ public sealed class TwoBathFixingTests
     }
 
     [Theory]
-    [InlineData("0.014 g/m2", true)] // STP-20, 36 CFR 1238.14: film with a life of 500 years keeps at most 0.014 g of thiosulfate per square metre
+    [Published("US Code of Federal Regulations, 36 CFR 1238.14: at most 0.014 g of thiosulfate per square metre", Values = 1)]
+    [InlineData("0.014 g/m2", true)]
     [InlineData("0.0141 g/m2", false)]
     [InlineData("0.007 g/m²", true)]
     public void Fixer_left_in_film_is_held_against_the_archival_limit(string result, bool passes)
     {
         var ledger = Pair();
         ledger.Post("setting setting=residual-hypo-limit value=0.014");
+        ledger.Post(new ResidualCheck
+        {
+            Key = Some.Key(), Date = Some.Today, Bath = "F1", LookedFor = "hypo", Result = result, HasPassed = true,
+        });
+        Assert.Equal(passes, ledger.Holdings.Bath("F1")!.ResidualTests.Single().HasPassed);
+    }
+
+    [Theory]
+    [Published("Nishimura, D.: Conservation DistList, 21 September 1997, on ANSI IT9.1-1996: 0.02 g/m² in radiographic film", Values = 1)]
+    [InlineData("0.02 g/m2", true)]
+    [InlineData("0.021 g/m2", false)]
+    public void Radiographic_film_may_keep_more(string result, bool passes)
+    {
+        var ledger = Pair();
+        ledger.Post("setting setting=residual-hypo-limit value=0.02");
         ledger.Post(new ResidualCheck
         {
             Key = Some.Key(), Date = Some.Today, Bath = "F1", LookedFor = "hypo", Result = result, HasPassed = true,

@@ -1,4 +1,5 @@
 using Ledger.Core.Measures;
+using Ledger.Published.Tests.Support;
 
 namespace Ledger.Published.Tests;
 
@@ -11,12 +12,14 @@ public sealed class UnitConversionTests
     private const double ItsFluidOunce = 2e-12;
 
     /// <summary>US volumes are whole microlitres only in large amounts, so each row takes as many as make it exact.</summary>
+    [Published("NIST Handbook 44, appendix C, National Institute of Standards and Technology 2024: gallon of 231 cubic inches, and its parts",
+        Columns = "ml in one, fl oz in one")]
     private const string Volumes = """
-        row  | unit        | ml in one      | fl oz in one | so many  | source
-        U-08 | fluid ounce | 29.5735295625  | 1            | 10000000 | exact capacity table compiled from NIST values; gallon / 128
-        U-07 | pint        | 473.176473     | 16           | 1000     | the same; gallon / 8
-        U-06 | quart       | 946.352946     | 32           | 1000     | customary fluid-volume table; gallon / 4
-        U-05 | gallon      | 3785.411784    | 128          | 1000     | the same; 231 cubic inches (UNT-07, NIST Handbook 44 App. C)
+        unit        | ml in one      | fl oz in one | so many
+        fluid ounce | 29.5735295625  | 1            | 10000000
+        pint        | 473.176473     | 16           | 1000
+        quart       | 946.352946     | 32           | 1000
+        gallon      | 3785.411784    | 128          | 1000
         """;
 
     [Fact]
@@ -26,32 +29,45 @@ public sealed class UnitConversionTests
         Assert.Equal(row.Number("fl oz in one") * row.Number("so many"), volume.FluidOunces);
     });
 
-    [Fact]
-    public void A_gallon_is_231_cubic_inches() =>
-        // NIST Handbook 44, appendix C (2024): 231 cubic inches, 128 fluid ounces; a cubic inch is 2.54³ ml.
-        Assert.Equal(128_000, Volume.FromMillilitres(1000 * 231 * 2.54m * 2.54m * 2.54m).FluidOunces);
+    /// <summary>Cubic metres in one, to seven figures.</summary>
+    [Published("Thompson, A. and Taylor, B. N.: Guide for the Use of the International System of Units, NIST Special Publication 811, 2008, appendix B.9",
+        Columns = "m3")]
+    private const string SevenFigures = """
+        unit        | fl oz | m3
+        fluid ounce | 1     | 2.957353E-05
+        pint        | 16    | 4.731765E-04
+        quart       | 32    | 9.463529E-04
+        gallon      | 128   | 3.785412E-03
+        """;
 
     [Fact]
+    public void A_volume_in_cubic_metres_is_fluid_ounces_to_seven_figures() => Assert.All(Table.Read(SevenFigures), row =>
+    {
+        var ounces = Volume.FromMillilitres(row.Number("m3") * 1_000_000 * 1000).FluidOunces / 1000;
+        Assert.InRange(ounces / row.Number("fl oz") - 1, -2e-7m, 2e-7m);
+    });
+
+    [Fact]
+    [Published("US Code of Federal Regulations, 16 CFR 500.19: conversions", Values = 1)]
     public void A_millilitre_is_0_033814_fluid_ounces() =>
-        // UNT-12, 16 CFR 500.19.
         Assert.Equal(0.033814m, Math.Round(Volume.FromMillilitres(1).FluidOunces, 6));
 
     [Fact]
+    [Published("US Code of Federal Regulations, 16 CFR 500.19: 29.5735 ml, 946.353 ml, 3.78541 l", Values = 3)]
     public void A_volume_shows_in_the_fluid_ounces_of_16_CFR_500_19()
     {
-        // U-25 to U-27: 29.5735 ml, 946.353 ml, 3.78541 l.
         var style = new MeasureStyle(UsesFluidOunces: true);
         Assert.Equal("1 fl oz", Volume.FromMicrolitres(29_574).ToText(style));
         Assert.Equal("32 fl oz", Volume.FromMillilitres(946.353m).ToText(style));
         Assert.Equal("128 fl oz", Volume.FromMillilitres(3785.41m).ToText(style));
     }
 
-    /// <summary>Areas: 16 CFR 500.19 marks 2.54 cm and 6.4516 cm² exact.</summary>
+    /// <summary>2.54 cm and 6.4516 cm² are exact.</summary>
+    [Published("US Code of Federal Regulations, 16 CFR 500.19: inch and square inch, marked exact", Columns = "cm²")]
     private const string Areas = """
-        row  | format       | sq in | cm²    | mm²
-        U-02 | 1x1in        | 1     | 6.4516 | 645.16
-        U-03 | 25.4x25.4mm  | 1     | 6.4516 | 645.16
-        U-01 | 2.54x2.54cm  | 1     | 6.4516 | 645.16
+        format       | sq in | cm²    | mm²
+        1x1in        | 1     | 6.4516 | 645.16
+        2.54x2.54cm  | 1     | 6.4516 | 645.16
         """;
 
     [Fact]

@@ -1,9 +1,13 @@
+using System.Text;
+using Ledger.App.Commands.Files;
 using Ledger.App.Commands.Print;
 using Ledger.App.Wiring;
 using Ledger.Core.Baths;
 using Ledger.Core.Journal;
 using Ledger.Core.Planning;
 using Ledger.Core.Stock;
+using Ledger.Core.Tracing;
+using Ledger.Exchange.Export;
 using Ledger.Exchange.Print;
 using Ledger.Storage.Files;
 using Ledger.Terminal;
@@ -31,7 +35,7 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
         var holdings = Now;
         if (holdings.Plan(plan) is not { } kept)
             return $"There is no plan {plan} that is still open.";
-        return SessionPlanning.Of(kept.Request, holdings, kept.On > ledger.Today ? kept.On : ledger.Today) switch
+        return SessionPlanning.Of(kept.Request, holdings, kept.On > ledger.Today ? kept.On : ledger.Today, ledger) switch
         {
             Planned planned => Save(Pages.MixingSheet.Of(planned.Plan, kept.Name, holdings.Settings.Style), $"mixing-sheet-{kept.Name}"),
             NotPlanned not => $"{kept.Name} cannot be planned: {not.Refusal.Sentence}.",
@@ -74,7 +78,49 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
                 $"tally-slip-{known.Code}");
     }
 
+    public string Trace(string what) => ledger.Named(what, ledger.Today) is not { Count: > 0 } start
+        ? $"There is nothing called {what}."
+        : Save(
+            TracePage.Of(new(what, start, ledger, bath => ledger.Bath(bath, ledger.Today), ledger.Today),
+                Now.Settings.Style), $"trace-{what}");
+
+    public string CheckList(string what) => ledger.Named(what, ledger.Today) is not { Count: > 0 } start
+        ? $"There is nothing called {what}."
+        : Save(Pages.CheckList.Of(new(what, start, ledger, Now, null)), $"check-list-{what}");
+
+    public string Sheets(string words)
+    {
+        var search = new SheetSearch { Words = [.. words.Split(' ', StringSplitOptions.RemoveEmptyEntries)] };
+        var found = ledger.Cards(search, ledger.Today).Where(search.Finds).ToList();
+        return found.Count == 0 ? "No sheet is like that."
+            : Save(TracePage.Of(words.Length > 0 ? $"Sheets: {words}" : "Sheets", found), words.Length > 0
+                ? $"sheets-{words}" : "sheets");
+    }
+
     public string WallCard() => Save(Pages.WallCard.Of(Now), "wall-card");
+
+    public string Csv(IReadOnlyList<string> headings, IReadOnlyList<IReadOnlyList<string>> rows)
+    {
+        using var text = new StringWriter();
+        CsvTable.Write(text, headings, rows);
+        return text.ToString();
+    }
+
+    public (bool IsKept, string Sentence) Keep(string text, string path)
+    {
+        try
+        {
+            var full = Path.GetFullPath(path);
+            if (Path.Exists(full))
+                return (false, $"{full} is there already; name another file.");
+            WholeFile.Write(file, full, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
+            return (true, $"It lies in {full}.");
+        }
+        catch (Exception trouble) when (trouble is RefusedByCommandException or IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            return (false, $"{path} could not be written: {FileTrouble.Reason(trouble)}");
+        }
+    }
 
     private string Save(PrintedPage page, string name)
     {

@@ -65,6 +65,9 @@ public sealed record Bath
     /// <summary>When and why it was discarded; null while it is in use.</summary>
     public BathDiscard? Discarded { get; init; }
 
+    /// <summary>Why nothing goes through it until that is cleared; null for nothing.</summary>
+    public Suspicion? Suspicion { get; init; }
+
     /// <summary>What it stood in since which day, in the order of days; none for a full closed bottle.</summary>
     public IReadOnlyList<Standing> Standings { get; init; } = [];
 

@@ -68,8 +68,8 @@ public sealed record BathReading
     /// <summary>What it is owed in replenisher; null for a bath that is not replenished.</summary>
     public ReplenishmentReading? Replenishment => Bath.ReplenisherPer80SquareInches is { } rate ? new(Bath, rate) : null;
 
-    /// <summary>Whether it must not be used again.</summary>
-    public bool IsUnusable => EndedBy is not null;
+    /// <summary>Whether it must not be used: it has ended, or it is under suspicion.</summary>
+    public bool IsUnusable => EndedBy is not null || Bath.Suspicion is not null;
 
     /// <summary>Whether it works, or how it came to its end.</summary>
     public BathState State => Bath.Discarded is not null ? BathState.Discarded

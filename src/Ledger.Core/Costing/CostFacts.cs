@@ -114,6 +114,15 @@ public sealed record SessionUse(
     /// <summary>The number of its entry.</summary>
     public long Entry { get; init; }
 
+    /// <summary>Its process.</summary>
+    public string Process { get; init; } = "";
+
+    /// <summary>The item of its developer, the bath named where it is used again; empty where it had none.</summary>
+    public string Developing { get; init; } = "";
+
+    /// <summary>The bath that it is filed under; empty where it went through none.</summary>
+    public string Bath { get; init; } = "";
+
     /// <summary>Whether all chemistry and supplies that it used up had a price.</summary>
     public bool IsPriced { get; init; } = true;
 
@@ -156,6 +165,9 @@ public sealed record FilmUse(string Item, long Sheets, Area Area, Money Cost, Fa
 {
     /// <summary>The lot.</summary>
     public LotId Lot { get; init; }
+
+    /// <summary>The emulsion number of the lot; may be empty.</summary>
+    public string Number { get; init; } = "";
 
     /// <summary>Whether the lot had a price.</summary>
     public bool IsPriced { get; init; } = true;

@@ -35,4 +35,16 @@ public enum CostGrouping
 
     /// <summary>By year.</summary>
     Year,
+
+    /// <summary>By the process of the session.</summary>
+    Process,
+
+    /// <summary>By the developer of the session.</summary>
+    Developer,
+
+    /// <summary>By the bath that the session is filed under: its fixer.</summary>
+    Bath,
+
+    /// <summary>By the film's emulsion number.</summary>
+    Number,
 }

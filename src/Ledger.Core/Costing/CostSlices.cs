@@ -15,10 +15,14 @@ public static class CostSlices
     /// <summary>Where print sessions stand among films, and what stands before a print session's name among sessions.</summary>
     public const string Printing = "prints";
 
+    /// <summary>Below so many sheets a comparison per sheet says little: a rule of the program's own.</summary>
+    public const int FewSheets = 20;
+
     private static readonly Key Nowhere = new(Elsewhere) { IsLast = true };
 
-    /// <summary>film, session, month, year.</summary>
-    public static IReadOnlyList<string> Groupings { get; } = ["film", "session", "month", "year"];
+    /// <summary>film, session, month, year, process, developer, bath, number.</summary>
+    public static IReadOnlyList<string> Groupings { get; } = ["film", "session", "month", "year", "process",
+        "developer", "bath", "number"];
 
     /// <summary>
     /// The parts of a period: films by name, months in order, sessions and print sessions together by date; what belongs to none of them
@@ -29,34 +33,46 @@ public static class CostSlices
     /// <summary>The parts of what one film cost; what belongs to no film is in none of them.</summary>
     /// <param name="reading">The costs of the period.</param>
     /// <param name="grouping">What it is divided by.</param>
-    /// <param name="film">The film's code; null for everything.</param>
-    public static IReadOnlyList<CostSlice> Of(CostReading reading, CostGrouping grouping, string? film)
+    /// <param name="film">The film's or paper's account; null for everything.</param>
+    public static IReadOnlyList<CostSlice> Of(CostReading reading, CostGrouping grouping, FilmAccount? film)
     {
-        bool IsAsked(string item) => film is null || item.Equals(film, StringComparison.OrdinalIgnoreCase);
+        bool IsAsked(string item) => film is null || item.Equals(film.Item, StringComparison.OrdinalIgnoreCase);
         var parts = new Dictionary<Key, Part>();
         foreach (var sheet in reading.Sheets.Where(sheet => IsAsked(sheet.Item)))
             In(grouping switch
             {
                 CostGrouping.Film => new(sheet.Item),
                 CostGrouping.Session => new(sheet.Session, sheet.Date, sheet.Entry),
+                CostGrouping.Process => Named(sheet.Process, "no process"),
+                CostGrouping.Developer => Named(sheet.Developing, "no developer"),
+                CostGrouping.Bath => Named(sheet.Bath, "no bath"),
+                CostGrouping.Number =>
+                    new($"{sheet.Item} {(sheet.Number.Length > 0 ? sheet.Number : "without a number")}"),
                 _ => Time(sheet.Date, grouping),
             }).Sheets.Add(sheet);
-        foreach (var print in reading.Facts.Prints.Where(_ => film is null))
+        foreach (var (entry, date, cost) in film?.PrintsBySession ?? [.. reading.Facts.Prints.Select(print => (print.Entry, print.Date, print.Total))])
             In(grouping switch
             {
-                CostGrouping.Film => new(Printing) { IsLast = true },
-                CostGrouping.Session => new($"{Printing} {print.Session}", print.Date, print.Entry),
-                _ => Time(print.Date, grouping),
-            }).Prints += print.Total;
+                CostGrouping.Film => film is null ? new(Printing) { IsLast = true } : new(film.Item),
+                CostGrouping.Process or CostGrouping.Developer or CostGrouping.Number => new(Printing) { IsLast = true },
+                CostGrouping.Bath => Named(Print(entry) is { Baths: [var first, ..] } ? first.Share.Bath : "", "no bath"),
+                CostGrouping.Session => new($"{Printing} {Print(entry)?.Session}", date, entry),
+                _ => Time(date, grouping),
+            }).Prints += cost;
         foreach (var loss in reading.Facts.Losses.Where(loss => IsAsked(loss.Item)))
             In(grouping switch
             {
                 CostGrouping.Film when loss.Kind == ItemKind.Film => new(loss.Item),
-                CostGrouping.Film or CostGrouping.Session => Nowhere,
-                _ => Time(loss.Date, grouping),
+                CostGrouping.Month or CostGrouping.Year => Time(loss.Date, grouping),
+                _ => Nowhere,
             }).Losses.Add(loss);
         foreach (var bath in reading.Facts.Baths.Where(bath => bath.HasEnded && film is null))
-            In(grouping is CostGrouping.Film or CostGrouping.Session ? Nowhere : Time(bath.EndedOn ?? reading.Facts.To, grouping))
+            In(grouping switch
+                {
+                    CostGrouping.Month or CostGrouping.Year => Time(bath.EndedOn ?? reading.Facts.To, grouping),
+                    CostGrouping.Bath => new(bath.Share.Bath),
+                    _ => Nowhere,
+                })
                 .NeverUsed += bath.NeverUsed;
         return
         [
@@ -67,7 +83,12 @@ public static class CostSlices
         ];
 
         Part In(Key key) => parts.TryGetValue(key, out var part) ? part : parts[key] = new();
+
+        PrintUse? Print(long entry) => reading.Facts.Prints.FirstOrDefault(print => print.Entry == entry);
     }
+
+    private static Key Named(string name, string otherwise) => name.Length > 0 ? new(name)
+        : new(otherwise) { IsLast = true };
 
     private static Key Time(LocalDate date, CostGrouping grouping) => new(grouping == CostGrouping.Year
         ? date.Year.ToString("0000", CultureInfo.InvariantCulture)

@@ -1,6 +1,7 @@
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
+using NodaTime;
 
 namespace Ledger.Core.Costing;
 
@@ -24,9 +25,13 @@ public sealed class FilmAccount
         _losses = [.. costs.Facts.Losses.Where(loss => loss.Kind == ItemKind.Film && IsOf(loss.Item))];
         if (stock.Items.FirstOrDefault(item => IsOf(item.Item)) is { } held)
             (Opening, Bought, OnHand) = (held.Before, held.Bought, held.OnHand);
-        Prints = Sum(stock.Costed
-            .Where(costed => IsOf(costed.Move.Item) && costed.Move.Other == Places.Prints && costed.Move.Date >= costs.Facts.From)
-            .Select(costed => costed.Move.Change < 0 ? costed.Cost : Money.Zero - costed.Cost));
+        PrintsBySession =
+        [
+            .. stock.Costed.Where(costed => IsOf(costed.Move.Item) && costed.Move.Other == Places.Prints && costed.Move.Date >= costs.Facts.From)
+                .GroupBy(costed => costed.Move.Entry)
+                .Select(entry => (entry.Key, entry.First().Move.Date,
+                    Sum(entry.Select(costed => costed.Move.Change < 0 ? costed.Cost : Money.Zero - costed.Cost)))),
+        ];
     }
 
     /// <summary>The film's code.</summary>
@@ -54,7 +59,10 @@ public sealed class FilmAccount
     public Money Supplies => Sum(_sheets.Select(sheet => sheet.Supplies));
 
     /// <summary>Paper that was printed on.</summary>
-    public Money Prints { get; }
+    public Money Prints => Sum(PrintsBySession.Select(print => print.Cost));
+
+    /// <summary>The same by the entry of each print session.</summary>
+    public IReadOnlyList<(long Entry, LocalDate Date, Money Cost)> PrintsBySession { get; }
 
     /// <summary>Its sheets that were developed without becoming negatives.</summary>
     public Money SpoiledFilm => Sum(_sheets.Where(sheet => !sheet.Fate.IsNegative()).Select(sheet => sheet.Film));

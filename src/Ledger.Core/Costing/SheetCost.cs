@@ -25,6 +25,18 @@ public sealed record SheetCost(
     /// <summary>The number it is filed under; null when it is no negative, or a roll.</summary>
     public string? Negative { get; init; }
 
+    /// <summary>The process of its session.</summary>
+    public string Process { get; init; } = "";
+
+    /// <summary>The developer of its session; empty where it had none.</summary>
+    public string Developing { get; init; } = "";
+
+    /// <summary>The bath that its session is filed under; empty where it went through none.</summary>
+    public string Bath { get; init; } = "";
+
+    /// <summary>The emulsion number of its film; may be empty.</summary>
+    public string Number { get; init; } = "";
+
     /// <summary>The day it was developed.</summary>
     public LocalDate Date { get; init; }
 
@@ -54,6 +66,7 @@ public sealed record SheetCost(
         {
             IsComplete = sheet.Line.IsPriced && session.IsPriced && session.Baths.All(bath => bath.Share.IsPriced),
             Entry = session.Entry, Date = session.Date, Negative = session.Sheets.GetValueOrDefault(i + 1).Negative,
+            Process = session.Process, Developing = session.Developing, Bath = session.Bath, Number = sheet.Line.Number,
         });
     }
 

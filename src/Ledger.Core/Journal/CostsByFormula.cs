@@ -7,9 +7,15 @@ namespace Ledger.Core.Journal;
 public static class CostsByFormula
 {
     /// <summary>The facts of a period. By lot they are what the ledger posted; any other formula takes the stock's whole life.</summary>
-    public static CostFacts Costs(this ILedger ledger, LocalDate from, LocalDate to, CostFormula formula)
+    /// <param name="ledger">The ledger.</param>
+    /// <param name="from">The first day.</param>
+    /// <param name="to">The last day.</param>
+    /// <param name="formula">The formula.</param>
+    /// <param name="fatesOn">The day whose fates count; null for the last day.</param>
+    public static CostFacts Costs(this ILedger ledger, LocalDate from, LocalDate to, CostFormula formula,
+        LocalDate? fatesOn = null)
     {
-        var posted = ledger.Costs(from, to);
+        var posted = ledger.Costs(from, to, fatesOn);
         return formula == CostFormula.SpecificLot ? posted : Recosting.Of(posted, new(ledger.StockMoves(to), formula, from));
     }
 }

@@ -1,4 +1,5 @@
 using Ledger.Core.Film;
+using Ledger.Core.Stock;
 using NodaTime;
 
 namespace Ledger.Core.Journal;
@@ -39,6 +40,9 @@ internal static class FilmChange
             case SheetDeveloped developed:
                 Apply(developed, film);
                 break;
+            case FateChanged changed:
+                Apply(changed, film);
+                break;
             case ContainerStored stored when holdings.Container(stored.Container) is { } container:
                 holdings.Put(container with { Moves = [.. container.Moves, new(date, stored.Storage)], OpensFrom = stored.OpensFrom });
                 break;
@@ -56,11 +60,25 @@ internal static class FilmChange
         film.LastSheet = Math.Max(film.LastSheet, developed.Sheet.Value);
         if (developed.Negative is { } negative)
             film.Give(negative.Year, negative.Running);
-        if (developed is { Cause: { } cause, Side: { } place } && film.Side(place) is { } side)
-        {
-            var known = side.Faults.FirstOrDefault(fault => fault.Cause == cause);
-            film.Put(side with { Faults = [.. side.Faults.Where(fault => fault != known), new(cause, 1 + (known?.Sheets ?? 0))] });
-        }
+        Count(developed.Cause, developed.Side, +1, film);
+    }
+
+    /// <summary>A sheet that is a reject later counts against its side from then on, and one that is good again does
+    /// not.</summary>
+    private static void Apply(FateChanged changed, FilmRegister film)
+    {
+        Count(changed.Sheet.Cause, changed.Sheet.Side, -1, film);
+        Count(changed.Cause, changed.Sheet.Side, +1, film);
+    }
+
+    private static void Count(RejectCause? spoiledBy, PlaceId? place, int sheets, FilmRegister film)
+    {
+        if (spoiledBy is not { } cause || place is not { } known || film.Side(known) is not { } side)
+            return;
+        var before = side.Faults.FirstOrDefault(fault => fault.Cause == cause);
+        var after = sheets + (before?.Sheets ?? 0);
+        film.Put(side with { Faults = [.. side.Faults.Where(fault => fault != before), .. after > 0
+            ? [new SideFault(cause, after)] : Array.Empty<SideFault>()] });
     }
 
     private static LocalDate Later(LocalDate? known, LocalDate date) => known is { } day && day > date ? day : date;

@@ -73,9 +73,32 @@ public sealed record NegativeNumber(string Name, int Year, long Running);
 /// <param name="Note">The user's note.</param>
 public sealed record DummyUsed(int Line, string Item, int Sheets, Area Area, string Group, string Note) : FilmFact;
 
-/// <summary>A negative is a keeper.</summary>
+/// <summary>A developed sheet has another fate from the entry's day on.</summary>
+/// <param name="Sheet">The sheet as it was.</param>
+/// <param name="Fate">What it is now.</param>
+/// <param name="Cause">What spoiled it, if that is known.</param>
+public sealed record FateChanged(DevelopedSheet Sheet, Fate Fate, RejectCause? Cause) : FilmFact
+{
+    /// <summary>Where it was.</summary>
+    public PlaceId From => PlaceOf(Sheet.Fate);
+
+    /// <summary>Where it is now: a reject is no longer among the negatives.</summary>
+    public PlaceId To => PlaceOf(Fate);
+
+    private static PlaceId PlaceOf(Fate fate) => fate.IsNegative() ? Places.FiledNegatives : Places.Rejects;
+}
+
+/// <summary>Something was done to a sheet or found out about it.</summary>
 /// <param name="Sheet">The sheet's number.</param>
-public sealed record KeeperNamed(SheetId Sheet) : FilmFact;
+/// <param name="What">What.</param>
+/// <param name="Result">What it showed; may be empty.</param>
+/// <param name="HasPassed">Whether a test was passed; null where nothing was tested.</param>
+public sealed record SheetNoted(SheetId Sheet, SheetWork What, string Result, bool? HasPassed) : FilmFact;
+
+/// <summary>A sheet is kept somewhere.</summary>
+/// <param name="Sheet">The sheet's number.</param>
+/// <param name="Place">Where, in the user's words.</param>
+public sealed record SheetFiled(SheetId Sheet, string Place) : FilmFact;
 
 /// <summary>A container is kept somewhere else.</summary>
 /// <param name="Container">The container.</param>

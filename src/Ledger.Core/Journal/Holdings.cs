@@ -26,6 +26,8 @@ public sealed class Holdings
     private readonly Dictionary<string, long> _lastContainerNumber = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<(ItemId Item, string Formula), KeepingLimits> _formulas = [];
     private readonly Dictionary<string, WasteJug> _jugs = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<PlaceId, Suspicion> _suspectPlaces = [];
+    private readonly Dictionary<LotId, Suspicion> _suspectLots = [];
     private readonly Dictionary<(NoticeKind Notice, string About), Snooze> _snoozes = [];
     private Settings _settings = Settings.Default;
 
@@ -138,6 +140,14 @@ public sealed class Holdings
     /// <summary>The bath in use at that place, or null.</summary>
     public Bath? Bath(PlaceId place) => _baths.TryGetValue(place, out var bath) ? WithSettings(bath) : null;
 
+    /// <summary>Why a sheet is under suspicion: its delivery is, or the box that it came out of; null for
+    /// nothing.</summary>
+    public Suspicion? SuspicionOf(Sheet sheet) => _suspectPlaces.GetValueOrDefault(
+        sheet.Box) ?? _suspectLots.GetValueOrDefault(sheet.Lot.Id);
+
+    /// <summary>The sheets in holders and boxes of exposed sheets whose film is under suspicion.</summary>
+    public IEnumerable<Sheet> SuspectSheets => Film.Sheets.Where(sheet => SuspicionOf(sheet) is not null);
+
     /// <summary>The containers of an item that are not empty, in the order in which they are reached for.</summary>
     public IEnumerable<Container> ContainersOf(string item) => Draw.Reach(
         _containersByItem.GetValueOrDefault(item, []).Select(place => _containers[place]));
@@ -159,6 +169,31 @@ public sealed class Holdings
 
     /// <summary>The baths that count their work now: alone or first of a pair.</summary>
     public IEnumerable<Bath> WorkingBaths => Baths.Where(bath => !IsSecond(bath));
+
+    /// <summary>Raises suspicion of a lot, or lifts it with null: of all that is left of it and of what comes of it
+    /// later.</summary>
+    public void Suspect(LotId lot, Suspicion? suspicion)
+    {
+        Set(_suspectLots, lot, suspicion);
+        foreach (var container in _containers.Values.Where(container => container.Lot.Id == lot).ToList())
+            _containers[container.Place] = Kept(container);
+    }
+
+    /// <summary>Raises suspicion of a box, a bottle or a bath, or lifts it with null.</summary>
+    public void Suspect(PlaceId place, Suspicion? suspicion)
+    {
+        Set(_suspectPlaces, place, suspicion);
+        if (_containers.TryGetValue(place, out var container))
+            _containers[place] = Kept(container);
+        else if (_baths.TryGetValue(place, out var bath))
+            _baths[place] = bath with { Suspicion = suspicion };
+    }
+
+    /// <summary>Why a place is under suspicion; null for nothing.</summary>
+    public Suspicion? SuspicionOf(PlaceId place) => _suspectPlaces.GetValueOrDefault(place);
+
+    /// <summary>Why a lot is under suspicion; null for nothing.</summary>
+    public Suspicion? SuspicionOf(LotId lot) => _suspectLots.GetValueOrDefault(lot);
 
     /// <summary>Puts a format in; what is of it counts with its area from then on.</summary>
     public void Put(Format format)
@@ -326,6 +361,12 @@ public sealed class Holdings
             case JugStarted started:
                 Put(started.Jug);
                 break;
+            case LotSuspected suspected:
+                Suspect(suspected.Lot, suspected.IsRaised ? new(date, suspected.Reason) : null);
+                break;
+            case PlaceSuspected suspected:
+                Suspect(suspected.Place, suspected.IsRaised ? new(date, suspected.Reason) : null);
+                break;
             case JugFilled filled when _jugs.Values.FirstOrDefault(jug => jug.Place == filled.Jug) is { } jug:
                 Put(jug with { Fills = [.. jug.Fills, new(date, filled.Volume, filled.What, filled.Material)] });
                 break;
@@ -339,12 +380,24 @@ public sealed class Holdings
             _containers[place] = container with { HalfEmptyOn = container.IsBelowHalf ? container.HalfEmptyOn ?? date : null };
     }
 
-    /// <summary>A container with the limits of its formula version and the time that it has spent in the cold.</summary>
+    private static void Set<T>(Dictionary<T, Suspicion> known, T of, Suspicion? suspicion)
+        where T : notnull
+    {
+        if (suspicion is null)
+            known.Remove(of);
+        else
+            known[of] = suspicion;
+    }
+
+    /// <summary>A container with the limits of its formula version, the time that it has spent in the cold, and what is
+    /// suspected of it.</summary>
     private Container Kept(Container container) => _items.TryGetValue(container.Lot.Item, out var item)
         ? container with
         {
+            OwnSuspicion = SuspicionOf(container.Place),
+            Lot = container.Lot with { Suspicion = SuspicionOf(container.Lot.Id) },
             FormulaLimits = container.Lot.Formula == item.Formula ? null : _formulas.GetValueOrDefault((item.Id, container.Lot.Formula)),
-            Cold = new([.. container.Places.Select(place => new ColdStay(place.Since, _settings.ColdDaysAYear(place.Name)))], AsOf),
+            Cold = new([.. container.Places.Select(place => new ColdStay(place.Since, _settings.ColdDaysAYear(item, place.Name)))], AsOf),
         }
         : container;
 

@@ -95,6 +95,12 @@ public sealed record SheetStory
     /// <summary>Its development; null before it.</summary>
     public SheetDevelopment? Development { get; init; }
 
+    /// <summary>Where it is filed, in the user's words; null where nobody said.</summary>
+    public string? FiledIn { get; init; }
+
+    /// <summary>What was done to it after its session or found out about it, in order.</summary>
+    public IReadOnlyList<SheetFinding> Findings { get; init; } = [];
+
     /// <summary>Every step it took, in order.</summary>
     public required IReadOnlyList<SheetStep> Steps { get; init; }
 }

@@ -10,7 +10,7 @@ namespace Ledger.Core.Journal;
 /// A ledger as screens and commands use it: one way to write, one way to read. Any of them throws a
 /// <see cref="LedgerUnavailableException"/> when the ledger cannot be used.
 /// </summary>
-public interface ILedger : IFilmRecords, ICostRecords, IDrafts, IEntryRecords
+public interface ILedger : IFilmRecords, ICostRecords, Tracing.ITraceRecords, IDrafts, IEntryRecords
 {
     /// <summary>The day of recording.</summary>
     LocalDate Today { get; }
@@ -76,7 +76,11 @@ public interface ILedger : IFilmRecords, ICostRecords, IDrafts, IEntryRecords
     IReadOnlyList<Baths.WasteJug> JugsOn(LocalDate asOf) => [];
 
     /// <summary>What the journal knows of the costs of a period, both days included.</summary>
-    CostFacts Costs(LocalDate from, LocalDate to);
+    /// <param name="from">The first day.</param>
+    /// <param name="to">The last day.</param>
+    /// <param name="fatesOn">The day whose fates count: a negative may be found spoiled years later. Null for the last
+    /// day.</param>
+    CostFacts Costs(LocalDate from, LocalDate to, LocalDate? fatesOn = null);
 }
 
 /// <summary>What became of an entry.</summary>

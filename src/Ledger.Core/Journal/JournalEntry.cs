@@ -1,5 +1,7 @@
 using Ledger.Core.Film;
+using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
+using Ledger.Core.Stock;
 using NodaTime;
 
 namespace Ledger.Core.Journal;
@@ -84,4 +86,20 @@ public interface IPast
 /// <param name="Negative">The number it is filed under; null when it is no negative.</param>
 /// <param name="Date">The day of its session.</param>
 /// <param name="Fate">What became of it.</param>
-public sealed record DevelopedSheet(SheetId Id, string? Negative, LocalDate Date, Fate Fate);
+public sealed record DevelopedSheet(SheetId Id, string? Negative, LocalDate Date, Fate Fate)
+{
+    /// <summary>What spoiled it, if that is known.</summary>
+    public RejectCause? Cause { get; init; }
+
+    /// <summary>Its lot.</summary>
+    public LotId Lot { get; init; }
+
+    /// <summary>What its film cost.</summary>
+    public Money Cost { get; init; }
+
+    /// <summary>The side it was loaded into; null when it went straight into the tray.</summary>
+    public PlaceId? Side { get; init; }
+
+    /// <summary>What it is called: its negative's number, or its own.</summary>
+    public string Name => Negative ?? Id.ToString();
+}

@@ -39,6 +39,9 @@ public enum RefusalKind
     /// <summary>It asks for the sheet of a holder side or box that is empty.</summary>
     Empty,
 
+    /// <summary>It would use what is under suspicion.</summary>
+    UnderSuspicion,
+
     /// <summary>It is unlikely, but may be so: it is accepted when it is said to be so anyway.</summary>
     Doubtful,
 }
@@ -52,6 +55,14 @@ internal sealed class RefusedException(RefusalKind kind, string sentence, long? 
     private const int MostNamed = 12;
 
     public Refusal Refusal { get; } = new(kind, sentence) { Entry = entry };
+
+    /// <summary>The refusal of something that is under suspicion.</summary>
+    /// <param name="what">What is not used.</param>
+    /// <param name="suspicion">Why.</param>
+    /// <param name="toClear">What would be cleared: itself, or its delivery's number.</param>
+    public static RefusedException Suspect(string what, Stock.Suspicion suspicion, string toClear) => new(
+        RefusalKind.UnderSuspicion,
+        $"{what} is {suspicion.Text}; nothing of it is used until it is cleared: `record clearance {toClear} --reason ...`, or discard it");
 
     /// <summary>A name that the ledger does not know, with those that it does.</summary>
     /// <param name="what">What was named, as it was written: item "pan".</param>

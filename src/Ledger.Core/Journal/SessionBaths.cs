@@ -95,7 +95,16 @@ public sealed class SessionBaths(Holdings holdings, LocalDate day)
     private static bool IsOf(string item, Bath bath) => item.Equals(bath.Item, StringComparison.OrdinalIgnoreCase);
 
     private IEnumerable<Bath> Fitting(string item) =>
-        holdings.WorkingBaths.Where(bath => bath.Material == BathMaterial.Film && IsOf(item, bath) && bath.MixedOn <= day);
+        holdings.WorkingBaths.Where(bath => bath.Material == BathMaterial.Film && IsOf(item, bath)
+            && bath.MixedOn <= day && IsClear(bath));
+
+    /// <summary>Whether nothing is suspected of a bath on the day, nor of the second one that the film goes through
+    /// after it.</summary>
+    private bool IsClear(Bath bath) => SuspicionOf(bath) is null;
+
+    private Suspicion? SuspicionOf(Bath bath) =>
+        new[] { bath.Suspicion, holdings.SecondAfter(bath)?.Suspicion }.FirstOrDefault(suspicion =>
+            suspicion?.Since <= day);
 
     private Bath Named(string name)
     {
@@ -105,6 +114,9 @@ public sealed class SessionBaths(Holdings holdings, LocalDate day)
         if (bath.MixedOn > day)
             throw new RefusedException(
                 RefusalKind.NotAccepted, $"bath {bath.Code} was mixed on {Dates.Text(bath.MixedOn)}, after {Dates.Text(day)}");
+        if (SuspicionOf(bath) is { } suspicion)
+            throw RefusedException.Suspect($"bath {bath.Code}", suspicion, bath.Suspicion is null
+                ? holdings.SecondAfter(bath)!.Code : bath.Code);
         return !holdings.IsSecond(bath) ? bath : throw new RefusedException(
             RefusalKind.NotAccepted, $"bath {bath.Code} is the second bath of a pair; name the first, {bath.PairedWith}");
     }

@@ -73,11 +73,31 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
     /// <summary>The settings with one of them changed, or null when the name or the value is not accepted.</summary>
     public Settings? With(string name, string value) => Setting.Named(name)?.Read(this, value);
 
-    /// <summary>The days that a year at a place of storage adds.</summary>
-    public int ColdDaysAYear(string storage) => ColdPlaces.Of(storage) switch
+    /// <summary>The days that a year at a place of storage adds to an item's date: its own, otherwise the ledger's.</summary>
+    public int ColdDaysAYear(Stock.Item item, string storage)
     {
-        Coldness.Freezer => FreezerDays,
-        Coldness.Fridge => FridgeDays,
-        _ => 0,
-    };
+        ArgumentNullException.ThrowIfNull(item);
+        return ColdPlaces.Of(storage) switch
+        {
+            Coldness.Freezer => item.FreezerDays ?? FreezerDays,
+            Coldness.Fridge => item.FridgeDays ?? FridgeDays,
+            _ => 0,
+        };
+    }
+
+    /// <summary>
+    /// The hours that a box stays closed when it comes from one place to another: the whole time out of a freezer, a quarter of it out of a
+    /// refrigerator; none where it does not get warmer.
+    /// </summary>
+    public int ThawHours(Stock.Item item, string from, string to)
+    {
+        ArgumentNullException.ThrowIfNull(item);
+        var hours = item.ThawHours ?? Film.ThawHours;
+        return (ColdPlaces.Of(from), ColdPlaces.Of(to)) switch
+        {
+            (Coldness.Freezer, not Coldness.Freezer) => hours,
+            (Coldness.Fridge, Coldness.None) => (hours + 3) / 4,
+            _ => 0,
+        };
+    }
 }

@@ -29,7 +29,7 @@ public static class TodayReading
     private static IEnumerable<Notice> All(Holdings holdings, IReadOnlyCollection<ReorderReading> reorder) =>
     [
         .. BathNotices.Of(holdings).Concat(JugNotices.Of(holdings)).Concat(Containers(holdings)).Concat(Minimums(holdings, reorder))
-            .Concat(FilmNotices.Of(holdings))
+            .Concat(FilmNotices.Of(holdings)).Concat(SuspicionNotices.Of(holdings))
             .Concat(BuyingNotices.LateOrders(holdings))
             .Concat(BuyingNotices.OrdersToPlace(holdings, reorder))
             .Concat(BuyingNotices.PriceRises(holdings, reorder))

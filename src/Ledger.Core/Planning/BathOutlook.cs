@@ -19,6 +19,28 @@ public sealed record BathOutlook(
     /// <summary>What must be measured out of each item for the bath or baths that are to be mixed first; none where none is, or it is not known.</summary>
     public IReadOnlyList<(string Item, Quantity Amount)> ToMix { get; init; } = [];
 
+    /// <summary>What is to be done about it before the session.</summary>
+    public BathCure Cure { get; init; }
+
     /// <summary>The baths of which the user must name one: F4 or F9; empty when there is nothing to choose.</summary>
     public string Choices { get; init; } = "";
+}
+
+/// <summary>What makes a bath fit for a session.</summary>
+public enum BathCure
+{
+    /// <summary>Nothing: it is fit, or what it lacks is for the user to decide, such as which bath is meant.</summary>
+    None,
+
+    /// <summary>A fresh one takes its place.</summary>
+    Mix,
+
+    /// <summary>The pair is rotated: the second moves up and a fresh one stands second.</summary>
+    Rotate,
+
+    /// <summary>Both of the pair are mixed fresh.</summary>
+    MixPair,
+
+    /// <summary>No bath of its size takes the session: it is split, or a larger bath is mixed.</summary>
+    Split,
 }

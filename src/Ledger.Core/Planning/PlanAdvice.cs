@@ -17,8 +17,8 @@ internal sealed class PlanAdvice(SessionPlanDraft draft)
         .. Untimed(),
         .. Short(),
         .. Shallow().Distinct(),
-        .. Together("subject", sheet => sheet.Subject),
-        .. Together("holder", sheet => sheet.Holder),
+        .. Crowded(),
+        .. Together(),
     ];
 
     private IEnumerable<string> Thin(PlannedBatch batch)
@@ -54,14 +54,17 @@ internal sealed class PlanAdvice(SessionPlanDraft draft)
         }
     }
 
-    /// <summary>All sheets of one subject in one batch: an accident there takes them all.</summary>
-    private IEnumerable<string> Together(string what, Func<PlannedSheet, string> nameOf) => draft.Batches
-        .SelectMany(batch => batch.Sheets.Select(sheet => (Batch: batch.Number, Name: nameOf(sheet))))
-        .Where(sheet => sheet.Name.Length > 0)
-        .GroupBy(sheet => sheet.Name, StringComparer.OrdinalIgnoreCase)
-        .Where(group => group.Count() > 1 && group.Select(sheet => sheet.Batch).Distinct().Count() == 1)
-        .Select(group => $"{All(group.Count())} of the {what} {group.Key} are in batch {group.First().Batch}; "
-            + "an accident there would take them all: develop some of them in another batch");
+    /// <summary>More sheets than the user's hands move: only where the user put them together.</summary>
+    private IEnumerable<string> Crowded() => draft.Batches
+        .Where(batch => batch.IsShuffled && batch.Sheets.Count > draft.Practice.Limit.Of(batch.Film.Format!))
+        .Select(batch => $"batch {batch.Number} has {batch.Sheets.Count} sheets; your limit is {draft.Practice.Limit.Of(batch.Film.Format!)}");
 
-    private static string All(int sheets) => sheets == 2 ? "both sheets" : $"all {sheets} sheets";
+    /// <summary>All sheets of one subject in one batch: an accident there takes them all. Said only where it can be changed.</summary>
+    private IEnumerable<string> Together() => Batching.Together(
+        [
+            .. draft.Batches.Select(batch => (
+                $"{batch.Film.Code} {batch.Group}",
+                (IReadOnlyList<(string, string)>)[.. batch.Sheets.Select(sheet => (sheet.Subject, sheet.Holder))])),
+        ])
+        .Select(together => $"{together.Sentence}: put some of them into another batch (\"batch {together.Batch + 1}\" in their line)");
 }

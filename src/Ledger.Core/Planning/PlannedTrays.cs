@@ -9,12 +9,10 @@ namespace Ledger.Core.Planning;
 internal sealed class PlannedTrays(SessionPlanDraft draft)
 {
     private readonly List<PlannedTray> _trays = [];
-    private IReadOnlyList<BathOutlook> _outlooks = [];
-
     public IReadOnlyList<PlannedTray> Of(IReadOnlyList<BathOutlook> outlooks)
     {
-        _outlooks = outlooks;
-        var baths = outlooks.Select(outlook => outlook.Bath).OfType<Bath>().ToList();
+        var baths = outlooks.GroupBy(outlook => outlook.Item, StringComparer.OrdinalIgnoreCase)
+            .ToDictionary(item => item.Key, item => new Queue<BathTray>(BathTray.Of([.. item])), StringComparer.OrdinalIgnoreCase);
         var steps = Steps(baths).ToList();
         var fixers = steps.Count(step => step.Role == ItemRole.Fixer);
         var fixer = 0;
@@ -30,14 +28,15 @@ internal sealed class PlannedTrays(SessionPlanDraft draft)
     }
 
     /// <summary>The steps; where a pair is in use and the process says fixer once, its second bath has a tray all the same.</summary>
-    private IEnumerable<ProcessStep> Steps(List<Bath> baths)
+    private IEnumerable<ProcessStep> Steps(Dictionary<string, Queue<BathTray>> baths)
     {
         foreach (var step in draft.Process.Steps)
         {
             yield return step;
             var alike = draft.Process.Reused.Where(other => Same(other.Item, step.Item)).ToList();
-            if (step.Role == ItemRole.Fixer && alike is [.., var last] && ReferenceEquals(last, step))
-                for (var more = baths.Count(bath => Same(bath.Item, step.Item)) - alike.Count; more > 0; more--)
+            if (step.Role == ItemRole.Fixer && alike is [.., var last] && ReferenceEquals(last, step)
+                && baths.TryGetValue(step.Item!, out var trays))
+                for (var more = trays.Count - alike.Count; more > 0; more--)
                     yield return step;
         }
     }
@@ -51,14 +50,9 @@ internal sealed class PlannedTrays(SessionPlanDraft draft)
         || (step.Role is not (ItemRole.Other or ItemRole.Water or ItemRole.Developer)
             && (step.Item is null || draft.Item(step.Item).Kind == ItemKind.Chemical));
 
-    /// <summary>The bath that a reused step goes through: the first of its item, then the second.</summary>
-    private static Bath? Next(ProcessStep step, List<Bath> baths)
-    {
-        var bath = step.Use == StepUse.Reused ? baths.Find(bath => bath.Item.Equals(step.Item, StringComparison.OrdinalIgnoreCase)) : null;
-        if (bath is not null)
-            baths.Remove(bath);
-        return bath;
-    }
+    /// <summary>What a reused step's tray holds: the first bath of its item, then the second; another one is mixed like the step says.</summary>
+    private static BathTray? Next(ProcessStep step, Dictionary<string, Queue<BathTray>> baths) =>
+        step is { Use: StepUse.Reused, Item: { } item } ? baths.TryGetValue(item, out var trays) && trays.TryDequeue(out var tray) ? tray : new() : null;
 
     private static string Name(ProcessStep step, int fixer, int fixers) => step.Role switch
     {
@@ -90,13 +84,12 @@ internal sealed class PlannedTrays(SessionPlanDraft draft)
     private static TrayPart Measured(string what, Volume measured, Volume exact) =>
         new(what, Quantity.Of(measured), measured == exact ? null : Quantity.Of(exact));
 
-    private List<TrayPart> Parts(ProcessStep step, Bath? bath)
+    private List<TrayPart> Parts(ProcessStep step, BathTray? bath)
     {
-        if (bath is not null)
-            return [new($"bath {bath.Code}", Quantity.Of(bath.WorkingVolume))];
         var volume = step.WorkingVolumeFor(draft.Loads);
-        if (step.Use == StepUse.Reused)
-            return [new(Wanted(step), volume is { } bathful ? Quantity.Of(bathful) : null)];
+        if (bath is not null)
+            return bath.Text is { } text ? [new(text, bath.Stands is { } standing ? Quantity.Of(standing.WorkingVolume) : null)]
+                : Fresh(step, bath.Like, bath.Like?.WorkingVolume ?? volume);
         if (step.Item is not { } item)
             return [new("water", volume is { } water ? Quantity.Of(water) : null)];
         if (step.Per == StepPer.Sheet)
@@ -111,10 +104,20 @@ internal sealed class PlannedTrays(SessionPlanDraft draft)
         return rest == 0 ? parts : [.. parts, new("water", new(rest, Unit.Millilitre))];
     }
 
-    /// <summary>A bath that is not there yet, or that the user has not named yet.</summary>
-    private string Wanted(ProcessStep step) =>
-        _outlooks.FirstOrDefault(bath => bath.Choices.Length > 0 && bath.Item.Equals(step.Item, StringComparison.OrdinalIgnoreCase)) is { } open
-            ? $"bath {open.Choices}" : $"{step.Item}, to be mixed";
+    /// <summary>What a bath is mixed of that is not there yet; a powder is weighed out as its package says.</summary>
+    private List<TrayPart> Fresh(ProcessStep step, Bath? like, Volume? volume)
+    {
+        var item = draft.Item(step.Item!);
+        if ((like?.Dilution ?? step.Dilution ?? item.Dilution) is not { } dilution || volume is not { } whole || item.Unit != Unit.Millilitre)
+            return [new($"{item.Code}, to be mixed fresh", volume is { } bathful ? Quantity.Of(bathful) : null)];
+        var first = dilution.SourceIn(whole);
+        List<TrayPart> parts =
+        [
+            new($"{item.Code} for a fresh bath", Quantity.Of(first)),
+            .. OtherPart.Beside(item, dilution, first).Select(part => new TrayPart(part.Name, Quantity.Of(part.Measured))),
+        ];
+        return [.. parts, new("water", Quantity.Of(whole - Volume.FromMicrolitres(parts.Sum(part => part.Amount!.Value.Base))))];
+    }
 
     private void Add(ProcessStep step, string name, IReadOnlyList<TrayPart> parts) => _trays.Add(Tray(step, name, parts));
 

@@ -12,6 +12,9 @@ namespace Ledger.Core.Planning;
 /// <param name="Draws">The containers it is drawn from, first expired first out.</param>
 public sealed record PlannedUse(Item Item, Quantity Needed, Quantity Usable, Quantity Expired, IReadOnlyList<Draw> Draws)
 {
+    /// <summary>The containers that are under suspicion, and so not used.</summary>
+    public IReadOnlyList<Container> Suspect { get; init; } = [];
+
     /// <summary>What it costs, as far as it is there.</summary>
     public Money Cost => new(Draws.Sum(draw => draw.Cost.Millionths));
 
@@ -45,7 +48,8 @@ public sealed record PlannedUse(Item Item, Quantity Needed, Quantity Usable, Qua
     public static PlannedUse Of(Item item, IEnumerable<Quantity> portions, IEnumerable<Container> containers, LocalDate day)
     {
         var all = containers.Where(container => container.Lot.ReceivedOn <= day).ToList();
-        var good = FirstExpiredFirst(all, item, day).ToList();
+        var suspect = all.Where(container => container.Suspicion is not null).ToList();
+        var good = FirstExpiredFirst(all.Except(suspect), item, day).ToList();
         var draws = new List<Draw>();
         var needed = item.Of(0);
         var left = good;
@@ -60,8 +64,8 @@ public sealed record PlannedUse(Item Item, Quantity Needed, Quantity Usable, Qua
         }
 
         var available = item.Of(good.Sum(container => container.Drawable(item.DeadVolume).Base));
-        var expired = item.Of(all.Except(good).Sum(container => container.Held.Base));
-        return new(item, needed, available, expired, draws);
+        var expired = item.Of(all.Except(suspect).Except(good).Sum(container => container.Held.Base));
+        return new(item, needed, available, expired, draws) { Suspect = suspect };
     }
 
     /// <summary>A draw's cost is a share of all that the bottle holds, dead volume included.</summary>

@@ -72,7 +72,8 @@ internal sealed class SessionPlanDraft
         var known = KnownSheets.Of(line, film, Holdings);
         if (known.FirstOrDefault(sheet => !_known.Add(sheet.Id)) is { } twice)
             throw new RefusedException(RefusalKind.NotAccepted, $"sheet {twice.Id} from {twice.SideCode} is named twice");
-        return known.Count == 0 ? [new(film, line.Group, line.Count, line.Subject, line.Holder)] : known.Select(sheet => Known(line, film, sheet));
+        return known.Count == 0 ? [new(film, line.Group, line.Count, line.Subject, line.Holder) { Batch = line.Batch }]
+            : known.Select(sheet => Known(line, film, sheet));
     }
 
     /// <summary>What is not said of a known sheet is taken from its exposure note.</summary>
@@ -83,7 +84,7 @@ internal sealed class SessionPlanDraft
         line.Subject.Length > 0 ? line.Subject : sheet.Exposure?.Subject ?? "",
         line.Holder.Length > 0 ? line.Holder : KnownSheets.HolderOf(sheet, Holdings.Film))
     {
-        Known = sheet,
+        Known = sheet, Batch = line.Batch,
     };
 
     private PlannedBatch Measured(PlannedBatch batch) => Process.Developer is not { } step ? batch : batch with

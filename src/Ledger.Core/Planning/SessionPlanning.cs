@@ -12,11 +12,12 @@ public static class SessionPlanning
     /// <param name="request">What is to be developed.</param>
     /// <param name="holdings">What the ledger holds.</param>
     /// <param name="day">The day of the session: what has expired by then does not count.</param>
-    public static PlanDecision Of(PlanRequest request, Holdings holdings, LocalDate day)
+    /// <param name="prices">What deliveries cost, by which what is short is priced; null to leave it without a price.</param>
+    public static PlanDecision Of(PlanRequest request, Holdings holdings, LocalDate day, ICostRecords? prices = null)
     {
         try
         {
-            return new Planned(Plan(new(request, holdings, day)));
+            return new Planned(Plan(new(request, holdings, day), prices));
         }
         catch (RefusedException refused)
         {
@@ -31,7 +32,7 @@ public static class SessionPlanning
     /// <summary>Plans a session for the day that the holdings stand for.</summary>
     public static PlanDecision Of(PlanRequest request, Holdings holdings) => Of(request, holdings, holdings.AsOf);
 
-    private static SessionPlan Plan(SessionPlanDraft draft)
+    private static SessionPlan Plan(SessionPlanDraft draft, ICostRecords? prices)
     {
         var baths = new BathOutlooks(draft.Holdings, draft.Day)
             .Of(draft.Process, draft.Request.Bath, draft.Through(weighted: false), draft.Through(weighted: true)).ToList();
@@ -47,7 +48,7 @@ public static class SessionPlanning
             Shortages = new Shortages(draft).Of(uses, baths),
             Baths = baths,
             HasUnknownParts = draft.UnknownParts.Count > 0,
-            Cost = PlanCost.Of(uses, baths, draft.Batches, draft.SheetCount),
+            Cost = PlanCost.Of(draft, uses, baths, prices),
             Advice = new PlanAdvice(draft).All(baths),
             Cautions = [.. UsualCautions.Sentences, .. Own(draft), UsualCautions.Governs],
         };

@@ -25,6 +25,10 @@ internal sealed class Shortages(SessionPlanDraft draft)
         if (Fewer(use) is { } fewer)
             cures.Add(fewer);
         cures.Add(Order(use));
+        if (use.Suspect.Count > 0)
+            cures.Add(
+                $"{string.Join(", ", use.Suspect.Select(container => container.Code))} {(use.Suspect.Count == 1 ? "is" : "are")} under suspicion "
+                + "and not used until cleared");
         if (!use.Expired.IsZero)
             cures.Add($"{use.Expired.ToText(draft.Style)} more {(use.Expired.Base == 1 ? "is" : "are")} expired, for tests only");
         return string.Join("; ", cures);

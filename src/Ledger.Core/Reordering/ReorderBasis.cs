@@ -68,10 +68,11 @@ internal static class ReorderBasis
 
     private static string? Left(ReorderReading reading)
     {
-        var late = reading.OnHand - reading.Expired - reading.Dead - reading.Usable;
+        var late = reading.OnHand - reading.Expired - reading.Suspect - reading.Dead - reading.Usable;
         string?[] parts =
         [
             reading.Expired.IsZero ? null : $"{reading.Expired.ToText(reading.Style)} expired",
+            reading.Suspect.IsZero ? null : $"{reading.Suspect.ToText(reading.Style)} under suspicion",
             reading.Dead.IsZero ? null : $"{reading.Dead.ToText(reading.Style)} that cannot be drawn",
             late.IsZero ? null : $"{late.ToText(reading.Style)} that will expire before they are used",
         ];

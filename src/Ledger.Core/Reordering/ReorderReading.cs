@@ -29,6 +29,7 @@ public sealed class ReorderReading
         var shelf = new ShelfReading(item, holdings.ContainersOf(item.Code), today);
         OnHand = shelf.OnHand;
         Expired = shelf.Expired;
+        Suspect = shelf.Suspect;
         Dead = shelf.Dead;
         Known = [.. known.OrderBy(one => one.Date)];
         Usable = item.Of(UsableStock.Of(shelf, _perDay, Known));
@@ -114,6 +115,9 @@ public sealed class ReorderReading
 
     /// <summary>The part of it that is past its date.</summary>
     public Quantity Expired { get; }
+
+    /// <summary>The part of it that is under suspicion.</summary>
+    public Quantity Suspect { get; }
 
     /// <summary>The good part that cannot be drawn from its bottles.</summary>
     public Quantity Dead { get; }

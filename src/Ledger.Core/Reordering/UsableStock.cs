@@ -14,7 +14,7 @@ public static class UsableStock
     public static long Of(ShelfReading shelf, double perDay, IReadOnlyList<KnownDemand> known)
     {
         long sum = 0;
-        foreach (var container in shelf.Containers.Where(container => !container.IsPast)
+        foreach (var container in shelf.Containers.Where(container => container.IsUsable)
             .OrderBy(container => container.GoodUntil?.Date ?? LocalDate.MaxIsoValue))
         {
             sum += container.Container.Drawable(shelf.Item.DeadVolume).Base;

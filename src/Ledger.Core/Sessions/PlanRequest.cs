@@ -37,6 +37,11 @@ public sealed record RequestedSheets
     /// <summary>What is on them; may be empty.</summary>
     public string Subject { get; init; } = "";
 
+    /// <summary>
+    /// The batch that the user puts them into; null where the plan chooses. Lines of one film, group and number make a batch, whatever the limit.
+    /// </summary>
+    public int? Batch { get; init; }
+
     /// <summary>The holder they were exposed in; may be empty.</summary>
     public string Holder { get; init; } = "";
 }

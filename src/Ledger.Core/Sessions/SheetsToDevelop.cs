@@ -15,6 +15,9 @@ public sealed record SheetsToDevelop(Item Film, string Group, int Count, string 
     /// <summary>The sheet itself, where it is known; a known sheet has a line of its own.</summary>
     public Sheet? Known { get; init; }
 
+    /// <summary>The batch that the user puts them into; null where the plan chooses.</summary>
+    public int? Batch { get; init; }
+
     /// <summary>Their area.</summary>
     public Area Area => Film.AreaOf(Count);
 }

@@ -44,6 +44,13 @@ public sealed record Container(
     public GoodUntil? GoodUntil(KeepingLimits limits) => Keeping.GoodUntil.OfContainer(
         FormulaLimits ?? limits, Lot.ExpiresOn, Lot.ReceivedOn, OpenedOn, HalfEmptyOn, Cold, Lot.IsMixed);
 
+    /// <summary>Why this one is not used, whatever its delivery; null for nothing.</summary>
+    public Suspicion? OwnSuspicion { get; init; }
+
+    /// <summary>Why it is not used until that is cleared: its own suspicion, or its delivery's; null for
+    /// nothing.</summary>
+    public Suspicion? Suspicion => OwnSuspicion ?? Lot.Suspicion;
+
     /// <summary>What can be drawn: all but the dead volume that stays in the bottle.</summary>
     public Quantity Drawable(Quantity? deadVolume) =>
         deadVolume is not { } dead ? Held : Held with { Base = Math.Max(0, Held.Base - dead.Base) };

@@ -86,6 +86,15 @@ public sealed record Item
     /// <summary>The codes of the items that are part B, C… of its dilution, in that order: of 1+2+100 one; none for a dilution in one part.</summary>
     public IReadOnlyList<string> OtherParts { get; init; } = [];
 
+    /// <summary>Days that a year in a freezer adds to its date: fast film gains less than slow; null for the ledger's setting.</summary>
+    public int? FreezerDays { get; init; }
+
+    /// <summary>Days that a year in a refrigerator adds; null for the ledger's setting.</summary>
+    public int? FridgeDays { get; init; }
+
+    /// <summary>Hours that it warms up closed after the freezer: a large box takes longer; null for the ledger's setting.</summary>
+    public int? ThawHours { get; init; }
+
     /// <summary>Whether it is paper, which never goes through a bath for film.</summary>
     public bool IsPaper => Role is ItemRole.ResinCoatedPaper or ItemRole.FibrePaper;
 

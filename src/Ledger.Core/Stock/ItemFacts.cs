@@ -32,12 +32,23 @@ public static class ItemFacts
         ("exhausted when", item.Indicator is { } colour ? $"its indicator is {colour}" : null),
         ("fixer factor", item.Kind == ItemKind.Film ? Scaled.InUnits(item.FixerFactorThousandths, 1000) : null),
         ("keeps", string.Join("; ", Keeping(item.Keeping))),
+        ("in the cold", string.Join("; ", Cold(item))),
         ("lead time", item.LeadTimeDays is { } days ? $"{days} days" : null),
         ("service level", item.ServiceLevel is { } level ? $"{Scaled.ToText(level * 100, 2)} %" : null),
         ("minimum", item.MinimumOnHand?.ToText(style)),
         ("formula", item.Formula),
         ("cautions", item.Cautions),
     ];
+
+    private static IEnumerable<string> Cold(Item item)
+    {
+        if (item.FreezerDays is { } freezer)
+            yield return $"a year in the freezer adds {freezer} days";
+        if (item.FridgeDays is { } fridge)
+            yield return $"a year in the fridge adds {fridge} days";
+        if (item.ThawHours is { } hours)
+            yield return $"warms up for {hours} hours";
+    }
 
     private static string Litre(Capacity capacity, MeasureStyle style) => $"{capacity.PerLitre.ToText(style)} per litre ({capacity.Basis})";
 

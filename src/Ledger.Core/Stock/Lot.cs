@@ -21,6 +21,9 @@ public sealed record Lot(
     /// <summary>The maker's formula version when it came; what a changed recipe does to the product's life does not touch older lots.</summary>
     public string Formula { get; init; } = "";
 
+    /// <summary>Why nothing of it is used until that is cleared; null for nothing.</summary>
+    public Suspicion? Suspicion { get; init; }
+
     /// <summary>
     /// Whether somebody said what it cost, be it nothing, as a gift does. Otherwise <see cref="Cost"/> is only what is known of it: its share of
     /// shipping and duty.

@@ -17,7 +17,9 @@ public sealed record ShelfReading
         Containers = [.. containers.Select(container => new ContainerReading(container, container.GoodUntil(item.Keeping), today))];
         OnHand = item.Of(Containers.Sum(container => container.Container.Held.Base));
         Expired = item.Of(Containers.Where(container => container.IsPast).Sum(container => container.Container.Held.Base));
-        Dead = item.Of(Containers.Where(container => !container.IsPast)
+        Suspect = item.Of(Containers.Where(container =>
+            container is { IsPast: false, IsSuspect: true }).Sum(container => container.Container.Held.Base));
+        Dead = item.Of(Containers.Where(container => container.IsUsable)
             .Sum(container => (container.Container.Held - container.Container.Drawable(item.DeadVolume)).Base));
         Unpriced = item.Of(Containers.Where(container => !container.Container.Lot.IsPriced).Sum(container => container.Container.Held.Base));
         Value = new(Containers.Sum(container => container.Container.Value.Millionths));
@@ -35,11 +37,14 @@ public sealed record ShelfReading
     /// <summary>The part that is past its last good day.</summary>
     public Quantity Expired { get; }
 
+    /// <summary>The part that is not expired and is under suspicion.</summary>
+    public Quantity Suspect { get; }
+
     /// <summary>The good part that cannot be drawn from its bottles.</summary>
     public Quantity Dead { get; }
 
     /// <summary>The part that is still good and can be drawn.</summary>
-    public Quantity Usable => OnHand - Expired - Dead;
+    public Quantity Usable => OnHand - Expired - Suspect - Dead;
 
     /// <summary>What all of it cost, as far as it is known.</summary>
     public Money Value { get; }
@@ -59,4 +64,10 @@ public sealed record ContainerReading(Container Container, GoodUntil? GoodUntil,
 {
     /// <summary>Whether it is past its last good day.</summary>
     public bool IsPast => GoodUntil is { } limit && limit.IsPast(Today);
+
+    /// <summary>Whether it is under suspicion.</summary>
+    public bool IsSuspect => Container.Suspicion is not null;
+
+    /// <summary>Whether it can be used: neither past its last good day nor under suspicion.</summary>
+    public bool IsUsable => !IsPast && !IsSuspect;
 }

@@ -23,7 +23,12 @@ public static class CostTables
         var all = new CostReading(ledger.Costs(new(1900, 1, 1), ledger.Today, formula));
         return
         [
-            .. new[] { CostGrouping.Month, CostGrouping.Year, CostGrouping.Film, CostGrouping.Session }.Select(grouping => By(grouping, all)),
+            .. new[]
+            {
+                CostGrouping.Month, CostGrouping.Year, CostGrouping.Film, CostGrouping.Session, CostGrouping.Process,
+                    CostGrouping.Developer,
+                CostGrouping.Bath, CostGrouping.Number,
+            }.Select(grouping => By(grouping, all)),
             EachSheet(all), Years(ledger, formula, all), Prices(ledger, settings.Currency),
         ];
     }
@@ -62,7 +67,7 @@ public static class CostTables
     private static IReadOnlyList<string?> Year(ILedger ledger, CostFormula formula, int year)
     {
         var last = LocalDate.Min(new(year, 12, 31), ledger.Today);
-        var costs = new CostReading(ledger.Costs(new(year, 1, 1), last, formula));
+        var costs = new CostReading(ledger.Costs(new(year, 1, 1), last, formula, ledger.Today));
         return
         [
             Scaled.ToText(year, 0),

@@ -13,7 +13,7 @@ public static class MixingSheet
     /// <param name="name">The session's name; may be empty.</param>
     /// <param name="style">The units of the user.</param>
     public static PrintedPage Of(SessionPlan plan, string name, MeasureStyle style) => new(
-        $"Mixing sheet{(name.Length > 0 ? $": {name}" : "")}, {Dates.Text(plan.Day)}",
+        $"{(plan.CanRun ? "" : "CANNOT RUN YET. ")}Mixing sheet{(name.Length > 0 ? $": {name}" : "")}, {Dates.Text(plan.Day)}",
         [
             new Paragraph($"{plan.Process.VersionName}: {Films(plan)}, {plan.Area.ToText(style)} in {Counted.Of(plan.Batches.Count, "batch")}"),
             new Points(plan.Cautions, AreCautions: true),
@@ -34,7 +34,12 @@ public static class MixingSheet
         var words = plan.Shortages
             .Select(shortage => $"{shortage.Item.Code}: {shortage.Missing.ToText(style)} short; {shortage.Cure}")
             .Concat(plan.Advice).ToList();
-        if (words.Count > 0)
+        if (!plan.CanRun)
+        {
+            yield return new Heading("This session cannot run as it stands: not everything is there");
+            yield return new Points(words);
+        }
+        else if (words.Count > 0)
         {
             yield return new Heading("Before you start");
             yield return new Points(words);

@@ -72,7 +72,10 @@ internal sealed class EntryWriter(SqliteConnection connection)
     /// <summary>Whether the target of an undo counts, and the work that it gave to baths with it.</summary>
     private static void Count(SqliteConnection connection, long undo, int counts)
     {
-        var target = connection.ExecuteScalar<long>("SELECT coalesce(undoes, 0) FROM entry WHERE id = @undo", new { undo });
+        var target = connection.ExecuteScalar<long>(
+            "SELECT coalesce(max(t.id), 0) FROM entry e JOIN entry t ON t.id = e.undoes WHERE e.id = @undo AND t.counts <> @counts", new { undo, counts });
+        if (target == 0)
+            return;
         if (counts == 0)
             new UseByDay(connection).Take(target);
         connection.Execute("UPDATE entry SET counts = @counts WHERE id = @target", new { target, counts });

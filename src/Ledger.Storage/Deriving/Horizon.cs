@@ -5,6 +5,7 @@ using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Measures;
 using Microsoft.Data.Sqlite;
 using NodaTime;
+using NodaTime.Text;
 
 namespace Ledger.Storage.Deriving;
 
@@ -18,10 +19,12 @@ internal sealed class Horizon(SqliteConnection connection, SaidLog log)
     public const string Prefix = "kept:";
 
     /// <summary>Puts the definitions of an older ledger into words, once, before its first new entry.</summary>
-    public void KeepDefinitions(Func<Holdings> now, Instant today)
+    public void KeepDefinitions(Func<Holdings> now)
     {
         if (connection.ExecuteScalar<long>("SELECT EXISTS (SELECT 1 FROM said) OR NOT EXISTS (SELECT 1 FROM entry)") == 1)
             return;
+        // Two copies of one ledger say this alike, so that they can be joined later.
+        var last = InstantPattern.ExtendedIso.Parse(connection.ExecuteScalar<string>("SELECT max(recorded_at) FROM entry")!).Value;
         var first = connection.ExecuteScalar<string>("SELECT min(date) FROM entry")!;
         var holdings = now();
         var terms = ReadingTerms.Of(holdings, holdings.AsOf);
@@ -31,7 +34,7 @@ internal sealed class Horizon(SqliteConnection connection, SaidLog log)
             var kind = EntryKinds.Of(entry);
             var name = Deriving.Definitions.NameOf(kind, EntryWriting.Write(kind, entry, terms));
             log.Append(new(
-                entry.Key, kind.Name, null, name, first, ++ord, SaidLog.Text(log.Next(today)),
+                entry.Key, kind.Name, null, name, first, ++ord, SaidLog.Text(log.Next(last)),
                 EntryJson.Write(entry, terms with { IsTyped = false }), ""));
         }
     }

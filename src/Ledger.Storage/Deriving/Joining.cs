@@ -1,6 +1,7 @@
 using Dapper;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Rules;
+using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
 using Microsoft.Data.Sqlite;
 using NodaTime;
@@ -15,11 +16,17 @@ internal sealed class Joining(SqliteConnection connection, Snapshot inside, Loca
 {
     private readonly SaidLog _log = new(connection);
 
-    public JoinOutcome Add(IReadOnlyList<(Said Said, IReadOnlyList<GivenName> Names)> other)
+    /// <summary>Adds what another ledger knows.</summary>
+    /// <param name="other">What was said there.</param>
+    /// <param name="block">What an earlier version posted there; null when there is none.</param>
+    public JoinOutcome Add(IReadOnlyList<(Said Said, IReadOnlyList<GivenName> Names)> other, HorizonBlock? block)
     {
-        if (_log.IsBehindHorizon())
+        var own = HorizonBlock.Of(connection);
+        if (own is null && block is not null && connection.Number("SELECT NOT EXISTS (SELECT 1 FROM entry)") == 1)
+            block.WriteInto(connection);
+        else if (own?.Digest != block?.Digest && (block is not null || other.Count > 0))
             return Refused(
-                "this ledger holds entries of version 0.2.0 or earlier, whose words were not kept; only ledgers started with this version are joined");
+                "the two hold different entries of version 0.2.0 or earlier, which kept no words of them; only copies of one such ledger can be joined");
         var news = other.Where(one => _log.Find(one.Said.Key) is null).ToList();
         if (Conflict(other, news) is { } conflict)
             return Refused(conflict);
@@ -27,7 +34,9 @@ internal sealed class Joining(SqliteConnection connection, Snapshot inside, Loca
         var writer = new EntryWriter(connection);
         foreach (var (said, names) in news.OrderBy(one => one.Said.RecordedAt, StringComparer.Ordinal).ThenBy(one => one.Said.Key, StringComparer.Ordinal))
         {
-            writer.WriteJoined(said);
+            // What an earlier version defined stands in its own entries, or in none.
+            if (!said.Key.StartsWith(Horizon.Prefix, StringComparison.Ordinal))
+                writer.WriteJoined(said);
             _log.Keep(said.Key, names);
         }
 

@@ -31,7 +31,7 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
     /// <returns>What became of each. When any was refused, the caller rolls all back.</returns>
     public IReadOnlyList<PostOutcome> PostAll(IReadOnlyList<Entry> entries, Action<int> done)
     {
-        new Horizon(connection, _log).KeepDefinitions(() => Now, now);
+        new Horizon(connection, _log).KeepDefinitions(() => Now);
         var outcomes = new List<PostOutcome>();
         while (outcomes.Count < entries.Count)
         {
@@ -70,8 +70,14 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
     private bool IsLate(Entry entry)
     {
         var date = entry is Undo undo && Target(undo.Number, undo.Reference) is { } target ? target.Date : entry.Date;
-        return _derivation.Last() is { } last && string.CompareOrdinal(Dates.Text(date), last.Date) < 0 && !IsFirstDefinition(entry);
+        // The last entry that decides something is looked for only where it can matter: among thousands of definitions that is a long way.
+        return IsBeforeAny(date) && !IsFirstDefinition(entry)
+            && _derivation.Last() is { } last && string.CompareOrdinal(Dates.Text(date), last.Date) < 0;
     }
+
+    private bool IsBeforeAny(LocalDate date) =>
+        connection.QueryFirstOrDefault<string?>("SELECT date FROM entry ORDER BY date DESC LIMIT 1") is { } newest
+            && string.CompareOrdinal(Dates.Text(date), newest) < 0;
 
     private bool IsFirstDefinition(Entry entry)
     {

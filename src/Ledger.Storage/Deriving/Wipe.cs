@@ -13,9 +13,6 @@ internal sealed class Wipe(SqliteConnection connection)
     /// <summary>The list of entries, a table of this connection alone.</summary>
     private const string Entries = "temp.wiped";
 
-    /// <summary>What is kept up by triggers when rows come, and by statements of its own here when they go.</summary>
-    private static readonly string[] Totals = ["balance", "bath_total", "stock_month", "use_day"];
-
     /// <summary>Takes out what the entries wrote. References are checked when the transaction ends.</summary>
     public void Of(IEnumerable<long> entries)
     {
@@ -59,7 +56,7 @@ internal sealed class Wipe(SqliteConnection connection)
     {
         var tables = connection.Texts($"SELECT name FROM sqlite_schema WHERE type = 'table' AND {Schema.IsTheLedgers} ORDER BY name");
         var owned = tables.Where(table => table != "entry" && HasEntry(table)).ToList();
-        var belonging = tables.Except(owned).Except(Totals).SelectMany(table => Belonging(table, owned)).ToList();
+        var belonging = tables.Except(owned).Except(Totals.All.Select(total => total.Table)).SelectMany(table => Belonging(table, owned)).ToList();
         return
         [
             $"""
@@ -89,17 +86,25 @@ internal sealed class Wipe(SqliteConnection connection)
     /// <summary>How to delete rows that name no entry themselves, but something that an entry made.</summary>
     private IEnumerable<string> Belonging(string table, List<string> owned)
     {
-        var parents = connection.Texts(
-            $"""
-            SELECT DISTINCT "table" || '|' || group_concat("from") || '|' || group_concat(coalesce("to", '')) FROM pragma_foreign_key_list('{table}')
-            GROUP BY id
-            """).Select(text => text.Split('|'));
-        foreach (var parent in parents.Where(parent => owned.Contains(parent[0])))
+        foreach (var parent in Parents(connection, table).Where(parent => owned.Contains(parent.Table)))
             yield return
                 $"""
-                DELETE FROM "{table}" WHERE ({parent[1]}) IN (
-                    SELECT {string.Join(", ", parent[2].Split(',').Select(column => $"p.{column}"))}
-                    FROM {Entries} w CROSS JOIN "{parent[0]}" p ON p.entry_id = w.id)
+                DELETE FROM "{table}" WHERE ({string.Join(", ", parent.From)}) IN (
+                    SELECT {string.Join(", ", parent.To.Select(column => $"p.{column}"))}
+                    FROM {Entries} w CROSS JOIN "{parent.Table}" p ON p.entry_id = w.id)
                 """;
     }
+
+    /// <summary>What the rows of a table refer to.</summary>
+    public static IEnumerable<Reference> Parents(SqliteConnection connection, string table) => connection.Texts(
+        $"""
+        SELECT DISTINCT "table" || '|' || group_concat("from") || '|' || group_concat(coalesce("to", '')) FROM pragma_foreign_key_list('{table}')
+        GROUP BY id
+        """).Select(text => text.Split('|')).Select(parts => new Reference(parts[0], parts[1].Split(','), parts[2].Split(',')));
 }
+
+/// <summary>A reference of a table to another one.</summary>
+/// <param name="Table">The other one.</param>
+/// <param name="From">The columns that refer.</param>
+/// <param name="To">The columns that they refer to.</param>
+internal sealed record Reference(string Table, IReadOnlyList<string> From, IReadOnlyList<string> To);

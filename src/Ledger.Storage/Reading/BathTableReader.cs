@@ -57,6 +57,7 @@ internal sealed class BathTableReader(Snapshot snapshot)
         var bath = ToBath(row, contents.Select(content => (content.LotId, content.Quantity, content.Value)), holdings) with
         {
             Discarded = Discarded(row.PlaceId, asOf),
+            Suspicion = new SuspicionReader(snapshot).Of(row.PlaceId, Dates.Text(asOf)),
         };
         return holdings.WithSettings(new BathLogReader(snapshot).With([bath], asOf)[0]);
     }

@@ -11,7 +11,10 @@ internal sealed class CostReader(Snapshot snapshot)
     private const long Supplier = 1, LostOrGained = 5, Discarded = 6;
     private HashSet<long> _unpricedBaths = [];
 
-    public CostFacts Read(LocalDate from, LocalDate to)
+    /// <param name="from">The first day.</param>
+    /// <param name="to">The last day.</param>
+    /// <param name="fatesOn">The day whose fates count; null for the last one.</param>
+    public CostFacts Read(LocalDate from, LocalDate to, LocalDate? fatesOn = null)
     {
         var period = (From: Dates.Text(from), To: Dates.Text(to));
         var (unpriced, baths) = (new UnpricedReader(snapshot), Baths(period.From, period.To));
@@ -37,7 +40,7 @@ internal sealed class CostReader(Snapshot snapshot)
             FilmLoss.Of(losses),
             Net(LostOrGained, outside),
             [.. baths.Values.Select(row => ToUse(row, added))],
-            Sessions(period, work, unpriced.Sessions))
+            Sessions(period, work, unpriced.Sessions, Dates.Text(fatesOn ?? to)))
         {
             Unpriced = unpriced.Stock(period),
             Prints = Prints(period, work),
@@ -132,16 +135,23 @@ internal sealed class CostReader(Snapshot snapshot)
         ],
     };
 
-    private IReadOnlyList<SessionUse> Sessions((string From, string To) period, ILookup<long, BathPart> work, HashSet<long> unpriced)
+    private IReadOnlyList<SessionUse> Sessions(
+        (string From, string To) period, ILookup<long, BathPart> work, HashSet<long> unpriced, string fatesOn)
     {
         var used = Used(period);
         var films = new FilmUseReader(snapshot);
-        var (lines, names) = (films.Read(period), films.Names(period));
+        var (lines, names) = (films.Read(period, fatesOn), films.Names(period));
         return
         [
             .. snapshot.Connection.Query<SessionRow>(
                 """
-                SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date
+                SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, s.process AS Process,
+                    (SELECT p.code FROM place p WHERE p.id = s.bath_id) AS Bath,
+                    coalesce(
+                        (SELECT i.code FROM movement m JOIN lot l ON l.id = m.lot_id JOIN item i ON i.id = l.item_id
+                            WHERE m.entry_id = s.entry_id AND m.to_place = 4 AND i.role = 'developer' ORDER BY m.id LIMIT 1),
+                        (SELECT i.code || ' in ' || p.code FROM bath_work w JOIN bath b ON b.place_id = w.place_id JOIN item i ON i.id = b.item_id
+                            JOIN place p ON p.id = w.place_id WHERE w.entry_id = s.entry_id AND b.role = 'developer' LIMIT 1)) AS Developing
                 FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.ord
                 """,
                 new { period.From, period.To })
@@ -162,6 +172,9 @@ internal sealed class CostReader(Snapshot snapshot)
             [.. work[row.Number]], [.. lines[row.Number]])
         {
             Entry = row.Number,
+            Process = row.Process,
+            Bath = row.Bath ?? "",
+            Developing = row.Developing ?? "",
         };
     }
 
@@ -214,7 +227,8 @@ internal sealed class CostReader(Snapshot snapshot)
 
     internal sealed record AddedRow(long PlaceId, long Entry, long Value, long IsNew, long Worked);
 
-    internal sealed record SessionRow(long Number, string Session, string Date);
+    internal sealed record SessionRow(long Number, string Session, string Date, string Process, string? Bath,
+        string? Developing);
 
     internal sealed record PrintRow(long Number, string Session, string Date, long Value);
 

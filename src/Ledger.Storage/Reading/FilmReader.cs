@@ -103,11 +103,22 @@ internal sealed class FilmReader(Snapshot snapshot)
 
     private ILookup<long, SideFault> Faults(string asOf) => snapshot.Connection.Query<FaultRow>(
         """
-        SELECT s.side_id AS PlaceId, f.cause AS Cause, count(*) AS Sheets
-        FROM sheet_fate f CROSS JOIN standing_entry e ON e.id = f.entry_id JOIN sheet s ON s.id = f.sheet_id
-        WHERE f.cause IS NOT NULL AND s.side_id IS NOT NULL AND e.date <= @asOf GROUP BY s.side_id, f.cause
+        SELECT PlaceId, Cause, count(*) AS Sheets FROM (
+            SELECT s.side_id AS PlaceId, f.cause AS Cause
+            FROM sheet_fate f CROSS JOIN standing_entry e ON e.id = f.entry_id JOIN sheet s ON s.id = f.sheet_id
+            WHERE f.cause IS NOT NULL AND s.side_id IS NOT NULL AND e.date <= @day
+                AND NOT EXISTS (SELECT 1 FROM fate_change c CROSS JOIN standing_entry ce ON ce.id = c.entry_id
+                    WHERE c.sheet_id = f.sheet_id AND ce.date <= @day)
+            UNION ALL
+            SELECT side, cause FROM (
+                SELECT s.side_id AS side, c.cause AS cause,
+                    row_number() OVER (PARTITION BY c.sheet_id ORDER BY e.date DESC, e.ord DESC) AS rank
+                FROM fate_change c CROSS JOIN standing_entry e ON e.id = c.entry_id JOIN sheet s ON s.id = c.sheet_id
+                WHERE s.side_id IS NOT NULL AND e.date <= @day)
+            WHERE rank = 1 AND cause IS NOT NULL)
+        GROUP BY PlaceId, Cause
         """,
-        new { asOf }).ToLookup(row => row.PlaceId, row => new SideFault(Named.Cause(row.Cause), (int)row.Sheets));
+        new { day = asOf }).ToLookup(row => row.PlaceId, row => new SideFault(Named.Cause(row.Cause), (int)row.Sheets));
 
     private void ReadSheets(Holdings holdings, ILookup<long, BalanceRow> balances, string asOf)
     {

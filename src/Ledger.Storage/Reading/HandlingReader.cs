@@ -28,7 +28,7 @@ internal sealed class HandlingReader(Snapshot snapshot)
         """
         SELECT item_id AS ItemId, floating_lid_days AS FloatingLidDays, density AS Density, dead_volume AS DeadVolume,
             replenisher AS Replenisher, replenisher_ceiling AS ReplenisherCeilingPercent, stock_of AS StockOf, indicator AS Indicator,
-            other_parts AS OtherParts
+            other_parts AS OtherParts, freezer_days AS FreezerDays, fridge_days AS FridgeDays, thaw_hours AS ThawHours
         FROM item_handling
         """);
 
@@ -50,6 +50,9 @@ internal sealed class HandlingReader(Snapshot snapshot)
         Indicator = row.Indicator,
         StockOf = row.StockOf,
         OtherParts = row.OtherParts is { } parts ? parts.Split(", ") : [],
+        FreezerDays = row.FreezerDays,
+        FridgeDays = row.FridgeDays,
+        ThawHours = row.ThawHours,
         OtherCapacities = capacities,
     };
 
@@ -57,7 +60,7 @@ internal sealed class HandlingReader(Snapshot snapshot)
 
     internal sealed record HandlingRow(
         long ItemId, int? FloatingLidDays, int? Density, long? DeadVolume, long? Replenisher, int? ReplenisherCeilingPercent,
-        string? StockOf, string? Indicator, string? OtherParts);
+        string? StockOf, string? Indicator, string? OtherParts, int? FreezerDays, int? FridgeDays, int? ThawHours);
 
     internal sealed record FormulaRow(
         long ItemId, string Version, int? SealedDays, int? OpenedFullDays, int? OpenedPartDays, int? WorkingFullDays, int? WorkingPartDays,

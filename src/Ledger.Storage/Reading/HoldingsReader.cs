@@ -27,6 +27,7 @@ internal sealed class HoldingsReader(Snapshot snapshot)
             holdings.Put(bath);
         new PlanReader(snapshot).ReadInto(holdings);
         new FilmReader(snapshot).ReadInto(holdings, balances);
+        new SuspicionReader(snapshot).ReadInto(holdings);
         foreach (var jug in new JugReader(snapshot).All(asOf).Where(jug => jug.HandedOverOn is null))
             holdings.Put(jug);
         new OrderReader(snapshot).ReadInto(holdings);

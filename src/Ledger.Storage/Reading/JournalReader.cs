@@ -11,6 +11,9 @@ namespace Ledger.Storage.Reading;
 /// <summary>Reads entries, page by page, and what the posting rules need to know of the past.</summary>
 internal sealed class JournalReader(Snapshot snapshot) : IPast
 {
+    /// <summary>A day after all others: the fate that holds now.</summary>
+    private const string AnyDay = "9999-12-31";
+
     public IReadOnlyList<JournalEntry> Page(LocalDate asOf, long? before, int atMost) =>
     [
         .. snapshot.Connection.Query<EntryRow>(
@@ -100,7 +103,9 @@ internal sealed class JournalReader(Snapshot snapshot) : IPast
             SELECT sheet_id, entry_id FROM sheet_move
             UNION ALL SELECT sheet_id, entry_id FROM exposure
             UNION ALL SELECT sheet_id, entry_id FROM sheet_fate
-            UNION ALL SELECT sheet_id, entry_id FROM keeper) other ON other.sheet_id = mine.sheet_id
+            UNION ALL SELECT sheet_id, entry_id FROM fate_change
+            UNION ALL SELECT sheet_id, entry_id FROM sheet_note
+            UNION ALL SELECT sheet_id, entry_id FROM filing) other ON other.sheet_id = mine.sheet_id
         JOIN standing_entry e ON e.id = other.entry_id
         WHERE e.id > @number
         """,
@@ -109,15 +114,20 @@ internal sealed class JournalReader(Snapshot snapshot) : IPast
     public DevelopedSheet? Developed(string sheet)
     {
         var row = snapshot.Connection.QueryFirstOrDefault<DevelopedRow>(
-            """
-            SELECT f.sheet_id AS Sheet, f.negative AS Negative, e.date AS Date,
-                iif(EXISTS (SELECT 1 FROM keeper k JOIN standing_entry ke ON ke.id = k.entry_id
-                    WHERE k.sheet_id = f.sheet_id), 'keeper', f.fate) AS Fate
-            FROM sheet_fate f JOIN standing_entry e ON e.id = f.entry_id
+            $"""
+            SELECT f.sheet_id AS Sheet, f.negative AS Negative, e.date AS Date, {FateSql.Fate} AS Fate, {FateSql.Cause} AS Cause,
+                s.lot_id AS Lot, s.cost AS Cost, s.side_id AS Side
+            FROM sheet_fate f JOIN standing_entry e ON e.id = f.entry_id JOIN sheet s ON s.id = f.sheet_id
             WHERE f.negative = @sheet OR f.sheet_id = @id
             """,
-            new { sheet, id = SheetId.Parse(sheet)?.Value });
-        return row is null ? null : new(new(row.Sheet), row.Negative, Days.Read(row.Date), Named.Fate(row.Fate));
+            new { sheet, id = SheetId.Parse(sheet)?.Value, day = AnyDay });
+        return row is null ? null : new(new(row.Sheet), row.Negative, Days.Read(row.Date), Named.Fate(row.Fate))
+        {
+            Cause = row.Cause is null ? null : Named.Cause(row.Cause),
+            Lot = new(row.Lot),
+            Cost = new(row.Cost),
+            Side = row.Side is { } side ? new(side) : null,
+        };
     }
 
     public bool HasPrintSession(string session) => snapshot.Connection.ExecuteScalar<long>(
@@ -158,7 +168,8 @@ internal sealed class JournalReader(Snapshot snapshot) : IPast
         long Number, string Key, string Kind, string Date, string RecordedAt, string Summary, string Note, long? Undoes, long? UndoneBy,
         long? Amends, long? AmendedBy, long IsSaid);
 
-    internal sealed record DevelopedRow(long Sheet, string? Negative, string Date, string Fate);
+    internal sealed record DevelopedRow(
+        long Sheet, string? Negative, string Date, string Fate, string? Cause, long Lot, long Cost, long? Side);
 
     internal sealed record MovementRow(long Lot, long FromPlace, long ToPlace, long Quantity, long Value);
 }

@@ -21,6 +21,8 @@ internal static class Named
 
     public static RejectCause Cause(string name) => (RejectCause)Index(RejectCauses.Names, name);
 
+    public static SheetWork Work(string name) => (SheetWork)Index(SheetWorks.Names, name);
+
     public static PrintPurpose Purpose(string name) => (PrintPurpose)Index(PrintPurposes.Names, name);
 
     public static StepUse Use(string name) => (StepUse)Index(StepNames.Uses, name);

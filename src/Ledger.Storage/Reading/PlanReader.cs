@@ -24,7 +24,8 @@ internal sealed class PlanReader(Snapshot snapshot)
             new { asOf = Dates.Text(holdings.AsOf) }).AsList();
         var sheets = snapshot.Connection.Query<SheetsRow>(
             """
-            SELECT s.entry_id AS Entry, i.code AS Film, s.sheets AS Sheets, s."group" AS "Group", s.subject AS Subject, s.holder AS Holder, s."from" AS "From"
+            SELECT s.entry_id AS Entry, i.code AS Film, s.sheets AS Sheets, s."group" AS "Group", s.subject AS Subject, s.holder AS Holder, s."from" AS "From",
+                s.batch AS Batch
             FROM json_each(@plans) j JOIN plan_sheets s ON s.entry_id = j.value JOIN item i ON i.id = s.item_id ORDER BY s.entry_id, s.number
             """,
             new { plans = Json.Array(rows.Select(row => row.Entry)) }).ToLookup(row => row.Entry);
@@ -42,7 +43,7 @@ internal sealed class PlanReader(Snapshot snapshot)
             Sheets = [.. sheets.Select(line => new RequestedSheets
             {
                 Film = line.Film, Count = line.Sheets, Group = line.Group, Subject = line.Subject, Holder = line.Holder,
-                From = line.From,
+                From = line.From, Batch = line.Batch,
             })],
         },
         Days.Read(row.MadeOn), row.Note);
@@ -50,5 +51,6 @@ internal sealed class PlanReader(Snapshot snapshot)
     internal sealed record PlanRow(
         long Entry, string Name, string On, long IsTrip, string Process, string Times, string? Bath, string MadeOn, string Note);
 
-    internal sealed record SheetsRow(long Entry, string Film, int Sheets, string Group, string Subject, string Holder, string? From);
+    internal sealed record SheetsRow(long Entry, string Film, int Sheets, string Group, string Subject, string Holder, string? From,
+        int? Batch);
 }

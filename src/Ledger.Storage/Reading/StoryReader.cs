@@ -42,6 +42,8 @@ internal sealed class StoryReader(Snapshot snapshot)
             Exposure = Exposure(id, day),
             Development = Development(id, day),
             Steps = Steps(id, day),
+            Findings = Findings(id, day),
+            FiledIn = FiledIn(id, day),
         };
     }
 
@@ -49,10 +51,9 @@ internal sealed class StoryReader(Snapshot snapshot)
     public IReadOnlyList<SheetFate> SheetsOf(string session, LocalDate asOf) =>
     [
         .. snapshot.Connection.Query<DevelopedRow>(
-            """
-            SELECT f.sheet_id AS Sheet, f.position AS Position, i.code AS Item, f.batch AS Batch, f.cause AS Cause, f.negative AS Negative,
-                side.code AS Side, iif(EXISTS (SELECT 1 FROM keeper k JOIN standing_entry ke ON ke.id = k.entry_id
-                    WHERE k.sheet_id = f.sheet_id AND ke.date <= @day), 'keeper', f.fate) AS Fate,
+            $"""
+            SELECT f.sheet_id AS Sheet, f.position AS Position, i.code AS Item, f.batch AS Batch, {FateSql.Cause} AS Cause, f.negative AS Negative,
+                side.code AS Side, {FateSql.Fate} AS Fate,
                 (SELECT x.subject FROM exposure x JOIN standing_entry xe ON xe.id = x.entry_id
                     WHERE x.sheet_id = f.sheet_id AND xe.date <= @day ORDER BY xe.date DESC, xe.id DESC LIMIT 1) AS Subject
             FROM session n CROSS JOIN standing_entry e ON e.id = n.entry_id CROSS JOIN sheet_fate f ON f.entry_id = n.entry_id
@@ -103,19 +104,39 @@ internal sealed class StoryReader(Snapshot snapshot)
                 SELECT entry_id FROM sheet_move WHERE sheet_id = @id
                 UNION SELECT entry_id FROM exposure WHERE sheet_id = @id
                 UNION SELECT entry_id FROM sheet_fate WHERE sheet_id = @id
-                UNION SELECT entry_id FROM keeper WHERE sheet_id = @id)
+                UNION SELECT entry_id FROM fate_change WHERE sheet_id = @id
+                UNION SELECT entry_id FROM sheet_note WHERE sheet_id = @id
+                UNION SELECT entry_id FROM filing WHERE sheet_id = @id)
             ORDER BY e.date, e.ord
             """,
             new { id, day }).Select(row => new SheetStep(row.Entry, Days.Read(row.Date), row.Summary)),
     ];
 
+    private IReadOnlyList<SheetFinding> Findings(long id, string day) =>
+    [
+        .. snapshot.Connection.Query<FindingRow>(
+            """
+            SELECT e.id AS Entry, e.date AS Date, n.what AS What, n.result AS Result, n.has_passed AS HasPassed
+            FROM sheet_note n CROSS JOIN standing_entry e ON e.id = n.entry_id WHERE n.sheet_id = @id AND e.date <= @day ORDER BY e.date, e.ord
+            """,
+            new { id, day }).Select(row => new SheetFinding(
+                row.Entry, Days.Read(row.Date), Named.Work(row.What), row.Result, row.HasPassed is { } passed
+                    ? passed == 1 : null)),
+    ];
+
+    private string? FiledIn(long id, string day) => snapshot.Connection.QueryFirstOrDefault<string?>(
+        """
+        SELECT g.place FROM filing g CROSS JOIN standing_entry e ON e.id = g.entry_id
+        WHERE g.sheet_id = @id AND e.date <= @day ORDER BY e.date DESC, e.ord DESC LIMIT 1
+        """,
+        new { id, day });
+
     private SheetDevelopment? Development(long id, string day)
     {
         var row = snapshot.Connection.QueryFirstOrDefault<FateRow>(
-            """
-            SELECT f.entry_id AS Entry, s.code AS Session, e.date AS Date, f.position AS Position, f.batch AS Batch, f.cause AS Cause,
-                f.negative AS Negative, iif(EXISTS (SELECT 1 FROM keeper k JOIN standing_entry ke ON ke.id = k.entry_id
-                    WHERE k.sheet_id = f.sheet_id AND ke.date <= @day), 'keeper', f.fate) AS Fate
+            $"""
+            SELECT f.entry_id AS Entry, s.code AS Session, e.date AS Date, f.position AS Position, f.batch AS Batch, {FateSql.Cause} AS Cause,
+                f.negative AS Negative, {FateSql.Fate} AS Fate
             FROM sheet_fate f JOIN standing_entry e ON e.id = f.entry_id JOIN session s ON s.entry_id = f.entry_id
             WHERE f.sheet_id = @id AND e.date <= @day
             """,
@@ -164,6 +185,8 @@ internal sealed class StoryReader(Snapshot snapshot)
         long Sheet, long Position, string Item, long Batch, string? Cause, string? Negative, string? Side, string Fate, string? Subject);
 
     internal sealed record LineRow(long Sheets, string Group);
+
+    internal sealed record FindingRow(long Entry, string Date, string What, string Result, long? HasPassed);
 
     internal sealed record MateRow(long Sheet, string? Negative, string Fate);
 }

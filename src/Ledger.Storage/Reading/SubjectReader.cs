@@ -31,7 +31,7 @@ internal sealed class SubjectReader(Snapshot snapshot)
                     UNION SELECT entry_id FROM print_session WHERE @kind = 'print-session' AND code = @name
                     UNION SELECT entry_id FROM plan WHERE @kind = 'plan' AND name = @name
                     UNION SELECT pe.entry_id FROM plan pl JOIN plan_end pe ON pe.plan_id = pl.entry_id WHERE @kind = 'plan' AND pl.name = @name
-                    UNION SELECT k.entry_id FROM session s JOIN sheet_fate f ON f.entry_id = s.entry_id JOIN keeper k ON k.sheet_id = f.sheet_id
+                    UNION SELECT k.entry_id FROM session s JOIN sheet_fate f ON f.entry_id = s.entry_id JOIN fate_change k ON k.sheet_id = f.sheet_id
                         WHERE @kind = 'session' AND s.code = @name
                     UNION SELECT c.entry_id FROM holder h JOIN cleaning c ON c.holder_id = h.id WHERE @kind = 'holder' AND h.code = @name
                     UNION SELECT l.order_id FROM item i JOIN order_line l ON l.item_id = i.id WHERE @kind = 'item' AND i.code = @name
@@ -49,7 +49,11 @@ internal sealed class SubjectReader(Snapshot snapshot)
                         WHERE @kind = 'sheet' OR m.to_place IN (SELECT id FROM place_of) OR m.from_place IN (SELECT id FROM place_of)
                     UNION SELECT x.entry_id FROM sheet_of s JOIN exposure x ON x.sheet_id = s.id
                     UNION SELECT entry_id FROM sheet_fate WHERE @kind = 'sheet' AND sheet_id = @sheet
-                    UNION SELECT entry_id FROM keeper WHERE @kind = 'sheet' AND sheet_id = @sheet
+                    UNION SELECT entry_id FROM fate_change WHERE @kind = 'sheet' AND sheet_id = @sheet
+                    UNION SELECT entry_id FROM sheet_note WHERE @kind = 'sheet' AND sheet_id = @sheet
+                    UNION SELECT entry_id FROM filing WHERE @kind = 'sheet' AND sheet_id = @sheet
+                    UNION SELECT entry_id FROM suspicion WHERE place_id IN (SELECT id FROM place_of)
+                    UNION SELECT u.entry_id FROM place_of p JOIN container c ON c.place_id = p.id JOIN suspicion u ON u.lot_id = c.lot_id
                     UNION SELECT entry_id FROM opening WHERE place_id IN (SELECT id FROM place_of)
                     UNION SELECT entry_id FROM storage_move WHERE place_id IN (SELECT id FROM place_of)
                     UNION SELECT entry_id FROM side_service WHERE place_id IN (SELECT id FROM place_of)

@@ -2,6 +2,7 @@ using System.Globalization;
 using Dapper;
 using Ledger.Core.Costing;
 using Ledger.Core.Measures;
+using Ledger.Storage.Deriving;
 using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
 using Microsoft.Data.Sqlite;
@@ -111,7 +112,7 @@ internal sealed class Checker(Snapshot snapshot)
             sum(t.v) AS HeldValue, sum(t.mv) AS GivenValue
         FROM (
             SELECT place_id, lot_id, quantity AS q, value AS v, 0 AS mq, 0 AS mv FROM balance
-            UNION ALL SELECT place_id, lot_id, 0, 0, quantity, value FROM ({Derived.Balances})) t
+            UNION ALL SELECT place_id, lot_id, 0, 0, quantity, value FROM ({Totals.Balances})) t
         JOIN place p ON p.id = t.place_id JOIN lot l ON l.id = t.lot_id JOIN item i ON i.id = l.item_id
         GROUP BY t.place_id, t.lot_id HAVING sum(t.q) <> sum(t.mq) OR sum(t.v) <> sum(t.mv)
         """)
@@ -122,7 +123,7 @@ internal sealed class Checker(Snapshot snapshot)
         SELECT p.code AS Bath, coalesce(t.area, 0) AS Area, coalesce(t.weighted, 0) AS Weighted, coalesce(d.area, 0) AS GivenArea,
             coalesce(d.weighted, 0) AS GivenWeighted
         FROM bath b JOIN place p ON p.id = b.place_id LEFT JOIN bath_total t ON t.place_id = b.place_id
-        LEFT JOIN ({Derived.BathTotals}) d ON d.place_id = b.place_id
+        LEFT JOIN ({Totals.BathTotals}) d ON d.place_id = b.place_id
         WHERE coalesce(t.area, 0) <> coalesce(d.area, 0) OR coalesce(t.weighted, 0) <> coalesce(d.weighted, 0)
         """)
         .Select(row => new Problem(row.Sentence, IsMendable: true));
@@ -132,7 +133,7 @@ internal sealed class Checker(Snapshot snapshot)
         SELECT t.month AS Month, sum(t.kept) AS Held, sum(t.moved) AS Given
         FROM (
             SELECT month, change AS kept, 0 AS moved FROM stock_month
-            UNION ALL SELECT month, 0, change FROM ({Derived.StockMonths})) t
+            UNION ALL SELECT month, 0, change FROM ({Totals.StockMonths})) t
         GROUP BY t.month HAVING sum(t.kept) <> sum(t.moved) ORDER BY t.month
         """)
         .Select(row => new Problem(
@@ -144,7 +145,7 @@ internal sealed class Checker(Snapshot snapshot)
         SELECT i.code AS Item, i.unit AS Unit, t.date AS Date, sum(t.kept) AS Held, sum(t.moved) AS Given
         FROM (
             SELECT item_id, date, quantity AS kept, 0 AS moved FROM use_day
-            UNION ALL SELECT item_id, date, 0, quantity FROM ({Derived.UseDays})) t
+            UNION ALL SELECT item_id, date, 0, quantity FROM ({Totals.UseDays})) t
         JOIN item i ON i.id = t.item_id
         GROUP BY t.item_id, t.date HAVING sum(t.kept) <> sum(t.moved) ORDER BY t.date, i.code
         """)

@@ -11,14 +11,6 @@ internal static class Mender
 {
     private const int Constraint = 19;
 
-    private static readonly (string Table, string Columns, string Rows)[] Tables =
-    [
-        ("balance", "place_id, lot_id, quantity, value", Derived.Balances),
-        ("bath_total", "place_id, area, weighted", Derived.BathTotals),
-        ("stock_month", "month, change", Derived.StockMonths),
-        ("use_day", "item_id, date, quantity", Derived.UseDays),
-    ];
-
     /// <summary>Derives it; false when what was recorded gives what cannot be, and all is to be left as it was.</summary>
     /// <param name="connection">The file, in a transaction of the caller.</param>
     /// <param name="today">The day of mending.</param>
@@ -27,11 +19,7 @@ internal static class Mender
         try
         {
             SchemaCheck.Mend(connection);
-            foreach (var (table, columns, rows) in Tables)
-            {
-                connection.Run($"DELETE FROM {table}");
-                connection.Run($"INSERT INTO {table} ({columns}) {rows}");
-            }
+            Totals.AddUp(connection);
 
             if (DerivationCheck.Digests(connection).Any())
                 return true;

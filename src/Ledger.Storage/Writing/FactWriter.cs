@@ -40,6 +40,10 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
             case JugStarted started: Write(started.Jug); break;
             case JugFilled filled: new BathFactWriter(connection, entry).Write(filled); break;
             case JugHandedOver over: new BathFactWriter(connection, entry).Write(over); break;
+            case LotSuspected suspected: Suspect(suspected.Lot.Value, null, suspected.IsRaised,
+                suspected.Reason); break;
+            case PlaceSuspected suspected: Suspect(null, suspected.Place.Value, suspected.IsRaised,
+                suspected.Reason); break;
             case OrderPlaced placed: new OrderFactWriter(connection, entry).Write(placed); break;
             case OrderLineChanged changed: new OrderFactWriter(connection, entry).Write(changed); break;
             case OrderDelivered delivered: new OrderFactWriter(connection, entry).Write(delivered); break;
@@ -49,6 +53,11 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
             default: throw new ArgumentException($"no table holds a {fact.GetType().Name}", nameof(fact));
         }
     }
+
+    private void Suspect(long? lot, long? place, bool isRaised, string reason) => connection.Execute(
+        "INSERT INTO suspicion (entry_id, lot_id, place_id, raised, reason) VALUES (@entry, @lot, @place, @raised, "
+        + "@reason)",
+        new { entry, lot, place, raised = isRaised ? 1 : 0, reason });
 
     private void Write(Snooze snooze) => connection.Execute(
         "INSERT INTO snooze (entry_id, notice, about, until, reason) VALUES (@entry, @Notice, @About, @Until, @Reason)",

@@ -24,7 +24,9 @@ internal sealed class FilmWriter(SqliteConnection connection, long entry)
             case SheetExposed exposed: Write(exposed); break;
             case SheetDeveloped developed: Write(developed); break;
             case DummyUsed dummy: Write(dummy); break;
-            case KeeperNamed named: Write(named); break;
+            case FateChanged changed: Write(changed); break;
+            case SheetNoted noted: Write(noted); break;
+            case SheetFiled filed: Write(filed); break;
             case ContainerStored stored: Write(stored); break;
             case ExposureIndexSet rated: Write(rated); break;
             default: throw new ArgumentException($"no table holds a {fact.GetType().Name}", nameof(fact));
@@ -114,8 +116,24 @@ internal sealed class FilmWriter(SqliteConnection connection, long entry)
         """,
         new { entry, dummy.Line, dummy.Item, dummy.Sheets, Area = dummy.Area.Hundredths, dummy.Group, dummy.Note });
 
-    private void Write(KeeperNamed named) => connection.Execute(
-        "INSERT INTO keeper (entry_id, sheet_id) VALUES (@entry, @Sheet)", new { entry, Sheet = named.Sheet.Value });
+    private void Write(FateChanged changed)
+    {
+        connection.Execute(
+            "INSERT INTO fate_change (entry_id, sheet_id, fate, cause) VALUES (@entry, @Sheet, @Fate, @Cause)",
+            new { entry, Sheet = changed.Sheet.Id.Value, Fate = changed.Fate.Name(), Cause = changed.Cause?.Name() });
+        if (changed.From != changed.To)
+            Move(changed.Sheet.Id, changed.From, changed.To);
+    }
+
+    private void Write(SheetNoted noted) => connection.Execute(
+        "INSERT INTO sheet_note (entry_id, sheet_id, what, result, has_passed) VALUES (@entry, @Sheet, @What, "
+        + "@Result, @HasPassed)",
+        new { entry, Sheet = noted.Sheet.Value, What = noted.What.Name(), noted.Result,
+            HasPassed = noted.HasPassed is { } passed ? passed ? 1 : 0 : (int?)null });
+
+    private void Write(SheetFiled filed) => connection.Execute(
+        "INSERT INTO filing (entry_id, sheet_id, place) VALUES (@entry, @Sheet, @Place)",
+        new { entry, Sheet = filed.Sheet.Value, filed.Place });
 
     private void Write(ContainerStored stored) => connection.Execute(
         "INSERT INTO storage_move (entry_id, place_id, storage, opens_from) VALUES (@entry, @Place, @Storage, @OpensFrom)",

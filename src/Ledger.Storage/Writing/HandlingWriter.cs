@@ -15,14 +15,16 @@ internal sealed class HandlingWriter(SqliteConnection connection)
         connection.Execute(
             """
             INSERT INTO item_handling (item_id, floating_lid_days, density, dead_volume, replenisher, replenisher_ceiling, stock_of, indicator,
-                other_parts)
-            VALUES (@id, @FloatingLidDays, @Density, @DeadVolume, @Replenisher, @ReplenisherCeilingPercent, @StockOf, @Indicator, @OtherParts)
+                other_parts, freezer_days, fridge_days, thaw_hours)
+            VALUES (@id, @FloatingLidDays, @Density, @DeadVolume, @Replenisher, @ReplenisherCeilingPercent, @StockOf, @Indicator, @OtherParts,
+                @FreezerDays, @FridgeDays, @ThawHours)
             """,
             new
             {
                 id, item.Keeping.FloatingLidDays, Density = item.Density?.Thousandths, DeadVolume = item.DeadVolume?.Base,
                 Replenisher = item.ReplenisherPer80SquareInches?.Microlitres, item.ReplenisherCeilingPercent, item.StockOf, item.Indicator,
                 OtherParts = item.OtherParts.Count == 0 ? null : string.Join(", ", item.OtherParts),
+                item.FreezerDays, item.FridgeDays, item.ThawHours,
             });
         for (var number = 0; number < item.OtherCapacities.Count; number++)
             connection.Execute(

@@ -26,13 +26,13 @@ internal sealed class PlanWriter(SqliteConnection connection, long entry)
             var line = request.Sheets[i];
             connection.Execute(
                 """
-                INSERT INTO plan_sheets (entry_id, number, item_id, sheets, "group", subject, holder, "from")
-                VALUES (@entry, @Number, (SELECT id FROM item WHERE code = @Film), @Count, @Group, @Subject, @Holder, @From)
+                INSERT INTO plan_sheets (entry_id, number, item_id, sheets, "group", subject, holder, "from", batch)
+                VALUES (@entry, @Number, (SELECT id FROM item WHERE code = @Film), @Count, @Group, @Subject, @Holder, @From, @Batch)
                 """,
                 new
                 {
                     entry, Number = i + 1, Film = line.Film.Trim(), line.Count, Group = line.Group.Trim(), Subject = line.Subject.Trim(),
-                    Holder = line.Holder.Trim(), line.From,
+                    Holder = line.Holder.Trim(), line.From, line.Batch,
                 });
         }
     }

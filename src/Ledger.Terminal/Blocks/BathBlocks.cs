@@ -35,6 +35,7 @@ internal static class BathBlocks
         var (bath, style, today) = (reading.Bath, holdings.Settings.Style, holdings.AsOf);
         return Block.Facts($"Bath {bath.Code}: {bath.Role.Name()} for {bath.Material.Name()}", [
             ("State", Mark(reading, holdings) + State(reading, holdings)),
+            ("Suspicion", bath.Suspicion?.Text),
             ("Through it", $"{Throughput(reading, style)} a litre{(bath.Capacity is { } capacity ? $", basis: {capacity.Basis}" : "")}"),
             .. Gauges(reading, style, today),
             ("Good until", reading.GoodUntil.Text(today)),
@@ -75,7 +76,7 @@ internal static class BathBlocks
     }
 
     /// <summary>The mark before its state: of one that no longer works, of one that soon will not; none for another.</summary>
-    public static string Mark(BathReading reading, Holdings holdings) => reading.EndedBy is not null ? Style.NowMark
+    public static string Mark(BathReading reading, Holdings holdings) => reading.IsUnusable ? Style.NowMark
         : reading.UsedPercent >= NearlyFull || IsEnding(reading, holdings) ? Style.SoonMark : "";
 
     private static bool IsEnding(BathReading reading, Holdings holdings) =>
@@ -86,6 +87,8 @@ internal static class BathBlocks
     {
         if (reading.EndedBy is { } end)
             return end.State();
+        if (reading.Bath.Suspicion is not null)
+            return "suspect";
         if (reading.UsedPercent >= NearlyFull)
             return "nearly exhausted";
         if (IsEnding(reading, holdings))

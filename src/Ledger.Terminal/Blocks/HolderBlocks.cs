@@ -41,6 +41,7 @@ internal static class HolderBlocks
         var developed = story.Development;
         yield return Block.Facts($"{developed?.Negative ?? story.Id.ToString()}: a sheet of {story.Item}", [
             ("Now in", story.Place),
+            ("Filed in", story.FiledIn),
             ("Came out of", story.Batch.Length > 0 ? $"{story.Box}, batch {story.Batch}" : story.Box),
             ("Loaded", story.LoadedOn is { } loaded ? $"{Dates.Text(loaded)} into {story.Side}" : null),
             ("Exposed", story.Exposure is { } exposure ? $"{Dates.Text(exposure.Date)} for {exposure.Group}" : null),
@@ -51,6 +52,8 @@ internal static class HolderBlocks
                 : developed.Fate.Name()),
             ("Beside", developed is null ? null : developed.TrayMates.Count == 0 ? "no other sheet"
                 : string.Join(", ", developed.TrayMates)),
+            .. story.Findings.Select(finding => (finding.What.IsTest() ? "Tested" : "Done",
+                (string?)$"{Dates.Text(finding.Date)}: {finding.Text}")),
             ("Cost", developed?.Cost is { } cost ? cost.Total.Text(settings) : $"{story.Film.Text(settings)}, the film alone"),
         ]);
         yield return Block.Of("What happened to it", story.Steps.Select(step => $"{Dates.Text(step.Date)}  {step.Summary}"));

@@ -1,3 +1,4 @@
+using Ledger.Core.Costing;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Planning;
@@ -69,7 +70,9 @@ internal sealed class PlanBlocks(Settings settings, Func<Refusal, string> told)
         $"  {use.Item.Code}", (string?)string.Join(", ", use.SourceTexts(Style)))));
 
     private Block Costs(PlanCost cost) => Block.Facts("What it costs", [
-        ("  In all", $"{cost.Total.Text(settings)}, {cost.PerSheet.Text(settings)} a sheet{(cost.IsComplete ? "" : "; what is short has no price yet")}"),
+        ("  In all", cost.PerSheet is { } each ? $"{cost.Total.Text(settings)}, {each.Text(settings)} a sheet"
+            : $"{UnpricedStock.Mark(cost.Total, cost.IsComplete, Style)}; no figure a sheet"),
+        ("  Prices", cost.Remark(Style) is { Length: > 0 } remark ? remark : null),
         ("  Film", cost.Film.Text(Style)),
         ("  Chemistry", (cost.Developer + cost.OtherChemistry + cost.Baths).Text(Style)),
         ("  Supplies", cost.Supplies.Text(Style)),

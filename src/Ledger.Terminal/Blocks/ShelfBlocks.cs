@@ -26,6 +26,8 @@ internal static class ShelfBlocks
             ("On hand", reading.Expired.IsZero
                 ? reading.OnHand.ToText(style)
                 : $"{reading.OnHand.ToText(style)}, {reading.Expired.ToText(style)} of it expired"),
+            ("Suspicion", reading.Suspect.IsZero ? null
+                : $"{reading.Suspect.ToText(style)} under suspicion, not used until cleared"),
             ("On order", holdings.Orders.OnOrder(item) is { IsZero: false } onOrder ? onOrder.ToText(style) : null),
             ("Planned", planned is { } amount ? $"{amount.ToText(style)} in all open plans" : null),
             ("Minimum", item.MinimumOnHand is { } minimum ? Minimum(reading.Usable, minimum, style) : null),
@@ -48,6 +50,7 @@ internal static class ShelfBlocks
             ("Left", $"{Left(container)}, {container.Held.ToText(style)} of {container.Size.ToText(style)}"),
             ("Good until", reading.GoodUntil.Text(reading.Today)),
             ("State", reading.IsPast ? "expired" : container.IsSealed ? "sealed" : "open"),
+            ("Suspicion", container.Suspicion?.Text),
             (container.Lot.IsMixed ? "Mixed" : "Bought", Dates.Text(container.Lot.ReceivedOn)),
             ("Printed", container.Lot.ExpiresOn is { } printed ? Dates.Text(printed) : null),
             ("Opened", container.OpenedOn is { } opened ? Dates.Text(opened) : null),

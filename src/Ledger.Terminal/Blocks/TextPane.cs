@@ -72,6 +72,8 @@ internal sealed class TextPane : View
 
     protected override bool OnMouseEvent(Mouse mouse)
     {
+        if (mouse.Position is { } at && at.X >= Viewport.Width - 1 && Bar.Pressed(mouse.Flags, at.Y) is { } top)
+            return Scroll(top - _top);
         if (mouse.Flags.HasFlag(MouseFlags.WheeledDown))
             return Scroll(3);
         return mouse.Flags.HasFlag(MouseFlags.WheeledUp) && Scroll(-3);
@@ -90,12 +92,13 @@ internal sealed class TextPane : View
         }
 
         SetAttributeForRole(HasFocus ? Style.Selected : Style.Text);
-        if (_top > 0)
-            AddStr(Viewport.Width - 1, 0, Signs.Here.Up.ToString());
-        if (_top + Viewport.Height < _rows.Count)
-            AddStr(Viewport.Width - 1, Viewport.Height - 1, Signs.Here.Down.ToString());
+        for (var line = 0; Bar.IsNeeded && line < Viewport.Height; line++)
+            if (Bar.At(line) is not ' ' and var sign)
+                AddStr(Viewport.Width - 1, line, sign.ToString());
         return true;
     }
+
+    private EdgeBar Bar => new(_top, _rows.Count, Viewport.Height);
 
     private bool IsSideBySide => MaySpread && _blocks.Count > 1 && Viewport.Width >= BroadFrom && Viewport.Height <= LowUpTo;
 

@@ -1,3 +1,4 @@
+using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Themes;
 using Terminal.Gui.Drawing;
@@ -96,6 +97,8 @@ internal sealed class FinderBox : View
                 var isSelected = row == _row && row < _found.Count;
                 SetAttributeForRole(isSelected ? Style.Selected : Style.Text);
                 AddStr(0, line, Line(row).PadRight(Math.Max(0, Viewport.Width)));
+                if (Bar.At(line) is not ' ' and var sign)
+                    AddStr(Viewport.Width - 1, line, sign.ToString());
             }
 
             SetAttributeForRole(Style.Label);
@@ -104,9 +107,23 @@ internal sealed class FinderBox : View
             return true;
         }
 
+        private EdgeBar Bar => new(_top, _found.Count, Viewport.Height - Whole().Count);
+
+        /// <summary>The selected one goes along, so that it stays in sight.</summary>
+        private void ScrollTo(int top)
+        {
+            _top = top;
+            Move(Math.Clamp(_row, top, top + Math.Max(1, Bar.Height) - 1) - _row);
+        }
+
         protected override bool OnMouseEvent(Mouse mouse)
         {
-            if (mouse.Flags.HasFlag(MouseFlags.WheeledDown))
+            if (mouse.Position is { } bar && bar.X >= Viewport.Width - 1 && Bar.IsNeeded)
+            {
+                if (Bar.Pressed(mouse.Flags, bar.Y) is { } top)
+                    ScrollTo(top);
+            }
+            else if (mouse.Flags.HasFlag(MouseFlags.WheeledDown))
                 Move(1);
             else if (mouse.Flags.HasFlag(MouseFlags.WheeledUp))
                 Move(-1);

@@ -1,6 +1,6 @@
 using Ledger.Core.Measures;
+using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
-using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Themes;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
@@ -47,7 +47,7 @@ internal sealed class ChoiceList(Action<string> take) : View
             var (name, note) = _rows[_top + line];
             var isHere = _top + line == _here;
             var text = UserText.Shown($"{(isHere ? ">" : " ")} {name.PadRight(names)}  {note}");
-            var mark = line == 0 && _top > 0 ? Signs.Here.Up : line == Viewport.Height - 1 && _top + line < _rows.Count - 1 ? Signs.Here.Down : ' ';
+            var mark = Bar.At(line);
             SetAttributeForRole(isHere ? Style.Title : Style.Selected);
             var whole = text.Length > Viewport.Width - 2 ? text[..Math.Max(0, Viewport.Width - 3)] + "…" : text;
             AddStr(0, line, whole.PadRight(Viewport.Width - 2) + mark + " ");
@@ -56,11 +56,26 @@ internal sealed class ChoiceList(Action<string> take) : View
         return true;
     }
 
+    private EdgeBar Bar => new(_top, _rows.Count, Viewport.Height);
+
     protected override bool OnMouseEvent(Mouse mouse)
     {
+        if (mouse.Position is { } pressed && pressed.X >= Viewport.Width - 2 && Bar.Pressed(mouse.Flags, pressed.Y) is { } top)
+            return Scroll(top);
+        if (mouse.Flags.HasFlag(MouseFlags.WheeledDown) || mouse.Flags.HasFlag(MouseFlags.WheeledUp))
+            return Scroll(_top + (mouse.Flags.HasFlag(MouseFlags.WheeledDown) ? 1 : -1));
         if (!mouse.IsSingleClicked || mouse.Position is not { } at || _top + at.Y >= _rows.Count)
             return false;
+        if (Bar.IsNeeded && at.X >= Viewport.Width - 2)
+            return true;
         take(_rows[_top + at.Y].Name);
+        return true;
+    }
+
+    private bool Scroll(int top)
+    {
+        _top = Math.Clamp(top, 0, Math.Max(0, _rows.Count - Viewport.Height));
+        SetNeedsDraw();
         return true;
     }
 }

@@ -16,7 +16,7 @@ internal sealed class ItemForm : KindForm
     private static readonly string[] Common =
         ["item", "name", "kind", "pack", "lead_time_days", "service_level", "minimum_on_hand", "cautions", "note", "date"];
 
-    private static readonly string[] OfFilm = ["format", "role", "fixer_factor", "sealed_days", "formula"];
+    private static readonly string[] OfFilm = ["format", "role", "fixer_factor", "sealed_days", "freezer_days", "fridge_days", "thaw_hours", "formula"];
 
     private static readonly string[] OfFilmAlone = ["format", "fixer_factor"];
 

@@ -44,7 +44,7 @@ internal sealed class PlanForm : SheetLines
 
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows =>
     [
-        [this["plan"], this["on"], this["what"]], [this["process"], this["minutes"], this["bath"]], [Own["note"]], .. Lines.Select(Row),
+        [this["plan"], this["on"], this["what"]], [this["process"], this["minutes"], this["bath"]], [Own["note"]], .. Lines.SelectMany(Row),
     ];
 
     public override IReadOnlyList<FormKey> Keys =>
@@ -56,12 +56,12 @@ internal sealed class PlanForm : SheetLines
     ];
 
     protected override IReadOnlyList<Block> More(Posting posting) => posting.Entry is PlannedSession { IsTrip: false } planned
-        ? new PlanBlocks(Holdings.Settings, RefusalText.Of).Of(SessionPlanning.Of(planned.Request, Holdings, planned.On))
+        ? new PlanBlocks(Holdings.Settings, RefusalText.Of).Of(SessionPlanning.Of(planned.Request, Holdings, planned.On, Ledger))
         : [];
 
-    private IReadOnlyList<FormField> Row(FieldBoxes line) => IsKnown(line)
-        ? [line["item"], line["sheets"], line["group"], line["from"]]
-        : [line["item"], line["sheets"], line["group"], line["holder"], line["subject"]];
+    private IEnumerable<IReadOnlyList<FormField>> Row(FieldBoxes line) => IsKnown(line)
+        ? [[line["item"], line["sheets"], line["group"], line["from"]], [line["batch"]]]
+        : [[line["item"], line["sheets"], line["group"], line["holder"]], [line["subject"], line["batch"]]];
 
     /// <summary>Puts these lines in place of those that stand there.</summary>
     private FormField? TakeOver(IReadOnlyList<RequestedSheets> sheets)

@@ -12,7 +12,7 @@ internal static class KeyTable
         New, Amend, Count, Discard, Undo, Receive, Open, Decant, Move, Add, Test, Load, Expose, Keeper,
         Index, Group, View, Paper, More, Fewer, All,
         Session, Bath, Plan, Snooze,
-        Find, Sort, Reverse, Whole, Entries,
+        Trace, Find, Sort, Reverse, Whole, Entries,
     ];
 
     /// <summary>Writes down something new of what the screen shows.</summary>
@@ -86,6 +86,10 @@ internal static class KeyTable
 
     /// <summary>Plans sessions.</summary>
     public static Verb Plan => new('P', "Plan", "trip");
+
+    /// <summary>Traces it: the journey of it, and what else shares that.</summary>
+    public static Verb Trace =>
+        new('J', "Trace", "journey, what it came through, what shares it, back, forward, fault, at risk");
 
     /// <summary>Lets a notice be quiet.</summary>
     public static Verb Snooze => new('Q', "Snooze", "quiet, later, remind, postpone");

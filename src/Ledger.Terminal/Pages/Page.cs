@@ -1,3 +1,4 @@
+using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Pages;
@@ -57,6 +58,15 @@ internal abstract class Page : View
 
     /// <summary>The row that a key applies to.</summary>
     public virtual int Row => -1;
+
+    /// <summary>The key that copies what is shown.</summary>
+    /// <param name="source">What can be copied.</param>
+    protected static ScreenAction Copying(Func<CopySource> source) => new(
+        Key.C.WithCtrl, "Ctrl+C", "Copy", "copies the row, the table or the page as text or CSV, to a file or the terminal's clipboard",
+        _ => new CopyStep(source()))
+    {
+        FindBy = "clipboard, csv, file, save", IsOnLine = false,
+    };
 
     /// <summary>Reads anew what it shows.</summary>
     public abstract void Refresh();

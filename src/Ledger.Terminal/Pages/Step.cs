@@ -22,6 +22,10 @@ internal sealed record ScreenStep(string Screen, string? Id) : Step;
 /// <param name="Table">The table.</param>
 internal sealed record TableStep(TableModel Table) : Step;
 
+/// <summary>What something came through opens, with what else came through that.</summary>
+/// <param name="What">What is traced, by its name.</param>
+internal sealed record TracedStep(string What) : Step;
+
 /// <summary>Something to read opens on top; Esc leads back.</summary>
 /// <param name="Title">What the title line says.</param>
 /// <param name="Blocks">The text.</param>
@@ -30,6 +34,19 @@ internal sealed record ReadStep(string Title, IReadOnlyList<Block> Blocks) : Ste
 /// <summary>An entry opens on top, to be put right or taken back.</summary>
 /// <param name="Number">Its number.</param>
 internal sealed record EntryStep(long Number) : Step;
+
+/// <summary>It is asked what is to be copied of a page, and where to.</summary>
+/// <param name="Source">What can be copied.</param>
+internal sealed record CopyStep(CopySource Source) : Step;
+
+/// <summary>A text goes into the terminal's clipboard.</summary>
+/// <param name="Text">The text.</param>
+internal sealed record ClipboardStep(string Text) : Step;
+
+/// <summary>A text goes into a file.</summary>
+/// <param name="Text">The text.</param>
+/// <param name="File">The file.</param>
+internal sealed record FileStep(string Text, string File) : Step;
 
 /// <summary>The table has changed and is drawn anew.</summary>
 internal sealed record RedrawStep : Step;

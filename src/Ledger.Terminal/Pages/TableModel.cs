@@ -104,6 +104,10 @@ internal abstract class TableModel(ILedger ledger)
     /// <summary>The details of a row; of the screen as a whole when <paramref name="row"/> is -1.</summary>
     public abstract IReadOnlyList<Block> Details(int row);
 
+    /// <summary>What of a row is traced, by its name; null where the row is nothing that comes through
+    /// something.</summary>
+    public virtual string? Traced(int row) => null;
+
     /// <summary>What the key line says of Enter; null when it does nothing.</summary>
     public virtual string? OpenLabel => null;
 

@@ -72,6 +72,7 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
         ScreenAction.OnRow(
             KeyTable.Test, "records how long a strip of film took to clear", row => ClearingTest(IdOf(row))),
         .. Notes.Select(note => ScreenAction.RareOnRow(note.Label, note.Meaning, row => new KindForm(Ledger, note.Kind, ("bath", IdOf(row))))),
+        .. Suspicions.Of(Ledger, IdOf),
         ScreenAction.OnRow(KeyTable.Add, "adds fresh solution or replenisher", row => new KindForm(Ledger, "top-up", ("bath", IdOf(row)))),
         Entries.PutRight("amends what was recorded when the selected bath was mixed"),
         Entries.TakeBack("takes back the mixing of the selected bath, where nothing went through it"),
@@ -88,6 +89,9 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
 
     /// <inheritdoc/>
     public override string IdOf(int row) => _baths[row].Bath.Code;
+
+    /// <inheritdoc/>
+    public override string? Traced(int row) => IdOf(row);
 
     /// <inheritdoc/>
     public override string Cell(int row, int column)

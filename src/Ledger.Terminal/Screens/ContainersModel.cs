@@ -57,6 +57,7 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
             ? [ScreenAction.OnRow(KeyTable.Index, "sets the exposure index of its lot", row =>
                 new KindForm(Ledger, "exposure-index", ("container", IdOf(row))))]
             : Array.Empty<ScreenAction>(),
+        .. Suspicions.Of(Ledger, IdOf),
         Entries.PutRight("amends what it came by: its delivery with the price and the dates, or its filling"),
         Entries.TakeBack("takes back what it came by, where nothing was taken out of it"),
         Entries.Entries,
@@ -76,6 +77,9 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
     public override string IdOf(int row) => _reading!.Containers[row].Container.Code;
 
     /// <inheritdoc/>
+    public override string? Traced(int row) => IdOf(row);
+
+    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var reading = _reading!.Containers[row];
@@ -85,7 +89,7 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
             0 => container.Code,
             1 => ShelfBlocks.Left(container),
             2 => container.Held.ToText(_holdings.Settings.Style),
-            3 => reading.IsPast ? "past" : container.IsSealed ? "sealed" : "open",
+            3 => reading.IsSuspect ? "suspect" : reading.IsPast ? "past" : container.IsSealed ? "sealed" : "open",
             4 => reading.GoodUntil is { } good ? Dates.Text(good.Date) : "",
             5 => container.Lot.Batch,
             _ => container.Storage,

@@ -13,7 +13,13 @@ namespace Ledger.Terminal.Screens;
 /// <param name="formula">How what was used is costed.</param>
 internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostFormula formula) : TableModel(ledger)
 {
-    private static readonly CostGrouping[] Order = [CostGrouping.Month, CostGrouping.Session, CostGrouping.Year, CostGrouping.Film];
+    private static readonly CostGrouping[] Order =
+    [
+        CostGrouping.Month, CostGrouping.Session, CostGrouping.Year, CostGrouping.Film, CostGrouping.Process,
+            CostGrouping.Developer, CostGrouping.Bath,
+        CostGrouping.Number,
+    ];
+
     private Settings _settings = Settings.Default;
     private IReadOnlyList<CostSlice> _slices = [];
     private int _grouping;
@@ -28,7 +34,8 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
-        "What a period cost, by month, session, year or film. The parts add up to all that was used.",
+        "What a period cost, by month, session, year, film, process, developer, bath or emulsion number. The parts "
+        + "add up to all that was used.",
         "By month and year it says why a negative cost more or less than before.",
         "What was discarded, alone or with baths, stands in its month; by session and film it has a line of its own.",
     ];
@@ -42,7 +49,8 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("What", 12, Least: 8), new("Neg.", 6, IsFigure: true), new("Per neg.", 9, IsFigure: true), new("Used", 10, IsFigure: true),
+        new("What", 12, Least: 8), new("Sheets", 6, IsFigure: true), new("Neg.", 6, IsFigure: true),
+            new("Per sheet", 9, IsFigure: true), new("Per neg.", 9, IsFigure: true), new("Used", 10, IsFigure: true),
         new("Film", 9, IsFigure: true), new("Chem.", 9, IsFigure: true), new("Supplies", 9, IsFigure: true),
         new("Waste", 9, IsFigure: true),
     ];
@@ -52,17 +60,26 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
 
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
-        [ScreenAction.Of(KeyTable.Group, "divides it by month, session, year or film, in turn", _ => Turn())];
+        [ScreenAction.Of(KeyTable.Group,
+            "divides it by month, session, year, film, process, developer, bath or number, in turn", _ => Turn())];
 
     /// <inheritdoc/>
     public override void Refresh()
     {
         _settings = Ledger.HoldingsOn(Today).Settings;
-        _slices = CostSlices.Of(new(Ledger.Costs(period.From, period.To, formula)), Order[_grouping]);
+        _slices = CostSlices.Of(new(Ledger.Costs(period.From, period.To, formula, Today)), Order[_grouping]);
     }
 
     /// <inheritdoc/>
     public override string IdOf(int row) => _slices[row].Name;
+
+    /// <inheritdoc/>
+    public override string? Traced(int row) => Order[_grouping] switch
+    {
+        CostGrouping.Session or CostGrouping.Bath => IdOf(row),
+        CostGrouping.Number => IdOf(row).Split(' ')[^1],
+        _ => null,
+    };
 
     /// <inheritdoc/>
     public override string Cell(int row, int column)
@@ -71,12 +88,14 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
         return column switch
         {
             0 => slice.Name,
-            1 => Scaled.ToText(slice.PerSheet.Negatives, 0),
-            2 => UnpricedStock.Mark(slice.PerSheet.PerNegative, slice.PerSheet.IsComplete, _settings.Style),
-            3 => UnpricedStock.Mark(slice.Used, slice.PerSheet.IsComplete, _settings.Style),
-            4 => slice.Film.Text(_settings.Style),
-            5 => slice.Chemistry.Text(_settings.Style),
-            6 => slice.Supplies.Text(_settings.Style),
+            1 => Scaled.ToText(slice.PerSheet.SheetsUsed, 0),
+            2 => Scaled.ToText(slice.PerSheet.Negatives, 0),
+            3 => UnpricedStock.Mark(slice.PerSheet.PerSheetUsed, slice.PerSheet.IsComplete, _settings.Style),
+            4 => UnpricedStock.Mark(slice.PerSheet.PerNegative, slice.PerSheet.IsComplete, _settings.Style),
+            5 => UnpricedStock.Mark(slice.Used, slice.PerSheet.IsComplete, _settings.Style),
+            6 => slice.Film.Text(_settings.Style),
+            7 => slice.Chemistry.Text(_settings.Style),
+            8 => slice.Supplies.Text(_settings.Style),
             _ => slice.Waste.Text(_settings.Style),
         };
     }

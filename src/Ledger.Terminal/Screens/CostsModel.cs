@@ -77,7 +77,7 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
     {
         var holdings = Ledger.HoldingsOn(Today);
         _settings = holdings.Settings;
-        _reading = new(Ledger.Costs(Period.From, Period.To, Formula));
+        _reading = new(Ledger.Costs(Period.From, Period.To, Formula, Today));
         var year = AtLeastAYear();
         _months = CostSlices.Of(year, CostGrouping.Month);
         _ahead = [.. Ahead(holdings, year)];
@@ -129,7 +129,7 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
     private CostReading AtLeastAYear()
     {
         var aYearBefore = Period.To.PlusYears(-1).PlusDays(1);
-        return Period.From <= aYearBefore ? _reading! : new(Ledger.Costs(aYearBefore, Period.To, Formula));
+        return Period.From <= aYearBefore ? _reading! : new(Ledger.Costs(aYearBefore, Period.To, Formula, Today));
     }
 
     private IEnumerable<Block> Coming => _ahead.Count == 0 ? [] : [Block.Of("What is coming", _ahead)];

@@ -77,6 +77,9 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
     public override string IdOf(int row) => _sheets[row].Id.ToString();
 
     /// <inheritdoc/>
+    public override string? Traced(int row) => IdOf(row);
+
+    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var sheet = _sheets[row];

@@ -65,6 +65,9 @@ internal sealed class ForgottenModel(ILedger ledger) : TableModel(ledger)
     public override string IdOf(int row) => _forgotten[row].Container.Code;
 
     /// <inheritdoc/>
+    public override string? Traced(int row) => IdOf(row);
+
+    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var (container, touched) = _forgotten[row];

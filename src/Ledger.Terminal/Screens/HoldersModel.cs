@@ -85,6 +85,9 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
     public override string IdOf(int row) => row < _holders.Count ? _holders[row].Code : _boxes[row - _holders.Count].Code;
 
     /// <inheritdoc/>
+    public override string? Traced(int row) => IdOf(row);
+
+    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         if (row >= _holders.Count)

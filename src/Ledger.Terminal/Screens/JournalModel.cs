@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
@@ -82,6 +83,29 @@ internal sealed class JournalModel : TableModel
 
     /// <inheritdoc/>
     protected override string RowName => "entry";
+
+    /// <inheritdoc/>
+    public override string? Traced(int row) => Ledger.Said(_entries.Rows[row].Number) switch
+    {
+        SessionLog said => said.Session,
+        PrintSession said => said.Session,
+        PlannedSession said => said.Plan,
+        BathMixing said => said.Bath,
+        Rotation said => said.NewBath,
+        ClearingTest said => said.Bath,
+        ResidualCheck said => said.Bath,
+        TopUp said => said.Bath,
+        KeeperNaming said => said.Negative,
+        FateChange said => said.Sheets[0],
+        SheetNote said => said.Sheets[0],
+        Filing said => said.Sheets[0],
+        SuspicionRaising said => said.What,
+        SuspicionClearing said => said.What,
+        Load said => said.Sides[0],
+        ExposureNote said => said.Sides[0],
+        Delivery said => said.Lines.Select(line => line.Batch).FirstOrDefault(number => number.Length > 0),
+        _ => null,
+    };
 
     /// <inheritdoc/>
     public override string Cell(int row, int column)

@@ -28,6 +28,8 @@ internal static class MainScreens
     public static IReadOnlyList<TableModel> Others(ILedger ledger) =>
     [
         new PlansModel(ledger),
+        new AllSheetsModel(ledger),
+        new FaultsModel(ledger),
         new ExposedSheetsModel(ledger),
         new ProcessesModel(ledger),
         new JugsModel(ledger),

@@ -72,6 +72,9 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
     public override string IdOf(int row) => _plans[row].Name;
 
     /// <inheritdoc/>
+    public override string? Traced(int row) => IdOf(row);
+
+    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var plan = _plans[row];
@@ -107,5 +110,5 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
     private IReadOnlyList<Block> Outlook(OpenPlan plan) => plan.IsTrip
         ? [Block.Of("It takes along", PlannedDemand.Of(_holdings).Where(known => known.Plan == plan.Name)
             .Select(known => $"  {known.Quantity.ToText(_holdings.Settings.Style)} of {known.Item}"))]
-        : new PlanBlocks(_holdings.Settings, RefusalText.Of).Of(SessionPlanning.Of(plan.Request, _holdings, plan.On > Today ? plan.On : Today));
+        : new PlanBlocks(_holdings.Settings, RefusalText.Of).Of(SessionPlanning.Of(plan.Request, _holdings, plan.On > Today ? plan.On : Today, Ledger));
 }

@@ -72,6 +72,9 @@ internal sealed class PrintsModel : TableModel
     public override string IdOf(int row) => _prints.Rows[row].Session;
 
     /// <inheritdoc/>
+    public override string? Traced(int row) => IdOf(row);
+
+    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var print = _prints.Rows[row];

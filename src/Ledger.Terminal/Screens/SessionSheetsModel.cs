@@ -44,7 +44,9 @@ internal sealed class SessionSheetsModel(ILedger ledger, string session) : Table
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        ScreenAction.OnRow(KeyTable.Keeper, "names the negative a keeper", row => new KindForm(Ledger, "keeper", ("negative", _sheets[row].Negative))),
+        ScreenAction.OnRow(KeyTable.Keeper, "names the negative a keeper",
+            row => new KindForm(Ledger, "keeper", ("negative", _sheets[row].Negative))),
+        .. SheetLife.Of(Ledger, row => _sheets[row].Negative ?? _sheets[row].Sheet.ToString()),
         new EntryKeys(Ledger, _ => new(SubjectKind.Session, session)).PutRight("amends what was logged of the session: what became of its sheets"),
         new EntryKeys(Ledger, row => new(SubjectKind.Sheet, IdOf(row))).Entries,
     ];
@@ -58,6 +60,9 @@ internal sealed class SessionSheetsModel(ILedger ledger, string session) : Table
 
     /// <inheritdoc/>
     public override string IdOf(int row) => _sheets[row].Sheet.ToString();
+
+    /// <inheritdoc/>
+    public override string? Traced(int row) => IdOf(row);
 
     /// <inheritdoc/>
     public override string Cell(int row, int column)

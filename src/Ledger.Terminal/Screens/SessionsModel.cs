@@ -81,6 +81,9 @@ internal sealed class SessionsModel : TableModel
     public override string? IdOf(Saving saving) => (saving.Entry as SessionLog)?.Session;
 
     /// <inheritdoc/>
+    public override string? Traced(int row) => IdOf(row);
+
+    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var session = _sessions.Rows[row];

@@ -33,6 +33,7 @@ internal sealed class Settling(ILedger ledger, Holdings holdings, IReadOnlyList<
             NoticeKind.SideFaulty => new FormStep(new KindForm(ledger, "service", ("sides", string.Join(' ', group.About)))),
             NoticeKind.ReplenisherDue or NoticeKind.ControlStripOut => new FormStep(new KindForm(ledger, "top-up", ("bath", about))),
             NoticeKind.JugFull or NoticeKind.JugOld => new FormStep(new KindForm(ledger, "jug-handover", ("jug", about))),
+            NoticeKind.UnderSuspicion => new FormStep(new KindForm(ledger, "clearance", ("what", about))),
             _ => new MessageStep(RefusalText.Of(group.First.Step)),
         };
     }

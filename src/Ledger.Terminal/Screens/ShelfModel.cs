@@ -92,6 +92,9 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     public override string? IdOf(Saving saving) => (saving.Entry as ItemDefinition)?.Item.Code;
 
     /// <inheritdoc/>
+    public override string? Traced(int row) => _items[row].Containers is [{ Container.Code: var box }, ..] ? box : null;
+
+    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var reading = _items[row];
@@ -134,6 +137,8 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
             return (reading.Usable.IsZero ? Style.NowMark : Style.SoonMark) + "below minimum";
         if (!reading.Expired.IsZero)
             return Style.SoonMark + "expired";
+        if (!reading.Suspect.IsZero)
+            return Style.SoonMark + "under suspicion";
         if (reading.OnHand.IsZero)
             return "none";
         return Earliest(reading) is { } good && good.DaysLeft(Today) <= _holdings.Settings.WarnDays ? Style.SoonMark + "expires soon" : "usable";

@@ -86,6 +86,9 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     public override string IdOf(int row) => $"{_notices[row].First.Kind.Name()} {_notices[row].First.About}";
 
     /// <inheritdoc/>
+    public override string? Traced(int row) => _notices[row].First.About;
+
+    /// <inheritdoc/>
     public override string Cell(int row, int column) => column switch
     {
         0 => _notices[row].First.Severity switch { Severity.Now => "!! now", Severity.Soon => "! soon", _ => "  note" },

@@ -22,7 +22,7 @@ internal sealed class ReadPage : Page
 
     public override IReadOnlyList<string> Purpose => ["Everything there is to read of the row. The arrows scroll, Esc goes back."];
 
-    public override IReadOnlyList<ScreenAction> Actions => [];
+    public override IReadOnlyList<ScreenAction> Actions => [Copying(() => new(_step.Title, null, () => _step.Blocks))];
 
     /// <summary>What is read stays as it was when it was opened.</summary>
     public override void Refresh()

@@ -212,12 +212,30 @@ internal sealed class ShellWindow : Runnable
             case ReadStep read:
                 Lay(new ReadPage(read));
                 break;
+            case TracedStep trace:
+                var traced = new TraceModel(_ledger, trace.What);
+                traced.Refresh();
+                Lay(Table(traced));
+                break;
             case ScreenStep go when _screens.FirstOrDefault(screen => screen.Name == go.Screen) is { } screen:
                 screen.SelectedId = go.Id ?? screen.SelectedId;
                 Show(screen);
                 break;
             case WorkStep begin:
                 Watch(new(begin.Work));
+                break;
+            case CopyStep copy:
+                Open(new(new CopyForm(copy.Source, _paper)));
+                break;
+            case ClipboardStep copied:
+                Back();
+                App?.Driver?.WriteRaw(Clipboard.Sequence(copied.Text));
+                _message.Say("It was sent to the terminal's clipboard. Where the terminal refuses that, copy it to a file.");
+                break;
+            case FileStep kept:
+                if (_paper.Keep(kept.Text, kept.File) is var (isKept, sentence) && isKept)
+                    Back();
+                _message.Say(sentence);
                 break;
             case RedrawStep when Page is TablePage table:
                 table.Bind();

@@ -1,6 +1,6 @@
 using System.Drawing;
+using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
-using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Themes;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
@@ -15,6 +15,7 @@ internal sealed class LedgerTable : TableView
 {
     private const int RowsMeasured = 100;
     private const int HeaderHeight = 2;
+    private const int WheelRows = 3;
     private readonly TableModel _model;
     private int _fitted;
     private Size _seen;
@@ -105,16 +106,27 @@ internal sealed class LedgerTable : TableView
         return base.OnDrawingContent(context);
     }
 
-    /// <summary>Marks say that there are rows above or below.</summary>
+    /// <summary>A bar says that there are rows above or below, and where one is.</summary>
     protected override void OnDrawComplete(DrawContext? context)
     {
         base.OnDrawComplete(context);
-        var room = Viewport.Height - HeaderHeight;
         SetAttributeForRole(Themes.Style.Heading);
-        if (RowOffset > 0)
-            AddStr(Viewport.Width - 1, HeaderHeight, Signs.Here.Up.ToString());
-        if (RowOffset + room < _model.ShownCount)
-            AddStr(Viewport.Width - 1, Viewport.Height - 1, Signs.Here.Down.ToString());
+        for (var line = 0; Bar.IsNeeded && line < Bar.Height; line++)
+            if (Bar.At(line) is not ' ' and var sign)
+                AddStr(Viewport.Width - 1, HeaderHeight + line, sign.ToString());
+    }
+
+    private EdgeBar Bar => new(RowOffset, _model.ShownCount, Viewport.Height - HeaderHeight);
+
+    /// <summary>Raised when it was scrolled, with the last row that is seen: more may have to be read.</summary>
+    public event Action<int>? Scrolled;
+
+    private bool ScrollTo(int top)
+    {
+        RowOffset = Math.Clamp(top, 0, Math.Max(0, _model.ShownCount - Bar.Height));
+        Scrolled?.Invoke(RowOffset + Bar.Height);
+        SetNeedsDraw();
+        return true;
     }
 
     /// <summary>What begins with a mark looks as what the mark means; what is selected is reversed and keeps its mark.</summary>
@@ -139,8 +151,17 @@ internal sealed class LedgerTable : TableView
 
     protected override bool OnMouseEvent(Mouse mouse)
     {
+        if (mouse.Flags.HasFlag(MouseFlags.WheeledDown) || mouse.Flags.HasFlag(MouseFlags.WheeledUp))
+            return ScrollTo(RowOffset + (mouse.Flags.HasFlag(MouseFlags.WheeledDown) ? WheelRows : -WheelRows));
         if (mouse.Position is not { } at)
             return base.OnMouseEvent(mouse);
+        if (Bar.IsNeeded && at.X >= Viewport.Width - 1 && at.Y >= HeaderHeight)
+        {
+            if (Bar.Pressed(mouse.Flags, at.Y - HeaderHeight) is { } top)
+                _ = ScrollTo(top);
+            return true;
+        }
+
         _ = ScreenToCell(at.X, at.Y, out var heading);
         if (heading is not { } column)
             return base.OnMouseEvent(mouse);

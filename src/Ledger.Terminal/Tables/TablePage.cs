@@ -33,6 +33,7 @@ internal sealed class TablePage : Page
         _find = new(Find, ToTable) { X = 1, Width = Dim.Fill(1) };
         _find.HasFocusChanged += (_, _) => OnTurned();
         _table.ValueChanged += (_, _) => OnSelected();
+        _table.Scrolled += ReadOn;
         _table.HeadingClicked += column => Sort(sift => sift.SortBy(column));
         _table.Accepting += (_, e) =>
         {
@@ -58,11 +59,13 @@ internal sealed class TablePage : Page
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         .. _model.Actions,
+        ScreenAction.Quiet(KeyTable.Trace, "shows what it came through, and what else came through that", Trace),
         ScreenAction.Of(KeyTable.Find, "finds the rows that hold all words, in any column, while you type; Esc shows all again", _ => OpenFind()),
         ScreenAction.Quiet(
             KeyTable.Sort, "sorts by the next column; a click on a heading sorts by it", _ => Sort(sift => sift.SortByNext(_model.Columns.Count))),
         ScreenAction.Quiet(KeyTable.Reverse, "sorts the other way round", _ => Sort(sift => sift.Reverse())),
         ScreenAction.Quiet(KeyTable.Whole, "shows the whole row: every column, nothing cut, and its details under it", Whole),
+        Copying(() => new(_model.Title, _model, () => Details(Row))),
     ];
 
     /// <summary>Whether looked-for words are typed.</summary>
@@ -188,21 +191,41 @@ internal sealed class TablePage : Page
     }
 
     /// <summary>Reading the details, and the rows that come next, may fail; then the pane says so.</summary>
-    private IReadOnlyList<Block> Details(int row)
+    private IReadOnlyList<Block> Details(int row) => Details(() =>
+    {
+        _model.Reach(row);
+        return _model.Details(row);
+    });
+
+    private IReadOnlyList<Block> Details(Func<IReadOnlyList<Block>> reading)
     {
         try
         {
-            return _model.Read(() =>
-            {
-                _model.Reach(row);
-                return _model.Details(row);
-            });
+            return _model.Read(reading);
         }
         catch (LedgerUnavailableException trouble)
         {
             return [Block.Of("The ledger cannot be read", trouble.Message)];
         }
     }
+
+    /// <summary>Rows that come next are read when one scrolls to them.</summary>
+    private void ReadOn(int place)
+    {
+        var before = _model.Count;
+        if (_model.ShownCount == before)
+            _ = Details(() =>
+            {
+                _model.Reach(place);
+                return [];
+            });
+        if (_model.Count != before)
+            _table.Update();
+    }
+
+    private Step? Trace(int row) => row < 0 ? null : _model.Traced(row) is { } what ? new TracedStep(what)
+        : new MessageStep(
+            "That is nothing to trace: select a sheet, a box or bottle, a bath, a holder, a session or a plan.");
 
     /// <summary>Every column of the row with its heading, and the details.</summary>
     private ReadStep? Whole(int row) => row < 0 ? null : new(

@@ -8,7 +8,7 @@ public sealed partial class FolderOrderTests
     /// <summary>Each folder with those inside it, from what stands alone to what uses all the rest; a dot is the folder itself.</summary>
     private const string Orders = """
         folder                   | order
-        src/Ledger.Core          | Measures Keeping Stock Film Baths Sessions Costing Journal Planning Reordering Notices Glossary
+        src/Ledger.Core          | Measures Keeping Stock Film Baths Sessions Costing Tracing Journal Planning Reordering Notices Faults Glossary
         src/Ledger.Core/Journal  | Entries . Kinds Rules
         src/Ledger.Storage       | Files Reading Writing Deriving Upkeep .
         src/Ledger.Exchange      | Calendars Export Import Print

@@ -45,13 +45,14 @@ public sealed class CanItRunTests
         var ledger = Shelves.Stocked();
         ledger.Post("bath bath=F1 ml=200 date=2026-02-01");
         ledger.Post("bath bath=F2 ml=200 after=F1 date=2026-02-01");
-        var plan = Plan(ledger, 8);
+        ledger.Post("session session=S9 line=fen80:4");
+        var plan = Plan(ledger, 4);
         Assert.Equal("F1 would be at 640 sq in of 400 sq in (own)", plan.Baths[0].Word);
         Assert.StartsWith("rotate the pair: discard F1, move F2 up, and mix 200 ml of fix 1+4 (40 ml)", plan.Baths[0].Proposal, StringComparison.Ordinal);
         Assert.Contains(plan.Advice, sentence => sentence.StartsWith("F1 would be at", StringComparison.Ordinal));
 
         ledger.Post("setting setting=rotation-ceiling value=0");
-        Assert.Contains("the pair was rotated 0 of 0 times; discard both baths and mix a fresh pair", Plan(ledger, 8).Baths[0].Proposal, StringComparison.Ordinal);
+        Assert.Contains("the pair was rotated 0 of 0 times; discard both baths and mix a fresh pair", Plan(ledger, 4).Baths[0].Proposal, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -118,10 +119,12 @@ public sealed class CanItRunTests
             new() { Process = process, Sheets = [new() { Film = film, Count = count }] }, Shelves.WithBath().Holdings)).Refusal.Kind);
 
     [Fact]
-    public void All_sheets_of_a_subject_in_one_batch_are_advised_against()
+    public void All_sheets_of_a_subject_in_one_batch_are_advised_against_where_it_can_be_changed()
     {
-        var plan = Planned(
-            Shelves.WithBath(), new() { Process = "pm", Sheets = [new() { Film = "fen80", Count = 2, Subject = "mill race" }, new() { Film = "fen80", Count = 2 }] });
+        var plan = Planned(Shelves.WithBath(), new()
+        {
+            Process = "pm", Sheets = [new() { Film = "fen80", Count = 2, Subject = "mill race", Batch = 1 }, new() { Film = "fen80", Count = 2 }],
+        });
         Assert.Contains(plan.Advice, sentence => sentence.StartsWith("both sheets of the subject mill race are in batch 1", StringComparison.Ordinal));
     }
 

@@ -56,7 +56,9 @@ public sealed class CommonPracticeTests
         Assert.Contains("make 1200 ml of 1+49, or develop 1 at a time", batch.Developer.Cure(MeasureStyle.Metric), StringComparison.Ordinal);
     }
 
-    /// <summary>The depth of half an inch in a tray is published (STP-15); what it comes to in litres is arithmetic.</summary>
+    /// <summary>
+    /// Half an inch of solution at least: US Army correspondence subcourse SS0509, Photographic Processing. What it comes to in litres is arithmetic.
+    /// </summary>
     [Theory]
     [InlineData("8x10", 0.66)]
     [InlineData("11x14", 1.26)]

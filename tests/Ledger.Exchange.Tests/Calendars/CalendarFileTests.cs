@@ -8,7 +8,7 @@ using Calendar = Ical.Net.Calendar;
 
 namespace Ledger.Exchange.Tests.Calendars;
 
-/// <summary>The calendar file against RFC 5545; the numbers are its sections (inventory-maths 8.1).</summary>
+/// <summary>The calendar file against RFC 5545; the numbers are its sections.</summary>
 public sealed partial class CalendarFileTests
 {
     private static readonly Instant _now = Instant.FromUtc(2026, 3, 15, 18, 30, 5);

@@ -27,8 +27,10 @@ public sealed class OlderLedgerTests : IDisposable
         using var ledger = LedgerFile.Open(path, clock);
         Assert.NotNull(ledger.MigratedFrom);
         var files = ImportFolder.Read(DemoYear.Kinds.Select(kind => (kind, (Stream)AsItWas(kind))), Csv.Nothing with { Today = DemoYear.LastDay });
-        var entries = ImportFolder.InOrder(files).Select(sourced => sourced.Entry).ToList();
-        Assert.Equal(DemoYear.Read(DemoYear.LastDay).Count, entries.Count);
+        // What the year tells now and did not then: that boxes were taken out of the freezer before they were opened.
+        var entries = ImportFolder.InOrder(files).Select(sourced => sourced.Entry)
+            .Where(entry => !entry.Key.StartsWith("storage_moves:demo-thaw-", StringComparison.Ordinal)).ToList();
+        Assert.Equal(DemoYear.Read(DemoYear.LastDay).Count - 5, entries.Count);
         var again = ledger.Import(entries, dryRun: false, null, default);
         Assert.Empty(again.Refused.Select(refused => $"{entries[refused.Index].Key}: {refused.Refusal.Sentence}"));
         Assert.Equal((0, entries.Count), (again.Posted, again.AlreadyThere));

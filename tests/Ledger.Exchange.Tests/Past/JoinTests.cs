@@ -40,6 +40,25 @@ public sealed class JoinTests
         Assert.Empty(both.Ledger.Check(null, default).Problems);
     }
 
+    [Fact]
+    public void Joining_three_copies_is_the_same_in_any_order()
+    {
+        using var one = new DemoFile();
+        using var two = new DemoFile(one);
+        using var three = new DemoFile(one);
+        one.Accept(Count("one", "syrup", 60));
+        two.Accept(Count("two", "gloves", 20));
+        two.Accept(DemoFile.Amend(Held.Key, new FieldChange(0, "note", "windy")));
+        three.Accept(DemoFile.Undo(DemoFile.Year.ToList().FindIndex(entry => entry is KeeperNaming) + 1));
+        using var left = new DemoFile(one);
+        Assert.Null(left.Ledger.Join(two.Ledger.SaidLines(), dryRun: false).Refusal);
+        Assert.Null(left.Ledger.Join(three.Ledger.SaidLines(), dryRun: false).Refusal);
+        Assert.Null(three.Ledger.Join(two.Ledger.SaidLines(), dryRun: false).Refusal);
+        Assert.Null(three.Ledger.Join(one.Ledger.SaidLines(), dryRun: false).Refusal);
+        Assert.Equal(left.Ledger.SaidLines(), three.Ledger.SaidLines());
+        Assert.Equal(left.State(), three.State());
+    }
+
     [Theory]
     [InlineData("both amended")]
     [InlineData("same name")]

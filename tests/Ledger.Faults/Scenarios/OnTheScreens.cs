@@ -4,11 +4,11 @@ using Ledger.Faults.Running;
 namespace Ledger.Faults.Scenarios;
 
 /// <summary>An entry is typed on the screens; it is there once the screen says so.</summary>
-public sealed class OnTheScreens() : Posting("record on the screens", 1, Recorded, _ => [])
+public sealed class OnTheScreens() : Posting("record on the screens", 1, null, _ => [])
 {
-    private const string Recorded = "ntry 168", Ended = "ended with ";
+    private const string Ended = "ended with ";
 
-    private static readonly (string Key, string Then)[] _keys =
+    private (string Key, string Then)[] Keys =>
         [("2", "Corvane Fen 80"), ("c", "Really there"), ("47", "47"), ("Tab", "47"), ("spilt", "spilt"), ("F8", Recorded), ("C-q", Ended)];
 
     /// <inheritdoc/>
@@ -33,13 +33,13 @@ public sealed class OnTheScreens() : Posting("record on the screens", 1, Recorde
     /// <inheritdoc/>
     public override void RunNext(Room room) => room.Run("show", "today");
 
-    private static Ran Type(Room room, Fault? fault)
+    private Ran Type(Room room, Fault? fault)
     {
         var variables = string.Join(' ', room.Faulty(fault).Select(variable => $"{variable.Key}={variable.Value}"));
         using var terminal = new Tmux($"env {variables} {NativeBinary.FilePath} --file {room.Ledger}");
         var watch = System.Diagnostics.Stopwatch.StartNew();
         var seen = terminal.Await("Today", Ended);
-        foreach (var (key, then) in _keys)
+        foreach (var (key, then) in Keys)
         {
             if (seen.Contains(Ended, StringComparison.Ordinal))
                 break;

@@ -6,11 +6,14 @@ namespace Ledger.Faults.Scenarios;
 /// <summary>Entries are written into the demo year: all of them or none, and what was acknowledged is there.</summary>
 /// <param name="name">What is done.</param>
 /// <param name="entries">How many entries it adds.</param>
-/// <param name="acknowledgement">What stands in the output once it is done.</param>
+/// <param name="acknowledgement">What stands in the output once it is done; null for the number of the next entry.</param>
 /// <param name="command">The command and its arguments; files are named by their place in the room.</param>
-public class Posting(string name, int entries, string acknowledgement, Func<Room, IReadOnlyList<string>> command) : Scenario(name)
+public class Posting(string name, int entries, string? acknowledgement, Func<Room, IReadOnlyList<string>> command) : Scenario(name)
 {
     private long _before;
+
+    /// <summary>How the next entry is named once it is recorded.</summary>
+    protected string Recorded => $"ntry {_before + 1}";
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Command(Room room) => command(room);
@@ -28,7 +31,7 @@ public class Posting(string name, int entries, string acknowledgement, Func<Room
     }
 
     /// <inheritdoc/>
-    public override bool IsAcknowledged(Ran ran) => ran.Status == 0 || ran.Output.Contains(acknowledgement, StringComparison.Ordinal);
+    public override bool IsAcknowledged(Ran ran) => ran.Status == 0 || ran.Output.Contains(acknowledgement ?? Recorded, StringComparison.Ordinal);
 
     /// <inheritdoc/>
     public override IEnumerable<Flaw> Judge(Room room, Ran ran)

@@ -31,6 +31,24 @@ internal sealed record Proof(string? Trouble, long Entries)
         return _proved.TryGetValue(bytes, out var known) ? known : _proved[bytes] = Prove(path);
     }
 
+    /// <summary>The number of the first entry of a kind.</summary>
+    public static long FirstOf(Room room, string kind) => Number(room, "SELECT min(id) FROM entry WHERE counts = 1 AND kind = $kind", kind);
+
+    /// <summary>The number of the last entry of a kind.</summary>
+    public static long LastOf(Room room, string kind) => Number(room, "SELECT max(id) FROM entry WHERE counts = 1 AND kind = $kind", kind);
+
+    private static long Number(Room room, string sql, string kind)
+    {
+        using var connection = new SqliteConnection($"Data Source={room.Ledger};Mode=ReadOnly;Pooling=False");
+        connection.Open();
+        using var command = connection.CreateCommand();
+#pragma warning disable CA2100 // the two sentences above
+        command.CommandText = sql;
+#pragma warning restore CA2100
+        command.Parameters.AddWithValue("$kind", kind);
+        return (long)command.ExecuteScalar()!;
+    }
+
     /// <summary>The digest of the file and of what stands in the logs beside it.</summary>
     private static string Bytes(string path) => string.Join(' ', new[] { "", "-wal", "-journal" }.Select(ending =>
         File.Exists(path + ending) ? Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(path + ending))) : "none"));

@@ -15,8 +15,11 @@ public sealed class ModelTests
     internal static readonly Gen<(int Kind, int Which, int Amount, int Day)[]> Steps =
         Gen.Select(Gen.Int[0, 10], Gen.Int[0, 3], Gen.Int[-1, 60], Gen.Int[1, 4]).Array[1, 30];
 
+    /// <summary>How many lives a test run tries; TRAYLEDGER_LIVES says another number.</summary>
+    private static readonly int Lives = int.TryParse(Environment.GetEnvironmentVariable("TRAYLEDGER_LIVES"), out var lives) ? lives : 40;
+
     [Fact]
-    public void The_ledger_agrees_with_a_naive_one_after_every_entry() => Steps.Sample(Run, iter: 60, threads: 1);
+    public void The_ledger_agrees_with_a_naive_one_after_every_entry() => Steps.Sample(Run, iter: Lives, threads: 1);
 
     private static void Run((int Kind, int Which, int Amount, int Day)[] steps)
     {

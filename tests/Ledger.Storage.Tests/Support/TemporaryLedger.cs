@@ -44,6 +44,14 @@ public sealed class TemporaryLedger : IDisposable
         Ledger = LedgerFile.Open(FilePath, Clock);
     }
 
+    /// <summary>Another file stands in its place.</summary>
+    public void Replace(Action<string> write)
+    {
+        Ledger.Dispose();
+        write(FilePath);
+        Ledger = LedgerFile.Open(FilePath, Clock);
+    }
+
     /// <summary>Writes into the file past all rules, as an older version or a long life may have left it.</summary>
     public void Run(string sql)
     {

@@ -108,7 +108,7 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
     }
 
     /// <summary>The film of the sessions; the chemistry and the stock are left out, which the screens do not need.</summary>
-    public CostFacts Costs(LocalDate from, LocalDate to)
+    public CostFacts Costs(LocalDate from, LocalDate to, LocalDate? fatesOn = null)
     {
         var sessions = Standing.Where(posted => posted.Posting.Entry is SessionLog && posted.Entry.Date >= from && posted.Entry.Date <= to);
         return new(

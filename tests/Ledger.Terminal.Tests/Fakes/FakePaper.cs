@@ -15,7 +15,22 @@ internal sealed class FakePaper : IPaper
 
     public string TallySlip(string bath) => Asked($"tally of {bath}");
 
+    public string Trace(string what) => Asked($"trace of {what}");
+
+    public string CheckList(string what) => Asked($"check list of {what}");
+
+    public string Sheets(string words) => Asked($"list of {words}");
+
     public string WallCard() => Asked("wall card");
+
+    /// <summary>What was kept, by its file.</summary>
+    public Dictionary<string, string> Files { get; } = [];
+
+    public string Csv(IReadOnlyList<string> headings, IReadOnlyList<IReadOnlyList<string>> rows) =>
+        string.Concat(rows.Prepend(headings).Select(row => string.Join(',', row) + "\r\n"));
+
+    public (bool IsKept, string Sentence) Keep(string text, string path) =>
+        Files.TryAdd(path, text) ? (true, $"It lies in {path}.") : (false, $"{path} is there already.");
 
     private string Asked(string page)
     {

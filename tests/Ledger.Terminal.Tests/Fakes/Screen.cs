@@ -110,6 +110,24 @@ internal sealed class Screen : IDisposable
         return this;
     }
 
+    /// <summary>Presses the mouse in one place, draws it over others, and lets it go.</summary>
+    public Screen Drag(params (int Column, int Row)[] places)
+    {
+        for (var i = 0; i < places.Length; i++)
+            Mouse(places[i], MouseFlags.LeftButtonPressed | (i == 0 ? 0 : MouseFlags.PositionReport));
+        return Mouse(places[^1], MouseFlags.LeftButtonReleased);
+    }
+
+    /// <summary>Turns the wheel down over a place.</summary>
+    public Screen Wheel(int column, int row) => Mouse((column, row), MouseFlags.WheeledDown);
+
+    private Screen Mouse((int Column, int Row) place, MouseFlags flags)
+    {
+        _app.InjectMouse(new() { Flags = flags, ScreenPosition = new(place.Column, place.Row) });
+        Draw();
+        return this;
+    }
+
     public void Dispose()
     {
         _app.End(_token);

@@ -5,6 +5,7 @@ using Ledger.Exchange.Import;
 using Ledger.Storage;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
+using Ledger.Terminal.Screens;
 using Ledger.Terminal.Pages;
 using Ledger.Terminal.Tests.Fakes;
 using NodaTime;
@@ -60,6 +61,7 @@ public sealed class HintTests
         yield return new SettingForm(ledger, Setting.Named("warn-days")!);
         yield return new BackUpForm(upkeep, "copy.db");
         yield return new BathForm(ledger, null);
+        yield return new CopyForm(new("Shelf", new ShelfModel(ledger), () => []), new FakePaper());
         yield return new CalendarForm(upkeep, "days.ics");
         yield return new CopyProcessForm(ledger, process);
         yield return new UndoForm(ledger, ledger.Journal(ledger.Today, null, 1)[0]);

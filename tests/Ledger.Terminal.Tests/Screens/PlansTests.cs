@@ -95,6 +95,9 @@ public sealed class PlansTests : IDisposable
         screen.Press(Key.F10).Type("reject").Press(Key.Tab, Key.Tab).Type("dust");
         screen.Press([.. Enumerable.Repeat(Key.Tab.WithShift, 8)]).Press(Key.F10).Type("keeper").Press(Key.F8);
 
+        Assert.DoesNotContain("There is no plan yet", screen.Text); // the plan that was logged is gone; what was saved is said
+        Assert.Matches("Entry [0-9]+: session", screen.Text);
+        Assert.Contains("U takes it back.", screen.Text);
         var session = _ledger.Sessions(_ledger.Today, null, 1)[0];
         Assert.Equal(["negative 1", "keeper 1", "reject 1"], session.Lines.Select(line => $"{line.Fate.Name()} {line.Sheets}"));
         Assert.Null(_ledger.HoldingsOn(_ledger.Today).Plan("P1"));

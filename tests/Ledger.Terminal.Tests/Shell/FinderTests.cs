@@ -80,8 +80,8 @@ public sealed class FinderTests
         screen.Press(Key.F2).Type("s22").Press(Key.Enter);
         Assert.StartsWith(" Sessions ", screen.Title);
 
-        screen.Type("1").Press(Key.F2, Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.Enter);
-        Assert.NotEqual(" Today ", screen.Title[..7]);
+        screen.Type("1").Press(Key.F2, Key.CursorDown, Key.Enter);
+        Assert.StartsWith(" Snooze a notice ", screen.Title);
     }
 
     [Fact]

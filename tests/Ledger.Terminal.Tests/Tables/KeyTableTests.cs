@@ -69,7 +69,8 @@ public sealed class KeyTableTests
         [
             .. MainScreens.Of(ledger, new FakeUpkeep(), "ledger.db"), .. MainScreens.Others(ledger),
             new ContainersModel(ledger, "fen80"), new ProcessStepsModel(ledger, "tray-bw"), new SheetsModel(ledger, "E01"),
-            new SessionSheetsModel(ledger, "S1"), new CostPartsModel(ledger, CostPeriod.On(Some.Today)[0], default), new PaperModel(ledger, []),
+            new SessionSheetsModel(ledger, "S1"), new CostPartsModel(ledger, CostPeriod.On(Some.Today)[0], default),
+                new PaperModel(ledger, []), new TraceModel(ledger, "E01"),
         ];
         screens.ForEach(screen => screen.Refresh());
         return screens;

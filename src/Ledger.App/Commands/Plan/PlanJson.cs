@@ -147,6 +147,15 @@ internal sealed class PlanJson(View view)
         json.WriteMoney("supplies", cost.Supplies, view.Currency);
         json.WriteMoney("total", cost.Total, view.Currency);
         json.WriteMoney("perSheet", cost.PerSheet, view.Currency);
+        json.WriteMoney("short", cost.Short, view.Currency);
+        json.WriteStartArray("atLastPrice");
+        foreach (var (item, _) in cost.AtLastPrice)
+            json.WriteStringValue(item);
+        json.WriteEndArray();
+        json.WriteStartArray("unpriced");
+        foreach (var item in cost.Unpriced)
+            json.WriteStringValue(item);
+        json.WriteEndArray();
         json.WriteBoolean("isComplete", cost.IsComplete);
         json.WriteEndObject();
     }

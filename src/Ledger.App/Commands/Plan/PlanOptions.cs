@@ -44,7 +44,7 @@ internal sealed class PlanOptions
     public string NameIn(ParseResult parse) => parse.GetValue(_fromPlan)?.Trim() ?? "";
 
     /// <summary>Plans the session, or refuses with a sentence.</summary>
-    public SessionPlan PlanIn(ParseResult parse, Holdings holdings)
+    public SessionPlan PlanIn(ParseResult parse, Holdings holdings, ICostRecords prices)
     {
         var kept = Kept(parse.GetValue(_fromPlan), holdings);
         var sheets = ExposedOption.Sheets(parse.GetValue(_exposed), holdings).Concat(Sheets(parse.GetValue(_sheets) ?? [], holdings)).ToList();
@@ -59,7 +59,7 @@ internal sealed class PlanOptions
         var day = parse.GetValue(_on) ?? (kept?.On > holdings.AsOf ? kept.On : holdings.AsOf);
         if (day < holdings.AsOf)
             throw new FormatException($"--on {Dates.Text(day)} lies before {Dates.Text(holdings.AsOf)}; a session is planned for a day to come");
-        return SessionPlanning.Of(request, holdings, day) switch
+        return SessionPlanning.Of(request, holdings, day, prices) switch
         {
             Planned planned => planned.Plan,
             NotPlanned not => throw new RefusedByCommandException(not.Refusal.Sentence),

@@ -32,7 +32,7 @@ internal sealed class PlanSession : ShowCommand<SessionPlan>
         Options.Add(_exitCode);
     }
 
-    protected override SessionPlan Read(View view, ParseResult parse) => _plan.PlanIn(parse, view.Holdings);
+    protected override SessionPlan Read(View view, ParseResult parse) => _plan.PlanIn(parse, view.Holdings, view.Ledger);
 
     protected override void WriteText(SessionPlan plan, View view, TextWriter output) => new PlanText(plan, view).WriteTo(output);
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Ledger.App.Commands.Show;
 using Ledger.App.Output;
+using Ledger.Core.Costing;
 using Ledger.Core.Measures;
 using Ledger.Core.Planning;
 using Ledger.Core.Sessions;
@@ -116,10 +117,12 @@ internal sealed class PlanText(SessionPlan plan, View view)
         var cost = plan.Cost;
         output.WriteLine();
         output.WriteProse(
-            $"It costs {cost.Total.Text(view.Style)} {view.Currency}".TrimEnd() + $", {cost.PerSheet.Text(view.Style)} a sheet: "
-            + $"film {cost.Film.Text(view.Style)}, developer {cost.Developer.Text(view.Style)}, "
-            + $"other chemistry {(cost.OtherChemistry + cost.Baths).Text(view.Style)}, supplies {cost.Supplies.Text(view.Style)}"
-            + (cost.IsComplete ? "." : "; what is short has no price yet."), view.Width);
+            $"It costs {UnpricedStock.Mark(cost.Total, cost.IsComplete, view.Style)} {view.Currency}".TrimEnd()
+            + (cost.PerSheet is { } each ? $", {each.Text(view.Style)} a sheet" : "")
+            + $": film {cost.Film.Text(view.Style)}, developer {cost.Developer.Text(view.Style)}, "
+            + $"other chemistry {(cost.OtherChemistry + cost.Baths).Text(view.Style)}, supplies {cost.Supplies.Text(view.Style)}.", view.Width);
+        if (cost.Remark(view.Style) is { Length: > 0 } remark)
+            output.WriteProse($"{remark}.", view.Width);
     }
 
     private void Points(string title, IReadOnlyList<string> sentences, TextWriter output)

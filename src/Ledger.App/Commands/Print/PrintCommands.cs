@@ -16,5 +16,8 @@ internal sealed class PrintCommands : Command
         Subcommands.Add(new PrintWallCard(bench));
         Subcommands.Add(new PrintSleeveLabels(bench));
         Subcommands.Add(new PrintCostReport(bench));
+        Subcommands.Add(new PrintTrace(bench));
+        Subcommands.Add(new PrintCheckList(bench));
+        Subcommands.Add(new PrintSheets(bench));
     }
 }

@@ -21,5 +21,5 @@ internal sealed class PrintMixingSheet : PrintCommand
     }
 
     protected override PrintedPage Page(ParseResult parse, ILedger ledger, Holdings holdings) =>
-        MixingSheet.Of(_plan.PlanIn(parse, holdings), _plan.NameIn(parse), holdings.Settings.Style);
+        MixingSheet.Of(_plan.PlanIn(parse, holdings, ledger), _plan.NameIn(parse), holdings.Settings.Style);
 }

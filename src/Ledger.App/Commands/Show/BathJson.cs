@@ -36,6 +36,8 @@ internal static class BathJson
         json.WriteString("goodUntilRule", reading.GoodUntil?.Rule.Name());
         json.WriteString("endsBy", reading.EndedBy?.Name());
         json.WriteString("state", reading.State.Name());
+        json.WriteString("suspicion", bath.Suspicion?.Reason);
+        json.WriteDate("suspectSince", bath.Suspicion?.Since);
         json.WriteString("pairedWith", bath.PairedWith);
         json.WriteBoolean("isSecond", view.Holdings.IsSecond(bath));
         json.WriteNumber("rotations", bath.Rotations);

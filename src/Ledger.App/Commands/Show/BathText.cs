@@ -31,6 +31,8 @@ internal static class BathText
             lines.Add(
                 $"  {(end.By == BathEnd.Age ? "expired" : "exhausted")}",
                 $"{Dates.Text(end.On)} by {end.By.Name()}: {end.Reason}{(isInUse ? "; do not use it again" : "")}");
+        if (bath.Suspicion is { } suspicion && isInUse)
+            lines.Add("  suspicion", $"{suspicion.Text}: nothing goes through it until it is cleared");
         if (isInUse && reading.ComesFirst is { } next)
             lines.Add("  comes first", $"end by {next.By.Name()}, about {Dates.Text(next.On)} at the use so far ({next.Reason})");
         lines.WriteTo(output, view.Width);

@@ -20,7 +20,8 @@ internal static class ContainerText
             container.Held.ToText(view.Style),
             container.OpenedOn is { } opened ? Dates.Text(opened) : "sealed",
             reading.GoodUntil is { } good ? Dates.Text(good.Date) : "-",
-            (reading.GoodUntil?.Reason ?? "no limit set") + (reading.IsPast ? ", expired" : ""));
+            (reading.GoodUntil?.Reason ?? "no limit set") + (reading.IsPast ? ", expired" : "")
+                + (container.Suspicion is { } suspicion ? $"; {suspicion.Text}" : ""));
     }
 
     /// <summary>What tells containers from their like, in a table of its own: with it, one table would be wider than a page.</summary>
@@ -61,6 +62,8 @@ internal static class ContainerText
             json.WriteDate("halfEmptyOn", container.HalfEmptyOn);
             json.WriteString("formula", container.Lot.Formula);
             json.WriteBoolean("isExpired", reading.IsPast);
+            json.WriteString("suspicion", container.Suspicion?.Reason);
+            json.WriteDate("suspectSince", container.Suspicion?.Since);
             json.WriteBoolean("isPriced", container.Lot.IsPriced);
             json.WriteMoney("unitCost", container.Lot.IsPriced ? container.Lot.UnitCost : null, view.Currency);
             json.WriteMoney("value", container.Lot.IsPriced ? container.Value : null, view.Currency);

@@ -26,7 +26,15 @@ internal sealed class CostOptions
         Description = "count sheets for practice in what a sheet and a negative cost",
     };
 
-    public IReadOnlyList<Option> All => [_from, _to, _formula, _practice];
+    private readonly Option<CountedFates?> _fates = Typed.Option(
+        "--fates", "FATES", Text.OneOf<CountedFates>(["then", "now"], "way to count"),
+        "which fates count: now, as sheets stand today or on the day of --as-of; or then, as they stood at the end "
+        + "of the period");
+
+    public IReadOnlyList<Option> All => [_from, _to, _formula, _practice, _fates];
+
+    /// <summary>Whether the fates at the end of the period count.</summary>
+    public bool CountsThen(ParseResult parse) => parse.GetValue(_fates) == CountedFates.Then;
 
     /// <summary>The formula that was asked for; null when none was.</summary>
     public CostFormula? Asked(ParseResult parse) => parse.GetValue(_formula);
@@ -37,8 +45,15 @@ internal sealed class CostOptions
         var from = parse.GetValue(_from) ?? to.PlusYears(-1).PlusDays(1);
         if (from > to)
             throw new FormatException($"the period ends on {Dates.Text(to)}, before it begins on {Dates.Text(from)}");
-        return new(ledger.Costs(from, to, Formula(parse, holdings)), parse.GetValue(_practice));
+        return new(ledger.Costs(from, to, Formula(parse, holdings), CountsThen(parse) ? to : holdings.AsOf),
+            parse.GetValue(_practice));
     }
 
     public CostFormula Formula(ParseResult parse, Holdings holdings) => Asked(parse) ?? holdings.Settings.CostFormula;
+
+    private enum CountedFates
+    {
+        Then,
+        Now,
+    }
 }

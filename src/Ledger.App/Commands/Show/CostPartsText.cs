@@ -29,19 +29,33 @@ internal static class CostPartsText
         var table = new TextTable([
             Column.Left("by " + CostSlices.Groupings[(int)shown.Grouping!]), Column.Right("film"), Column.Right("chemistry"),
             Column.Right("supplies"), .. hasPrints ? [Column.Right("prints")] : Array.Empty<Column>(),
-            Column.Right("waste"), Column.Right("used"), Column.Right("negatives"), Column.Right("a sheet"), Column.Right("a negative"),
+            Column.Right("waste"), Column.Right("used"), Column.Right("sheets"), Column.Right("negatives"),
+                Column.Right("a sheet"), Column.Right("a negative"),
         ]);
         foreach (var slice in shown.Slices)
             table.Add([
                 slice.Name, slice.Film.Text(view.Style), slice.Chemistry.Text(view.Style), slice.Supplies.Text(view.Style),
                 .. hasPrints ? [slice.Prints.Text(view.Style)] : Array.Empty<string>(), slice.Waste.Text(view.Style),
                 UnpricedStock.Mark(slice.Used, slice.PerSheet.IsComplete, view.Style),
-                Scaled.ToText(slice.PerSheet.Negatives, 0), UnpricedStock.Mark(slice.PerSheet.PerSheetUsed, slice.PerSheet.IsComplete, view.Style),
+                Scaled.ToText(slice.PerSheet.SheetsUsed, 0), Scaled.ToText(slice.PerSheet.Negatives, 0),
+                UnpricedStock.Mark(slice.PerSheet.PerSheetUsed, slice.PerSheet.IsComplete, view.Style),
                 UnpricedStock.Mark(slice.PerSheet.PerNegative, slice.PerSheet.IsComplete, view.Style),
             ]);
         table.WriteTo(output, view.Width);
+        if (FewSheets(shown) is { } few)
+            output.WriteProse(few, view.Width);
         if (shown.Grouping is CostGrouping.Month or CostGrouping.Year && CostChange.Latest(shown.Slices) is { } change)
             output.WriteProse(change.Sentence(view.Style), view.Width);
+    }
+
+    /// <summary>A comparison of a few sheets says little; that is said.</summary>
+    private static string? FewSheets(CostsShown shown)
+    {
+        var few = shown.Slices.Where(slice => slice.PerSheet.SheetsUsed is > 0 and < CostSlices.FewSheets)
+            .Select(slice => slice.Name).ToList();
+        return shown.Grouping is CostGrouping.Month or CostGrouping.Year or CostGrouping.Session || few.Count == 0
+            || shown.Slices.Count < 2 ? null
+            : $"Fewer than {CostSlices.FewSheets} sheets, so that a single spoiled one changes the figures much: {string.Join(", ", few)}.";
     }
 
     private static void WriteFormula(CostsShown shown, View view, TextWriter output)

@@ -13,6 +13,7 @@ internal static class CostsJson
         var costs = shown.Costs;
         json.WriteDate("from", costs.Facts.From);
         json.WriteDate("to", costs.Facts.To);
+        json.WriteString("fates", shown.CountsThen ? "then" : "now");
         json.WriteString("item", shown.Film);
         WriteSheetFigures(shown.PerFilm, view, json);
         if (shown.Account is { } account)

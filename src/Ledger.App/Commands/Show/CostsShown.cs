@@ -12,6 +12,9 @@ internal sealed record CostsShown(CostReading Costs, string? Film)
     /// <summary>What the period is divided by; null when it is not.</summary>
     public CostGrouping? Grouping { get; init; }
 
+    /// <summary>Whether sheets count by what they were at the end of the period, not by what they are now.</summary>
+    public bool CountsThen { get; init; }
+
     /// <summary>The formula of all figures.</summary>
     public CostFormula Formula { get; init; }
 
@@ -27,7 +30,8 @@ internal sealed record CostsShown(CostReading Costs, string? Film)
     /// <summary>The account of that film; null for all.</summary>
     public FilmAccount? Account { get; init; }
 
-    public IReadOnlyList<CostSlice> Slices => Grouping is { } grouping ? CostSlices.Of(Costs, grouping, Film) : [];
+    /// <summary>The parts of the period, or of what that film or paper cost.</summary>
+    public IReadOnlyList<CostSlice> Slices => Grouping is { } grouping ? CostSlices.Of(Costs, grouping, Account) : [];
 
     /// <summary>The items of <see cref="Revaluation"/> that were asked for.</summary>
     public IEnumerable<ItemValue> StockShown => (Revaluation?.Items ?? []).Where(

@@ -16,6 +16,7 @@ internal static class ItemJson
         json.WriteQuantity("onHand", shelf.OnHand);
         json.WriteQuantity("usable", shelf.Usable);
         json.WriteQuantity("expired", shelf.Expired);
+        json.WriteQuantity("suspect", shelf.Suspect);
         var ahead = new StockAhead(view);
         json.WriteQuantity("onOrder", ahead.OnOrder(shelf.Item));
         json.WriteQuantity("planned", ahead.Planned(shelf.Item));
@@ -95,6 +96,9 @@ internal static class ItemJson
         foreach (var part in item.OtherParts)
             json.WriteStringValue(part);
         json.WriteEndArray();
+        json.WriteFigure("freezerDays", item.FreezerDays);
+        json.WriteFigure("fridgeDays", item.FridgeDays);
+        json.WriteFigure("thawHours", item.ThawHours);
         json.WriteFigure("leadTimeDays", item.LeadTimeDays);
         json.WriteFigure("serviceLevel", item.ServiceLevel);
         json.WriteQuantity("minimumOnHand", item.MinimumOnHand);

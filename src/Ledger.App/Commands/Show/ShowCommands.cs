@@ -23,6 +23,8 @@ internal sealed class ShowCommands : Command
         Subcommands.Add(new ShowItem(bench));
         Subcommands.Add(new ShowBath(bench));
         Subcommands.Add(new ShowSheet(bench));
+        Subcommands.Add(new ShowSheets(bench));
+        Subcommands.Add(new ShowFaults(bench));
         Subcommands.Add(new ShowForgotten(bench));
         Subcommands.Add(new ShowFormats(bench));
         Subcommands.Add(new ShowJugs(bench));

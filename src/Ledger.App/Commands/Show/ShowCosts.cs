@@ -17,7 +17,9 @@ internal sealed class ShowCosts : ShowCommand<CostsShown>
         "--film", "ITEM", Text.NotEmpty, "one film only: its sheets, its stock, and its share of the chemistry");
 
     private readonly Option<CostGrouping?> _by = Typed.Option(
-        "--by", "PART", Text.OneOf<CostGrouping>(CostSlices.Groupings, "part"), "the parts of the period: film, session, month or year");
+        "--by", "PART", Text.OneOf<CostGrouping>(CostSlices.Groupings, "part"),
+            "the parts of the period: film, session, month, year, process, developer, bath (the fixer) or emulsion "
+            + "number");
 
     public ShowCosts(Workbench bench)
         : base(bench, "costs", "Shows what a period cost, for each sheet used, each negative and each keeper.", """
@@ -43,6 +45,7 @@ internal sealed class ShowCosts : ShowCommand<CostsShown>
         return new(costs, film)
         {
             Account = film is null ? null : new(costs, stock!, film),
+            CountsThen = _costs.CountsThen(parse),
             Grouping = parse.GetValue(_by),
             Formula = formula,
             Revaluation = asked ? stock : null,

@@ -70,6 +70,23 @@ internal sealed class ShowSheet : ShowCommand<SheetStory>
         foreach (var mate in developed?.TrayMates ?? [])
             json.WriteStringValue(mate);
         json.WriteEndArray();
+        json.WriteString("filedIn", story.FiledIn);
+        json.WriteStartArray("findings");
+        foreach (var finding in story.Findings)
+        {
+            json.WriteStartObject();
+            json.WriteNumber("entry", finding.Entry);
+            json.WriteDate("date", finding.Date);
+            json.WriteString("what", finding.What.Name());
+            json.WriteString("result", finding.Result);
+            if (finding.HasPassed is { } passed)
+                json.WriteBoolean("passed", passed);
+            else
+                json.WriteNull("passed");
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
         WriteSteps(story, json);
     }
 
@@ -90,7 +107,7 @@ internal sealed class ShowSheet : ShowCommand<SheetStory>
 
     private static IEnumerable<(string Name, string Text)> Lines(SheetStory story, View view)
     {
-        yield return ("now in", story.Place);
+        yield return ("now in", story.FiledIn is { } filed ? $"{story.Place}, filed in {filed}" : story.Place);
         yield return ("came out of", story.Batch.Length > 0 ? $"{story.Box}, batch {story.Batch}" : story.Box);
         if (story.LoadedOn is { } loaded)
             yield return ("loaded", $"{Dates.Text(loaded)} into {story.Side}");
@@ -107,6 +124,8 @@ internal sealed class ShowSheet : ShowCommand<SheetStory>
         yield return ("developed", $"{Dates.Text(developed.Date)} in {developed.Session} as {developed.Name}, {developed.Group}");
         yield return ("became", developed.Cause is { } cause ? $"{developed.Fate.Name()}: {cause.Name()}" : developed.Fate.Name());
         yield return ("in the tray with", developed.TrayMates.Count == 0 ? "no other sheet" : string.Join(", ", developed.TrayMates));
+        foreach (var finding in story.Findings)
+            yield return (finding.What.IsTest() ? "tested" : "done", $"{Dates.Text(finding.Date)}, {finding.Text}");
         if (developed.Cost is { } cost)
             yield return ("cost", $"{UnpricedStock.Mark(cost.Total, cost.IsComplete, view.Style)} {view.Currency}: "
                 + $"film {UnpricedStock.Mark(cost.Film, story.IsPriced, view.Style)}, developer {cost.Developer.Text(view.Style)}, "

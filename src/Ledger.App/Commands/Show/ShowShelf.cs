@@ -35,7 +35,7 @@ internal sealed class ShowShelf(Workbench bench)
             items.Add(
                 reading.Item.Code, reading.OnHand.ToText(view.Style), reading.Usable.ToText(view.Style),
                 UnpricedStock.Mark(reading.Value, reading.Unpriced.IsZero, view.Style),
-                reading.Item.Name + Remarks(reading, ahead));
+                reading.Item.Name + Remarks(reading, ahead, view.Style));
             foreach (var container in reading.Containers)
                 ContainerText.Add(containers, container, view);
         }
@@ -56,9 +56,13 @@ internal sealed class ShowShelf(Workbench bench)
         ContainerText.WriteMarks(shelf.SelectMany(reading => reading.Containers), view, output);
     }
 
-    private static string Remarks(ShelfReading reading, StockAhead ahead)
+    private static string Remarks(ShelfReading reading, StockAhead ahead, MeasureStyle style)
     {
-        var remarks = string.Join(", ", (reading.IsBelowMinimum ? ["below your minimum"] : (string[])[]).Concat(ahead.InWords(reading.Item)));
+        var remarks = string.Join(", ", new[]
+        {
+            reading.Suspect.IsZero ? "" : $"{reading.Suspect.ToText(style)} under suspicion", reading.IsBelowMinimum
+                ? "below your minimum" : "",
+        }.Where(remark => remark.Length > 0).Concat(ahead.InWords(reading.Item)));
         return remarks.Length == 0 ? "" : $" ({remarks})";
     }
 
@@ -76,6 +80,7 @@ internal sealed class ShowShelf(Workbench bench)
             json.WriteQuantity("onHand", reading.OnHand);
             json.WriteQuantity("usable", reading.Usable);
             json.WriteQuantity("expired", reading.Expired);
+            json.WriteQuantity("suspect", reading.Suspect);
             json.WriteQuantity("onOrder", ahead.OnOrder(reading.Item));
             json.WriteQuantity("planned", ahead.Planned(reading.Item));
             json.WriteMoney("value", reading.Value, view.Currency);

@@ -53,6 +53,9 @@ public enum NoticeKind
 
     /// <summary>A figure is missing without which something cannot be judged.</summary>
     CannotBeSaid,
+
+    /// <summary>A delivery, a box, a bottle or a bath is under suspicion.</summary>
+    UnderSuspicion,
 }
 
 /// <summary>The names of kinds of notices, as they are typed and stand in JSON.</summary>
@@ -63,6 +66,7 @@ public static class NoticeKindNames
     [
         "bath-exhausted", "bath-expired", "bath-ending", "expired", "expires-soon", "below-minimum", "loaded-long", "exposed-long", "side-faulty", "order-due",
         "order-late", "price-rise", "replenisher-due", "control-strip-out", "jug-full", "jug-old", "cannot-be-said",
+        "under-suspicion",
     ];
 
     /// <summary>The kind's name.</summary>

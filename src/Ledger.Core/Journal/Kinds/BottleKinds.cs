@@ -170,7 +170,7 @@ internal static class StockSolutionKind
     {
         Label = "From pack", Option = "--from", Help = "the pack to take; otherwise the one used first",
         Example = "fine-powder/1",
-        Choices = Offered.Containers,
+        Choices = Offered.Clear,
     };
 
     /// <summary>The kind.</summary>

@@ -129,7 +129,7 @@ internal static class LoadKind
     {
         Label = "Film or box", Help = "the film, for the box used first; or a box, such as fen80/3", Example = "fen80",
         IsNeeded = true, Width = 16,
-        Choices = (read, holdings) => [.. Offered.SheetFilms(read, holdings), .. Offered.Boxes(read, holdings)],
+        Choices = (read, holdings) => [.. Offered.SheetFilms(read, holdings), .. Offered.ClearBoxes(read, holdings)],
         Offer = LastLoaded,
     };
 
@@ -160,7 +160,8 @@ internal static class LoadKind
     private static string? LastLoaded(FieldValues read, Holdings holdings)
     {
         bool IsAtHand(Item film) => film is { Kind: ItemKind.Film, Unit: Unit.Sheet, IsPaper: false }
-            && (FormatOf(read, holdings) is not { } format || film.Format == format) && holdings.ContainersOf(film.Code).Any();
+            && (FormatOf(read, holdings) is not { } format || film.Format == format)
+                && holdings.ContainersOf(film.Code).Any(box => box.Suspicion is null);
         return (holdings.Film.Sheets.Select(sheet => holdings.Item(sheet.Item)).OfType<Item>().LastOrDefault(IsAtHand)
             ?? holdings.Items.FirstOrDefault(IsAtHand))?.Code;
     }

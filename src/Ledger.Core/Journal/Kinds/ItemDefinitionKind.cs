@@ -101,6 +101,18 @@ internal static class ItemDefinitionKind
     private static readonly Field<int> FloatingLid = Days(
         "floating_lid_days", "Days, lid", "days its working solution keeps under a floating lid", item => item.Keeping.FloatingLidDays);
 
+    private static readonly Field<int> Freezer = Cold(
+        "freezer_days", "Freezer days", "days that a year in the freezer adds to its date, up to 365; otherwise the ledger's setting", 365,
+        item => item.FreezerDays);
+
+    private static readonly Field<int> Fridge = Cold(
+        "fridge_days", "fridge", "days that a year in the fridge adds to its date, up to 365; otherwise the ledger's setting", 365,
+        item => item.FridgeDays);
+
+    private static readonly Field<int> Thaw = Cold(
+        "thaw_hours", "hours to warm", "hours that a box warms up closed after the freezer; otherwise the ledger's setting", 240,
+        item => item.ThawHours);
+
     private static readonly Field<int> LeadTime = new("lead_time_days", Notations.Whole(0, 3650))
     {
         Label = "Delivery days", Help = "days from the order to the delivery", Example = "14", Width = 5,
@@ -220,6 +232,7 @@ internal static class ItemDefinitionKind
             Of(DeadVolume, item => item.DeadVolume), Of(Replenisher, item => item.ReplenisherPer80SquareInches),
             Of(Ceiling, item => item.ReplenisherCeilingPercent), Of(Indicator, item => item.Indicator),
             Of(StockOf, item => item.StockOf), Of(OtherParts, item => Given.Names(item.OtherParts)),
+            Of(Freezer, item => item.FreezerDays), Of(Fridge, item => item.FridgeDays), Of(Thaw, item => item.ThawHours),
             Of(Formula, item => Given.Text(item.Formula)), Of(Cautions, item => Given.Text(item.Cautions)),
         ],
         With = values => new()
@@ -245,6 +258,7 @@ internal static class ItemDefinitionKind
                 ReplenisherCeilingPercent = values.Maybe(Ceiling),
                 Indicator = values.Find(Indicator), StockOf = values.Find(StockOf),
                 OtherParts = values.Find(OtherParts) ?? [],
+                FreezerDays = values.Maybe(Freezer), FridgeDays = values.Maybe(Fridge), ThawHours = values.Maybe(Thaw),
                 Formula = values.Find(Formula) ?? "",
                 Cautions = values.Find(Cautions) ?? "",
             },
@@ -259,6 +273,11 @@ internal static class ItemDefinitionKind
 
     private static Func<FieldValues, Holdings, string?> Known(Func<Item, string?> text) =>
         (read, holdings) => read.Find(Code) is { } code && holdings.Item(code) is { } item ? text(item) : null;
+
+    private static Field<int> Cold(string name, string label, string help, int most, Func<Item, int?> known) => new(name, Notations.Whole(0, most))
+    {
+        Label = label, Help = help, Example = "", Width = 5, Offer = Known(item => Given.Number(known(item))),
+    };
 
     private static Field<int> Days(string name, string label, string help, Func<Item, int?> known) => new(name, Notations.Whole(1, (int)MostDays))
     {

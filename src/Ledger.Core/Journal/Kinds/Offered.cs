@@ -18,6 +18,21 @@ internal static class Offered
     /// <summary>The containers that hold something.</summary>
     public static IEnumerable<string> Containers(FieldValues read, Holdings holdings) => holdings.Containers.Select(one => one.Code);
 
+    /// <summary>The containers that may be drawn from: those under suspicion are left out.</summary>
+    public static IEnumerable<string> Clear(FieldValues read, Holdings holdings) =>
+        holdings.Containers.Where(one => one.Suspicion is null).Select(one => one.Code);
+
+    /// <summary>The boxes of film, or of paper, that may be drawn from.</summary>
+    public static IEnumerable<string> ClearBoxes(FieldValues read, Holdings holdings) => holdings.Containers
+        .Where(box => box.Suspicion is null && holdings.Item(box.Lot.Item)?.Kind == ItemKind.Film)
+            .Select(box => box.Code);
+
+    /// <summary>The numbers that the makers gave what is left of deliveries.</summary>
+    public static IEnumerable<string> Numbers(Holdings holdings) => holdings.Containers.Select(one => one.Lot)
+        .Concat(holdings.Film.Sheets.Select(sheet => sheet.Lot)).Select(lot => lot.Batch)
+            .Where(number => number.Length > 0)
+        .Distinct(StringComparer.OrdinalIgnoreCase);
+
     /// <summary>The waste jugs that are not handed over.</summary>
     public static IEnumerable<string> Jugs(FieldValues read, Holdings holdings) => holdings.Jugs.Select(jug => jug.Code);
 

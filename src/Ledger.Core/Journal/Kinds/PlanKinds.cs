@@ -74,6 +74,11 @@ internal static class PlanKind
         Choices = (_, holdings) => holdings.Film.Holders.Select(holder => holder.Code),
     };
 
+    private static readonly Field<int> Batch = new("batch", Notations.Whole(1, 99))
+    {
+        Help = "the batch that they go into, 1 and on; otherwise the plan spreads them", Example = "", Width = 3, Keyword = "batch",
+    };
+
     private static readonly Field<string> From = new("from", Notations.Line(500))
     {
         Help = "the very sheets: by number #12, #14, by side E07-1, or a box of exposed sheets fen80 N", Example = "",
@@ -116,13 +121,13 @@ internal static class PlanKind
             [
                 new(Count, line => line.Count), new(Film, line => line.Film), new(Group, line => Given.Text(line.Group)),
                 new(Holder, line => Given.Text(line.Holder)), new(From, line => line.From),
-                new(Subject, line => Given.Text(line.Subject)),
+                new(Batch, line => line.Batch), new(Subject, line => Given.Text(line.Subject)),
             ],
             With = values => new()
             {
                 Count = values.Of(Count), Film = values.Of(Film), Group = values.Find(Group) ?? "",
                 Holder = values.Find(Holder) ?? "",
-                From = values.Find(From), Subject = values.Find(Subject) ?? "",
+                From = values.Find(From), Batch = values.Maybe(Batch), Subject = values.Find(Subject) ?? "",
             },
         },
         Lines = entry => entry.Request.Sheets,

@@ -37,7 +37,7 @@ internal static class SessionKind
     private static readonly Field<IReadOnlyList<string>> DrawFirst = new("draw_first", Notations.Names("BOX"))
     {
         Help = "boxes and bottles to draw from before others of the same item, in this order", Example = "", Width = 30,
-        Choices = Offered.Containers,
+        Choices = Offered.Clear,
     };
 
     private static readonly Field<int> Sheets = new("sheets", Notations.Whole(1, 1000))
@@ -201,7 +201,8 @@ internal static class PrintSessionKind
         Label = "Fixer", Help = "the fixer for paper, the first of a pair; not needed while there is only one",
         Example = "PF1", Width = 10,
         Choices = (_, holdings) => holdings.WorkingBaths
-            .Where(bath => bath is { Material: Baths.BathMaterial.Paper, Role: Stock.ItemRole.Fixer }).Select(bath => bath.Code),
+            .Where(bath => bath is { Material: Baths.BathMaterial.Paper, Role: Stock.ItemRole.Fixer, Suspicion: null })
+                .Select(bath => bath.Code),
     };
 
     private static readonly Field<int> Sheets = new("sheets", Notations.Whole(0, 1000))

@@ -14,7 +14,7 @@ internal static class SharedFields
     {
         Label = "From bottle", Option = "--from", Help = "the bottle to draw from; otherwise the one used first",
         Example = "tarnfix/2",
-        Choices = Offered.Containers,
+        Choices = Offered.Clear,
     };
 
     /// <summary>How a solution is diluted.</summary>

@@ -48,6 +48,18 @@ internal static class Words
         ("double exposure", RejectCause.DoubleExposure), ("fogged", RejectCause.Fogged), ("loaded backwards", RejectCause.LoadedBackwards),
         ("uneven", RejectCause.Uneven), ("under-fixed", RejectCause.UnderFixed)));
 
+    /// <summary>What a sheet that was developed can become.</summary>
+    public static Notation<Fate> LaterFates { get; } = Notations.OneOf("FATE", new Choices<Fate>(
+        ("reject", Fate.Reject), ("negative", Fate.Negative), ("keeper", Fate.Keeper), ("test", Fate.Test),
+            ("practice", Fate.Practice)));
+
+    /// <summary>What is done to a developed sheet, or found out about it.</summary>
+    public static Notation<SheetWork> SheetWorks { get; } = Notations.OneOf("WHAT", new Choices<SheetWork>(
+        ("inspected", SheetWork.Inspected), ("residual silver test", SheetWork.ResidualSilverTest),
+        ("residual hypo test", SheetWork.ResidualHypoTest), ("refixed", SheetWork.Refixed),
+            ("rewashed", SheetWork.Rewashed),
+        ("spotted", SheetWork.Spotted), ("toned", SheetWork.Toned), ("other", SheetWork.Other)));
+
     public static Notation<BathMaterial> Materials { get; } = Notations.OneOf(
         "film|paper", new Choices<BathMaterial>(("film", BathMaterial.Film), ("paper", BathMaterial.Paper)));
 

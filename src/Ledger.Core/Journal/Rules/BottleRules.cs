@@ -87,9 +87,15 @@ internal static class BottleRules
     }
 
     private static Container Source(string what, Draft draft) => draft.Holdings.Item(what) is { } item
-        ? draft.ContainersOf(item).FirstOrDefault() ?? throw new RefusedException(
+        ? draft.ContainersOf(item).FirstOrDefault(draft.IsClear) ?? throw new RefusedException(
             RefusalKind.MoreThanHeld, $"no bottle of {item.Code} holds anything on {Dates.Text(draft.Date)}")
-        : draft.Container(what);
+        : Clear(draft.Container(what), draft);
+
+    private static Container Clear(Container bottle, Draft draft)
+    {
+        SuspicionRules.RequireClear(bottle, draft);
+        return bottle;
+    }
 
     /// <summary>What goes into each bottle: what was said, or as much as it holds; the last one may stay part-full.</summary>
     private static List<Quantity> Amounts(IReadOnlyList<FilledBottle> bottles, Quantity held, Item item, Draft draft)

@@ -9,6 +9,7 @@ namespace Ledger.Core.Journal.Rules;
 /// <summary>The sheets of a session: each leaves its place, meets its fate, and is numbered when it is a negative.</summary>
 internal sealed class DevelopedSheets(LoggedBatches batches, Draft draft)
 {
+    private readonly List<(int Batch, string Kind, string Subject, string Holder)> _sheets = [];
     private int _position;
     private int _new;
 
@@ -23,12 +24,22 @@ internal sealed class DevelopedSheets(LoggedBatches batches, Draft draft)
             TakeCounted(number, line, film);
     }
 
+    /// <summary>What would have been better spread over the batches: looked at as a plan is.</summary>
+    public IEnumerable<string> Together() => Batching.Together(
+        [
+            .. _sheets.GroupBy(sheet => sheet.Batch).OrderBy(batch => batch.Key).Select(batch => (
+                batch.First().Kind, (IReadOnlyList<(string, string)>)[.. batch.Select(sheet => (sheet.Subject, sheet.Holder))])),
+        ]).Select(together => together.Sentence);
+
     private void TakeCounted(int number, SessionLine line, Item film)
     {
         _new = 0;
-        foreach (var draw in draft.Take(film, film.Of(line.Sheets), line.Container, Destination(line), booksDifference: false))
+        foreach (var draw in draft.Take(
+            film, film.Of(line.Sheets), line.Container, Destination(line), booksDifference: false,
+                isForTest: line.Fate == Fate.Test))
         {
             Add(number, line, line.Group, film, draw.From.Lot.Id, draw.Quantity.Base, draw.Cost);
+            _sheets.AddRange(Enumerable.Repeat((batches.NumberOf(number), Kind(film, line.Group), "", ""), (int)draw.Quantity.Base));
             foreach (var cost in Share.Split(draw.Cost.Millionths, new long[draw.Quantity.Base]))
                 Develop(number, line, film, New(number, film), draw.From.Lot.Id, new(cost), draw.From.Place, null);
         }
@@ -43,6 +54,8 @@ internal sealed class DevelopedSheets(LoggedBatches batches, Draft draft)
             Question(sheet, line);
         var groups = sheets.Select(sheet => sheet.Exposure?.Group).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase).ToList();
         var group = line.Group.Trim().Length == 0 && groups.Count == 1 ? groups[0] : line.Group;
+        _sheets.AddRange(sheets.Select(sheet => (
+            batches.NumberOf(number), Kind(film, group), sheet.Exposure?.Subject ?? "", draft.Holdings.Film.Side(sheet.Side)?.Holder ?? "")));
         foreach (var run in Runs(sheets))
         {
             var lot = run[0].Lot.Id;
@@ -54,6 +67,8 @@ internal sealed class DevelopedSheets(LoggedBatches batches, Draft draft)
             }
         }
     }
+
+    private static string Kind(Item film, string group) => $"{film.Code} {group.Trim()}";
 
     /// <summary>Sheets of one lot that follow each other: they are numbered in the order in which they went through the trays.</summary>
     private static IEnumerable<IReadOnlyList<Sheet>> Runs(IEnumerable<Sheet> sheets)
@@ -77,6 +92,8 @@ internal sealed class DevelopedSheets(LoggedBatches batches, Draft draft)
     private void Question(Sheet sheet, SessionLine line)
     {
         var where = draft.Film.Whereabouts(sheet);
+        if (draft.Holdings.SuspicionOf(sheet) is { } suspicion)
+            draft.Remark($"the film of the sheet in {where} is {suspicion.Text}");
         if (sheet.Exposure is not { } exposure)
             draft.Doubt($"the sheet in {where} has no exposure on record");
         else if (line.Group.Trim() is { Length: > 0 } group && !group.Equals(exposure.Group, StringComparison.OrdinalIgnoreCase))

@@ -128,13 +128,20 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
     public IEnumerable<Container> ContainersOf(Item item) =>
         holdings.ContainersOf(item.Code).Where(container => container.Lot.ReceivedOn <= Date).Select(Now);
 
-    /// <summary>Takes so much of an item, from the named container or from those that are used first.</summary>
-    public IReadOnlyList<Draw> Take(Item item, Quantity wanted, string? container, PlaceId to, bool booksDifference)
+    /// <summary>
+    /// Takes so much of an item, from the named container or from those that are used first. What is under suspicion is
+    /// only thrown away; a test may take from a container that it names.
+    /// </summary>
+    public IReadOnlyList<Draw> Take(
+        Item item, Quantity wanted, string? container, PlaceId to, bool booksDifference, bool isForTest = false)
     {
         Require.Unit(item, wanted);
         Require.Positive(wanted, $"the quantity of {item.Code}");
-        var sources = container is null ? InReach(item) : [Named(item, container)];
         var isForUse = to != Places.Discarded && to != Places.LostOrGained;
+        var sources = container is null ? InReach(item) : [Named(item, container)];
+        if (Entry is not (Discard or StockCount))
+            sources = container is not null ? [ForUse(sources[0], isForTest || Entry is ClearingTest)]
+                : [.. sources.Where(IsMeant)];
         var drawable = isForUse && item.DeadVolume is not null && !booksDifference
             ? [.. sources.Select(source => source with { Held = source.Drawable(item.DeadVolume) })]
             : sources;
@@ -168,6 +175,27 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
         }),
     ];
 
+    /// <summary>Whether a container may be used on the entry's date: nothing is suspected of it.</summary>
+    public bool IsClear(Container container) => container.Suspicion is not { } suspicion || suspicion.Since > Date;
+
+    /// <summary>What is under suspicion is passed over, unless it was named to be drawn from first: then that is
+    /// refused.</summary>
+    private bool IsMeant(Container container)
+    {
+        if (DrawFirst.Any(name => name.Trim().Equals(container.Code, StringComparison.OrdinalIgnoreCase)))
+            SuspicionRules.RequireClear(container, this);
+        return IsClear(container);
+    }
+
+    private Container ForUse(Container container, bool isForTest)
+    {
+        if (!isForTest)
+            SuspicionRules.RequireClear(container, this);
+        else if (!IsClear(container))
+            Remark($"{container.Code} is {container.Suspicion!.Text}; a test may take from it");
+        return container;
+    }
+
     /// <summary>Books what was found in a container beyond the book, at what its lot cost.</summary>
     public void Find(Container container, Quantity more)
     {
@@ -182,11 +210,12 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
         var container = Now(draw.From);
         Add(new Movement(container.Lot.Id, container.Place, to, draw.Quantity.Base, draw.Cost));
         var isWhole = draw.Quantity == container.Size;
+        if (to != Places.Discarded && to != Places.LostOrGained)
+            DoubtTheCold(container);
         var isOpen = container.OpenedOn is { } opened && opened <= Date;
         if (!isOpen && !(isWhole && to == Places.Discarded))
         {
             Add(new ContainerOpened(container.Place));
-            RemarkOnCold(container);
             container = container with { OpenedOn = Date };
         }
 
@@ -195,14 +224,20 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
         Touch(container.Less(draw.Quantity, draw.Cost));
     }
 
-    /// <summary>A box that is opened straight from the freezer, or too soon after the cold, sweats.</summary>
-    public void RemarkOnCold(Container container)
+    /// <summary>
+    /// Film that is opened, loaded or drawn straight from the freezer, or too soon after it, sweats and is lost: that is asked about.
+    /// </summary>
+    public void DoubtTheCold(Container container)
     {
-        if (Item(container.Lot.Item).Kind == ItemKind.Film && Keeping.ColdPlaces.Of(container.Storage) == Keeping.Coldness.Freezer)
-            Remark($"{container.Code} is kept in the {container.Storage}: let it warm up closed before it is opened, or it sweats, and film "
-                + "that has sweated is lost. If it has been taken out, enter where it is kept now");
-        if (container.OpensFrom is { } warm && Date < warm)
-            Remark($"{container.Code} came out of the cold and should not be opened before {Dates.Text(warm)}");
+        var item = Item(container.Lot.Item);
+        if (item.Kind != ItemKind.Film)
+            return;
+        var hours = Holdings.Settings.ThawHours(item, container.Storage, "");
+        if (Keeping.ColdPlaces.Of(container.Storage) == Keeping.Coldness.Freezer)
+            Doubt($"{container.Code} is kept in the {container.Storage}: film that is opened cold sweats and is lost, so it warms up closed for "
+                + $"{hours} hours first; if it has been taken out, record where it is kept now (`record storage {container.Code} --to shelf`)");
+        else if (container.OpensFrom is { } warm && Date < warm)
+            Doubt($"{container.Code} came out of the cold and should stay closed until {Dates.Text(warm)}, or it sweats");
     }
 
     public Posting ToPosting() => new(Entry, Summary, _movements, _facts, [.. Effects()], [.. _remarks.Distinct()]) { Names = _names };
@@ -233,6 +268,9 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
         var cure = item.Unit is Unit.Millilitre or Unit.Gram && sources.Count > 0
             ? isThrownAway ? CountFirst(wanted, sources) : "if it was really there, book the difference with --book-difference"
             : "record the delivery or a count first";
+        if (!isThrownAway && ContainersOf(item).Where(container => !IsClear(container))
+            .Select(container => container.Code).ToList() is { Count: > 0 } suspect)
+            cure = $"{string.Join(", ", suspect)} {(suspect.Count == 1 ? "is" : "are")} under suspicion and not used until cleared; {cure}";
         if (item.DeadVolume is { } dead && sources.Exists(source => source.Held != source.Drawable(dead)))
             cure = $"{dead.ToText(Style)} in each bottle cannot be drawn; {cure}";
         return $"{where} holds {held.ToText(Style)} on {Dates.Text(Date)}, and {wanted.ToText(Style)} are wanted: "

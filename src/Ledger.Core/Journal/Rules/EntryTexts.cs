@@ -64,6 +64,19 @@ internal static class EntryTexts
             From = Names(e.From, "the side"), Group = Line(e.Group, "the group"), To = Maybe(e.To, "the box"),
         },
         KeeperNaming e => e with { Negative = Line(e.Negative, "the negative") },
+        FateChange e => e with { Sheets = Names(e.Sheets, "the sheet") },
+        SheetNote e => e with { Sheets = Names(e.Sheets, "the sheet"), Result = Line(e.Result, "the result") },
+        Filing e => e with { Sheets = Names(e.Sheets, "the sheet"), Place = Line(e.Place, "the place") },
+        SuspicionRaising e => e with
+        {
+            What = Line(e.What, "what is under suspicion"), Reason = Line(e.Reason, "the reason"),
+                Item = Maybe(e.Item, "the item"),
+        },
+        SuspicionClearing e => e with
+        {
+            What = Line(e.What, "what was under suspicion"), Reason = Line(e.Reason, "the reason"),
+                Item = Maybe(e.Item, "the item"),
+        },
         StorageMove e => e with { Container = Line(e.Container, "the container"), To = Line(e.To, "the storage place") },
         ExposureIndexSetting e => e with { Container = Line(e.Container, "the container") },
         PrintSession e => e with

@@ -12,6 +12,7 @@ internal static class OpeningRules
         var container = draft.Holdings.Item(opening.Container) is { } item
             ? Sealed(item, opening.Batch, draft)
             : draft.Container(opening.Container);
+        SuspicionRules.RequireClear(container, draft);
         if (!container.IsSealed)
             throw new RefusedException(
                 RefusalKind.AlreadyThere,
@@ -19,7 +20,7 @@ internal static class OpeningRules
                     ? $"{container.Code} is open since {Dates.Text(day)}; open another, or correct that entry first"
                     : $"{container.Code} is no longer full, so it is open; open another");
         draft.Add(new ContainerOpened(container.Place));
-        draft.RemarkOnCold(container);
+        draft.DoubtTheCold(container);
         draft.Touch(container with { OpenedOn = draft.Date });
         draft.Summary = $"opened {container.Code}";
         if (opening.Envelopes is { } envelopes)
@@ -49,7 +50,7 @@ internal static class OpeningRules
     }
 
     private static Container Sealed(Item item, string batch, Draft draft) =>
-        draft.ContainersOf(item).FirstOrDefault(container =>
+        draft.ContainersOf(item).OrderBy(container => !draft.IsClear(container)).FirstOrDefault(container =>
             container.IsSealed && (batch.Length == 0 || container.Lot.Batch.Equals(batch, StringComparison.OrdinalIgnoreCase)))
         ?? throw new RefusedException(
             RefusalKind.Unknown,

@@ -108,7 +108,12 @@ public static class PostingRules
             case Load load: LoadRules.Post(load, draft); break;
             case ExposureNote exposure: ExposureRules.Post(exposure, draft); break;
             case Unload unload: UnloadRules.Post(unload, draft); break;
-            case KeeperNaming keeper: KeeperNamingRules.Post(keeper, draft); break;
+            case KeeperNaming keeper: SheetLifeRules.Post(keeper, draft); break;
+            case FateChange change: SheetLifeRules.Post(change, draft); break;
+            case SheetNote note: SheetLifeRules.Post(note, draft); break;
+            case Filing filing: SheetLifeRules.Post(filing, draft); break;
+            case SuspicionRaising raising: SuspicionRules.Post(raising, draft); break;
+            case SuspicionClearing clearing: SuspicionRules.Post(clearing, draft); break;
             case StorageMove move: StorageRules.Post(move, draft); break;
             case ExposureIndexSetting rating: StorageRules.Post(rating, draft); break;
             case PrintSession prints: PrintRules.Post(prints, draft); break;

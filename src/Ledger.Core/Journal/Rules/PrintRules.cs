@@ -65,6 +65,8 @@ internal static class PrintRules
         if (named is { Length: > 0 })
         {
             var bath = draft.Bath(named);
+            if (bath.Suspicion is { } suspicion && suspicion.Since <= draft.Date)
+                throw RefusedException.Suspect($"bath {bath.Code}", suspicion, bath.Code);
             return bath.Material == BathMaterial.Paper ? bath : throw new RefusedException(
                 RefusalKind.WrongMaterial, $"bath {bath.Code} is for film; paper never goes through it");
         }
@@ -80,5 +82,6 @@ internal static class PrintRules
         new[] { fixer }.OfType<Bath>().Concat(ForPaper(draft).Where(bath => bath.Role != ItemRole.Fixer && bath.Place != fixer?.Place));
 
     private static IEnumerable<Bath> ForPaper(Draft draft) =>
-        draft.Holdings.WorkingBaths.Where(bath => bath.Material == BathMaterial.Paper && bath.MixedOn <= draft.Date);
+        draft.Holdings.WorkingBaths.Where(bath => bath.Material == BathMaterial.Paper && bath.MixedOn <= draft.Date
+            && !(bath.Suspicion?.Since <= draft.Date));
 }

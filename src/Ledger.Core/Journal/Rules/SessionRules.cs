@@ -34,7 +34,7 @@ internal static class SessionRules
         for (var i = 0; i < films.Count; i++)
             developed.Take(i + 1, session.Lines[i], films[i]);
         draft.Film.RemindOfLabels();
-        foreach (var remark in batches.Remarks(draft.Holdings.Settings.Tray).Concat(batches.Thin(process, draft)))
+        foreach (var remark in batches.Remarks(draft.Holdings.Settings.Tray).Concat(batches.Thin(process, draft)).Concat(developed.Together()))
             draft.Remark(remark);
         UseUp(session, process, batches.Loads, draft);
         PlanRules.Realise(session, draft);

@@ -1,7 +1,5 @@
 using Ledger.Core.Journal.Entries;
-using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
-using NodaTime;
 
 namespace Ledger.Core.Journal.Rules;
 
@@ -17,11 +15,12 @@ internal static class StorageRules
         Require.That(!to.Equals(container.Storage, StringComparison.OrdinalIgnoreCase), $"{container.Code} is kept in the {to} already");
         Require.That(
             move.OpensFrom is null || move.OpensFrom >= move.Date, "the first day of opening cannot be before the day of the move");
-        var opens = move.OpensFrom ?? Thawed(container.Storage, to, draft);
+        var hours = draft.Holdings.Settings.ThawHours(draft.Item(container.Lot.Item), container.Storage, to);
+        var opens = move.OpensFrom ?? (hours == 0 ? null : draft.Date.PlusDays((hours + HoursOfADay - 1) / HoursOfADay));
         draft.Add(new ContainerStored(container.Place, to, opens));
         if (opens is { } day)
-            draft.Remark($"{container.Code} comes out of the cold: {Closed(move, container.Storage, to, draft)}"
-                + $"open it on {Dates.Text(day)} at the earliest, or it sweats");
+            draft.Remark($"{container.Code} comes out of the cold: "
+                + $"{(move.OpensFrom is null ? $"leave it closed for {hours} hours and " : "")}open it on {Dates.Text(day)} at the earliest, or it sweats");
         draft.Summary = $"{container.Code} to the {to}{(opens is { } from ? $", to be opened from {Dates.Text(from)}" : "")}";
     }
 
@@ -34,21 +33,4 @@ internal static class StorageRules
         var batch = container.Lot.Batch.Length > 0 ? $", batch {container.Lot.Batch}" : "";
         draft.Summary = $"{container.Lot.Item}{batch}, is exposed at {rating.ExposureIndex}";
     }
-
-    /// <summary>From the freezer the whole time, from the fridge a quarter of it; in whole days, rounded up.</summary>
-    private static LocalDate? Thawed(string from, string to, Draft draft)
-    {
-        var hours = Hours(from, to, draft);
-        return hours == 0 ? null : draft.Date.PlusDays((hours + HoursOfADay - 1) / HoursOfADay);
-    }
-
-    private static int Hours(string from, string to, Draft draft) => (ColdPlaces.Of(from), ColdPlaces.Of(to)) switch
-    {
-        (Coldness.Freezer, not Coldness.Freezer) => draft.Holdings.Settings.Film.ThawHours,
-        (Coldness.Fridge, Coldness.None) => (draft.Holdings.Settings.Film.ThawHours + 3) / 4,
-        _ => 0,
-    };
-
-    private static string Closed(StorageMove move, string from, string to, Draft draft) =>
-        move.OpensFrom is null ? $"leave it closed for {Hours(from, to, draft)} hours and " : "";
 }

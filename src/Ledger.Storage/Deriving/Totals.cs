@@ -1,12 +1,14 @@
+using Ledger.Storage.Files;
 using Ledger.Storage.Writing;
+using Microsoft.Data.Sqlite;
 
-namespace Ledger.Storage.Upkeep;
+namespace Ledger.Storage.Deriving;
 
 /// <summary>
 /// What the file keeps although it follows from what was recorded, so that reading it does not grow with the history.
 /// Triggers keep it while entries are written; here it is derived from the beginning, to check and to mend.
 /// </summary>
-internal static class Derived
+internal static class Totals
 {
     /// <summary>What each place holds of each lot: what came, less what went.</summary>
     public const string Balances = """
@@ -34,4 +36,23 @@ internal static class Derived
 
     /// <summary>What was used of each item on each day.</summary>
     public static string UseDays { get; } = UseByDay.Of("entry");
+
+    /// <summary>The tables, their columns, and what their rows are derived from.</summary>
+    public static IReadOnlyList<(string Table, string Columns, string Rows)> All { get; } =
+    [
+        ("balance", "place_id, lot_id, quantity, value", Balances),
+        ("bath_total", "place_id, area, weighted", BathTotals),
+        ("stock_month", "month, change", StockMonths),
+        ("use_day", "item_id, date, quantity", UseDays),
+    ];
+
+    /// <summary>Derives all of them from the beginning.</summary>
+    public static void AddUp(SqliteConnection connection)
+    {
+        foreach (var (table, columns, rows) in All)
+        {
+            connection.Run($"DELETE FROM {table}");
+            connection.Run($"INSERT INTO {table} ({columns}) {rows}");
+        }
+    }
 }

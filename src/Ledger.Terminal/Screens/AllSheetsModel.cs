@@ -1,0 +1,101 @@
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
+using Ledger.Core.Tracing;
+using Ledger.Terminal.Blocks;
+using Ledger.Terminal.Forms;
+using Ledger.Terminal.Pages;
+
+namespace Ledger.Terminal.Screens;
+
+/// <summary>All sheets that ever left a box, the last first: a picture is found by any word of its row.</summary>
+/// <param name="ledger">The ledger.</param>
+internal sealed class AllSheetsModel(ILedger ledger) : TableModel(ledger)
+{
+    private Settings _settings = Settings.Default;
+    private IReadOnlyList<SheetCard> _cards = [];
+
+    /// <inheritdoc/>
+    public override string Name => "Find a sheet";
+
+    /// <summary>How many sheets there are.</summary>
+    public override string Headline => _cards.Count == 0 ? "" : Counted.Of(ShownCount, "sheet");
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Purpose =>
+    [
+        "Every sheet, the last first: press / and type words of its number, subject, film, group, date, holder side, "
+        + "bath, fate or emulsion number.",
+        "Enter or J traces the selected one; W puts what is found on paper as a list. `show sheets --csv` writes it "
+        + "for a spreadsheet.",
+    ];
+
+    /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new("k", "K on the first sheet opens the form that names its negative a keeper.", "eeper");
+
+    /// <inheritdoc/>
+    public override string Empty => "No sheet has left its box yet.";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TableColumn> Columns { get; } =
+    [
+        new("Sheet", 10), new("Date", 10), new("Subject", 26, Least: 10), new("Film", 10), new("Fate", 18, Least: 8),
+            new("Where", 18, Least: 8), new("Group", 5),
+        new("Side", 7), new("Session", 7), new("Bath", 10, Least: 4), new("Emulsion", 10),
+    ];
+
+    /// <inheritdoc/>
+    public override int Count => _cards.Count;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<ScreenAction> Actions =>
+    [
+        ScreenAction.OnRow(KeyTable.Keeper, "names the negative a keeper",
+            row => new KindForm(Ledger, "keeper", ("negative", _cards[row].Name))),
+        .. SheetLife.Of(Ledger, row => _cards[row].Name),
+        ScreenAction.Of(KeyTable.Paper, "writes what is found as a list",
+            _ => new PaperStep(paper => paper.Sheets(Sift.Words))),
+    ];
+
+    /// <inheritdoc/>
+    public override string? OpenLabel => "Trace";
+
+    /// <inheritdoc/>
+    public override Step? Open(int row) => row < 0 ? null : new TracedStep(IdOf(row));
+
+    /// <inheritdoc/>
+    public override void Refresh()
+    {
+        _settings = Ledger.HoldingsOn(Today).Settings;
+        _cards = [.. Ledger.Cards(new SheetSearch(), Today).Reverse()];
+    }
+
+    /// <inheritdoc/>
+    public override string IdOf(int row) => _cards[row].Id.ToString();
+
+    /// <inheritdoc/>
+    public override string? Traced(int row) => IdOf(row);
+
+    /// <inheritdoc/>
+    public override string Cell(int row, int column)
+    {
+        var card = _cards[row];
+        return column switch
+        {
+            0 => card.Name,
+            1 => card.Date is { } date ? Dates.Text(date) : "",
+            2 => card.Subject,
+            3 => card.Item,
+            4 => card.FateText,
+            5 => card.Where,
+            6 => card.Group,
+            7 => card.Side ?? "",
+            8 => card.Session ?? "",
+            9 => string.Join(" ", card.Baths),
+            _ => card.Emulsion,
+        };
+    }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Block> Details(int row) =>
+        row >= 0 && Ledger.Story(IdOf(row), Today) is { } story ? [.. HolderBlocks.Story(story, _settings)] : [];
+}
