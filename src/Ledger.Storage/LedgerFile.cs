@@ -341,7 +341,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         finally
         {
             _held = null;
-            _holdings.EndReading();
+            _holdings.EndReading(Today);
         }
     });
 

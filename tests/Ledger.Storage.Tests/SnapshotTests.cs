@@ -67,7 +67,7 @@ public sealed class SnapshotTests : IDisposable
     });
 
     [Fact]
-    public void Holdings_are_read_once_in_a_reading_and_shared_by_all_who_ask()
+    public void Holdings_are_read_once_while_nothing_is_written_and_shared_by_all_who_ask()
     {
         _file.Ledger.Read(() =>
         {
@@ -75,7 +75,14 @@ public sealed class SnapshotTests : IDisposable
             Assert.NotSame(Holdings(), _file.Ledger.HoldingsOn(Some.Day(1, 1)));
             return true;
         });
-        Assert.NotSame(Holdings(), Holdings());
+        var before = Holdings();
+        Assert.Same(before, Holdings());
+        _writer.Post(Some.Session());
+        Assert.NotSame(before, Holdings());
+        var after = Holdings();
+        _file.Accept(Some.Session("S02"));
+        Assert.NotSame(after, Holdings());
+        Assert.Equal(after.OnHand(after.Item("pan")!).Base - 4, Holdings().OnHand(Holdings().Item("pan")!).Base);
     }
 
     [Fact]

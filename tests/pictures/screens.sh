@@ -41,6 +41,12 @@ actions:F2
 session-form:s
 delivery-form:r
 choices:3 t BTab f
+whole-row:2 z
+snooze:q
+entries:3 j
+amend:4 e
+undo:7 u
+copy:2 C-c
 find:2 / fen'
 
 picture() {

@@ -30,6 +30,7 @@ public sealed class Holdings
     private readonly Dictionary<LotId, Suspicion> _suspectLots = [];
     private readonly Dictionary<(NoticeKind Notice, string About), Snooze> _snoozes = [];
     private Settings _settings = Settings.Default;
+    private IReadOnlyList<Item>? _sortedItems;
 
     /// <summary>Empty holdings.</summary>
     /// <param name="asOf">The day they stand for.</param>
@@ -69,7 +70,8 @@ public sealed class Holdings
     public long LastItem { get; private set; }
 
     /// <summary>All items by name.</summary>
-    public IEnumerable<Item> Items => _items.Values.OrderBy(item => item.Kind).ThenBy(item => item.Code, StringComparer.OrdinalIgnoreCase);
+    public IEnumerable<Item> Items => _sortedItems ??=
+        [.. _items.Values.OrderBy(item => item.Kind).ThenBy(item => item.Code, StringComparer.OrdinalIgnoreCase)];
 
     /// <summary>All processes by name.</summary>
     public IEnumerable<Process> Processes => _processes.Values.OrderBy(process => process.Name, StringComparer.OrdinalIgnoreCase);
@@ -207,6 +209,7 @@ public sealed class Holdings
     public void Put(Item item)
     {
         _items[item.Code] = item;
+        _sortedItems = null;
         LastItem = Math.Max(LastItem, item.Id.Value);
         SetFormula(item.Id, item.Formula, item.Keeping);
         if (!_containersByItem.TryGetValue(item.Code, out var places))

@@ -9,6 +9,9 @@ public sealed class FormatTable
 {
     private readonly Dictionary<string, Format> _own = new(StringComparer.OrdinalIgnoreCase);
 
+    /// <summary>What was found once, by how it was written: thousands of items have the same few formats.</summary>
+    private readonly Dictionary<string, Format> _found = [];
+
     /// <summary>What is accepted beside the user's own names.</summary>
     public const string Accepted = "4x5, 8x10, 13x18cm, 120, 135-36, 7x17in or 100x125mm";
 
@@ -23,11 +26,22 @@ public sealed class FormatTable
     public bool IsOwn(Format format) => _own.ContainsKey(format.Code);
 
     /// <summary>Puts a format in, or in place of the one of its name.</summary>
-    public void Put(Format format) => _own[format.Code] = format;
+    public void Put(Format format)
+    {
+        _own[format.Code] = format;
+        _found.Clear();
+    }
 
     /// <summary>The format of a name or size with the area that it counts with here.</summary>
-    public bool TryFind(string text, [NotNullWhen(true)] out Format? format) =>
-        _own.TryGetValue(Format.CodeOf(text) ?? text.Trim(), out format) || Format.TryParse(text, out format);
+    public bool TryFind(string text, [NotNullWhen(true)] out Format? format)
+    {
+        if (_found.TryGetValue(text, out format))
+            return true;
+        if (!_own.TryGetValue(Format.CodeOf(text) ?? text.Trim(), out format) && !Format.TryParse(text, out format))
+            return false;
+        _found[text] = format;
+        return true;
+    }
 
     /// <summary>The format of a name or size.</summary>
     /// <exception cref="FormatException">The ledger knows none of that name, and it is no size.</exception>

@@ -4,7 +4,7 @@ using NodaTime;
 namespace Ledger.Storage.Reading;
 
 /// <summary>
-/// What the ledger holds, read once for each day and state of the file. A posting changes the holdings that the next one
+/// What the ledger holds, read once for each day and state of the file, however many readings ask. A posting changes the holdings that the next one
 /// is decided on; those that were lent to a reading are the reader's and are never changed.
 /// </summary>
 /// <param name="definitionsOn">What was defined otherwise on a day; null for nothing.</param>
@@ -31,12 +31,18 @@ internal sealed class SharedHoldings(Func<Snapshot, LocalDate, Action<Holdings>?
         return holdings;
     }
 
-    /// <summary>The reading has ended: the next one reads for itself.</summary>
-    public void EndReading()
+    /// <summary>
+    /// The reading has ended. What was lent of one day serves the next reading too, while nothing is written: readers change nothing. Other days
+    /// are let go.
+    /// </summary>
+    /// <param name="kept">The day, today.</param>
+    public void EndReading(LocalDate kept)
     {
-        foreach (var day in _lent)
+        foreach (var day in _lent.Where(day => day != kept).ToList())
+        {
             _byDay.Remove(day);
-        _lent.Clear();
+            _lent.Remove(day);
+        }
     }
 
     /// <summary>

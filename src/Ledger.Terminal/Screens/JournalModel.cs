@@ -52,7 +52,7 @@ internal sealed class JournalModel : TableModel
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
-        new("No.", 8, IsFigure: true), new("Date", 10), new("Kind", 10), new("What", 70, Least: 25), new("Taken back", 10),
+        new("No.", 8, IsFigure: true), new("Date", 10), new("Kind", 16, Least: 7), new("What", 70, Least: 25), new("Taken back", 10),
     ];
 
     /// <inheritdoc/>

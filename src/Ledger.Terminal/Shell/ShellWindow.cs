@@ -63,11 +63,11 @@ internal sealed class ShellWindow : Runnable
         _message.Height = Dim.Func(_ => _message.LinesAt(Viewport.Width));
         Width = Dim.Fill();
         Height = Dim.Fill();
-        Dress();
         Add(_head, _title, _desk, _message, _pageKeys, _steadyKeys);
         ledger.Read(() =>
         {
             _seen = (ledger.Version, ledger.Today);
+            Dress();
             Show(_screens[0]);
         });
     }
