@@ -52,9 +52,9 @@ public sealed record BathMoment(Bath Bath, LocalDate On, Area Before, Area After
             ? $"{litre.Split(' ')[0]} of {capacity.PerLitre.ToText(style)} a litre"
             : $"{litre} a litre, no capacity set";
         var tested = LastTest is not { } test ? "not tested by then"
-            : $"last tested {(test.Date == On ? "that day" : $"{Days(Period.DaysBetween(test.Date, On))} before, on {Dates.Text(test.Date)}")}: {test.Text}";
-        return $"{through}, {Days(AgeDays)} old{(Bath.Rotations > 0 ? $", rotation {Bath.Rotations}" : "")}, {tested}";
+            : "last tested "
+                + (test.Date == On ? "that day" : $"{Counted.Of(Period.DaysBetween(test.Date, On), "day")} before, on {Dates.Text(test.Date)}")
+                + $": {test.Text}";
+        return $"{through}, {Counted.Of(AgeDays, "day")} old{(Bath.Rotations > 0 ? $", rotation {Bath.Rotations}" : "")}, {tested}";
     }
-
-    private static string Days(int days) => Counted.Of(days, "day");
 }

@@ -136,7 +136,7 @@ public sealed class RiskReading
                 $"{went}; a test on {Dates.Text(since.Date)} found it in order: {since.Text}");
         return moment.LastGoodTest is { } good
             ? (RiskLevel.NotProved,
-                $"{went}, {Days(Period.DaysBetween(good.Date, on))} after its last good test on {Dates.Text(good.Date)}")
+                $"{went}, {Counted.Of(Period.DaysBetween(good.Date, on), "day")} after its last good test on {Dates.Text(good.Date)}")
             : (RiskLevel.NotProved, $"{went}; no test had found it in order");
     }
 
@@ -235,6 +235,4 @@ public sealed class RiskReading
     private (Bath? Bath, IReadOnlyList<BathPassing> Passings) BathOf(string code) =>
         _baths.TryGetValue(code, out var known) ? known
         : _baths[code] = (_ledger.Bath(code, _holdings.AsOf), _ledger.Passings(code, _holdings.AsOf));
-
-    private static string Days(int days) => Counted.Of(days, "day");
 }

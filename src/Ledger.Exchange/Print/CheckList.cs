@@ -17,7 +17,7 @@ public static class CheckList
             $"Check list: {risk.Name}{(risk.By is { } by ? $", at fault by {Dates.Text(by)}" : "")}",
             [
                 new Paragraph(risk.Sheets.Count == 0 ? "No sheet shares it."
-                    : $"{Count(risk.Sheets.Count)} share it: "
+                    : $"{Counted.Of(risk.Sheets.Count, "sheet")} share it: "
                         + string.Join(", ", risk.Levels.Select(level => $"{level.Sheets} {level.Level.Name()}")) + "."),
                 .. risk.Things.Count == 0 ? [] : new PageBlock[]
                 {
@@ -55,6 +55,4 @@ public static class CheckList
                     sheet.Card.Where, "____", "____", "____",
             ])]);
     }
-
-    private static string Count(int sheets) => Counted.Of(sheets, "sheet");
 }

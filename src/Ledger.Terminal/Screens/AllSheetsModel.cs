@@ -30,6 +30,9 @@ internal sealed class AllSheetsModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new("k", "K on the first sheet opens the form that names its negative a keeper.", "eeper");
+
+    /// <inheritdoc/>
     public override string Empty => "No sheet has left its box yet.";
 
     /// <inheritdoc/>

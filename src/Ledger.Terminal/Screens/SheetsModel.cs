@@ -48,7 +48,7 @@ internal sealed class SheetsModel(ILedger ledger, string place) : TableModel(led
         ScreenAction.Of(KeyTable.Move, "unloads: takes sheets out into a box", row => new FormStep(HolderForms.Unload(Ledger, row < 0 ? place : IdOf(row)))),
         ScreenAction.Rare("Service", "takes the side out of service, or puts it back", row =>
             new FormStep(new KindForm(Ledger, "service", ("sides", row < 0 ? null : IdOf(row))))),
-        Entries.PutRight("puts right the exposure of the sheet, or else its loading"),
+        Entries.PutRight("amends the exposure of the sheet, or else its loading"),
         Entries.TakeBack("takes back the exposure of the sheet, or else its loading"),
         Entries.Entries,
     ];

@@ -19,10 +19,11 @@ internal sealed class ShowFaults : ShowCommand<FaultsOverTime>
         "the last day; otherwise today, or the day of --as-of");
 
     public ShowFaults(Workbench bench)
-        : base(bench, "faults", "Rejects by cause, holder side, film, process and month, and what is worse than the others.", """
+        : base(bench, "faults", "Shows rejects by cause, holder side, film, process and month, and what is worse than the others.", """
             Each with the share of the sheets that were to become negatives. Whether a side, an
             emulsion or a process is worse than the others is told by Fisher's exact test: how
             often chance alone would do it. Few sheets say little, and are marked.
+            Example: trayledger show faults
             """)
     {
         Options.Add(_from);

@@ -26,12 +26,13 @@ internal sealed class TraceCommand : ShowCommand<TraceShown>
         "--by", "DATE", Text.Date, "the day by which the fault was there; with --at-risk, which it implies");
 
     public TraceCommand(Workbench bench)
-        : base(bench, "trace", "What something came through, and what else came through that.", """
+        : base(bench, "trace", "Shows what something came through, and what else came through that.", """
             Back goes from a sheet to its box, holder side, exposure, session, developer and
             baths, each bath as it was at that moment; forward to every sheet that shares any
             of them. A bath is shared by many, so what came by way of one is told apart.
             From a fault: trayledger trace F3 --at-risk --by 2026-08-24
             As a list to work off on paper: trayledger print check-list F3
+            Example: trayledger trace F3 --at-risk
             """)
     {
         Arguments.Add(_what);

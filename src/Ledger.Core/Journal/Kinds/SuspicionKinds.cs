@@ -84,8 +84,9 @@ internal static class ClearanceKind
         Name = "clearance",
         File = "clearances",
         Title = "Clearance",
-        Purpose = "What was under suspicion is in order, and is used again.",
+        Purpose = "Records that what was under suspicion is in order, and is used again.",
         Example = "CP-3201 --reason \"test sheet was clear\"",
+        ExampleNeeds = ["suspicion CP-3201 --reason fogged"],
         Bound = [new(What, entry => entry.What), new(Reason, entry => entry.Reason),
             new(SuspicionFields.Item, entry => entry.Item)],
         With = values => new()
