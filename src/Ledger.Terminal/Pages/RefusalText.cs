@@ -33,11 +33,15 @@ internal static partial class RefusalText
         foreach (var (said, here) in Ways)
             sentence = sentence.Replace(said, here, StringComparison.Ordinal);
         sentence = OfItem().Replace(sentence, $"{KeyTable.Amend.Letter} on the Shelf ($1)");
+        sentence = OfStorage().Replace(sentence, $"{KeyTable.Move.Letter} at the boxes of the Shelf: $1");
         return OfCount().Replace(sentence, $"({KeyTable.Count.Letter} on the Shelf: $1)");
     }
 
     [GeneratedRegex("`record item (\\S+) --[a-z-]+( [A-Z]+)?`")]
     private static partial Regex OfItem();
+
+    [GeneratedRegex("`record storage (\\S+) --to \\S+`")]
+    private static partial Regex OfStorage();
 
     [GeneratedRegex("`record count (\\S+ \\S+) --reason \\.\\.\\.`")]
     private static partial Regex OfCount();
