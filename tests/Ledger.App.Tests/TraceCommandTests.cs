@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Ledger.App.Tests.Support;
-using Ledger.Exchange.Import;
 
 namespace Ledger.App.Tests;
 

@@ -34,7 +34,7 @@ public sealed class RiskReading
     {
         (Name, By, _ledger, _holdings) = (name, by, ledger, holdings);
         var self = start is [{ Kind: TraceKind.Sheet } one]
-            ? ledger.Cards([new SheetId(one.Id)], holdings.AsOf).FirstOrDefault() : null;
+            && ledger.Cards([new SheetId(one.Id)], holdings.AsOf) is [var own, ..] ? own : null;
         _by = by ?? self?.DevelopedOn;
         var walk = new TraceWalk(ledger, holdings.AsOf);
         var reach = walk.Forward(start is [{ Kind: TraceKind.Sheet }] ? Sources(start[0], walk) : start);
@@ -96,7 +96,7 @@ public sealed class RiskReading
 
     private (RiskLevel, string, LocalDate) FromThing(Reached reached, IReadOnlyList<TraceLink> path, TraceKind start)
     {
-        var on = path.LastOrDefault()?.At.Date ?? reached.At.Date;
+        var on = path is [.., var last] ? last.At.Date : reached.At.Date;
         if (path.FirstOrDefault(link => link.From.Kind == TraceKind.Bath) is { } through)
         {
             var (level, reason) = ThroughBath(through);

@@ -19,6 +19,9 @@ public sealed record TraceStep(TraceNode Node, TraceLabel Label, LocalDate? On, 
 
     /// <summary>Whether there are more than so many.</summary>
     public bool AreMore { get; init; }
+
+    /// <summary>How many, in words: "35 more", "many more" where they were not counted to the end, "no other".</summary>
+    public string Others => AreMore ? "many more" : OtherSheets == 0 ? "no other" : $"{OtherSheets} more";
 }
 
 /// <summary>A sheet that came through what is traced.</summary>
@@ -37,6 +40,9 @@ public sealed class TraceReading
 {
     /// <summary>The most sheets that are told one by one for each thing that a sheet shares with others.</summary>
     public const int MostShared = 500;
+
+    /// <summary>The most that are counted.</summary>
+    private const int MostCounted = 200;
 
     private readonly ITraceRecords _records;
     private readonly LocalDate _asOf;
@@ -60,8 +66,9 @@ public sealed class TraceReading
         Back = [.. Steps(back, labels, bath)];
         if (start is [{ Kind: TraceKind.Sheet } sheet])
         {
-            Card = records.Cards([new SheetId(sheet.Id)], asOf).FirstOrDefault();
-            Back = [.. Back.Select(step => Counted(step, walk, sheet))];
+            Card = records.Cards([new SheetId(sheet.Id)], asOf) is [var card, ..] ? card : null;
+            var counts = new Dictionary<TraceNode, (int Sheets, bool AreMore)>();
+            Back = [.. Back.Select(step => Counted(step, Count(step.Node, back, walk, counts)))];
             Mates = [.. Back.Where(step => step.Node.Kind == TraceKind.Batch)
                 .SelectMany(step => Sharing(step.Node, walk, sheet)).Order(ByMoment)];
             BathMates = [.. Back.Where(step => step is { Node.Kind: TraceKind.Bath, IsShared: false, Bath: not null })
@@ -156,11 +163,23 @@ public sealed class TraceReading
                     Others(forward, sheet.Node)));
     }
 
-    private TraceStep Counted(TraceStep step, TraceWalk walk, TraceNode sheet)
+    private static TraceStep Counted(TraceStep step, (int Sheets, bool AreMore) count) =>
+        step with { OtherSheets = Math.Max(0, count.Sheets - 1), AreMore = count.AreMore };
+
+    /// <summary>
+    /// The sheets that came through something, up to so many. Where what came of a delivery is more than that already,
+    /// so is the delivery, without asking.
+    /// </summary>
+    private static (int Sheets, bool AreMore) Count(
+        TraceNode node, TraceReach back, TraceWalk walk, Dictionary<TraceNode, (int Sheets, bool AreMore)> counts)
     {
-        var reach = walk.Forward([step.Node], MostShared);
-        return step with { OtherSheets = reach.Of(TraceKind.Sheet).Count(other => other.Node != sheet),
-            AreMore = reach.IsCut };
+        if (counts.TryGetValue(node, out var known))
+            return known;
+        if (node.Kind is TraceKind.Number or TraceKind.Delivery && back.Nodes[node].Via is { } link
+            && Count(link.To, back, walk, counts) is { AreMore: true } part)
+            return counts[node] = part;
+        var reach = walk.Forward([node], MostCounted);
+        return counts[node] = (reach.Of(TraceKind.Sheet).Count(), reach.IsCut);
     }
 
     private IReadOnlyList<SheetCard> Sharing(TraceNode node, TraceWalk walk, TraceNode sheet) => _records.Cards(

@@ -16,6 +16,7 @@ public sealed class TraceWalk(ITraceRecords records, LocalDate asOf)
     private readonly Dictionary<TraceNode, List<TraceLink>> _into = [];
     private readonly Dictionary<TraceNode, List<TraceLink>> _outOf = [];
     private readonly Dictionary<TraceNode, List<TraceLink>> _some = [];
+    private readonly List<TraceNode> _cut = [];
 
     /// <summary>All that these came through.</summary>
     /// <param name="start">Where it begins.</param>
@@ -34,7 +35,7 @@ public sealed class TraceWalk(ITraceRecords records, LocalDate asOf)
         var reached = start.Distinct().ToDictionary(node => node, _ => (At: begin, Via: (TraceLink?)null));
         var frontier = reached.Keys.ToList();
         var isCut = false;
-        while (frontier.Count > 0 && reached.Keys.Count(node => node.Kind == TraceKind.Sheet) <= atMost)
+        while (!isCut && frontier.Count > 0 && reached.Keys.Count(node => node.Kind == TraceKind.Sheet) <= atMost)
         {
             isCut |= Fetch(frontier, isForward, atMost);
             var next = new HashSet<TraceNode>();
@@ -59,7 +60,7 @@ public sealed class TraceWalk(ITraceRecords records, LocalDate asOf)
             isCut || frontier.Count > 0);
     }
 
-    private IReadOnlyList<TraceLink> Links(TraceNode node, bool isForward, int atMost) => !isForward ? _into[node]
+    private List<TraceLink> Links(TraceNode node, bool isForward, int atMost) => !isForward ? _into[node]
         : atMost < int.MaxValue ? _some.GetValueOrDefault(node, []) : _outOf[node];
 
     /// <summary>Asks once for all nodes that were not asked about before; whether some links were left out.</summary>
@@ -81,10 +82,19 @@ public sealed class TraceWalk(ITraceRecords records, LocalDate asOf)
     /// <summary>What is cut is not kept: another walk may want all of it.</summary>
     private bool FetchSome(List<TraceNode> nodes, int atMost)
     {
-        _some.Clear();
-        var (links, areMore) = records.OutOf(nodes, asOf, atMost);
+        foreach (var cut in _cut)
+            _some.Remove(cut);
+        _cut.Clear();
+        var missing = nodes.Where(node => !_some.ContainsKey(node)).ToList();
+        if (missing.Count == 0)
+            return false;
+        var (links, areMore) = records.OutOf(missing, asOf, atMost);
+        foreach (var node in missing)
+            _some[node] = [];
         foreach (var link in links)
-            (_some.TryGetValue(link.From, out var known) ? known : _some[link.From] = []).Add(link);
+            _some[link.From].Add(link);
+        if (areMore)
+            _cut.AddRange(missing);
         return areMore;
     }
 }

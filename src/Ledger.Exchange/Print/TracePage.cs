@@ -61,5 +61,5 @@ public static class TracePage
     private static string Row(TraceStep step, MeasureStyle style, bool isSheet) =>
         $"{(step.On is { } on ? $"{Dates.Text(on)} " : "")}{step.Label.Name}: {step.Label.Text}"
         + (step.Bath is { } bath ? $": {bath.Text(style)}" : "") + (step.IsShared ? "; by way of a bath or a box" : "")
-        + (isSheet ? $" ({step.OtherSheets}{(step.AreMore ? "+" : "")} more sheets)" : "");
+        + (isSheet ? $" ({step.Others})" : "");
 }

@@ -1,4 +1,6 @@
 using Ledger.Core.Tracing;
+using Ledger.Storage.Files;
+using Microsoft.Data.Sqlite;
 using NodaTime;
 
 namespace Ledger.Storage.Reading;
@@ -32,8 +34,9 @@ internal sealed record TraceLinkRows(TraceKind From, TraceKind To, string FromId
         WHERE {(isInto ? $"{ToId} IN {Listed}" : OutOf ?? $"{FromId} IN {Listed}")} AND {Where} AND +e.date <= $day
         """;
 
-    /// <summary>How many rows there are to be looked at, up to $most.</summary>
-    public string Count => OutOf is not null ? "SELECT 0" : $"SELECT count(*) FROM {Driver}";
+    /// <summary>The same of at most $most rows, after a row that tells how many were looked at.</summary>
+    public string LimitedSql => OutOf is not null ? $"SELECT 0, 0, 0, '', 0 UNION ALL SELECT * FROM ({Sql(isInto: false)})"
+        : $"SELECT (SELECT count(*) FROM {Driver}), 0, 0, '', 0 UNION ALL SELECT * FROM ({Sql(isInto: false, isLimited: true)})";
 
     /// <summary>The first of the tables, whose rows are those of the nodes; no more than $most of them.</summary>
     private string Driver
@@ -73,15 +76,15 @@ internal sealed record TraceLinkRows(TraceKind From, TraceKind To, string FromId
         new(TraceKind.Container, TraceKind.Delivery, "m.from_place", "l.id",
             "movement m JOIN lot l ON l.entry_id = m.entry_id JOIN lot_origin o ON o.lot_id = l.id "
             + "AND o.mixed_from IS NOT NULL", "m.entry_id",
-            "m.to_place = 7 AND m.from_place >= 100"),
+            $"m.to_place = {InSql.Mixing} AND m.from_place >= 100"),
         new(TraceKind.Container, TraceKind.Session, "m.from_place", "s.entry_id",
             "movement m JOIN session s ON s.entry_id = m.entry_id JOIN container f ON f.place_id = m.from_place",
                 "m.entry_id",
-            "m.to_place = 4 AND m.from_place >= 100"),
+            $"m.to_place = {InSql.UsedUp} AND m.from_place >= 100"),
         new(TraceKind.Container, TraceKind.PrintSession, "m.from_place", "s.entry_id",
             "movement m JOIN print_session s ON s.entry_id = m.entry_id JOIN container f ON f.place_id = m.from_place",
                 "m.entry_id",
-            "m.to_place IN (4, 8) AND m.from_place >= 100"),
+            $"m.to_place IN ({InSql.UsedUp}, {InSql.Prints}) AND m.from_place >= 100"),
         new(TraceKind.Container, TraceKind.Sheet, "s.box_id", "s.id", "sheet s", "s.entry_id"),
         new(TraceKind.Side, TraceKind.Sheet, "s.side_id", "s.id", "sheet s", "s.entry_id", "s.side_id IS NOT NULL"),
         new(TraceKind.Exposure, TraceKind.Sheet, "x.entry_id", "x.sheet_id", "exposure x", "x.entry_id",
@@ -106,15 +109,25 @@ internal sealed record TraceLinkRows(TraceKind From, TraceKind To, string FromId
 /// <summary>Reads the links of nodes, all of a kind at once.</summary>
 internal sealed class TraceLinks(Snapshot snapshot, LocalDate asOf)
 {
-    /// <summary>The links that lead from the nodes, of at most so many rows of each sort; and whether there are more.</summary>
+    /// <summary>
+    /// The links that lead from the nodes, of at most so many rows of each sort; and whether there are more, with which
+    /// it ends.
+    /// </summary>
     public (IReadOnlyList<TraceLink> Links, bool AreMore) OutOf(IReadOnlyCollection<TraceNode> nodes, int atMost)
     {
         var byKind = nodes.ToLookup(node => node.Kind);
         var (asked, links, areMore) = (nodes.ToHashSet(), new List<TraceLink>(), false);
         foreach (var rows in TraceLinkRows.All.Where(rows => byKind.Contains(rows.From)))
         {
-            areMore |= Count(rows, byKind[rows.From], atMost) >= atMost;
-            links.AddRange(Read(rows, byKind[rows.From], isInto: false, atMost).Where(link => asked.Contains(link.From)));
+            if (areMore)
+                break;
+            using var command = Command(rows.LimitedSql, byKind[rows.From]);
+            command.Parameters.AddWithValue("$most", atMost);
+            using var reader = command.ExecuteReader();
+            areMore |= reader.Read() && reader.GetInt64(0) >= atMost;
+            while (reader.Read())
+                if (Link(rows, reader) is var link && asked.Contains(link.From))
+                    links.Add(link);
         }
 
         return (links, areMore);
@@ -133,31 +146,26 @@ internal sealed class TraceLinks(Snapshot snapshot, LocalDate asOf)
         ];
     }
 
-    private long Count(TraceLinkRows rows, IEnumerable<TraceNode> nodes, int atMost)
+    private IEnumerable<TraceLink> Read(TraceLinkRows rows, IEnumerable<TraceNode> nodes, bool isInto)
     {
-        using var command = snapshot.Connection.CreateCommand();
-        command.CommandText = rows.Count;
-        command.Parameters.AddWithValue("$ids", Json.Array(nodes.Select(node => node.Id).Distinct()));
-        command.Parameters.AddWithValue("$most", atMost);
-        return (long)command.ExecuteScalar()!;
-    }
-
-    private IEnumerable<TraceLink> Read(
-        TraceLinkRows rows, IEnumerable<TraceNode> nodes, bool isInto, int? atMost = null)
-    {
-        using var command = snapshot.Connection.CreateCommand();
-        command.CommandText = rows.Sql(isInto, atMost is not null);
-        if (atMost is { } most)
-            command.Parameters.AddWithValue("$most", most);
-        command.Parameters.AddWithValue("$ids", Json.Array(nodes.Select(node => node.Id).Distinct()));
-        command.Parameters.AddWithValue("$day", Core.Measures.Dates.Text(asOf));
+        using var command = Command(rows.Sql(isInto), nodes);
         using var reader = command.ExecuteReader();
         while (reader.Read())
-            yield return new(
-                Node(rows.From, reader.GetInt64(0), reader.GetInt32(2)),
-                    Node(rows.To, reader.GetInt64(1), reader.GetInt32(2)),
-                new(Days.Read(reader.GetString(3)), reader.GetInt64(4)));
+            yield return Link(rows, reader);
     }
+
+    private SqliteCommand Command(string sql, IEnumerable<TraceNode> nodes)
+    {
+        var command = snapshot.Connection.CreateCommand();
+        command.CommandText = sql;
+        command.Parameters.AddWithValue("$ids", Json.Array(nodes.Select(node => node.Id).Distinct()));
+        command.Parameters.AddWithValue("$day", Core.Measures.Dates.Text(asOf));
+        return command;
+    }
+
+    private static TraceLink Link(TraceLinkRows rows, SqliteDataReader reader) => new(
+        Node(rows.From, reader.GetInt64(0), reader.GetInt32(2)), Node(rows.To, reader.GetInt64(1), reader.GetInt32(2)),
+        new(Days.Read(reader.GetString(3)), reader.GetInt64(4)));
 
     private static TraceNode Node(TraceKind kind, long id, int part) =>
         new(kind, id, kind == TraceKind.Batch ? part : 0);

@@ -25,14 +25,12 @@ internal sealed record TraceRow(string Way, string Name, LocalDate? On, string T
     /// <summary>The rows of a trace.</summary>
     public static IEnumerable<TraceRow> Of(TraceReading trace, MeasureStyle style) =>
     [
-        .. trace.Back.Select(step => new TraceRow(Back, step.Label.Name, step.On, step.Label.Text, step.OtherSheets == 0
-            ? "" : $"{Others(step)} sheets")
+        .. trace.Back.Select(step => new TraceRow(Back, step.Label.Name, step.On, step.Label.Text, trace.Card is null ? "" : step.Others)
         {
             Facts =
             [
                 ("What", step.Label.Text), ("Then", step.Bath?.Text(style)),
-                ("Shared by", trace.Card is null ? null : step.OtherSheets == 0 ? "no other sheet"
-                    : $"{Others(step)} more sheets"),
+                ("Shared by", trace.Card is null ? null : step.Others),
                 ("Way", step.IsShared ? "only by way of a bath or a box that others share" : null),
             ],
         }),
@@ -63,8 +61,6 @@ internal sealed record TraceRow(string Way, string Name, LocalDate? On, string T
             [("Reason", sheet.Reason), ("Do", sheet.ToDo),
                 ("First", sheet.IsFirst ? "test this one first: it tells of its batch" : null)])),
     ];
-
-    private static string Others(TraceStep step) => $"{step.OtherSheets}{(step.AreMore ? "+" : "")}";
 
     private static TraceRow Of(string way, SheetCard card, LocalDate? on,
         IReadOnlyList<(string Label, string? Text)> facts) =>

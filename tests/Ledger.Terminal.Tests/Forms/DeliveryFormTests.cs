@@ -26,6 +26,8 @@ public sealed class DeliveryFormTests
             ("Item", "syrup"), ("Packs", "1"), ("Price of a pack", "41.95"), ("Batch", "B 7"), ("Expiry date", ""), ("Kept in", "shelf"),
             ("Item", "tarnfix"), ("Packs", "3"), ("Price of a pack", "15.90"), ("Batch", ""), ("Expiry date", "2027-06-30"), ("Kept in", ""));
 
+        Assert.Contains("U takes it back.", screen.Text); // however long the sentence is that tells what came
+
         var other = Some.Ledger();
         other.Did(new Delivery
         {

@@ -56,15 +56,12 @@ internal static class TraceText
         foreach (var step in trace.Back)
             table.Add([
                 $"  {(step.On is { } on ? Dates.Text(on) : "-")}", step.Label.Name,
-                .. isSheet ? [Others(step)] : Array.Empty<string>(),
+                .. isSheet ? [step.Others] : Array.Empty<string>(),
                 step.Label.Text + (step.Bath is { } bath ? $": {bath.Text(view.Style)}" : "")
                     + (step.IsShared ? "; by way of a bath or a box" : ""),
             ]);
         table.WriteTo(output, view.Width);
     }
-
-    private static string Others(TraceStep step) => step.OtherSheets == 0 ? "no other"
-        : $"{step.OtherSheets}{(step.AreMore ? "+" : "")} more";
 
     private static void WriteShared(TraceReading trace, View view, TextWriter output)
     {
