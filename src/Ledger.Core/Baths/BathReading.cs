@@ -110,9 +110,10 @@ public sealed record BathReading
             yield return new(BathEnd.Age, limit.Date.PlusDays(1), $"{limit.Rule.Name()} is over");
         if (Bath.ClearingTests.FirstOrDefault(test => test.IsExhaustedAt(Bath.Limits.ExhaustedMultipleThousandths)) is { } test)
             yield return new(
-                BathEnd.Test, test.Date, $"{test.Film} cleared in {test.Seconds:0.#} s, {test.Ratio:0.00} times the fresh time");
+                BathEnd.Test, test.Date,
+                $"{test.Film} cleared in {Scaled.ToText(test.Seconds, 1)} s, {Scaled.ToText(test.Ratio ?? 0, 2)} times the fresh time");
         if (Bath.SilverReadings.FirstOrDefault(silver => silver.MilligramsPerLitre >= Bath.Limits.SilverMilligramsPerLitre) is { } reading)
-            yield return new(BathEnd.Test, reading.Date, $"{reading.GramsPerLitre:0.###} g of silver per litre");
+            yield return new(BathEnd.Test, reading.Date, $"{Scaled.ToText(reading.GramsPerLitre, 3)} g of silver per litre");
         if (Bath.ResidualTests.FirstOrDefault(one => one.Ends(Bath.Role)) is { } residue)
             yield return new(BathEnd.Test, residue.Date, $"residual {residue.Kind}: {residue.Result}");
         if (Bath.Observations.FirstOrDefault(seen => seen.EndsUse) is { } sign)

@@ -46,6 +46,9 @@ public sealed record ClearingTrend
         : Line is null ? "all tests were made at the same area: too few to predict the end"
         : Line.Slope <= 0 ? "the tests do not rise yet: no end can be predicted"
         : ReachedAt is not { } at ? "the tests scatter too much to predict the end; more are needed"
-        : $"the limit of {Scaled.ToText((decimal)Limit, 2)} times is reached at about {at:0} sq in per litre "
-            + $"(95 %: {NotBefore:0} to {NotAfter:0}), from {Points.Count} tests";
+        : $"the limit of {Scaled.ToText((decimal)Limit, 2)} times is reached at about {Whole(at)} sq in per litre "
+            + $"(95 %: {Whole(NotBefore)} to {Whole(NotAfter)}), from {Points.Count} tests";
+
+    /// <summary>An area as people say it; the end of the range may be so far away that no number holds it.</summary>
+    private static string Whole(double? area) => area is { } known && known < 1e15 ? Scaled.ToText((decimal)known, 0) : "never";
 }

@@ -23,7 +23,7 @@ public sealed record BudgetReading(Money Monthly, Money UsedPerMonth, Money Boug
     public string Sentence(MeasureStyle style)
     {
         var left = Left < Money.Zero ? $"{(Money.Zero - Left).Text(style)} more than" : $"{Left.Text(style)} less than";
-        return $"{UsedPerMonth.Text(style)} were used in a month, over {(Days == 1 ? "1 day" : $"{Days} days")}: {left} the {Monthly.Text(style)} "
+        return $"{UsedPerMonth.Text(style)} were used in a month, over {Counted.Of(Days, "day")}: {left} the {Monthly.Text(style)} "
             + $"that you mean to spend; {BoughtPerMonth.Text(style)} were bought in a month."
             + (LastMonth is { } month ? $" In {month.Name}, {month.Used.Text(style)} of the {Monthly.Text(style)} are used so far." : "");
     }

@@ -45,7 +45,7 @@ public sealed class SessionBaths(Holdings holdings, LocalDate day)
                 RefusalKind.NotAccepted, $"process {process.Name} needs a bath of {missing.Item}; none is in use: mix one first");
         var open = baths.Where(bath => bath.IsOpen).Select(bath => $"{bath.Choices} of {bath.Item}").ToList();
         return open.Count == 0 ? [.. baths.Select(bath => bath.Bath!)] : throw new RefusedException(
-            RefusalKind.NotAccepted, $"say which {(open.Count == 1 ? "bath" : "baths")} the film went through: {string.Join(", and ", open)}");
+            RefusalKind.NotAccepted, $"say which {Counted.Noun(open.Count, "bath")} the film went through: {string.Join(", and ", open)}");
     }
 
     /// <summary>What a session is filed under when nothing is named, or could be: the first fitting bath of the fixer; null without any.</summary>

@@ -13,7 +13,7 @@ public sealed record GoodUntil(LocalDate Date, KeepingRule Rule)
 
     /// <summary>The rule in words, with what cold storage adds: it is never left out in silence.</summary>
     public string Reason => ColdDays == 0 ? Rule.Name()
-        : $"{Rule.Name()} {Dates.Text(Date.PlusDays(-ColdDays))} and {(ColdDays == 1 ? "1 day" : $"{ColdDays} days")} for the time in the cold";
+        : $"{Rule.Name()} {Dates.Text(Date.PlusDays(-ColdDays))} and {Counted.Of(ColdDays, "day")} for the time in the cold";
 
     /// <summary>Whether it is past its last good day.</summary>
     public bool IsPast(LocalDate today) => today > Date;

@@ -38,14 +38,15 @@ internal static class BathNotices
             yield return Ending(reading, $"bath {code} is nearly exhausted", null, holdings);
         else if (reading.GoodUntil is { } good && good.DaysLeft(holdings.AsOf) <= holdings.Settings.WarnDays)
             yield return Ending(
-                reading, good.DaysLeft(holdings.AsOf) is > 0 and var days ? $"bath {code} expires in {Days(days)}" : $"bath {code} is good until today", good,
-                holdings);
+                reading,
+                good.DaysLeft(holdings.AsOf) is > 0 and var days ? $"bath {code} expires in {Counted.Of(days, "day")}" : $"bath {code} is good until today",
+                good, holdings);
         foreach (var notice in Replenished(reading, style))
             yield return notice;
     }
 
     private static string Ended(BathReading reading, BathEnd end) => end == BathEnd.Age
-        ? $"bath {reading.Bath.Code} expired {Days(reading.AgeDays - Period.DaysBetween(reading.Bath.MixedOn, reading.GoodUntil!.Date))} ago"
+        ? $"bath {reading.Bath.Code} expired {Counted.Of(reading.AgeDays - Period.DaysBetween(reading.Bath.MixedOn, reading.GoodUntil!.Date), "day")} ago"
         : $"bath {reading.Bath.Code} is {end.State()}";
 
     private static Notice Ending(BathReading reading, string text, GoodUntil? good, Holdings holdings) => new(
@@ -90,6 +91,4 @@ internal static class BathNotices
             ? $"{age}; {left.ToText(style)} of its {reading.Bath.TotalCapacity!.Value.ToText(style)} capacity left ({reading.Bath.Capacity!.Basis})"
             : age;
     }
-
-    private static string Days(int days) => days == 1 ? "1 day" : $"{days} days";
 }

@@ -22,7 +22,7 @@ internal static class BuyingNotices
                 yield return new(
                     NoticeKind.OrderLate, Severity.Soon, line.Item,
                     $"order {order.Code}: {line.Outstanding.ToText(style)} of {line.Item} "
-                    + $"{(line.Outstanding.Base == 1 ? "is" : "are")} {Days(days)} late",
+                    + $"{(line.Outstanding.Base == 1 ? "is" : "are")} {Counted.Of(days, "day")} late",
                     $"placed {Dates.Text(order.PlacedOn)}{(order.Supplier.Length > 0 ? $" with {order.Supplier}" : "")}, "
                     + $"expected {Dates.Text(line.ExpectedOn.Value)}"
                     + $"{(line.IsBackOrdered ? ", back-ordered" : "")}{(order.IsPrepaid ? ", prepaid" : "")}; {came}",
@@ -61,11 +61,11 @@ internal static class BuyingNotices
                     : Severity.Note, rise.Item,
                 $"{rise.Item} costs {rise.PercentText} more from {Dates.Text(rise.From)}",
                 suggestion is { PacksBeforeRise: > 0 }
-                    ? $"{Packs(suggestion.PacksBeforeRise)} at the old price last for the year after at the present use"
+                    ? $"{Counted.Of(suggestion.PacksBeforeRise, "pack")} at the old price last for the year after at the present use"
                         + Saving(suggestion, holdings)
                     : reading is { PerDay: > 0 } ? "at the present use buying ahead saves nothing"
                     : "too little was used so far to say what buying ahead saves",
-                suggestion is { PacksBeforeRise: > 0 } ? $"order {Packs(suggestion.PacksBeforeRise)} by {Dates.Text(lastDay)}"
+                suggestion is { PacksBeforeRise: > 0 } ? $"order {Counted.Of(suggestion.PacksBeforeRise, "pack")} by {Dates.Text(lastDay)}"
                     : "nothing to do", lastDay);
         }
     }
@@ -83,19 +83,15 @@ internal static class BuyingNotices
     private static string Order(ReorderReading reading, OrderSuggestion suggestion)
     {
         var when = suggestion.OpensOn is { } opens ? $" when the order window opens on {Dates.Text(opens)}" : "";
-        return $"order {Packs(suggestion.Packs)} of {reading.Item.Name}{when}{(suggestion.IsNow ? " now" : "")}{Takes(reading)}";
+        return $"order {Counted.Of(suggestion.Packs, "pack")} of {reading.Item.Name}{when}{(suggestion.IsNow ? " now" : "")}{Takes(reading)}";
     }
 
     private static string Takes(ReorderReading reading) =>
-        reading.LeadTime.Source == LeadTimeSource.Assumed ? "" : $"; it takes {Days(reading.LeadTime.Days)}";
+        reading.LeadTime.Source == LeadTimeSource.Assumed ? "" : $"; it takes {Counted.Of(reading.LeadTime.Days, "day")}";
 
     /// <summary>Whether nothing will be left before an order of today could come.</summary>
     private static bool RunsOutFirst(ReorderReading reading) => reading.RunsOutOn <= reading.Today.PlusDays(reading.LeadTime.Days);
 
     private static string Saving(OrderSuggestion suggestion, Holdings holdings) =>
         suggestion.Saved == Money.Zero ? "" : $", and cost {suggestion.Saved.Text(holdings.Settings.Style)} {holdings.Settings.Currency} less".TrimEnd();
-
-    private static string Packs(long packs) => packs == 1 ? "1 pack" : $"{packs} packs";
-
-    private static string Days(int days) => days == 1 ? "1 day" : $"{days} days";
 }

@@ -28,9 +28,9 @@ internal static class FilmNotices
             if (Period.DaysBetween(oldest, holdings.AsOf) > limits.ExposedDays)
                 yield return new(
                     NoticeKind.ExposedLong, Severity.Soon, box.Code,
-                    $"{Count(sheets.Count)} in \"{box.Code}\" {(sheets.Count == 1 ? "waits" : "wait")} for development, "
+                    $"{Counted.Of(sheets.Count, "sheet")} in \"{box.Code}\" {(sheets.Count == 1 ? "waits" : "wait")} for development, "
                         + $"the oldest {Since(oldest, holdings.AsOf)}",
-                    $"your limit for exposed film is {Days(limits.ExposedDays)}", "plan a session", oldest.PlusDays(limits.ExposedDays));
+                    $"your limit for exposed film is {Counted.Of(limits.ExposedDays, "day")}", "plan a session", oldest.PlusDays(limits.ExposedDays));
         }
     }
 
@@ -41,22 +41,18 @@ internal static class FilmNotices
             ? new(
                 NoticeKind.ExposedLong, Severity.Soon, side.Code,
                 $"{side.Code} holds a sheet that was exposed {Since(exposure.Date, reading.Today)}",
-                $"your limit for exposed film is {Days(limits.ExposedDays)}", "develop it, or unload it into its box of exposed sheets",
+                $"your limit for exposed film is {Counted.Of(limits.ExposedDays, "day")}", "develop it, or unload it into its box of exposed sheets",
                 exposure.Date.PlusDays(limits.ExposedDays))
             : new(
                 NoticeKind.LoadedLong, Severity.Note, side.Code, $"{side.Code} was loaded {Since(sheet.LoadedOn, reading.Today)}",
-                $"your limit for loaded film is {Days(limits.LoadedDays)}", "use it next, or unload it",
+                $"your limit for loaded film is {Counted.Of(limits.LoadedDays, "day")}", "use it next, or unload it",
                 sheet.LoadedOn.PlusDays(limits.LoadedDays));
     }
 
     private static Notice Flagged(HolderSide side, FilmSettings limits) => new(
-        NoticeKind.SideFaulty, Severity.Soon, side.Code, $"{side.Code} spoiled {Count(side.OwnFaults)}",
+        NoticeKind.SideFaulty, Severity.Soon, side.Code, $"{side.Code} spoiled {Counted.Of(side.OwnFaults, "sheet")}",
         $"{string.Join(", ", side.Faults.Select(fault => $"{fault.Sheets} {fault.Cause.Name()}"))}; your limit is {limits.SideFaults}",
         "test it for leaks, and take it out of service", null);
 
-    private static string Since(LocalDate day, LocalDate today) => $"{Days(Period.DaysBetween(day, today))} ago, on {Dates.Text(day)}";
-
-    private static string Days(int days) => days == 1 ? "1 day" : $"{days} days";
-
-    private static string Count(int sheets) => sheets == 1 ? "1 sheet" : $"{sheets} sheets";
+    private static string Since(LocalDate day, LocalDate today) => $"{Counted.Of(Period.DaysBetween(day, today), "day")} ago, on {Dates.Text(day)}";
 }

@@ -35,7 +35,7 @@ public sealed record Prospect(string Process, string? Developer, Quantity? Devel
     /// <summary>For how many batches of which process a developer suffices: "2 batches of film"; empty where no process says so.</summary>
     public static string BatchesOf(Item developer, Holdings holdings) => string.Join(" or ", Of(holdings)
         .Where(prospect => prospect.Developer == developer.Code && prospect.Batches is not null)
-        .Select(prospect => $"{prospect.Batches} {(prospect.Batches == 1 ? "batch" : "batches")} of {prospect.Process}"));
+        .Select(prospect => $"{Counted.Of(prospect.Batches ?? 0, "batch")} of {prospect.Process}"));
 
     private static long? BatchesFrom(ProcessStep? step, Item? developer, Quantity? left)
     {

@@ -51,7 +51,7 @@ public static class Reminders
             if (reading.Suggestion is { } suggestion)
                 yield return new(
                     ReminderKind.OrderBy, reading.Item.Code, LocalDate.Max(suggestion.OrderBy, reading.Today),
-                    $"Order {(suggestion.Packs == 1 ? "1 pack" : $"{suggestion.Packs} packs")} of {reading.Item.Name}", reading.Basis, 1);
+                    $"Order {Counted.Of(suggestion.Packs, "pack")} of {reading.Item.Name}", reading.Basis, 1);
     }
 
     private static IEnumerable<Reminder> Deliveries(Holdings holdings)

@@ -57,9 +57,10 @@ public static class TodayReading
             var because = $"{held} left; good until {Dates.Text(good.Date)} (limited by {good.Reason})";
             yield return days < 0
                 ? new(NoticeKind.Expired, item.Kind == ItemKind.Chemical ? Severity.Now : Severity.Soon, container.Code,
-                    $"{container.Code} expired {Days(-days)} ago", because, "discard it, or use it for tests only", good.Date)
+                    $"{container.Code} expired {Counted.Of(-days, "day")} ago", because, "discard it, or use it for tests only", good.Date)
                 : new(NoticeKind.ExpiresSoon, Severity.Soon, container.Code,
-                    days == 0 ? $"{container.Code} is good until today" : $"{container.Code} expires in {Days(days)}", because, "use it first", good.Date);
+                    days == 0 ? $"{container.Code} is good until today" : $"{container.Code} expires in {Counted.Of(days, "day")}",
+                    because, "use it first", good.Date);
         }
     }
 
@@ -75,9 +76,7 @@ public static class TodayReading
                     $"{item.Code}: {reading.Usable.ToText(holdings.Settings.Style)} usable, below your minimum",
                     $"your minimum is {item.MinimumOnHand!.Value.ToText(holdings.Settings.Style)}",
                     order is not null ? BuyingNotices.Step(order)
-                        : $"order {item.Name}{(item.LeadTimeDays is { } lead ? $"; it takes {Days(lead)}" : "")}", null);
+                        : $"order {item.Name}{(item.LeadTimeDays is { } lead ? $"; it takes {Counted.Of(lead, "day")}" : "")}", null);
         }
     }
-
-    private static string Days(int days) => days == 1 ? "1 day" : $"{days} days";
 }

@@ -49,7 +49,7 @@ internal sealed class Shortages(SessionPlanDraft draft)
         }
 
         var sheets = draft.Batches.Take(batches).Sum(batch => batch.Sheets.Count);
-        return batches == 0 ? null : $"it is enough for {(batches == 1 ? "the first batch" : $"the first {batches} batches")} ({Sheets(sheets)})";
+        return batches == 0 ? null : $"it is enough for {(batches == 1 ? "the first batch" : $"the first {batches} batches")} ({Counted.Of(sheets, "sheet")})";
     }
 
     /// <summary>What a batch takes of a developer, or of a part of it.</summary>
@@ -57,12 +57,10 @@ internal sealed class Shortages(SessionPlanDraft draft)
         : item.Code == developer.Item.Code ? developer.Measured.Microlitres
         : developer.OtherParts.Where(part => item.Code.Equals(part.Item, StringComparison.OrdinalIgnoreCase)).Sum(part => part.Measured.Microlitres);
 
-    private static string Sheets(int count) => count == 1 ? "1 sheet" : $"{count} sheets";
-
     private string Order(PlannedUse use)
     {
         var packs = Share.UpTo(use.Missing.Base, 1, use.Item.Pack.Base);
         var lead = use.Item.LeadTimeDays is { } days ? $", which takes {days} days" : "";
-        return $"get {(packs == 1 ? "1 pack" : $"{packs} packs")} of {use.Item.Pack.ToText(draft.Style)}{lead}";
+        return $"get {Counted.Of(packs, "pack")} of {use.Item.Pack.ToText(draft.Style)}{lead}";
     }
 }

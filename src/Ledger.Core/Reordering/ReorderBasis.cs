@@ -41,7 +41,8 @@ internal static class ReorderBasis
                 : "no minimum is set, so nothing is suggested";
         var reached = reading.Reaches(reckoned)!.Value;
         var inTime = $"ordered with {reckoned.ToText(reading.Style)} left, {Percent(reached)} of deliveries after "
-            + $"{Days(reading.LeadTime.Days)} come in time{(reached == reading.ServiceLevel ? "" : $", you ask for {Percent(reading.ServiceLevel)}")}";
+            + $"{Counted.Of(reading.LeadTime.Days, "day")} come in time"
+            + (reached == reading.ServiceLevel ? "" : $", you ask for {Percent(reading.ServiceLevel)}");
         return reading.MinimumDecides
             ? $"{inTime}; your minimum of {reading.Item.MinimumOnHand!.Value.ToText(reading.Style)} is higher and decides" : inTime;
     }
@@ -51,7 +52,7 @@ internal static class ReorderBasis
         { Source: LeadTimeSource.Observed, Observed.Count: var count } => $"the delivery time is that of the last {count} deliveries",
         { Source: LeadTimeSource.Assumed } when reading.Forecast is not null => "no delivery time is set, so two weeks are assumed",
         { Observed: { Count: > 0 } observed, Days: var days } when observed.Max() > days =>
-            $"one delivery has taken {Days(observed.Max())}",
+            $"one delivery has taken {Counted.Of(observed.Max(), "day")}",
         _ => null,
     };
 
@@ -83,7 +84,7 @@ internal static class ReorderBasis
     {
         var perWeek = reading.PerDay * 7 / reading.Item.Unit.BasePerUnit();
         var figure = Math.Round((decimal)perWeek, perWeek < 10 ? 1 : 0, MidpointRounding.AwayFromZero);
-        var text = figure == 0 ? "less than 0.1" : $"about {figure.ToString("0.#", CultureInfo.InvariantCulture)}";
+        var text = figure == 0 ? "less than 0.1" : $"about {Scaled.ToText(figure, 1)}";
         var unit = reading.Item.Unit.Name();
         return reading.Item.Unit is Unit.Millilitre or Unit.Gram || figure == 1 ? $"{text} {unit}" : $"{text} {unit}s";
     }
@@ -94,12 +95,10 @@ internal static class ReorderBasis
 
     private static string Name(DemandSeries history, int count = 2) => history.PeriodDays switch
     {
-        1 => count == 1 ? "day" : "days",
-        7 => count == 1 ? "week" : "weeks",
+        1 => Counted.Noun(count, "day"),
+        7 => Counted.Noun(count, "week"),
         _ => count == 1 ? $"period of {history.PeriodDays} days" : $"periods of {history.PeriodDays} days",
     };
-
-    private static string Days(int days) => days == 1 ? "1 day" : $"{days} days";
 
     private static string Capital(string sentence) => char.ToUpperInvariant(sentence[0]) + sentence[1..];
 }

@@ -137,7 +137,7 @@ public sealed class ReorderReading
 
     /// <summary>", 3 days late" when an order would have had to be placed by now; empty otherwise.</summary>
     public string LateText => Suggestion is { IsNow: true } order && order.DaysLate(Today) is > 0 and var days
-        ? $", {(days == 1 ? "1 day" : $"{days} days")} late" : "";
+        ? $", {Counted.Of(days, "day")} late" : "";
 
     /// <summary>What is on order.</summary>
     public Quantity OnOrder { get; }

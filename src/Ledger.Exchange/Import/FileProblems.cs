@@ -1,4 +1,5 @@
 using CsvHelper;
+using Ledger.Core.Measures;
 using Ledger.Exchange.Import.Rows;
 
 namespace Ledger.Exchange.Import;
@@ -35,7 +36,7 @@ internal static class FileProblems
         if (record.Fault is { } fault)
             return Quotes(record.Line, fault);
         if (record.Fields.Length is var count && count != header.Width)
-            return new(record.Line, "", count == 1 ? "1 field" : $"{count} fields", $"accepted are {header.Width}, as in the header");
+            return new(record.Line, "", Counted.Of(count, "field"), $"accepted are {header.Width}, as in the header");
         if (record.TooLong is { } position)
             return new(
                 record.Line, "", $"a text that is too long in field {position + 1}", $"accepted are {CsvRows.LongestField} bytes at most");

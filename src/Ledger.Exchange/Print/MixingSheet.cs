@@ -15,7 +15,7 @@ public static class MixingSheet
     public static PrintedPage Of(SessionPlan plan, string name, MeasureStyle style) => new(
         $"{(plan.CanRun ? "" : "CANNOT RUN YET. ")}Mixing sheet{(name.Length > 0 ? $": {name}" : "")}, {Dates.Text(plan.Day)}",
         [
-            new Paragraph($"{plan.Process.VersionName}: {Films(plan)}, {plan.Area.ToText(style)} in {Count(plan.Batches.Count, "batch", "batches")}"),
+            new Paragraph($"{plan.Process.VersionName}: {Films(plan)}, {plan.Area.ToText(style)} in {Counted.Of(plan.Batches.Count, "batch")}"),
             new Points(plan.Cautions, AreCautions: true),
             .. Before(plan, style),
             .. plan.Trays.SelectMany(tray => Tray(tray, plan, style)),
@@ -103,6 +103,4 @@ public static class MixingSheet
         yield return new Heading("Take out");
         yield return new Ticks(draws);
     }
-
-    private static string Count(int count, string one, string many) => count == 1 ? $"1 {one}" : $"{count} {many}";
 }

@@ -1,3 +1,4 @@
+using Ledger.Core.Measures;
 namespace Ledger.Exchange.Print;
 
 /// <summary>Writes a page as plain text, 72 columns wide, for any printer.</summary>
@@ -68,21 +69,6 @@ public static class PlainPage
         return [rule, .. lines.SelectMany(line => Wrap(line, "", Width - 4)).Select(line => $"| {line.PadRight(Width - 4)} |"), rule, ""];
     }
 
-    private static IEnumerable<string> Wrap(string text, string lead, int width = Width)
-    {
-        var line = lead;
-        foreach (var word in PrintedText.Plain(text).Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany(word => word.Chunk(width - lead.Length)))
-        {
-            var next = new string(word);
-            if (line.Length > lead.Length && line.Length + 1 + next.Length > width)
-            {
-                yield return line;
-                line = new string(' ', lead.Length);
-            }
-
-            line += line.Length == lead.Length ? next : " " + next;
-        }
-
-        yield return line;
-    }
+    private static IEnumerable<string> Wrap(string text, string lead, int width = Width) => Wrapping.Of(
+        string.Join(' ', PrintedText.Plain(text).Split(' ', StringSplitOptions.RemoveEmptyEntries)), width, lead, new string(' ', lead.Length));
 }

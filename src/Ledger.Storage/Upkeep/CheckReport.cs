@@ -1,3 +1,5 @@
+using Ledger.Core.Measures;
+
 namespace Ledger.Storage;
 
 /// <summary>What a check of the file found.</summary>
@@ -18,7 +20,7 @@ public sealed record CheckReport(long Entries, long Movements, IReadOnlyList<str
     /// <summary>What was looked at, in words: "1 entry", then "3 movements".</summary>
     /// <param name="between">What stands between the two.</param>
     public string Counted(string between) =>
-        $"{(Entries == 1 ? "1 entry" : $"{Entries} entries")}{between}{(Movements == 1 ? "1 movement" : $"{Movements} movements")}";
+        $"{Core.Measures.Counted.Of(Entries, "entry")}{between}{Core.Measures.Counted.Of(Movements, "movement")}";
 }
 
 /// <summary>What came of mending.</summary>

@@ -25,7 +25,7 @@ internal static class BathBlocks
         {
             var life = Period.DaysBetween(reading.Bath.MixedOn, good.Date);
             var left = Gauge.OfPart(Math.Max(0, good.DaysLeft(today)), life);
-            yield return ("Life left", $"{left}, {ScreenText.Count(reading.AgeDays, "day")} old of {life}");
+            yield return ("Life left", $"{left}, {Counted.Of(reading.AgeDays, "day")} old of {life}");
         }
     }
 

@@ -30,7 +30,7 @@ internal static class HolderBlocks
 
     /// <summary>A box of exposed sheets.</summary>
     public static Block Facts(ExposedBox box, Holdings holdings) => Block.Facts($"Exposed sheets \"{box.Code}\"", [
-        ("Sheets", ScreenText.Count(holdings.Film.At(box.Place).Count(), "sheet")),
+        ("Sheets", Counted.Of(holdings.Film.At(box.Place).Count(), "sheet")),
         .. holdings.Film.At(box.Place).Select(sheet =>
             (sheet.SideCode, (string?)$"{Dates.Text(sheet.Exposure!.Date)} {sheet.Exposure.Subject}".TrimEnd())),
     ]);

@@ -37,7 +37,7 @@ internal sealed class PlanBlocks(Settings settings, Func<Refusal, string> told)
     private string Capacity(BathOutlook bath) => bath.Bath?.TotalCapacity is { } capacity ? $" of {capacity.ToText(Style)}" : "";
 
     private Block Batches(SessionPlan plan) => Block.Of(
-        $"{(plan.Batches.Count == 1 ? "1 batch" : $"{plan.Batches.Count} batches")}, {plan.Area.ToText(Style)}",
+        $"{Counted.Of(plan.Batches.Count, "batch")}, {plan.Area.ToText(Style)}",
         plan.Batches.Select(batch => $"  {batch.Number}. {Batch(batch)}"));
 
     private string Batch(PlannedBatch batch)

@@ -62,21 +62,21 @@ internal static class ReorderBlocks
     private static string Advice(ReorderReading reading) => reading.Suggestion switch
     {
         null => "nothing to order",
-        { OpensOn: { } opens } waiting => $"order {ScreenText.Count(waiting.Packs, "pack")} when the window opens on {Dates.Text(opens)}",
-        { IsNow: true } now => $"order {ScreenText.Count(now.Packs, "pack")} now{reading.LateText}",
-        var later => $"order {ScreenText.Count(later.Packs, "pack")} by {Dates.Text(later.OrderBy)}",
+        { OpensOn: { } opens } waiting => $"order {Counted.Of(waiting.Packs, "pack")} when the window opens on {Dates.Text(opens)}",
+        { IsNow: true } now => $"order {Counted.Of(now.Packs, "pack")} now{reading.LateText}",
+        var later => $"order {Counted.Of(later.Packs, "pack")} by {Dates.Text(later.OrderBy)}",
     };
 
     /// <summary>The delivery time that is reckoned with, beside what was entered and what was seen.</summary>
     private static string Delivery(ReorderReading reading)
     {
         var (lead, seen) = (reading.LeadTime, reading.LeadTime.Observed);
-        var range = seen.Count == 0 ? "" : seen.Min() == seen.Max() ? ScreenText.Count(seen.Min(), "day") : $"{seen.Min()} to {seen.Max()} days";
+        var range = seen.Count == 0 ? "" : seen.Min() == seen.Max() ? Counted.Of(seen.Min(), "day") : $"{seen.Min()} to {seen.Max()} days";
         return lead.Source switch
         {
-            LeadTimeSource.Observed => $"{ScreenText.Count(lead.Days, "day")}, the mean of {seen.Count} deliveries that took {range}"
-                + (reading.Item.LeadTimeDays is { } entered ? $"; entered: {ScreenText.Count(entered, "day")}" : ""),
-            _ => $"{ScreenText.Count(lead.Days, "day")}, {(lead.Source == LeadTimeSource.Entered ? "as entered" : "assumed")}"
+            LeadTimeSource.Observed => $"{Counted.Of(lead.Days, "day")}, the mean of {seen.Count} deliveries that took {range}"
+                + (reading.Item.LeadTimeDays is { } entered ? $"; entered: {Counted.Of(entered, "day")}" : ""),
+            _ => $"{Counted.Of(lead.Days, "day")}, {(lead.Source == LeadTimeSource.Entered ? "as entered" : "assumed")}"
                 + (seen.Count == 0 ? "" : $"; observed: {range}{(seen.Count == 1 ? "" : $" in {seen.Count} deliveries")}"),
         };
     }
@@ -95,7 +95,7 @@ internal static class ReorderBlocks
         : $"{Scaled.ToText(amount, 1)} {reading.Item.Unit.Plural()}";
 
     private static string Before(ReorderReading reading) => reading.Suggestion is { PacksBeforeRise: > 0 and var packs }
-        ? $"; {ScreenText.Count(packs, "pack")} before that carry you through the year after" : "";
+        ? $"; {Counted.Of(packs, "pack")} before that carry you through the year after" : "";
 
     /// <summary>What was there so many weeks ago: what is there now, less what came and plus what went since.</summary>
     private static decimal? On(ReorderReading reading, IReadOnlyList<ItemMove> moves, int weeksAgo)

@@ -25,9 +25,6 @@ internal static class ScreenText
         _ => $"{-days} days ago",
     };
 
-    /// <summary>"4 sheets", "1 roll".</summary>
-    public static string Count(long count, string one) => count == 1 ? $"1 {one}" : $"{count} {one}s";
-
     /// <summary>The text with a capital.</summary>
     public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 

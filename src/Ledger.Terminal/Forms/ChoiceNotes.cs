@@ -29,13 +29,13 @@ internal static class ChoiceNotes
         if (holdings.Film.Side(name) is { } side)
             return holdings.Film.In(side) is { } sheet ? Joined(sheet.Item, sheet.Exposure is { } exposed ? $"exposed {exposed.Group}" : "loaded") : "empty";
         if (holdings.Film.ExposedBox(name) is { } exposedBox)
-            return ScreenText.Count(holdings.Film.At(exposedBox.Place).Count(), "exposed sheet");
+            return Counted.Of(holdings.Film.At(exposedBox.Place).Count(), "exposed sheet");
         if (holdings.Film.Holder(name) is { } holder)
             return holder.Format.Code;
         if (holdings.Orders.Order(name) is { } order)
             return Joined($"placed {Dates.Text(order.PlacedOn)}", order.Supplier);
         if (holdings.Process(name) is { } process)
-            return ScreenText.Count(process.Steps.Count, "step");
+            return Counted.Of(process.Steps.Count, "step");
         return holdings.Plans.FirstOrDefault(plan => plan.Name == name) is { } planned ? $"for {Dates.Text(planned.On)}" : "";
     }
 

@@ -1,4 +1,5 @@
 using System.Text;
+using Ledger.Core.Measures;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 
@@ -110,7 +111,7 @@ internal sealed record Copyable(string Text, string? File, int LinesShown) : Ver
             return
             [
                 new(
-                    $"Into {(File is null ? "the terminal's clipboard" : File)}, {ScreenText.Count(lines.Length, "line")}:",
+                    $"Into {(File is null ? "the terminal's clipboard" : File)}, {Counted.Of(lines.Length, "line")}:",
                     width => lines.Take(LinesShown).Select(line => line.Length > width ? line[..(width - 1)] + "…" : line).Concat(more)),
             ];
         }

@@ -2,6 +2,7 @@ using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
+using Ledger.Terminal.Pictures;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
@@ -12,6 +13,9 @@ namespace Ledger.Terminal.Forms;
 internal sealed class FormPage : Page
 {
     private const int LeastBelow = 6;
+
+    /// <summary>What a line holds before the page has a size.</summary>
+    private const int NarrowWidth = 78;
 
     /// <summary>As many lines of cautions as leave room for the fields; F1 has them all.</summary>
     private const int MostCautions = 3;
@@ -316,7 +320,8 @@ internal sealed class FormPage : Page
     /// <summary>The cautions stand above the fields from the first moment; an item that is named adds its own.</summary>
     private void ShowCautions()
     {
-        var text = string.Join('\n', _form.Cautions.Select(caution => $"! {caution}").Take(MostCautions));
+        var width = Viewport.Width > 2 ? Viewport.Width - 2 : NarrowWidth;
+        var text = string.Join('\n', _form.Cautions.SelectMany(caution => Paragraph.Of($"! {caution}", width, 2)).Take(MostCautions));
         if (text == _cautions.Text)
             return;
         _cautions.Text = text;

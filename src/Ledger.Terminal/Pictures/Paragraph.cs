@@ -1,3 +1,5 @@
+using Ledger.Core.Measures;
+
 namespace Ledger.Terminal.Pictures;
 
 /// <summary>Breaks text into lines at blanks; the lines after the first can be set in.</summary>
@@ -8,28 +10,10 @@ internal static class Paragraph
     {
         width = Math.Max(width, indent + 8);
         var words = text.TrimStart(' ');
-        var line = new string(' ', Math.Min(text.Length - words.Length, width / 2));
-        var isEmpty = true;
-        var room = width - Math.Max(indent, line.Length);
-        foreach (var word in words.Split(' ').SelectMany(word => Pieces(word, room)))
-        {
-            if (!isEmpty && line.Length + 1 + word.Length > width)
-            {
-                yield return line.TrimEnd();
-                (line, isEmpty) = (new string(' ', indent), true);
-            }
-
-            line = isEmpty ? line + word : $"{line} {word}";
-            isEmpty = false;
-        }
-
-        yield return line.TrimEnd();
+        return Wrapping.Of(words, width, new string(' ', Math.Min(text.Length - words.Length, width / 2)), new string(' ', indent));
     }
 
     /// <summary>A label in its own column and the text broken beside it.</summary>
     public static IEnumerable<string> Of(string label, string text, int width, int labels) =>
         Of(text, Math.Max(8, width - labels)).Select((line, i) => (i == 0 ? label : "").PadRight(labels) + line);
-
-    private static IEnumerable<string> Pieces(string word, int width) =>
-        word.Length <= width ? [word] : word.Chunk(Math.Max(1, width)).Select(piece => new string(piece));
 }

@@ -74,7 +74,7 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
         .. Notes.Select(note => ScreenAction.RareOnRow(note.Label, note.Meaning, row => new KindForm(Ledger, note.Kind, ("bath", IdOf(row))))),
         .. Suspicions.Of(Ledger, IdOf),
         ScreenAction.OnRow(KeyTable.Add, "adds fresh solution or replenisher", row => new KindForm(Ledger, "top-up", ("bath", IdOf(row)))),
-        Entries.PutRight("puts right what was recorded when the selected bath was mixed"),
+        Entries.PutRight("amends what was recorded when the selected bath was mixed"),
         Entries.TakeBack("takes back the mixing of the selected bath, where nothing went through it"),
         Entries.Entries,
         ScreenAction.Of(KeyTable.Paper, "writes its label, its tally slip or the wall card", row => new TableStep(new PaperModel(Ledger, Papers(row)))),
@@ -106,7 +106,7 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
             4 => reading.GoodUntil is { } good ? Dates.Text(good.Date) : "",
             5 => RoomForFilm.Heaviest(RoomForFilm.Of(reading, Shown)).FirstOrDefault() is { } room ? $"{room.Sheets} of {room.Format}" : "",
             6 => reading.Remaining?.ToText(Shown.Settings.Style) ?? "",
-            7 => ScreenText.Count(reading.AgeDays, "day"),
+            7 => Counted.Of(reading.AgeDays, "day"),
             _ => reading.Bath.Item,
         };
     }

@@ -58,7 +58,7 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
                 new KindForm(Ledger, "exposure-index", ("container", IdOf(row))))]
             : Array.Empty<ScreenAction>(),
         .. Suspicions.Of(Ledger, IdOf),
-        Entries.PutRight("puts right what it came by: its delivery with the price and the dates, or its filling"),
+        Entries.PutRight("amends what it came by: its delivery with the price and the dates, or its filling"),
         Entries.TakeBack("takes back what it came by, where nothing was taken out of it"),
         Entries.Entries,
         ScreenAction.Paper("its label", row => paper => paper.BottleLabel(IdOf(row))),

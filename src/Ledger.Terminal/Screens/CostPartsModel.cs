@@ -135,7 +135,7 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
         [
             .. BarChart.Of(bars, width),
             .. Paragraph.Of(
-                $"{ScreenText.Count(slice.PerSheet.SheetsUsed, "sheet")} used for {ScreenText.Count(slice.PerSheet.Negatives, "good negative")}.", width),
+                $"{Counted.Of(slice.PerSheet.SheetsUsed, "sheet")} used for {Counted.Of(slice.PerSheet.Negatives, "good negative")}.", width),
             .. change is null ? [] : Paragraph.Of(change.Sentence(_settings.Style), width),
         ]);
     }

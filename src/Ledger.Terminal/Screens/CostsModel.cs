@@ -152,8 +152,8 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
             .. BarChart.Of(parts, width),
             "",
             .. Paragraph.Of(
-                $"{ScreenText.Count(film.SheetsUsed, "sheet")} used, {ScreenText.Count(film.Negatives, "good negative")}, "
-                + $"{ScreenText.Count(film.Keepers, "keeper")}; {film.SheetsUsed - film.Negatives} without a negative.", width),
+                $"{Counted.Of(film.SheetsUsed, "sheet")} used, {Counted.Of(film.Negatives, "good negative")}, "
+                + $"{Counted.Of(film.Keepers, "keeper")}; {film.SheetsUsed - film.Negatives} without a negative.", width),
         ]);
     }
 

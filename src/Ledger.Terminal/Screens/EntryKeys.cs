@@ -21,7 +21,7 @@ internal sealed class EntryKeys(ILedger ledger, Func<int, Subject?> about)
 
     /// <summary>Shows what was recorded about the row, where any of it is put right or taken back.</summary>
     public ScreenAction Entries { get; } = ScreenAction.Quiet(
-        KeyTable.Entries, "shows every entry about it; there, any of them is put right or taken back",
+        KeyTable.Entries, "shows every entry about it; there, any of them is amended or taken back",
         row => row < 0 || about(row) is not { } subject ? null : new TableStep(new JournalModel(ledger, subject)));
 
     /// <summary>The form in which an entry is put right; for an undo or an amendment the one that takes it back.</summary>

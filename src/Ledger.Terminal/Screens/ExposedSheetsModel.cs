@@ -102,7 +102,7 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
         return
         [
             Block.Of(
-                lines.Count == 0 ? "None is picked yet" : $"{ScreenText.Count(_picked.Count, "sheet")} {(_picked.Count == 1 ? "is" : "are")} picked",
+                lines.Count == 0 ? "None is picked yet" : $"{Counted.Of(_picked.Count, "sheet")} {(_picked.Count == 1 ? "is" : "are")} picked",
                 lines.Select(line => $"  {line.Count} {line.Film} {line.Group}: {line.From}")),
             .. row < 0 ? [] : new[] { Where(_sheets[row]) },
         ];

@@ -20,7 +20,7 @@ internal sealed class ForgottenModel(ILedger ledger) : TableModel(ledger)
     public override string Name => "Forgotten";
 
     /// <inheritdoc/>
-    public override string Title => $"Not used for {ScreenText.Count(Months, "month")}";
+    public override string Title => $"Not used for {Counted.Of(Months, "month")}";
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
@@ -33,7 +33,7 @@ internal sealed class ForgottenModel(ILedger ledger) : TableModel(ledger)
     public override WorkedExample Example { get; } = new("-", "Minus looks at what was not used for 11 months.", "11 months");
 
     /// <inheritdoc/>
-    public override string Empty => $"Nothing lies unused for {ScreenText.Count(Months, "month")}. Minus looks at fewer.";
+    public override string Empty => $"Nothing lies unused for {Counted.Of(Months, "month")}. Minus looks at fewer.";
 
     /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
@@ -90,7 +90,7 @@ internal sealed class ForgottenModel(ILedger ledger) : TableModel(ledger)
         var days = Period.DaysBetween(touched, Today);
         return
         [
-            Block.Of($"Not used for {ScreenText.Count(days, "day")}", $"It was delivered on {Dates.Text(container.Lot.ReceivedOn)}."),
+            Block.Of($"Not used for {Counted.Of(days, "day")}", $"It was delivered on {Dates.Text(container.Lot.ReceivedOn)}."),
             ShelfBlocks.Facts(new ContainerReading(container, container.GoodUntil(_holdings.Item(container.Lot.Item)!.Keeping), Today), _holdings),
         ];
     }

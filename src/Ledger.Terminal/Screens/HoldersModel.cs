@@ -62,7 +62,7 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
         ScreenAction.Of(KeyTable.Paper, "writes the label of the selected box of exposed sheets", row => row >= _holders.Count
             ? new PaperStep(paper => paper.BoxLabel(IdOf(row)))
             : new MessageStep("Select a box of exposed sheets, below the holders: its label is written for paper.")),
-        Entries.PutRight("puts right what is known of the holder"),
+        Entries.PutRight("amends what is known of the holder"),
         Entries.TakeBack("takes the registering of the holder back, where nothing was done with it"),
         Entries.Entries,
     ];
@@ -128,7 +128,7 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
     {
         0 => box.Code,
         1 => _holdings.Item(box.Item)?.Format?.Code ?? "",
-        2 => ScreenText.Count(_holdings.Film.At(box.Place).Count(), "exposed sheet"),
+        2 => Counted.Of(_holdings.Film.At(box.Place).Count(), "exposed sheet"),
         _ => "",
     };
 }

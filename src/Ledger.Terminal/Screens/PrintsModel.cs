@@ -51,7 +51,7 @@ internal sealed class PrintsModel : TableModel
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.Of(KeyTable.New, "records a session of printing", _ => new FormStep(NextSession())),
-        Entries.PutRight("puts right what was recorded of the session"),
+        Entries.PutRight("amends what was recorded of the session"),
         Entries.TakeBack("takes the selected session back"),
         Entries.Entries,
     ];
@@ -105,7 +105,7 @@ internal sealed class PrintsModel : TableModel
 
     private static string Line(PrintedPaper line)
     {
-        var strips = line.Strips == 0 ? "" : line.Sheets == 0 ? " of a sheet cut before" : $" from {ScreenText.Count(line.Sheets, "sheet")}";
+        var strips = line.Strips == 0 ? "" : line.Sheets == 0 ? " of a sheet cut before" : $" from {Counted.Of(line.Sheets, "sheet")}";
         var note = line.Note.Length > 0 ? $": {line.Note}" : "";
         return $"{Pieces(line)} {line.Item} {line.Purpose.Name()}{strips}{note}";
     }

@@ -47,7 +47,7 @@ internal sealed class SessionSheetsModel(ILedger ledger, string session) : Table
         ScreenAction.OnRow(KeyTable.Keeper, "names the negative a keeper",
             row => new KindForm(Ledger, "keeper", ("negative", _sheets[row].Negative))),
         .. SheetLife.Of(Ledger, row => _sheets[row].Negative ?? _sheets[row].Sheet.ToString()),
-        new EntryKeys(Ledger, _ => new(SubjectKind.Session, session)).PutRight("puts right what was logged of the session: what became of its sheets"),
+        new EntryKeys(Ledger, _ => new(SubjectKind.Session, session)).PutRight("amends what was logged of the session: what became of its sheets"),
         new EntryKeys(Ledger, row => new(SubjectKind.Sheet, IdOf(row))).Entries,
     ];
 

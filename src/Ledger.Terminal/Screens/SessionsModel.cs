@@ -50,7 +50,7 @@ internal sealed class SessionsModel : TableModel
     /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
-        Entries.PutRight("puts right what was logged of the session"),
+        Entries.PutRight("amends what was logged of the session"),
         ScreenAction.Paper("the sleeve labels of its negatives", row => paper => paper.SleeveLabels(IdOf(row))),
         Entries.TakeBack("takes the selected session back"),
         Entries.Entries,

@@ -180,7 +180,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
         yield return prospect.Process;
         if (prospect.Developer is { } developer)
         {
-            var trays = prospect.Batches is { } batches ? $", enough for {batches} {(batches == 1 ? "batch" : "batches")}" : "";
+            var trays = prospect.Batches is { } batches ? $", enough for {Counted.Of(batches, "batch")}" : "";
             foreach (var line in Paragraph.Of($"  {developer}: {prospect.DeveloperLeft?.ToText(style)}{trays}", width, 4))
                 yield return line;
         }

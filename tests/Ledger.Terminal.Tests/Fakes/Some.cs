@@ -28,7 +28,7 @@ internal static class Some
         ledger.Did(new Delivery
         {
             Key = Key(), Date = Begin, Currency = "EUR",
-            Lines = [new() { Item = "fen80", Packs = 2, Price = Money.Of(178), Storage = "freezer" }],
+            Lines = [new() { Item = "fen80", Packs = 2, Price = Money.Of(178), Storage = "shelf" }],
         });
         ledger.Did(new Delivery { Key = Key(), Date = Begin, Lines = [new() { Item = "syrup", Packs = 0.089m, Price = Money.Of(42) }] });
         ledger.Did(new Delivery { Key = Key(), Date = Begin, Lines = [new() { Item = "tarnfix", Packs = 1, Price = Money.Of(15.90m) }] });

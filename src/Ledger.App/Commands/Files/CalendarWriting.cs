@@ -1,4 +1,5 @@
 using Ledger.App.Wiring;
+using Ledger.Core.Measures;
 using Ledger.Core.Notices;
 using Ledger.Core.Reordering;
 using Ledger.Exchange.Calendars;
@@ -33,7 +34,7 @@ internal static class CalendarWriting
             throw new RefusedByCommandException($"{path} is not a calendar; name another file{otherwise}");
         var days = Days(ledger);
         WholeFile.Write(ledger.Path, path, file => CalendarFile.Write(file, days, now));
-        return $"{(days.Count == 1 ? "1 day" : $"{days.Count} days")} to be reminded of written to {path}";
+        return $"{Counted.Of(days.Count, "day")} to be reminded of written to {path}";
     }
 
     private static bool IsCalendar(string path)

@@ -1,8 +1,9 @@
 using Ledger.App.Wiring;
 using Ledger.Core.Journal.Kinds;
+using Ledger.Core.Measures;
 using Ledger.Exchange.Import;
-using Ledger.Storage;
 using Ledger.Storage.Files;
+using Ledger.Storage;
 
 namespace Ledger.App.Commands.Files;
 
@@ -68,7 +69,7 @@ internal sealed record CsvBatch(
             ? Refused(
                 [.. outcome.Refused.Select(refused => $"{Entries[refused.Index].Where}: {refused.Refusal.Sentence}")], outcome.Refused.Count)
             : new(
-                true, $"{Count(outcome.Posted)} {(isDry ? "would be recorded" : "recorded")}, {outcome.AlreadyThere} already there", [],
+                true, $"{Counted.Of(outcome.Posted, "entry")} {(isDry ? "would be recorded" : "recorded")}, {outcome.AlreadyThere} already there", [],
                 [.. Remarks, .. outcome.Remarks.Select(remark => $"{Entries[remark.Index].Where}: {remark.Sentence}")]);
     }
 
@@ -77,11 +78,9 @@ internal sealed record CsvBatch(
         files.Sum(file => file.Problems.DistinctBy(problem => problem.Line).Count()), remarks);
 
     private CsvOutcome Refused(IReadOnlyList<string> problems, int rows) => new(
-        false, $"nothing was written: {rows} {(rows == 1 ? "row" : "rows")} must be mended first", problems, Remarks);
+        false, $"nothing was written: {Counted.Of(rows, "row")} must be mended first", problems, Remarks);
 
     private static ReadingTerms Known(LedgerFile ledger) => ReadingTerms.Of(ledger.HoldingsOn(ledger.Today), ledger.Today);
-
-    private static string Count(int entries) => entries == 1 ? "1 entry" : $"{entries} entries";
 
     private static FileStream Open(string path)
     {

@@ -14,8 +14,8 @@ internal sealed class PlanText(SessionPlan plan, View view)
     public void WriteTo(TextWriter output)
     {
         output.WriteProse(
-            $"{plan.Process.VersionName} on {Dates.Text(plan.Day)}: {Count(plan.Sheets, "sheet")}, {plan.Area.ToText(view.Style)} "
-            + $"in {(plan.Batches.Count == 1 ? "1 batch" : $"{plan.Batches.Count} batches")}; "
+            $"{plan.Process.VersionName} on {Dates.Text(plan.Day)}: {Counted.Of(plan.Sheets, "sheet")}, {plan.Area.ToText(view.Style)} "
+            + $"in {Counted.Of(plan.Batches.Count, "batch")}; "
             + (!plan.CanRun ? "not everything is there" : plan.IsSure ? "everything is there" : "what can be judged is there"), view.Width);
         Points("Cautions", plan.Cautions, output);
         output.WriteLine();
@@ -134,6 +134,4 @@ internal sealed class PlanText(SessionPlan plan, View view)
         foreach (var sentence in sentences)
             output.WriteProse(sentence, view.Width, "  ");
     }
-
-    private static string Count(int count, string one) => count == 1 ? $"1 {one}" : $"{count} {one}s";
 }

@@ -66,7 +66,7 @@ internal static class BathText
 
     private static string Age(BathReading reading)
     {
-        var age = $"{reading.AgeDays} {(reading.AgeDays == 1 ? "day" : "days")}, mixed {Dates.Text(reading.Bath.MixedOn)}";
+        var age = $"{Counted.Of(reading.AgeDays, "day")}, mixed {Dates.Text(reading.Bath.MixedOn)}";
         return reading.GoodUntil is { } good ? $"{age}; good until {Dates.Text(good.Date)} (limited by {good.Rule.Name()})" : age;
     }
 }

@@ -75,6 +75,6 @@ internal sealed class ShowPrints : ShowCommand<IReadOnlyList<PrintRecord>>
     }
 
     private static string What(PrintedPaper line) => line.Purpose == PrintPurpose.Strip
-        ? $"{line.Strips} {line.Item} {(line.Strips == 1 ? "strip" : "strips")}"
+        ? $"{line.Strips} {line.Item} {Counted.Noun(line.Strips, "strip")}"
         : $"{line.Sheets} {line.Item} {line.Purpose.Name()}";
 }

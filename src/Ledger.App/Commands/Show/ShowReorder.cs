@@ -65,16 +65,14 @@ internal sealed class ShowReorder(Workbench bench)
     private static string Order(ReorderReading reading) => reading.Suggestion switch
     {
         null => "-",
-        { OpensOn: { } opens } waiting => $"{Packs(waiting.Packs)} in the window from {Dates.Text(opens)}",
-        { IsNow: true } now => $"{Packs(now.Packs)} NOW{reading.LateText}",
-        var later => $"{Packs(later.Packs)} by {Dates.Text(later.OrderBy)}",
+        { OpensOn: { } opens } waiting => $"{Counted.Of(waiting.Packs, "pack")} in the window from {Dates.Text(opens)}",
+        { IsNow: true } now => $"{Counted.Of(now.Packs, "pack")} NOW{reading.LateText}",
+        var later => $"{Counted.Of(later.Packs, "pack")} by {Dates.Text(later.OrderBy)}",
     };
 
     private static string Cover(ReorderReading reading, View view) => reading.CoverText is not { } cover ? ""
         : $" {reading.Usable.ToText(view.Style)} last {cover} at this use"
             + $"{(Prospect.BatchesOf(reading.Item, view.Holdings) is { Length: > 0 } batches ? $", and are enough for {batches}" : "")}.";
-
-    private static string Packs(long packs) => packs == 1 ? "1 pack" : $"{packs} packs";
 
     private static string NoneAsDash(Quantity quantity, View view) => quantity.IsZero ? "-" : quantity.ToText(view.Style);
 

@@ -29,10 +29,10 @@ internal static class BathTestRules
             draft.Take(film, film.Of(test.Sheets), test.Container, Places.Discarded, booksDifference: false);
         Remark(cleared, bath, draft);
         var ratio =
-            cleared.Ratio is { } times && !test.IsFresh ? $", {Scaled.ToText(times, 2)} times the fresh {cleared.FreshSeconds:0.#} s" : "";
-        draft.Show(bath.Code, Last(bath), $"{cleared.Seconds:0.#} s{ratio}");
+            cleared.Ratio is { } times && !test.IsFresh ? $", {Scaled.ToText(times, 2)} times the fresh {Scaled.ToText(cleared.FreshSeconds ?? 0, 1)} s" : "";
+        draft.Show(bath.Code, Last(bath), $"{Scaled.ToText(cleared.Seconds, 1)} s{ratio}");
         draft.Summary =
-            $"{(test.IsFresh ? "fresh clearing time" : "clearing test")} of {film.Code} in {bath.Code}: {cleared.Seconds:0.#} s{ratio}";
+            $"{(test.IsFresh ? "fresh clearing time" : "clearing test")} of {film.Code} in {bath.Code}: {Scaled.ToText(cleared.Seconds, 1)} s{ratio}";
     }
 
     public static void Post(BathObservation seen, Draft draft)
@@ -141,11 +141,11 @@ internal static class BathTestRules
                 $"that is {Scaled.InUnits(bath.Limits.ExhaustedMultipleThousandths, 1000)} times the fresh time or more: "
                 + $"bath {bath.Code} is exhausted");
         draft.Remark(
-            $"fix {cleared.Film} for {cleared.FixingTenths(bath.Limits.FixingMultipleThousandths) / 10m:0.#} s at least, "
+            $"fix {cleared.Film} for {Scaled.ToText(cleared.FixingTenths(bath.Limits.FixingMultipleThousandths) / 10m, 1)} s at least, "
             + $"{Scaled.InUnits(bath.Limits.FixingMultipleThousandths, 1000)} times its clearing time");
     }
 
-    private static string Last(Bath bath) => bath.ClearingTests is [.., var last] ? $"{last.Seconds:0.#} s" : "no test";
+    private static string Last(Bath bath) => bath.ClearingTests is [.., var last] ? $"{Scaled.ToText(last.Seconds, 1)} s" : "no test";
 
     private static string Until(WorkingContainer container, Bath bath, Draft draft) =>
         $"{container.Name()}, "

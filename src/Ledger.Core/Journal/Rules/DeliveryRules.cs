@@ -105,7 +105,7 @@ internal static class DeliveryRules
             Shelve(item.Of(part.Value), isOpen: true, left, item, lot, draft);
 
         OrderRules.Deliver(line, item, quantity, draft);
-        return $"{packs} {(count == 1 ? "pack" : "packs")} of {item.Code}, "
+        return $"{packs} {Measures.Counted.Noun(count, "pack")} of {item.Code}, "
             + $"{quantity.ToText(draft.Style)} {(isPriced ? $"for {lot.Cost.Text(draft.Style)}" : "without a price")}";
     }
 

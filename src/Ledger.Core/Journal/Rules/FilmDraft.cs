@@ -75,13 +75,13 @@ internal sealed class FilmDraft(Draft draft)
         foreach (var name in from.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
             (Register.ExposedBox(name) is null ? named : boxed).AddRange(FindForSession(name));
         Require.That(
-            named.Count <= count, $"{from} names {named.Count} {(named.Count == 1 ? "sheet" : "sheets")}, and the line says {count}");
+            named.Count <= count, $"{from} names {Counted.Of(named.Count, "sheet")}, and the line says {count}");
         Require.That(named.DistinctBy(sheet => sheet.Id).Count() == named.Count, $"{from} names a sheet twice");
         if (named.Concat(boxed).FirstOrDefault(sheet => !IsOf(sheet, film)) is { } other)
             Require.That(false, $"{Whereabouts(other)} holds {other.Item}, not {film.Code}");
         var sheets = named.Concat(boxed.Where(sheet => !named.Contains(sheet))).Take(count).ToList();
         return sheets.Count == count ? sheets : throw new RefusedException(
-            RefusalKind.MoreThanHeld, $"{from} holds {Sheets(sheets.Count)} of {film.Code}, and {count} are wanted");
+            RefusalKind.MoreThanHeld, $"{from} holds {Counted.Of(sheets.Count, "sheet")} of {film.Code}, and {count} are wanted");
     }
 
     /// <summary>Moves a sheet on.</summary>
@@ -129,7 +129,7 @@ internal sealed class FilmDraft(Draft draft)
         .. _boxes.Values.Where(entry => entry.Change != 0).Select(entry =>
         {
             var before = Register.At(entry.Box.Place).Count();
-            return new Effect(entry.Box.Code, Sheets(before), Sheets(before + entry.Change));
+            return new Effect(entry.Box.Code, Counted.Of(before, "sheet"), Counted.Of(before + entry.Change, "sheet"));
         }),
     ];
 
@@ -182,6 +182,4 @@ internal sealed class FilmDraft(Draft draft)
         else if (_boxes.TryGetValue(place, out var begun))
             _boxes[place] = begun with { Change = begun.Change + change };
     }
-
-    private static string Sheets(int count) => count == 1 ? "1 sheet" : $"{count} sheets";
 }

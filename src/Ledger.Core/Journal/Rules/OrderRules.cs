@@ -46,7 +46,7 @@ internal static class OrderRules
         [
             change.IsBackOrdered switch { true => "back-ordered", false => "no longer back-ordered", _ => null },
             change.ExpectedOn is { } day ? $"expected on {Dates.Text(day)}" : null,
-            change.Packs is { } now ? $"{now} {(now == 1 ? "pack" : "packs")} instead of {lines[0].Packs}" : null,
+            change.Packs is { } now ? $"{Counted.Of(now, "pack")} instead of {lines[0].Packs}" : null,
             change.Price is { } cost ? $"a pack costs {cost.Text(draft.Style)} instead of {lines[0].Price.Text(draft.Style)}" : null,
         ];
         draft.Summary = $"order {order.Code}: {string.Join(", ", lines.Select(line => line.Item))} "
@@ -205,7 +205,7 @@ internal static class OrderRules
         return [line];
     }
 
-    private static string Text(OrderLine line) => $"{line.Packs} {(line.Packs == 1 ? "pack" : "packs")} of {line.Item}";
+    private static string Text(OrderLine line) => $"{Counted.Of(line.Packs, "pack")} of {line.Item}";
 
     private static string Outstanding(OrderLine line) => $"{line.Outstanding} of {line.Item}";
 }

@@ -34,7 +34,7 @@ internal static class PrintRules
         foreach (var bath in Baths(fixer, draft))
             BathPass.Through(bath, area, weighted, draft);
         var (sheets, strips) = (session.Lines.Sum(line => line.Sheets), session.Lines.Sum(line => line.Strips));
-        draft.Summary = $"print session {name}: {new Quantity(sheets, Unit.Sheet)}, {strips} {(strips == 1 ? "strip" : "strips")}, "
+        draft.Summary = $"print session {name}: {new Quantity(sheets, Unit.Sheet)}, {Counted.Of(strips, "strip")}, "
             + $"{area.ToText(draft.Style)}{(fixer is null ? "" : $" through {fixer.Code}")}";
     }
 

@@ -137,7 +137,7 @@ internal static class SessionRules
         Require.That(line.Developer is not null, "the other parts of a developer are measured out beside its first part; say that too");
         Require.That(
             line.OtherParts.Count == others.Count,
-            $"{developer.Code} {step.Dilution ?? developer.Dilution} has {others.Count} {(others.Count == 1 ? "part" : "parts")} beside the first, "
+            $"{developer.Code} {step.Dilution ?? developer.Dilution} has {Counted.Of(others.Count, "part")} beside the first, "
             + $"and {line.OtherParts.Count} were said");
         return (first, [.. others.Select((part, i) => part with { Measured = line.OtherParts[i] })]);
     }

@@ -93,7 +93,7 @@ internal static class Slips
         {
             var waiting = draft.Film.Waiting(fresh.Item, fresh.Group.Trim()).ToList();
             if (waiting.Count > 0)
-                yield return $"{waiting.Count} exposed {(waiting.Count == 1 ? "sheet" : "sheets")} of {fresh.Item} {fresh.Group} "
+                yield return $"{waiting.Count} exposed {Counted.Noun(waiting.Count, "sheet")} of {fresh.Item} {fresh.Group} "
                     + $"{(waiting.Count == 1 ? "is" : "are")} waiting ({string.Join(", ", waiting.Take(6).Select(sheet => sheet.SideCode))}"
                     + $"{(waiting.Count > 6 ? ", …" : "")}), and {fresh.Sheets} would be taken out of a box of fresh film instead; name the waiting "
                     + $"ones with \"from {fresh.Item} {fresh.Group}\" or by their sides";

@@ -32,8 +32,8 @@ internal static class UnloadRules
             PutBack([.. lot], unload.To, draft);
         draft.Film.RemindOfLabels();
         draft.Summary = $"unloaded {string.Join(", ", unload.From)}"
-            + (exposed.Count == 0 ? "" : $": {Count(exposed.Count)} exposed")
-            + (fresh.Count == 0 ? "" : $"{(exposed.Count == 0 ? ":" : ",")} {Count(fresh.Count)} back unexposed");
+            + (exposed.Count == 0 ? "" : $": {Counted.Of(exposed.Count, "sheet")} exposed")
+            + (fresh.Count == 0 ? "" : $"{(exposed.Count == 0 ? ":" : ",")} {Counted.Of(fresh.Count, "sheet")} back unexposed");
     }
 
     private static IEnumerable<Sheet> Named(string name, Draft draft) => draft.Film.Find(name) ?? throw new RefusedException(
@@ -97,6 +97,4 @@ internal static class UnloadRules
         draft.Touch(new(place, code, lot, size, size, value, draft.Date));
         draft.Remark($"the box is gone: the sheets are in envelope {code} now");
     }
-
-    private static string Count(int sheets) => sheets == 1 ? "1 sheet" : $"{sheets} sheets";
 }
