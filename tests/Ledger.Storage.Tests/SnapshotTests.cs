@@ -82,7 +82,7 @@ public sealed class SnapshotTests : IDisposable
         var after = Holdings();
         _file.Accept(Some.Session("S02"));
         Assert.NotSame(after, Holdings());
-        Assert.Equal(after.OnHand(after.Item("pan")!).Base - 4, Holdings().OnHand(Holdings().Item("pan")!).Base);
+        Assert.Equal(after.OnHand(after.Item("pan")!).Base - 4, Holdings().OnHand(after.Item("pan")!).Base);
     }
 
     [Fact]

@@ -43,7 +43,7 @@ delivery-form:r
 choices:3 t BTab f
 whole-row:2 z
 snooze:q
-entries:3 j
+entries:3 .
 amend:4 e
 undo:7 u
 copy:2 C-c

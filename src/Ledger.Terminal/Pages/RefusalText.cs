@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Ledger.Core.Journal;
+using Ledger.Core.Journal.Kinds;
 using Ledger.Terminal.Blocks;
 
 namespace Ledger.Terminal.Pages;
@@ -33,11 +34,27 @@ internal static partial class RefusalText
         foreach (var (said, here) in Ways)
             sentence = sentence.Replace(said, here, StringComparison.Ordinal);
         sentence = OfItem().Replace(sentence, $"{KeyTable.Amend.Letter} on the Shelf ($1)");
-        return OfCount().Replace(sentence, $"({KeyTable.Count.Letter} on the Shelf: $1)");
+        sentence = OfStorage().Replace(sentence, $"{KeyTable.Move.Letter} at the boxes of the Shelf: $1");
+        sentence = OfCount().Replace(sentence, $"({KeyTable.Count.Letter} on the Shelf: $1)");
+        sentence = OfKind().Replace(sentence, kind => $"F2 finds {EntryKinds.Named(kind.Groups[1].Value)?.Title ?? kind.Groups[1].Value}");
+        return OfOption().Replace(OfShow().Replace(sentence, "$1 (F2 finds it)"), " its field \"$1\"");
     }
 
     [GeneratedRegex("`record item (\\S+) --[a-z-]+( [A-Z]+)?`")]
     private static partial Regex OfItem();
+
+    [GeneratedRegex("`record storage (\\S+) --to \\S+`")]
+    private static partial Regex OfStorage();
+
+    /// <summary>Whatever else can be recorded has its form in the list of actions.</summary>
+    [GeneratedRegex("`record ([a-z-]+)[^`]*`?")]
+    private static partial Regex OfKind();
+
+    [GeneratedRegex("`show ([a-z-]+)[^`]*`?")]
+    private static partial Regex OfShow();
+
+    [GeneratedRegex(" (?:with )?--([a-z-]+)")]
+    private static partial Regex OfOption();
 
     [GeneratedRegex("`record count (\\S+ \\S+) --reason \\.\\.\\.`")]
     private static partial Regex OfCount();

@@ -28,7 +28,7 @@ internal static class Some
         ledger.Did(new Delivery
         {
             Key = Key(), Date = Begin, Currency = "EUR",
-            Lines = [new() { Item = "fen80", Packs = 2, Price = Money.Of(178), Storage = "fridge" }],
+            Lines = [new() { Item = "fen80", Packs = 2, Price = Money.Of(178), Storage = "shelf" }],
         });
         ledger.Did(new Delivery { Key = Key(), Date = Begin, Lines = [new() { Item = "syrup", Packs = 0.089m, Price = Money.Of(42) }] });
         ledger.Did(new Delivery { Key = Key(), Date = Begin, Lines = [new() { Item = "tarnfix", Packs = 1, Price = Money.Of(15.90m) }] });
@@ -91,11 +91,7 @@ internal static class Some
     public static string Key() => $"k{Interlocked.Increment(ref _keys)}";
 
     /// <summary>Posts what must be accepted.</summary>
-    public static void Did(this FakeLedger ledger, Entry entry)
-    {
-        var outcome = ledger.Post(entry);
-        Assert.True(outcome is Posted, outcome is NotPosted refused ? refused.Refusal.Sentence : "");
-    }
+    public static void Did(this FakeLedger ledger, Entry entry) => Assert.IsType<Posted>(ledger.Post(entry));
 
     /// <summary>Throws a sealed pack's worth of film away, so that the journal has one more entry.</summary>
     public static Discard ADiscard(string what, Quantity quantity) =>

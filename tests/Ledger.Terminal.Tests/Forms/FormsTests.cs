@@ -158,7 +158,7 @@ public sealed class FormsTests
 
         Assert.Contains("fen80", screen.Text);
         Assert.Contains("178.00", screen.Text);
-        Assert.Contains("fridge", screen.Text);
+        Assert.Contains("shelf", screen.Text);
         Assert.Contains("fen80/3", screen.Text);
         screen.Press(Key.F8);
         Assert.Contains("Entry 11: ", screen.Text);

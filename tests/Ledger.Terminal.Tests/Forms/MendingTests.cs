@@ -74,7 +74,7 @@ public sealed class MendingTests : IDisposable
         Assert.Matches($"^ +{number} 20", screen.Lines[4]);
         Assert.StartsWith($" Amend entry {number}", screen.Type("e").Title);
         screen.Press(Key.Esc, Key.Esc);
-        Assert.StartsWith(" Take back entry", screen.Title);
+        Assert.StartsWith(" Undo entry", screen.Title);
     }
 
     [Fact]
