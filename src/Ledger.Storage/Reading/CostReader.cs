@@ -1,6 +1,7 @@
 using Dapper;
 using Ledger.Core.Costing;
 using Ledger.Core.Measures;
+using Ledger.Storage.Files;
 using NodaTime;
 
 namespace Ledger.Storage.Reading;
@@ -66,14 +67,14 @@ internal sealed class CostReader(Snapshot snapshot)
     private List<OutsideRow> Outside((string From, string To) period) =>
     [
         .. snapshot.Connection.Query<OutsideRow>(
-            """
-            SELECT e.date AS Date, i.code AS Item, i.kind AS Kind, iif(m.to_place IN (1, 5, 6), m.to_place, m.from_place) AS Place,
-                sum(iif(m.to_place IN (1, 5, 6), m.quantity, -m.quantity)) AS Quantity,
-                sum(iif(m.to_place IN (1, 5, 6), m.value, -m.value)) AS Value,
-                sum(iif(l.is_priced = 1, 0, iif(m.to_place IN (1, 5, 6), m.quantity, -m.quantity))) AS Unpriced
+            $"""
+            SELECT e.date AS Date, i.code AS Item, i.kind AS Kind, iif(m.to_place IN ({InSql.OutsideUse}), m.to_place, m.from_place) AS Place,
+                sum(iif(m.to_place IN ({InSql.OutsideUse}), m.quantity, -m.quantity)) AS Quantity,
+                sum(iif(m.to_place IN ({InSql.OutsideUse}), m.value, -m.value)) AS Value,
+                sum(iif(l.is_priced = 1, 0, iif(m.to_place IN ({InSql.OutsideUse}), m.quantity, -m.quantity))) AS Unpriced
             FROM entry e CROSS JOIN movement m ON m.entry_id = e.id CROSS JOIN lot l ON l.id = m.lot_id
                 CROSS JOIN item i ON i.id = l.item_id
-            WHERE e.date BETWEEN @From AND @To AND (m.to_place IN (1, 5, 6) OR m.from_place IN (1, 5, 6))
+            WHERE e.date BETWEEN @From AND @To AND (m.to_place IN ({InSql.OutsideUse}) OR m.from_place IN ({InSql.OutsideUse}))
             GROUP BY 1, i.id, 4 ORDER BY 1, 2
             """,
             new { period.From, period.To }),
@@ -144,12 +145,12 @@ internal sealed class CostReader(Snapshot snapshot)
         return
         [
             .. snapshot.Connection.Query<SessionRow>(
-                """
+                $"""
                 SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, s.process AS Process,
                     (SELECT p.code FROM place p WHERE p.id = s.bath_id) AS Bath,
                     coalesce(
                         (SELECT i.code FROM movement m JOIN lot l ON l.id = m.lot_id JOIN item i ON i.id = l.item_id
-                            WHERE m.entry_id = s.entry_id AND m.to_place = 4 AND i.role = 'developer' ORDER BY m.id LIMIT 1),
+                            WHERE m.entry_id = s.entry_id AND m.to_place = {InSql.UsedUp} AND i.role = 'developer' ORDER BY m.id LIMIT 1),
                         (SELECT i.code || ' in ' || p.code FROM bath_work w JOIN bath b ON b.place_id = w.place_id JOIN item i ON i.id = b.item_id
                             JOIN place p ON p.id = w.place_id WHERE w.entry_id = s.entry_id AND b.role = 'developer' LIMIT 1)) AS Developing
                 FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.ord
@@ -182,9 +183,9 @@ internal sealed class CostReader(Snapshot snapshot)
     private IReadOnlyList<PrintUse> Prints((string From, string To) period, ILookup<long, BathPart> work) =>
     [
         .. snapshot.Connection.Query<PrintRow>(
-            """
+            $"""
             SELECT e.id AS Number, p.code AS Session, e.date AS Date,
-                (SELECT coalesce(sum(m.value), 0) FROM movement m WHERE m.entry_id = e.id AND m.to_place IN (4, 8)) AS Value
+                (SELECT coalesce(sum(m.value), 0) FROM movement m WHERE m.entry_id = e.id AND m.to_place IN ({InSql.UsedUp}, {InSql.Prints})) AS Value
             FROM standing_entry e CROSS JOIN print_session p ON p.entry_id = e.id
             WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.ord
             """,
@@ -193,10 +194,10 @@ internal sealed class CostReader(Snapshot snapshot)
     ];
 
     private ILookup<long, UsedRow> Used((string From, string To) period) => snapshot.Connection.Query<UsedRow>(
-        """
+        $"""
         SELECT e.id AS Number, sum(m.value) AS Value,
             CASE WHEN i.kind <> 'chemical' THEN 'supplies' WHEN i.role = 'developer' THEN 'developer' ELSE 'chemistry' END AS Purpose
-        FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id CROSS JOIN movement m ON m.entry_id = e.id AND m.to_place = 4
+        FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id CROSS JOIN movement m ON m.entry_id = e.id AND m.to_place = {InSql.UsedUp}
         CROSS JOIN lot l ON l.id = m.lot_id CROSS JOIN item i ON i.id = l.item_id
         WHERE e.date BETWEEN @From AND @To GROUP BY e.id, Purpose
         """,

@@ -2,6 +2,7 @@ using Dapper;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
+using Ledger.Storage.Files;
 using NodaTime;
 
 namespace Ledger.Storage.Reading;
@@ -36,11 +37,11 @@ internal sealed class PlaceReader(Snapshot snapshot)
     private List<JugRow> InJugs(string item, LocalDate asOf) =>
     [
         .. snapshot.Connection.Query<JugRow>(
-            """
+            $"""
             SELECT j.code AS Jug, p.kind AS Kind, i.unit AS Unit, sum(m.quantity) AS Quantity, sum(m.value) AS Value,
                 EXISTS (SELECT 1 FROM jug_handover h CROSS JOIN standing_entry he ON he.id = h.entry_id
                     WHERE h.place_id = f.place_id AND he.date <= @asOf) AS IsHandedOver
-            FROM item i CROSS JOIN lot l ON l.item_id = i.id CROSS JOIN movement m ON m.lot_id = l.id AND m.to_place IN (4, 6)
+            FROM item i CROSS JOIN lot l ON l.item_id = i.id CROSS JOIN movement m ON m.lot_id = l.id AND m.to_place IN ({InSql.UsedUp}, {InSql.Discarded})
                 CROSS JOIN jug_fill f ON f.entry_id = m.entry_id CROSS JOIN standing_entry e ON e.id = m.entry_id
                 CROSS JOIN place j ON j.id = f.place_id CROSS JOIN place p ON p.id = m.to_place
             WHERE i.code = @item AND e.date <= @asOf GROUP BY f.place_id, m.to_place ORDER BY f.place_id

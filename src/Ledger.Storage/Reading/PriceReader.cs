@@ -1,6 +1,7 @@
 using Dapper;
 using Ledger.Core.Costing;
 using Ledger.Core.Measures;
+using Ledger.Storage.Files;
 using NodaTime;
 
 namespace Ledger.Storage.Reading;
@@ -12,12 +13,12 @@ internal sealed class PriceReader(Snapshot snapshot)
     public IReadOnlyList<LotPrice> Prices(string? item, LocalDate asOf) =>
     [
         .. snapshot.Connection.Query<PriceRow>(
-            """
+            $"""
             SELECT i.code AS Item, e.date AS Date, l.id AS Lot, l.quantity AS Quantity, i.unit AS Unit, l.cost AS Cost,
                 l.currency AS Currency, l.is_priced AS IsPriced
             FROM item i CROSS JOIN lot l ON l.item_id = i.id CROSS JOIN standing_entry e ON e.id = l.entry_id
             WHERE (@item IS NULL OR i.code = @item) AND e.date <= @asOf
-                AND EXISTS (SELECT 1 FROM movement m WHERE m.lot_id = l.id AND m.entry_id = l.entry_id AND m.from_place = 1)
+                AND EXISTS (SELECT 1 FROM movement m WHERE m.lot_id = l.id AND m.entry_id = l.entry_id AND m.from_place = {InSql.Supplier})
             ORDER BY e.date, l.id
             """,
             new { item, asOf = Dates.Text(asOf) })
@@ -26,12 +27,12 @@ internal sealed class PriceReader(Snapshot snapshot)
 
     /// <summary>The last delivery that cost something.</summary>
     public LotPrice? LastPrice(string item, LocalDate by) => snapshot.Connection.Query<PriceRow>(
-        """
+        $"""
         SELECT i.code AS Item, e.date AS Date, l.id AS Lot, l.quantity AS Quantity, i.unit AS Unit, l.cost AS Cost, l.currency AS Currency,
             l.is_priced AS IsPriced
         FROM item i CROSS JOIN lot l ON l.item_id = i.id CROSS JOIN standing_entry e ON e.id = l.entry_id
         WHERE i.code = @item AND e.date <= @by AND l.cost > 0 AND l.is_priced = 1
-            AND EXISTS (SELECT 1 FROM movement m WHERE m.lot_id = l.id AND m.entry_id = l.entry_id AND m.from_place = 1)
+            AND EXISTS (SELECT 1 FROM movement m WHERE m.lot_id = l.id AND m.entry_id = l.entry_id AND m.from_place = {InSql.Supplier})
         ORDER BY l.id DESC LIMIT 1
         """,
         new { item, by = Dates.Text(by) }).Select(ToPrice).FirstOrDefault();

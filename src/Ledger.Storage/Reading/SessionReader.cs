@@ -1,6 +1,7 @@
 using Dapper;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
+using Ledger.Storage.Files;
 using NodaTime;
 
 namespace Ledger.Storage.Reading;
@@ -48,14 +49,14 @@ internal sealed class SessionReader(Snapshot snapshot)
     }
 
     private ILookup<long, SessionSheets> Lines(IEnumerable<long> sessions) => snapshot.Connection.Query<SheetsRow>(
-        """
+        $"""
         SELECT s.entry_id AS Number, i.code AS Item, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost, s."group" AS "Group",
             s.fate AS Fate, s.note AS Note,
             s.number AS Position
         FROM json_each(@sessions) j JOIN session_sheets s ON s.entry_id = j.value JOIN lot l ON l.id = s.lot_id
             JOIN item i ON i.id = l.item_id
         UNION ALL
-        SELECT d.entry_id, i.code, d.sheets, d.area, 0, d."group", 'dummy', d.note, 1000000 + d.line
+        SELECT d.entry_id, i.code, d.sheets, d.area, 0, d."group", {InSql.Dummy}, d.note, 1000000 + d.line
         FROM json_each(@sessions) j JOIN dummy d ON d.entry_id = j.value JOIN item i ON i.id = d.item_id
         ORDER BY Number, Position
         """,

@@ -1,4 +1,5 @@
 using Ledger.Core.Tracing;
+using Ledger.Storage.Files;
 using Microsoft.Data.Sqlite;
 using NodaTime;
 
@@ -75,15 +76,15 @@ internal sealed record TraceLinkRows(TraceKind From, TraceKind To, string FromId
         new(TraceKind.Container, TraceKind.Delivery, "m.from_place", "l.id",
             "movement m JOIN lot l ON l.entry_id = m.entry_id JOIN lot_origin o ON o.lot_id = l.id "
             + "AND o.mixed_from IS NOT NULL", "m.entry_id",
-            "m.to_place = 7 AND m.from_place >= 100"),
+            $"m.to_place = {InSql.Mixing} AND m.from_place >= 100"),
         new(TraceKind.Container, TraceKind.Session, "m.from_place", "s.entry_id",
             "movement m JOIN session s ON s.entry_id = m.entry_id JOIN container f ON f.place_id = m.from_place",
                 "m.entry_id",
-            "m.to_place = 4 AND m.from_place >= 100"),
+            $"m.to_place = {InSql.UsedUp} AND m.from_place >= 100"),
         new(TraceKind.Container, TraceKind.PrintSession, "m.from_place", "s.entry_id",
             "movement m JOIN print_session s ON s.entry_id = m.entry_id JOIN container f ON f.place_id = m.from_place",
                 "m.entry_id",
-            "m.to_place IN (4, 8) AND m.from_place >= 100"),
+            $"m.to_place IN ({InSql.UsedUp}, {InSql.Prints}) AND m.from_place >= 100"),
         new(TraceKind.Container, TraceKind.Sheet, "s.box_id", "s.id", "sheet s", "s.entry_id"),
         new(TraceKind.Side, TraceKind.Sheet, "s.side_id", "s.id", "sheet s", "s.entry_id", "s.side_id IS NOT NULL"),
         new(TraceKind.Exposure, TraceKind.Sheet, "x.entry_id", "x.sheet_id", "exposure x", "x.entry_id",

@@ -1,6 +1,7 @@
 using Dapper;
 using Ledger.Core.Costing;
 using Ledger.Core.Measures;
+using Ledger.Storage.Files;
 
 namespace Ledger.Storage.Reading;
 
@@ -21,7 +22,7 @@ internal sealed class UnpricedReader(Snapshot snapshot)
     public HashSet<long> Sessions =>
     [
         .. snapshot.Connection.Query<long>(
-            "SELECT DISTINCT m.entry_id FROM lot l CROSS JOIN movement m ON m.lot_id = l.id WHERE l.is_priced = 0 AND m.to_place = 4"),
+            $"SELECT DISTINCT m.entry_id FROM lot l CROSS JOIN movement m ON m.lot_id = l.id WHERE l.is_priced = 0 AND m.to_place = {InSql.UsedUp}"),
     ];
 
     /// <summary>

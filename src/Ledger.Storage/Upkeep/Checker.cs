@@ -249,20 +249,21 @@ internal sealed class Checker(Snapshot snapshot)
         """);
 
     private IEnumerable<string> SessionSheets() => snapshot.Connection.Query<SessionProblem>(
-        """
+        $"""
         SELECT s.code AS Session
         FROM session s
         WHERE (SELECT coalesce(sum(sheets), 0) FROM session_sheets t WHERE t.entry_id = s.entry_id)
-            <> (SELECT coalesce(sum(quantity), 0) FROM movement m WHERE m.entry_id = s.entry_id AND m.to_place IN (2, 3))
+            <> (SELECT coalesce(sum(quantity), 0) FROM movement m WHERE m.entry_id = s.entry_id AND m.to_place IN ({InSql.FiledNegatives}, {InSql.Rejects}))
         OR (SELECT coalesce(sum(cost), 0) FROM session_sheets t WHERE t.entry_id = s.entry_id)
-            <> (SELECT coalesce(sum(value), 0) FROM movement m WHERE m.entry_id = s.entry_id AND m.to_place IN (2, 3))
+            <> (SELECT coalesce(sum(value), 0) FROM movement m WHERE m.entry_id = s.entry_id AND m.to_place IN ({InSql.FiledNegatives}, {InSql.Rejects}))
         """)
         .Select(row => $"session {row.Session} does not list the sheets that it moved");
 
     /// <summary>The places of each film, the lost and thrown away sheets among them, add up to what was received.</summary>
     private IEnumerable<string> FilmPlaces() => snapshot.Connection.Query<FilmProblem>(
-        """
-        SELECT i.code AS Item, sum(iif(b.place_id = 1, -b.quantity, 0)) AS Received, sum(iif(b.place_id = 1, 0, b.quantity)) AS Found
+        $"""
+        SELECT i.code AS Item, sum(iif(b.place_id = {InSql.Supplier}, -b.quantity, 0)) AS Received,
+            sum(iif(b.place_id = {InSql.Supplier}, 0, b.quantity)) AS Found
         FROM item i JOIN lot l ON l.item_id = i.id JOIN balance b ON b.lot_id = l.id
         WHERE i.kind = 'film' GROUP BY i.id HAVING sum(b.quantity) <> 0
         """)

@@ -18,12 +18,12 @@ internal sealed class UseByDay(SqliteConnection connection)
         FROM (
             SELECT l.item_id, e.date, s.sheets AS quantity
             FROM {entries} w CROSS JOIN standing_entry e ON e.id = w.id CROSS JOIN session_sheets s ON s.entry_id = e.id CROSS JOIN lot l ON l.id = s.lot_id
-            WHERE s.fate IN ('negative', 'keeper', 'reject')
+            WHERE s.fate IN ({InSql.OfPictures})
             UNION ALL
             SELECT f.item_id, e.date, m.quantity
             FROM {entries} w CROSS JOIN standing_entry e ON e.id = w.id CROSS JOIN movement m ON m.entry_id = e.id
             CROSS JOIN container f ON f.place_id = m.from_place
-            WHERE m.to_place IN (4, 7, 8) OR EXISTS (SELECT 1 FROM bath b WHERE b.place_id = m.to_place))
+            WHERE m.to_place IN ({InSql.UsedUp}, {InSql.Mixing}, {InSql.Prints}) OR EXISTS (SELECT 1 FROM bath b WHERE b.place_id = m.to_place))
         GROUP BY item_id, date HAVING sum(quantity) > 0
         """;
 
