@@ -30,6 +30,9 @@ internal sealed class AllSheetsModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new("/mill", "Slash and mill find the pictures at the mill.", "birches");
+
+    /// <inheritdoc/>
     public override string Empty => "No sheet has left its box yet.";
 
     /// <inheritdoc/>

@@ -36,6 +36,9 @@ internal sealed class FaultsModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new("g", "G divides the rejects by holder side.", "Faults by side");
+
+    /// <inheritdoc/>
     public override string Empty => _faults.Sheets == 0 ? "No sheet was developed." : "There is no reject.";
 
     /// <inheritdoc/>

@@ -41,6 +41,9 @@ internal sealed class TraceModel(ILedger ledger, string what) : TableModel(ledge
     ];
 
     /// <inheritdoc/>
+    public override WorkedExample Example { get; } = new("v", "V shows what is at risk, worst first.", "At risk");
+
+    /// <inheritdoc/>
     public override string Empty => $"There is nothing called {what} that anything came through.";
 
     /// <inheritdoc/>
