@@ -89,7 +89,7 @@ internal static class KeyTable
 
     /// <summary>Traces it: the journey of it, and what else shares that.</summary>
     public static Verb Trace =>
-        new('J', "Trace", "journey, what it came through, what shares it, back, forward, fault, at risk");
+        new('.', "Trace", "journey, what it came through, what shares it, back, forward, fault, at risk");
 
     /// <summary>Lets a notice be quiet.</summary>
     public static Verb Snooze => new('Q', "Snooze", "quiet, later, remind, postpone");

@@ -18,19 +18,19 @@ internal sealed class AllSheetsModel(ILedger ledger) : TableModel(ledger)
     public override string Name => "Find a sheet";
 
     /// <summary>How many sheets there are.</summary>
-    public override string Headline => _cards.Count == 0 ? "" : Counted.Of(ShownCount, "sheet");
+    public override string Headline => _cards.Count == 0 ? "" : ScreenText.Count(ShownCount, "sheet");
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "Every sheet, the last first: press / and type words of its number, subject, film, group, date, holder side, "
         + "bath, fate or emulsion number.",
-        "Enter or J traces the selected one; W puts what is found on paper as a list. `show sheets --csv` writes it "
+        "Enter or . (full stop) traces the selected one; W puts what is found on paper as a list. `show sheets --csv` writes it "
         + "for a spreadsheet.",
     ];
 
     /// <inheritdoc/>
-    public override WorkedExample Example { get; } = new("k", "K on the first sheet opens the form that names its negative a keeper.", "eeper");
+    public override WorkedExample Example { get; } = new("/mill", "Slash and mill find the pictures at the mill.", "birches");
 
     /// <inheritdoc/>
     public override string Empty => "No sheet has left its box yet.";

@@ -36,7 +36,7 @@ internal sealed class FaultsModel(ILedger ledger) : TableModel(ledger)
     ];
 
     /// <inheritdoc/>
-    public override WorkedExample Example { get; } = new("g", "G divides the rejects by holder side instead of by cause.", "Faults by");
+    public override WorkedExample Example { get; } = new("g", "G divides the rejects by holder side.", "Faults by side");
 
     /// <inheritdoc/>
     public override string Empty => _faults.Sheets == 0 ? "No sheet was developed." : "There is no reject.";
@@ -99,7 +99,7 @@ internal sealed class FaultsModel(ILedger ledger) : TableModel(ledger)
         return
         [
             Block.Facts(fault.Name, [
-                ("Rejects", $"{fault.Rejects} of {Counted.Of(fault.Sheets, "sheet")}, {Share(fault)}"),
+                ("Rejects", $"{fault.Rejects} of {ScreenText.Count(fault.Sheets, "sheet")}, {Share(fault)}"),
                     ("Causes", fault.CausesText),
                 ("Verdict", fault.Verdict(_rows.Count)),
             ]),

@@ -26,7 +26,7 @@ internal sealed class TraceModel(ILedger ledger, string what) : TableModel(ledge
 
     /// <inheritdoc/>
     public override string Headline => _rows.Count == 0 ? "" : _isRisk
-        ? $"{Counted.Of(_rows.Count(row => row.Sheet is not null), "sheet")}, worst first"
+        ? $"{ScreenText.Count(_rows.Count(row => row.Sheet is not null), "sheet")}, worst first"
         : $"{_rows.Count(row => row.Way == TraceRow.Back)} back, {_rows.Count(row => row.Way != TraceRow.Back)} forward";
 
     /// <inheritdoc/>
@@ -41,7 +41,7 @@ internal sealed class TraceModel(ILedger ledger, string what) : TableModel(ledge
     ];
 
     /// <inheritdoc/>
-    public override WorkedExample Example { get; } = new("v", "V shows what is at risk, the worst first.", "At risk");
+    public override WorkedExample Example { get; } = new("v", "V shows what is at risk, worst first.", "At risk");
 
     /// <inheritdoc/>
     public override string Empty => $"There is nothing called {what} that anything came through.";

@@ -43,7 +43,7 @@ internal static class Some
         });
         ledger.Did(new SessionLog
         {
-            Key = Key(), Date = new(2026, 3, 8), Session = "S22", Process = "tray",
+            Key = Key(), Date = new(2026, 3, 8), Session = "S22", Process = "tray", Anyway = true,
             Lines = [new() { Item = "fen80", Sheets = 4, Group = "N" }],
         });
         return ledger;
@@ -91,7 +91,11 @@ internal static class Some
     public static string Key() => $"k{Interlocked.Increment(ref _keys)}";
 
     /// <summary>Posts what must be accepted.</summary>
-    public static void Did(this FakeLedger ledger, Entry entry) => Assert.IsType<Posted>(ledger.Post(entry));
+    public static void Did(this FakeLedger ledger, Entry entry)
+    {
+        var outcome = ledger.Post(entry);
+        Assert.True(outcome is Posted, (outcome as NotPosted)?.Refusal.Sentence);
+    }
 
     /// <summary>Throws a sealed pack's worth of film away, so that the journal has one more entry.</summary>
     public static Discard ADiscard(string what, Quantity quantity) =>

@@ -18,7 +18,8 @@ public sealed class ScreenHelpTests : IDisposable
     private static readonly string[] _ways =
     [
         "1", "2", "3", "4", "5", "6", "7", "8", "9", "planned sessions:p", "exposed sheets", "processes", "waste jugs", "print sessions", "forgotten",
-        "formats", "settings", "find a sheet", "faults", "2:\n", "5:g", "processes:\n", "4:\n", "7:\n", "3:w",
+        "formats", "settings", "2:\n", "5:g", "processes:\n", "4:\n", "7:\n", "3:w",
+        "find a sheet", "faults", "3:.",
     ];
 
     private static readonly ZonedClock _clock = new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc();
