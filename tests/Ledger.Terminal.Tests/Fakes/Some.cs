@@ -43,7 +43,7 @@ internal static class Some
         });
         ledger.Did(new SessionLog
         {
-            Key = Key(), Date = new(2026, 3, 8), Session = "S22", Process = "tray",
+            Key = Key(), Date = new(2026, 3, 8), Session = "S22", Process = "tray", Anyway = true,
             Lines = [new() { Item = "fen80", Sheets = 4, Group = "N" }],
         });
         return ledger;
