@@ -1,4 +1,3 @@
-using Ledger.Core.Measures;
 
 namespace Ledger.Storage;
 
