@@ -18,7 +18,7 @@ internal sealed class AllSheetsModel(ILedger ledger) : TableModel(ledger)
     public override string Name => "Find a sheet";
 
     /// <summary>How many sheets there are.</summary>
-    public override string Headline => _cards.Count == 0 ? "" : ScreenText.Count(ShownCount, "sheet");
+    public override string Headline => _cards.Count == 0 ? "" : Counted.Of(ShownCount, "sheet");
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>

@@ -99,7 +99,7 @@ internal sealed class FaultsModel(ILedger ledger) : TableModel(ledger)
         return
         [
             Block.Facts(fault.Name, [
-                ("Rejects", $"{fault.Rejects} of {ScreenText.Count(fault.Sheets, "sheet")}, {Share(fault)}"),
+                ("Rejects", $"{fault.Rejects} of {Counted.Of(fault.Sheets, "sheet")}, {Share(fault)}"),
                     ("Causes", fault.CausesText),
                 ("Verdict", fault.Verdict(_rows.Count)),
             ]),

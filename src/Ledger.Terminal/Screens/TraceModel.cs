@@ -26,7 +26,7 @@ internal sealed class TraceModel(ILedger ledger, string what) : TableModel(ledge
 
     /// <inheritdoc/>
     public override string Headline => _rows.Count == 0 ? "" : _isRisk
-        ? $"{ScreenText.Count(_rows.Count(row => row.Sheet is not null), "sheet")}, worst first"
+        ? $"{Counted.Of(_rows.Count(row => row.Sheet is not null), "sheet")}, worst first"
         : $"{_rows.Count(row => row.Way == TraceRow.Back)} back, {_rows.Count(row => row.Way != TraceRow.Back)} forward";
 
     /// <inheritdoc/>
