@@ -21,7 +21,7 @@ public sealed record UnpricedStock(long Entry, string Item, ItemKind Kind, Quant
     {
         var parts = new[] { Used.IsZero ? "" : $"{Used.ToText(style)} used", OnHand.IsZero ? "" : $"{OnHand.ToText(style)} on hand" };
         return $"{Item}, without a price: {string.Join(", ", parts.Where(part => part.Length > 0))}. What it cost is unknown; "
-            + $"`record amendment {Scaled.ToText(Entry, 0)} price=AMOUNT --reason \"found out later\"` says it, price=0 that it was a gift.";
+            + $"amend the price of entry {Scaled.ToText(Entry, 0)} when you know it; 0 says that it was a gift.";
     }
 
     /// <summary>An amount with a sign when something unknown belongs into it: "12.30", "12.30+?", "?".</summary>

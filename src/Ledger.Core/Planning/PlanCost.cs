@@ -18,7 +18,7 @@ namespace Ledger.Core.Planning;
 public sealed record PlanCost(Money Film, Money Developer, Money OtherChemistry, Money Baths, Money Supplies, int Sheets, bool IsComplete)
 {
     /// <summary>What of it is short, at what the last delivery cost.</summary>
-    public Money Short { get; init; }
+    public Money ShortCost { get; init; }
 
     /// <summary>The items that are short and are counted at the price of the day of their last delivery.</summary>
     public IReadOnlyList<(string Item, LocalDate Bought)> AtLastPrice { get; init; } = [];
@@ -37,7 +37,7 @@ public sealed record PlanCost(Money Film, Money Developer, Money OtherChemistry,
     {
         var sentences = new List<string>();
         if (AtLastPrice.Count > 0)
-            sentences.Add($"What is short, {Short.Text(style)} of it, is counted at the last price: "
+            sentences.Add($"What is short, {ShortCost.Text(style)} of it, is counted at the last price: "
                 + string.Join(", ", AtLastPrice.Select(one => $"{one.Item} of {Dates.Text(one.Bought)}")));
         if (Unpriced.Count > 0)
             sentences.Add($"It costs more than that: there is no price for {string.Join(", ", Unpriced)}");
@@ -75,7 +75,7 @@ public sealed record PlanCost(Money Film, Money Developer, Money OtherChemistry,
             draft.SheetCount,
             unpriced.Count == 0)
         {
-            Short = new(missing.Values.Sum(cost => cost.Millionths)),
+            ShortCost = new(missing.Values.Sum(cost => cost.Millionths)),
             AtLastPrice = [.. shortUses.Where(one => one.Last is not null).Select(one => (one.Use.Item.Code, one.Last!.Date))],
             Unpriced = [.. unpriced.Distinct(StringComparer.OrdinalIgnoreCase)],
         };

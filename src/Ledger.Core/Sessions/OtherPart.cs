@@ -27,7 +27,7 @@ public sealed record OtherPart(string Name, string? Item, Volume Exact, Volume M
     /// <summary>What is to be said of the parts that no item stands for; null when every part has one.</summary>
     public static string? Unknown(Item item, Dilution? dilution) => dilution is null || dilution.OtherPartCount <= item.OtherParts.Count ? null
         : $"part {string.Join(" and ", Enumerable.Range(item.OtherParts.Count + 1, dilution.OtherPartCount - item.OtherParts.Count).Select(Letter))} "
-            + $"of {item.Code} {dilution} is neither taken from stock nor costed: say its item with `record item {item.Code} --other-parts CODE`";
+            + $"of {item.Code} {dilution} is neither taken from stock nor costed: name its item in the settings of {item.Code}";
 
     private static char Letter(int part) => (char)('A' + part);
 }

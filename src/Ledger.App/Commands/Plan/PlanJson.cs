@@ -147,7 +147,7 @@ internal sealed class PlanJson(View view)
         json.WriteMoney("supplies", cost.Supplies, view.Currency);
         json.WriteMoney("total", cost.Total, view.Currency);
         json.WriteMoney("perSheet", cost.PerSheet, view.Currency);
-        json.WriteMoney("short", cost.Short, view.Currency);
+        json.WriteMoney("short", cost.ShortCost, view.Currency);
         json.WriteStartArray("atLastPrice");
         foreach (var (item, _) in cost.AtLastPrice)
             json.WriteStringValue(item);

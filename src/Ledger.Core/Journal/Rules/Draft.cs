@@ -235,7 +235,7 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
         var hours = Holdings.Settings.ThawHours(item, container.Storage, "");
         if (Keeping.ColdPlaces.Of(container.Storage) == Keeping.Coldness.Freezer)
             Doubt($"{container.Code} is kept in the {container.Storage}: film that is opened cold sweats and is lost, so it warms up closed for "
-                + $"{hours} hours first; if it has been taken out, record where it is kept now (`record storage {container.Code} --to shelf`)");
+                + $"{hours} hours first; if it has been taken out, record where it is kept now");
         else if (container.OpensFrom is { } warm && Date < warm)
             Doubt($"{container.Code} came out of the cold and should stay closed until {Dates.Text(warm)}, or it sweats");
     }

@@ -92,7 +92,7 @@ public sealed class TwoPartTests
         var ledger = Stocked(PartA with { OtherParts = [] });
         var plan = Plan(ledger, 4);
         Assert.False(plan.IsSure);
-        const string Unknown = "part B of tan-a 1+2+100 is neither taken from stock nor costed: say its item with `record item tan-a --other-parts CODE`";
+        const string Unknown = "part B of tan-a 1+2+100 is neither taken from stock nor costed: name its item in the settings of tan-a";
         Assert.Contains(Unknown, plan.Advice);
         Assert.Contains(Unknown, ledger.Post("session line=fen80:4").Remarks);
     }
