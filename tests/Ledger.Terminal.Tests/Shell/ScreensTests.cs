@@ -144,7 +144,7 @@ public sealed class ScreensTests
     [InlineData('6')]
     public void F1_says_what_the_screen_is_for_and_warns_of_panchromatic_film(char digit)
     {
-        using var screen = new Screen(Some.Ledger(), 100, 150);
+        using var screen = new Screen(Some.Ledger(), 100, 160);
         screen.Type(digit.ToString());
         var purpose = screen.Shell.Page.Purpose[0];
         var keys = screen.Shell.Page.Actions;
