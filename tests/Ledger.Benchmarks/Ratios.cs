@@ -63,8 +63,8 @@ internal static class Ratios
         var (last, shown) = ($"#{large.HoldingsOn(large.Today).Film.LastSheet}", $"#{demo.HoldingsOn(demo.Today).Film.LastSheet}");
         yield return Ratio(
             "`trace` of a sheet, 1,000,000 movements : `show sheet`, demo year",
-            () => new TraceReading(last, large.Named(last, large.Today), large, bath => large.Bath(bath, large.Today), large.Today),
-            () => demo.Story(shown, demo.Today), 30, "3");
+            () => (object)new TraceReading(last, large.Named(last, large.Today), large, bath => large.Bath(bath, large.Today), large.Today),
+            () => (object?)demo.Story(shown, demo.Today)!, 30, "3");
         File.Delete(large.Path);
         File.Delete(demo.Path);
     }

@@ -19,8 +19,8 @@ public sealed class InSqlTests
             {
                 InSql.Supplier, InSql.FiledNegatives, InSql.Rejects, InSql.UsedUp, InSql.LostOrGained, InSql.Discarded, InSql.Mixing, InSql.Prints,
             }.Select(number => new PlaceId(long.Parse(number, System.Globalization.CultureInfo.InvariantCulture))));
-        Assert.Equal($"'{Fate.Dummy.Name()}'", InSql.Dummy);
-        Assert.Equal(string.Join(", ", new[] { Fate.Negative, Fate.Keeper, Fate.Reject }.Select(fate => $"'{fate.Name()}'")), InSql.OfPictures);
+        Assert.Equal(InSql.Dummy, $"'{Fate.Dummy.Name()}'");
+        Assert.Equal(InSql.OfPictures, string.Join(", ", new[] { Fate.Negative, Fate.Keeper, Fate.Reject }.Select(fate => $"'{fate.Name()}'")));
     }
 
     /// <summary>No statement outside of the migrations names a single place by its number, or a fate, by itself.</summary>

@@ -1,5 +1,4 @@
 using Dapper;
-using Ledger.Core.Journal;
 using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
 using Microsoft.Data.Sqlite;
@@ -41,14 +40,14 @@ internal sealed class KnownThen(SqliteConnection copy, LocalDate day)
         copy.Run("COMMIT");
     }
 
-    private IReadOnlyList<LaterRow> Later(string stamp) => copy.Query<LaterRow>(
+    private List<LaterRow> Later(string stamp) => copy.Query<LaterRow>(
         """
         SELECT s.key AS Key, s.kind AS Kind, s.name AS Name, e.id AS Number FROM said s LEFT JOIN entry e ON e.key = s.key
         WHERE s.recorded_at >= @stamp AND s.key NOT GLOB 'kept:*'
         """,
         new { stamp }).AsList();
 
-    private void TakeOut(IReadOnlyList<LaterRow> later)
+    private void TakeOut(List<LaterRow> later)
     {
         foreach (var one in later)
         {

@@ -1,6 +1,5 @@
 using Ledger.Core.Baths;
 using Ledger.Core.Film;
-using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;

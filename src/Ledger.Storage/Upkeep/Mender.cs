@@ -1,5 +1,4 @@
 using Ledger.Storage.Deriving;
-using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
 using Microsoft.Data.Sqlite;
 using NodaTime;

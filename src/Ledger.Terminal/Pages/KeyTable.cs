@@ -104,7 +104,7 @@ internal static class KeyTable
     public static Verb Reverse => new('Y', "Other way", "sort, descending, ascending");
 
     /// <summary>Shows what was recorded about it.</summary>
-    public static Verb Entries => new('.', "Its entries", "journal, history, what was recorded, amend, undo");
+    public static Verb Entries => new('J', "Its entries", "journal, history, what was recorded, amend, undo");
 
     /// <summary>Shows all of a row, whatever the screen has no room for.</summary>
     public static Verb Whole => new('Z', "Whole row", "cut text, hidden columns, all of it, full text");

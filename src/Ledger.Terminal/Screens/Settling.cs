@@ -3,7 +3,6 @@ using Ledger.Core.Journal.Entries;
 using Ledger.Core.Notices;
 using Ledger.Core.Planning;
 using Ledger.Core.Reordering;
-using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
 

@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using Ledger.Core.Tests.Support;
 
 namespace Ledger.Core.Tests.Architecture;
 

@@ -1,4 +1,3 @@
-using Ledger.Core.Tests.Support;
 
 namespace Ledger.Core.Tests.Architecture;
 

@@ -1,7 +1,4 @@
 using Ledger.Core.Baths;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Tests.Baths;
 

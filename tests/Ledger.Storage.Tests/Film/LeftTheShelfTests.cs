@@ -1,7 +1,5 @@
-using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 using Ledger.Storage.Tests.Support;
 using static Ledger.Storage.Tests.Support.Holders;
 

@@ -1,4 +1,3 @@
-using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
 using Ledger.Storage.Tests.Support;

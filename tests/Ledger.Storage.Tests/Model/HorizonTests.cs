@@ -1,6 +1,5 @@
 using System.IO.Compression;
 using System.Runtime.CompilerServices;
-using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Storage.Deriving;

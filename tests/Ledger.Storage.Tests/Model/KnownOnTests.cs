@@ -1,6 +1,5 @@
 using CsCheck;
 using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
 using Ledger.Storage.Files;
 using Ledger.Storage.Tests.Support;
 using Ledger.Storage.Upkeep;

@@ -1,13 +1,9 @@
 using CsCheck;
-using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
 using Ledger.Core.Tracing;
 using Ledger.Storage.Tests.Support;
 using Microsoft.Data.Sqlite;
-using NodaTime;
 using QuikGraph;
 using QuikGraph.Algorithms.Search;
 using static Ledger.Storage.Tests.Support.Holders;
@@ -226,7 +222,7 @@ public sealed class ClosureTests
                 _graph.AddEdge(new((link.From, link.At), (link.To, link.At)));
         }
 
-        public IEnumerable<TraceNode> From(TraceNode node)
+        public HashSet<TraceNode> From(TraceNode node)
         {
             if (!_moments.TryGetValue(node, out var moments))
                 return [node];

@@ -1,6 +1,4 @@
 using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
 using Ledger.Terminal.Forms;

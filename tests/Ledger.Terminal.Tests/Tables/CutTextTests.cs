@@ -1,4 +1,3 @@
-using Ledger.Terminal.Pages;
 using Ledger.Terminal.Screens;
 using Ledger.Terminal.Tables;
 using Ledger.Terminal.Tests.Fakes;
