@@ -42,7 +42,7 @@ public sealed class ProcessesTests
     public void A_process_is_copied_under_a_name_of_its_own()
     {
         using var screen = new Screen(_ledger);
-        screen.Find("processes").Find("copy").Type("tray");
+        screen.Find("processes").Find("copy process").Type("tray");
         Assert.Contains("there is a process tray already", screen.Text);
         screen.Type("-rolls").Press(Key.F8);
 

@@ -33,7 +33,7 @@ public sealed class CutTextTests
     [InlineData("8", 60)]
     public void The_help_states_the_order_and_Z_shows_every_column_that_has_something(string digit, int width)
     {
-        using var screen = new Screen(Some.Ledger(), width, 150);
+        using var screen = new Screen(Some.Ledger(), width, 220);
         screen.Type(digit);
         var table = Assert.IsType<TablePage>(screen.Shell.Page);
         if (table.Row < 0)

@@ -151,9 +151,11 @@ internal sealed class YearByKeys(Typist typist, ILedger ledger)
     private void Type(Discard discard)
     {
         var isBath = ledger.HoldingsOn(ledger.Today).Bath(discard.What) is not null;
-        typist.On(isBath ? "3d" : "2d").Fill(
+        IReadOnlyList<(string, string)> to = discard.To is { } place ? [("Or handed to", place)] : [];
+        typist.On(isBath ? "3d" : "2d").Fill([
             ("What", discard.What), isBath ? ("Into jug", discard.Jug ?? "") : ("How much", Text(discard.Quantity?.Value)),
-            ("Reason", discard.Reason), ("Note", discard.Note));
+            .. to, ("Reason", discard.Reason), ("Note", discard.Note),
+        ]);
     }
 
     private void Type(BathMixing mixing) => typist.On("1b").Fill(
