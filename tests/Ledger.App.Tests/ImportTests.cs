@@ -58,7 +58,7 @@ public class ImportTests
         using var room = new Darkroom();
         var lines = room.Do("import", "Clearing-Tests", "--template").Split("\r\n");
         Assert.Equal(
-            ["date,bath,film,seconds,fresh,sheets,from,note,anyway,reference", "2026-03-15,F4,fen80,55,no,1,fen80/3,,no,", ""], lines);
+            ["date,bath,film,seconds,fresh,sheets,from,note,before,anyway,reference", "2026-03-15,F4,fen80,55,no,1,fen80/3,,,no,", ""], lines);
         Assert.False(File.Exists(room.Ledger));
         Assert.Contains("one kind of file", room.Run("import", "all", "--template").Error, StringComparison.Ordinal);
         Assert.Contains("name the file", room.Run("import", "items").Error, StringComparison.Ordinal);

@@ -22,7 +22,7 @@ public sealed class TwoBathFixingTests
         Assert.Null(new BathReading(ledger.Holdings.Bath("F1")!, Some.Today).EndedBy);
         Clear(ledger, 60);
         Assert.Equal(BathEnd.Test, new BathReading(ledger.Holdings.Bath("F1")!, Some.Today).EndedBy);
-        Assert.Equal("pour out the first bath, move the second up, mix a new one", TodayReading.Of(ledger.Holdings)[0].Step);
+        Assert.Equal("rotate the pair: discard the first bath, move the second up, mix a new second", TodayReading.Of(ledger.Holdings)[0].Step);
 
         ledger.Post(Rotation("F3"));
         Assert.Equal(["F2", "F3"], ledger.Holdings.Baths.Select(bath => bath.Code));
@@ -39,7 +39,7 @@ public sealed class TwoBathFixingTests
             ledger.Post(Rotation(bath));
         var refusal = Assert.IsType<Refused>(ledger.Preview(Rotation("F6"))).Refusal;
         Assert.Contains("rotated 3 times", refusal.Sentence, StringComparison.Ordinal);
-        Assert.Contains("pour out F4 and F5 and mix both anew", refusal.Sentence, StringComparison.Ordinal);
+        Assert.Contains("discard F4 and F5 and mix a fresh pair", refusal.Sentence, StringComparison.Ordinal);
         ledger.Post("discard what=F4");
         ledger.Post("discard what=F5");
         ledger.Post("bath bath=G1");

@@ -50,7 +50,7 @@ public sealed partial class NativeTests(PublishedBinary binary) : IClassFixture<
         using var terminal = new Tmux($"{binary.Binary} --file {ledger}");
         terminal.Await("bath F4 expired 2 days ago");
         terminal.Press("6");
-        terminal.Await("session S22");
+        terminal.Await("planned trip");
         Do("--file", ledger, "record", "discard", "practice", "1", "--reason", "bent");
         terminal.Await("discarded 1 sheet of practice");
         terminal.Press("C-q");

@@ -18,7 +18,7 @@ public sealed partial class NativeTests
         using var terminal = new Tmux($"sh -c \"echo \\$\\$ >{pidFile}; exec {binary.Binary} --file {ledger}\"");
         terminal.Await("2 Shelf");
         terminal.Press("6");
-        terminal.Await("session S22");
+        terminal.Await("planned trip");
         Thread.Sleep(2000);
 
         var sent = Path.Combine(binary.Folder, $"{Guid.NewGuid():N}.sent");
