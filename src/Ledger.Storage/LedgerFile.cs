@@ -229,6 +229,10 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         Read(snapshot => new StoryReader(snapshot).Read(sheet, asOf, _holdings.Lend(asOf, snapshot)));
 
     /// <inheritdoc/>
+    public Core.Film.FormerNegative? Former(string negative) =>
+        Read(snapshot => new StoryReader(snapshot).Former(negative, Now(snapshot).Settings.Film.Negatives));
+
+    /// <inheritdoc/>
     public IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf) => Read(snapshot => new PlaceReader(snapshot).PlacesOf(item, asOf));
 
     /// <inheritdoc/>

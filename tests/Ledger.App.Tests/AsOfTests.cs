@@ -1,5 +1,6 @@
 using Ledger.App.Tests.Support;
 using Ledger.App.Wiring;
+using Ledger.Storage;
 
 namespace Ledger.App.Tests;
 
@@ -89,5 +90,24 @@ public class AsOfTests
         Assert.Contains("always", refused.Error, StringComparison.Ordinal);
 
         decimal Factor(string day) => room.Run("show", "item", "pan", "--json", "--as-of", day).Json.GetProperty("fixerFactor").GetDecimal();
+    }
+
+    [Fact]
+    public void A_gap_among_the_negatives_says_why()
+    {
+        using var room = Darkroom.WithDemoYear();
+        var session = room.Run("show", "journal", "--json").Json.GetProperty("entries").EnumerateArray()
+            .First(entry => entry.GetProperty("kind").GetString() == "session").GetProperty("entry").GetInt32();
+        string negative;
+        using (var ledger = LedgerFile.Open(room.Ledger, room.Clock))
+            negative = ledger.SheetsOf("S22", room.Today)[0].Negative!;
+        room.Do("record", "amendment", $"{session}", "1.fate=reject", "--reason", "mistyped");
+        var gap = room.Run("show", "sheet", negative).Error;
+        Assert.Matches($@"^{negative} was the number of sheet #\d+ of entry {session}, which is not a negative now; a number is not given twice", gap);
+        room.Do("record", "undo", $"{session}", "--reason", "mistyped");
+        Assert.Contains(
+            $"{negative} was given by entry {session}, which was undone; a number is not given twice", room.Run("show", "sheet", negative).Error,
+            StringComparison.Ordinal);
+        Assert.Contains("there is no sheet", room.Run("show", "sheet", "2026-999").Error, StringComparison.Ordinal);
     }
 }

@@ -13,6 +13,12 @@ public interface IFilmRecords
     /// <summary>A sheet's story: by its number (#12), its negative's number, or the holder side that it is or was last in.</summary>
     SheetStory? Story(string sheet, LocalDate asOf);
 
+    /// <summary>
+    /// What became of a negative's number that no negative has: it was given once, and is never given again. Null when it was never given.
+    /// </summary>
+    /// <param name="negative">The number, as the ledger's pattern writes it.</param>
+    FormerNegative? Former(string negative) => null;
+
     /// <summary>The sheets that a session developed, in the order in which they went through the trays; rolls are not among them.</summary>
     IReadOnlyList<SheetFate> SheetsOf(string session, LocalDate asOf) => [];
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Dapper;
 using Ledger.Core.Costing;
 using Ledger.Core.Film;
@@ -82,6 +83,25 @@ internal sealed class StoryReader(Snapshot snapshot)
             "SELECT f.sheet_id FROM sheet_fate f JOIN standing_entry e ON e.id = f.entry_id WHERE f.negative = @name AND e.date <= @day",
             new { name, day });
     }
+
+    /// <summary>What became of a number that no negative has.</summary>
+    public FormerNegative? Former(string negative, NegativePattern pattern)
+    {
+        var digits = negative.Length - negative.AsSpan().TrimEnd("0123456789").Length;
+        if (digits is 0 or > 15)
+            return null;
+        var number = long.Parse(negative.AsSpan(negative.Length - digits), NumberStyles.None, CultureInfo.InvariantCulture);
+        return snapshot.Connection.Query<FormerRow>(
+            """
+            SELECT n.slot AS Slot, n.series AS Series, e.id AS Entry, e.counts AS Counts FROM said_name n JOIN entry e ON e.key = n.key
+            WHERE n.series GLOB 'negative *' AND n.number = @number ORDER BY e.id DESC
+            """,
+            new { number })
+            .Where(row => int.TryParse(row.Series.AsSpan("negative ".Length), out var year) && pattern.Number(year, number) == negative)
+            .Select(row => new FormerNegative(SheetId.Parse(row.Slot.Split(' ')[1]), row.Entry, row.Counts == 0)).FirstOrDefault();
+    }
+
+    internal sealed record FormerRow(string Slot, string Series, long Entry, long Counts);
 
     private Exposure? Exposure(long id, string day)
     {

@@ -27,7 +27,8 @@ internal sealed class ShowSheet : ShowCommand<SheetStory>
     {
         var name = parse.GetRequiredValue(_sheet).Trim();
         return view.Ledger.Story(name, view.AsOf) ?? throw new RefusedByCommandException(
-            $"there is no sheet \"{name}\"; name a negative such as 2025-014, a sheet such as #12, or a holder side such as E07-2");
+            view.Ledger.Former(name)?.Sentence(name)
+            ?? $"there is no sheet \"{name}\"; name a negative such as 2025-014, a sheet such as #12, or a holder side such as E07-2");
     }
 
     protected override void WriteText(SheetStory story, View view, TextWriter output)
