@@ -34,7 +34,7 @@ internal static class BigLedger
             .. demo.OfType<ItemDefinition>().Select(definition => new StockCount
             {
                 Key = $"more-{definition.Item.Code}", Date = FirstDay, What = definition.Item.Code, Reason = "benchmark",
-                Found = new(definition.Item.Pack.Base * 1_000_000, definition.Item.Unit),
+                Found = new(definition.Item.Pack.Base * 100_000, definition.Item.Unit),
             }),
             new BathMixing
             {
