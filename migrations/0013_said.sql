@@ -7,12 +7,11 @@ CREATE TABLE said (
     about       TEXT,                   -- the key of the entry that it takes back or puts right
     name        TEXT COLLATE NOCASE,    -- what it defines
     date        TEXT NOT NULL CHECK (date(date) IS date),
-    ord         INTEGER NOT NULL CHECK (ord > 0), -- its place among the entries of its day
-    recorded_at TEXT NOT NULL,
+    ord         INTEGER NOT NULL UNIQUE CHECK (ord > 0), -- its place among the entries of its day
+    recorded_at TEXT NOT NULL UNIQUE,
     json        TEXT NOT NULL CHECK (json_valid(json)),
     digest      TEXT NOT NULL
 ) STRICT;
-CREATE INDEX said_by_time ON said (recorded_at, key);
 CREATE INDEX said_about ON said (about) WHERE about IS NOT NULL;
 CREATE INDEX said_by_name ON said (kind, name) WHERE name IS NOT NULL;
 
@@ -22,7 +21,6 @@ CREATE TABLE said_name (
     slot   TEXT NOT NULL COLLATE NOCASE,
     series TEXT NOT NULL COLLATE NOCASE,
     number INTEGER NOT NULL CHECK (number > 0),
-    digest TEXT NOT NULL,
     PRIMARY KEY (key, slot),
     UNIQUE (series, number)
 ) STRICT, WITHOUT ROWID;

@@ -32,6 +32,7 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
     public IReadOnlyList<PostOutcome> PostAll(IReadOnlyList<Entry> entries, Action<int> done)
     {
         new Horizon(connection, _log).KeepDefinitions(() => Now);
+        _log.SealNames();
         var outcomes = new List<PostOutcome>();
         while (outcomes.Count < entries.Count)
         {

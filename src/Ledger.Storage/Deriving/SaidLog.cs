@@ -125,9 +125,19 @@ internal sealed class SaidLog(SqliteConnection connection)
 
     /// <summary>The names that are not as they were given: their keys.</summary>
     public IEnumerable<(string Key, GivenName Name)> AlteredNames() => connection.Query<NameRow>(
-            "SELECT key AS Key, slot AS Slot, series AS Series, number AS Number, digest AS Digest FROM said_name ORDER BY key, slot")
+            "SELECT key AS Key, slot AS Slot, series AS Series, number AS Number, digest AS Digest FROM said_name WHERE digest <> '' ORDER BY key, slot")
         .Select(row => (row, Name: new GivenName(row.Slot, row.Series, row.Number)))
         .Where(one => DigestOf(one.row.Key, one.Name) != one.row.Digest).Select(one => (one.row.Key, one.Name));
+
+    /// <summary>Gives a digest to names that were given before names had one.</summary>
+    public void SealNames()
+    {
+        foreach (var row in connection.Query<NameRow>(
+            "SELECT key AS Key, slot AS Slot, series AS Series, number AS Number, digest AS Digest FROM said_name WHERE digest = ''").AsList())
+            connection.Execute(
+                "UPDATE said_name SET digest = @digest WHERE key = @Key AND slot = @Slot",
+                new { row.Key, row.Slot, digest = DigestOf(row.Key, new(row.Slot, row.Series, row.Number)) });
+    }
 
     internal sealed record NameRow(string Key, string Slot, string Series, long Number, string Digest);
 

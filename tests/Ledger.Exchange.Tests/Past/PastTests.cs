@@ -158,6 +158,17 @@ public sealed class PastTests
     }
 
     [Fact]
+    public void Names_from_before_the_digests_have_theirs_from_the_next_entry_on()
+    {
+        using var file = new DemoFile();
+        Run(file, "UPDATE said_name SET digest = ''");
+        Assert.True(file.Ledger.Check(null, default).Ok);
+        file.Accept(DemoFile.Undo(DemoFile.Year.ToList().FindIndex(entry => entry is KeeperNaming) + 1));
+        Run(file, "UPDATE said_name SET number = number + 5000 WHERE key = (SELECT min(key) FROM said_name)");
+        Assert.Contains(file.Ledger.Check(null, default).Problems, problem => problem.Contains("was altered since", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Any_altered_value_is_found()
     {
         using var year = new DemoFile();
