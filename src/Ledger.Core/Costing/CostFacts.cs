@@ -78,7 +78,7 @@ public sealed record FilmLoss(string Item, long Sheets, Money Cost)
 /// <param name="WorkedBefore">The weighted area it had taken when the period began.</param>
 /// <param name="WorkedAfter">The weighted area it had taken when the period ended.</param>
 /// <param name="WasMixedBefore">Whether it stood there when the period began.</param>
-/// <param name="HasEnded">Whether it was poured out by the end of the period.</param>
+/// <param name="HasEnded">Whether it was discarded by the end of the period.</param>
 public sealed record BathUse(BathShare Share, Area WorkedBefore, Area WorkedAfter, bool WasMixedBefore, bool HasEnded)
 {
     /// <summary>What was added to it in the period.</summary>

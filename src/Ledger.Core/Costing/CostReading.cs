@@ -63,7 +63,7 @@ public sealed class CostReading
     /// <summary>The part of <see cref="Waste"/> that is developed film without a negative: rejects, tests, practice.</summary>
     public Money SpoiledFilm { get; }
 
-    /// <summary>The part of <see cref="Waste"/> that was poured out with baths before their capacity was used.</summary>
+    /// <summary>The part of <see cref="Waste"/> that was discarded with baths before their capacity was used.</summary>
     public Money NeverUsedInBaths { get; }
 
     /// <summary>What <see cref="Waste"/> is made of, in words.</summary>

@@ -1,7 +1,7 @@
 namespace Ledger.Core.Reordering;
 
 /// <summary>What an item's use is expected to be.</summary>
-/// <param name="Method">How it was reckoned.</param>
+/// <param name="Method">How it was computed.</param>
 /// <param name="PerPeriod">What a period uses on average, in base units.</param>
 public sealed record Forecast(ForecastMethod Method, double PerPeriod)
 {

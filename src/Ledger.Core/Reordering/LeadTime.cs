@@ -1,7 +1,7 @@
 namespace Ledger.Core.Reordering;
 
 /// <summary>How long a delivery takes from the order on.</summary>
-/// <param name="Days">The days that are reckoned with.</param>
+/// <param name="Days">The days that are counted on.</param>
 /// <param name="Source">Where they come from.</param>
 /// <param name="Observed">The days that past deliveries took, one figure for each delivery of an order line.</param>
 public sealed record LeadTime(int Days, LeadTimeSource Source, IReadOnlyList<int> Observed)

@@ -35,11 +35,11 @@ internal static class ReorderBasis
 
     private static string? Level(ReorderReading reading)
     {
-        if (reading.Reckoned is not { } reckoned)
+        if (reading.Reckoned is not { } counted)
             return reading.Item.MinimumOnHand is { } least ? $"your minimum of {least.ToText(reading.Style)} decides"
                 : "no minimum is set, so nothing is suggested";
-        var reached = reading.Reaches(reckoned)!.Value;
-        var inTime = $"ordered with {reckoned.ToText(reading.Style)} left, {Percent(reached)} of deliveries after "
+        var reached = reading.Reaches(counted)!.Value;
+        var inTime = $"ordered with {counted.ToText(reading.Style)} left, {Percent(reached)} of deliveries after "
             + $"{Counted.Of(reading.LeadTime.Days, "day")} come in time"
             + (reached == reading.ServiceLevel ? "" : $", you ask for {Percent(reading.ServiceLevel)}");
         return reading.MinimumDecides
