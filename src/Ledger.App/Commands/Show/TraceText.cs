@@ -16,6 +16,7 @@ internal static class TraceText
             WriteShared(trace, view, output);
         else
             WriteForward(trace, view, output);
+        WriteThings(trace, output, view);
     }
 
     /// <summary>The sheets as a table: by the number inked on them, with the day, the subject, and where they
@@ -100,10 +101,14 @@ internal static class TraceText
                     sheet.Card.Where,
                 string.Join(", ", sheet.Through.Take(2)) + (sheet.IsShared ? ", shared" : ""), sheet.Card.Subject);
         table.WriteTo(output, view.Width);
+    }
+
+    private static void WriteThings(TraceReading trace, TextWriter output, View view)
+    {
         if (trace.Things.Count == 0)
             return;
         output.WriteLine();
-        output.WriteLine("and beside the sheets");
+        output.WriteLine(trace.Card is null ? "and beside the sheets" : "and it came to");
         var things = new TextTable(Column.Left("  date"), Column.Left("what"), Column.Left(""));
         foreach (var thing in trace.Things)
             things.Add($"  {(thing.On is { } on ? Dates.Text(on) : "-")}", thing.Label.Name, thing.Label.Text
