@@ -42,7 +42,7 @@ internal static class SheetLifeRules
         }
 
         var was = sheets.Select(sheet => Words(sheet.Fate, sheet.Cause)).Distinct().ToList();
-        draft.Summary = $"{NamedSheets.Text(sheets)} {(sheets.Count == 1 ? "is" : "are")} {(sheets.Count == 1 ? "a " : "")}{Words(change.Fate, change.Cause)} from now on"
+        draft.Summary = $"{NamedSheets.Text(sheets)} {(sheets.Count == 1 ? "is a " : "are ")}{Words(change.Fate, change.Cause)} from now on"
             + (was.Count == 1 ? $", no longer a {was[0]}" : "");
     }
 
