@@ -232,12 +232,12 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
         var item = Item(container.Lot.Item);
         if (item.Kind != ItemKind.Film)
             return;
-        var hours = Holdings.Settings.ThawHours(item, container.Storage, "");
         if (Keeping.ColdPlaces.Of(container.Storage) == Keeping.Coldness.Freezer)
             Doubt($"{container.Code} is kept in the {container.Storage}: film that is opened cold sweats and is lost, so it warms up closed for "
-                + $"{hours} hours first; if it has been taken out, record where it is kept now");
-        else if (container.OpensFrom is { } warm && Date < warm)
-            Doubt($"{container.Code} came out of the cold and should stay closed until {Dates.Text(warm)}, or it sweats");
+                + $"{Counted.Of(Holdings.Settings.ThawHours(item, container.Storage, ""), "hour")} first; if it has been taken out, record where "
+                + "it is kept now");
+        else if (Warming.Of(container, item, Holdings.Settings) is { } warming && warming.IsDoubtfulOn(Date))
+            Doubt($"{container.Code} came out of the cold on {Dates.Text(warming.Since)} and stays closed {warming.Text}, or it sweats");
     }
 
     public Posting ToPosting() => new(Entry, Summary, _movements, _facts, [.. Effects()], [.. _remarks.Distinct()]) { Names = _names };
