@@ -1,5 +1,6 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
+using Ledger.Core.Planning;
 using Ledger.Core.Stock;
 using NodaTime;
 
@@ -14,7 +15,8 @@ public sealed class ReorderReading
     private readonly double _perDay;
     private LeadTimeDemand? _demand;
 
-    internal ReorderReading(Item item, Holdings holdings, ItemPast past, IReadOnlyList<KnownDemand> known)
+    internal ReorderReading(
+        Item item, Holdings holdings, ItemPast past, IReadOnlyList<KnownDemand> known, IReadOnlyList<SessionSize> sizes)
     {
         var today = holdings.AsOf;
         (Item, Style, Today) = (item, holdings.Settings.Style, today);
@@ -46,6 +48,7 @@ public sealed class ReorderReading
         Path = new(today, Usable.Base, _perDay, Lines.Select(found => (ExpectedOn(found.Line), found.Line.Outstanding.Base)),
             Known.Select(one => (one.Date, one.Quantity.Base)), ahead: LeadTime.Days + History.PeriodDays);
         RunsOutOn = Path.RunsOutOn();
+        EnoughFor = Planning.EnoughFor.Of(item, Usable, holdings, sizes);
         Suggestion = OrderSuggestion.Of(this);
         Basis = ReorderBasis.Of(this);
     }
@@ -172,6 +175,13 @@ public sealed class ReorderReading
     /// <summary>The day on which nothing is left; null when that is far away or not known.</summary>
     public LocalDate? RunsOutOn { get; }
 
+    /// <summary>For how many batches and sessions that is enough; none of what no process develops or fixes with.</summary>
+    public IReadOnlyList<EnoughFor> EnoughFor { get; }
+
+    /// <summary>The day on which nothing is left and what there is enough for until then; null when that is far away or not known.</summary>
+    public string? RunsOutText => RunsOutOn is not { } day ? null
+        : Dates.Text(day) + (Planning.EnoughFor.Text(EnoughFor) is { Length: > 0 } enough ? $", after {enough}" : "");
+
     /// <summary>When to order and how much; null when nothing calls for an order.</summary>
     public OrderSuggestion? Suggestion { get; }
 
@@ -180,18 +190,20 @@ public sealed class ReorderReading
 
     /// <summary>The readings of all items of a ledger; none where it does not remember use.</summary>
     public static IReadOnlyList<ReorderReading> Of(ILedger ledger, Holdings holdings) =>
-        ledger is IDemandRecord record ? Of(holdings, record, KnownDemand.OfPlans(holdings)) : [];
+        ledger is IDemandRecord record ? Of(holdings, record, KnownDemand.OfPlans(holdings), SessionSize.Of(ledger, holdings)) : [];
 
     /// <summary>The readings of all items that are bought; a stock solution is mixed.</summary>
     /// <param name="holdings">What the ledger holds on the day of the reading.</param>
     /// <param name="record">What the journal remembers.</param>
     /// <param name="known">What is planned.</param>
-    public static IReadOnlyList<ReorderReading> Of(Holdings holdings, IDemandRecord record, IEnumerable<KnownDemand> known)
+    /// <param name="sizes">The last sessions, by which it is said for how many of them an item is enough; may be null.</param>
+    public static IReadOnlyList<ReorderReading> Of(
+        Holdings holdings, IDemandRecord record, IEnumerable<KnownDemand> known, IReadOnlyList<SessionSize>? sizes = null)
     {
         var past = new PastOfItems(holdings, record);
         var planned = known.ToLookup(one => one.Item, StringComparer.OrdinalIgnoreCase);
         return [.. holdings.Items.Where(item => item.StockOf is null)
-            .Select(item => new ReorderReading(item, holdings, past.Of(item), [.. planned[item.Code]]))];
+            .Select(item => new ReorderReading(item, holdings, past.Of(item), [.. planned[item.Code]], sizes ?? []))];
     }
 
     /// <summary>The day on which an open line is expected: when nobody knows, or it is late, a lead time from today.</summary>
