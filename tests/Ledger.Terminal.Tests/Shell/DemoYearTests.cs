@@ -46,6 +46,16 @@ public sealed class DemoYearTests : IDisposable
     }
 
     [Fact]
+    public void The_sheets_that_are_found_are_written_as_CSV_by_a_key()
+    {
+        using var ledger = Demo();
+        var paper = new FakePaper();
+        using var screen = new Screen(ledger, paper: paper);
+        screen.Find("find a sheet").Type("/").Type("mill").Press(Key.Enter).Type(",");
+        Assert.Equal(["CSV of mill"], paper.Pages);
+    }
+
+    [Fact]
     public void The_costs_add_up_on_the_screen()
     {
         using var ledger = Demo();

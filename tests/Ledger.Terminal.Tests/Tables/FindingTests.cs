@@ -40,15 +40,6 @@ public sealed class FindingTests
     }
 
     [Fact]
-    public void The_sheets_that_are_found_are_written_as_CSV_by_a_key()
-    {
-        var paper = new FakePaper();
-        using var screen = new Screen(_ledger, paper: paper);
-        screen.Find("find a sheet").Type("/").Type("mill").Press(Key.Enter).Type(",");
-        Assert.Equal(["CSV of mill"], paper.Pages);
-    }
-
-    [Fact]
     public void The_journal_is_searched_over_its_whole_length()
     {
         for (var i = 0; i < 450; i++)
