@@ -57,6 +57,7 @@ public sealed partial record ResidualTest(LocalDate Date, string Kind, string Re
             ? (int)Math.Ceiling(milligrams) : null;
 
     [GeneratedRegex(
-        @"^\s*([0-9.]{1,12})\s*(?:(mg|g)\s*(?:/|per)\s*(?:m\b|m2|m²|sq|square)|([uµμ]g)\s*(?:/|per)\s*(?:cm2|cm²|cm\b|sq cm|square cent))", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+        @"^\s*([0-9.]{1,12})\s*(?:(mg|g)\s*(?:/|per)\s*(?:m\b|m2|m²|sq|square)|([uµμ]g)\s*(?:/|per)\s*(?:cm2|cm²|cm\b|sq cm|square cent))",
+        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Figure();
 }

@@ -48,7 +48,7 @@ public sealed record SessionPlan
     /// <summary>The usual cautions, and those of the chemicals in use.</summary>
     public required IReadOnlyList<string> Cautions { get; init; }
 
-    /// <summary>Whether there is enough of everything that is usable, and as far as that can be said room in the baths.</summary>
+    /// <summary>Whether there is enough of everything that is usable, and as far as that can be said capacity left in the baths.</summary>
     public bool CanRun => Shortages.Count == 0 && Baths.All(bath => bath.Fits != false);
 
     /// <summary>Whether there are parts of solutions that no item stands for.</summary>

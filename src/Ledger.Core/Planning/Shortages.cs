@@ -51,7 +51,7 @@ internal sealed class Shortages(SessionPlanDraft draft)
     private string Order(PlannedUse use)
     {
         var packs = Share.UpTo(use.Missing.Base, 1, use.Item.Pack.Base);
-        var lead = use.Item.LeadTimeDays is { } days ? $", which takes {days} days" : "";
+        var lead = use.Item.LeadTimeDays is { } days ? $", which takes {Counted.Of(days, "day")}" : "";
         return $"get {Counted.Of(packs, "pack")} of {use.Item.Pack.ToText(draft.Style)}{lead}";
     }
 }

@@ -68,7 +68,7 @@ internal static class ReorderBlocks
         var later => $"order {Counted.Of(later.Packs, "pack")} by {Dates.Text(later.OrderBy)}",
     };
 
-    /// <summary>The delivery time that is reckoned with, beside what was entered and what was seen.</summary>
+    /// <summary>The delivery time that counts, beside what was entered and what was seen.</summary>
     private static string Delivery(ReorderReading reading)
     {
         var (lead, seen) = (reading.LeadTime, reading.LeadTime.Observed);

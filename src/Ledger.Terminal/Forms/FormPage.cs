@@ -247,7 +247,7 @@ internal sealed class FormPage : Page
         }
     }
 
-    /// <summary>While the fields are built anew, the cursor falls from one that goes to the next, which is not to be scrolled to.</summary>
+    /// <summary>While the fields are built again, the cursor falls from one that goes to the next, which is not to be scrolled to.</summary>
     private void OnFocus(string hint, int row, bool hasFocus)
     {
         if (!hasFocus || _isBuilding)

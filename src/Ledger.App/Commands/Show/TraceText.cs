@@ -86,12 +86,8 @@ internal static class TraceText
     private static void WriteForward(TraceReading trace, View view, TextWriter output)
     {
         output.WriteLine();
-        output.WriteLine(trace.Sheets.Count switch
-        {
-            0 => "forward: no sheet came through it",
-            1 => "forward: 1 sheet came through it",
-            var count => $"forward: {count} sheets came through it",
-        });
+        output.WriteLine(
+            $"forward: {(trace.Sheets.Count == 0 ? "no sheet" : Counted.Of(trace.Sheets.Count, "sheet"))} came through it");
         var table = new TextTable(
             Column.Left("  sheet"), Column.Left("date"), Column.Left("fate"), Column.Left("where"),
                 Column.Left("through"), Column.Left("subject"));

@@ -19,7 +19,7 @@ internal static class NamedSheets
     {
         var sheets = names.Select(name => Developed(name, draft)).ToList();
         if (sheets.GroupBy(sheet => sheet.Id).FirstOrDefault(group => group.Count() > 1) is { } twice)
-            Require.That(false, $"{twice.First().Name} is named twice");
+            Require.That(false, $"{twice.First().Name} is named twice; name it once");
         return sheets;
     }
 
@@ -32,7 +32,7 @@ internal static class NamedSheets
             + "`show sheets` finds them");
         Require.That(
             draft.Date >= sheet.Date,
-            $"{sheet.Name} was developed on {Dates.Text(sheet.Date)}, after {Dates.Text(draft.Date)}");
+            $"{sheet.Name} was developed on {Dates.Text(sheet.Date)}, after {Dates.Text(draft.Date)}; date the entry then or later");
         return sheet;
     }
 

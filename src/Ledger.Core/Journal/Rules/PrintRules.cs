@@ -51,7 +51,7 @@ internal static class PrintRules
             line.Sheets is >= 0 and <= MostSheets, $"the sheets of {paper.Code} must be from 0 to {MostSheets}, not {line.Sheets}");
         Require.That(
             line.Strips is >= 0 and <= MostSheets, $"the strips of {paper.Code} must be from 0 to {MostSheets}, not {line.Strips}");
-        Require.That(line.Sheets + line.Strips > 0, $"the line of {paper.Code} has neither sheets nor strips");
+        Require.That(line.Sheets + line.Strips > 0, $"the line of {paper.Code} has neither sheets nor strips; say how many");
         Require.That(line.StripsPerSheet is >= 2 and <= 100, $"a sheet is cut into 2 to 100 strips, not {line.StripsPerSheet}");
         var area = line.Strips == 0
             ? paper.AreaOf(line.Sheets)

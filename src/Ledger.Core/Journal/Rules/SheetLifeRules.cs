@@ -29,7 +29,7 @@ internal static class SheetLifeRules
         Require.That(change.Fate != Fate.Dummy,
             "a developed sheet is a negative, a keeper, a reject, or was for a test or practice");
         Require.That(change.Cause is null || change.Fate == Fate.Reject,
-            $"a {change.Fate.Name()} has no cause; only a reject has one");
+            $"a {change.Fate.Name()} has no cause; only a reject has one: leave the cause out");
         var sheets = NamedSheets.Some(change.Sheets, draft);
         foreach (var sheet in sheets)
         {
@@ -50,7 +50,7 @@ internal static class SheetLifeRules
     {
         Require.That(
             note.HasPassed is null || note.What.IsTest(),
-            $"only what is looked at or tested is passed or failed; \"{note.What.Name()}\" is neither");
+            $"only what is looked at or tested is passed or failed; \"{note.What.Name()}\" is neither; leave it out");
         Require.That(note.What != SheetWork.Other || note.Result.Trim().Length > 0, "say in the result what was done");
         var sheets = NamedSheets.Some(note.Sheets, draft);
         var finding = new SheetFinding(0, note.Date, note.What, note.Result.Trim(), HasPassed(note, draft));

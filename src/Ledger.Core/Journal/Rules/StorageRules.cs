@@ -24,7 +24,8 @@ internal static class StorageRules
     public static void Post(ExposureIndexSetting rating, Draft draft)
     {
         var container = draft.Container(rating.Container);
-        Require.That(draft.Item(container.Lot.Item).Kind == Stock.ItemKind.Film, $"{container.Lot.Item} is not film, and only film has an exposure index");
+        Require.That(draft.Item(container.Lot.Item).Kind == Stock.ItemKind.Film,
+            $"{container.Lot.Item} is not film, and only film has an exposure index; name a box of film");
         Require.That(rating.ExposureIndex is >= 1 and <= 100_000, "the exposure index must be from 1 to 100000");
         draft.Add(new ExposureIndexSet(container.Lot.Id, rating.ExposureIndex));
         var batch = container.Lot.Batch.Length > 0 ? $", batch {container.Lot.Batch}" : "";
