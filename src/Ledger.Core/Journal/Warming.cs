@@ -35,6 +35,9 @@ public sealed record Warming(LocalDate Since, LocalDate From, int? Hours)
     /// <summary>Whether it may still be cold on a day.</summary>
     public bool IsDoubtfulOn(LocalDate day) => day < From || (day == From && Hours % HoursOfADay > 0);
 
+    /// <summary>The same in a few words: "for 6 hours", "until 2026-03-16 at the earliest".</summary>
+    public string Short => From > Since ? $"until {Dates.Text(From)} at the earliest" : Text;
+
     /// <summary>"for 6 hours", "for 30 hours, until 2026-03-16 at the earliest", "until 2026-03-16".</summary>
     public string Text => Hours is not { } hours ? $"until {Dates.Text(From)}"
         : $"for {Counted.Of(hours, "hour")}{(From > Since ? $", until {Dates.Text(From)} at the earliest" : "")}";

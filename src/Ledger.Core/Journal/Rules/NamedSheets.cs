@@ -28,7 +28,9 @@ internal static class NamedSheets
     {
         var sheet = draft.Past.Developed(name.Trim()) ?? throw new RefusedException(
             RefusalKind.Unknown,
-            $"no developed sheet is called \"{name.Trim()}\"; name a negative such as 2025-014, or a sheet such as #12; "
+            SheetId.Parse(name.Trim()) is { } id && draft.Holdings.Film.Sheets.Any(known => known.Id == id)
+                ? $"sheet {id} is not developed yet; record its session first, or name a sheet that is developed"
+                : $"no developed sheet is called \"{name.Trim()}\"; name a negative such as 2025-014, or a sheet such as #12; "
             + "`show sheets` finds them");
         Require.That(
             draft.Date >= sheet.Date,
