@@ -33,7 +33,7 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
     /// <summary>Derives from a position on.</summary>
     /// <param name="from">The first position at which anything is different.</param>
     /// <param name="news">What is said now, each with its place.</param>
-    /// <param name="changed">The keys of entries that were taken back or put right; their heads may stand elsewhere than they are to.</param>
+    /// <param name="changed">The keys of entries that were taken back or amended; their heads may stand elsewhere than they are to.</param>
     /// <param name="redefined">What is defined by those.</param>
     /// <param name="before">What is held today as the file stands: the effects are what differs from it in the end. Null: nobody asks for them.</param>
     public DerivedLedger From(
@@ -190,5 +190,5 @@ internal sealed class NoLongerHoldsException(Head entry, Refusal refusal)
     : Exception($"entry {entry.Number} of {entry.Date} ({entry.Summary}) would no longer hold: {refusal.Sentence}")
 {
     /// <summary>The refusal of the change.</summary>
-    public Refusal Refusal => new(RefusalKind.DependedOn, $"{Message}; take back or put right entry {entry.Number} first") { Entry = entry.Number };
+    public Refusal Refusal => new(RefusalKind.DependedOn, $"{Message}; take back or amend entry {entry.Number} first") { Entry = entry.Number };
 }

@@ -12,7 +12,7 @@ namespace Ledger.Storage.Deriving;
 
 /// <summary>
 /// Records entries, inside a transaction of the caller. One that comes after all others is decided on what the ledger holds and written; one that is late,
-/// takes back or puts right has what follows derived.
+/// takes back or amends has what follows derived.
 /// </summary>
 internal sealed class Recording(SqliteConnection connection, Snapshot inside, SharedHoldings holdings, LocalDate today, Instant now)
 {
@@ -224,7 +224,7 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
             if (root.Name is { } name && !_derivation.Definitions.IsDefined(root.Kind, name)
                 && _derivation.Definitions.UserOf(root.Kind, name) is { } user)
                 return new NotPosted(new(
-                    RefusalKind.DependedOn, $"{root.Kind} {name} is needed by {user}; take that back or put it right first"));
+                    RefusalKind.DependedOn, $"{root.Kind} {name} is needed by {user}; take that back or amend it first"));
             var after = EffectOf(root);
             var derived = _derivation.From(
                 before < after ? before : after, [], [root.Key], root.Name is null ? [] : [(root.Kind, root.Name)], held);
@@ -267,7 +267,7 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
         return _derivation.Definitions.EffectiveFrom(root);
     }
 
-    /// <summary>What an entry that was put right cannot be read as; null when it can, or does not hold.</summary>
+    /// <summary>What an entry that was amended cannot be read as; null when it can, or does not hold.</summary>
     private Refusal? Problem(Said root, ReadingTerms terms)
     {
         try

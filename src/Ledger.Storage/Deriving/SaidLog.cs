@@ -25,7 +25,7 @@ internal sealed class SaidLog(SqliteConnection connection)
         """,
         new { key });
 
-    /// <summary>What takes back or puts right what was said under a key, in the order of recording.</summary>
+    /// <summary>What takes back or amends what was said under a key, in the order of recording.</summary>
     public IReadOnlyList<Said> About(string key) => connection.Query<Said>(
         """
         SELECT key AS Key, kind AS Kind, about AS About, name AS Name, date AS Date, ord AS Ord, recorded_at AS RecordedAt, json AS Json,

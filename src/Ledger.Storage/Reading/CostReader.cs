@@ -63,7 +63,7 @@ internal sealed class CostReader(Snapshot snapshot)
         """,
         new { first = Dates.Text(day.With(DateAdjusters.StartOfMonth)), day = Dates.Text(day) }));
 
-    /// <summary>What came day by day of each item to the supplier, the lost and the thrown away, less what left them.</summary>
+    /// <summary>What came day by day of each item to the supplier, the lost and the discarded, less what left them.</summary>
     private List<OutsideRow> Outside((string From, string To) period) =>
     [
         .. snapshot.Connection.Query<OutsideRow>(

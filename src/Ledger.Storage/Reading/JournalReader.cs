@@ -105,7 +105,8 @@ internal sealed class JournalReader(Snapshot snapshot) : IPast
             UNION ALL SELECT sheet_id, entry_id FROM sheet_fate
             UNION ALL SELECT sheet_id, entry_id FROM fate_change
             UNION ALL SELECT sheet_id, entry_id FROM sheet_note
-            UNION ALL SELECT sheet_id, entry_id FROM filing) other ON other.sheet_id = mine.sheet_id
+            UNION ALL SELECT sheet_id, entry_id FROM filing
+            UNION ALL SELECT sheet_id, entry_id FROM print_negative) other ON other.sheet_id = mine.sheet_id
         JOIN standing_entry e ON e.id = other.entry_id
         WHERE e.id > @number
         """,

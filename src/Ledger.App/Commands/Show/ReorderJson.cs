@@ -42,6 +42,19 @@ internal static class ReorderJson
         json.WriteQuantity("onOrder", reading.OnOrder);
         json.WriteQuantity("planned", reading.Planned);
         json.WriteDate("runsOutOn", reading.RunsOutOn);
+        json.WriteStartArray("enoughFor");
+        foreach (var enough in reading.EnoughFor)
+        {
+            json.WriteStartObject();
+            json.WriteString("process", enough.Process);
+            json.WriteFigure("freshBaths", enough.Baths);
+            json.WriteFigure("batches", enough.Batches);
+            json.WriteFigure("sessions", enough.Sessions);
+            json.WriteString("like", enough.Like);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
         json.WriteBoolean("orderNow", reading.Suggestion is { IsNow: true });
         json.WriteDate("orderBy", reading.Suggestion?.OrderBy);
         json.WriteNumber("orderPacks", reading.Suggestion?.Packs ?? 0);

@@ -9,7 +9,7 @@ using Ledger.Core.Measures;
 
 namespace Ledger.App.Commands.Show;
 
-/// <summary>show bath X: one bath, in use or poured out, with the work it took.</summary>
+/// <summary>show bath X: one bath, in use or discarded, with the work it took.</summary>
 internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList<BathWorkRecord> Work)>
 {
     private readonly Argument<string> _bath = Typed.Argument("bath", Text.NotEmpty, "the bath's name");

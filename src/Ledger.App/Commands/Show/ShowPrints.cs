@@ -25,11 +25,12 @@ internal sealed class ShowPrints : ShowCommand<IReadOnlyList<PrintRecord>>
         if (prints.Count == 0)
             output.WriteLine("No print session yet: record one with `trayledger record print-session`.");
         var table = new TextTable(
-            Column.Left("session"), Column.Left("date"), Column.Right("area"), Column.Right("paper"), Column.Left("bath"), Column.Left("what"));
+            Column.Left("session"), Column.Left("date"), Column.Right("area"), Column.Right("paper"), Column.Left("bath"),
+            Column.Left("what"), Column.Left("of"));
         foreach (var print in prints)
             table.Add(
                 print.Session, Dates.Text(print.Date), print.Area.ToText(view.Style), print.Cost.Text(view.Style), print.Bath ?? "-",
-                string.Join(", ", print.Lines.Select(What)));
+                string.Join(", ", print.Lines.Select(What)), string.Join(", ", print.Negatives));
         table.WriteTo(output, view.Width);
     }
 
@@ -44,6 +45,10 @@ internal sealed class ShowPrints : ShowCommand<IReadOnlyList<PrintRecord>>
             json.WriteString("session", print.Session);
             json.WriteDate("date", print.Date);
             json.WriteString("bath", print.Bath);
+            json.WriteStartArray("negatives");
+            foreach (var negative in print.Negatives)
+                json.WriteStringValue(negative);
+            json.WriteEndArray();
             json.WriteNumber("sheets", print.Sheets);
             json.WriteArea("areaSqIn", print.Area);
             json.WriteMoney("cost", print.Cost, view.Currency);

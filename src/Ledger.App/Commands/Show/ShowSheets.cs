@@ -41,8 +41,7 @@ internal sealed class ShowSheets : ShowCommand<ShowSheets.Found>
             return;
         }
 
-        output.WriteLine(found.Cards.Count switch { 0 => "No sheet is like that.", 1 => "1 sheet",
-            var count => $"{count} sheets" });
+        output.WriteLine(found.Cards.Count == 0 ? "No sheet is like that." : Counted.Of(found.Cards.Count, "sheet"));
         var table = new TextTable(
             Column.Left("sheet"), Column.Left("date"), Column.Left("film"), Column.Left("group"), Column.Left("fate"),
                 Column.Left("where"), Column.Left("subject"));
