@@ -1,7 +1,6 @@
-using System.Security.Cryptography;
-using System.Text;
 using Dapper;
 using Ledger.Core.Journal;
+using Ledger.Core.Measures;
 using Microsoft.Data.Sqlite;
 using NodaTime;
 using NodaTime.Text;
@@ -117,11 +116,11 @@ internal sealed class SaidLog(SqliteConnection connection)
     }
 
     /// <summary>The digest of a row after the one before it.</summary>
-    public static string DigestOf(Said said, string before) => Digest(
+    public static string DigestOf(Said said, string before) => Sha256.Hex(
         string.Join('\n', before, said.RecordedAt, said.Key, said.Kind, said.About, said.Name, said.Date, $"{said.Ord}", said.Json));
 
     /// <summary>The digest of a name that was given. Names are added when they are needed, so that they are no part of the chain.</summary>
-    public static string DigestOf(string key, GivenName name) => Digest($"{key}\n{name.Slot}\n{name.Series}\n{name.Number}");
+    public static string DigestOf(string key, GivenName name) => Sha256.Hex($"{key}\n{name.Slot}\n{name.Series}\n{name.Number}");
 
     /// <summary>The names that are not as they were given: their keys.</summary>
     public IEnumerable<(string Key, GivenName Name)> AlteredNames() => connection.Query<NameRow>(
@@ -140,8 +139,6 @@ internal sealed class SaidLog(SqliteConnection connection)
     }
 
     internal sealed record NameRow(string Key, string Slot, string Series, long Number, string Digest);
-
-    private static string Digest(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
 
     private void Insert(Said said) => connection.Execute(
         """
