@@ -28,6 +28,25 @@ internal static class Program
         A fault is explained in full where the variable TRAYLEDGER_TRACE is 1.
         """;
 
+    private static readonly Branch[] _branches =
+    [
+        new("show", bench => new ShowCommands(bench)),
+        new("record", bench => new RecordCommands(bench)),
+        new("trace", bench => new TraceCommand(bench)),
+        new("plan", bench => new PlanCommands(bench)),
+        new("print", bench => new PrintCommands(bench)),
+        new("import", bench => new ImportCommand(bench)),
+        new("export", bench => new ExportCommand(bench)),
+        new("join", bench => new JoinCommand(bench)),
+        new("calendar", bench => new CalendarCommand(bench)),
+        new("check", bench => new CheckCommand(bench)),
+        new("backup", bench => new BackUpCommand(bench)),
+        new("demo", bench => new DemoCommand(bench)),
+        new("completion", bench => new CompletionCommand(bench)),
+        new("help", bench => new HelpCommand(bench)),
+        new("manual", bench => new ManualCommand(bench, Details)),
+    ];
+
     public static int Main(string[] args)
     {
         ThisProcess.HoldDescriptors();
@@ -37,11 +56,11 @@ internal static class Program
 
     internal static int Run(IReadOnlyList<string> args, Surroundings around)
     {
-        var bench = new Workbench(around with { Out = new ShownText(around.Out), Error = new ShownText(around.Error) });
+        var bench = new Workbench(around with { Out = new ShownText(around.Out), Error = new ShownText(around.Error) }) { Line = args };
         return Invocation.Run(Commands(bench), args, bench);
     }
 
-    /// <summary>The whole tree of commands.</summary>
+    /// <summary>The tree of commands, as far as the line may mean them.</summary>
     internal static RootCommand Commands(Workbench bench)
     {
         var theme = TerminalStart.ThemeOption();
@@ -49,22 +68,8 @@ internal static class Program
         {
             bench.File,
             theme,
-            new ShowCommands(bench),
-            new RecordCommands(bench),
-            new TraceCommand(bench),
-            new PlanCommands(bench),
-            new PrintCommands(bench),
-            new ImportCommand(bench),
-            new ExportCommand(bench),
-            new JoinCommand(bench),
-            new CalendarCommand(bench),
-            new CheckCommand(bench),
-            new BackUpCommand(bench),
-            new DemoCommand(bench),
-            new CompletionCommand(bench),
-            new HelpCommand(bench),
-            new ManualCommand(bench, Details),
         };
+        Branch.AddTo(root, bench, _branches);
         Help.AddTo(root, Details, bench.Around.Width);
         root.SetAction(parse => TerminalStart.Open(bench, bench.PathIn(parse), parse.GetValue(theme)));
         return root;

@@ -31,7 +31,7 @@ internal sealed class SaidLog(SqliteConnection connection)
             digest AS Digest
         FROM said WHERE about = @key ORDER BY recorded_at
         """,
-        new { key }).AsList();
+        new { key }).ToList();
 
     /// <summary>All that was said, in the order of recording.</summary>
     public IEnumerable<Said> All() => connection.Query<Said>(
@@ -48,7 +48,7 @@ internal sealed class SaidLog(SqliteConnection connection)
             digest AS Digest
         FROM said WHERE kind = @kind AND name = @name ORDER BY date, ord
         """,
-        new { kind, name }).AsList();
+        new { kind, name }).ToList();
 
     /// <summary>Whether the ledger holds entries of an earlier version, which stay as they were posted.</summary>
     public bool IsBehindHorizon() => connection.ExecuteScalar<long>(
@@ -101,7 +101,7 @@ internal sealed class SaidLog(SqliteConnection connection)
 
     /// <summary>The same as a list.</summary>
     public IReadOnlyList<GivenName> NamesOf(string key) => connection.Query<GivenName>(
-        "SELECT slot AS Slot, series AS Series, number AS Number FROM said_name WHERE key = @key ORDER BY slot", new { key }).AsList();
+        "SELECT slot AS Slot, series AS Series, number AS Number FROM said_name WHERE key = @key ORDER BY slot", new { key }).ToList();
 
     /// <summary>Keeps names for ever.</summary>
     public void Keep(string key, IEnumerable<GivenName> names)
@@ -132,7 +132,7 @@ internal sealed class SaidLog(SqliteConnection connection)
     public void SealNames()
     {
         foreach (var row in connection.Query<NameRow>(
-            "SELECT key AS Key, slot AS Slot, series AS Series, number AS Number, digest AS Digest FROM said_name WHERE digest = ''").AsList())
+            "SELECT key AS Key, slot AS Slot, series AS Series, number AS Number, digest AS Digest FROM said_name WHERE digest = ''").ToList())
             connection.Execute(
                 "UPDATE said_name SET digest = @digest WHERE key = @Key AND slot = @Slot",
                 new { row.Key, row.Slot, digest = DigestOf(row.Key, new(row.Slot, row.Series, row.Number)) });
