@@ -7,6 +7,7 @@ using Ledger.App.Commands.Show;
 using Ledger.App.Output;
 using Ledger.App.Screens;
 using Ledger.App.Wiring;
+using Ledger.Core.Measures;
 
 namespace Ledger.App;
 
@@ -15,16 +16,11 @@ internal static class Program
 {
     private const string Purpose = "Keeps the books of a darkroom: film, chemistry, baths, sessions and what they cost.";
 
-    private const string Details = """
+    private static string Details() => $"""
         Without a command it opens the terminal screens.
         To look around in an invented year: trayledger demo
 
-        Exit status: 0 done; 1 a fault of the program; 2 the command line is wrong;
-        3 refused, and nothing was written; 4 a file cannot be used (not there, locked,
-        damaged, made by a newer version) or the output cannot be written; 10 something
-        must be done now or soon, where `show today --exit-code` asked for it;
-        130 stopped
-        by Ctrl+C, 129 or 143 by another signal; 141 whoever read the output has left.
+        {ExitStatuses()}
         A fault is explained in full where the variable TRAYLEDGER_TRACE is 1.
         """;
 
@@ -44,7 +40,7 @@ internal static class Program
         new("demo", bench => new DemoCommand(bench)),
         new("completion", bench => new CompletionCommand(bench)),
         new("help", bench => new HelpCommand(bench)),
-        new("manual", bench => new ManualCommand(bench, Details)),
+        new("manual", bench => new ManualCommand(bench)),
     ];
 
     public static int Main(string[] args)
@@ -74,4 +70,7 @@ internal static class Program
         root.SetAction(parse => TerminalStart.Open(bench, bench.PathIn(parse), parse.GetValue(theme)));
         return root;
     }
+
+    private static string ExitStatuses() => string.Join('\n', Wrapping.Of(
+        $"Exit status: {string.Join("; ", ExitStatus.Meanings.Select(one => $"{one.Status} {one.Meaning}"))}.", 80));
 }

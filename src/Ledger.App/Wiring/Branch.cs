@@ -20,7 +20,8 @@ internal sealed record Branch(string Name, Func<Workbench, Command> Make)
     /// <param name="all">All that belong there, in their order.</param>
     public static void AddTo(Command parent, Workbench bench, IReadOnlyList<Branch> all)
     {
-        var named = LooksAtAll(bench.Line) ? [] : all.Where(branch => bench.Line.Contains(branch.Name)).ToList();
+        var isMeant = parent is RootCommand || bench.Line.Contains(parent.Name);
+        var named = isMeant && !LooksAtAll(bench.Line) ? all.Where(branch => bench.Line.Contains(branch.Name)).ToList() : [];
         foreach (var branch in named.Count > 0 ? named : all)
             parent.Subcommands.Add(branch.Make(bench));
     }
