@@ -141,11 +141,9 @@ internal sealed class MigrationScript(string name, Func<string> read)
     public static IReadOnlyList<MigrationScript> Embedded()
     {
         var assembly = typeof(MigrationScript).Assembly;
-        return
-        [
-            .. assembly.GetManifestResourceNames().Where(name => name.StartsWith(Folder, StringComparison.Ordinal))
-                .Order(StringComparer.Ordinal).Select(name => new MigrationScript(name, () => Read(name))),
-        ];
+        var names = Array.FindAll(assembly.GetManifestResourceNames(), name => name.StartsWith(Folder, StringComparison.Ordinal));
+        Array.Sort(names, StringComparer.Ordinal);
+        return Array.ConvertAll(names, name => new MigrationScript(name, () => Read(name)));
 
         string Read(string name)
         {
