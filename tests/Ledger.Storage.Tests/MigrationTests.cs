@@ -48,7 +48,10 @@ public sealed class MigrationTests : IDisposable
     {
         _file.Ledger.Dispose();
         foreach (var bad in new[] { "INSERT INTO nowhere VALUES (1)", "INSERT INTO lot (id, item_id) SELECT 1, 1 FROM nowhere", "not SQL" })
-            AssertUnchanged("could not be brought up to date", new("migrations/9998_good.sql", "CREATE TABLE extra (x) STRICT"), new("migrations/9999_bad.sql", bad));
+            AssertUnchanged(
+                "could not be brought up to date",
+                new("migrations/9998_good.sql", () => "CREATE TABLE extra (x) STRICT"),
+                new("migrations/9999_bad.sql", () => bad));
     }
 
     [Fact]
