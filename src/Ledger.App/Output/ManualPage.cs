@@ -42,9 +42,9 @@ internal sealed class ManualPage(TextWriter output)
         Macro("SH", "EXIT STATUS");
         Entries(ExitStatus.Meanings);
         Macro("SH", "ENVIRONMENT");
-        Entries(Habits.Variables);
+        Entries(VariablesAndFiles.Variables);
         Macro("SH", "FILES");
-        Entries(Habits.Files);
+        Entries(VariablesAndFiles.Files);
         WriteExamples();
         Macro("SH", "CAUTIONS");
         Text("The program never says that a chemical is safe or that a disposal is legal.");

@@ -1,7 +1,7 @@
 namespace Ledger.App.Wiring;
 
 /// <summary>What the environment says to the program, and which files it keeps: for the manual.</summary>
-internal static class Habits
+internal static class VariablesAndFiles
 {
     /// <summary>The variables that are looked at, each with what it does.</summary>
     public static IReadOnlyList<(string Name, string Meaning)> Variables { get; } =
