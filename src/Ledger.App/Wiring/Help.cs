@@ -8,14 +8,14 @@ namespace Ledger.App.Wiring;
 internal sealed class Help : SynchronousCommandLineAction
 {
     private readonly HelpAction _tables;
-    private readonly string _details;
+    private readonly Func<string> _details;
 
-    private Help(HelpAction tables, string details) => (_tables, _details) = (tables, details);
+    private Help(HelpAction tables, Func<string> details) => (_tables, _details) = (tables, details);
 
     public override bool ClearsParseErrors => true;
 
     /// <summary>Puts it in the place of the library's help, under the names that POSIX and GNU programs use.</summary>
-    public static void AddTo(RootCommand root, string details, int width)
+    public static void AddTo(RootCommand root, Func<string> details, int width)
     {
         root.Options.Remove(root.Options.OfType<HelpOption>().Single());
         var option = new HelpOption("--help", "-h") { Description = "show what a command does and accepts" };
@@ -41,7 +41,7 @@ internal sealed class Help : SynchronousCommandLineAction
         output.WriteLine(command switch
         {
             ExplainedCommand explained => explained.Details,
-            RootCommand => _details,
+            RootCommand => _details(),
             _ => "",
         });
         return ExitStatus.Done;

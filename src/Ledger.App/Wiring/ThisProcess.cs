@@ -3,6 +3,7 @@ using System.Text;
 using Microsoft.Win32.SafeHandles;
 using NodaTime;
 using NodaTime.Extensions;
+using NodaTime.TimeZones;
 
 namespace Ledger.App.Wiring;
 
@@ -43,7 +44,8 @@ internal static class ThisProcess
             Out = Writer(OutputStream()),
             Error = Writer(ErrorStream()),
             In = Input,
-            Clock = SystemClock.Instance.InTzdbSystemDefaultZone(),
+            // The system's own rules for the zone: those of the library would have to be unpacked first.
+            Clock = SystemClock.Instance.InZone(BclDateTimeZone.ForSystemDefault()),
             Variable = Environment.GetEnvironmentVariable,
             Width = Math.Max(NarrowestTerminal, Columns()),
             IsWatched = !Console.IsErrorRedirected,

@@ -32,7 +32,7 @@ internal sealed class JournalReader(Snapshot snapshot) : IPast
     public IReadOnlyList<JournalEntry> OfDay(LocalDate day) =>
     [
         .. snapshot.Connection.Query<long>("SELECT id FROM standing_entry WHERE date = @day ORDER BY ord", new { day = Dates.Text(day) })
-            .AsList().Select(number => Find(number)!),
+            .ToList().Select(number => Find(number)!),
     ];
 
     public JournalEntry? Find(long number)

@@ -25,7 +25,7 @@ internal sealed class PrintReader(Snapshot snapshot)
             {
                 asOf = Dates.Text(asOf), beforeDate = before is null ? "9999" : Dates.Text(before.Date),
                 beforeNumber = before?.Number ?? long.MaxValue, atMost,
-            }).AsList();
+            }).ToList();
         var lines = Lines(rows.Select(row => row.Number));
         var negatives = Negatives(rows.Select(row => row.Number));
         return [.. rows.Select(row => new PrintRecord(
