@@ -1,5 +1,4 @@
 using Ledger.Core.Measures;
-using Ledger.Exchange.Import;
 using Ledger.Storage;
 using Ledger.Terminal.Tables;
 using Ledger.Terminal.Tests.Fakes;
