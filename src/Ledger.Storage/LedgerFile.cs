@@ -56,6 +56,12 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         return new(full, connection, backup, clock);
     }
 
+    /// <summary>Opens a ledger as it is, to look something up: nothing is made and nothing brought up to date.</summary>
+    /// <returns>The ledger; null where there is none, or it is not of this version.</returns>
+    /// <exception cref="LedgerFileException">The file cannot be used.</exception>
+    public static LedgerFile? OpenAsItIs(string path, ZonedClock clock) =>
+        FileOpener.AsItIs(path) is { } connection ? new(path, connection, null, clock) : null;
+
     /// <summary>
     /// What this ledger knew at the end of a day, with that day as its today: what was recorded later is not in it. A ledger in memory that can only be
     /// read.

@@ -17,12 +17,18 @@ internal static class Text
             ? number
             : throw new FormatException($"\"{text}\" is not a whole number");
 
-    /// <summary>One of a list of names, as its position.</summary>
-    public static Func<string, T?> OneOf<T>(IReadOnlyList<string> names, string what) where T : struct, Enum => text =>
+    /// <summary>One of a list of words in any case, as its position.</summary>
+    public static Func<string, T?> OneOf<T>(IReadOnlyList<string> words, string what) where T : struct, Enum =>
+        text => Enum.GetValues<T>()[Position(text, words, what)];
+
+    /// <summary>One of a list of words in any case, as the list has it.</summary>
+    public static Func<string, string> OneOf(IReadOnlyList<string> words, string what) => text => words[Position(text, words, what)];
+
+    private static int Position(string text, IReadOnlyList<string> words, string what)
     {
-        for (var i = 0; i < names.Count; i++)
-            if (names[i].Equals(text.Trim(), StringComparison.OrdinalIgnoreCase))
-                return Enum.GetValues<T>()[i];
-        throw new FormatException($"\"{text}\" is not a {what}; write one of {string.Join(", ", names)}");
-    };
+        for (var i = 0; i < words.Count; i++)
+            if (words[i].Equals(text.Trim(), StringComparison.OrdinalIgnoreCase))
+                return i;
+        throw new FormatException($"\"{text}\" is not a {what}; {Spelling.Meant(text, words)}write one of {string.Join(", ", words)}");
+    }
 }

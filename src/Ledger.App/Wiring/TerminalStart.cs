@@ -11,7 +11,7 @@ internal static class TerminalStart
     public static Option<string?> ThemeOption()
     {
         var option = Typed.Option<string?>(
-            "--theme", "NAME", ThemeNamed, $"how the screens are coloured: {string.Join(", ", TerminalOptions.Themes)}");
+            "--theme", "NAME", Values.Text.OneOf(TerminalOptions.Themes, "theme"), $"how the screens are coloured: {string.Join(", ", TerminalOptions.Themes)}");
         option.CompletionSources.Add([.. TerminalOptions.Themes]);
         return option;
     }
@@ -27,7 +27,4 @@ internal static class TerminalStart
         using var ledger = bench.Open(path);
         return screens.Show(ledger, bench.Around.Clock, theme);
     }
-
-    private static string ThemeNamed(string text) => TerminalOptions.Themes.FirstOrDefault(name => name == text)
-        ?? throw new FormatException($"there is no theme \"{text}\"; known: {string.Join(", ", TerminalOptions.Themes)}");
 }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Ledger.App.Values;
+using Ledger.Core.Journal;
 using Ledger.Storage;
 using Ledger.Storage.Files;
 using NodaTime;
@@ -46,6 +47,22 @@ internal sealed class Workbench(Surroundings around)
         if (ledger.MigratedFrom is { } copy)
             Say($"{path} was made by an older version and is up to date now; the file as it was is kept as {copy}");
         return ledger;
+    }
+
+    /// <summary>
+    /// Looks something up for completion: nothing is made, brought up to date or said, and what cannot be read offers nothing.
+    /// </summary>
+    public IReadOnlyList<string> Glance(ParseResult parse, Func<ILedger, Holdings, IReadOnlyList<string>> read)
+    {
+        try
+        {
+            using var ledger = LedgerFile.OpenAsItIs(PathIn(parse), around.Clock);
+            return ledger is null ? [] : ledger.Read(() => read(ledger, ledger.HoldingsOn(ledger.Today)));
+        }
+        catch (Exception trouble) when (trouble is LedgerFileException or IOException or UnauthorizedAccessException or FormatException)
+        {
+            return [];
+        }
     }
 
     /// <summary>Writes a message or remark for the person, apart from the results.</summary>

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Completions;
 using Ledger.App.Output;
 using Ledger.App.Wiring;
 using Ledger.Core.Glossary;
@@ -21,6 +22,9 @@ internal sealed class HelpCommand : ExplainedCommand
     {
         _bench = bench;
         Arguments.Add(_word);
+        _word.CompletionSources.Clear();
+        _word.CompletionSources.Add(context => Topics(context.ParseResult.RootCommandResult.Command)
+            .Where(word => word.StartsWith(context.WordToComplete, StringComparison.OrdinalIgnoreCase)).Select(word => new CompletionItem(word)));
         SetAction(parse => Explain(string.Join(' ', parse.GetValue(_word) ?? []).Trim(), parse.RootCommandResult.Command));
     }
 
@@ -43,6 +47,9 @@ internal sealed class HelpCommand : ExplainedCommand
                 : $"\"{word}\" is not explained; `trayledger help` lists the words that are");
         return ExitStatus.Done;
     }
+
+    /// <summary>All that is explained.</summary>
+    private static IEnumerable<string> Topics(Command root) => root.Subcommands.Select(command => command.Name).Concat(TradeWords.All.Select(term => term.Word));
 
     private void Write(Term term, TextWriter output)
     {

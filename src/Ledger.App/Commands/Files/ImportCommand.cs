@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
+using Ledger.Core.Measures;
 using Ledger.Exchange.Import;
 
 namespace Ledger.App.Commands.Files;
@@ -85,7 +86,7 @@ internal sealed class ImportCommand : ExplainedCommand
 
     private static string KindOf(string text) =>
         new[] { AllKinds, Journal }.FirstOrDefault(known => text.Equals(known, StringComparison.OrdinalIgnoreCase)) ?? CsvImport.Named(text)
-        ?? throw new FormatException($"there is no kind of file \"{text}\"; known: {string.Join(", ", CsvImport.Kinds)}, {AllKinds}, {Journal}");
+        ?? throw new FormatException($"there is no kind of file \"{text}\"; {Spelling.Meant(text, CsvImport.Kinds)}known: {string.Join(", ", CsvImport.Kinds)}, {AllKinds}, {Journal}");
 
     private static IEnumerable<string> Lines(Stream input)
     {

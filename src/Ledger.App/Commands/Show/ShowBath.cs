@@ -12,7 +12,7 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show bath X: one bath, in use or poured out, with the work it took.</summary>
 internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList<BathWorkRecord> Work)>
 {
-    private readonly Argument<string> _bath = Typed.Argument("bath", Text.NotEmpty, "the bath's name");
+    private readonly Argument<string> _bath = Typed.Argument("bath", Text.NotEmpty, "the bath's name").Offered(Offers.Baths);
     private readonly LastOption _last = new("sessions", 100);
 
     public ShowBath(Workbench bench)
@@ -29,7 +29,7 @@ internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList
         var code = parse.GetRequiredValue(_bath).Trim();
         var bath = view.Ledger.Bath(code, view.AsOf) ?? throw new RefusedByCommandException(
             $"there was no bath \"{code}\" up to {Dates.Text(view.AsOf)}; "
-                + $"{Known.Names(view.Holdings.Baths.Select(known => known.Code), "in use")}");
+                + $"{Known.Names(code, view.Holdings.Baths.Select(known => known.Code), "in use")}");
         return (new(bath, bath.Discarded?.On ?? view.AsOf), view.Ledger.WorkOf(bath.Code, view.AsOf, _last.In(parse)));
     }
 

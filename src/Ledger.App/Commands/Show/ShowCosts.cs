@@ -14,10 +14,11 @@ internal sealed class ShowCosts : ShowCommand<CostsShown>
 {
     private readonly CostOptions _costs = new();
     private readonly Option<string?> _film = Typed.Option<string?>(
-        "--film", "ITEM", Text.NotEmpty, "one film only: its sheets, its stock, and its share of the chemistry");
+        "--film", "ITEM", Text.NotEmpty, "one film only: its sheets, its stock, and its share of the chemistry")
+        .Offered(Offers.Films);
 
-    private readonly Option<CostGrouping?> _by = Typed.Option(
-        "--by", "PART", Text.OneOf<CostGrouping>(CostSlices.Groupings, "part"),
+    private readonly Option<CostGrouping?> _by = Typed.Choice<CostGrouping>(
+        "--by", "PART", CostSlices.Groupings, "part",
             "the parts of the period: film, session, month, year, process, developer, bath (the fixer) or emulsion "
             + "number");
 
@@ -66,6 +67,6 @@ internal sealed class ShowCosts : ShowCommand<CostsShown>
     {
         var films = view.Holdings.Items.Where(item => item.Kind == ItemKind.Film).Select(item => item.Code).ToList();
         return films.Find(film => film.Equals(code, StringComparison.OrdinalIgnoreCase))
-            ?? throw new RefusedByCommandException($"no film is called \"{code}\"; {Known.Names(films, "known")}");
+            ?? throw new RefusedByCommandException($"no film is called \"{code}\"; {Known.Names(code, films, "known")}");
     }
 }

@@ -13,7 +13,7 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show item X: one item's settings, its containers, its moves, and its stock's worth.</summary>
 internal sealed class ShowItem : ShowCommand<ItemShown>
 {
-    private readonly Argument<string> _item = Typed.Argument("item", Text.NotEmpty, "the item's code");
+    private readonly Argument<string> _item = Typed.Argument("item", Text.NotEmpty, "the item's code").Offered(Offers.Items);
     private readonly LastOption _last = new("moves", 30);
 
     public ShowItem(Workbench bench)
@@ -30,7 +30,7 @@ internal sealed class ShowItem : ShowCommand<ItemShown>
     {
         var code = parse.GetRequiredValue(_item).Trim();
         var item = view.Holdings.Item(code) ?? throw new RefusedByCommandException(
-            $"there is no item \"{code}\"; {Known.Names(view.Holdings.Items.Select(known => known.Code), "known")}");
+            $"there is no item \"{code}\"; {Known.Names(code, view.Holdings.Items.Select(known => known.Code), "known")}");
         var moves = view.Ledger.MovesOf(item.Code, view.AsOf, int.MaxValue);
         return new(
             new(item, view.Holdings.ContainersOf(item.Code), view.AsOf),

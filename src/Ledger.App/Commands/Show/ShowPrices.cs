@@ -10,7 +10,8 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show prices: what each delivery of an item cost on the shelf, over time.</summary>
 internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
 {
-    private readonly Argument<string?> _item = new("item") { Arity = ArgumentArity.ZeroOrOne, Description = "one item only" };
+    private readonly Argument<string?> _item = new Argument<string?>("item") { Arity = ArgumentArity.ZeroOrOne, Description = "one item only" }
+        .Offered(Offers.Items);
 
     public ShowPrices(Workbench bench)
         : base(
@@ -23,7 +24,7 @@ internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
         var code = parse.GetValue(_item)?.Trim();
         if (code is not null && view.Holdings.Item(code) is null)
             throw new RefusedByCommandException(
-                $"there is no item \"{code}\"; {Known.Names(view.Holdings.Items.Select(known => known.Code), "known")}");
+                $"there is no item \"{code}\"; {Known.Names(code, view.Holdings.Items.Select(known => known.Code), "known")}");
         return
         [
             .. view.Ledger.Prices(view.AsOf).Where(price => code is null || price.Item.Equals(code, StringComparison.OrdinalIgnoreCase))

@@ -15,7 +15,8 @@ namespace Ledger.App.Commands.Show;
 internal sealed class ShowSheet : ShowCommand<SheetStory>
 {
     private readonly Argument<string> _sheet = Typed.Argument(
-        "sheet", Text.NotEmpty, "a negative's number such as 2025-014, a sheet's such as #12, or a holder side for the last sheet in it");
+        "sheet", Text.NotEmpty, "a negative's number such as 2025-014, a sheet's such as #12, or a holder side for the last sheet in it")
+        .Offered(Offers.Sheets);
 
     public ShowSheet(Workbench bench)
         : base(bench, "sheet", "Shows one sheet's story: box, holder, exposure, session, the sheets beside it, cost, negative number.", """
