@@ -23,9 +23,8 @@ internal static class Program
         3 refused, and nothing was written; 4 a file cannot be used (not there, locked,
         damaged, made by a newer version) or the output cannot be written; 10 something
         must be done now or soon, where `show today --exit-code` asked for it;
-        130 stopped
-        by Ctrl+C, 129 or 143 by another signal; 141 whoever read the output has left.
-        A fault is explained in full where the variable TRAYLEDGER_TRACE is 1.
+        130 stopped by Ctrl+C, 129 or 143 by another signal; 141 whoever read the output
+        has left. A fault is explained in full where the variable TRAYLEDGER_TRACE is 1.
         """;
 
     public static int Main(string[] args)

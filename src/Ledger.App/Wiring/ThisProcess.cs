@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text;
 using Microsoft.Win32.SafeHandles;
@@ -9,7 +10,10 @@ namespace Ledger.App.Wiring;
 /// <summary>The surroundings of the running process: the only place that touches its streams and signals.</summary>
 internal static class ThisProcess
 {
-    private const int NarrowestTerminal = 80;
+    /// <summary>The variable that says how many columns text may take (POSIX).</summary>
+    public const string ColumnsVariable = "COLUMNS";
+
+    private const int UsualColumns = 80, FewestColumns = 40;
 
     private static readonly List<PosixSignalRegistration> _watched = [];
     private static int _signal = 2;
@@ -45,7 +49,7 @@ internal static class ThisProcess
             In = Input,
             Clock = SystemClock.Instance.InTzdbSystemDefaultZone(),
             Variable = Environment.GetEnvironmentVariable,
-            Width = Math.Max(NarrowestTerminal, Columns()),
+            Width = Width(Environment.GetEnvironmentVariable, Terminal()),
             IsWatched = !Console.IsErrorRedirected,
             Interrupts = Interrupts,
             Signal = () => _signal,
@@ -64,7 +68,14 @@ internal static class ThisProcess
         ? Console.OpenStandardInput()
         : new FileStream(new SafeFileHandle(0, ownsHandle: false), FileAccess.Read);
 
-    private static int Columns() => OperatingSystem.IsWindows() && !Console.IsOutputRedirected ? Console.WindowWidth : Descriptors.Columns();
+    /// <summary>As the variable says, else as wide as the terminal, else as wide as terminals usually are.</summary>
+    internal static int Width(Func<string, string?> variable, int terminal) =>
+        Math.Max(FewestColumns, Said(variable) ?? (terminal > 0 ? terminal : UsualColumns));
+
+    private static int? Said(Func<string, string?> variable) =>
+        int.TryParse(variable(ColumnsVariable), NumberStyles.None, CultureInfo.InvariantCulture, out var columns) && columns > 0 ? columns : null;
+
+    private static int Terminal() => OperatingSystem.IsWindows() && !Console.IsOutputRedirected ? Console.WindowWidth : Descriptors.Columns();
 
     private static StreamWriter Writer(Stream stream) =>
         new(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)) { AutoFlush = false };

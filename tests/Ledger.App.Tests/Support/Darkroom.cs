@@ -28,6 +28,9 @@ internal sealed class Darkroom : IDisposable
 
     public IScreens? Screens { get; set; }
 
+    /// <summary>The columns that text may take.</summary>
+    public int Width { get; set; } = 80;
+
     public CancellationToken Interrupt { get; set; }
 
     /// <summary>Takes the results in place of what a run gives back; for outputs that cannot be written.</summary>
@@ -84,6 +87,7 @@ internal sealed class Darkroom : IDisposable
             Error = error,
             In = () => new MemoryStream(Input),
             Clock = Clock,
+            Width = Width,
             Variable = Variables.GetValueOrDefault,
             Screens = () => Screens,
             Interrupts = () => Interrupt,

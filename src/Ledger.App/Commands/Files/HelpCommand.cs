@@ -60,13 +60,13 @@ internal sealed class HelpCommand : ExplainedCommand
 
     private void List(Command root, TextWriter output)
     {
-        output.WriteLine("Commands; `trayledger COMMAND --help` says more:");
+        output.WriteProse("Commands; `trayledger COMMAND --help` says more:", _bench.Around.Width);
         var table = new TextTable(Column.Left(""), Column.Left(""));
         foreach (var command in root.Subcommands)
             table.Add($"  {command.Name}", command.Description ?? "");
         table.WriteTo(output, _bench.Around.Width);
         output.WriteLine();
-        output.WriteLine("Words; `trayledger help WORD` explains one:");
+        output.WriteProse("Words; `trayledger help WORD` explains one:", _bench.Around.Width);
         output.WriteProse(string.Join(", ", TradeWords.All.Select(term => term.Word)), _bench.Around.Width, "  ");
     }
 

@@ -61,7 +61,11 @@ internal abstract class ShowCommand<TReading> : ExplainedCommand
         if (parse.GetValue(_json))
             JsonText.Write(_bench.Around.Out, json => WriteJson(reading, view, json));
         else
-            WriteText(reading, view, _bench.Around.Out);
+        {
+            using var text = new FittedText(_bench.Around.Out, view.Width);
+            WriteText(reading, view, text);
+        }
+
         return Status(reading, parse);
     }
 }
