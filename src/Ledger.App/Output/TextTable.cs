@@ -1,8 +1,8 @@
 namespace Ledger.App.Output;
 
 /// <summary>
-/// Plain aligned columns, two blanks apart, never wider than the text may be: words go below their cell, the widest column first, and where
-/// not even the words fit beside each other, each row is a list of its cells.
+/// Plain aligned columns, two blanks apart, never wider than the text may be: what is too long goes on below in its column, the widest column
+/// first; where not even the longest words fit beside each other, two tables stand one below the other, and then each row is a list.
 /// </summary>
 internal sealed class TextTable(params Column[] columns)
 {
@@ -25,23 +25,47 @@ internal sealed class TextTable(params Column[] columns)
     {
         if (IsEmpty)
             return;
-        if (Widths(width) is { } widths)
-            foreach (var line in Titles().Concat(_rows))
-                Write(line, widths, output);
+        int[] all = [.. Enumerable.Range(0, columns.Length)];
+        if ((Widths(all, width, NarrowestLast) ?? Widths(all, width, 1)) is { } widths)
+            WriteColumns(all, widths, output);
+        else if (Blocks(width) is { } blocks)
+            foreach (var (number, block) in blocks.Index())
+            {
+                if (number > 0)
+                    output.WriteLine();
+                WriteColumns(block, Widths(block, width, 1)!, output);
+            }
         else
             WriteLists(output, width);
     }
 
-    private string[][] Titles() => columns.All(column => column.Title.Length == 0) ? [] : [[.. columns.Select(column => column.Title)]];
-
-    /// <summary>How wide each column is; null when they do not fit beside each other.</summary>
-    private int[]? Widths(int width)
+    private void WriteColumns(int[] shown, int[] widths, TextWriter output)
     {
-        var widths = columns.Select((column, i) => _rows.Max(row => row[i].Length)).ToArray();
-        var least = columns.Select(Least).ToArray();
-        for (var i = 0; i < columns.Length; i++)
-            widths[i] = Math.Max(widths[i], columns[i].Title.Length);
-        for (var over = widths.Sum() + Gap * (columns.Length - 1) - width; over > 0; over--)
+        if (columns.Any(column => column.Title.Length > 0))
+            Write([.. shown.Select(i => columns[i].Title)], shown, widths, output);
+        foreach (var row in _rows)
+            Write([.. shown.Select(i => row[i])], shown, widths, output);
+    }
+
+    /// <summary>The columns in two tables one below the other, each with the first column; null where that is not enough.</summary>
+    private int[][]? Blocks(int width)
+    {
+        for (var end = columns.Length - 1; end > 1; end--)
+        {
+            int[] first = [.. Enumerable.Range(0, end)], second = [0, .. Enumerable.Range(end, columns.Length - end)];
+            if (Widths(first, width, 1) is not null)
+                return Widths(second, width, 1) is null ? null : [first, second];
+        }
+
+        return null;
+    }
+
+    /// <summary>How wide each of some columns is; null when they do not fit beside each other.</summary>
+    private int[]? Widths(int[] shown, int width, int narrowestLast)
+    {
+        var widths = shown.Select(i => Math.Max(columns[i].Title.Length, _rows.Max(row => row[i].Length))).ToArray();
+        var least = shown.Select(i => Least(i, i == columns.Length - 1 ? narrowestLast : 1)).ToArray();
+        for (var over = widths.Sum() + Gap * (shown.Length - 1) - width; over > 0; over--)
         {
             // Of columns that are equally wide the last gives way.
             var widest = Enumerable.Range(0, widths.Length).Where(i => widths[i] > least[i]).OrderBy(i => widths[i]).ThenBy(i => i)
@@ -54,21 +78,21 @@ internal sealed class TextTable(params Column[] columns)
         return widths;
     }
 
-    /// <summary>The longest word of a column; figures stay whole, and the last column is readable.</summary>
-    private int Least(Column column, int index)
+    /// <summary>The longest word of a column; figures stay whole.</summary>
+    private int Least(int column, int narrowest)
     {
-        var cells = _rows.Select(row => row[index]);
-        var words = (column.IsRight ? cells : cells.SelectMany(cell => cell.Split(' '))).Concat(column.Title.Split(' ')).Max(word => word.Length);
-        return index < columns.Length - 1 ? words
-            : Math.Max(words, Math.Min(NarrowestLast, _rows.Max(row => row[index].Length)));
+        var cells = _rows.Select(row => row[column]);
+        var words = (columns[column].IsRight ? cells : cells.SelectMany(cell => cell.Split(' '))).Concat(columns[column].Title.Split(' '))
+            .Max(word => word.Length);
+        return Math.Max(words, Math.Min(narrowest, _rows.Max(row => row[column].Length)));
     }
 
-    private void Write(string[] line, int[] widths, TextWriter output)
+    private void Write(string[] line, int[] shown, int[] widths, TextWriter output)
     {
         var cells = line.Select((cell, i) => cell.Length <= widths[i] ? [cell] : Prose.Wrap(cell, widths[i]).ToList()).ToList();
         for (var row = 0; row < cells.Max(cell => cell.Count); row++)
             output.WriteLine(string.Join(
-                new string(' ', Gap), cells.Select((cell, i) => Pad(row < cell.Count ? cell[row] : "", i, widths[i]))).TrimEnd());
+                new string(' ', Gap), cells.Select((cell, i) => Pad(row < cell.Count ? cell[row] : "", shown[i], widths[i]))).TrimEnd());
     }
 
     /// <summary>Each row as a list: a title and its cell on a line, without the cells that are empty.</summary>

@@ -9,6 +9,10 @@ internal static class Text
 {
     public static string NotEmpty(string text) => !string.IsNullOrWhiteSpace(text) ? text : throw new FormatException("the value is empty");
 
+    /// <summary>The name of a ledger, which is a file of its own and no stream.</summary>
+    public static string FileName(string text) => text.Trim() != "-" ? NotEmpty(text)
+        : throw new FormatException("a ledger is a file; - stands for the standard input or output, which none can be kept in");
+
     public static LocalDate? Date(string text) => Dates.Parse(text)
         ?? throw new FormatException($"\"{text}\" is not a date; write it as 2026-03-15");
 

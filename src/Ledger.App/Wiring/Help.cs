@@ -45,6 +45,8 @@ internal sealed class Help : SynchronousCommandLineAction
             RootCommand => _details,
             _ => "",
         }, _width));
+        foreach (var line in (command as ExplainedCommand)?.More.SelectMany(text => HelpText.Fitted(text, _width).Split('\n')) ?? [])
+            output.WriteLine(line);
         return ExitStatus.Done;
     }
 

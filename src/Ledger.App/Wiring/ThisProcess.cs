@@ -42,9 +42,11 @@ internal static class ThisProcess
     {
         if (OperatingSystem.IsWindows() && !Console.IsOutputRedirected)
             Console.OutputEncoding = Encoding.UTF8;
+        var output = OutputStream();
         return new()
         {
-            Out = Writer(OutputStream()),
+            Out = Writer(output),
+            Bytes = from => from.CopyTo(output),
             Error = Writer(ErrorStream()),
             In = Input,
             Clock = SystemClock.Instance.InTzdbSystemDefaultZone(),

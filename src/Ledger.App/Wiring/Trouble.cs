@@ -6,7 +6,8 @@ namespace Ledger.App.Wiring;
 /// <summary>What went wrong, as an exit status and a sentence: never a library's text, never a report of the runtime's.</summary>
 internal static class Trouble
 {
-    private const string Variable = "TRAYLEDGER_TRACE";
+    /// <summary>The variable that asks for faults in full.</summary>
+    public const string Variable = "TRAYLEDGER_TRACE";
 
     /// <summary>Whether faults are to be explained in full.</summary>
     public static bool IsTraced(Func<string, string?> variable) => variable(Variable) == "1";

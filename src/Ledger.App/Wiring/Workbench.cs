@@ -71,7 +71,7 @@ internal sealed class Workbench(Surroundings around)
     private static Option<string?> FileOption()
     {
         var option = Typed.Option<string?>(
-            "--file", "PATH", Text.NotEmpty,
+            "--file", "PATH", Text.FileName,
             $"the ledger's file; otherwise the variable {LedgerLocation.Variable}, otherwise trayledger/ledger.db in your data folder");
         option.Recursive = true;
         return option;

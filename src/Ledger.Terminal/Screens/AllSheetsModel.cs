@@ -25,7 +25,7 @@ internal sealed class AllSheetsModel(ILedger ledger) : TableModel(ledger)
     [
         "Every sheet, the last first: press / and type words of its number, subject, film, group, date, holder side, "
         + "bath, fate or emulsion number.",
-        "Enter or . (full stop) traces the selected one; W puts what is found on paper as a list. `show sheets --csv` writes it "
+        "Enter or . (full stop) traces the selected one; W puts what is found on paper as a list. `show sheets --format csv` writes it "
         + "for a spreadsheet.",
     ];
 

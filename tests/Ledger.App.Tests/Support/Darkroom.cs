@@ -65,6 +65,9 @@ internal sealed class Darkroom : IDisposable
         return PathOf(name);
     }
 
+    /// <summary>The bytes that were sent to the results as they are.</summary>
+    public MemoryStream Bytes { get; } = new();
+
     /// <summary>Runs a command line on this darkroom's ledger.</summary>
     public Ran Run(params string[] args) => RunAnywhere(["--file", Ledger, .. args]);
 
@@ -85,6 +88,7 @@ internal sealed class Darkroom : IDisposable
         {
             Out = Output ?? output,
             Error = error,
+            Bytes = from => from.CopyTo(Bytes),
             In = () => new MemoryStream(Input),
             Clock = Clock,
             Width = Width,

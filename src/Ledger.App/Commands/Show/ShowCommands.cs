@@ -14,6 +14,7 @@ internal sealed class ShowCommands : Command
         Subcommands.Add(new ShowBaths(bench));
         Subcommands.Add(new ShowHolders(bench));
         Subcommands.Add(new ShowSessions(bench));
+        Subcommands.Add(new ShowSession(bench));
         Subcommands.Add(new ShowPrints(bench));
         Subcommands.Add(new ShowPlans(bench));
         Subcommands.Add(new ShowCosts(bench));

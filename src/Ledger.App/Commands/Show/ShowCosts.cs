@@ -1,5 +1,6 @@
 using System.CommandLine;
-using System.Text.Json;
+using Ledger.App.Output;
+using Ledger.App.Output.Documents;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Costing;
@@ -28,7 +29,7 @@ internal sealed class ShowCosts : ShowCommand<CostsShown>
             it is accounted for. The figures per sheet count the spoiled sheets as well, but
             not those for practice. With --film every figure is that film's.
             Example: trayledger show costs --by month --formula average
-            """)
+            """, CostsShape.Of, ["--from", "--to"])
     {
         foreach (var option in _costs.All)
             Options.Add(option);
@@ -49,6 +50,7 @@ internal sealed class ShowCosts : ShowCommand<CostsShown>
             CountsThen = _costs.CountsThen(parse),
             Grouping = parse.GetValue(_by),
             Formula = formula,
+            MonthlyBudget = view.Holdings.Settings.MonthlyBudget,
             Revaluation = asked ? stock : null,
             Next = film is null ? NextSession.Of(view.Ledger, view.Holdings) : null,
             PriceRises =
@@ -60,8 +62,6 @@ internal sealed class ShowCosts : ShowCommand<CostsShown>
     }
 
     protected override void WriteText(CostsShown shown, View view, TextWriter output) => CostsText.Write(shown, view, output);
-
-    protected override void WriteJson(CostsShown shown, View view, Utf8JsonWriter json) => CostsJson.Write(shown, view, json);
 
     private static string Film(string code, View view)
     {

@@ -1,6 +1,6 @@
 using System.CommandLine;
-using System.Text.Json;
 using Ledger.App.Output;
+using Ledger.App.Output.Documents;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Costing;
@@ -20,7 +20,7 @@ internal sealed class ShowItem : ShowCommand<ItemShown>
         : base(bench, "item",
             "Shows one item: its settings, its boxes and bottles, deliveries and use, and its value by each cost formula.", """
             Example: trayledger show item tarnfix
-            """)
+            """, ItemShape.Of)
     {
         Arguments.Add(_item);
         Options.Add(_last);
@@ -40,12 +40,6 @@ internal sealed class ShowItem : ShowCommand<ItemShown>
     }
 
     protected override void WriteText(ItemShown shown, View view, TextWriter output) => ItemText.Write(shown, view, output);
-
-    protected override void WriteJson(ItemShown shown, View view, Utf8JsonWriter json)
-    {
-        json.WriteDate("asOf", view.AsOf);
-        ItemJson.Write(shown, view, json);
-    }
 }
 
 /// <summary>An item as it is shown.</summary>
