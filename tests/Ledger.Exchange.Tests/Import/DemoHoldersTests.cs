@@ -21,8 +21,7 @@ public sealed class DemoHoldersTests : IDisposable
     {
         var clock = new ZonedClock(
             new FakeClock(DemoYear.LastDay.AtMidnight().InUtc().ToInstant()), DateTimeZone.Utc, CalendarSystem.Iso);
-        _ledger = LedgerFile.Open(Path.Combine(_folder, "ledger.db"), clock);
-        Assert.Empty(_ledger.Import(DemoYear.Read(DemoYear.LastDay), dryRun: false, null, default).Refused);
+        _ledger = ReadyLedger.DemoYear(Path.Combine(_folder, "ledger.db"), clock);
         _now = _ledger.HoldingsOn(DemoYear.LastDay);
     }
 

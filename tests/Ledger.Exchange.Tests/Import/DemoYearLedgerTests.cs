@@ -20,13 +20,7 @@ public sealed class DemoYearLedgerTests : IDisposable
     private readonly string _folder = Directory.CreateTempSubdirectory("trayledger-").FullName;
     private readonly LedgerFile _ledger;
 
-    public DemoYearLedgerTests()
-    {
-        _ledger = LedgerFile.Open(Path.Combine(_folder, "ledger.db"), Clock);
-        var outcome = Import();
-        Assert.Empty(outcome.Refused.Select(refused => refused.Refusal.Sentence));
-        Assert.Equal(0, outcome.AlreadyThere);
-    }
+    public DemoYearLedgerTests() => _ledger = ReadyLedger.DemoYear(Path.Combine(_folder, "ledger.db"), Clock);
 
     private static ZonedClock Clock => new(
         new FakeClock(DemoYear.LastDay.AtMidnight().InUtc().ToInstant()), DateTimeZone.Utc, CalendarSystem.Iso);

@@ -11,21 +11,10 @@ namespace Ledger.Exchange.Tests.Past;
 /// <summary>The demo year in a file of its own, imported once and copied for each test; or imported with other entries in it.</summary>
 internal sealed class DemoFile : IDisposable
 {
-    private static readonly Lazy<byte[]> _year = new(() =>
-    {
-        using var file = new DemoFile(DemoYear.Read(DemoYear.LastDay));
-        file.Ledger.Dispose();
-        return File.ReadAllBytes(file.FilePath);
-    });
-
     private readonly string _folder = Directory.CreateTempSubdirectory("trayledger-").FullName;
 
     /// <summary>The demo year as it is.</summary>
-    public DemoFile()
-    {
-        File.WriteAllBytes(FilePath, _year.Value);
-        Ledger = LedgerFile.Open(FilePath, Clock);
-    }
+    public DemoFile() => Ledger = ReadyLedger.DemoYear(FilePath, Clock);
 
     /// <summary>A copy of another one.</summary>
     public DemoFile(DemoFile other)
@@ -37,7 +26,7 @@ internal sealed class DemoFile : IDisposable
     /// <summary>These entries.</summary>
     public DemoFile(IEnumerable<Entry> entries)
     {
-        Ledger = LedgerFile.Open(FilePath, Clock);
+        Ledger = ReadyLedger.Empty(FilePath, Clock);
         Assert.Empty(Ledger.Import(entries, dryRun: false, null, default).Refused.Select(refused => refused.Refusal.Sentence));
     }
 

@@ -23,8 +23,7 @@ public sealed class HintTests
     public void No_hint_of_any_form_is_longer_than_its_line()
     {
         var folder = Directory.CreateTempSubdirectory("trayledger").FullName;
-        using var ledger = LedgerFile.Open(Path.Combine(folder, "ledger.db"), new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc());
-        ledger.Import(DemoYear.Read(ledger.Today), dryRun: false, progress: null, CancellationToken.None);
+        using var ledger = ReadyLedger.DemoYear(Path.Combine(folder, "ledger.db"), new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc());
         var forms = Everyone(ledger).ToList();
         var every = typeof(Form).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(Form)) && !type.IsAbstract);
         Assert.Equal([], every.Except(forms.Select(form => form.GetType())).Select(type => type.Name));

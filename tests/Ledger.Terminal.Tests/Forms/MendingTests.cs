@@ -59,8 +59,7 @@ public sealed class MendingTests : IDisposable
     [Fact]
     public void Ctrl_O_opens_the_entry_that_stands_in_the_way_and_the_form_waits()
     {
-        using var ledger = LedgerFile.Open(Path.Combine(_folder, "ledger.db"), new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc());
-        Assert.Empty(ledger.Import(DemoYear.Read(ledger.Today), dryRun: false, progress: null, CancellationToken.None).Refused);
+        using var ledger = ReadyLedger.DemoYear(Path.Combine(_folder, "ledger.db"), new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc());
         using var screen = new Screen(ledger, 100, 40);
 
         screen.Find("processes").Type("u");
@@ -78,8 +77,7 @@ public sealed class MendingTests : IDisposable
     [Fact]
     public void A_side_that_is_taken_says_which_key_takes_the_sheet_out()
     {
-        using var ledger = LedgerFile.Open(Path.Combine(_folder, "ledger.db"), new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc());
-        Assert.Empty(ledger.Import(DemoYear.Read(ledger.Today), dryRun: false, progress: null, CancellationToken.None).Refused);
+        using var ledger = ReadyLedger.DemoYear(Path.Combine(_folder, "ledger.db"), new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc());
         var form = new KindForm(ledger, "load", ("sides", "E01-1"), ("from", "fen80"));
         using var screen = new Screen(ledger, 100, 40);
 

@@ -110,8 +110,7 @@ public sealed class OrderFormTests : IDisposable
 
     private LedgerFile Demo(string name)
     {
-        var ledger = LedgerFile.Open(Path.Combine(_folder, $"{name}.db"), _clock);
-        ledger.Import(DemoYear.Read(ledger.Today), dryRun: false, null, default);
+        var ledger = ReadyLedger.DemoYear(Path.Combine(_folder, $"{name}.db"), _clock);
         return ledger;
     }
 }

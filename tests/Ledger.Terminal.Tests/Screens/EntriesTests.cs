@@ -22,8 +22,7 @@ public sealed class EntriesTests : IDisposable
 
     public EntriesTests()
     {
-        _ledger = LedgerFile.Open(Path.Combine(_folder, "ledger.db"), new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc());
-        Assert.Empty(_ledger.Import(DemoYear.Read(_ledger.Today), dryRun: false, progress: null, CancellationToken.None).Refused);
+        _ledger = ReadyLedger.DemoYear(Path.Combine(_folder, "ledger.db"), new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc());
         _screen = new(_ledger, 100, 40);
     }
 

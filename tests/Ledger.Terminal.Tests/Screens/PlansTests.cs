@@ -19,8 +19,7 @@ public sealed class PlansTests : IDisposable
 
     public PlansTests()
     {
-        _ledger = LedgerFile.Open(Path.Combine(_folder, "ledger.db"), new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc());
-        Assert.Empty(_ledger.Import(DemoYear.Read(_ledger.Today), dryRun: false, progress: null, CancellationToken.None).Refused);
+        _ledger = ReadyLedger.DemoYear(Path.Combine(_folder, "ledger.db"), new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc());
     }
 
     [Fact]

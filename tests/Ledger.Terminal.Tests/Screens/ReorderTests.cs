@@ -108,8 +108,7 @@ public sealed class ReorderTests : IDisposable
 
     private LedgerFile Demo()
     {
-        var ledger = LedgerFile.Open(Path.Combine(_folder, "ledger.db"), _clock);
-        ledger.Import(DemoYear.Read(ledger.Today), dryRun: false, null, default);
+        var ledger = ReadyLedger.DemoYear(Path.Combine(_folder, "ledger.db"), _clock);
         return ledger;
     }
 }

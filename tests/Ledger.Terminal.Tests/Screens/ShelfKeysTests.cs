@@ -20,8 +20,7 @@ public sealed class ShelfKeysTests : IDisposable
     public ShelfKeysTests()
     {
         var clock = new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc();
-        _ledger = LedgerFile.Open(Path.Combine(_folder, "ledger.db"), clock);
-        Assert.Empty(_ledger.Import(DemoYear.Read(_ledger.Today), dryRun: false, progress: null, CancellationToken.None).Refused);
+        _ledger = ReadyLedger.DemoYear(Path.Combine(_folder, "ledger.db"), clock);
         _screen = new(_ledger);
     }
 

@@ -168,8 +168,7 @@ public sealed class DemoYearTests : IDisposable
 
     private LedgerFile Demo()
     {
-        var ledger = LedgerFile.Open(Path.Combine(_folder, "ledger.db"), _clock);
-        Assert.Empty(ledger.Import(DemoYear.Read(ledger.Today), dryRun: false, progress: null, CancellationToken.None).Refused);
+        var ledger = ReadyLedger.DemoYear(Path.Combine(_folder, "ledger.db"), _clock);
         return ledger;
     }
 }

@@ -23,7 +23,6 @@ public sealed class ScreenHelpTests : IDisposable
     ];
 
     private static readonly ZonedClock _clock = new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc();
-    private static readonly Lazy<byte[]> _demo = new(MakeDemo);
 
     private readonly string _folder = Directory.CreateTempSubdirectory("trayledger").FullName;
 
@@ -33,8 +32,7 @@ public sealed class ScreenHelpTests : IDisposable
     [MemberData(nameof(Ways))]
     public void A_screen_s_example_works_on_the_demo_year_and_its_help_shows_it(string way)
     {
-        File.WriteAllBytes(Path.Combine(_folder, "demo.db"), _demo.Value);
-        using var ledger = LedgerFile.Open(Path.Combine(_folder, "demo.db"), _clock);
+        using var ledger = ReadyLedger.DemoYear(Path.Combine(_folder, "demo.db"), _clock);
         using var screen = new Screen(ledger, 120, 60);
         Go(screen, way);
         var model = Assert.IsType<TablePage>(screen.Shell.Page).Model;
@@ -74,16 +72,6 @@ public sealed class ScreenHelpTests : IDisposable
     }
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
-
-    private static byte[] MakeDemo()
-    {
-        var folder = Directory.CreateTempSubdirectory("trayledger").FullName;
-        using (var ledger = LedgerFile.Open(Path.Combine(folder, "demo.db"), _clock))
-            Assert.Empty(ledger.Import(DemoYear.Read(ledger.Today), dryRun: false, progress: null, CancellationToken.None).Refused);
-        var bytes = File.ReadAllBytes(Path.Combine(folder, "demo.db"));
-        Directory.Delete(folder, recursive: true);
-        return bytes;
-    }
 
     private static void Go(Screen screen, string way)
     {

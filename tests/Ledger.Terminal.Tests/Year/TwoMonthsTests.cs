@@ -27,7 +27,7 @@ public sealed class TwoMonthsTests : IDisposable
     [Fact]
     public void Two_months_are_typed_in_no_more_than_1200_keys()
     {
-        using var ledger = LedgerFile.Open(Path.Combine(_folder, "ledger.db"), _clock.InUtc());
+        using var ledger = ReadyLedger.Empty(Path.Combine(_folder, "ledger.db"), _clock.InUtc());
         using var screen = new Screen(ledger);
         var typist = new Typist(screen);
 

@@ -146,5 +146,5 @@ public sealed class TypedYear : IDisposable
 
     private static FakeClock Noon(LocalDate day) => new(day.At(new(12, 0)).InUtc().ToInstant());
 
-    private LedgerFile Open(string name, FakeClock clock) => LedgerFile.Open(Path.Combine(_folder, $"{name}.db"), clock.InUtc());
+    private LedgerFile Open(string name, FakeClock clock) => ReadyLedger.Empty(Path.Combine(_folder, $"{name}.db"), clock.InUtc());
 }
