@@ -46,12 +46,12 @@ public sealed class FileNameTests
         using var room = Darkroom.WithDemoYear();
         Assert.Equal("", room.Do("backup", "-"));
         Assert.StartsWith("SQLite format 3", Encoding.ASCII.GetString(room.Bytes.ToArray()[..15]), StringComparison.Ordinal);
-        var shelf = room.Do("show", "shelf");
+        var shelf = room.Do("show", "settings");
         room.Input = room.Bytes.ToArray();
         Assert.Contains("0 entries added", room.Do("join", "-"), StringComparison.Ordinal);
-        room.Do("record", "count", "syrup/2", "10ml", "--reason", "spill", "--anyway");
+        room.Do("record", "setting", "warn-days", "3");
         room.Do("backup", "--restore", "-");
-        Assert.Equal(shelf, room.Do("show", "shelf"));
+        Assert.Equal(shelf, room.Do("show", "settings"));
         Assert.Equal(["ledger.db"], room.Names().Where(name => !name.Contains(".before", StringComparison.Ordinal) && name.EndsWith(".db", StringComparison.Ordinal)).Take(1));
     }
 
@@ -64,7 +64,7 @@ public sealed class FileNameTests
         other.Input = File.ReadAllBytes(Path.Combine(room.PathOf("exported"), "journal.jsonl"));
         other.Do("import", "journal", "-");
         Assert.Equal(room.Do("show", "shelf"), other.Do("show", "shelf"));
-        other.Input = "setting,value\nliquids,floz\n"u8.ToArray();
+        other.Input = "date,setting,value\n2026-11-27,liquids,floz\n"u8.ToArray();
         other.Do("import", "settings", "-");
         other.Input = "{\"setting\": \"areas\", \"value\": \"cm2\"}"u8.ToArray();
         other.Do("record", "setting", "--input", "-");
