@@ -64,7 +64,7 @@ public sealed class FileNameTests
         other.Input = File.ReadAllBytes(Path.Combine(room.PathOf("exported"), "journal.jsonl"));
         other.Do("import", "journal", "-");
         Assert.Equal(room.Do("show", "shelf"), other.Do("show", "shelf"));
-        other.Input = "date,setting,value\n2026-11-27,liquids,floz\n"u8.ToArray();
+        other.Input = "date,setting,value\n2026-03-15,liquids,floz\n"u8.ToArray();
         other.Do("import", "settings", "-");
         other.Input = "{\"setting\": \"areas\", \"value\": \"cm2\"}"u8.ToArray();
         other.Do("record", "setting", "--input", "-");
