@@ -45,6 +45,11 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     /// <inheritdoc/>
     public long Version => Read(snapshot => snapshot.Version);
 
+    /// <summary>
+    /// What tells the ledger from all others: the moment at which its first entry was recorded, in digits. Copies of it have the same.
+    /// </summary>
+    public string Identity => Read(snapshot => new JournalReader(snapshot).Identity());
+
     /// <summary>The tables that an export holds.</summary>
     public IReadOnlyList<string> Tables => Read(snapshot => new Tables(snapshot).Names);
 
