@@ -29,7 +29,7 @@ public sealed class CompletionTests
     [InlineData("record setting ", "liquids")]
     [InlineData("record setting liquids ", "floz")]
     [InlineData("record item new --role ", "wash aid")]
-    [InlineData("record session S99 --process film --bath ", "F4")]
+    [InlineData("record print-session P99 --bath ", "PF4")]
     [InlineData("help clea", "clearing time")]
     [InlineData("completion ", "bash")]
     public void It_offers_what_is_accepted_here(string line, string oneOf)

@@ -173,7 +173,7 @@ public class FileCommandTests
         var first = File.ReadAllText(file);
         Assert.Contains("SUMMARY:Session tarn: 7 sheets", first, StringComparison.Ordinal);
         Assert.Contains("SUMMARY:Trip spring-coast: 16 sheets", first, StringComparison.Ordinal);
-        room.Do("record", "plan-ending", "tarn");
+        room.Do("record", "plan-ending", "tarn", "--reason", "given up");
         Assert.Contains("1 cancelled that no longer hold; some calendars ignore that", room.Do("calendar", file), StringComparison.Ordinal);
         var second = File.ReadAllText(file).Split("BEGIN:VEVENT");
         var gone = Assert.Single(second, one => one.Contains("STATUS:CANCELLED", StringComparison.Ordinal));

@@ -58,6 +58,11 @@ internal static class CostsShape
         .With((shown, _) => shown.Costs, _all, (shown, _) => shown.Account is null)
         .With((shown, _) => shown.Account!, _film, (shown, _) => shown.Account is not null)
         .Flag("isComplete", shown => shown.IsComplete, "whether nothing in the figures is without a price")
+        .Table("unpriced", (shown, _) => shown.Unpriced, new Shape<UnpricedStock>()
+            .Text("item", stock => stock.Item)
+            .Whole("entry", stock => stock.Entry)
+            .Quantity("used", stock => stock.Used)
+            .Quantity("onHand", stock => stock.OnHand))
         .Table("films", (shown, _) => shown.Films, new Shape<FilmCost>()
             .Text("item", film => film.Item)
             .With((film, _) => film, PerSheet)
@@ -79,9 +84,5 @@ internal static class CostsShape
             .Money("supplies", sheet => sheet.Supplies)
             .Money("total", sheet => sheet.Total)
             .Flag("isComplete", sheet => sheet.IsComplete))
-        .Table("unpriced", (shown, _) => shown.Unpriced, new Shape<UnpricedStock>()
-            .Text("item", stock => stock.Item)
-            .Whole("entry", stock => stock.Entry)
-            .Quantity("used", stock => stock.Used)
-            .Quantity("onHand", stock => stock.OnHand));
+        .Leading("films");
 }

@@ -74,19 +74,20 @@ internal static class ItemShape
 
     public static Shape<ItemShown> Of { get; } = new Shape<ItemShown>()
         .AsOf()
-        .Table("moves", (shown, _) => shown.Moves.Select(move => (Move: move, Item: shown.Shelf.Item)), _move,
-            (shown, rows) => shown with { Moves = [.. rows.Select(row => row.Move)] })
+        .With((shown, _) => shown.Shelf.Item, _settings)
+        .With((shown, view) => new ShelfRow(shown.Shelf, new StockAhead(view)), Stock)
+        .Table("values", (shown, _) => shown.Values, new Shape<(CostFormula Formula, Money? Value)>()
+            .Text("formula", value => value.Formula.Name())
+            .Money("value", value => value.Value))
         .Table("containers", (shown, _) => shown.Shelf.Containers, ContainerShape.Of)
         .Table("places", (shown, _) => shown.Places, new Shape<PlaceHeld>()
             .Text("place", place => place.Place)
             .Text("kind", place => place.Kind)
             .Quantity("quantity", place => place.Held)
             .Money("value", place => place.Value))
-        .Table("values", (shown, _) => shown.Values, new Shape<(CostFormula Formula, Money? Value)>()
-            .Text("formula", value => value.Formula.Name())
-            .Money("value", value => value.Value))
-        .With((shown, _) => shown.Shelf.Item, _settings)
-        .With((shown, view) => new ShelfRow(shown.Shelf, new StockAhead(view)), Stock);
+        .Table("moves", (shown, _) => shown.Moves.Select(move => (Move: move, Item: shown.Shelf.Item)), _move,
+            (shown, rows) => shown with { Moves = [.. rows.Select(row => row.Move)] })
+        .Leading("moves");
 }
 
 /// <summary>An item's stock, with what is to come and to go.</summary>

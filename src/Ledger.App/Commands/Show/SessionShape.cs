@@ -18,7 +18,12 @@ internal static class SessionShape
         .Text("note", line => line.Note);
 
     /// <summary>What is said of the session itself.</summary>
-    public static Shape<SessionRecord> Own { get; } = new Shape<SessionRecord>()
+    public static Shape<SessionRecord> Own { get; } = Said("sheetCount");
+
+    /// <summary>A session among others.</summary>
+    public static Shape<SessionRecord> Of { get; } = Said("sheets").Table("lines", (session, _) => session.Lines, Line);
+
+    private static Shape<SessionRecord> Said(string count) => new Shape<SessionRecord>()
         .Whole("entry", session => session.Number)
         .Text("session", session => session.Session)
         .Date("date", session => session.Date)
@@ -26,11 +31,7 @@ internal static class SessionShape
         .Whole("processVersion", session => session.ProcessVersion)
         .Word("bath", session => session.Bath)
         .Volume("developer", session => session.Developer)
+        .Whole(count, session => session.Sheets)
         .Area("areaSqIn", session => session.Area)
         .Text("note", session => session.Note);
-
-    public static Shape<SessionRecord> Of { get; } = new Shape<SessionRecord>()
-        .With((session, _) => session, Own)
-        .Whole("sheets", session => session.Sheets)
-        .Table("lines", (session, _) => session.Lines, Line);
 }

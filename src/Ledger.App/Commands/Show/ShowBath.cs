@@ -14,6 +14,10 @@ internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList
 {
     private static readonly Shape<(BathReading Reading, IReadOnlyList<BathWorkRecord> Work)> _shape = new Shape<(BathReading Reading, IReadOnlyList<BathWorkRecord> Work)>()
         .AsOf()
+        .With((shown, _) => shown.Reading, BathShape.Of)
+        .Flag("inUse", shown => shown.Reading.Bath.Discarded is null)
+        .Date("discardedOn", shown => shown.Reading.Bath.Discarded?.On)
+        .Word("discardReason", shown => shown.Reading.Bath.Discarded?.Reason)
         .Table("work", (shown, _) => shown.Work, new Shape<BathWorkRecord>()
             .Whole("entry", done => done.Number)
             .Date("date", done => done.Date)
@@ -22,10 +26,7 @@ internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList
             .Area("areaSqIn", done => done.Area)
             .Area("weightedAreaSqIn", done => done.Weighted),
             (shown, rows) => (shown.Reading, rows))
-        .With((shown, _) => shown.Reading, BathShape.Of)
-        .Flag("inUse", shown => shown.Reading.Bath.Discarded is null)
-        .Date("discardedOn", shown => shown.Reading.Bath.Discarded?.On)
-        .Word("discardReason", shown => shown.Reading.Bath.Discarded?.Reason);
+        .Leading("work");
 
     private readonly Argument<string> _bath = Typed.Argument("bath", Text.NotEmpty, "the bath's name").Offered(Offers.Baths);
     private readonly LastOption _last = new("sessions", 100);

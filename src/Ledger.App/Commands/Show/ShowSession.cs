@@ -21,9 +21,8 @@ internal sealed class ShowSession : ShowCommand<SessionShown>
 
     private static readonly Shape<SessionShown> _shape = new Shape<SessionShown>()
         .AsOf()
-        .Table("sheets", (shown, _) => shown.Sheets, TraceShape.Card, (shown, rows) => shown with { Sheets = rows })
         .With((shown, _) => shown.Session, SessionShape.Own)
-        .Whole("sheetCount", shown => shown.Session.Sheets)
+        .Table("sheets", (shown, _) => shown.Sheets, TraceShape.Card, (shown, rows) => shown with { Sheets = rows })
         .Table("lines", (shown, _) => shown.Session.Lines, SessionShape.Line);
 
     private readonly Argument<string> _session = Typed.Argument("session", Text.NotEmpty, "the session's name, such as S22").Offered(Offers.Sessions);

@@ -36,16 +36,17 @@ internal sealed class ShowSheet : ShowCommand<SheetStory>
         .Flag("isComplete", story => story.Development?.Cost?.IsComplete ?? story.IsPriced)
         .Texts("trayMates", story => story.Development?.TrayMates ?? [])
         .Word("filedIn", story => story.FiledIn)
-        .Table("steps", (story, _) => story.Steps, new Shape<SheetStep>()
-            .Whole("entry", step => step.Entry)
-            .Date("date", step => step.Date)
-            .Text("summary", step => step.Summary))
         .Table("findings", (story, _) => story.Findings, new Shape<SheetFinding>()
             .Whole("entry", finding => finding.Entry)
             .Date("date", finding => finding.Date)
             .Text("what", finding => finding.What.Name())
             .Word("result", finding => finding.Result)
-            .Flag("passed", finding => finding.HasPassed));
+            .Flag("passed", finding => finding.HasPassed))
+        .Table("steps", (story, _) => story.Steps, new Shape<SheetStep>()
+            .Whole("entry", step => step.Entry)
+            .Date("date", step => step.Date)
+            .Text("summary", step => step.Summary))
+        .Leading("steps");
 
     private readonly Argument<string> _sheet = Typed.Argument(
         "sheet", Text.NotEmpty, "a negative's number such as 2025-014, a sheet's such as #12, or a holder side for the last sheet in it")

@@ -61,13 +61,13 @@ internal static class TraceShape
 
     private static readonly Shape<TraceReading> _trace = new Shape<TraceReading>()
         .Text("what", trace => trace.Name)
+        .Table("start", (trace, _) => trace.Start.Zip(trace.StartLabels), _node)
+        .Table("back", (trace, _) => trace.Back.Select(step => (step, trace.Card is not null)), _step)
         .Table("forward", (trace, _) => trace.Sheets, new Shape<TracedSheet>()
             .With((sheet, _) => sheet.Card, Card)
             .Date("reachedOn", sheet => sheet.On)
             .Flag("isShared", sheet => sheet.IsShared)
             .Texts("through", sheet => sheet.Through))
-        .Table("back", (trace, _) => trace.Back.Select(step => (step, trace.Card is not null)), _step)
-        .Table("start", (trace, _) => trace.Start.Zip(trace.StartLabels), _node)
         .Table("things", (trace, _) => trace.Things.Select(thing => (thing, false)), _step)
         .Table("sameBatch", (trace, _) => trace.Mates, Card)
         .Table("sameBathSince", (trace, _) => trace.BathMates, new Shape<(TraceStep Bath, IReadOnlyList<SheetCard> Since)>()
@@ -93,5 +93,6 @@ internal static class TraceShape
     public static Shape<TraceShown> Of { get; } = new Shape<TraceShown>()
         .AsOf()
         .With((shown, _) => shown.Trace!, _trace, (shown, _) => shown.Trace is not null)
-        .With((shown, _) => shown.Risk!, _risk, (shown, _) => shown.Risk is not null);
+        .With((shown, _) => shown.Risk!, _risk, (shown, _) => shown.Risk is not null)
+        .Leading("forward");
 }

@@ -12,13 +12,15 @@ namespace Ledger.App.Output.Documents;
 internal sealed class Shape<T>
 {
     private readonly List<Part<T>> _parts = [];
+    private string? _leading;
 
     /// <summary>The cells of a row that is made of a thing. Of properties of one name, that which is there.</summary>
     public IEnumerable<Cell<T>> Cells => _parts.SelectMany(part => part.Cells).GroupBy(cell => cell.Name)
         .Select(same => same.Aggregate((one, other) => one with { Of = (thing, view) => one.Of(thing, view) ?? other.Of(thing, view) }));
 
-    /// <summary>The tables in a thing. Of those of one name, that which is there.</summary>
-    public IEnumerable<Table<T>> Tables => _parts.SelectMany(part => part.Tables).GroupBy(table => table.Path).Select(same => same.Aggregate(Joined));
+    /// <summary>The tables in a thing, the leading one first. Of those of one name, that which is there.</summary>
+    public IEnumerable<Table<T>> Tables => _parts.SelectMany(part => part.Tables).GroupBy(table => table.Path).Select(same => same.Aggregate(Joined))
+        .OrderBy(table => table.Path != _leading);
 
     /// <summary>Two tables of one name, of which only one is there, with the columns of both.</summary>
     private static Table<T> Joined(Table<T> one, Table<T> other)
@@ -159,6 +161,13 @@ internal sealed class Shape<T>
     public Shape<T> Table<TRow>(
         string name, Func<T, View, IEnumerable<TRow>> of, Shape<TRow> shape, Func<T, IReadOnlyList<TRow>, T>? put = null, Func<T, View, bool>? when = null) =>
         Add(new TablePart<T, TRow>(name, of, shape, put) { When = when });
+
+    /// <summary>The table that is meant where none is named, wherever it stands in the document.</summary>
+    public Shape<T> Leading(string table)
+    {
+        _leading = table;
+        return this;
+    }
 
     /// <summary>The properties of something that belongs to the thing, among its own.</summary>
     /// <param name="of">What belongs to it.</param>
