@@ -7,6 +7,7 @@ using Ledger.App.Commands.Show;
 using Ledger.App.Output;
 using Ledger.App.Screens;
 using Ledger.App.Wiring;
+using Ledger.Core.Measures;
 
 namespace Ledger.App;
 
@@ -15,17 +16,32 @@ internal static class Program
 {
     private const string Purpose = "Keeps the books of a darkroom: film, chemistry, baths, sessions and what they cost.";
 
-    private const string Details = """
+    private static string Details() => $"""
         Without a command it opens the terminal screens.
         To look around in an invented year: trayledger demo
 
-        Exit status: 0 done; 1 a fault of the program; 2 the command line is wrong;
-        3 refused, and nothing was written; 4 a file cannot be used (not there, locked,
-        damaged, made by a newer version) or the output cannot be written; 10 something
-        must be done now or soon, where `show today --exit-code` asked for it;
-        130 stopped by Ctrl+C, 129 or 143 by another signal; 141 whoever read the output
-        has left. A fault is explained in full where the variable TRAYLEDGER_TRACE is 1.
+        {ExitStatuses()}
+        A fault is explained in full where the variable TRAYLEDGER_TRACE is 1.
         """;
+
+    private static readonly Branch[] _branches =
+    [
+        new("show", bench => new ShowCommands(bench)),
+        new("record", bench => new RecordCommands(bench)),
+        new("trace", bench => new TraceCommand(bench)),
+        new("plan", bench => new PlanCommands(bench)),
+        new("print", bench => new PrintCommands(bench)),
+        new("import", bench => new ImportCommand(bench)),
+        new("export", bench => new ExportCommand(bench)),
+        new("join", bench => new JoinCommand(bench)),
+        new("calendar", bench => new CalendarCommand(bench)),
+        new("check", bench => new CheckCommand(bench)),
+        new("backup", bench => new BackUpCommand(bench)),
+        new("demo", bench => new DemoCommand(bench)),
+        new("completion", bench => new CompletionCommand(bench)),
+        new("help", bench => new HelpCommand(bench)),
+        new("manual", bench => new ManualCommand(bench)),
+    ];
 
     public static int Main(string[] args)
     {
@@ -36,11 +52,11 @@ internal static class Program
 
     internal static int Run(IReadOnlyList<string> args, Surroundings around)
     {
-        var bench = new Workbench(around with { Out = new ShownText(around.Out), Error = new ShownText(around.Error) });
+        var bench = new Workbench(around with { Out = new ShownText(around.Out), Error = new ShownText(around.Error) }) { Line = args };
         return Invocation.Run(Commands(bench), args, bench);
     }
 
-    /// <summary>The whole tree of commands.</summary>
+    /// <summary>The tree of commands, as far as the line may mean them.</summary>
     internal static RootCommand Commands(Workbench bench)
     {
         var theme = TerminalStart.ThemeOption();
@@ -48,24 +64,13 @@ internal static class Program
         {
             bench.File,
             theme,
-            new ShowCommands(bench),
-            new RecordCommands(bench),
-            new TraceCommand(bench),
-            new PlanCommands(bench),
-            new PrintCommands(bench),
-            new ImportCommand(bench),
-            new ExportCommand(bench),
-            new JoinCommand(bench),
-            new CalendarCommand(bench),
-            new CheckCommand(bench),
-            new BackUpCommand(bench),
-            new DemoCommand(bench),
-            new CompletionCommand(bench),
-            new HelpCommand(bench),
-            new ManualCommand(bench, Details),
         };
+        Branch.AddTo(root, bench, _branches);
         Help.AddTo(root, Details, bench.Around.Width);
         root.SetAction(parse => TerminalStart.Open(bench, bench.PathIn(parse), parse.GetValue(theme)));
         return root;
     }
+
+    private static string ExitStatuses() => string.Join('\n', Wrapping.Of(
+        $"Exit status: {string.Join("; ", ExitStatus.Meanings.Select(one => $"{one.Status} {one.Meaning}"))}.", 80));
 }

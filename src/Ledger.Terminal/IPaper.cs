@@ -29,6 +29,9 @@ public interface IPaper
     /// <summary>A list of the sheets that words find.</summary>
     string Sheets(string words);
 
+    /// <summary>The sheets that words find as CSV, a row for each with all that is known of it.</summary>
+    string SheetsCsv(string words);
+
     /// <summary>The wall card.</summary>
     string WallCard();
 

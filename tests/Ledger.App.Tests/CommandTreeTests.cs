@@ -33,6 +33,34 @@ public class CommandTreeTests
             Proved(room, [.. names, option.Name]);
     }
 
+    /// <summary>A command that is made alone, because the line names it, is the one that stands in the whole tree.</summary>
+    [Theory]
+    [MemberData(nameof(Commands))]
+    public void A_line_finds_its_command_whether_all_are_made_or_only_what_it_names(string path)
+    {
+        var names = path.Split(' ');
+        var (whole, sought) = (Root(), Root(names));
+        Assert.Equal(
+            Path(whole.Parse(names).CommandResult.Command), Path(sought.Parse([.. names]).CommandResult.Command));
+        Assert.Equal(path, Path(sought.Parse(names).CommandResult.Command));
+        if (names[0] is not ("help" or "manual"))
+            Assert.True(sought.Subcommands.Count < whole.Subcommands.Count);
+    }
+
+    /// <summary>What looks at all commands has them all; where none is named, neither is one missing.</summary>
+    [Theory]
+    [InlineData("help", "show", "today")]
+    [InlineData("manual")]
+    [InlineData("[suggest:12]", "trayledger show")]
+    [InlineData("shwo", "today")]
+    [InlineData("--help")]
+    [InlineData("--version")]
+    public void Whoever_looks_at_all_commands_finds_them(params string[] line) =>
+        Assert.Equal(Leaves(Root(), "").Select(leaf => leaf.Path), Leaves(Root(line), "").Select(leaf => leaf.Path));
+
+    private static string Path(Command command) => string.Join(' ', command.Parents.OfType<Command>()
+        .Where(parent => parent is not RootCommand).Select(parent => parent.Name).Append(command.Name));
+
     private static void Proved(Darkroom room, string[] line)
     {
         var ran = room.Run(line);
@@ -45,13 +73,13 @@ public class CommandTreeTests
         Assert.True(ran.Status == 0 || ran.Error.Length > 0, $"{string.Join(' ', line)} ended with {ran.Status} and said nothing");
     }
 
-    private static RootCommand Root()
+    private static RootCommand Root(params string[] line)
     {
         using var room = new Darkroom();
         return Program.Commands(new Workbench(new()
         {
             Out = TextWriter.Null, Error = TextWriter.Null, In = () => Stream.Null, Clock = room.Clock, Variable = _ => null,
-        }));
+        }) { Line = line });
     }
 
     private static IEnumerable<(string Path, Command Command)> Leaves(Command command, string path) => command.Subcommands.Count == 0

@@ -289,21 +289,6 @@ public class FileCommandTests
         Assert.Contains(line, room.Do("completion", shell), StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void The_manual_page_names_every_command_and_option_and_uses_no_macro_but_those_of_man()
-    {
-        using var room = new Darkroom();
-        var lines = room.Do("manual").Split('\n');
-
-        foreach (var heading in new[] { "trayledger record session <SESSION>", "trayledger show today", "trayledger backup <FILE>" })
-            Assert.Contains($".SS \"{heading}\"", lines);
-        Assert.Contains(".B \\-\\-as\\-of <DATE>", lines);
-        Assert.Contains(".B TRAYLEDGER_FILE", lines);
-        var macros = lines.Where(line => line is ['.', ..]).Select(line => line[1..].Split(' ')[0]).Distinct();
-        Assert.Empty(macros.Except(["TH", "SH", "SS", "TP", "B", "PP", "nf", "fi", "br"]));
-        Assert.DoesNotContain(lines, line => line.StartsWith('\''));
-    }
-
     private sealed class RememberedScreens : Wiring.IScreens
     {
         public string? Path { get; private set; }

@@ -70,7 +70,7 @@ public class HolderCommandTests
     {
         using var room = Darkroom.WithDemoYear();
         var moved = room.Run("record", "storage", "fen80/7", "--to", "shelf");
-        Assert.Contains("open it on 2026-03-16 at the earliest", moved.Error, StringComparison.Ordinal);
+        Assert.Contains("closed for 24 hours, until 2026-03-16 at the earliest", moved.Error, StringComparison.Ordinal);
         room.Do("record", "exposure-index", "fen80/7", "64");
         var box = room.Run("show", "item", "fen80", "--json").Json.GetProperty("containers")[1];
         Assert.Equal(("shelf", "2026-03-16", 64), (

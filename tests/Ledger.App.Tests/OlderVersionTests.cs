@@ -35,10 +35,12 @@ public class OlderVersionTests
 
     /// <summary>
     /// Readings that are computed by other rules since: shares of a fixer by the film's factor, exact lead-time demand, room by film, the time in
-    /// the cold, what each sheet is called, where used chemicals are, which numbers of a box are told, settings that came since. What they give for the same ledger now stands in a folder of its own; everything else reads as it did then.
+    /// the cold, what each sheet is called, where used chemicals are, which numbers of a box are told, settings that came since, the concentrate
+    /// of baths that a plan has to mix first. What they give for the same ledger now stands in a folder of its own; everything else reads as it did then.
     /// </summary>
     private static readonly HashSet<string> _computedByOtherRules =
-        ["settings.json", "costs.json", "holders.json", "item-tarnfix.json", "today.json", "bath-D1.json", "bath-F4.json", "baths.json", "reorder.json"];
+        ["settings.json", "costs.json", "holders.json", "item-tarnfix.json", "today.json", "bath-D1.json", "bath-F4.json", "baths.json", "reorder.json",
+            "shelf.json", "plans.json"];
 
     /// <summary>Fields that came since: of a ledger from before them they say nothing, or the usual.</summary>
     private static readonly HashSet<string> _added = [
@@ -134,8 +136,13 @@ public class OlderVersionTests
     private static JsonNode Known(JsonNode? node)
     {
         foreach (var fields in Objects(node))
+        {
+            if (fields["negatives"] is JsonArray) // the names of those that were printed; elsewhere it is a count
+                fields.Remove("negatives");
             foreach (var name in _added)
                 fields.Remove(name);
+        }
+
         return node!;
     }
 

@@ -24,6 +24,28 @@ public sealed class ReorderCommandTests
     }
 
     [Fact]
+    public void Developer_and_fixer_are_told_in_batches_and_sessions_too()
+    {
+        using var room = Darkroom.WithDemoYear();
+        var reorder = Items(room, "reorder");
+        Assert.Equal(("null", "2", "1", "S22"), Enough(reorder["syrup"])); // 64 ml: 25 a batch, 50 in S22
+        // 500 ml make one bath of 1.5 l with 300 ml; it fixes 3000 sq in: S22 had 480 in two batches
+        Assert.Equal(("1", "12", "6", "S22"), Enough(reorder["tarnfix"]));
+        Assert.Empty(reorder["fen80"].GetProperty("enoughFor").EnumerateArray());
+        var text = room.Do("show", "reorder").ReplaceLineEndings(" ");
+        Assert.Contains("enough for 2 batches of film, 1 session like S22", text, StringComparison.Ordinal);
+        Assert.Contains("1 fresh bath of film, 12 batches, 6 sessions like S22", text, StringComparison.Ordinal);
+
+        static (string?, string?, string?, string?) Enough(JsonElement item)
+        {
+            var film = item.GetProperty("enoughFor").EnumerateArray().Single(one => one.GetProperty("process").GetString() == "film");
+            return (Raw(film, "freshBaths"), Raw(film, "batches"), Raw(film, "sessions"), film.GetProperty("like").GetString());
+        }
+
+        static string Raw(JsonElement item, string name) => item.GetProperty(name).GetRawText();
+    }
+
+    [Fact]
     public void A_trip_that_needs_more_than_there_is_is_ordered_for_in_time()
     {
         using var room = Darkroom.WithDemoYear();

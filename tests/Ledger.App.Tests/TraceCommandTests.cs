@@ -61,6 +61,36 @@ public class TraceCommandTests
     }
 
     [Fact]
+    public void A_print_session_names_its_negatives_and_both_are_found_from_the_other()
+    {
+        using var room = Darkroom.WithDemoYear();
+        var sheets = Negatives(room, "S15");
+        string[] prints = ["record", "print-session", "P77", "--sheets", "1 fibre-vc final", "--bath", "PF4", "--negatives"];
+        var refused = room.Run([.. prints, "2031-001"]);
+        Assert.Equal(3, refused.Status);
+        Assert.Contains("no developed sheet is called \"2031-001\"", refused.Error, StringComparison.Ordinal);
+        Assert.Contains("is named twice", room.Run([.. prints, $"{sheets[0]} {sheets[0]}"]).Error, StringComparison.Ordinal);
+        Assert.Contains($"of {sheets[0]}, {sheets[1]}", room.Do([.. prints, $"{sheets[0]} {sheets[1]}"]), StringComparison.Ordinal);
+
+        var last = room.Run("show", "prints", "--last", "1", "--json").Json.GetProperty("prints")[0];
+        Assert.Equal(sheets[..2], last.GetProperty("negatives").EnumerateArray().Select(one => one.GetString()));
+        Assert.Contains(sheets[1], room.Do("show", "prints", "--last", "1"), StringComparison.Ordinal);
+
+        var back = room.Run("trace", "P77", "--json").Json.GetProperty("back").EnumerateArray().ToList();
+        Assert.Equal(
+            sheets[..2], back.Where(step => Text(step, "kind") == "sheet").Select(step => Text(step, "name")).Order(StringComparer.Ordinal));
+        Assert.Contains(back, step => Text(step, "name") == "S15");
+        Assert.Contains(sheets[0], room.Do("trace", "P77"), StringComparison.Ordinal);
+
+        var things = room.Run("trace", sheets[0], "--json").Json.GetProperty("things").EnumerateArray();
+        Assert.Contains(things, thing => (Text(thing, "kind"), Text(thing, "name")) == ("print session", "P77"));
+        Assert.Contains("P77", room.Do("trace", sheets[0]), StringComparison.Ordinal);
+        Assert.DoesNotContain("P77", room.Do("trace", sheets[2]), StringComparison.Ordinal);
+        Assert.Contains("P77", room.Do("show", "sheet", sheets[1]), StringComparison.Ordinal);
+        Assert.True(room.Run("check", "--json").Json.GetProperty("ok").GetBoolean());
+    }
+
+    [Fact]
     public void A_sheet_is_traced_back_to_its_deliveries_and_forward_to_its_batch_and_baths()
     {
         using var room = Darkroom.WithDemoYear();

@@ -27,5 +27,5 @@ public class ReorderBenchmarks : IDisposable
     public int Reorder() => ReorderOf(_ledger);
 
     internal static int ReorderOf(LedgerFile ledger) =>
-        ReorderReading.Of(ledger, ledger.HoldingsOn(ledger.Today)).Count(reading => reading.Reckoned is not null);
+        ReorderReading.Of(ledger, ledger.HoldingsOn(ledger.Today)).Count(reading => reading.Computed is not null);
 }

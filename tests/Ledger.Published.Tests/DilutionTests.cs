@@ -35,6 +35,15 @@ public sealed class DilutionTests
     [Fact]
     public void A_mixture_takes_the_printed_concentrate_and_water() => Assert.All(Table.Read(Mixtures), TakesIts);
 
+    [Fact]
+    [Published("Forum thread apug.org forum37 no. 100892, citing Kodak J-86 (read 2025): 1.5 fl oz at 1+4 hold 0.3 fl oz, 8.9 ml of concentrate", Values = 2)]
+    public void A_dose_of_replenisher_holds_the_printed_concentrate()
+    {
+        var concentrate = Dilution.Parse("1+4").SourceIn(Of(1.5m * MillilitresPerFluidOunce));
+        Assert.Equal(0.3m, Math.Round(concentrate.Millilitres / MillilitresPerFluidOunce, 4));
+        Assert.Equal(8.9m, Math.Round(concentrate.Millilitres, 1));
+    }
+
     private static void TakesIts(Row row)
     {
         var dilution = Dilution.Parse(row["dilution"]);

@@ -16,12 +16,14 @@ public sealed class PublishedCountTests(ITestOutputHelper output)
 
     /// <summary>Each printed cell of a table counts, and each printed value that a test says it checks.</summary>
     [Fact]
-    public void At_least_300_distinct_published_values_are_checked()
+    public void At_least_300_distinct_published_values_are_checked_even_without_the_largest_table()
     {
-        var count = Members.Sum(one => one.Member is FieldInfo table ? Cells(table, one.Published) : one.Published.Values);
+        var count = Members.Sum(Values);
         Console.WriteLine($"Published values that are checked: {count}, from {Members.Select(one => one.Published.Source).Distinct().Count()} sources");
         output.WriteLine($"{count} published values");
         Assert.True(count >= 300, $"only {count}");
+        var largest = Members.Max(Values);
+        Assert.True(count - largest >= 300, $"only {count - largest} without the largest table");
     }
 
     [Fact]
@@ -30,6 +32,9 @@ public sealed class PublishedCountTests(ITestOutputHelper output)
         Assert.True(one.Published.Source.Length >= 20 && one.Published.Source.Any(char.IsDigit), $"{one.Member.Name}: {one.Published.Source}");
         Assert.True(one.Member is FieldInfo ? one.Published.Columns.Length > 0 : one.Published.Values > 0, $"{one.Member.Name} counts nothing");
     });
+
+    private static int Values((MemberInfo Member, PublishedAttribute Published) one) =>
+        one.Member is FieldInfo table ? Cells(table, one.Published) : one.Published.Values;
 
     private static int Cells(FieldInfo table, PublishedAttribute published)
     {

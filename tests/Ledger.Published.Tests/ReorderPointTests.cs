@@ -155,4 +155,23 @@ public sealed class ReorderPointTests
     }
 
     private static double Double(Row row, string column) => (double)row.Number(column);
+
+    /// <summary>A period as a die of 20 faces: ten show nothing, six one unit, four two.</summary>
+    [Fact]
+    [Published("Boylan, J. E. and Syntetos, A. A.: Intermittent Demand Forecasting, Wiley 2021, chapter 3, table 3.2: faces 10, 6 and 4", Values = 3)]
+    public void The_demand_of_a_period_is_the_printed_die()
+    {
+        var demand = OnePeriod([.. Enumerable.Repeat(0L, 10), .. Enumerable.Repeat(1L, 6), .. Enumerable.Repeat(2L, 4)]);
+        Assert.Equal([10.0 / 20, 16.0 / 20, 1], new double[] { 0, 1, 2 }.Select(amount => Math.Round(demand.Reached(amount), 9)));
+        Assert.Equal((0, 1, 2), (demand.Level(0.5m), demand.Level(0.8m), demand.Level(0.81m)));
+    }
+
+    /// <summary>Six periods were seen; short costs six where over costs three, so that a level of 6 / 9 pays.</summary>
+    [Fact]
+    [Published("IEOR notes: Newsvendor with discrete demand (neoprimate.github.io/IEOR, read 2025): 10, 12, 14, 14, 16, 20 give 14", Values = 1)]
+    public void The_best_quantity_of_six_observed_periods_is_the_printed_one() =>
+        Assert.Equal(14, OnePeriod([10, 12, 14, 14, 16, 20]).Level(6m / 9));
+
+    private static LeadTimeDemand OnePeriod(IReadOnlyList<long> uses) =>
+        LeadTimeDemand.Of(new("die", 7, new(2026, 3, 15), uses), [7], UseScale.None);
 }

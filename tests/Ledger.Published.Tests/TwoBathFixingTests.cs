@@ -80,6 +80,14 @@ public sealed class TwoBathFixingTests
     }
 
     [Theory]
+    [Published("GOS Micro (microfilm bureau): page on the methylene blue test, ISO 18901 (read 2025): the same limit as 1.4 µg/cm²", Values = 1)]
+    [InlineData("1.4 ug/cm2", 14)]
+    [InlineData("1.4 µg/cm²", 14)]
+    [InlineData("1.41 ug/cm2", 15)]
+    public void A_laboratory_s_figure_is_read_too(string result, int milligrams) =>
+        Assert.Equal(milligrams, ResidualTest.MilligramsPerSquareMetre(result));
+
+    [Theory]
     [Published("Nishimura, D.: Conservation DistList, 21 September 1997, on ANSI IT9.1-1996: 0.02 g/m² in radiographic film", Values = 1)]
     [InlineData("0.02 g/m2", true)]
     [InlineData("0.021 g/m2", false)]

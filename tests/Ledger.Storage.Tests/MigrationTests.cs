@@ -48,7 +48,10 @@ public sealed class MigrationTests : IDisposable
     {
         _file.Ledger.Dispose();
         foreach (var bad in new[] { "INSERT INTO nowhere VALUES (1)", "INSERT INTO lot (id, item_id) SELECT 1, 1 FROM nowhere", "not SQL" })
-            AssertUnchanged("could not be brought up to date", new("migrations/9998_good.sql", "CREATE TABLE extra (x) STRICT"), new("migrations/9999_bad.sql", bad));
+            AssertUnchanged(
+                "could not be brought up to date",
+                new("migrations/9998_good.sql", () => "CREATE TABLE extra (x) STRICT"),
+                new("migrations/9999_bad.sql", () => bad));
     }
 
     [Fact]
@@ -57,7 +60,7 @@ public sealed class MigrationTests : IDisposable
         Some.Stock(_file);
         _file.Ledger.Dispose();
         AssertUnchanged("refer to something that is not there", new MigrationScript(
-            "migrations/9999_bad.sql", "CREATE TABLE extra (item_id INTEGER REFERENCES item (id)); INSERT INTO extra VALUES (4711)"));
+            "migrations/9999_bad.sql", () => "CREATE TABLE extra (item_id INTEGER REFERENCES item (id)); INSERT INTO extra VALUES (4711)"));
     }
 
     [Fact]
@@ -67,7 +70,7 @@ public sealed class MigrationTests : IDisposable
         _file.Ledger.Dispose();
         var (connection, copy) = FileOpener.Open(_file.FilePath, _file.Clock.GetCurrentInstant(), With(new MigrationScript(
             "migrations/9999_process.sql",
-            """
+            () => """
             CREATE TABLE new_process (id INTEGER PRIMARY KEY, name TEXT NOT NULL UNIQUE COLLATE NOCASE, extra TEXT) STRICT;
             INSERT INTO new_process (id, name) SELECT id, name FROM process;
             DROP TABLE process;

@@ -34,6 +34,19 @@ public sealed class PlainCopyTests : IDisposable
         Assert.Equal([_file.FilePath], Directory.EnumerateFiles(_file.Folder));
     }
 
+    [Fact]
+    public void What_a_killed_reading_left_where_temporary_files_are_goes_at_the_next_one()
+    {
+        var left = Path.Combine(Path.GetTempPath(), $".trayledger-{Guid.NewGuid():N}.part");
+        File.WriteAllText(left, "a copy that was not finished");
+        File.WriteAllText(left + "-wal", "its log");
+        var memory = new SqliteConnection("Data Source=:memory:");
+        memory.Open();
+        using (memory)
+            DetachedCopy.Read(_file.FilePath, memory);
+        Assert.False(File.Exists(left) || File.Exists(left + "-wal"));
+    }
+
     [Theory]
     [InlineData(false)]
     [InlineData(true)]

@@ -23,7 +23,7 @@ public sealed class ReversedOpeningTests : IDisposable
         Assert.Equal(Quantity.Of(800, Unit.Millilitre), bottle.Held);
         Assert.False(bottle.IsSealed);
         var refusal = _file.Refuse(new Opening { Key = Some.Key(), Date = _file.Ledger.Today, Container = bottle.Code });
-        Assert.Equal("syrup/1 is open since 2025-05-01; open another, or correct that entry first", refusal.Sentence);
+        Assert.Equal("syrup/1 is open since 2025-05-01; open another, or amend that entry first", refusal.Sentence);
     }
 
     private static Discard Draw(decimal millilitres) => new()

@@ -1,42 +1,54 @@
 using System.CommandLine;
 using Ledger.App.Wiring;
+using Ledger.Core.Measures;
+using Ledger.Exchange.Import;
 
 namespace Ledger.App.Output;
 
 /// <summary>
-/// The manual page, made from the commands themselves so that it never says anything else than they do. It uses the man macros, which
-/// every roff program knows (man(7)).
+/// The manual page, made from the commands, the columns and the exit statuses themselves so that it never says anything else than they do.
+/// It uses the man macros, which every roff program knows (man(7)).
 /// </summary>
 internal sealed class ManualPage(TextWriter output)
 {
+    /// <summary>Longer lines of input are bad style (mandoc(1), -T lint).</summary>
+    private const int Width = 78;
+
     /// <summary>Writes the page of a program.</summary>
-    /// <param name="root">Its root command.</param>
-    /// <param name="details">What the root's own help adds.</param>
+    /// <param name="root">Its root command, with all commands under it.</param>
     /// <param name="version">Its version.</param>
-    public void Write(Command root, string details, string version)
+    /// <param name="releasedOn">The day of that version.</param>
+    public void Write(Command root, string version, string releasedOn)
     {
-        Macro("TH", "TRAYLEDGER", "1", "", $"trayledger {version}", "User commands");
+        output.Write($".TH TRAYLEDGER 1 {releasedOn} \"trayledger {version}\" \"User commands\"\n");
         Macro("SH", "NAME");
-        Text($"trayledger - {char.ToLowerInvariant(root.Description![0])}{root.Description[1..]}");
+        Text($"trayledger - {char.ToLowerInvariant(root.Description![0])}{root.Description[1..].TrimEnd('.')}");
         Macro("SH", "SYNOPSIS");
         Text("trayledger [options]");
         Macro("br");
         Text("trayledger command [arguments] [options]");
         Macro("SH", "DESCRIPTION");
-        Verbatim(details);
+        Text("Trayledger is the ledger of a photographer who develops large sheet film by hand in trays: every box, holder, bottle and bath, "
+            + "what a session used, what expires, what must be ordered, and what a negative cost.");
+        Text("Without a command it opens the terminal screens; F1 explains each.");
+        Text("The ledger is one SQLite file.");
         Macro("SH", "OPTIONS");
         foreach (var option in root.Options.Where(option => !option.Hidden))
             Entry(Names(option), option.Description);
         Macro("SH", "COMMANDS");
-        foreach (var command in root.Subcommands)
+        foreach (var command in root.Subcommands.Where(command => !command.Hidden))
             Write(command, command.Name);
+        WriteCsv();
+        Macro("SH", "EXIT STATUS");
+        Entries(ExitStatus.Meanings);
         Macro("SH", "ENVIRONMENT");
-        Entry(LedgerLocation.Variable, "the ledger's file, where --file is not given");
-        Entry("NO_COLOR", "when it is not empty, the screens use no colour");
+        Entries(Habits.Variables);
         Macro("SH", "FILES");
-        Entry("$XDG_DATA_HOME/trayledger/ledger.db", "the ledger, where neither --file nor the variable names another");
+        Entries(Habits.Files);
+        WriteExamples();
         Macro("SH", "CAUTIONS");
-        Text("The program never says that a chemical is safe or that a disposal is legal. The maker's safety data sheet and local rules govern.");
+        Text("The program never says that a chemical is safe or that a disposal is legal.");
+        Text("The maker's safety data sheet and local rules govern.");
     }
 
     private void Write(Command command, string path)
@@ -55,8 +67,45 @@ internal sealed class ManualPage(TextWriter output)
             Write(inner, $"{path} {inner.Name}");
     }
 
+    private void WriteCsv()
+    {
+        Macro("SH", "CSV FILES");
+        Text("What trayledger import reads: a header row with the names of the columns in any order, then a row for each entry or line of one.");
+        Text("Columns that are not needed may be left out or empty.");
+        foreach (var kind in CsvImport.Kinds)
+        {
+            Macro("SS", $"{kind}.csv");
+            Text(CsvImport.PurposeOf(kind));
+            foreach (var column in CsvImport.DescribedColumnsOf(kind))
+                Entry(
+                    column.Name,
+                    $"{column.Meaning}{(column.IsNeeded ? "; needed" : "")}{(column.Example.Length > 0 ? $"; example: {column.Example}" : "")}");
+        }
+    }
+
+    private void WriteExamples()
+    {
+        Macro("SH", "EXAMPLES");
+        var isFirst = true;
+        foreach (var (purpose, line) in ManualExamples.All)
+        {
+            if (purpose.Length > 0 && !isFirst)
+                Macro("PP");
+            if (purpose.Length > 0)
+                Text(purpose);
+            Verbatim(line, indent: "    ");
+            isFirst = false;
+        }
+    }
+
     private static string Names(Option option) =>
         string.Join(", ", option.Aliases.Prepend(option.Name)) + (option.HelpName is { } value ? $" <{value}>" : "");
+
+    private void Entries(IEnumerable<(string Term, string Meaning)> entries)
+    {
+        foreach (var (term, meaning) in entries)
+            Entry(term, meaning);
+    }
 
     private void Entry(string term, string? meaning)
     {
@@ -65,20 +114,42 @@ internal sealed class ManualPage(TextWriter output)
         Text(meaning ?? "");
     }
 
-    private void Verbatim(string text)
+    /// <summary>Lines as they stand. A line that would be too long in the page's source goes on in the next one there, and is one in the page.</summary>
+    private void Verbatim(string text, string indent = "")
     {
         Macro("PP");
         Macro("nf");
         foreach (var line in text.ReplaceLineEndings("\n").TrimEnd('\n').Split('\n'))
-            Text(line);
+            output.Write($"{string.Join("\\c\n", Broken(Guarded($"{indent}{Escaped(line)}")))}\n");
         Macro("fi");
     }
 
     private void Macro(string name, params IEnumerable<string> arguments) =>
         output.Write($".{name}{string.Concat(arguments.Select(argument => $" \"{Escaped(argument).Replace("\"", "\\(dq", StringComparison.Ordinal)}\""))}\n");
 
-    /// <summary>A line of text; one that would begin with a control character is led by the empty character.</summary>
-    private void Text(string line) => output.Write($"{(line is ['.' or '\'', ..] ? "\\&" : "")}{Escaped(line)}\n");
+    /// <summary>A text that is filled: its lines in the page's source mean nothing.</summary>
+    private void Text(string text)
+    {
+        if (text.Length == 0)
+            return;
+        foreach (var line in Wrapping.Of(Escaped(text), Width, breaksWords: false))
+            output.Write($"{Guarded(line)}\n");
+    }
+
+    /// <summary>A line that would begin with a control character is led by the empty character.</summary>
+    private static string Guarded(string line) => line is ['.' or '\'', ..] ? $"\\&{line}" : line;
+
+    /// <summary>Pieces of a line, broken at blanks, which stay at the ends of the pieces.</summary>
+    private static IEnumerable<string> Broken(string line)
+    {
+        while (line.Length > Width && line.LastIndexOf(' ', Width - 3) is > 0 and var blank && line[..blank].Trim().Length > 0)
+        {
+            yield return line[..(blank + 1)];
+            line = Guarded(line[(blank + 1)..]);
+        }
+
+        yield return line;
+    }
 
     private static string Escaped(string text) =>
         text.Replace("\\", "\\(rs", StringComparison.Ordinal).Replace("-", "\\-", StringComparison.Ordinal).ReplaceLineEndings(" ");

@@ -4,6 +4,7 @@ using Ledger.App.Commands.Print;
 using Ledger.App.Wiring;
 using Ledger.Core.Baths;
 using Ledger.Core.Journal;
+using Ledger.Core.Measures;
 using Ledger.Core.Planning;
 using Ledger.Core.Stock;
 using Ledger.Core.Tracing;
@@ -88,13 +89,24 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
         ? $"There is nothing called {what}."
         : Save(Pages.CheckList.Of(new(what, start, ledger, Now, null)), $"check-list-{what}");
 
-    public string Sheets(string words)
+    public string Sheets(string words) => Found(words) is { Count: > 0 } found
+        ? Save(TracePage.Of(words.Length > 0 ? $"Sheets: {words}" : "Sheets", found), SheetsName(words))
+        : NoSheet;
+
+    public string SheetsCsv(string words)
     {
-        var search = new SheetSearch { Words = [.. words.Split(' ', StringSplitOptions.RemoveEmptyEntries)] };
-        var found = ledger.Cards(search, ledger.Today).Where(search.Finds).ToList();
-        return found.Count == 0 ? "No sheet is like that."
-            : Save(TracePage.Of(words.Length > 0 ? $"Sheets: {words}" : "Sheets", found), words.Length > 0
-                ? $"sheets-{words}" : "sheets");
+        if (Found(words) is not { Count: > 0 } found)
+            return NoSheet;
+        var path = PathOf(SheetsName(words)) + ".csv";
+        return Written("The CSV", () =>
+        {
+            WholeFile.Write(file, path, stream =>
+            {
+                using var text = new StreamWriter(stream, leaveOpen: true);
+                CsvTable.Write(text, SheetTable.Columns, found.Select(SheetTable.Row));
+            });
+            return $"{Counted.Of(found.Count, "sheet")} as CSV for a spreadsheet: {path}";
+        });
     }
 
     public string WallCard() => Save(Pages.WallCard.Of(Now), "wall-card");
@@ -122,19 +134,37 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
         }
     }
 
-    private string Save(PrintedPage page, string name)
+    private const string NoSheet = "No sheet is like that.";
+
+    private List<SheetCard> Found(string words)
     {
-        var path = Path.Combine(folder, string.Concat(name.Select(c => char.IsLetterOrDigit(c) || c is '-' or '+' or '.' ? c : '-')));
+        var search = new SheetSearch { Words = [.. words.Split(' ', StringSplitOptions.RemoveEmptyEntries)] };
+        return [.. ledger.Cards(search, ledger.Today).Where(search.Finds)];
+    }
+
+    private static string SheetsName(string words) => words.Length > 0 ? $"sheets-{words}" : "sheets";
+
+    private string PathOf(string name) =>
+        Path.Combine(folder, string.Concat(name.Select(c => char.IsLetterOrDigit(c) || c is '-' or '+' or '.' ? c : '-')));
+
+    private string Save(PrintedPage page, string name) => Written(page.Title, () =>
+    {
+        var path = PathOf(name);
+        PageFile.WriteHtml(page, file, path + ".html");
+        PageFile.WritePlain(page, file, path + ".txt");
+        return $"{page.Title}: {path}.html for a browser to print, and .txt beside it for any printer.";
+    });
+
+    private string Written(string what, Func<string> write)
+    {
         try
         {
             Directory.CreateDirectory(folder);
-            PageFile.WriteHtml(page, file, path + ".html");
-            PageFile.WritePlain(page, file, path + ".txt");
-            return $"{page.Title}: {path}.html for a browser to print, and .txt beside it for any printer.";
+            return write();
         }
         catch (Exception trouble) when (trouble is RefusedByCommandException or IOException or UnauthorizedAccessException)
         {
-            return $"{page.Title} could not be written: {FileTrouble.Reason(trouble)}";
+            return $"{what} could not be written: {FileTrouble.Reason(trouble)}";
         }
     }
 }

@@ -27,6 +27,20 @@ internal static class ExitStatus
     /// <summary>Whoever read the output has left: 128 + the number of the signal for that, as shells count it.</summary>
     public const int ReaderLeft = 141;
 
+    /// <summary>What each means, in words for the user.</summary>
+    public static IReadOnlyList<(string Status, string Meaning)> Meanings { get; } =
+    [
+        ($"{Done}", "done"),
+        ($"{Fault}", "a fault of the program"),
+        ($"{WrongCommandLine}", "the command line is wrong"),
+        ($"{Refused}", "refused, and nothing was written"),
+        ($"{UnusableFile}", "a file cannot be used (not there, locked, damaged, made by a newer version) or the output cannot be written"),
+        ($"{NeedsTheUser}", "something must be done now or soon, where `show today --exit-code` asked for it"),
+        ($"{Interrupted}", "stopped by Ctrl+C"),
+        ($"{StoppedBy(1)} or {StoppedBy(15)}", "stopped by another signal"),
+        ($"{ReaderLeft}", "whoever read the output has left"),
+    ];
+
     /// <summary>Stopped by a signal, as shells count it.</summary>
     public static int StoppedBy(int signal) => 128 + signal;
 }

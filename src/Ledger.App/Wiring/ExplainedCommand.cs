@@ -11,10 +11,10 @@ internal abstract class ExplainedCommand(string name, string summary, string det
     private const string Mark = "Example";
 
     /// <summary>What its own help adds: how it works, without the examples.</summary>
-    public string Details { get; } = string.Join('\n', Lines(details).Where(line => !line.IsExample).Select(line => line.Text)).Trim('\n');
+    public string Details => string.Join('\n', Lines(details).Where(line => !line.IsExample).Select(line => line.Text)).Trim('\n');
 
     /// <summary>Examples of the whole command line, each on a line or more, as they stand in the help.</summary>
-    public string Examples { get; } = string.Join('\n', Lines(details).Where(line => line.IsExample).Select(line => line.Text));
+    public string Examples => string.Join('\n', Lines(details).Where(line => line.IsExample).Select(line => line.Text));
 
     /// <summary>What there is beside, a line each: the tables that it writes, and their columns.</summary>
     public virtual IEnumerable<string> More => [];

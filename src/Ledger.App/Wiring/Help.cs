@@ -8,15 +8,15 @@ namespace Ledger.App.Wiring;
 internal sealed class Help : SynchronousCommandLineAction
 {
     private readonly HelpAction _tables;
-    private readonly string _details;
+    private readonly Func<string> _details;
     private readonly int _width;
 
-    private Help(HelpAction tables, string details, int width) => (_tables, _details, _width) = (tables, details, width);
+    private Help(HelpAction tables, Func<string> details, int width) => (_tables, _details, _width) = (tables, details, width);
 
     public override bool ClearsParseErrors => true;
 
     /// <summary>Puts it in the place of the library's help, under the names that POSIX and GNU programs use.</summary>
-    public static void AddTo(RootCommand root, string details, int width)
+    public static void AddTo(RootCommand root, Func<string> details, int width)
     {
         root.Options.Remove(root.Options.OfType<HelpOption>().Single());
         var option = new HelpOption("--help", "-h") { Description = "show what a command does and accepts" };
@@ -42,7 +42,7 @@ internal sealed class Help : SynchronousCommandLineAction
         output.WriteLine(HelpText.Fitted(command switch
         {
             ExplainedCommand explained => explained.Details,
-            RootCommand => _details,
+            RootCommand => _details(),
             _ => "",
         }, _width));
         foreach (var line in (command as ExplainedCommand)?.More.SelectMany(text => HelpText.Fitted(text, _width).Split('\n')) ?? [])

@@ -4,6 +4,7 @@ using System.Text;
 using Microsoft.Win32.SafeHandles;
 using NodaTime;
 using NodaTime.Extensions;
+using NodaTime.TimeZones;
 
 namespace Ledger.App.Wiring;
 
@@ -49,7 +50,8 @@ internal static class ThisProcess
             Bytes = from => from.CopyTo(output),
             Error = Writer(ErrorStream()),
             In = Input,
-            Clock = SystemClock.Instance.InTzdbSystemDefaultZone(),
+            // The system's own rules for the zone: those of the library would have to be unpacked first.
+            Clock = SystemClock.Instance.InZone(BclDateTimeZone.ForSystemDefault()),
             Variable = Environment.GetEnvironmentVariable,
             Width = Width(Environment.GetEnvironmentVariable, Terminal()),
             IsWatched = !Console.IsErrorRedirected,

@@ -6,7 +6,7 @@ namespace Ledger.App.Wiring;
 /// <summary>What went wrong, as an exit status and a sentence: never a library's text, never a report of the runtime's.</summary>
 internal static class Trouble
 {
-    /// <summary>The variable that asks for faults in full.</summary>
+    /// <summary>The variable that asks for faults to be explained in full.</summary>
     public const string Variable = "TRAYLEDGER_TRACE";
 
     /// <summary>Whether faults are to be explained in full.</summary>
@@ -29,6 +29,10 @@ internal static class Trouble
             DbException => (ExitStatus.UnusableFile,
                 "the ledger cannot be read to its end; `trayledger check` says what is wrong with it, and a backup can be put back"),
             IOException or UnauthorizedAccessException => (ExitStatus.UnusableFile, FileTrouble.Sentence(exception)),
+            TypeInitializationException { InnerException: DllNotFoundException } or DllNotFoundException =>
+                (ExitStatus.UnusableFile,
+                $"SQLite's library is missing: it belongs into {AppContext.BaseDirectory}, beside the program, "
+                + "as it came with it; install trayledger again, or copy the library there"),
             OperationCanceledException =>
                 (ExitStatus.StoppedBy(bench.Around.Signal()), $"stopped; {bench.Written ?? "nothing of it was written"}"),
             _ => (ExitStatus.Fault, Fault(exception, written, IsTraced(bench.Around.Variable))),

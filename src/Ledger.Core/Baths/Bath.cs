@@ -5,7 +5,7 @@ using NodaTime;
 
 namespace Ledger.Core.Baths;
 
-/// <summary>A working solution that is used again until it is spent.</summary>
+/// <summary>A working solution that is used again until it is exhausted.</summary>
 public sealed record Bath
 {
     /// <summary>Its number as a place.</summary>
@@ -89,7 +89,7 @@ public sealed record Bath
     /// <summary>Its top-ups, the first one first.</summary>
     public IReadOnlyList<TopUpRecord> TopUps { get; init; } = [];
 
-    /// <summary>At what its tests say that it is spent.</summary>
+    /// <summary>At what its tests say that it is exhausted.</summary>
     public BathLimits Limits { get; init; } = BathLimits.Default;
 
     /// <summary>The same capacity on other bases, as the item lists them.</summary>
@@ -101,7 +101,7 @@ public sealed record Bath
     /// <summary>How much replenisher it may take in all before a fresh one is mixed, in per cent of its volume.</summary>
     public int ReplenisherCeilingPercent { get; init; } = ReplenishmentReading.CommonCeilingPercent;
 
-    /// <summary>The colour at which its indicator says that it is spent; null when it has no indicator.</summary>
+    /// <summary>The colour at which its indicator says that it is exhausted; null when it has no indicator.</summary>
     public string? Indicator { get; init; }
 
     /// <summary>The area it can take in all, or null without a capacity.</summary>

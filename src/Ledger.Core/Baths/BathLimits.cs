@@ -1,6 +1,6 @@
 namespace Ledger.Core.Baths;
 
-/// <summary>At what a bath's tests say that it is spent: settings of the user.</summary>
+/// <summary>At what a bath's tests say that it is exhausted: settings of the user.</summary>
 /// <param name="ExhaustedMultipleThousandths">Times the fresh clearing time, in thousandths.</param>
 /// <param name="FixingMultipleThousandths">Times the clearing time for which film is fixed, in thousandths.</param>
 /// <param name="SilverMilligramsPerLitre">Silver in milligrams per litre; null when silver ends none.</param>

@@ -11,10 +11,10 @@ public sealed record ClearingTrend
     /// <summary>Reads the trend of a bath's tests.</summary>
     /// <param name="tests">The tests.</param>
     /// <param name="volume">The bath's working volume.</param>
-    /// <param name="spentMultipleThousandths">The ratio at which the bath is spent.</param>
-    public ClearingTrend(IEnumerable<ClearingTime> tests, Volume volume, int spentMultipleThousandths)
+    /// <param name="exhaustedMultipleThousandths">The ratio at which the bath is exhausted.</param>
+    public ClearingTrend(IEnumerable<ClearingTime> tests, Volume volume, int exhaustedMultipleThousandths)
     {
-        Limit = spentMultipleThousandths / 1000.0;
+        Limit = exhaustedMultipleThousandths / 1000.0;
         Points = [.. tests.Where(test => test.Ratio is not null)
             .Select(test => ((double)(test.Worked.SquareInches / volume.Litres), (double)test.Ratio!.Value))];
         Line = FittedLine.Through(Points);
@@ -22,7 +22,7 @@ public sealed record ClearingTrend
             (ReachedAt, NotBefore, NotAfter) = (end.At, Math.Max(0, end.Least), end.Most);
     }
 
-    /// <summary>The ratio at which the bath is spent.</summary>
+    /// <summary>The ratio at which the bath is exhausted.</summary>
     public double Limit { get; }
 
     /// <summary>The tests: weighted square inches per litre, and the ratio to the fresh time.</summary>

@@ -47,14 +47,17 @@ public sealed partial record ResidualTest(LocalDate Date, string Kind, string Re
     public bool Ends(ItemRole role) => !HasPassed && ((Kind, role) is (Silver, ItemRole.Fixer) or (Hypo, ItemRole.WashAid));
 
     /// <summary>
-    /// The figure that a result begins with, in milligrams per square metre, rounded up: 14 for "0.014 g/m2", "14 mg/m²" or
-    /// "0.014 g per square metre"; null without one.
+    /// The figure that a result begins with, in milligrams per square metre, rounded up: 14 for "0.014 g/m2", "14 mg/m²",
+    /// "0.014 g per square metre", or as laboratories write it "1.4 µg/cm²"; null without one.
     /// </summary>
     public static int? MilligramsPerSquareMetre(string result) =>
         Figure().Match(result) is { Success: true } match
         && decimal.TryParse(match.Groups[1].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure)
-        && figure * (match.Groups[2].Length == 2 ? 1 : 1000) is <= 1_000_000 and var milligrams ? (int)Math.Ceiling(milligrams) : null;
+        && figure * (match.Groups[3].Success ? 10 : match.Groups[2].Length == 2 ? 1 : 1000) is <= 1_000_000 and var milligrams
+            ? (int)Math.Ceiling(milligrams) : null;
 
-    [GeneratedRegex(@"^\s*([0-9.]{1,12})\s*(mg|g)\s*(?:/|per)\s*(?:m\b|m2|m²|sq|square)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(
+        @"^\s*([0-9.]{1,12})\s*(?:(mg|g)\s*(?:/|per)\s*(?:m\b|m2|m²|sq|square)|([uµμ]g)\s*(?:/|per)\s*(?:cm2|cm²|cm\b|sq cm|square cent))",
+        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Figure();
 }

@@ -13,8 +13,8 @@ namespace Ledger.Core.Costing;
 /// <param name="OnHandBefore">The value of all containers when the period began.</param>
 /// <param name="Bought">What was bought in it.</param>
 /// <param name="OnHandAfter">The value of all containers when it ended.</param>
-/// <param name="Discarded">What was thrown away unused in it.</param>
-/// <param name="FilmDiscarded">Sheets of film thrown away undeveloped in it, by item.</param>
+/// <param name="Discarded">What was discarded unused in it.</param>
+/// <param name="FilmDiscarded">Sheets of film discarded undeveloped in it, by item.</param>
 /// <param name="Lost">What counts found missing, less what they found in excess.</param>
 /// <param name="Baths">Every bath that was in use on a day of the period.</param>
 /// <param name="Sessions">The sessions in order.</param>
@@ -36,11 +36,11 @@ public sealed record CostFacts(
     /// <summary>What came without a price and was used in the period or is on hand at its end.</summary>
     public IReadOnlyList<UnpricedStock> Unpriced { get; init; } = [];
 
-    /// <summary>What was thrown away unused or found missing, day by day; what a count found in excess is less than nothing.</summary>
+    /// <summary>What was discarded unused or found missing, day by day; what a count found in excess is less than nothing.</summary>
     public IReadOnlyList<StockLoss> Losses { get; init; } = [];
 }
 
-/// <summary>Stock of one item that was thrown away or lost on a day.</summary>
+/// <summary>Stock of one item that was discarded or lost on a day.</summary>
 /// <param name="Date">The day.</param>
 /// <param name="Item">The item.</param>
 /// <param name="Kind">What sort of thing it is.</param>
@@ -52,7 +52,7 @@ public sealed record StockLoss(LocalDate Date, string Item, ItemKind Kind, long 
     public long Unpriced { get; init; }
 }
 
-/// <summary>Film thrown away undeveloped.</summary>
+/// <summary>Film discarded undeveloped.</summary>
 /// <param name="Item">The film.</param>
 /// <param name="Sheets">How many sheets or rolls.</param>
 /// <param name="Cost">What they cost.</param>
@@ -61,7 +61,7 @@ public sealed record FilmLoss(string Item, long Sheets, Money Cost)
     /// <summary>How many of them came without a price.</summary>
     public long Unpriced { get; init; }
 
-    /// <summary>The film among what was thrown away or lost, by item.</summary>
+    /// <summary>The film among what was discarded or lost, by item.</summary>
     public static IReadOnlyList<FilmLoss> Of(IEnumerable<StockLoss> losses) =>
     [
         .. losses.Where(loss => loss.Kind == ItemKind.Film).GroupBy(loss => loss.Item)
@@ -84,10 +84,10 @@ public sealed record BathUse(BathShare Share, Area WorkedBefore, Area WorkedAfte
     /// <summary>What was added to it in the period.</summary>
     public Money AddedSince => new(Share.TopUps.Where(added => added.IsNew).Sum(added => added.Value.Millionths));
 
-    /// <summary>The day it was poured out; null while it is in use.</summary>
+    /// <summary>The day it was discarded; null while it is in use.</summary>
     public LocalDate? EndedOn { get; init; }
 
-    /// <summary>What was poured out with it before its capacity was used.</summary>
+    /// <summary>What was discarded with it before its capacity was used.</summary>
     public Money NeverUsed => HasEnded ? Share.LeftAfter(WorkedAfter) : Money.Zero;
 
     /// <summary>What was left of it when the period began.</summary>

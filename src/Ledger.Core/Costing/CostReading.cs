@@ -57,7 +57,7 @@ public sealed class CostReading
     /// <summary>What print sessions used: paper, and their part of the baths for paper.</summary>
     public Money Prints { get; }
 
-    /// <summary>Spoiled film, stock thrown away or lost, and what was never used of baths that were poured out.</summary>
+    /// <summary>Spoiled film, stock discarded or lost, and what was never used of baths that were discarded.</summary>
     public Money Waste { get; }
 
     /// <summary>The part of <see cref="Waste"/> that is developed film without a negative: rejects, tests, practice.</summary>

@@ -8,7 +8,7 @@ namespace Ledger.Core.Costing;
 /// <param name="Film">Film that became negatives.</param>
 /// <param name="Chemistry">Chemistry, the baths by area share.</param>
 /// <param name="Supplies">Supplies.</param>
-/// <param name="Waste">Spoiled film, what was thrown away or lost, and what was never used of baths.</param>
+/// <param name="Waste">Spoiled film, what was discarded or lost, and what was never used of baths.</param>
 public sealed record CostSlice(string Name, FilmCost PerSheet, Money Film, Money Chemistry, Money Supplies, Money Waste)
 {
     /// <summary>What print sessions used.</summary>

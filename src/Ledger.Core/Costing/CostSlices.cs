@@ -9,7 +9,7 @@ namespace Ledger.Core.Costing;
 /// <summary>Divides the costs of a period, so that nothing of it is left out.</summary>
 public static class CostSlices
 {
-    /// <summary>Where what belongs to no film or session stands: stock that was thrown away, baths that were poured out.</summary>
+    /// <summary>Where what belongs to no film or session stands: stock that was discarded, baths that were discarded.</summary>
     public const string Elsewhere = "other stock";
 
     /// <summary>Where print sessions stand among films, and what stands before a print session's name among sessions.</summary>

@@ -67,10 +67,10 @@ public sealed class FilmAccount
     /// <summary>Its sheets that were developed without becoming negatives.</summary>
     public Money SpoiledFilm => Sum(_sheets.Where(sheet => !sheet.Fate.IsNegative()).Select(sheet => sheet.Film));
 
-    /// <summary>What of it was thrown away or lost, less what a count found in excess.</summary>
+    /// <summary>What of it was discarded or lost, less what a count found in excess.</summary>
     public Money ThrownOrLost => Sum(_losses.Select(loss => loss.Cost));
 
-    /// <summary>Spoiled, thrown away or lost.</summary>
+    /// <summary>Spoiled, discarded or lost.</summary>
     public Money Waste => SpoiledFilm + ThrownOrLost;
 
     /// <summary>What was there of it, what was bought of it, and what its sheets used of everything else.</summary>

@@ -5,7 +5,7 @@ namespace Ledger.Core.Costing;
 
 /// <summary>What one film cost in a period, wasted sheets included.</summary>
 /// <param name="Item">The film's code; empty for all films together.</param>
-/// <param name="SheetsUsed">Sheets or rolls developed or thrown away.</param>
+/// <param name="SheetsUsed">Sheets or rolls developed or discarded.</param>
 /// <param name="Negatives">Good negatives, keepers among them.</param>
 /// <param name="Keepers">Negatives worth printing.</param>
 /// <param name="Film">The cost of all sheets used, spoiled ones too.</param>
@@ -14,7 +14,7 @@ namespace Ledger.Core.Costing;
 public sealed record FilmCost(
     string Item, long SheetsUsed, long Negatives, long Keepers, Money Film, Money Chemistry, Money Supplies)
 {
-    /// <summary>Adds up sheets, and film that was thrown away or lost undeveloped.</summary>
+    /// <summary>Adds up sheets, and film that was discarded or lost undeveloped.</summary>
     public static FilmCost Of(string item, IEnumerable<SheetCost> sheets, params IEnumerable<FilmLoss> lost)
     {
         var (all, gone) = (sheets.ToList(), lost.ToList());
@@ -33,7 +33,7 @@ public sealed record FilmCost(
         };
     }
 
-    /// <summary>The part of <see cref="Film"/> that became no negative: rejects, tests, sheets thrown away or lost.</summary>
+    /// <summary>The part of <see cref="Film"/> that became no negative: rejects, tests, sheets discarded or lost.</summary>
     public Money Spoiled { get; init; }
 
     /// <summary>How many of the sheets used something that came without a price, so that they cost more than is known.</summary>

@@ -20,7 +20,7 @@ public sealed class Recosting
         _byPlace = stock.Costed.ToLookup(costed => costed.Move.Other);
     }
 
-    /// <summary>Costs the facts of a period anew.</summary>
+    /// <summary>Costs the facts of a period again.</summary>
     /// <param name="facts">The facts as the ledger posted them.</param>
     /// <param name="stock">The stock of the same period by the formula.</param>
     public static CostFacts Of(CostFacts facts, Revaluation stock) => new Recosting(stock).Recost(facts);

@@ -168,7 +168,7 @@ public readonly record struct CostedMove(StockMove Move, Money Cost);
 /// <param name="Bought">What was bought.</param>
 /// <param name="Mixed">What was mixed to it from other items, less what was mixed from it.</param>
 /// <param name="Used">What sessions and baths used.</param>
-/// <param name="Lost">What was thrown away or lost, less what a count found.</param>
+/// <param name="Lost">What was discarded or lost, less what a count found.</param>
 /// <param name="OnHand">The stock's value at the end.</param>
 /// <param name="PostedAsUsed">What the ledger posted for what sessions and baths used: each unit at the cost of its own lot.</param>
 public sealed record ItemValue(

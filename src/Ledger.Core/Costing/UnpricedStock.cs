@@ -7,7 +7,7 @@ namespace Ledger.Core.Costing;
 /// <param name="Entry">The number of the entry that it came with.</param>
 /// <param name="Item">The item.</param>
 /// <param name="Kind">What sort of thing it is.</param>
-/// <param name="Used">How much of it was used, thrown away or lost in the period.</param>
+/// <param name="Used">How much of it was used, discarded or lost in the period.</param>
 /// <param name="OnHand">How much of it is on hand at its end, in holders too.</param>
 public sealed record UnpricedStock(long Entry, string Item, ItemKind Kind, Quantity Used, Quantity OnHand)
 {

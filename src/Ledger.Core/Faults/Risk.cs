@@ -27,7 +27,7 @@ public enum RiskLevel
     /// <summary>A later test found the bath in order.</summary>
     ProvedSince,
 
-    /// <summary>It was tested itself, or put right, since.</summary>
+    /// <summary>It was tested itself, or treated, since.</summary>
     Settled,
 }
 

@@ -24,7 +24,7 @@ public enum RejectCause
     /// <summary>Developed unevenly.</summary>
     Uneven,
 
-    /// <summary>Fixed too short or in a spent bath.</summary>
+    /// <summary>Fixed too short or in an exhausted bath.</summary>
     UnderFixed,
 }
 

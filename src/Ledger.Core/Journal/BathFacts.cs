@@ -54,7 +54,7 @@ public sealed record BathToppedUp(PlaceId Place, Volume Added, Volume Bled) : Ba
 /// <param name="From">The code of what it was mixed from.</param>
 public sealed record LotMixed(Lot Lot, string From) : PostedFact;
 
-/// <summary>A waste jug was begun.</summary>
+/// <summary>A waste jug was started.</summary>
 /// <param name="Jug">The jug, empty.</param>
 public sealed record JugStarted(WasteJug Jug) : PostedFact;
 

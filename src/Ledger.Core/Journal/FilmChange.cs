@@ -22,9 +22,9 @@ internal static class FilmChange
             case SideServed served when film.Side(served.Side.Place) is { } side:
                 film.Put(side with { OutOfService = served.IsInService ? null : served.Reason });
                 break;
-            case ExposedBoxBegun begun:
-                film.Put(begun.Box);
-                holdings.LastPlace = Math.Max(holdings.LastPlace, begun.Box.Place.Value);
+            case ExposedBoxStarted started:
+                film.Put(started.Box);
+                holdings.LastPlace = Math.Max(holdings.LastPlace, started.Box.Place.Value);
                 break;
             case SheetLoaded loaded:
                 film.Put(loaded.Sheet);

@@ -27,7 +27,7 @@ public sealed record SideServed(HolderSide Side, bool IsInService, string Reason
 
 /// <summary>A box for exposed sheets was put up.</summary>
 /// <param name="Box">The box.</param>
-public sealed record ExposedBoxBegun(ExposedBox Box) : FilmFact;
+public sealed record ExposedBoxStarted(ExposedBox Box) : FilmFact;
 
 /// <summary>A sheet left its box for a holder.</summary>
 /// <param name="Sheet">The sheet.</param>

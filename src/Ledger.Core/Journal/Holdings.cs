@@ -82,7 +82,7 @@ public sealed class Holdings
     /// <summary>All baths in use, in the order of mixing.</summary>
     public IEnumerable<Bath> Baths => _baths.Values.OrderBy(bath => bath.Place.Value).Select(WithSettings);
 
-    /// <summary>The waste jugs that were not handed over, in the order of their beginning.</summary>
+    /// <summary>The waste jugs that were not handed over, in the order of their start.</summary>
     public IEnumerable<WasteJug> Jugs => _jugs.Values.OrderBy(jug => jug.Place.Value);
 
     /// <summary>The waste jug of that code that was not handed over, or null.</summary>
@@ -161,12 +161,12 @@ public sealed class Holdings
     /// <summary>The running number that an item's last container had.</summary>
     public long LastContainerNumber(string item) => _lastContainerNumber.GetValueOrDefault(item);
 
-    /// <summary>The bath in use that stands second after this one, or null.</summary>
+    /// <summary>The bath in use that is second after this one, or null.</summary>
     public Bath? SecondAfter(Bath first) =>
         _baths.Values.FirstOrDefault(bath => first.Code.Equals(bath.PairedWith, StringComparison.OrdinalIgnoreCase)) is { } second
             ? second with { Limits = LimitsOf(second, isFirst: false) } : null;
 
-    /// <summary>Whether a bath stands second in a pair now: the one before it is still in use.</summary>
+    /// <summary>Whether a bath is second in a pair now: the one before it is still in use.</summary>
     public bool IsSecond(Bath bath) => bath.PairedWith is { } first && _bathsByCode.ContainsKey(first.Trim());
 
     /// <summary>The baths that count their work now: alone or first of a pair.</summary>
@@ -282,7 +282,7 @@ public sealed class Holdings
 
     /// <summary>
     /// Brings the holdings up to date with a posting. An undo is not applied this way: it brings back what is no longer held here,
-    /// so the holdings are read anew after it.
+    /// so the holdings are read again after it.
     /// </summary>
     public void Apply(Posting posting)
     {

@@ -1,4 +1,5 @@
 using Ledger.Core.Baths;
+using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal;
@@ -46,9 +47,5 @@ public static class HoldingsChange
         }));
 
     private static IEnumerable<(string Code, string Text)> Boxes(Holdings holdings) =>
-        holdings.Film.ExposedBoxes.Select(box => (box.Code, holdings.Film.At(box.Place).Count() switch
-        {
-            1 => "1 sheet",
-            var count => $"{count} sheets",
-        }));
+        holdings.Film.ExposedBoxes.Select(box => (box.Code, Counted.Of(holdings.Film.At(box.Place).Count(), "sheet")));
 }

@@ -26,7 +26,7 @@ public interface IFilmRecords
     IReadOnlyList<PlaceHeld> PlacesOf(string item, LocalDate asOf);
 
     /// <summary>
-    /// What left an item's stock for good, the last day first: used, developed, thrown away or lost. What only went from one box, bottle, holder
+    /// What left an item's stock for good, the last day first: used, developed, discarded or lost. What only went from one box, bottle, holder
     /// or another to the next is not among it, nor is what was taken back. Of one container it is all that left it, wherever it went.
     /// </summary>
     IReadOnlyList<StockLeft> LeftOf(string item, string? container, LocalDate since, LocalDate asOf) => [];

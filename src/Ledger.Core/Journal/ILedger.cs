@@ -42,7 +42,7 @@ public interface ILedger : IFilmRecords, ICostRecords, Tracing.ITraceRecords, ID
     PostOutcome Post(Entry entry);
 
     /// <summary>
-    /// An entry as it holds now, with what it was put right to; null where its words were not kept, or there is none of that number or reference.
+    /// An entry as it holds now, with what it was amended to; null where its words were not kept, or there is none of that number or reference.
     /// </summary>
     Entry? Said(long number, string? key = null) => null;
 
@@ -54,13 +54,13 @@ public interface ILedger : IFilmRecords, ICostRecords, Tracing.ITraceRecords, ID
     /// </summary>
     IReadOnlyList<JournalEntry> JournalOf(LocalDate day);
 
-    /// <summary>Sessions up to a day that were not reversed, the last one first; <paramref name="before"/> continues a page.</summary>
+    /// <summary>Sessions up to a day that were not taken back, the last one first; <paramref name="before"/> continues a page.</summary>
     IReadOnlyList<SessionRecord> Sessions(LocalDate asOf, SessionRecord? before, int atMost);
 
-    /// <summary>The session of that name, if it was held by a day and not reversed; or null.</summary>
+    /// <summary>The session of that name, if it was held by a day and not taken back; or null.</summary>
     SessionRecord? Session(string name, LocalDate asOf);
 
-    /// <summary>Print sessions up to a day that were not reversed, the last one first; <paramref name="before"/> continues a page.</summary>
+    /// <summary>Print sessions up to a day that were not taken back, the last one first; <paramref name="before"/> continues a page.</summary>
     IReadOnlyList<PrintRecord> Prints(LocalDate asOf, PrintRecord? before, int atMost) => [];
 
     /// <summary>What an item's containers took in and gave, the last first.</summary>

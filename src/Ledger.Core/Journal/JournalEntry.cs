@@ -20,14 +20,14 @@ public sealed record JournalEntry(
     long Number, string Key, string Kind, LocalDate Date, Instant RecordedAt, string Summary, string Note,
     long? Undoes, long? UndoneBy)
 {
-    /// <summary>The number of the entry that it puts right, if it is an amendment.</summary>
+    /// <summary>The number of the entry that it amends, if it is an amendment.</summary>
     public long? Amends { get; init; }
 
-    /// <summary>The number of the last amendment that holds, if it was put right.</summary>
+    /// <summary>The number of the last amendment that holds, if it was amended.</summary>
     public long? AmendedBy { get; init; }
 
     /// <summary>
-    /// Whether its words are kept, so that it can be put right, and taken back in any order. An entry of version 0.2.0 or earlier stays as it was posted.
+    /// Whether its words are kept, so that it can be amended, and taken back in any order. An entry of version 0.2.0 or earlier stays as it was posted.
     /// </summary>
     public bool IsSaid { get; init; }
 }

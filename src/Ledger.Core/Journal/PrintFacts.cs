@@ -1,3 +1,4 @@
+using Ledger.Core.Film;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
@@ -8,6 +9,11 @@ namespace Ledger.Core.Journal;
 /// <param name="Session">Its name.</param>
 /// <param name="Bath">The fixer, if any.</param>
 public sealed record PrintSessionHeld(string Session, PlaceId? Bath) : PostedFact;
+
+/// <summary>A negative was printed in the session.</summary>
+/// <param name="Position">Its place among those that the session names, counting from 1.</param>
+/// <param name="Sheet">The negative's sheet.</param>
+public sealed record NegativePrinted(int Position, SheetId Sheet) : PostedFact;
 
 /// <summary>Paper was printed on.</summary>
 /// <param name="Line">The position in the session, counting from 1.</param>

@@ -14,6 +14,9 @@ namespace Ledger.Core.Journal;
 public sealed record PrintRecord(
     long Number, string Session, LocalDate Date, string? Bath, string Note, IReadOnlyList<PrintedPaper> Lines)
 {
+    /// <summary>The negatives that were printed, by their numbers, in the order they were named; may be empty.</summary>
+    public IReadOnlyList<string> Negatives { get; init; } = [];
+
     /// <summary>The sheets that left their box, those that were cut up too.</summary>
     public long Sheets => Lines.Sum(line => line.Sheets);
 

@@ -7,7 +7,7 @@ namespace Ledger.Core.Journal;
 /// <param name="Sentence">What is wrong, where, and what is accepted.</param>
 public sealed record Refusal(RefusalKind Kind, string Sentence)
 {
-    /// <summary>The number of the entry that stands in the way, to be put right or taken back first; null where it is none.</summary>
+    /// <summary>The number of the entry that stands in the way, to be amended or taken back first; null where it is none.</summary>
     public long? Entry { get; init; }
 }
 
@@ -32,7 +32,7 @@ public enum RefusalKind
     /// <summary>It would send film through a paper bath, or paper through a film bath.</summary>
     WrongMaterial,
 
-    /// <summary>Other entries depend on the one it would reverse.</summary>
+    /// <summary>Other entries depend on the one it would take back.</summary>
     DependedOn,
 
     /// <summary>It would put a sheet into a holder side that holds one.</summary>

@@ -21,7 +21,7 @@ public sealed record RoomForFilm(Format Format, int FactorThousandths, IReadOnly
         return [.. formats.SelectMany(format => Of(format, reading, holdings))];
     }
 
-    /// <summary>What there is room for, a format only by the film that asks for most.</summary>
+    /// <summary>What there is capacity left for, a format only by the film that asks for most.</summary>
     public static IEnumerable<RoomForFilm> Heaviest(IEnumerable<RoomForFilm> rooms) =>
         rooms.GroupBy(room => room.Format.Code).Select(format => format.MinBy(room => room.Sheets)!);
 

@@ -113,7 +113,7 @@ public sealed class SessionBaths(Holdings holdings, LocalDate day)
             throw new RefusedException(RefusalKind.WrongMaterial, $"bath {bath.Code} is for paper; film never goes through it");
         if (bath.MixedOn > day)
             throw new RefusedException(
-                RefusalKind.NotAccepted, $"bath {bath.Code} was mixed on {Dates.Text(bath.MixedOn)}, after {Dates.Text(day)}");
+                RefusalKind.NotAccepted, $"bath {bath.Code} was mixed on {Dates.Text(bath.MixedOn)}, after {Dates.Text(day)}; date the session then or later");
         if (SuspicionOf(bath) is { } suspicion)
             throw RefusedException.Suspect($"bath {bath.Code}", suspicion, bath.Suspicion is null
                 ? holdings.SecondAfter(bath)!.Code : bath.Code);

@@ -34,7 +34,7 @@ public sealed record Settings(string Currency, MeasureStyle Style, int WarnDays,
     /// <summary>Film is fixed for this many times its clearing time, in thousandths (NAVEDTRA 14209: twice).</summary>
     public int FixingMultipleThousandths { get; init; } = 2000;
 
-    /// <summary>Days that a refrigerator adds to a printed date and to the life of a sealed pack.</summary>
+    /// <summary>Days that a refrigerator adds to a expiry date and to the life of a sealed pack.</summary>
     public int FridgeDays { get; init; }
 
     /// <summary>Days that a freezer adds to them.</summary>

@@ -38,6 +38,6 @@ public enum SubjectKind
     /// <summary>A plan that is open.</summary>
     Plan,
 
-    /// <summary>An entry itself, by its number; about it are those that take it back or put it right.</summary>
+    /// <summary>An entry itself, by its number; about it are those that take it back or amend it.</summary>
     Entry,
 }

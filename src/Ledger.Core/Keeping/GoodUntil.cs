@@ -21,13 +21,13 @@ public sealed record GoodUntil(LocalDate Date, KeepingRule Rule)
     /// <summary>Days from today to the last good day; negative when it is past.</summary>
     public int DaysLeft(LocalDate today) => Period.DaysBetween(today, Date);
 
-    /// <summary>A closed container: the earliest of its printed date and its lives sealed, opened and below half full.</summary>
+    /// <summary>A closed container: the earliest of its expiry date and its lives sealed, opened and below half full.</summary>
     /// <param name="limits">The item's limits.</param>
     /// <param name="printed">The date on the label, if any.</param>
     /// <param name="receivedOn">The day of the delivery, or of mixing.</param>
     /// <param name="openedOn">The day it was opened, if it was.</param>
     /// <param name="halfEmptyOn">The day on which it fell below half, if it did.</param>
-    /// <param name="cold">The time in the cold, which moves the printed date and the sealed life; null for none.</param>
+    /// <param name="cold">The time in the cold, which moves the expiry date and the sealed life; null for none.</param>
     /// <param name="isMixed">Whether it is a stock solution, whose life in the bottle begins with its mixing.</param>
     public static GoodUntil? OfContainer(
         KeepingLimits limits, LocalDate? printed, LocalDate receivedOn, LocalDate? openedOn, LocalDate? halfEmptyOn,

@@ -11,9 +11,17 @@ public sealed record MeasureStyle(bool UsesFluidOunces = false, bool UsesSquareC
     /// <summary>The decimals that amounts of the ledger's currency are read with: 2 for EUR, 0 for JPY, from 0 to 6.</summary>
     public int MoneyDecimals { get; init; } = 2;
 
+    /// <summary>The finest that is read: no graduate, syringe or scale of a darkroom shows more.</summary>
+    private const int Decimals = 2;
+
     internal string Liquid(long microlitres) => UsesFluidOunces
-        ? $"{Scaled.ToText(microlitres / 29573.5295625m, 2)} fl oz"
-        : $"{Scaled.InUnits(microlitres, 1000)} ml";
+        ? Measured(microlitres / 29573.5295625m, "fl oz") : Measured(microlitres / 1000m, "ml");
+
+    internal static string Weight(long milligrams) => Measured(milligrams / 1000m, "g");
+
+    /// <summary>What is there but too little to be shown is not told as nothing.</summary>
+    private static string Measured(decimal value, string unit) => value != 0 && Math.Round(value, Decimals, MidpointRounding.AwayFromZero) == 0
+        ? $"less than 0.01 {unit}" : $"{Scaled.ToText(value, Decimals)} {unit}";
 
     internal string Surface(Area area) => UsesSquareCentimetres
         ? $"{Scaled.ToText(area.SquareCentimetres, 1)} cm²"

@@ -39,15 +39,16 @@ public readonly record struct Quantity(long Base, Unit Unit) : IComparable<Quant
     /// <summary>Whether the left is not less; both must have the same unit.</summary>
     public static bool operator >=(Quantity left, Quantity right) => left.CompareTo(right) >= 0;
 
-    /// <summary>"31.25 ml", "4 sheets", "1 roll".</summary>
-    public override string ToString() => ToText(MeasureStyle.Metric);
+    /// <summary>In full, as it can be read again: "31.125 ml", "4 sheets", "1 roll".</summary>
+    public override string ToString() => Unit is Unit.Millilitre or Unit.Gram ? $"{Scaled.InUnits(Base, 1000)} {Unit.Name()}"
+        : $"{Scaled.InUnits(Base, 1)} {Counted.Noun(Math.Abs((decimal)Base), Unit.Name())}";
 
-    /// <summary>The quantity in the user's units: "1.06 fl oz" for a liquid when they measure so.</summary>
+    /// <summary>As people read it, in the user's units and as finely as they can measure: "31.13 ml", "1.06 fl oz".</summary>
     public string ToText(MeasureStyle style) => Unit switch
     {
         Unit.Millilitre => style.Liquid(Base),
-        Unit.Gram => $"{Scaled.InUnits(Base, 1000)} g",
-        _ => $"{Scaled.InUnits(Base, 1)} {Unit.Name()}{(Base is 1 or -1 ? "" : "s")}",
+        Unit.Gram => MeasureStyle.Weight(Base),
+        _ => ToString(),
     };
 
     private long In(Unit unit) => unit == Unit ? Base

@@ -32,7 +32,7 @@ public static class Units
     public static string Name(this Unit unit) => Names[(int)unit];
 
     /// <summary>The name as a sentence counts in it: ml, g, sheets, rolls, pieces.</summary>
-    public static string Plural(this Unit unit) => unit is Unit.Millilitre or Unit.Gram ? unit.Name() : $"{unit.Name()}s";
+    public static string Plural(this Unit unit) => unit is Unit.Millilitre or Unit.Gram ? unit.Name() : Counted.Noun(2, unit.Name());
 
     /// <summary>The unit of that name, or null.</summary>
     public static Unit? Named(string name)

@@ -74,7 +74,7 @@ internal static class BathNotices
         if ((holdings.IsSecond(bath) ? bath : holdings.SecondAfter(bath)) is not { } second)
             return $"discard it and mix a fresh one from {bath.Item}";
         return holdings.IsAtCeiling(second)
-            ? $"{PairCeiling.FreshPair(second)}; it was rotated {second.Rotations} of {holdings.Settings.RotationCeiling} times"
+            ? $"{PairCeiling.FreshPair(second)}; it was rotated {second.Rotations} of {Counted.Of(holdings.Settings.RotationCeiling, "time")}"
             : "rotate the pair: discard the first bath, move the second up, mix a new second";
     }
 
@@ -85,8 +85,8 @@ internal static class BathNotices
         var added = reading.Replenishment is { } replenished && reading.EndedBy == BathEnd.Replenisher
             ? $"{replenished.Added.ToText(style)} added of at most {replenished.Ceiling.ToText(style)}; " : "";
         var age = ends + added + (reading.GoodUntil is { } good
-            ? $"{reading.AgeDays} days old, good until {Dates.Text(good.Date)} (limited by {good.Rule.Name()})"
-            : $"{reading.AgeDays} days old");
+            ? $"{Counted.Of(reading.AgeDays, "day")} old, good until {Dates.Text(good.Date)} (limited by {good.Rule.Name()})"
+            : $"{Counted.Of(reading.AgeDays, "day")} old");
         return reading.Remaining is { } left
             ? $"{age}; {left.ToText(style)} of its {reading.Bath.TotalCapacity!.Value.ToText(style)} capacity left ({reading.Bath.Capacity!.Basis})"
             : age;

@@ -22,9 +22,9 @@ internal static class JugNotices
             var (limit, days) = (holdings.Settings.JugDays, Period.DaysBetween(jug.StartedOn, holdings.AsOf));
             if (limit > 0 && days > limit)
                 yield return new(
-                    NoticeKind.JugOld, Severity.Soon, jug.Code, $"jug {jug.Code} has stood for {days} days",
+                    NoticeKind.JugOld, Severity.Soon, jug.Code, $"jug {jug.Code} has stood for {Counted.Of(days, "day")}",
                     $"{jug.Held.ToText(holdings.Settings.Style)} of {jug.Contents}; started {Dates.Text(jug.StartedOn)}; "
-                    + $"your reminder comes after {limit} days",
+                    + $"your reminder comes after {Counted.Of(limit, "day")}",
                     HandOver, jug.StartedOn.PlusDays(limit));
         }
     }

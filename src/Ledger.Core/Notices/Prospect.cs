@@ -1,6 +1,7 @@
 using Ledger.Core.Baths;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
+using Ledger.Core.Planning;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
 
@@ -27,22 +28,12 @@ public sealed record Prospect(string Process, string? Developer, Quantity? Devel
             var bath = new SessionBaths(holdings, holdings.AsOf).Likely(process);
             var reading = bath is null ? null : new BathReading(bath, holdings.AsOf);
             yield return new(
-                process.Name, developer?.Code, left, BatchesFrom(step, developer, left), bath?.Code,
+                process.Name, developer?.Code, left, BatchesFrom(process, developer, left, holdings), bath?.Code,
                 reading is { IsUnusable: true } ? Area.Zero : reading?.Remaining);
         }
     }
 
-    /// <summary>For how many batches of which process a developer suffices: "2 batches of film"; empty where no process says so.</summary>
-    public static string BatchesOf(Item developer, Holdings holdings) => string.Join(" or ", Of(holdings)
-        .Where(prospect => prospect.Developer == developer.Code && prospect.Batches is not null)
-        .Select(prospect => $"{Counted.Of(prospect.Batches ?? 0, "batch")} of {prospect.Process}"));
-
-    private static long? BatchesFrom(ProcessStep? step, Item? developer, Quantity? left)
-    {
-        if (step is null || developer is null || left is not { Unit: Unit.Millilitre } liquid)
-            return null;
-        var each = step.Amount?.Base
-            ?? (step.WorkingVolume is { } volume ? (step.Dilution ?? developer.Dilution)?.SourceIn(volume).Microlitres : null);
-        return each is > 0 ? liquid.Base / each.Value : null;
-    }
+    private static long? BatchesFrom(Process process, Item? developer, Quantity? left, Holdings holdings) =>
+        developer is null || left is not { } usable ? null : EnoughFor.Of(developer, usable, holdings, [])
+            .FirstOrDefault(enough => enough.Process == process.Name)?.Batches;
 }

@@ -9,6 +9,12 @@ namespace Ledger.Core.Notices;
 /// <summary>What needs the user on a day, most pressing first.</summary>
 public static class TodayReading
 {
+    private static readonly Comparer<Notice> _byUrgency = Comparer<Notice>.Create((one, other) =>
+        one.Severity != other.Severity ? one.Severity.CompareTo(other.Severity)
+        : one.Kind != other.Kind ? one.Kind.CompareTo(other.Kind)
+        : Nullable.Compare(one.By, other.By) is not 0 and var byDay ? byDay
+        : StringComparer.OrdinalIgnoreCase.Compare(one.About, other.About));
+
     /// <summary>The notices for what the ledger holds, on the day it stands for.</summary>
     public static IReadOnlyList<Notice> Of(Holdings holdings) => Of(holdings, []);
 
@@ -33,10 +39,7 @@ public static class TodayReading
             .Concat(BuyingNotices.LateOrders(holdings))
             .Concat(BuyingNotices.OrdersToPlace(holdings, reorder))
             .Concat(BuyingNotices.PriceRises(holdings, reorder))
-            .OrderBy(notice => notice.Severity)
-            .ThenBy(notice => notice.Kind)
-            .ThenBy(notice => notice.By)
-            .ThenBy(notice => notice.About, StringComparer.OrdinalIgnoreCase),
+            .Order(_byUrgency),
     ];
 
     /// <summary>The announced price rises only, with what buying before them would save.</summary>

@@ -9,7 +9,7 @@ namespace Ledger.Core.Planning;
 /// <param name="IsFirst">Whether it counts the work: it stands alone or first.</param>
 /// <param name="Before">The weighted area it has taken.</param>
 /// <param name="After">The weighted area it will have taken, dummies among it.</param>
-/// <param name="Fits">Whether it is good and has room; null where that cannot be said: a fixer without a capacity.</param>
+/// <param name="Fits">Whether it is good and has enough capacity left; null where that cannot be said: a fixer without a capacity.</param>
 /// <param name="Share">The part of its cost that the session uses up.</param>
 /// <param name="Word">What is the matter with it; empty when all is well.</param>
 /// <param name="Proposal">What to do about it first; empty when all is well.</param>
@@ -35,7 +35,7 @@ public enum BathCure
     /// <summary>A fresh one takes its place.</summary>
     Mix,
 
-    /// <summary>The pair is rotated: the second moves up and a fresh one stands second.</summary>
+    /// <summary>The pair is rotated: the second moves up and a fresh one is second.</summary>
     Rotate,
 
     /// <summary>Both of the pair are mixed fresh.</summary>

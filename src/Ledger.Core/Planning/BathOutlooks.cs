@@ -123,7 +123,7 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
         var (bath, style) = (reading.Bath, holdings.Settings.Style);
         if (reading.EndedBy is { } end)
             return end == BathEnd.Age && reading.GoodUntil is { } good
-                ? $"{bath.Code} was good until {Dates.Text(good.Date)} ({reading.AgeDays} days old)"
+                ? $"{bath.Code} was good until {Dates.Text(good.Date)} ({Counted.Of(reading.AgeDays, "day")} old)"
                 : $"{bath.Code} is {end.State()}";
         return bath.TotalCapacity is { } capacity && after > capacity
             ? $"{bath.Code} would be at {after.ToText(style)} of {capacity.ToText(style)} ({bath.Capacity!.Basis})"
@@ -140,7 +140,8 @@ internal sealed class BathOutlooks(Holdings holdings, LocalDate day)
             BathCure.Mix => $"discard {bath.Code} and mix {fresh}",
             BathCure.Rotate => $"rotate the pair: discard {bath.Code}, move {second!.Code} up, and mix {fresh} as the new second bath",
             BathCure.MixPair => (holdings.IsAtCeiling(second!)
-                ? $"the pair was rotated {second!.Rotations} of {holdings.Settings.RotationCeiling} times" : $"{second!.Code} cannot be used either")
+                ? $"the pair was rotated {second!.Rotations} of {Counted.Of(holdings.Settings.RotationCeiling, "time")}"
+                : $"{second!.Code} cannot be used either")
                 + $"; discard both baths and mix a fresh pair: mix {fresh}, twice",
             _ => $"a fresh {(second is null ? "bath" : "pair")} of that size takes {bath.TotalCapacity!.Value.ToText(style)}: "
                 + $"split the session into {Share.UpTo(load.Hundredths, 1, bath.TotalCapacity.Value.Hundredths)}, or mix "

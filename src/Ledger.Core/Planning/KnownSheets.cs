@@ -53,7 +53,7 @@ public static class KnownSheets
                 $"there is no sheet, holder side or box of exposed sheets \"{name}\" any more; `show holders` lists them")).Distinct()
             .Where(sheet => sheet.Item.Equals(film.Code, StringComparison.OrdinalIgnoreCase)).Take(line.Count).ToList();
         return sheets.Count == line.Count ? sheets : throw new RefusedException(
-            RefusalKind.MoreThanHeld, $"{line.Count} of {film.Code} are wanted from {from}, and {film.Of(sheets.Count)} wait there");
+            RefusalKind.MoreThanHeld, $"{line.Count} of {film.Code} are wanted from {from}, and {film.Of(sheets.Count)} wait there; ask for at most those");
     }
 
     /// <summary>The holder that a sheet came out of, or is in.</summary>

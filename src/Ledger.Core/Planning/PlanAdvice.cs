@@ -57,7 +57,7 @@ internal sealed class PlanAdvice(SessionPlanDraft draft)
     /// <summary>More sheets than the user's hands move: only where the user put them together.</summary>
     private IEnumerable<string> Crowded() => draft.Batches
         .Where(batch => batch.IsShuffled && batch.Sheets.Count > draft.Practice.Limit.Of(batch.Film.Format!))
-        .Select(batch => $"batch {batch.Number} has {batch.Sheets.Count} sheets; your limit is {draft.Practice.Limit.Of(batch.Film.Format!)}");
+        .Select(batch => $"batch {batch.Number} has {Counted.Of(batch.Sheets.Count, "sheet")}; your limit is {draft.Practice.Limit.Of(batch.Film.Format!)}");
 
     /// <summary>All sheets of one subject in one batch: an accident there takes them all. Said only where it can be changed.</summary>
     private IEnumerable<string> Together() => Batching.Together(

@@ -50,8 +50,8 @@ public static class PlannedDeveloper
             List<BatchDeveloper> developers = [];
             for (var left = sheets; left > 0 && _batch < batches.Count;)
             {
-                if (_filled == 0 && batches[_batch].Developer is { } begun)
-                    developers.Add(begun);
+                if (_filled == 0 && batches[_batch].Developer is { } measured)
+                    developers.Add(measured);
                 var taken = Math.Min(left, batches[_batch].Sheets.Count - _filled);
                 (left, _filled) = (left - taken, _filled + taken);
                 if (_filled == batches[_batch].Sheets.Count)

@@ -25,8 +25,13 @@ public sealed record SessionPlan
     /// <summary>The trays, in order.</summary>
     public required IReadOnlyList<PlannedTray> Trays { get; init; }
 
-    /// <summary>Everything that will be used, and the containers it is drawn from.</summary>
+    /// <summary>
+    /// Everything that must be at hand, and the containers it is drawn from; what goes into baths that are to be mixed first is among it.
+    /// </summary>
     public required IReadOnlyList<PlannedUse> Uses { get; init; }
+
+    /// <summary>What the session itself uses up: that without the baths to be mixed.</summary>
+    public required IReadOnlyList<PlannedUse> UsedUp { get; init; }
 
     /// <summary>What is short.</summary>
     public required IReadOnlyList<Shortage> Shortages { get; init; }
@@ -43,7 +48,7 @@ public sealed record SessionPlan
     /// <summary>The usual cautions, and those of the chemicals in use.</summary>
     public required IReadOnlyList<string> Cautions { get; init; }
 
-    /// <summary>Whether there is enough of everything that is usable, and as far as that can be said room in the baths.</summary>
+    /// <summary>Whether there is enough of everything that is usable, and as far as that can be said capacity left in the baths.</summary>
     public bool CanRun => Shortages.Count == 0 && Baths.All(bath => bath.Fits != false);
 
     /// <summary>Whether there are parts of solutions that no item stands for.</summary>
@@ -72,7 +77,7 @@ public sealed record SessionPlan
         Session = session,
         Process = Process.Name,
         Bath = SessionBaths.Typed(Baths.Where(bath => bath.IsFirst).Select(bath => bath.Bath).OfType<Bath>()) is { Length: > 0 } baths ? baths : null,
-        DrawFirst = [.. Uses.SelectMany(use => use.Draws).Select(draw => draw.From.Code).Distinct()],
+        DrawFirst = [.. UsedUp.SelectMany(use => use.Draws).Select(draw => draw.From.Code).Distinct()],
         Lines = [.. Batches.SelectMany(SessionLines.Of)],
     };
 }

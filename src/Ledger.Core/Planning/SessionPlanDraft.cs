@@ -68,10 +68,11 @@ internal sealed class SessionPlanDraft
             throw new RefusedException(
                 RefusalKind.NotAccepted, $"the {film.Unit.Plural()} of {film.Code} must be from 1 to {MostSheets}, not {line.Count}");
         if (film.IsPaper)
-            throw new RefusedException(RefusalKind.WrongMaterial, $"{film.Code} is paper; it never goes through the baths of a film session");
+            throw new RefusedException(RefusalKind.WrongMaterial,
+                $"{film.Code} is paper; it never goes through the baths of a film session; record it as a print session");
         var known = KnownSheets.Of(line, film, Holdings);
         if (known.FirstOrDefault(sheet => !_known.Add(sheet.Id)) is { } twice)
-            throw new RefusedException(RefusalKind.NotAccepted, $"sheet {twice.Id} from {twice.SideCode} is named twice");
+            throw new RefusedException(RefusalKind.NotAccepted, $"sheet {twice.Id} from {twice.SideCode} is named twice; name it once");
         return known.Count == 0 ? [new(film, line.Group, line.Count, line.Subject, line.Holder) { Batch = line.Batch }]
             : known.Select(sheet => Known(line, film, sheet));
     }

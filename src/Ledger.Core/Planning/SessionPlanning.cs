@@ -36,7 +36,8 @@ public static class SessionPlanning
     {
         var baths = new BathOutlooks(draft.Holdings, draft.Day)
             .Of(draft.Process, draft.Request.Bath, draft.Through(weighted: false), draft.Through(weighted: true)).ToList();
-        var uses = new PlannedUses(draft).All();
+        var planned = new PlannedUses(draft);
+        var (uses, used) = (planned.Of(baths), planned.OfSession());
         return new()
         {
             Request = draft.Request,
@@ -45,10 +46,11 @@ public static class SessionPlanning
             Batches = draft.Batches,
             Trays = new PlannedTrays(draft).Of(baths),
             Uses = uses,
-            Shortages = new Shortages(draft).Of(uses, baths),
+            UsedUp = used,
+            Shortages = new Shortages(draft).Of(uses),
             Baths = baths,
             HasUnknownParts = draft.UnknownParts.Count > 0,
-            Cost = PlanCost.Of(draft, uses, baths, prices),
+            Cost = PlanCost.Of(draft, used, baths, prices),
             Advice = new PlanAdvice(draft).All(baths),
             Cautions = [.. UsualCautions.Sentences, .. Own(draft), UsualCautions.Governs],
         };

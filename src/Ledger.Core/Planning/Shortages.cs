@@ -7,17 +7,8 @@ namespace Ledger.Core.Planning;
 /// <summary>Says what is short and what would cure it.</summary>
 internal sealed class Shortages(SessionPlanDraft draft)
 {
-    public IReadOnlyList<Shortage> Of(IEnumerable<PlannedUse> uses, IEnumerable<BathOutlook> baths) =>
-        [.. uses.Concat(ToMix(baths)).Where(use => !use.IsEnough).Select(use => new Shortage(use.Item, use.Needed, use.Usable, Cure(use)))];
-
-    /// <summary>What the baths that must be mixed first would take. At a pair's ceiling the first one's figure is for both.</summary>
-    private IEnumerable<PlannedUse> ToMix(IEnumerable<BathOutlook> baths) => baths
-        .Where(bath => bath.ToMix.Count > 0)
-        .GroupBy(bath => bath.Item, StringComparer.OrdinalIgnoreCase)
-        .SelectMany(mixes => mixes.First().ToMix)
-        .GroupBy(mix => mix.Item, StringComparer.OrdinalIgnoreCase)
-        .Select(mix => PlannedUse.Of(
-            draft.Item(mix.Key), mix.Select(one => one.Amount), draft.Holdings.ContainersOf(mix.Key), draft.Day));
+    public IReadOnlyList<Shortage> Of(IEnumerable<PlannedUse> uses) =>
+        [.. uses.Where(use => !use.IsEnough).Select(use => new Shortage(use.Item, use.Needed, use.Usable, Cure(use)))];
 
     private string Cure(PlannedUse use)
     {
@@ -60,7 +51,7 @@ internal sealed class Shortages(SessionPlanDraft draft)
     private string Order(PlannedUse use)
     {
         var packs = Share.UpTo(use.Missing.Base, 1, use.Item.Pack.Base);
-        var lead = use.Item.LeadTimeDays is { } days ? $", which takes {days} days" : "";
+        var lead = use.Item.LeadTimeDays is { } days ? $", which takes {Counted.Of(days, "day")}" : "";
         return $"get {Counted.Of(packs, "pack")} of {use.Item.Pack.ToText(draft.Style)}{lead}";
     }
 }

@@ -14,10 +14,10 @@ public sealed record Forecast(ForecastMethod Method, double PerPeriod)
     /// <summary>Use has died away when the last one is longer ago than so many of the average intervals up to it.</summary>
     public const int DiedAwayIntervals = 3;
 
-    /// <summary>Whether a history is long enough to reckon with.</summary>
+    /// <summary>Whether a history is long enough for one.</summary>
     public static bool IsPossible(DemandSeries series) => series.Periods >= FewestPeriods && series.PeriodsWithUse >= FewestUses;
 
-    /// <summary>The forecast by the method that suits the history; null when it is too short to reckon with.</summary>
+    /// <summary>The forecast by the method that suits the history; null when it is too short.</summary>
     public static Forecast? Of(DemandSeries series)
     {
         if (!IsPossible(series))
@@ -35,7 +35,7 @@ public sealed record Forecast(ForecastMethod Method, double PerPeriod)
         && (long)series.PeriodsSinceUse * series.PeriodsWithUse > (long)DiedAwayIntervals * (series.Periods - series.PeriodsSinceUse);
 }
 
-/// <summary>How a forecast is reckoned.</summary>
+/// <summary>How a forecast is computed.</summary>
 public enum ForecastMethod
 {
     /// <summary>Simple exponential smoothing, for smooth use.</summary>

@@ -8,7 +8,7 @@ public interface IDemandRecord
     /// <summary>
     /// What was used of each item that ever came, period by period up to a day. Film counts as used when it is developed as a negative,
     /// a keeper or a reject; sheets for tests and practice, which nobody repeats by rule, do not count. Chemistry and supplies count when a
-    /// session or a bath takes them. What was thrown away, found missing by a count, or taken back, does not count.
+    /// session or a bath takes them. What was discarded, found missing by a count, or taken back, does not count.
     /// </summary>
     /// <param name="asOf">The last day of the last period.</param>
     /// <param name="periodDays">The length of a period.</param>

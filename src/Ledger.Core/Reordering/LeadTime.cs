@@ -20,7 +20,7 @@ public sealed record LeadTime(int Days, LeadTimeSource Source, IReadOnlyList<int
         : new(entered ?? AssumedDays, entered is null ? LeadTimeSource.Assumed : LeadTimeSource.Entered, observed);
 
     /// <summary>
-    /// The standard deviation (n - 1) of the observed days where those are reckoned with; otherwise nothing is known of it.
+    /// The standard deviation (n - 1) of the observed days where those are used; otherwise nothing is known of it.
     /// </summary>
     public double DeviationDays
     {

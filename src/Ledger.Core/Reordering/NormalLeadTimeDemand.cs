@@ -1,7 +1,7 @@
 namespace Ledger.Core.Reordering;
 
 /// <summary>
-/// What may be used until a delivery comes, as a normal distribution: the textbook's reckoning, shown beside the draws from the item's own
+/// What may be used until a delivery comes, as a normal distribution: the textbook's way, shown beside the draws from the item's own
 /// history. Use and lead time vary independently: mean d L, variance L sd_d² + d² sd_L².
 /// </summary>
 /// <param name="Mean">The average.</param>

@@ -35,7 +35,7 @@ internal static class ReorderBasis
 
     private static string? Level(ReorderReading reading)
     {
-        if (reading.Reckoned is not { } counted)
+        if (reading.Computed is not { } counted)
             return reading.Item.MinimumOnHand is { } least ? $"your minimum of {least.ToText(reading.Style)} decides"
                 : "no minimum is set, so nothing is suggested";
         var reached = reading.Reaches(counted)!.Value;
@@ -84,8 +84,7 @@ internal static class ReorderBasis
         var perWeek = reading.PerDay * 7 / reading.Item.Unit.BasePerUnit();
         var figure = Math.Round((decimal)perWeek, perWeek < 10 ? 1 : 0, MidpointRounding.AwayFromZero);
         var text = figure == 0 ? "less than 0.1" : $"about {Scaled.ToText(figure, 1)}";
-        var unit = reading.Item.Unit.Name();
-        return reading.Item.Unit is Unit.Millilitre or Unit.Gram || figure == 1 ? $"{text} {unit}" : $"{text} {unit}s";
+        return $"{text} {(figure == 1 ? reading.Item.Unit.Name() : reading.Item.Unit.Plural())}";
     }
 
     private static string Percent(decimal level) => $"{Scaled.ToText(level * 100, 2)} %";
@@ -96,7 +95,7 @@ internal static class ReorderBasis
     {
         1 => Counted.Noun(count, "day"),
         7 => Counted.Noun(count, "week"),
-        _ => count == 1 ? $"period of {history.PeriodDays} days" : $"periods of {history.PeriodDays} days",
+        _ => $"{Counted.Noun(count, "period")} of {history.PeriodDays} days",
     };
 
     private static string Capital(string sentence) => char.ToUpperInvariant(sentence[0]) + sentence[1..];

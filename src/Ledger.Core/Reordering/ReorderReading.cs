@@ -1,5 +1,6 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
+using Ledger.Core.Planning;
 using Ledger.Core.Stock;
 using NodaTime;
 
@@ -14,7 +15,8 @@ public sealed class ReorderReading
     private readonly double _perDay;
     private LeadTimeDemand? _demand;
 
-    internal ReorderReading(Item item, Holdings holdings, ItemPast past, IReadOnlyList<KnownDemand> known)
+    internal ReorderReading(
+        Item item, Holdings holdings, ItemPast past, IReadOnlyList<KnownDemand> known, IReadOnlyList<SessionSize> sizes)
     {
         var today = holdings.AsOf;
         (Item, Style, Today) = (item, holdings.Settings.Style, today);
@@ -41,11 +43,12 @@ public sealed class ReorderReading
         LastPrice = past.Price;
 
         if (Forecast is not null)
-            Reckon(Forecast);
-        ReorderPoint = item.Of(Math.Max(Reckoned?.Base ?? 0, item.MinimumOnHand?.Base ?? 0));
+            WorkOut(Forecast);
+        ReorderPoint = item.Of(Math.Max(Computed?.Base ?? 0, item.MinimumOnHand?.Base ?? 0));
         Path = new(today, Usable.Base, _perDay, Lines.Select(found => (ExpectedOn(found.Line), found.Line.Outstanding.Base)),
             Known.Select(one => (one.Date, one.Quantity.Base)), ahead: LeadTime.Days + History.PeriodDays);
         RunsOutOn = Path.RunsOutOn();
+        EnoughFor = Planning.EnoughFor.Of(item, Usable, holdings, sizes);
         Suggestion = OrderSuggestion.Of(this);
         Basis = ReorderBasis.Of(this);
     }
@@ -65,7 +68,7 @@ public sealed class ReorderReading
     /// <summary>How it is used; null when nothing was.</summary>
     public DemandPattern? Pattern { get; }
 
-    /// <summary>What is expected to be used; null when the history is too short to reckon with.</summary>
+    /// <summary>What is expected to be used; null when the history is too short for one.</summary>
     public Forecast? Forecast { get; }
 
     /// <summary>The forecast for a week, in the item's unit; null without one.</summary>
@@ -83,14 +86,14 @@ public sealed class ReorderReading
     /// <summary>What is used until a delivery comes, on average, in the item's unit; null without a forecast.</summary>
     public decimal? LeadTimeDemand { get; private set; }
 
-    /// <summary>What the reckoned reorder point is above that, in the item's unit; null without a forecast.</summary>
+    /// <summary>What the computed reorder point is above that, in the item's unit; null without a forecast.</summary>
     public decimal? SafetyStock { get; private set; }
 
     /// <summary>
     /// The reorder point from the item's own history: what suffices until the delivery at the service level, and never less than the
     /// forecast for that time; null without a forecast.
     /// </summary>
-    public Quantity? Reckoned { get; private set; }
+    public Quantity? Computed { get; private set; }
 
     /// <summary>
     /// The chance with which the reorder point really suffices until the delivery, to a thousandth, rounded down: whole sheets reach more
@@ -104,16 +107,16 @@ public sealed class ReorderReading
     /// <summary>The reorder point by the normal approximation; null without a forecast.</summary>
     public Quantity? NormalReorderPoint => Normal is null ? null : RoundedUp(Normal.Level((double)ServiceLevel));
 
-    /// <summary>The level at which to order: reckoned, or the user's own minimum where that is higher.</summary>
+    /// <summary>The level at which to order: computed, or the user's own minimum where that is higher.</summary>
     public Quantity ReorderPoint { get; }
 
-    /// <summary>Whether the user's minimum decides, because it is higher or nothing could be reckoned.</summary>
-    public bool MinimumDecides => Item.MinimumOnHand is { } minimum && (Reckoned is not { } reckoned || minimum > reckoned);
+    /// <summary>Whether the user's minimum decides, because it is higher or nothing could be computed.</summary>
+    public bool MinimumDecides => Item.MinimumOnHand is { } minimum && (Computed is not { } computed || minimum > computed);
 
-    /// <summary>All that is there, past its date or not.</summary>
+    /// <summary>All that is there, expired or not.</summary>
     public Quantity OnHand { get; }
 
-    /// <summary>The part of it that is past its date.</summary>
+    /// <summary>The part of it that has expired.</summary>
     public Quantity Expired { get; }
 
     /// <summary>The part of it that is under suspicion.</summary>
@@ -133,7 +136,7 @@ public sealed class ReorderReading
 
     /// <summary>The months of cover in words: "6.1 months", "1 month"; null when no use is expected.</summary>
     public string? CoverText =>
-        MonthsOfCover is not { } months ? null : months == 1 ? "1 month" : $"{Scaled.ToText(months, 1)} months";
+        MonthsOfCover is not { } months ? null : $"{Scaled.ToText(months, 1)} {Counted.Noun(months, "month")}";
 
     /// <summary>", 3 days late" when an order would have had to be placed by now; empty otherwise.</summary>
     public string LateText => Suggestion is { IsNow: true } order && order.DaysLate(Today) is > 0 and var days
@@ -163,14 +166,21 @@ public sealed class ReorderReading
     /// <summary>What is there and on order, less what is planned until an order of today would have come.</summary>
     public Quantity Position => Item.Of((long)Path.Position(Today));
 
-    /// <summary>Whether the stock is below the user's minimum or down to the reckoned reorder point.</summary>
-    public bool IsDue => Position < (Item.MinimumOnHand ?? Item.Of(0)) || (Reckoned is { IsZero: false } reckoned && Position <= reckoned);
+    /// <summary>Whether the stock is below the user's minimum or down to the computed reorder point.</summary>
+    public bool IsDue => Position < (Item.MinimumOnHand ?? Item.Of(0)) || (Computed is { IsZero: false } computed && Position <= computed);
 
     /// <summary>How the stock is expected to go.</summary>
     public StockPath Path { get; }
 
     /// <summary>The day on which nothing is left; null when that is far away or not known.</summary>
     public LocalDate? RunsOutOn { get; }
+
+    /// <summary>For how many batches and sessions that is enough; none of what no process develops or fixes with.</summary>
+    public IReadOnlyList<EnoughFor> EnoughFor { get; }
+
+    /// <summary>The day on which nothing is left and what there is enough for until then; null when that is far away or not known.</summary>
+    public string? RunsOutText => RunsOutOn is not { } day ? null
+        : Dates.Text(day) + (Planning.EnoughFor.Text(EnoughFor) is { Length: > 0 } enough ? $", after {enough}" : "");
 
     /// <summary>When to order and how much; null when nothing calls for an order.</summary>
     public OrderSuggestion? Suggestion { get; }
@@ -180,31 +190,33 @@ public sealed class ReorderReading
 
     /// <summary>The readings of all items of a ledger; none where it does not remember use.</summary>
     public static IReadOnlyList<ReorderReading> Of(ILedger ledger, Holdings holdings) =>
-        ledger is IDemandRecord record ? Of(holdings, record, KnownDemand.OfPlans(holdings)) : [];
+        ledger is IDemandRecord record ? Of(holdings, record, KnownDemand.OfPlans(holdings), SessionSize.Of(ledger, holdings)) : [];
 
     /// <summary>The readings of all items that are bought; a stock solution is mixed.</summary>
     /// <param name="holdings">What the ledger holds on the day of the reading.</param>
     /// <param name="record">What the journal remembers.</param>
     /// <param name="known">What is planned.</param>
-    public static IReadOnlyList<ReorderReading> Of(Holdings holdings, IDemandRecord record, IEnumerable<KnownDemand> known)
+    /// <param name="sizes">The last sessions, by which it is said for how many of them an item is enough; may be null.</param>
+    public static IReadOnlyList<ReorderReading> Of(
+        Holdings holdings, IDemandRecord record, IEnumerable<KnownDemand> known, IReadOnlyList<SessionSize>? sizes = null)
     {
         var past = new PastOfItems(holdings, record);
         var planned = known.ToLookup(one => one.Item, StringComparer.OrdinalIgnoreCase);
         return [.. holdings.Items.Where(item => item.StockOf is null)
-            .Select(item => new ReorderReading(item, holdings, past.Of(item), [.. planned[item.Code]]))];
+            .Select(item => new ReorderReading(item, holdings, past.Of(item), [.. planned[item.Code]], sizes ?? []))];
     }
 
     /// <summary>The day on which an open line is expected: when nobody knows, or it is late, a lead time from today.</summary>
     public LocalDate ExpectedOn(OrderLine line) =>
         line.ExpectedOn is { } day && day >= Today ? day : Today.PlusDays(Math.Max(1, LeadTime.Days));
 
-    private void Reckon(Forecast forecast)
+    private void WorkOut(Forecast forecast)
     {
         var scale = UseScale.Of(History, forecast);
         _demand = Reordering.LeadTimeDemand.Of(History, LeadTime.Possible, scale, Item.Unit.BasePerUnit());
-        Reckoned = RoundedUp(Math.Max(_demand.Level(ServiceLevel), _perDay * LeadTime.Days));
+        Computed = RoundedUp(Math.Max(_demand.Level(ServiceLevel), _perDay * LeadTime.Days));
         LeadTimeDemand = InUnits(_demand.Mean);
-        SafetyStock = Reckoned.Value.Value - LeadTimeDemand;
+        SafetyStock = Computed.Value.Value - LeadTimeDemand;
         Normal = NormalLeadTimeDemand.Of(
             forecast.PerPeriod, History.Deviation, (double)LeadTime.Days / History.PeriodDays, LeadTime.DeviationDays / History.PeriodDays);
     }

@@ -45,7 +45,7 @@ public sealed class StockPath
     }
 
     /// <summary>
-    /// What an order of a day has to reckon with: all that is there and on order, less what is used until then and what is planned until
+    /// What an order of a day has to allow for: all that is there and on order, less what is used until then and what is planned until
     /// the order would have come.
     /// </summary>
     public double Position(LocalDate day) => All - UseUntil(Period.DaysBetween(_today, day), _ahead);
@@ -75,7 +75,7 @@ public sealed class StockPath
 
     /// <summary>
     /// The day by which as much has been used as there was. From one day on which something comes or is planned to the next nothing
-    /// but the usual use goes, so that each such stretch is reckoned at once.
+    /// but the usual use goes, so that each such stretch is worked out at once.
     /// </summary>
     /// <param name="supply">What there was until the end of a day; it changes with deliveries only.</param>
     /// <param name="ahead">So many days beforehand what is planned counts.</param>

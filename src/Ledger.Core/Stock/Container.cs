@@ -26,7 +26,7 @@ public sealed record Container(
     public string Storage => Moves is [.., var last] ? last.Name : Lot.Storage;
 
     /// <summary>
-    /// Whether it is still sealed. One that is no longer full is not, even when the entry that opened it was reversed: something was drawn
+    /// Whether it is still sealed. One that is no longer full is not, even when the entry that opened it was taken back: something was drawn
     /// from it since.
     /// </summary>
     public bool IsSealed => OpenedOn is null && Held >= Size;

@@ -73,11 +73,11 @@ public sealed record Item
     public Volume? ReplenisherPer80SquareInches { get; init; }
 
     /// <summary>
-    /// How much replenisher a bath may take in all before it is mixed anew, in per cent of its volume; null for as much as it holds.
+    /// How much replenisher a bath may take in all before it is mixed fresh, in per cent of its volume; null for as much as it holds.
     /// </summary>
     public int? ReplenisherCeilingPercent { get; init; }
 
-    /// <summary>The colour at which the indicator in its working solution says that it is spent; null when it has no indicator.</summary>
+    /// <summary>The colour at which the indicator in its working solution says that it is exhausted; null when it has no indicator.</summary>
     public string? Indicator { get; init; }
 
     /// <summary>The code of the powder or concentrate that this stock solution is mixed from; null when it is bought as it is.</summary>

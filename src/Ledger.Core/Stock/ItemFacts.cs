@@ -33,7 +33,7 @@ public static class ItemFacts
         ("fixer factor", item.Kind == ItemKind.Film ? Scaled.InUnits(item.FixerFactorThousandths, 1000) : null),
         ("keeps", string.Join("; ", Keeping(item.Keeping))),
         ("in the cold", string.Join("; ", Cold(item))),
-        ("lead time", item.LeadTimeDays is { } days ? $"{days} days" : null),
+        ("lead time", item.LeadTimeDays is { } days ? $"{Counted.Of(days, "day")}" : null),
         ("service level", item.ServiceLevel is { } level ? $"{Scaled.ToText(level * 100, 2)} %" : null),
         ("minimum", item.MinimumOnHand?.ToText(style)),
         ("formula", item.Formula),
@@ -43,11 +43,11 @@ public static class ItemFacts
     private static IEnumerable<string> Cold(Item item)
     {
         if (item.FreezerDays is { } freezer)
-            yield return $"a year in the freezer adds {freezer} days";
+            yield return $"a year in the freezer adds {Counted.Of(freezer, "day")}";
         if (item.FridgeDays is { } fridge)
-            yield return $"a year in the fridge adds {fridge} days";
+            yield return $"a year in the fridge adds {Counted.Of(fridge, "day")}";
         if (item.ThawHours is { } hours)
-            yield return $"warms up for {hours} hours";
+            yield return $"warms up for {Counted.Of(hours, "hour")}";
     }
 
     private static string Litre(Capacity capacity, MeasureStyle style) => $"{capacity.PerLitre.ToText(style)} per litre ({capacity.Basis})";
@@ -55,18 +55,18 @@ public static class ItemFacts
     private static IEnumerable<string> Keeping(Keeping.KeepingLimits limits)
     {
         if (limits.SealedDays is { } days)
-            yield return $"sealed {days} days";
+            yield return $"sealed {Counted.Of(days, "day")}";
         if (limits.OpenedFullDays is { } opened)
-            yield return $"opened {opened} days";
+            yield return $"opened {Counted.Of(opened, "day")}";
         if (limits.OpenedPartDays is { } part)
-            yield return $"below half full {part} days";
+            yield return $"below half full {Counted.Of(part, "day")}";
         if (limits.WorkingFullDays is { } full)
-            yield return $"mixed {full} days";
+            yield return $"mixed {Counted.Of(full, "day")}";
         if (limits.WorkingPartDays is { } working)
-            yield return $"mixed, part-full {working} days";
+            yield return $"mixed, part-full {Counted.Of(working, "day")}";
         if (limits.FloatingLidDays is { } lid)
-            yield return $"mixed, under a floating lid {lid} days";
+            yield return $"mixed, under a floating lid {Counted.Of(lid, "day")}";
         if (limits.TrayHours is { } hours)
-            yield return $"in a tray {hours} hours";
+            yield return $"in a tray {Counted.Of(hours, "hour")}";
     }
 }

@@ -10,7 +10,7 @@ namespace Ledger.Core.Stock;
 /// <param name="Quantity">What was delivered in all.</param>
 /// <param name="Cost">The landed cost of all of it: price less discount, with its share of shipping, duty and tax.</param>
 /// <param name="Batch">The maker's batch or emulsion number; may be empty.</param>
-/// <param name="ExpiresOn">The printed date, if any.</param>
+/// <param name="ExpiresOn">The expiry date, if any.</param>
 /// <param name="Storage">Where it is kept: freezer, fridge, shelf; may be empty.</param>
 public sealed record Lot(
     LotId Id, string Item, LocalDate ReceivedOn, Quantity Quantity, Money Cost, string Batch, LocalDate? ExpiresOn, string Storage)

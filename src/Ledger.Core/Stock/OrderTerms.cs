@@ -3,7 +3,7 @@ using NodaTime;
 
 namespace Ledger.Core.Stock;
 
-/// <summary>How the user orders an item; what is null is not known and not reckoned with.</summary>
+/// <summary>How the user orders an item; what is null is not known and left out.</summary>
 /// <param name="Item">The item's code.</param>
 /// <param name="CoverDays">For how many days an order should last.</param>
 /// <param name="WindowOpens">The first day of the yearly window in which the item can be ordered at all.</param>

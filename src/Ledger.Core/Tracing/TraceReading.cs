@@ -59,8 +59,7 @@ public sealed class TraceReading
         (Name, Start, _records, _asOf) = (name, start, records, asOf);
         var walk = new TraceWalk(records, asOf);
         var (back, forward) = (walk.Back(start), walk.Forward(start));
-        var labels = records.Labels([.. back.Nodes.Keys.Concat(forward.Nodes.Keys)
-            .Where(node => node.Kind != TraceKind.Sheet || start.Contains(node))], asOf);
+        var labels = records.Labels([.. back.Nodes.Keys.Union(forward.Nodes.Keys.Where(node => node.Kind != TraceKind.Sheet))], asOf);
         StartLabels = [.. start.Select(node => Labelled(node, labels))];
         Sheets = [.. Traced(forward, labels)];
         Back = [.. Steps(back, labels, bath)];

@@ -21,6 +21,14 @@ public static class CsvImport
     /// <exception cref="ArgumentException">There is no such kind.</exception>
     public static IReadOnlyList<string> ColumnsOf(string kind) => Known(kind).Columns;
 
+    /// <summary>What the rows of a kind of file record, in a sentence.</summary>
+    /// <exception cref="ArgumentException">There is no such kind.</exception>
+    public static string PurposeOf(string kind) => Known(kind).Purpose;
+
+    /// <summary>The columns of a kind of file with what stands in them; those that must be there come first.</summary>
+    /// <exception cref="ArgumentException">There is no such kind.</exception>
+    public static IEnumerable<CsvColumn> DescribedColumnsOf(string kind) => Known(kind).Described;
+
     /// <summary>Writes a file of a kind with all its columns and an example row.</summary>
     /// <param name="kind">One of <see cref="Kinds"/>.</param>
     /// <param name="writer">Takes the text.</param>

@@ -34,6 +34,13 @@ internal sealed class KindFile
     /// <summary>All columns, those that must be there first.</summary>
     public IReadOnlyList<string> Columns { get; }
 
+    /// <summary>What its rows record, in a sentence.</summary>
+    public string Purpose => _kind.Purpose;
+
+    /// <summary>All columns with what stands in them, those that must be there first.</summary>
+    public IEnumerable<CsvColumn> Described => Columns.Select(column => new CsvColumn(
+        column, _fields[column].Help, _fields[column].Example, NeededColumns.Contains(column)));
+
     /// <summary>A definition that names no day stands on the earliest of all; whatever else happens, happens on a day.</summary>
     private bool NeedsDay => _kind.IsDated || !_kind.IsReplaceable;
 

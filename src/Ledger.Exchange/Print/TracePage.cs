@@ -23,9 +23,9 @@ public static class TracePage
                 ? [new Heading($"Forward: sheets that came through it ({trace.Sheets.Count})"),
                     Sheets(trace.Sheets.Select(sheet => sheet.Card))]
                 : Shared(trace),
-            .. trace.Card is not null || trace.Things.Count == 0 ? [] : new PageBlock[]
+            .. trace.Things.Count == 0 ? [] : new PageBlock[]
             {
-                new Heading("And beside the sheets"),
+                new Heading(trace.Card is null ? "And beside the sheets" : "And it came to"),
                 new Grid(["date", "what", ""], [.. trace.Things.Select(thing => (IReadOnlyList<string>)
                     [thing.On is { } on ? Dates.Text(on) : "", thing.Label.Name, thing.Label.Text])]),
             },

@@ -70,7 +70,7 @@ public static class WallCard
 
     private static IReadOnlyList<string> Tray(TrayPractice tray) =>
     [
-        $"At most {tray.Limit.Sheets} sheets of 8x10 in a batch; a full shuffle takes {tray.FullShuffleSeconds} s.",
+        $"At most {Counted.Of(tray.Limit.Sheets, "sheet")} of 8x10 in a batch; a full shuffle takes {tray.FullShuffleSeconds} s.",
         .. Shown.Select(format => $"{Scaled.ToText(tray.LeastIn(format).Litres, 2)} l of solution for {format} "
             + $"stand {Scaled.ToText(tray.DepthTenths / 10m, 1)} mm deep."),
     ];

@@ -28,26 +28,30 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
     public Definitions Definitions => field ??= new(inside, _log, Standing);
 
     /// <summary>Derives everything that was said: what an earlier version posted stays as it is.</summary>
-    public DerivedLedger All() => From(Position.Start, [], [], []);
+    public DerivedLedger All() => From(Position.Start, [], [], [], before: null);
 
     /// <summary>Derives from a position on.</summary>
     /// <param name="from">The first position at which anything is different.</param>
     /// <param name="news">What is said now, each with its place.</param>
-    /// <param name="changed">The keys of entries that were taken back or put right; their heads may stand elsewhere than they are to.</param>
+    /// <param name="changed">The keys of entries that were taken back or amended; their heads may stand elsewhere than they are to.</param>
     /// <param name="redefined">What is defined by those.</param>
+    /// <param name="before">What is held today as the file stands: the effects are what differs from it in the end. Null: nobody asks for them.</param>
     public DerivedLedger From(
-        Position from, IReadOnlyList<NewEntry> news, IReadOnlyCollection<string> changed, IReadOnlyList<(string Kind, string Name)> redefined)
+        Position from,
+        IReadOnlyList<NewEntry> news,
+        IReadOnlyCollection<string> changed,
+        IReadOnlyList<(string Kind, string Name)> redefined,
+        Holdings? before)
     {
-        var before = new HoldingsReader(inside).Read(today);
         var things = Definitions.ChangedFrom(from).Concat(redefined).Distinct().ToList();
         var suffix = Suffix(from, changed);
-        var costs = Costs(suffix);
+        var costs = before is null ? [] : Costs(suffix);
         TakeOut(suffix);
         Definitions.Reset(things, from, today);
         foreach (var head in suffix)
             Count(head);
 
-        var holdings = new HoldingsReader(inside).Read(today);
+        var holdings = Held();
         var outcomes = new PostOutcome[news.Count];
         var steps = suffix.Where(head => Standing.Holds(head.Key)).Select(head => new Step(PositionOf(head), head, -1))
             .Concat(news.Select((entry, i) => new Step(entry.Position, null, i)));
@@ -70,15 +74,18 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
                     if (isNew)
                         outcomes[step.New] = new Posted(number, posting);
                     if (posting.Entry is Undo)
-                        holdings = new HoldingsReader(inside).Read(today);
+                        holdings = Held();
                     else
                         holdings.Apply(posting);
                     break;
             }
         }
 
-        return new(outcomes, [.. HoldingsChange.Between(before, holdings), .. CostEffects(costs, Costs(suffix), holdings)]);
+        return new(outcomes, before is null ? [] : [.. HoldingsChange.Between(before, holdings), .. CostEffects(costs, Costs(suffix), holdings)]);
     }
+
+    /// <summary>What is held today, as the file stands now.</summary>
+    private Holdings Held() => new HoldingsReader(inside).Read(today);
 
     /// <summary>Says of each undo and amendment whether it holds.</summary>
     public void CountActs()
@@ -183,5 +190,5 @@ internal sealed class NoLongerHoldsException(Head entry, Refusal refusal)
     : Exception($"entry {entry.Number} of {entry.Date} ({entry.Summary}) would no longer hold: {refusal.Sentence}")
 {
     /// <summary>The refusal of the change.</summary>
-    public Refusal Refusal => new(RefusalKind.DependedOn, $"{Message}; take back or put right entry {entry.Number} first") { Entry = entry.Number };
+    public Refusal Refusal => new(RefusalKind.DependedOn, $"{Message}; take back or amend entry {entry.Number} first") { Entry = entry.Number };
 }

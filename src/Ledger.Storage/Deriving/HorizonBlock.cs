@@ -1,9 +1,9 @@
 using System.Buffers;
 using System.Globalization;
-using System.Security.Cryptography;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using Ledger.Core.Measures;
 using Ledger.Storage.Files;
 using Microsoft.Data.Sqlite;
 
@@ -203,7 +203,7 @@ internal sealed class HorizonBlock
                 text.Append(table).Append('|').Append(row).Append('\n');
         }
 
-        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())));
+        return Sha256.Hex(text.ToString());
     }
 
     private static string Text(object? value) => value is null ? "-" : Convert.ToString(value, CultureInfo.InvariantCulture)!;

@@ -84,7 +84,7 @@ internal sealed class Joining(SqliteConnection connection, Snapshot inside, Loca
                 return $"the two ledgers say different things under {said.Key}; they are not copies of one ledger";
         foreach (var (said, _) in news.Where(one => one.Said.About is not null))
             if (_log.About(said.About!).Any(own => !theirs.Contains(own.Key)))
-                return $"entry {said.About} was taken back or put right in both ledgers; take that back in one of them, then join";
+                return $"entry {said.About} was taken back or amended in both ledgers; take that back in one of them, then join";
         foreach (var (said, names) in news)
             foreach (var name in names)
                 if (connection.QueryFirstOrDefault<string?>(

@@ -28,13 +28,14 @@ internal sealed class KnownThen(SqliteConnection copy, LocalDate day)
         {
             var later = Later(stamp);
             // All goes at once: in between a box could hold less than nothing.
-            new Wipe(copy).Of(copy.Query<long>("SELECT e.id FROM entry e JOIN said s ON s.key = e.key").AsList());
+            new Wipe(copy).Of(copy.Query<long>("SELECT e.id FROM entry e JOIN said s ON s.key = e.key").ToList());
             foreach (var undo in later.Where(one => one.Kind == "undo" && one.Number is not null))
                 EntryWriter.CountAgain(copy, undo.Number!.Value);
             TakeOut(later);
             var derivation = new Derivation(copy, inside, day);
             derivation.CountActs();
-            derivation.From(Position.Start, [], [], [.. later.Where(one => one.Name is not null).Select(one => (one.Kind, one.Name!)).Distinct()]);
+            var redefined = later.Where(one => one.Name is not null).Select(one => (one.Kind, one.Name!)).Distinct().ToList();
+            derivation.From(Position.Start, [], [], redefined, before: null);
         }
 
         copy.Run("COMMIT");
@@ -45,7 +46,7 @@ internal sealed class KnownThen(SqliteConnection copy, LocalDate day)
         SELECT s.key AS Key, s.kind AS Kind, s.name AS Name, e.id AS Number FROM said s LEFT JOIN entry e ON e.key = s.key
         WHERE s.recorded_at >= @stamp AND s.key NOT GLOB 'kept:*'
         """,
-        new { stamp }).AsList();
+        new { stamp }).ToList();
 
     private void TakeOut(List<LaterRow> later)
     {

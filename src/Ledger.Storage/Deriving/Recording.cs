@@ -12,7 +12,7 @@ namespace Ledger.Storage.Deriving;
 
 /// <summary>
 /// Records entries, inside a transaction of the caller. One that comes after all others is decided on what the ledger holds and written; one that is late,
-/// takes back or puts right has what follows derived.
+/// takes back or amends has what follows derived.
 /// </summary>
 internal sealed class Recording(SqliteConnection connection, Snapshot inside, SharedHoldings holdings, LocalDate today, Instant now)
 {
@@ -117,14 +117,14 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
         if (PostingRules.Decide(entry, Now, _past, today) is not Accepted { Posting: var posting })
             return new NotPosted(((Refused)PostingRules.Decide(entry, Now, _past, today)).Refusal);
         var things = Things([entry]);
-        holdings.Forget();
+        var before = Now;
         return Guarded(() =>
         {
             var recordedAt = _log.Next(now);
             var position = new Position(Dates.Text(entry.Date), SaidLog.OrdOf(recordedAt));
-            var number = new EntryWriter(connection).WriteHeadOnly(posting, recordedAt, position, ReadingTerms.Of(Now, today));
+            var number = new EntryWriter(connection).WriteHeadOnly(posting, recordedAt, position, ReadingTerms.Of(before, today));
             holdings.Forget();
-            return new Posted(number, posting with { Effects = _derivation.From(Position.Start, [], [], things).Effects });
+            return new Posted(number, posting with { Effects = _derivation.From(Position.Start, [], [], things, before).Effects });
         });
     }
 
@@ -168,12 +168,14 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
 
         if (news.Count == 0)
             return [.. outcomes.Select(outcome => outcome!)];
+        var before = Now;
+        var things = Things(news.Select(one => one.Entry.Entry));
         holdings.Forget();
         PostOutcome outcome = new NotPosted(new(RefusalKind.NotAccepted, ""));
         try
         {
             var derived = _derivation.From(
-                news.Min(entry => entry.Entry.Position), [.. news.Select(one => one.Entry)], [], Things(news.Select(one => one.Entry.Entry)));
+                news.Min(entry => entry.Entry.Position), [.. news.Select(one => one.Entry)], [], things, before);
             for (var i = 0; i < news.Count; i++)
                 outcomes[news[i].Index] = derived.Outcomes[i] is Posted posted && news.Count == 1
                     ? posted with { Posting = posted.Posting with { Effects = derived.Effects } } : derived.Outcomes[i];
@@ -201,6 +203,8 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
     {
         if (PostingRules.DecideAct(entry, _past) is not Accepted { Posting: var act })
             return new NotPosted(((Refused)PostingRules.DecideAct(entry, _past)).Refusal);
+        var held = Now;
+        var terms = ReadingTerms.Of(held, today);
         holdings.Forget();
         return Guarded(() =>
         {
@@ -213,17 +217,17 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
             var before = EffectOf(root);
             var recordedAt = _log.Next(now);
             var place = new Position(Dates.Text(target.Date), ord ?? SaidLog.OrdOf(recordedAt));
-            var number = new EntryWriter(connection).WriteHeadOnly(act, recordedAt, place, ReadingTerms.Of(Now, today));
+            var number = new EntryWriter(connection).WriteHeadOnly(act, recordedAt, place, terms);
             CountActs(root.Key);
-            if (Problem(root) is { } problem)
+            if (Problem(root, terms) is { } problem)
                 return new NotPosted(problem);
             if (root.Name is { } name && !_derivation.Definitions.IsDefined(root.Kind, name)
                 && _derivation.Definitions.UserOf(root.Kind, name) is { } user)
                 return new NotPosted(new(
-                    RefusalKind.DependedOn, $"{root.Kind} {name} is needed by {user}; take that back or put it right first"));
+                    RefusalKind.DependedOn, $"{root.Kind} {name} is needed by {user}; take that back or amend it first"));
             var after = EffectOf(root);
             var derived = _derivation.From(
-                before < after ? before : after, [], [root.Key], root.Name is null ? [] : [(root.Kind, root.Name)]);
+                before < after ? before : after, [], [root.Key], root.Name is null ? [] : [(root.Kind, root.Name)], held);
             if (root.Name is not null && connection.ExecuteScalar<long>("SELECT EXISTS (SELECT 1 FROM pragma_foreign_key_check)") == 1)
                 return new NotPosted(new(
                     RefusalKind.DependedOn, $"{root.Kind} {root.Name} is used by entries that an earlier version posted; it has to stay"));
@@ -263,12 +267,12 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
         return _derivation.Definitions.EffectiveFrom(root);
     }
 
-    /// <summary>What an entry that was put right cannot be read as; null when it can, or does not hold.</summary>
-    private Refusal? Problem(Said root)
+    /// <summary>What an entry that was amended cannot be read as; null when it can, or does not hold.</summary>
+    private Refusal? Problem(Said root, ReadingTerms terms)
     {
         try
         {
-            var entry = _derivation.Standing.EntryOf(root, ReadingTerms.Of(Now, today));
+            var entry = _derivation.Standing.EntryOf(root, terms);
             return entry.Date > today
                 ? new(RefusalKind.InFuture, $"{Dates.Text(entry.Date)} is later than today, {Dates.Text(today)}") : null;
         }

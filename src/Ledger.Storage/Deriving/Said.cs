@@ -3,7 +3,7 @@ namespace Ledger.Storage.Deriving;
 /// <summary>An entry as it was said, in full.</summary>
 /// <param name="Key">Its key.</param>
 /// <param name="Kind">Its kind.</param>
-/// <param name="About">The key of the entry that it takes back or puts right; null for all others.</param>
+/// <param name="About">The key of the entry that it takes back or amends; null for all others.</param>
 /// <param name="Name">What it defines; null for what happens.</param>
 /// <param name="Date">Its day, as it was said first.</param>
 /// <param name="Ord">Its place among the entries of its day: it grows with the time of recording.</param>

@@ -1,7 +1,6 @@
-using System.Security.Cryptography;
-using System.Text;
 using Dapper;
 using Ledger.Core.Journal;
+using Ledger.Core.Measures;
 using Microsoft.Data.Sqlite;
 using NodaTime;
 using NodaTime.Text;
@@ -25,14 +24,14 @@ internal sealed class SaidLog(SqliteConnection connection)
         """,
         new { key });
 
-    /// <summary>What takes back or puts right what was said under a key, in the order of recording.</summary>
+    /// <summary>What takes back or amends what was said under a key, in the order of recording.</summary>
     public IReadOnlyList<Said> About(string key) => connection.Query<Said>(
         """
         SELECT key AS Key, kind AS Kind, about AS About, name AS Name, date AS Date, ord AS Ord, recorded_at AS RecordedAt, json AS Json,
             digest AS Digest
         FROM said WHERE about = @key ORDER BY recorded_at
         """,
-        new { key }).AsList();
+        new { key }).ToList();
 
     /// <summary>All that was said, in the order of recording.</summary>
     public IEnumerable<Said> All() => connection.Query<Said>(
@@ -49,7 +48,7 @@ internal sealed class SaidLog(SqliteConnection connection)
             digest AS Digest
         FROM said WHERE kind = @kind AND name = @name ORDER BY date, ord
         """,
-        new { kind, name }).AsList();
+        new { kind, name }).ToList();
 
     /// <summary>Whether the ledger holds entries of an earlier version, which stay as they were posted.</summary>
     public bool IsBehindHorizon() => connection.ExecuteScalar<long>(
@@ -102,7 +101,7 @@ internal sealed class SaidLog(SqliteConnection connection)
 
     /// <summary>The same as a list.</summary>
     public IReadOnlyList<GivenName> NamesOf(string key) => connection.Query<GivenName>(
-        "SELECT slot AS Slot, series AS Series, number AS Number FROM said_name WHERE key = @key ORDER BY slot", new { key }).AsList();
+        "SELECT slot AS Slot, series AS Series, number AS Number FROM said_name WHERE key = @key ORDER BY slot", new { key }).ToList();
 
     /// <summary>Keeps names for ever.</summary>
     public void Keep(string key, IEnumerable<GivenName> names)
@@ -117,11 +116,11 @@ internal sealed class SaidLog(SqliteConnection connection)
     }
 
     /// <summary>The digest of a row after the one before it.</summary>
-    public static string DigestOf(Said said, string before) => Digest(
+    public static string DigestOf(Said said, string before) => Sha256.Hex(
         string.Join('\n', before, said.RecordedAt, said.Key, said.Kind, said.About, said.Name, said.Date, $"{said.Ord}", said.Json));
 
     /// <summary>The digest of a name that was given. Names are added when they are needed, so that they are no part of the chain.</summary>
-    public static string DigestOf(string key, GivenName name) => Digest($"{key}\n{name.Slot}\n{name.Series}\n{name.Number}");
+    public static string DigestOf(string key, GivenName name) => Sha256.Hex($"{key}\n{name.Slot}\n{name.Series}\n{name.Number}");
 
     /// <summary>The names that are not as they were given: their keys.</summary>
     public IEnumerable<(string Key, GivenName Name)> AlteredNames() => connection.Query<NameRow>(
@@ -133,15 +132,13 @@ internal sealed class SaidLog(SqliteConnection connection)
     public void SealNames()
     {
         foreach (var row in connection.Query<NameRow>(
-            "SELECT key AS Key, slot AS Slot, series AS Series, number AS Number, digest AS Digest FROM said_name WHERE digest = ''").AsList())
+            "SELECT key AS Key, slot AS Slot, series AS Series, number AS Number, digest AS Digest FROM said_name WHERE digest = ''").ToList())
             connection.Execute(
                 "UPDATE said_name SET digest = @digest WHERE key = @Key AND slot = @Slot",
                 new { row.Key, row.Slot, digest = DigestOf(row.Key, new(row.Slot, row.Series, row.Number)) });
     }
 
     internal sealed record NameRow(string Key, string Slot, string Series, long Number, string Digest);
-
-    private static string Digest(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
 
     private void Insert(Said said) => connection.Execute(
         """

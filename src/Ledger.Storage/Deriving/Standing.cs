@@ -4,8 +4,8 @@ using Ledger.Core.Journal.Kinds;
 
 namespace Ledger.Storage.Deriving;
 
-/// <summary>What holds of what was said: an entry that was taken back does not, unless that was taken back itself; one that was put right
-/// says what it was put right to.</summary>
+/// <summary>What holds of what was said: an entry that was taken back does not, unless that was taken back itself; one that was amended
+/// says what it was amended to.</summary>
 internal sealed class Standing(SaidLog log)
 {
     /// <summary>Whether what was said under a key holds.</summary>
@@ -20,7 +20,7 @@ internal sealed class Standing(SaidLog log)
         return said;
     }
 
-    /// <summary>An entry's texts as they hold: as it was said, with what it was put right to.</summary>
+    /// <summary>An entry's texts as they hold: as it was said, with what it was amended to.</summary>
     public EntryText TextOf(Said said, out EntryKind kind) => TextOf(said, out kind, isAmended: true);
 
     private EntryText TextOf(Said said, out EntryKind kind, bool isAmended)
@@ -65,7 +65,7 @@ internal sealed class Standing(SaidLog log)
         return ($"{kind.Name} {string.Join(", ", words)}".TrimEnd(), text[CommonFields.Note]);
     }
 
-    /// <summary>Where the entry stands: its day may have been put right.</summary>
+    /// <summary>Where the entry stands: its day may have been amended.</summary>
     public Position PositionOf(Said said)
     {
         var text = TextOf(said, out _);

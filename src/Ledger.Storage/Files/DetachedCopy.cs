@@ -4,7 +4,8 @@ namespace Ledger.Storage.Files;
 
 /// <summary>
 /// Reads a database without touching it. SQLite itself needs to write beside a file with a log, even to read it; so the file and what stands
-/// beside it are copied into a private folder, put together there, and taken into memory.
+/// beside it are copied to where temporary files are, put together there, and taken into memory. What a killed program leaves there goes at
+/// the next reading.
 /// </summary>
 internal static class DetachedCopy
 {
@@ -19,22 +20,18 @@ internal static class DetachedCopy
     /// <summary>Reads the file into a database in memory.</summary>
     public static void Read(string path, SqliteConnection memory)
     {
-        var folder = Directory.CreateTempSubdirectory("trayledger-").FullName;
         try
         {
-            var copy = Path.Combine(folder, "copy.db");
-            CopyStable(RealPath.Of(path), copy);
-            using var connection = FileOpener.Connect(copy);
+            UnfinishedFile.ClearAway(Path.GetTempPath());
+            using var copy = UnfinishedFile.In(Path.GetTempPath());
+            CopyStable(RealPath.Of(path), copy.Path);
+            using var connection = FileOpener.Connect(copy.Path);
             connection.Run("PRAGMA journal_mode = delete");
             connection.BackupDatabase(memory);
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
             throw new LedgerFileException($"{path} cannot be read: {FileTrouble.Reason(trouble)}", trouble);
-        }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
         }
     }
 
@@ -44,7 +41,7 @@ internal static class DetachedCopy
         for (var i = 0; i < MostTries; i++)
         {
             var before = State(path);
-            foreach (var ending in Logs.Prepend(""))
+            foreach (var ending in Logs)
                 File.Delete(copy + ending);
             foreach (var ending in Parts(path))
                 Copy(path + ending, copy + ending);
@@ -59,7 +56,7 @@ internal static class DetachedCopy
     private static void Copy(string from, string to)
     {
         using var source = new FileStream(from, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-        using var target = new FileStream(to, FileMode.CreateNew, FileAccess.Write);
+        using var target = new FileStream(to, UnfinishedFile.ForOwner(FileMode.Create));
         source.CopyTo(target);
     }
 

@@ -180,7 +180,7 @@ internal static class FileOpener
 
     private static SqliteConnection Connect(string path, SqliteOpenMode mode)
     {
-        var connection = new SqliteConnection(new SqliteConnectionStringBuilder
+        var connection = new ReusingConnection(new SqliteConnectionStringBuilder
         {
             DataSource = path, Mode = mode, ForeignKeys = true, Pooling = false, DefaultTimeout = WaitSeconds,
         }.ToString());

@@ -24,8 +24,6 @@ internal sealed class Migrations(IReadOnlyList<MigrationScript> scripts)
         )
         """;
 
-    private static readonly InstantPattern Stamp = InstantPattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd' 'HH':'mm':'ss");
-
     /// <summary>The scripts of this version.</summary>
     public static Migrations OfThisVersion { get; } = new(MigrationScript.Embedded());
 
@@ -109,7 +107,8 @@ internal sealed class Migrations(IReadOnlyList<MigrationScript> scripts)
         using var command = connection.CreateCommand();
         command.CommandText = "INSERT INTO SchemaVersions (ScriptName, Applied) VALUES ($name, $applied)";
         command.Parameters.AddWithValue("$name", script.Name);
-        command.Parameters.AddWithValue("$applied", Stamp.Format(now));
+        command.Parameters.AddWithValue(
+            "$applied", InstantPattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd' 'HH':'mm':'ss").Format(now));
         command.ExecuteNonQuery();
     }
 
@@ -126,23 +125,30 @@ internal sealed class Migrations(IReadOnlyList<MigrationScript> scripts)
 }
 
 /// <summary>One step from an older file to a newer one.</summary>
-/// <param name="Name">Under which a file remembers that it was applied.</param>
-/// <param name="Sql">What it does.</param>
-internal sealed record MigrationScript(string Name, string Sql)
+/// <param name="name">Under which a file remembers that it was applied.</param>
+/// <param name="read">Reads what it does: only where a file lacks it, since most files lack nothing.</param>
+internal sealed class MigrationScript(string name, Func<string> read)
 {
     private const string Folder = "migrations/";
+
+    /// <summary>Under which name a file remembers that it was applied.</summary>
+    public string Name => name;
+
+    /// <summary>What it does.</summary>
+    public string Sql => read();
 
     /// <summary>The scripts inside this program, in their order.</summary>
     public static IReadOnlyList<MigrationScript> Embedded()
     {
         var assembly = typeof(MigrationScript).Assembly;
-        return [.. assembly.GetManifestResourceNames().Where(name => name.StartsWith(Folder, StringComparison.Ordinal))
-            .Order(StringComparer.Ordinal).Select(Read)];
+        var names = Array.FindAll(assembly.GetManifestResourceNames(), name => name.StartsWith(Folder, StringComparison.Ordinal));
+        Array.Sort(names, StringComparer.Ordinal);
+        return Array.ConvertAll(names, name => new MigrationScript(name, () => Read(name)));
 
-        MigrationScript Read(string name)
+        string Read(string name)
         {
             using var text = new StreamReader(assembly.GetManifestResourceStream(name)!);
-            return new(name, text.ReadToEnd());
+            return text.ReadToEnd();
         }
     }
 }

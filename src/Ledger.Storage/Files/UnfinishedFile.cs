@@ -26,15 +26,12 @@ internal sealed class UnfinishedFile : IDisposable
     /// <exception cref="IOException">It cannot be made.</exception>
     public static UnfinishedFile In(string folder)
     {
-        var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.ReadWrite | FileShare.Delete };
-        if (!OperatingSystem.IsWindows())
-            options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
         for (var tried = 1; ; tried++)
         {
             var path = System.IO.Path.Combine(folder, $"{Beginning}{Guid.NewGuid():N}{Ending}");
             try
             {
-                var hold = new FileStream(path, options);
+                var hold = new FileStream(path, ForOwner(FileMode.CreateNew));
                 if (File.Exists(path))
                     return new(path, hold);
                 hold.Dispose();
@@ -44,6 +41,15 @@ internal sealed class UnfinishedFile : IDisposable
                 // Like a file that is gone already: another process took it for a left-over before it was held.
             }
         }
+    }
+
+    /// <summary>How a file is opened for writing that others may read meanwhile and, where it is new, nobody but its owner.</summary>
+    public static FileStreamOptions ForOwner(FileMode mode)
+    {
+        var options = new FileStreamOptions { Mode = mode, Access = FileAccess.Write, Share = FileShare.ReadWrite | FileShare.Delete };
+        if (!OperatingSystem.IsWindows())
+            options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+        return options;
     }
 
     /// <summary>Deletes what killed programs left in a folder. What cannot be deleted stays; it harms nothing.</summary>

@@ -64,9 +64,11 @@ internal sealed class BathLogReader(Snapshot snapshot)
             coalesce((SELECT sum(w.weighted) FROM bath_work w CROSS JOIN standing_entry we ON we.id = w.entry_id
                 WHERE w.place_id = t.place_id AND w.is_first = 1 AND (we.date, we.id) < (e.date, e.ord)), 0) AS Worked,
             iif(t.is_fresh = 1, t.tenths,
-                (SELECT n.tenths FROM clearing_test n CROSS JOIN standing_entry ne ON ne.id = n.entry_id JOIN bath nb ON nb.place_id = n.place_id
-                    WHERE n.is_fresh = 1 AND n.item_id = t.item_id AND nb.item_id = b.item_id AND ne.date <= @day
-                    ORDER BY n.place_id = t.place_id DESC, ne.date DESC, ne.ord DESC LIMIT 1)) AS Fresh
+                (SELECT tenths FROM (
+                    SELECT n.tenths, n.place_id = t.place_id AS is_own, ne.date, ne.ord
+                    FROM clearing_test n CROSS JOIN standing_entry ne ON ne.id = n.entry_id JOIN bath nb ON nb.place_id = n.place_id
+                    WHERE n.is_fresh = 1 AND n.item_id = t.item_id AND nb.item_id = b.item_id AND ne.date <= @day)
+                ORDER BY is_own DESC, date DESC, ord DESC LIMIT 1)) AS Fresh
         FROM json_each(@places) j JOIN clearing_test t ON t.place_id = j.value CROSS JOIN standing_entry e ON e.id = t.entry_id
         JOIN item f ON f.id = t.item_id JOIN bath b ON b.place_id = t.place_id
         WHERE e.date <= @day ORDER BY e.date, e.ord

@@ -24,7 +24,7 @@ internal sealed class BathTableReader(Snapshot snapshot)
 
         """;
 
-    /// <summary>The baths that were mixed by the end of the day and not yet poured out.</summary>
+    /// <summary>The baths that were mixed by the end of the day and not yet discarded.</summary>
     public IEnumerable<Bath> InUse(LocalDate asOf, ILookup<long, BalanceRow> balances, Holdings holdings) =>
         new BathLogReader(snapshot).With(
         [.. snapshot.Connection.Query<BathRow>(
@@ -37,7 +37,7 @@ internal sealed class BathTableReader(Snapshot snapshot)
         .Select(row => ToBath(row, balances[row.PlaceId].Select(balance => (balance.LotId, balance.Quantity, balance.Value)), holdings))],
         asOf);
 
-    /// <summary>The last bath of that name, in use or poured out, with what was once put into it; null when there never was one.</summary>
+    /// <summary>The last bath of that name, in use or discarded, with what was once put into it; null when there never was one.</summary>
     public Bath? Named(string code, LocalDate asOf, Holdings holdings)
     {
         var row = snapshot.Connection.QueryFirstOrDefault<BathRow>(

@@ -99,7 +99,7 @@ internal sealed class CatalogueReader(Snapshot snapshot)
             FROM process p JOIN process_version_step s ON s.process_id = p.id AND s.version = @version LEFT JOIN item i ON i.id = s.item_id
             WHERE p.name = @name ORDER BY s.number
             """,
-            new { name = name.Trim(), version }).AsList();
+            new { name = name.Trim(), version }).ToList();
         return steps.Count == 0 ? null
             : new(new(steps[0].ProcessId), holdings.Process(name)!.Name, [.. steps.Select(step => ToStep(step, holdings))]) { Version = version };
     }

@@ -10,6 +10,7 @@ namespace Ledger.Storage.Reading;
 internal sealed class CostReader(Snapshot snapshot)
 {
     private const long Supplier = 1, LostOrGained = 5, Discarded = 6;
+    private static readonly Dictionary<long, SheetName> _noNames = [];
     private HashSet<long> _unpricedBaths = [];
 
     /// <param name="from">The first day.</param>
@@ -63,7 +64,7 @@ internal sealed class CostReader(Snapshot snapshot)
         """,
         new { first = Dates.Text(day.With(DateAdjusters.StartOfMonth)), day = Dates.Text(day) }));
 
-    /// <summary>What came day by day of each item to the supplier, the lost and the thrown away, less what left them.</summary>
+    /// <summary>What came day by day of each item to the supplier, the lost and the discarded, less what left them.</summary>
     private List<OutsideRow> Outside((string From, string To) period) =>
     [
         .. snapshot.Connection.Query<OutsideRow>(
@@ -137,11 +138,12 @@ internal sealed class CostReader(Snapshot snapshot)
     };
 
     private IReadOnlyList<SessionUse> Sessions(
-        (string From, string To) period, ILookup<long, BathPart> work, HashSet<long> unpriced, string fatesOn)
+        (string From, string To) period, Dictionary<long, BathPart[]> work, HashSet<long> unpriced, string fatesOn)
     {
         var used = Used(period);
         var films = new FilmUseReader(snapshot);
         var (lines, names) = (films.Read(period, fatesOn), films.Names(period));
+        var texts = new SharedTexts();
         return
         [
             .. snapshot.Connection.Query<SessionRow>(
@@ -155,32 +157,29 @@ internal sealed class CostReader(Snapshot snapshot)
                             JOIN place p ON p.id = w.place_id WHERE w.entry_id = s.entry_id AND b.role = 'developer' LIMIT 1)) AS Developing
                 FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.ord
                 """,
-                new { period.From, period.To })
-            .Select(row => ToSession(row, used, lines, work) with
+                new { period.From, period.To }, buffered: false)
+            .Select(row => ToSession(row, used.GetValueOrDefault(row.Number), texts) with
             {
+                Baths = work.GetValueOrDefault(row.Number, []),
+                Lines = lines.GetValueOrDefault(row.Number, []),
                 IsPriced = !unpriced.Contains(row.Number),
-                Sheets = names[row.Number].ToDictionary(sheet => sheet.Position, sheet => sheet.Name),
+                Sheets = names.GetValueOrDefault(row.Number, _noNames),
             }),
         ];
     }
 
     private static SessionUse ToSession(
-        SessionRow row, ILookup<long, UsedRow> used, ILookup<long, FilmUse> lines, ILookup<long, BathPart> work)
+        SessionRow row, (Money Developer, Money Chemistry, Money Supplies) used, SharedTexts texts) => new(
+        row.Session, Days.Read(row.Date), used.Developer, used.Chemistry, used.Supplies, [], [])
     {
-        Money Sum(string use) => new(used[row.Number].Where(part => part.Purpose == use).Sum(part => part.Value));
-        return new(
-            row.Session, Days.Read(row.Date), Sum("developer"), Sum("chemistry"), Sum("supplies"),
-            [.. work[row.Number]], [.. lines[row.Number]])
-        {
-            Entry = row.Number,
-            Process = row.Process,
-            Bath = row.Bath ?? "",
-            Developing = row.Developing ?? "",
-        };
-    }
+        Entry = row.Number,
+        Process = texts.Of(row.Process),
+        Bath = texts.Of(row.Bath ?? ""),
+        Developing = texts.Of(row.Developing ?? ""),
+    };
 
     /// <summary>What print sessions took from the shelf, and the baths that they went through.</summary>
-    private IReadOnlyList<PrintUse> Prints((string From, string To) period, ILookup<long, BathPart> work) =>
+    private IReadOnlyList<PrintUse> Prints((string From, string To) period, Dictionary<long, BathPart[]> work) =>
     [
         .. snapshot.Connection.Query<PrintRow>(
             $"""
@@ -190,35 +189,46 @@ internal sealed class CostReader(Snapshot snapshot)
             WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.ord
             """,
             new { period.From, period.To })
-        .Select(row => new PrintUse(row.Number, row.Session, Days.Read(row.Date), new(row.Value), [.. work[row.Number]])),
+        .Select(row => new PrintUse(row.Number, row.Session, Days.Read(row.Date), new(row.Value), work.GetValueOrDefault(row.Number, []))),
     ];
 
-    private ILookup<long, UsedRow> Used((string From, string To) period) => snapshot.Connection.Query<UsedRow>(
-        $"""
-        SELECT e.id AS Number, sum(m.value) AS Value,
-            CASE WHEN i.kind <> 'chemical' THEN 'supplies' WHEN i.role = 'developer' THEN 'developer' ELSE 'chemistry' END AS Purpose
-        FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id CROSS JOIN movement m ON m.entry_id = e.id AND m.to_place = {InSql.UsedUp}
-        CROSS JOIN lot l ON l.id = m.lot_id CROSS JOIN item i ON i.id = l.item_id
-        WHERE e.date BETWEEN @From AND @To GROUP BY e.id, Purpose
-        """,
-        new { period.From, period.To }).ToLookup(row => row.Number);
+    /// <summary>What each session took from the shelf: developer, other chemistry, supplies.</summary>
+    private Dictionary<long, (Money Developer, Money Chemistry, Money Supplies)> Used((string From, string To) period) =>
+        snapshot.Connection.Query<UsedRow>(
+            $"""
+            SELECT e.id AS Number, sum(iif(i.kind = 'chemical' AND i.role IS 'developer', m.value, 0)) AS Developer,
+                sum(iif(i.kind = 'chemical' AND i.role IS NOT 'developer', m.value, 0)) AS Chemistry,
+                sum(iif(i.kind <> 'chemical', m.value, 0)) AS Supplies
+            FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id
+            CROSS JOIN movement m ON m.entry_id = e.id AND m.to_place = {InSql.UsedUp}
+            CROSS JOIN lot l ON l.id = m.lot_id CROSS JOIN item i ON i.id = l.item_id
+            WHERE e.date BETWEEN @From AND @To GROUP BY e.id
+            """,
+            new { period.From, period.To }, buffered: false)
+        .ToDictionary(row => row.Number, row => (new Money(row.Developer), new Money(row.Chemistry), new Money(row.Supplies)));
 
     /// <summary>The work of each session and print session on its baths, from what a bath had taken by then to what it had after.</summary>
-    private ILookup<long, BathPart> Work(
-        (string From, string To) period, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added) => snapshot.Connection.Query<WorkRow>(
-        """
-        SELECT Number, PlaceId, Weighted, After
-        FROM (
-            SELECT e.id AS Number, w.place_id AS PlaceId, w.weighted AS Weighted, e.date AS Date,
-                sum(w.weighted) OVER (PARTITION BY w.place_id ORDER BY e.date, e.ord) AS After
-            FROM json_each(@baths) j CROSS JOIN bath_work w ON w.place_id = j.value AND w.is_first = 1
-                CROSS JOIN standing_entry e ON e.id = w.entry_id
-            WHERE e.date <= @To)
-        WHERE Date >= @From
-        """,
-        new { baths = Json.Array(baths.Keys), period.From, period.To })
-        .ToLookup(row => row.Number, row => new BathPart(
-            ToShare(baths[row.PlaceId], added), Area.FromHundredths(row.After - row.Weighted), Area.FromHundredths(row.After)));
+    private Dictionary<long, BathPart[]> Work(
+        (string From, string To) period, Dictionary<long, BathRow> baths, ILookup<long, AddedRow> added)
+    {
+        var shares = baths.ToDictionary(bath => bath.Key, bath => ToShare(bath.Value, added));
+        return Grouped.Adjacent<WorkRow, BathPart>(
+            snapshot.Connection.Query<WorkRow>(
+                """
+                SELECT Number, PlaceId, Weighted, After
+                FROM (
+                    SELECT e.id AS Number, w.place_id AS PlaceId, w.weighted AS Weighted, e.date AS Date,
+                        sum(w.weighted) OVER (PARTITION BY w.place_id ORDER BY e.date, e.ord) AS After
+                    FROM json_each(@baths) j CROSS JOIN bath_work w ON w.place_id = j.value AND w.is_first = 1
+                        CROSS JOIN standing_entry e ON e.id = w.entry_id
+                    WHERE e.date <= @To)
+                WHERE Date >= @From ORDER BY Number, PlaceId
+                """,
+                new { baths = Json.Array(baths.Keys), period.From, period.To }, buffered: false),
+            row => row.Number,
+            row => [new BathPart(
+                shares[row.PlaceId], Area.FromHundredths(row.After - row.Weighted), Area.FromHundredths(row.After))]);
+    }
 
     internal sealed record OutsideRow(string Date, string Item, string Kind, long Place, long Quantity, long Value, long Unpriced);
 
@@ -233,7 +243,7 @@ internal sealed class CostReader(Snapshot snapshot)
 
     internal sealed record PrintRow(long Number, string Session, string Date, long Value);
 
-    internal sealed record UsedRow(long Number, long Value, string Purpose);
+    internal sealed record UsedRow(long Number, long Developer, long Chemistry, long Supplies);
 
     internal sealed record WorkRow(long Number, long PlaceId, long Weighted, long After);
 }

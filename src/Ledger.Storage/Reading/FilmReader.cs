@@ -136,7 +136,7 @@ internal sealed class FilmReader(Snapshot snapshot)
             WHERE e.date <= @asOf AND m.to_place = (SELECT m2.to_place FROM sheet_move m2 CROSS JOIN standing_entry e2 ON e2.id = m2.entry_id
                 WHERE m2.sheet_id = s.id AND e2.date <= @asOf ORDER BY e2.date DESC, e2.ord DESC LIMIT 1)
             """,
-            new { places, asOf }).AsList();
+            new { places, asOf }).ToList();
         var lots = Lots(rows.Select(row => row.LotId).Distinct(), holdings, asOf);
         var exposures = Exposures(rows.Select(row => row.Id), asOf);
         foreach (var row in rows)

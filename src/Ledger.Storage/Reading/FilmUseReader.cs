@@ -11,10 +11,11 @@ internal sealed class FilmUseReader(Snapshot snapshot)
     /// <summary>The sheets of each session, by the number of its entry.</summary>
     /// <param name="period">The period.</param>
     /// <param name="fatesOn">The day whose fates count.</param>
-    public ILookup<long, FilmUse> Read((string From, string To) period, string fatesOn)
+    public Dictionary<long, FilmUse[]> Read((string From, string To) period, string fatesOn)
     {
         var changed = Changed(period, fatesOn);
-        return snapshot.Connection.Query<LineRow>(
+        var texts = new SharedTexts();
+        return Grouped.Adjacent(snapshot.Connection.Query<LineRow>(
             """
             SELECT s.entry_id AS Number, i.code AS Item, s.lot_id AS Lot, s.sheets AS Sheets, s.area AS Area, s.cost AS Cost, s.fate AS Fate,
                 l.batch AS Batch,
@@ -24,33 +25,45 @@ internal sealed class FilmUseReader(Snapshot snapshot)
                 CROSS JOIN item i ON i.id = l.item_id
             WHERE e.date BETWEEN @From AND @To ORDER BY s.entry_id, s.number
             """,
-            new { period.From, period.To })
-            .SelectMany(row => FilmOf(row, changed), (row, film) => (row.Number, Film: film))
-            .ToLookup(line => line.Number, line => line.Film);
+            new { period.From, period.To }, buffered: false),
+            row => row.Number, row => FilmOf(row, changed, texts));
     }
 
     /// <summary>What the sheets of each session are called, by the number of its entry.</summary>
-    public ILookup<long, (long Position, SheetName Name)> Names((string From, string To) period) => snapshot.Connection.Query<NameRow>(
-        """
-        SELECT f.entry_id AS Session, f.position AS Position, f.sheet_id AS Sheet, f.negative AS Negative
-        FROM standing_entry e CROSS JOIN sheet_fate f ON f.entry_id = e.id WHERE e.date BETWEEN @From AND @To
-        """,
-        new { period.From, period.To }).ToLookup(row => row.Session, row => (row.Position, new SheetName(new(row.Sheet), row.Negative)));
+    public Dictionary<long, Dictionary<long, SheetName>> Names((string From, string To) period)
+    {
+        var names = new Dictionary<long, Dictionary<long, SheetName>>();
+        foreach (var row in snapshot.Connection.Query<NameRow>(
+            """
+            SELECT f.entry_id AS Session, f.position AS Position, f.sheet_id AS Sheet, f.negative AS Negative
+            FROM standing_entry e CROSS JOIN sheet_fate f ON f.entry_id = e.id WHERE e.date BETWEEN @From AND @To
+            """,
+            new { period.From, period.To }, buffered: false))
+        {
+            if (!names.TryGetValue(row.Session, out var session))
+                names[row.Session] = session = [];
+            session.Add(row.Position, new(new(row.Sheet), row.Negative));
+        }
+
+        return names;
+    }
 
     /// <summary>A line, or its sheets one by one when some of them met another fate later.</summary>
-    private static IEnumerable<FilmUse> FilmOf(LineRow row, Dictionary<(long Session, long Position), Fate> changed)
+    private static IEnumerable<FilmUse> FilmOf(
+        LineRow row, Dictionary<(long Session, long Position), Fate> changed, SharedTexts texts)
     {
+        var (item, batch) = (texts.Of(row.Item), texts.Of(row.Batch));
         var fate = Named.Fate(row.Fate);
         var first = row.Last - row.Sheets + 1;
         if (changed.Count == 0 || !Enumerable.Range(0, (int)row.Sheets)
             .Any(i => changed.ContainsKey((row.Number, first + i))))
-            return [new FilmUse(row.Item, row.Sheets, Area.FromHundredths(row.Area), new(row.Cost), fate)
-                { Lot = new(row.Lot), Number = row.Batch, FixerFactorThousandths = row.Factor, IsPriced = row.IsPriced == 1 }];
+            return [new FilmUse(item, row.Sheets, Area.FromHundredths(row.Area), new(row.Cost), fate)
+                { Lot = new(row.Lot), Number = batch, FixerFactorThousandths = row.Factor, IsPriced = row.IsPriced == 1 }];
         return Share.Split(row.Cost, new long[row.Sheets]).Select((cost, i) => new FilmUse(
-            row.Item, 1, Area.FromHundredths(row.Area / row.Sheets), new(cost),
+            item, 1, Area.FromHundredths(row.Area / row.Sheets), new(cost),
             changed.GetValueOrDefault((row.Number, first + i), fate))
         {
-            Lot = new(row.Lot), Number = row.Batch, FixerFactorThousandths = row.Factor, IsPriced = row.IsPriced == 1,
+            Lot = new(row.Lot), Number = batch, FixerFactorThousandths = row.Factor, IsPriced = row.IsPriced == 1,
         });
     }
 

@@ -32,7 +32,7 @@ internal sealed class JournalReader(Snapshot snapshot) : IPast
     public IReadOnlyList<JournalEntry> OfDay(LocalDate day) =>
     [
         .. snapshot.Connection.Query<long>("SELECT id FROM standing_entry WHERE date = @day ORDER BY ord", new { day = Dates.Text(day) })
-            .AsList().Select(number => Find(number)!),
+            .ToList().Select(number => Find(number)!),
     ];
 
     public JournalEntry? Find(long number)
@@ -109,7 +109,8 @@ internal sealed class JournalReader(Snapshot snapshot) : IPast
             UNION ALL SELECT sheet_id, entry_id FROM sheet_fate
             UNION ALL SELECT sheet_id, entry_id FROM fate_change
             UNION ALL SELECT sheet_id, entry_id FROM sheet_note
-            UNION ALL SELECT sheet_id, entry_id FROM filing) other ON other.sheet_id = mine.sheet_id
+            UNION ALL SELECT sheet_id, entry_id FROM filing
+            UNION ALL SELECT sheet_id, entry_id FROM print_negative) other ON other.sheet_id = mine.sheet_id
         JOIN standing_entry e ON e.id = other.entry_id
         WHERE e.id > @number
         """,

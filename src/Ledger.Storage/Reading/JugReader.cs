@@ -8,7 +8,7 @@ namespace Ledger.Storage.Reading;
 /// <summary>Reads waste jugs with what is in them.</summary>
 internal sealed class JugReader(Snapshot snapshot)
 {
-    /// <summary>Every jug begun by the end of the day, those that were handed over too, in the order of their beginning.</summary>
+    /// <summary>Every jug started by the end of the day, those that were handed over too, in the order of their start.</summary>
     public IReadOnlyList<WasteJug> All(LocalDate asOf)
     {
         var day = Dates.Text(asOf);

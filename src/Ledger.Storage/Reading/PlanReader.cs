@@ -21,7 +21,7 @@ internal sealed class PlanReader(Snapshot snapshot)
                 AND NOT EXISTS (SELECT 1 FROM plan_end d CROSS JOIN standing_entry de ON de.id = d.entry_id
                     WHERE d.plan_id = p.entry_id AND de.date <= @asOf)
             """,
-            new { asOf = Dates.Text(holdings.AsOf) }).AsList();
+            new { asOf = Dates.Text(holdings.AsOf) }).ToList();
         var sheets = snapshot.Connection.Query<SheetsRow>(
             """
             SELECT s.entry_id AS Entry, i.code AS Film, s.sheets AS Sheets, s."group" AS "Group", s.subject AS Subject, s.holder AS Holder, s."from" AS "From",

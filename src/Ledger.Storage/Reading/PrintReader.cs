@@ -25,11 +25,22 @@ internal sealed class PrintReader(Snapshot snapshot)
             {
                 asOf = Dates.Text(asOf), beforeDate = before is null ? "9999" : Dates.Text(before.Date),
                 beforeNumber = before?.Number ?? long.MaxValue, atMost,
-            }).AsList();
+            }).ToList();
         var lines = Lines(rows.Select(row => row.Number));
+        var negatives = Negatives(rows.Select(row => row.Number));
         return [.. rows.Select(row => new PrintRecord(
-            row.Number, row.Session, Days.Read(row.Date), row.Bath, row.Note, [.. lines[row.Number]]))];
+            row.Number, row.Session, Days.Read(row.Date), row.Bath, row.Note, [.. lines[row.Number]])
+            { Negatives = [.. negatives[row.Number]] })];
     }
+
+    private ILookup<long, string> Negatives(IEnumerable<long> sessions) => snapshot.Connection.Query<NegativeRow>(
+        """
+        SELECT n.entry_id AS Number, coalesce(f.negative, '#' || n.sheet_id) AS Negative
+        FROM json_each(@sessions) j CROSS JOIN print_negative n ON n.entry_id = j.value
+        CROSS JOIN sheet_fate f ON f.sheet_id = n.sheet_id CROSS JOIN standing_entry e ON e.id = f.entry_id
+        ORDER BY n.entry_id, n.position
+        """,
+        new { sessions = Json.Array(sessions) }).ToLookup(row => row.Number, row => row.Negative);
 
     private ILookup<long, PrintedPaper> Lines(IEnumerable<long> sessions) => snapshot.Connection.Query<PaperRow>(
         """
@@ -43,6 +54,8 @@ internal sealed class PrintReader(Snapshot snapshot)
             row.Item, row.Sheets, row.Strips, Area.FromHundredths(row.Area), new(row.Cost), Named.Purpose(row.Purpose), row.Note));
 
     internal sealed record PrintRow(long Number, string Session, string Date, string? Bath, string Note);
+
+    internal sealed record NegativeRow(long Number, string Negative);
 
     internal sealed record PaperRow(long Number, string Item, long Sheets, int Strips, long Area, long Cost, string Purpose, string Note);
 }

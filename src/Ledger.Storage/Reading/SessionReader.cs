@@ -23,7 +23,7 @@ internal sealed class SessionReader(Snapshot snapshot)
             {
                 asOf = Dates.Text(asOf), beforeDate = before is null ? "9999" : Dates.Text(before.Date),
                 beforeNumber = before?.Number ?? long.MaxValue, atMost,
-            }).AsList();
+            }).ToList();
         return ToRecords(rows);
     }
 
@@ -36,7 +36,7 @@ internal sealed class SessionReader(Snapshot snapshot)
             FROM session s CROSS JOIN standing_entry e ON e.id = s.entry_id LEFT JOIN place p ON p.id = s.bath_id
             WHERE s.code = @name AND e.date <= @asOf
             """,
-            new { name, asOf = Dates.Text(asOf) }).AsList();
+            new { name, asOf = Dates.Text(asOf) }).ToList();
         return ToRecords(rows).SingleOrDefault();
     }
 

@@ -5,7 +5,7 @@ using SQLitePCL;
 namespace Ledger.Storage.Reading;
 
 /// <summary>
-/// One state of the file, whatever others write meanwhile: a deferred read transaction, begun by the first look and held
+/// One state of the file, whatever others write meanwhile: a deferred read transaction, started by the first look and held
 /// until the end. Readers are given this and no connection, so none can read outside it.
 /// </summary>
 internal sealed class Snapshot(SqliteConnection connection) : IDisposable

@@ -126,7 +126,8 @@ internal sealed class StoryReader(Snapshot snapshot)
                 UNION SELECT entry_id FROM sheet_fate WHERE sheet_id = @id
                 UNION SELECT entry_id FROM fate_change WHERE sheet_id = @id
                 UNION SELECT entry_id FROM sheet_note WHERE sheet_id = @id
-                UNION SELECT entry_id FROM filing WHERE sheet_id = @id)
+                UNION SELECT entry_id FROM filing WHERE sheet_id = @id
+                UNION SELECT entry_id FROM print_negative WHERE sheet_id = @id)
             ORDER BY e.date, e.ord
             """,
             new { id, day }).Select(row => new SheetStep(row.Entry, Days.Read(row.Date), row.Summary)),

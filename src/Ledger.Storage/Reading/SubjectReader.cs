@@ -52,6 +52,7 @@ internal sealed class SubjectReader(Snapshot snapshot)
                     UNION SELECT entry_id FROM fate_change WHERE @kind = 'sheet' AND sheet_id = @sheet
                     UNION SELECT entry_id FROM sheet_note WHERE @kind = 'sheet' AND sheet_id = @sheet
                     UNION SELECT entry_id FROM filing WHERE @kind = 'sheet' AND sheet_id = @sheet
+                    UNION SELECT entry_id FROM print_negative WHERE @kind = 'sheet' AND sheet_id = @sheet
                     UNION SELECT entry_id FROM suspicion WHERE place_id IN (SELECT id FROM place_of)
                     UNION SELECT u.entry_id FROM place_of p JOIN container c ON c.place_id = p.id JOIN suspicion u ON u.lot_id = c.lot_id
                     UNION SELECT entry_id FROM opening WHERE place_id IN (SELECT id FROM place_of)

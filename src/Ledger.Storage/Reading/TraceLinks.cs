@@ -103,6 +103,7 @@ internal sealed record TraceLinkRows(TraceKind From, TraceKind To, string FromId
             "f.entry_id") { Part = "f.batch" },
         new(TraceKind.Sheet, TraceKind.Container, "m.sheet_id", "m.to_place",
             "sheet_move m JOIN container c ON c.place_id = m.to_place", "m.entry_id", "m.to_place >= 100"),
+        new(TraceKind.Sheet, TraceKind.PrintSession, "n.sheet_id", "n.entry_id", "print_negative n", "n.entry_id"),
     ];
 }
 

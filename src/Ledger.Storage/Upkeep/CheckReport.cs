@@ -7,7 +7,7 @@ namespace Ledger.Storage;
 /// <param name="Problems">What is wrong, a sentence each.</param>
 public sealed record CheckReport(long Entries, long Movements, IReadOnlyList<string> Problems)
 {
-    /// <summary>Those problems that <see cref="LedgerFile.Mend"/> puts right: what is wrong there follows from what was recorded.</summary>
+    /// <summary>Those problems that <see cref="LedgerFile.Mend"/> mends: what is wrong there follows from what was recorded.</summary>
     public IReadOnlyList<string> Mendable { get; init; } = [];
 
     /// <summary>What is not wrong, but may be other than it looks, a sentence each.</summary>
@@ -24,6 +24,6 @@ public sealed record CheckReport(long Entries, long Movements, IReadOnlyList<str
 
 /// <summary>What came of mending.</summary>
 /// <param name="Copy">The copy of the file as it was before; null when there was nothing to mend.</param>
-/// <param name="Mended">What was put right, a sentence each.</param>
+/// <param name="Mended">What was mended, a sentence each.</param>
 /// <param name="After">What a check found afterwards.</param>
 public sealed record MendReport(string? Copy, IReadOnlyList<string> Mended, CheckReport After);

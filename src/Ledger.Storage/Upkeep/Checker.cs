@@ -259,7 +259,7 @@ internal sealed class Checker(Snapshot snapshot)
         """)
         .Select(row => $"session {row.Session} does not list the sheets that it moved");
 
-    /// <summary>The places of each film, the lost and thrown away sheets among them, add up to what was received.</summary>
+    /// <summary>The places of each film, the lost and discarded sheets among them, add up to what was received.</summary>
     private IEnumerable<string> FilmPlaces() => snapshot.Connection.Query<FilmProblem>(
         $"""
         SELECT i.code AS Item, sum(iif(b.place_id = {InSql.Supplier}, -b.quantity, 0)) AS Received,

@@ -35,7 +35,7 @@ internal static class DerivationCheck
     /// <summary>What the heads in the journal say of what was said.</summary>
     public static IEnumerable<Problem> Heads(SqliteConnection connection) => connection.Texts(
         """
-        SELECT format('entry %d of the journal is not as it was said under %s: its kind, time, or what it takes back or puts right', e.id, s.key)
+        SELECT format('entry %d of the journal is not as it was said under %s: its kind, time, or what it takes back or amends', e.id, s.key)
         FROM said s JOIN entry e ON e.key = s.key
         WHERE replace(e.kind, ' ', '-') <> s.kind OR e.recorded_at <> s.recorded_at
             OR (e.ord <> s.ord AND NOT EXISTS (SELECT 1 FROM said a WHERE a.about = s.key AND a.kind = 'amendment'))

@@ -6,7 +6,7 @@ using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Writing;
 
-/// <summary>Writes what was learned about baths, and the jugs that take what is poured out.</summary>
+/// <summary>Writes what was learned about baths, and the jugs that take what is discarded.</summary>
 internal sealed class BathFactWriter(SqliteConnection connection, long entry)
 {
     public void Write(BathFact fact)

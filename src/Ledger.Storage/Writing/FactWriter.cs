@@ -36,6 +36,7 @@ internal sealed class FactWriter(SqliteConnection connection, long entry)
             case BathFact learned: new BathFactWriter(connection, entry).Write(learned); break;
             case LotMixed mixed: Write(mixed); break;
             case PrintSessionHeld held: new PrintWriter(connection, entry).Write(held); break;
+            case NegativePrinted printed: new PrintWriter(connection, entry).Write(printed); break;
             case PaperPrinted printed: new PrintWriter(connection, entry).Write(printed); break;
             case JugStarted started: Write(started.Jug); break;
             case JugFilled filled: new BathFactWriter(connection, entry).Write(filled); break;

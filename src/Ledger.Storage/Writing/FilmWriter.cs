@@ -18,7 +18,7 @@ internal sealed class FilmWriter(SqliteConnection connection, long entry)
             case HolderDefined defined: Write(defined); break;
             case HolderCleaned cleaned: Write(cleaned); break;
             case SideServed served: Write(served); break;
-            case ExposedBoxBegun begun: Write(begun.Box); break;
+            case ExposedBoxStarted started: Write(started.Box); break;
             case SheetLoaded loaded: Write(loaded.Sheet); break;
             case SheetMoved moved: Move(moved.Sheet.Id, moved.Sheet.At, moved.To); break;
             case SheetExposed exposed: Write(exposed); break;

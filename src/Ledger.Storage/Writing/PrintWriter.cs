@@ -12,6 +12,10 @@ internal sealed class PrintWriter(SqliteConnection connection, long entry)
         "INSERT INTO print_session (entry_id, code, bath_id) VALUES (@entry, @Session, @Bath)",
         new { entry, held.Session, Bath = held.Bath?.Value });
 
+    public void Write(NegativePrinted printed) => connection.Execute(
+        "INSERT INTO print_negative (entry_id, position, sheet_id) VALUES (@entry, @Position, @Sheet)",
+        new { entry, printed.Position, Sheet = printed.Sheet.Value });
+
     public void Write(PaperPrinted printed) => connection.Execute(
         """
         INSERT INTO print_sheets (entry_id, number, item_id, sheets, strips, area, cost, purpose, note)

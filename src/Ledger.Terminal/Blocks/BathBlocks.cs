@@ -107,6 +107,6 @@ internal static class BathBlocks
             : bath.PairedWith is not null ? $"moved up from second after {bath.PairedWith}" : null;
         return place is null ? null
             : second is null && !holdings.IsSecond(bath) ? place
-            : $"{place}; rotated {(second ?? bath).Rotations} of {holdings.Settings.RotationCeiling} times";
+            : $"{place}; rotated {(second ?? bath).Rotations} of {Counted.Of(holdings.Settings.RotationCeiling, "time")}";
     }
 }

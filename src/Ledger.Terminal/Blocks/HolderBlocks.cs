@@ -67,7 +67,7 @@ internal static class HolderBlocks
         if (side.Sheet?.Exposure is { } exposure)
             parts.Add($"exposed {Dates.Text(exposure.Date)} for {exposure.Group} {exposure.Subject}".TrimEnd());
         if (side.IsOverdue(holdings.Settings.Film))
-            parts.Add($"{side.Days} days, longer than your limit");
+            parts.Add($"{Counted.Of(side.Days ?? 0, "day")}, longer than your limit");
         if (side.Side.OutOfService is { } reason)
             parts.Add(reason);
         if (side.Side.Faults.Count > 0)

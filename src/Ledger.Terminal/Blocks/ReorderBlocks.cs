@@ -1,6 +1,6 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
-using Ledger.Core.Notices;
+using Ledger.Core.Planning;
 using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
 using Ledger.Terminal.Pictures;
@@ -23,14 +23,15 @@ internal static class ReorderBlocks
         return Block.Facts($"{reading.Item.Code}: {Advice(reading)}", [
             ("Reason", reading.Basis),
             ("Usable", reading.Usable.ToText(style) + Cover(reading)),
-            ("Enough for", Prospect.BatchesOf(reading.Item, holdings)),
+            ("Enough for", EnoughFor.Text(reading.EnoughFor)),
             ("On order", reading.OnOrder.IsZero ? null : reading.OnOrder.ToText(style)),
             ("Planned", reading.Planned.IsZero ? null : reading.Planned.ToText(style)),
             ("Order at", reading.ReorderPoint.ToText(style)),
             ("Safety stock", Safety(reading)),
             ("Textbook", reading.NormalReorderPoint is { } point ? $"{point.ToText(style)} by the normal distribution" : null),
             ("Delivery", Delivery(reading)),
-            ("Runs out", reading.RunsOutOn is { } day ? $"{Dates.Text(day)}, {ScreenText.Away(Period.DaysBetween(reading.Today, day))}" : null),
+            ("Runs out", reading is { RunsOutOn: { } day, RunsOutText: { } text }
+                ? $"{text}: {ScreenText.Away(Period.DaysBetween(reading.Today, day))}" : null),
             ("Price", reading.PriceRise is { } rise ? $"{rise.PercentText} more from {Dates.Text(rise.From)}{Before(reading)}" : null),
         ]);
     }
@@ -67,7 +68,7 @@ internal static class ReorderBlocks
         var later => $"order {Counted.Of(later.Packs, "pack")} by {Dates.Text(later.OrderBy)}",
     };
 
-    /// <summary>The delivery time that is reckoned with, beside what was entered and what was seen.</summary>
+    /// <summary>The delivery time that counts, beside what was entered and what was seen.</summary>
     private static string Delivery(ReorderReading reading)
     {
         var (lead, seen) = (reading.LeadTime, reading.LeadTime.Observed);

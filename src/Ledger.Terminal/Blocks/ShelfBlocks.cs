@@ -19,13 +19,15 @@ internal static class ShelfBlocks
     /// <param name="reading">The stock.</param>
     /// <param name="planned">What the open plans will use of it; null when they use none.</param>
     /// <param name="holdings">What the ledger holds.</param>
-    public static Block Facts(ShelfReading reading, Quantity? planned, Holdings holdings)
+    /// <param name="enough">For how many batches and sessions it is enough; may be empty.</param>
+    public static Block Facts(ShelfReading reading, Quantity? planned, Holdings holdings, string enough = "")
     {
         var (item, style) = (reading.Item, holdings.Settings.Style);
         return Block.Facts($"{item.Code}: {item.Name}", [
             ("On hand", reading.Expired.IsZero
                 ? reading.OnHand.ToText(style)
                 : $"{reading.OnHand.ToText(style)}, {reading.Expired.ToText(style)} of it expired"),
+            ("Enough for", enough),
             ("Suspicion", reading.Suspect.IsZero ? null
                 : $"{reading.Suspect.ToText(style)} under suspicion, not used until cleared"),
             ("On order", holdings.Orders.OnOrder(item) is { IsZero: false } onOrder ? onOrder.ToText(style) : null),
@@ -58,7 +60,9 @@ internal static class ShelfBlocks
             (holdings.Item(container.Lot.Item)?.Kind == ItemKind.Film ? "Emulsion" : "Batch", container.Lot.Batch),
             ("Formula", container.Lot.Formula),
             ("Kept in", container.Storage),
-            ("Not before", container.OpensFrom is { } warm && container.IsSealed ? $"{Dates.Text(warm)}: it must warm up closed first" : null),
+            ("Closed", container.IsSealed && holdings.Item(container.Lot.Item) is { } item
+                && Warming.Of(container, item, holdings.Settings) is { } warming && warming.IsDoubtfulOn(reading.Today)
+                ? warming.Short : null),
             ("Exposed at", container.Lot.ExposureIndex?.ToString(CultureInfo.InvariantCulture)),
             ("Cost", !container.Lot.IsPriced ? "unknown: it came without a price"
                 : $"{container.Value.Text(holdings.Settings)} for what is left, "

@@ -7,7 +7,7 @@ using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;
 
-/// <summary>An entry is put right: the form of its kind, filled in with what it says now. What is different when it is saved is amended.</summary>
+/// <summary>An entry is amended: the form of its kind, filled in with what it says now. What is different when it is saved is amended.</summary>
 internal sealed class AmendForm : KindForm
 {
     private readonly JournalEntry _entry;

@@ -107,7 +107,7 @@ internal sealed record Copyable(string Text, string? File, int LinesShown) : Ver
         get
         {
             var lines = Text.ReplaceLineEndings("\n").TrimEnd('\n').Split('\n');
-            var more = lines.Length > LinesShown ? new[] { $"… and {lines.Length - LinesShown} lines more" } : [];
+            var more = lines.Length > LinesShown ? new[] { $"… and {Counted.Of(lines.Length - LinesShown, "line")} more" } : [];
             return
             [
                 new(

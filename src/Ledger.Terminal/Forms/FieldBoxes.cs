@@ -117,6 +117,7 @@ internal sealed class FieldBoxes
         Today = _terms.Today,
         Choices = () => Choices(field),
         NoteOf = name => ChoiceNotes.Of(name, _holdings),
+        IsNeeded = field.IsNeeded,
         Makes = isName || field.Choices is null ? null : Makers.Of(field),
     };
 

@@ -18,7 +18,7 @@ internal sealed class FormPage : Page
     private const int NarrowWidth = 78;
 
     /// <summary>As many lines of cautions as leave room for the fields; F1 has them all.</summary>
-    private const int MostCautions = 3;
+    private const int MostCautions = 4;
 
     private static readonly TimeSpan KeepAfter = TimeSpan.FromSeconds(1);
 
@@ -247,7 +247,7 @@ internal sealed class FormPage : Page
         }
     }
 
-    /// <summary>While the fields are built anew, the cursor falls from one that goes to the next, which is not to be scrolled to.</summary>
+    /// <summary>While the fields are built again, the cursor falls from one that goes to the next, which is not to be scrolled to.</summary>
     private void OnFocus(string hint, int row, bool hasFocus)
     {
         if (!hasFocus || _isBuilding)

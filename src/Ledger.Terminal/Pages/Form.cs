@@ -69,7 +69,7 @@ internal abstract class Form
     {
     }
 
-    /// <summary>The user has changed a field; others may be offered anew.</summary>
+    /// <summary>The user has changed a field; others may be offered again.</summary>
     public virtual void Edited(FormField field)
     {
     }

@@ -57,9 +57,15 @@ internal sealed class FormField(string label, int width, FieldKind kind = FieldK
     /// <summary>What sort of thing it names that a form can make: item, jug, holder; null for nothing of the kind.</summary>
     public string? Makes { get; init; }
 
-    /// <summary>Whether it names something that is not among what is known, and that a form can make.</summary>
-    public bool IsUnknown => Makes is not null && (IsEmpty ? !Choices().Any(choice => choice.Length > 0)
-        : Kind == FieldKind.Choice && !Choices().Contains(Text.Trim(), StringComparer.OrdinalIgnoreCase));
+    /// <summary>Whether something must be named in it.</summary>
+    public bool IsNeeded { get; init; }
+
+    /// <summary>
+    /// Whether it names something that is not among what is known, and that a form can make: what the user wrote, or was asked for where
+    /// there is nothing to choose. What an entry that is amended said already is not in question.
+    /// </summary>
+    public bool IsUnknown => Makes is not null && (IsEmpty ? IsNeeded && !Choices().Any(choice => choice.Length > 0)
+        : Kind == FieldKind.Choice && (IsTouched || IsGiven) && !Choices().Contains(Text.Trim(), StringComparer.OrdinalIgnoreCase));
 
     /// <summary>The day that relative dates are seen from.</summary>
     public LocalDate Today { get; init; }

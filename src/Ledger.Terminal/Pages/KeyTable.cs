@@ -10,7 +10,7 @@ internal static class KeyTable
     public static IReadOnlyList<Verb> Verbs { get; } =
     [
         New, Amend, Count, Discard, Undo, Receive, Open, Decant, Move, Add, Test, Load, Expose, Keeper,
-        Index, Group, View, Paper, More, Fewer, All,
+        Index, Group, View, Paper, Csv, More, Fewer, All,
         Session, Bath, Plan, Snooze,
         Trace, Find, Sort, Reverse, Whole, Entries,
     ];
@@ -68,6 +68,9 @@ internal static class KeyTable
 
     /// <summary>Writes a page for paper.</summary>
     public static Verb Paper => new('W', "On paper", "label, slip, sheet, print");
+
+    /// <summary>Writes what is shown as CSV.</summary>
+    public static Verb Csv => new(',', "As CSV", "spreadsheet, comma separated, file, export");
 
     /// <summary>Takes more in.</summary>
     public static Verb More => new('+', "More");

@@ -14,7 +14,7 @@ internal static class Mending
     /// <param name="hasDifference">Whether the form can book a difference.</param>
     public static string Of(Refusal refusal, bool hasDifference) => refusal switch
     {
-        { Entry: { } entry } => $"Ctrl+O opens entry {entry}: {KeyTable.Amend.Letter} puts it right there, {KeyTable.Undo.Letter} takes it back; "
+        { Entry: { } entry } => $"Ctrl+O opens entry {entry}: {KeyTable.Amend.Letter} amends it there, {KeyTable.Undo.Letter} takes it back; "
             + "this form waits.",
         { Kind: RefusalKind.InFuture } => "Up and Down in Date change it by a day, Ctrl+D writes the day of the last entry.",
         { Kind: RefusalKind.Unknown } => $"{Others}.",

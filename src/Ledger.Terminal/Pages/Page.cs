@@ -68,7 +68,7 @@ internal abstract class Page : View
         FindBy = "clipboard, csv, file, save", IsOnLine = false,
     };
 
-    /// <summary>Reads anew what it shows.</summary>
+    /// <summary>Reads again what it shows.</summary>
     public abstract void Refresh();
 
     /// <summary>Says that other keys can be pressed than before.</summary>

@@ -31,7 +31,7 @@ internal sealed record TracedStep(string What) : Step;
 /// <param name="Blocks">The text.</param>
 internal sealed record ReadStep(string Title, IReadOnlyList<Block> Blocks) : Step;
 
-/// <summary>An entry opens on top, to be put right or taken back.</summary>
+/// <summary>An entry opens on top, to be amended or taken back.</summary>
 /// <param name="Number">Its number.</param>
 internal sealed record EntryStep(long Number) : Step;
 
@@ -48,7 +48,7 @@ internal sealed record ClipboardStep(string Text) : Step;
 /// <param name="File">The file.</param>
 internal sealed record FileStep(string Text, string File) : Step;
 
-/// <summary>The table has changed and is drawn anew.</summary>
+/// <summary>The table has changed and is drawn again.</summary>
 internal sealed record RedrawStep : Step;
 
 /// <summary>A page is put on paper; the message line says where it lies.</summary>

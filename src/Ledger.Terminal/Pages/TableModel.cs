@@ -89,7 +89,7 @@ internal abstract class TableModel(ILedger ledger)
     /// <summary>Reads several things of this table from one state of the ledger.</summary>
     public T Read<T>(Func<T> reading) => ledger.Read(reading);
 
-    /// <summary>Reads everything anew; the selected id stays.</summary>
+    /// <summary>Reads everything again; the selected id stays.</summary>
     public abstract void Refresh();
 
     /// <summary>What names a row.</summary>

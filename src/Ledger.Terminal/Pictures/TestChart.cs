@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace Ledger.Terminal.Pictures;
 
-/// <summary>Points over a line of limit: clearing tests against the ratio at which a bath is spent.</summary>
+/// <summary>Points over a line of limit: clearing tests against the ratio at which a bath is exhausted.</summary>
 internal static class TestChart
 {
     private const int Rows = 9;

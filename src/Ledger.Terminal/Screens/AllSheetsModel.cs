@@ -25,8 +25,8 @@ internal sealed class AllSheetsModel(ILedger ledger) : TableModel(ledger)
     [
         "Every sheet, the last first: press / and type words of its number, subject, film, group, date, holder side, "
         + "bath, fate or emulsion number.",
-        "Enter or . (full stop) traces the selected one; W puts what is found on paper as a list. `show sheets --format csv` writes it "
-        + "for a spreadsheet.",
+        "Enter or . (full stop) traces the selected one; W puts what is found on paper as a list, "
+        + ", (comma) writes it as CSV for a spreadsheet.",
     ];
 
     /// <inheritdoc/>
@@ -54,6 +54,8 @@ internal sealed class AllSheetsModel(ILedger ledger) : TableModel(ledger)
         .. SheetLife.Of(Ledger, row => _cards[row].Name),
         ScreenAction.Of(KeyTable.Paper, "writes what is found as a list",
             _ => new PaperStep(paper => paper.Sheets(Sift.Words))),
+        ScreenAction.Of(KeyTable.Csv, "writes what is found as CSV, with all that is known of each sheet",
+            _ => new PaperStep(paper => paper.SheetsCsv(Sift.Words))),
     ];
 
     /// <inheritdoc/>

@@ -19,12 +19,12 @@ internal sealed class EntryKeys(ILedger ledger, Func<int, Subject?> about)
     public ScreenAction TakeBack(string meaning) =>
         ScreenAction.Quiet(KeyTable.Undo, meaning, row => OnEntry(row, entry => new UndoForm(ledger, entry)));
 
-    /// <summary>Shows what was recorded about the row, where any of it is put right or taken back.</summary>
+    /// <summary>Shows what was recorded about the row, where any of it is amended or taken back.</summary>
     public ScreenAction Entries { get; } = ScreenAction.Quiet(
         KeyTable.Entries, "shows every entry about it; there, any of them is amended or taken back",
         row => row < 0 || about(row) is not { } subject ? null : new TableStep(new JournalModel(ledger, subject)));
 
-    /// <summary>The form in which an entry is put right; for an undo or an amendment the one that takes it back.</summary>
+    /// <summary>The form in which an entry is amended; for an undo or an amendment the one that takes it back.</summary>
     public static Form Amending(ILedger ledger, JournalEntry entry) =>
         ledger.Said(entry.Number) is { } said and not (Undo or Amendment) ? new AmendForm(ledger, entry, said) : new UndoForm(ledger, entry);
 

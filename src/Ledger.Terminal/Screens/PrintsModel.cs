@@ -41,7 +41,7 @@ internal sealed class PrintsModel : TableModel
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("Session", 10), new("Date", 10), new("Sheets", 6, IsFigure: true), new("Area", 12, IsFigure: true), new("Bath", 10),
-        new("What", 34, Least: 12),
+        new("What", 34, Least: 12), new("Of", 20, Least: 8),
     ];
 
     /// <inheritdoc/>
@@ -85,7 +85,8 @@ internal sealed class PrintsModel : TableModel
             2 => print.Sheets.ToString(CultureInfo.InvariantCulture),
             3 => print.Area.ToText(_settings.Style),
             4 => print.Bath ?? "",
-            _ => string.Join(", ", print.Lines.Select(line => $"{Pieces(line)} {line.Purpose.Name()}")),
+            5 => string.Join(", ", print.Lines.Select(line => $"{Pieces(line)} {line.Purpose.Name()}")),
+            _ => string.Join(" ", print.Negatives),
         };
     }
 
@@ -94,6 +95,7 @@ internal sealed class PrintsModel : TableModel
 
     private Block Facts(PrintRecord print) => Block.Facts($"Print session {print.Session}, {Dates.Text(print.Date)}", [
         ("Fixer", print.Bath),
+        ("Negatives", string.Join(", ", print.Negatives)),
         .. print.Lines.Select((line, i) => (i == 0 ? "Paper" : " ", (string?)Line(line))),
         ("Cost", $"{print.Cost.Text(_settings)} of paper"),
         ("Note", print.Note),

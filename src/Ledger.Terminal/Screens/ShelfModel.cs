@@ -2,7 +2,7 @@ using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
-using Ledger.Core.Notices;
+using Ledger.Core.Planning;
 using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
 using Ledger.Terminal.Blocks;
@@ -20,6 +20,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     private const int MovesRead = 500;
 
     private Holdings _holdings = new(ledger.Today);
+    private IReadOnlyList<SessionSize>? _sizes;
     private IReadOnlyList<ShelfReading> _items = [];
     private IReadOnlyDictionary<string, Quantity> _planned = new Dictionary<string, Quantity>();
 
@@ -80,7 +81,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override void Refresh()
     {
-        _holdings = Ledger.HoldingsOn(Today);
+        (_holdings, _sizes) = (Ledger.HoldingsOn(Today), null);
         _items = [.. _holdings.Items.Select(item => new ShelfReading(item, _holdings.ContainersOf(item.Code), Today))];
         _planned = KnownDemand.Planned(_holdings);
     }
@@ -104,7 +105,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
             1 => reading.OnHand.ToText(_holdings.Settings.Style),
             2 => Earliest(reading) is { } good ? Dates.Text(good.Date) : "",
             3 => State(reading),
-            4 => Prospect.BatchesOf(reading.Item, _holdings),
+            4 => EnoughFor.Text(EnoughFor.Of(reading.Item, reading.Usable, _holdings, [])),
             5 => Core.Costing.UnpricedStock.Mark(reading.Value, reading.Unpriced.IsZero, _holdings.Settings.Style),
             _ => reading.Item.Name,
         };
@@ -113,7 +114,8 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
     [
-        ShelfBlocks.Facts(_items[row], _planned.TryGetValue(IdOf(row), out var planned) ? planned : null, _holdings),
+        ShelfBlocks.Facts(_items[row], _planned.TryGetValue(IdOf(row), out var planned) ? planned : null, _holdings,
+            EnoughFor.Text(EnoughFor.Of(_items[row].Item, _items[row].Usable, _holdings, _sizes ??= SessionSize.Of(Ledger, _holdings)))),
         .. PriceBlocks.Of(Ledger.PricesOf(IdOf(row), Today), _holdings.Settings.Style),
         ShelfBlocks.History(
             Ledger.MovesOf(IdOf(row), Today, MovesRead), Ledger.LeftOf(IdOf(row), null, ShelfBlocks.Since(Today), Today), _items[row].Item,

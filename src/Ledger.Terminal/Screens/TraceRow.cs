@@ -37,15 +37,14 @@ internal sealed record TraceRow(string Way, string Name, LocalDate? On, string T
         .. trace.Card is null
             ? trace.Sheets.Select(sheet => Of(sheet.IsShared ? "forward, shared" : "forward", sheet.Card, sheet.On,
                 [("Through", string.Join(", ", sheet.Through))]))
-                .Concat(trace.Things.Select(thing => new TraceRow("forward", thing.Label.Name, thing.On,
-                    thing.Label.Text, "")
-                {
-                    Facts = [("What", thing.Label.Text),
-                        ("Way", thing.IsShared ? "only by way of a bath or a box that others share" : null)],
-                }))
             : trace.Mates.Select(card => Of("same batch", card, card.DevelopedOn, []))
                 .Concat(trace.BathMates.SelectMany(pair =>
                     pair.Since.Select(card => Of($"{pair.Bath.Label.Name} since", card, card.DevelopedOn, [])))),
+        .. trace.Things.Select(thing => new TraceRow("forward", thing.Label.Name, thing.On, thing.Label.Text, "")
+        {
+            Facts = [("What", thing.Label.Text),
+                ("Way", thing.IsShared ? "only by way of a bath or a box that others share" : null)],
+        }),
     ];
 
     /// <summary>The rows of what shares a fault: what to keep apart, then the sheets.</summary>

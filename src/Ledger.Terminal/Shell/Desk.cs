@@ -61,7 +61,7 @@ internal sealed class Desk : View
         Lay(page);
     }
 
-    /// <summary>Reads every page anew.</summary>
+    /// <summary>Reads every page again.</summary>
     public void Refresh()
     {
         foreach (var page in _pages)

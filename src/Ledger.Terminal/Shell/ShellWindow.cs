@@ -78,7 +78,7 @@ internal sealed class ShellWindow : Runnable
     /// <summary>Whether the screen is black.</summary>
     public bool IsBlank => _blackout is not null;
 
-    /// <summary>Looks whether another process has written, or a new day has begun, and reads anew.</summary>
+    /// <summary>Looks whether another process has written, or a new day has come, and reads again.</summary>
     public bool Poll()
     {
         Try(() =>

@@ -14,7 +14,7 @@ internal sealed class PagedRows<T>(Func<T?, int, IReadOnlyList<T>> read)
     /// <summary>The rows read so far.</summary>
     public IReadOnlyList<T> Rows => _rows;
 
-    /// <summary>Reads as many rows anew as were there, and at least one part.</summary>
+    /// <summary>Reads as many rows again as were there, and at least one part.</summary>
     public void Refresh()
     {
         var wanted = Math.Max(Page, _rows.Count);

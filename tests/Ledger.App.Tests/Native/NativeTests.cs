@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.RegularExpressions;
 
 namespace Ledger.App.Tests.Native;
 
@@ -57,6 +58,43 @@ public sealed partial class NativeTests(PublishedBinary binary) : IClassFixture<
         terminal.Await("ended with 0");
     }
 
+    /// <summary>The C library, its mathematics and its loader are one package of the system.</summary>
+    [Fact]
+    public void The_binary_needs_no_library_but_the_systems_C_library()
+    {
+        if (!Executables.Has("readelf"))
+            Assert.Skip("there is no readelf here");
+        var needed = Needed().Matches(Executables.Run("readelf", ["--dynamic", "--wide", binary.Binary]).Output)
+            .Select(found => found.Groups["library"].Value).ToList();
+        Assert.Contains("libc.so.6", needed);
+        Assert.Empty(needed.Where(library => !SystemLibrary().IsMatch(library)));
+    }
+
+    /// <summary>
+    /// Alone in a folder it works where SQLite was linked in; where the distribution had no static library to link, it says what is missing.
+    /// </summary>
+    [Fact]
+    public void Alone_in_a_folder_it_makes_and_reads_a_ledger_or_says_which_library_belongs_beside_it()
+    {
+        var beside = Path.Combine(Path.GetDirectoryName(binary.Binary)!, "libe_sqlite3.so");
+        var folder = Directory.CreateDirectory(Path.Combine(binary.Folder, "alone")).FullName;
+        var alone = Path.Combine(folder, "trayledger");
+        File.Copy(binary.Binary, alone);
+        var ledger = Path.Combine(folder, "demo.db");
+        var made = PublishedBinary.Run(alone, ["demo", "--into", ledger, "--no-ui"]);
+        if (File.Exists(beside))
+        {
+            Assert.Equal(4, made.Status);
+            Assert.StartsWith("SQLite's library is missing", made.Errors, StringComparison.Ordinal);
+            Assert.Contains(folder, made.Errors, StringComparison.Ordinal);
+            Assert.False(File.Exists(ledger));
+            return;
+        }
+
+        Assert.Equal(0, made.Status);
+        Assert.Contains("bath F4", PublishedBinary.Run(alone, ["--file", ledger, "show", "today"]).Output, StringComparison.Ordinal);
+    }
+
     private string Demo()
     {
         var ledger = Path.Combine(binary.Folder, $"{Guid.NewGuid():N}.db");
@@ -70,4 +108,10 @@ public sealed partial class NativeTests(PublishedBinary binary) : IClassFixture<
         Assert.True(ran.Status == 0, $"{string.Join(' ', arguments)} ended with {ran.Status}: {ran.Errors}");
         return ran.Output;
     }
+
+    [GeneratedRegex(@"\(NEEDED\).*\[(?<library>[^\]]+)\]")]
+    private static partial Regex Needed();
+
+    [GeneratedRegex(@"^(lib(c|m|dl|pthread|rt)\.so\.\d+|ld-linux.*)$")]
+    private static partial Regex SystemLibrary();
 }

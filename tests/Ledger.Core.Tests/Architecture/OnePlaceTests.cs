@@ -28,6 +28,13 @@ public sealed partial class OnePlaceTests
         where line.Text.Contains(".Length + 1 + word.Length", StringComparison.Ordinal) && line.File.Path != "src/Ledger.Core/Measures/Wrapping.cs"
         select $"{line.File}:{line.Number}: {line.Text.Trim()}");
 
+    /// <summary>The runtime's own cryptography asks the system for OpenSSL, and where that is missing it ends the program.</summary>
+    [Fact]
+    public void A_digest_is_made_by_Sha256() => Findings.None(
+        from line in Code
+        where line.Text.Contains("Security.Cryptography", StringComparison.Ordinal)
+        select $"{line.File}:{line.Number}: {line.Text.Trim()}");
+
     [GeneratedRegex("""== 1 \? "(?:1 )?(\w+)" : \$?"(?:\{[\w.]+\} )?\1(s|es)"|== 1 \? \$"1 \{one\}""")]
     private static partial Regex Plural();
 

@@ -122,5 +122,5 @@ public sealed class LedgerPropertyTests
     }
 
     private static Dictionary<string, string> Texts(InMemoryLedger ledger) =>
-        ledger.Holdings.Containers.ToDictionary(container => container.Code, container => container.Held.ToString());
+        ledger.Holdings.Containers.ToDictionary(container => container.Code, container => container.Held.ToText(MeasureStyle.Metric));
 }

@@ -120,7 +120,7 @@ public sealed class OrderTests
     }
 
     [Theory]
-    [InlineData("order order=A2", "order A2 names no item")]
+    [InlineData("order order=A2", "order A2 names no item; name at least one")]
     [InlineData("order order=A1 line=fen80:1", "there was an order A1 already; give the new one a name of its own")]
     [InlineData("order order=A2 line=fen80:0", "the packs of fen80 must be from 1 to 10000, not 0")]
     [InlineData("order order=A2 line=fen80:1 line=FEN80:2", "order A2 names an item twice; put its packs together")]
@@ -132,7 +132,7 @@ public sealed class OrderTests
     [InlineData("order-change item=syrup back=yes", "order A1 waits for no syrup; still to come: fen80")]
     [InlineData("order-change expected=2026-01-01", "order A1 was placed on 2026-03-01; it cannot be expected before")]
     [InlineData("delivery item=syrup order=A1", "order A1 waits for no syrup; still to come: fen80")]
-    [InlineData("delivery item=fen80 order=A1 date=2026-02-01", "order A1 was placed on 2026-03-01, after 2026-02-01")]
+    [InlineData("delivery item=fen80 order=A1 date=2026-02-01", "order A1 was placed on 2026-03-01, after 2026-02-01; date the entry then or later")]
     [InlineData("price-rise item=fen80 percent=0", "the rise of fen80 must be from 0.1 to 1000 percent in tenths, not 0")]
     [InlineData("price-rise item=fen80 from=2026-03-15", "the new price must begin after 2026-03-15, not on 2026-03-15")]
     public void What_cannot_be_is_refused_with_a_sentence(string entry, string sentence)

@@ -40,7 +40,10 @@ public sealed class OutOfTheFreezerTests
     [Theory]
     [InlineData("", "2026-02-06", true)]
     [InlineData("", "2026-02-05", false)]
+    [InlineData("3", "2026-02-05", false)]
     [InlineData("3", "2026-02-06", true)]
+    [InlineData("48", "2026-02-06", false)]
+    [InlineData("48", "2026-02-07", true)]
     [InlineData("30", "2026-02-06", false)]
     [InlineData("30", "2026-02-07", true)]
     public void Each_item_warms_up_for_its_own_hours(string hours, string day, bool isFine)
@@ -51,6 +54,17 @@ public sealed class OutOfTheFreezerTests
         Assert.Contains(moved.Remarks, remark => remark.Contains($"leave it closed for {(hours.Length > 0 ? hours : "24")} hours", StringComparison.Ordinal));
         var decision = _ledger.Preview(EntryText.Read($"opening what=fen80/1 date={day}"));
         Assert.Equal(isFine, decision is Accepted);
+    }
+
+    [Fact]
+    public void Hours_that_end_within_a_day_are_said_as_hours()
+    {
+        _ledger.Post(Some.Definition(Some.Film() with { ThawHours = 6 }));
+        var moved = _ledger.Post("storage what=fen80/1 to=shelf date=2026-02-05");
+        Assert.Contains("fen80/1 comes out of the cold: leave it closed for 6 hours, or it sweats", moved.Remarks);
+        Assert.Equal(
+            "fen80/1 came out of the cold on 2026-02-05 and stays closed for 6 hours, or it sweats",
+            _ledger.Refuse("load sides=E01-1 from=fen80/1 date=2026-02-05").Sentence.Split(';')[0]);
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ledger.Core.Measures;
 
 namespace Ledger.Core.Tests.Measures;
@@ -45,5 +46,20 @@ public sealed class QuantityTests
     {
         Assert.All(Enum.GetValues<Unit>(), unit => Assert.Equal(unit, Units.Named(unit.Name().ToUpperInvariant())));
         Assert.Null(Units.Named("litre"));
+    }
+
+    [Theory]
+    [InlineData(4_975, Unit.Millilitre, "4.98 ml")]
+    [InlineData(11_429, Unit.Millilitre, "11.43 ml")]
+    [InlineData(6_250, Unit.Millilitre, "6.25 ml")]
+    [InlineData(4, Unit.Millilitre, "less than 0.01 ml")]
+    [InlineData(0, Unit.Millilitre, "0 ml")]
+    [InlineData(1_234, Unit.Gram, "1.23 g")]
+    [InlineData(1, Unit.Sheet, "1 sheet")]
+    public void People_read_no_more_than_they_can_measure_and_nothing_is_lost(long quantity, Unit unit, string text)
+    {
+        Assert.Equal(text, new Quantity(quantity, unit).ToText(MeasureStyle.Metric));
+        Assert.Equal(
+            quantity, Scaled.ToBase(decimal.Parse(new Quantity(quantity, unit).ToString().Split(' ')[0], CultureInfo.InvariantCulture), unit.BasePerUnit()));
     }
 }

@@ -62,6 +62,35 @@ public sealed class RightCureTests
     }
 
     [Fact]
+    public void The_concentrate_of_a_bath_to_be_mixed_is_among_what_is_taken_out_and_planned_but_costs_the_session_nothing()
+    {
+        var ledger = Pair();
+        Assert.DoesNotContain(Plan(ledger, 4).Uses, use => use.Item.Code == "fix");
+        ledger.Post(Yellow("F1"));
+        var before = Plan(ledger, 4);
+        var use = before.Uses.Single(one => one.Item.Code == "fix");
+        Assert.Equal(300_000, use.Needed.Base);
+        Assert.Equal("fix/1", Assert.Single(use.Sources).From.Code);
+        Assert.DoesNotContain("fix/1", before.ToLog(Some.Key(), "S9", Some.Today).DrawFirst);
+        Assert.Equal(before.UsedUp.Sum(one => one.Cost.Millionths) + before.Cost.Baths.Millionths, before.Cost.Total.Millionths);
+        ledger.Post(new PlannedSession
+        {
+            Key = Some.Key(), Date = Some.Today, Plan = "sunday", On = Some.Today,
+            Request = new() { Process = "pm", Sheets = [new() { Film = "fen80", Count = 4, Group = "N" }] },
+        });
+        Assert.Contains(PlannedDemand.Of(ledger.Holdings), one => (one.Item, one.Quantity.Base) == ("fix", 300_000));
+    }
+
+    [Fact]
+    public void A_bath_that_is_discarded_and_a_second_one_that_was_never_mixed_take_two_fresh_ones()
+    {
+        var ledger = Shelves.WithBath();
+        ledger.Post(Some.Process("two", [.. Some.Steps.Take(2), Fixer(3), Fixer(4)]));
+        ledger.Post(Yellow("F1"));
+        Assert.Equal(600_000, Plan(ledger, 4, process: "two").Uses.Single(use => use.Item.Code == "fix").Needed.Base);
+    }
+
+    [Fact]
     public void A_bath_that_is_missing_is_mixed_as_often_as_the_process_says()
     {
         var ledger = Shelves.Stocked();
@@ -74,11 +103,6 @@ public sealed class RightCureTests
         plan = Plan(ledger, 4, process: "two");
         Assert.Equal("no second bath of fix is in use", plan.Baths[1].Word);
         Assert.False(plan.CanRun);
-
-        static ProcessStep Fixer(int number) => new()
-        {
-            Number = number, Role = ItemRole.Fixer, Item = "fix", Use = StepUse.Reused, WorkingVolume = Volume.FromMillilitres(1000),
-        };
     }
 
     /// <summary>Two lines "2 fen80 N: mill" are two batches: one would have held the subject whole.</summary>
@@ -184,4 +208,9 @@ public sealed class RightCureTests
         public IReadOnlyList<LotPrice> PricesOf(string item, LocalDate asOf) =>
             [new(item, Some.Earlier, new(1), Quantity.Of(25, Unit.Sheet), Money.Of(175), null)];
     }
+
+    private static ProcessStep Fixer(int number) => new()
+    {
+        Number = number, Role = ItemRole.Fixer, Item = "fix", Use = StepUse.Reused, WorkingVolume = Volume.FromMillilitres(1000),
+    };
 }

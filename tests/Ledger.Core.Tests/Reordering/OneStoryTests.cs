@@ -29,7 +29,7 @@ public sealed class OneStoryTests
             {
                 Assert.True(reading.ReorderPoint.Base >= forecast.PerPeriod * leadDays / 7 - 1e-6);
                 Assert.True(reading.ReachedLevel >= 0.95m, $"{reading.ReachedLevel}");
-                Assert.Equal(reading.Reckoned!.Value.Value, reading.LeadTimeDemand + reading.SafetyStock);
+                Assert.Equal(reading.Computed!.Value.Value, reading.LeadTimeDemand + reading.SafetyStock);
             }
 
             if (reading is { Suggestion: { } order, RunsOutOn: { } out_ })

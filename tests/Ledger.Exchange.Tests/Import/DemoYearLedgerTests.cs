@@ -171,7 +171,7 @@ public sealed class DemoYearLedgerTests : IDisposable
             [
                 ("deliveries:demo-opening-ortho16", "ortho16 had expired on 2024-08-31 when it came"),
                 ("storage_moves:demo-out-of-the-freezer",
-                    "fen80/2 comes out of the cold: leave it closed for 24 hours and open it on 2025-05-23 at the earliest, or it sweats"),
+                    "fen80/2 comes out of the cold: leave it closed for 24 hours, until 2025-05-23 at the earliest, or it sweats"),
                 ("sessions:S07", "ortho16/1 was good until 2024-08-31 (expiry date)"),
                 ("jug_handovers:demo-jug-1-handover", Disposal),
                 ("sessions:S19", "bath F3 was good until 2026-01-02 and is 189 days old"),

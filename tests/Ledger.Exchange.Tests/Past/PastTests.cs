@@ -90,7 +90,7 @@ public sealed class PastTests
             using (var inside = new Snapshot(connection))
             {
                 var from = new SaidLog(connection).All().ElementAt(number - 1);
-                new Derivation(connection, inside, file.Ledger.Today).From(new(from.Date, from.Ord), [], [], []);
+                new Derivation(connection, inside, file.Ledger.Today).From(new(from.Date, from.Ord), [], [], [], before: null);
                 Assert.Equal(before, file.State());
             }
 

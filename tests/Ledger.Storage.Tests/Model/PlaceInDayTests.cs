@@ -36,7 +36,7 @@ public sealed class PlaceInDayTests : IDisposable
         var (one, two) = (_file.Accept(Opened()).Number, _file.Accept(Counted(40)).Number);
         Assert.Equal([_discard, one, two], Day());
         var moved = _file.Accept(Moved(two, $"{_discard}"));
-        Assert.Equal($"put entry {two} right (earlier in its day): order", moved.Posting.Summary);
+        Assert.Equal($"amended entry {two} (earlier in its day): order", moved.Posting.Summary);
         Assert.Equal([two, _discard, one], Day());
         Assert.Equal($"{_discard}", _file.Ledger.Said(two)!.Before);
         InOrder();

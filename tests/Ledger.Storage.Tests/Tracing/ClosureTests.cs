@@ -1,6 +1,8 @@
 using CsCheck;
+using Ledger.Core.Baths;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
+using Ledger.Core.Stock;
 using Ledger.Core.Tracing;
 using Ledger.Storage.Tests.Support;
 using Microsoft.Data.Sqlite;
@@ -20,7 +22,7 @@ public sealed class ClosureTests
     private static readonly string[] Sides = ["E01-1", "E01-2", "E02-1", "E02-2"];
 
     private static readonly Gen<(int Kind, int Which, int Other)[]> Steps =
-        Gen.Select(Gen.Int[0, 11], Gen.Int[0, 3], Gen.Int[0, 30]).Array[5, 40];
+        Gen.Select(Gen.Int[0, 12], Gen.Int[0, 3], Gen.Int[0, 30]).Array[5, 40];
 
     [Fact]
     public void Back_and_forward_are_what_recursive_SQL_and_a_graph_library_say() => Steps.Sample(
@@ -79,6 +81,9 @@ public sealed class ClosureTests
     private static void Fill(TemporaryLedger file, (int Kind, int Which, int Other)[] steps)
     {
         Some.Stock(file);
+        file.Accept(Some.Define(Some.Film("fibre") with { Name = "Fibre paper", Role = ItemRole.FibrePaper }));
+        file.Accept(Some.Delivery("fibre", 4, 150m));
+        file.Accept(Some.Bath("PF") with { Material = BathMaterial.Paper });
         file.Accept(Holder("E01"));
         file.Accept(Holder("E02"));
         for (var i = 0; i < steps.Length; i++)
@@ -115,8 +120,14 @@ public sealed class ClosureTests
             },
             9 => new TopUp { Key = Some.Key(), Date = date, Bath = $"F{1 + step.Which}",
                 Added = Volume.FromMillilitres(100), Anyway = true },
+            11 => new PrintSession
+            {
+                Key = Some.Key(), Date = date, Session = $"P{index}", Bath = "PF", Anyway = true,
+                Lines = [new() { Item = "fibre", Sheets = 1 }],
+                Negatives = step.Which == 0 ? [] : step.Which == 1 ? [$"#{number}"] : [$"#{number}", $"#{number + 1}"],
+            },
             10 => new Discard { Key = Some.Key(), Date = date, What = $"F{1 + step.Which}", Reason = "exhausted" },
-            _ => new Undo { Key = Some.Key(), Date = date, Number = 15 + step.Other, Reason = "mistake" },
+            _ => new Undo { Key = Some.Key(), Date = date, Number = 18 + step.Other, Reason = "mistake" },
         };
     }
 
@@ -162,12 +173,16 @@ public sealed class ClosureTests
             AND (to_place IN (SELECT place_id FROM container) OR to_place IN (SELECT place_id FROM bath))
         UNION SELECT 'Container ' || from_place || ' 0', 'Session ' || m.entry_id || ' 0', at FROM movement m, e
             WHERE e.id = m.entry_id AND to_place = 4 AND from_place IN (SELECT place_id FROM container) AND m.entry_id IN (SELECT entry_id FROM session)
+        UNION SELECT 'Container ' || from_place || ' 0', 'PrintSession ' || m.entry_id || ' 0', at FROM movement m, e
+            WHERE e.id = m.entry_id AND from_place IN (SELECT place_id FROM container) AND m.entry_id IN (SELECT entry_id FROM print_session)
         UNION SELECT 'Container ' || box_id || ' 0', 'Sheet ' || s.id || ' 0', at FROM sheet s, e WHERE e.id = s.entry_id
         UNION SELECT 'Side ' || side_id || ' 0', 'Sheet ' || s.id || ' 0', at FROM sheet s, e WHERE e.id = s.entry_id AND side_id IS NOT NULL
         UNION SELECT 'Exposure ' || x.entry_id || ' 0', 'Sheet ' || sheet_id || ' 0', at FROM exposure x, e WHERE e.id = x.entry_id AND e.kind = 'exposure'
         UNION SELECT 'ExposedBox ' || to_place || ' 0', 'Sheet ' || sheet_id || ' 0', at FROM sheet_move m, e
             WHERE e.id = m.entry_id AND to_place IN (SELECT place_id FROM exposed_box)
-        UNION SELECT 'Bath ' || place_id || ' 0', 'Session ' || w.entry_id || ' 0', at FROM bath_work w, e WHERE e.id = w.entry_id
+        UNION SELECT 'Bath ' || place_id || ' 0', iif(w.entry_id IN (SELECT entry_id FROM session), 'Session ', 'PrintSession ') || w.entry_id || ' 0', at
+            FROM bath_work w, e WHERE e.id = w.entry_id
+        UNION SELECT 'Sheet ' || sheet_id || ' 0', 'PrintSession ' || n.entry_id || ' 0', at FROM print_negative n, e WHERE e.id = n.entry_id
         UNION SELECT 'Session ' || f.entry_id || ' 0', 'Batch ' || f.entry_id || ' ' || batch, at FROM sheet_fate f, e WHERE e.id = f.entry_id
         UNION SELECT 'Batch ' || f.entry_id || ' ' || batch, 'Sheet ' || sheet_id || ' 0', at FROM sheet_fate f, e WHERE e.id = f.entry_id
         UNION SELECT 'Sheet ' || sheet_id || ' 0', 'Container ' || to_place || ' 0', at FROM sheet_move m, e

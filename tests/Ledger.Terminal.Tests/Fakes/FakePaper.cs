@@ -21,6 +21,8 @@ internal sealed class FakePaper : IPaper
 
     public string Sheets(string words) => Asked($"list of {words}");
 
+    public string SheetsCsv(string words) => Asked($"CSV of {words}");
+
     public string WallCard() => Asked("wall card");
 
     /// <summary>What was kept, by its file.</summary>

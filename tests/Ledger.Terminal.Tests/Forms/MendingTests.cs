@@ -21,6 +21,19 @@ public sealed class MendingTests : IDisposable
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
     [Fact]
+    public void What_need_not_be_named_is_not_asked_for_and_what_was_said_already_is_not_in_question()
+    {
+        FormField Bath(bool isNeeded) => new("Bath", 8, FieldKind.Choice) { Makes = "bath", IsNeeded = isNeeded, Choices = () => [] };
+        Assert.False(Bath(isNeeded: false).IsUnknown);
+        Assert.True(Bath(isNeeded: true).IsUnknown);
+        var said = Bath(isNeeded: false);
+        said.Put("F1", isTouched: false, isGiven: false);
+        Assert.False(said.IsUnknown);
+        said.Type("F9");
+        Assert.True(said.IsUnknown);
+    }
+
+    [Fact]
     public void Every_kind_of_refusal_has_a_key_that_mends_it() => Assert.All(Enum.GetValues<RefusalKind>(), kind =>
     {
         foreach (var hasDifference in new[] { true, false })

@@ -35,6 +35,18 @@ public sealed class PlansTests : IDisposable
     }
 
     [Fact]
+    public void The_form_of_a_plan_shows_the_cautions_before_the_act_and_asks_for_nothing_that_is_not_in_question()
+    {
+        using var screen = new Screen(_ledger);
+        var text = screen.Type("p").Type("n").Text.ReplaceLineEndings(" ");
+        Assert.Contains("! Gloves, eye protection, fresh air. Safety data sheet, local rules and", text);
+        Assert.Contains("licensed practice govern.", text);
+        screen.Press(Key.Esc);
+        text = screen.Type("e").Text;
+        Assert.DoesNotContain("Ctrl+N in", text);
+    }
+
+    [Fact]
     public void Exposed_sheets_are_picked_by_group_by_day_and_by_hand_and_planned()
     {
         using var screen = new Screen(_ledger);

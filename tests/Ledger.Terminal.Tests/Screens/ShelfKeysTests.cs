@@ -38,7 +38,7 @@ public sealed class ShelfKeysTests : IDisposable
         Assert.Contains("leave it closed for 24", _screen.Text);
         _screen.Press(Key.F8);
         Assert.Matches(@"Kept in +shelf", _screen.Text);
-        Assert.Matches(@"Not before +2026-03-16", _screen.Text);
+        Assert.Matches(@"Closed +until 2026-03-16", _screen.Text);
 
         _screen.Type("i").Type("64").Press(Key.F8);
         Assert.Matches(@"Exposed at +64", _screen.Text);

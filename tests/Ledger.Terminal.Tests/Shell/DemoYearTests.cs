@@ -46,6 +46,28 @@ public sealed class DemoYearTests : IDisposable
     }
 
     [Fact]
+    public void The_sheets_that_are_found_are_written_as_CSV_by_a_key()
+    {
+        using var ledger = Demo();
+        var paper = new FakePaper();
+        using var screen = new Screen(ledger, paper: paper);
+        screen.Find("find a sheet").Type("/").Type("mill").Press(Key.Enter).Type(",");
+        Assert.Equal(["CSV of mill"], paper.Pages);
+    }
+
+    [Fact]
+    public void What_is_cleared_is_what_is_under_suspicion_and_nothing_else()
+    {
+        using var ledger = Demo();
+        using var screen = new Screen(ledger, 80, 24);
+        Assert.Contains("Nothing is under suspicion.", screen.Type("3").Find("clear suspicion").Text);
+        screen.Find("raise suspicion").Type("white specks").Press(Key.F8);
+        Assert.Contains("under suspicion", screen.Text);
+        screen.Type("2").Find("clear suspicion").Type("filtered and tested").Press(Key.F8);
+        Assert.Contains("is cleared: filtered and tested", ledger.Journal(ledger.Today, null, 1)[0].Summary);
+    }
+
+    [Fact]
     public void The_costs_add_up_on_the_screen()
     {
         using var ledger = Demo();

@@ -44,7 +44,7 @@ internal static class CalendarWriting
     private static bool IsCalendar(string path)
     {
         using var file = File.OpenRead(path);
-        Span<byte> begun = stackalloc byte[Beginning.Length];
-        return file.ReadAtLeast(begun, begun.Length, throwOnEndOfStream: false) == begun.Length && begun.SequenceEqual(Beginning);
+        Span<byte> start = stackalloc byte[Beginning.Length];
+        return file.ReadAtLeast(start, start.Length, throwOnEndOfStream: false) == start.Length && start.SequenceEqual(Beginning);
     }
 }

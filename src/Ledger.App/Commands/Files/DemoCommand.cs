@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
+using Ledger.Core.Measures;
 using Ledger.Exchange.Import;
 
 namespace Ledger.App.Commands.Files;
@@ -59,7 +60,7 @@ internal sealed class DemoCommand : ExplainedCommand
         progress.Clear();
         if (outcome.Refused.Count > 0)
             throw new InvalidOperationException($"the demo year was refused: {outcome.Refused[0].Refusal.Sentence}");
-        _bench.Around.Out.WriteLine($"{path}: the demo year, {outcome.Posted} entries");
+        _bench.Around.Out.WriteLine($"{path}: the demo year, {Counted.Of(outcome.Posted, "entry")}");
         _bench.Say($"look around with `trayledger --file {path}` or `trayledger --file {path} show today`");
     }
 

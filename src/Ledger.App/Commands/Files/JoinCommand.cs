@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
+using Ledger.Core.Measures;
 using Ledger.Storage;
 using Ledger.Storage.Files;
 
@@ -39,7 +40,7 @@ internal sealed class JoinCommand : ExplainedCommand
             return ExitStatus.Refused;
         }
 
-        var sentence = $"{outcome.Added} entries added, {outcome.Known} known already";
+        var sentence = $"{Counted.Of(outcome.Added, "entry")} added, {outcome.Known} known already";
         if (!isDry)
             bench.Written = sentence;
         bench.Around.Out.WriteLine(sentence);

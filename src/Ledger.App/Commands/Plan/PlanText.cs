@@ -84,14 +84,12 @@ internal sealed class PlanText(SessionPlan plan, View view)
             Column.Left("needed"), Column.Right(""), Column.Right("usable"), Column.Left(""), Column.Left("take it from"));
         var shortages = plan.Shortages.ToDictionary(shortage => shortage.Item.Code);
         foreach (var use in plan.Uses)
-            if (shortages.Remove(use.Item.Code, out var shortage))
+            if (shortages.TryGetValue(use.Item.Code, out var shortage))
                 Add(table, shortage);
             else
                 table.Add(
                     use.Item.Code, use.Needed.ToText(view.Style), use.Usable.ToText(view.Style), "",
                     string.Join(", ", use.SourceTexts(view.Style)));
-        foreach (var shortage in shortages.Values)
-            Add(table, shortage);
         return table;
     }
 

@@ -6,7 +6,7 @@ using Ledger.Storage;
 
 namespace Ledger.App.Commands.Record;
 
-/// <summary>record amendment: what is typed is read by the fields of the entry that it puts right.</summary>
+/// <summary>record amendment: what is typed is read by the fields of the entry that it amends.</summary>
 internal sealed class RecordAmendment(Workbench bench) : RecordKind(bench, EntryKinds.Named("amendment")!)
 {
     protected override Entry React(Entry entry, ParseResult parse, LedgerFile ledger, ReadingTerms terms, ICollection<FieldProblem> problems) =>

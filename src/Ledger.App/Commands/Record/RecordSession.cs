@@ -1,9 +1,10 @@
 using System.CommandLine;
 using Ledger.App.Commands.Plan;
 using Ledger.App.Wiring;
-using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
+using Ledger.Core.Journal;
+using Ledger.Core.Measures;
 using Ledger.Core.Planning;
 using Ledger.Core.Sessions;
 using Ledger.Storage;
@@ -93,7 +94,7 @@ internal sealed class RecordSession : RecordKind
             throw new FormatException("say the developer either in the lines of sheets or with --developer, not in both");
         if (developer.Length > text.Lines.Count)
             throw new FormatException(
-                $"--developer was given {developer.Length} times for {text.Lines.Count} line(s) of sheets; at most once a line");
+                $"--developer was given {Counted.Of(developer.Length, "time")} for {Counted.Of(text.Lines.Count, "line")} of sheets; at most once a line");
         for (var i = 0; i < text.Lines.Count; i++)
             text.Lines[i][Developer] = i < developer.Length ? developer[i] : "";
     }

@@ -1,5 +1,6 @@
 using Ledger.App.Output.Documents;
 using Ledger.Core.Measures;
+using Ledger.Core.Planning;
 using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
 
@@ -44,6 +45,12 @@ internal static class ReorderShape
         .Quantity("onOrder", reading => reading.OnOrder)
         .Quantity("planned", reading => reading.Planned)
         .Date("runsOutOn", reading => reading.RunsOutOn)
+        .Table("enoughFor", (reading, _) => reading.EnoughFor, new Shape<EnoughFor>()
+            .Text("process", enough => enough.Process)
+            .Whole("freshBaths", enough => enough.Baths)
+            .Whole("batches", enough => enough.Batches)
+            .Whole("sessions", enough => enough.Sessions)
+            .Word("like", enough => enough.Like))
         .Flag("orderNow", reading => reading.Suggestion is { IsNow: true })
         .Date("orderBy", reading => reading.Suggestion?.OrderBy)
         .Whole("orderPacks", reading => reading.Suggestion?.Packs ?? 0)

@@ -9,7 +9,7 @@ using Ledger.Core.Measures;
 
 namespace Ledger.App.Commands.Show;
 
-/// <summary>show bath X: one bath, in use or poured out, with the work it took.</summary>
+/// <summary>show bath X: one bath, in use or discarded, with the work it took.</summary>
 internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList<BathWorkRecord> Work)>
 {
     private static readonly Shape<(BathReading Reading, IReadOnlyList<BathWorkRecord> Work)> _shape = new Shape<(BathReading Reading, IReadOnlyList<BathWorkRecord> Work)>()

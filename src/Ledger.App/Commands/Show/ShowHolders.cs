@@ -66,8 +66,8 @@ internal sealed class ShowHolders(Workbench bench)
     {
         var limits = view.Holdings.Settings.Film;
         if (side.IsOverdue(limits))
-            yield return side.State == SideState.Loaded ? $"longer than {limits.LoadedDays} days"
-                : $"longer than {limits.ExposedDays} days";
+            yield return side.State == SideState.Loaded ? $"longer than {Counted.Of(limits.LoadedDays, "day")}"
+                : $"longer than {Counted.Of(limits.ExposedDays, "day")}";
         if (side.Side.OutOfService is { } reason)
             yield return reason;
         if (side.Side.Faults.Count > 0)

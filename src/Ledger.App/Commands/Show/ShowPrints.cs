@@ -18,6 +18,7 @@ internal sealed class ShowPrints : ShowCommand<IReadOnlyList<PrintRecord>>
             .Text("session", print => print.Session)
             .Date("date", print => print.Date)
             .Word("bath", print => print.Bath)
+            .Texts("negatives", print => print.Negatives)
             .Whole("sheets", print => print.Sheets)
             .Area("areaSqIn", print => print.Area)
             .Money("cost", print => print.Cost)
@@ -48,11 +49,12 @@ internal sealed class ShowPrints : ShowCommand<IReadOnlyList<PrintRecord>>
         if (prints.Count == 0)
             output.WriteLine("No print session yet: record one with `trayledger record print-session`.");
         var table = new TextTable(
-            Column.Left("session"), Column.Left("date"), Column.Right("area"), Column.Right("paper"), Column.Left("bath"), Column.Left("what"));
+            Column.Left("session"), Column.Left("date"), Column.Right("area"), Column.Right("paper"), Column.Left("bath"),
+            Column.Left("what"), Column.Left("of"));
         foreach (var print in prints)
             table.Add(
                 print.Session, Dates.Text(print.Date), print.Area.ToText(view.Style), print.Cost.Text(view.Style), print.Bath ?? "-",
-                string.Join(", ", print.Lines.Select(What)));
+                string.Join(", ", print.Lines.Select(What)), string.Join(", ", print.Negatives));
         table.WriteTo(output, view.Width);
     }
 

@@ -3,7 +3,7 @@ using Ledger.App.Output;
 using Ledger.App.Output.Documents;
 using Ledger.App.Wiring;
 using Ledger.Core.Measures;
-using Ledger.Core.Notices;
+using Ledger.Core.Planning;
 using Ledger.Core.Reordering;
 
 namespace Ledger.App.Commands.Show;
@@ -62,7 +62,7 @@ internal sealed class ShowReorder(Workbench bench)
 
     private static string Cover(ReorderReading reading, View view) => reading.CoverText is not { } cover ? ""
         : $" {reading.Usable.ToText(view.Style)} last {cover} at this use"
-            + $"{(Prospect.BatchesOf(reading.Item, view.Holdings) is { Length: > 0 } batches ? $", and are enough for {batches}" : "")}.";
+            + $"{(EnoughFor.Text(reading.EnoughFor) is { Length: > 0 } enough ? $", and are enough for {enough}" : "")}.";
 
     private static string NoneAsDash(Quantity quantity, View view) => quantity.IsZero ? "-" : quantity.ToText(view.Style);
 

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Ledger.App.Output;
 using Ledger.App.Output.Documents;
 using Ledger.App.Wiring;
+using Ledger.Core.Measures;
 using Ledger.Core.Tracing;
 
 namespace Ledger.App.Commands.Show;
@@ -34,8 +35,7 @@ internal sealed class ShowSheets : ShowCommand<IReadOnlyList<SheetCard>>
 
     protected override void WriteText(IReadOnlyList<SheetCard> cards, View view, TextWriter output)
     {
-        output.WriteLine(cards.Count switch { 0 => "No sheet is like that.", 1 => "1 sheet",
-            var count => $"{count} sheets" });
+        output.WriteLine(cards.Count == 0 ? "No sheet is like that." : Counted.Of(cards.Count, "sheet"));
         var table = new TextTable(
             Column.Left("sheet"), Column.Left("date"), Column.Left("film"), Column.Left("group"), Column.Left("fate"),
                 Column.Left("where"), Column.Left("subject"));

@@ -16,6 +16,7 @@ internal static class TraceText
             WriteShared(trace, view, output);
         else
             WriteForward(trace, view, output);
+        WriteThings(trace, output, view);
     }
 
     /// <summary>The sheets as a table: by the number inked on them, with the day, the subject, and where they
@@ -85,12 +86,8 @@ internal static class TraceText
     private static void WriteForward(TraceReading trace, View view, TextWriter output)
     {
         output.WriteLine();
-        output.WriteLine(trace.Sheets.Count switch
-        {
-            0 => "forward: no sheet came through it",
-            1 => "forward: 1 sheet came through it",
-            var count => $"forward: {count} sheets came through it",
-        });
+        output.WriteLine(
+            $"forward: {(trace.Sheets.Count == 0 ? "no sheet" : Counted.Of(trace.Sheets.Count, "sheet"))} came through it");
         var table = new TextTable(
             Column.Left("  sheet"), Column.Left("date"), Column.Left("fate"), Column.Left("where"),
                 Column.Left("through"), Column.Left("subject"));
@@ -100,10 +97,14 @@ internal static class TraceText
                     sheet.Card.Where,
                 string.Join(", ", sheet.Through.Take(2)) + (sheet.IsShared ? ", shared" : ""), sheet.Card.Subject);
         table.WriteTo(output, view.Width);
+    }
+
+    private static void WriteThings(TraceReading trace, TextWriter output, View view)
+    {
         if (trace.Things.Count == 0)
             return;
         output.WriteLine();
-        output.WriteLine("and beside the sheets");
+        output.WriteLine(trace.Card is null ? "and beside the sheets" : "and it came to");
         var things = new TextTable(Column.Left("  date"), Column.Left("what"), Column.Left(""));
         foreach (var thing in trace.Things)
             things.Add($"  {(thing.On is { } on ? Dates.Text(on) : "-")}", thing.Label.Name, thing.Label.Text

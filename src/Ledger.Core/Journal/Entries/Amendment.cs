@@ -1,14 +1,14 @@
 namespace Ledger.Core.Journal.Entries;
 
 /// <summary>
-/// An earlier entry is put right: some of its fields say something else from now on. What it said before stays in the journal beside it.
+/// An earlier entry is amended: some of its fields say something else from now on. What it said before stays in the journal beside it.
 /// </summary>
 public sealed record Amendment : Entry
 {
-    /// <summary>The number of the entry to put right; 0 when <see cref="Reference"/> names it.</summary>
+    /// <summary>The number of the entry to amend; 0 when <see cref="Reference"/> names it.</summary>
     public long Number { get; init; }
 
-    /// <summary>The key of the entry to put right; null when the number is given.</summary>
+    /// <summary>The key of the entry to amend; null when the number is given.</summary>
     public string? Reference { get; init; }
 
     /// <summary>What it says in place of what it said.</summary>

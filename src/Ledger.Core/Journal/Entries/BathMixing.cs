@@ -34,7 +34,7 @@ public sealed record BathMixing : Entry
     /// <summary>What it stands in between sessions.</summary>
     public Keeping.WorkingContainer StandsIn { get; init; }
 
-    /// <summary>The container to draw from; null for the one that is reached for first.</summary>
+    /// <summary>The container to draw from; null for the one used first.</summary>
     public string? Container { get; init; }
 
     /// <summary>Whether more may be poured than the book holds; the difference is then booked as found by a count.</summary>

@@ -18,7 +18,7 @@ public sealed record ClearingTest : Entry
     /// <summary>Sheets that were cut up for the strips; none when a scrap was used.</summary>
     public int Sheets { get; init; }
 
-    /// <summary>The box to draw them from; null for the one that is reached for first.</summary>
+    /// <summary>The box to draw them from; null for the one used first.</summary>
     public string? Container { get; init; }
 
     /// <inheritdoc/>

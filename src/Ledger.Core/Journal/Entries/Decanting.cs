@@ -5,7 +5,7 @@ namespace Ledger.Core.Journal.Entries;
 /// <summary>A bottle is filled into smaller ones; each begins a life of its own.</summary>
 public sealed record Decanting : Entry
 {
-    /// <summary>The code of the bottle, or of an item for the one that is reached for first.</summary>
+    /// <summary>The code of the bottle, or of an item for the one used first.</summary>
     public required string From { get; init; }
 
     /// <summary>The bottles that were filled, in their order.</summary>

@@ -6,7 +6,7 @@ public sealed record Load : Entry
     /// <summary>The sides, such as E07-2; a holder's name stands for all its sides.</summary>
     public required IReadOnlyList<string> Sides { get; init; }
 
-    /// <summary>The code of the film, for the box that is reached for first; or of a box.</summary>
+    /// <summary>The code of the film, for the box used first; or of a box.</summary>
     public required string From { get; init; }
 
     /// <inheritdoc/>

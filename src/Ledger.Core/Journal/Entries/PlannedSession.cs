@@ -3,7 +3,7 @@ using NodaTime;
 
 namespace Ledger.Core.Journal.Entries;
 
-/// <summary>A session or a trip is planned for a day, or planned anew under the same name. It moves nothing.</summary>
+/// <summary>A session or a trip is planned for a day, or planned again under the same name. It moves nothing.</summary>
 public sealed record PlannedSession : Entry
 {
     /// <summary>The plan's name.</summary>

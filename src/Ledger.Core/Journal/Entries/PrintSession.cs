@@ -12,6 +12,9 @@ public sealed record PrintSession : Entry
     /// <summary>The fixer that the paper went through, the first one of a pair; null for the only one for paper.</summary>
     public string? Bath { get; init; }
 
+    /// <summary>The negatives that were printed, by their numbers or those of their sheets; may be empty.</summary>
+    public IReadOnlyList<string> Negatives { get; init; } = [];
+
     /// <inheritdoc/>
     public override string Kind => "print-session";
 }
@@ -34,7 +37,7 @@ public sealed record PrintLine
     /// <summary>What they were for.</summary>
     public Sessions.PrintPurpose Purpose { get; init; }
 
-    /// <summary>The box to draw from; null for the one that is reached for first.</summary>
+    /// <summary>The box to draw from; null for the one used first.</summary>
     public string? Container { get; init; }
 
     /// <summary>The user's note.</summary>

@@ -3,7 +3,7 @@ using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Entries;
 
-/// <summary>Two-bath fixing goes on by one step: the first bath is poured out, the second moves up, a new one stands second.</summary>
+/// <summary>Two-bath fixing goes on by one step: the first bath is discarded, the second moves up, a new one is second.</summary>
 public sealed record Rotation : Entry
 {
     /// <summary>Either bath of the pair; null when there is only one pair.</summary>
@@ -27,7 +27,7 @@ public sealed record Rotation : Entry
     /// <summary>What was measured out; null for what the dilution asks for.</summary>
     public Quantity? Amount { get; init; }
 
-    /// <summary>The container to draw from; null for the one that is reached for first.</summary>
+    /// <summary>The container to draw from; null for the one used first.</summary>
     public string? Container { get; init; }
 
     /// <summary>Why the first bath goes.</summary>

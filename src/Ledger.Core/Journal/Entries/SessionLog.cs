@@ -89,7 +89,7 @@ public sealed record SessionLine
     /// <summary>What became of the sheets.</summary>
     public Fate Fate { get; init; }
 
-    /// <summary>The box to draw from; null for the one that is reached for first.</summary>
+    /// <summary>The box to draw from; null for the one used first.</summary>
     public string? Container { get; init; }
 
     /// <summary>

@@ -23,7 +23,7 @@ public sealed record StockSolution : Entry
     /// <summary>The bottles it is filled into; none for one bottle that just holds it.</summary>
     public IReadOnlyList<FilledBottle> Bottles { get; init; } = [];
 
-    /// <summary>The container to draw from; null for the one that is reached for first.</summary>
+    /// <summary>The container to draw from; null for the one used first.</summary>
     public string? Container { get; init; }
 
     /// <inheritdoc/>

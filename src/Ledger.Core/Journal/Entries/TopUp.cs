@@ -29,7 +29,7 @@ public sealed record TopUp : Entry
     /// <summary>The waste jug that takes what was poured off; null when it goes elsewhere.</summary>
     public string? Jug { get; init; }
 
-    /// <summary>The container to draw from; null for the one that is reached for first.</summary>
+    /// <summary>The container to draw from; null for the one used first.</summary>
     public string? Container { get; init; }
 
     /// <summary>Whether more may be poured than the book holds; the difference is then booked as found by a count.</summary>

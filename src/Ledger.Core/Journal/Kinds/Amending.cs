@@ -2,11 +2,11 @@ using Ledger.Core.Journal.Entries;
 
 namespace Ledger.Core.Journal.Kinds;
 
-/// <summary>What an entry says once it was put right, and what is different between two versions of it.</summary>
+/// <summary>What an entry says once it was amended, and what is different between two versions of it.</summary>
 public static class Amending
 {
     /// <summary>Puts the changes into the texts of an entry.</summary>
-    /// <param name="kind">The kind of the entry that is put right.</param>
+    /// <param name="kind">The kind of the entry that is amended.</param>
     /// <param name="text">Its texts; they are changed.</param>
     /// <param name="changes">What is to be said.</param>
     /// <param name="problems">What is no field of the kind.</param>

@@ -5,7 +5,7 @@ using Ledger.Core.Measures;
 
 namespace Ledger.Core.Journal.Kinds;
 
-/// <summary>record amendment, amendments.csv: an entry is put right. Its fields are those of the kind that it amends.</summary>
+/// <summary>record amendment, amendments.csv: an entry is amended. Its fields are those of the kind that it amends.</summary>
 internal static partial class AmendmentKind
 {
     private const string Accepted =

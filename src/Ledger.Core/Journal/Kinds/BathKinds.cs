@@ -221,7 +221,8 @@ internal static class TopUpKind
         Width = 8,
         Offer = (read, holdings) => Of(read, holdings) is { } bath
             && new BathReading(bath, holdings.AsOf).Replenishment is { } due && due.Due > default(Volume)
-            ? $"{Scaled.ToText(due.Due.Millilitres, 3)} ml" : null,
+            ? $"{Scaled.ToText(due.Due.RoundedTo(holdings.Settings.Tray.Graduate ?? Volume.FromMillilitres(0.1m)).Millilitres, 3)} ml"
+            : null,
     };
 
     private static readonly Field<string> Item = new("item", Notations.Known("ITEM"))

@@ -41,7 +41,7 @@ public abstract class EntryKind
     /// <summary>Whether it defines something that has effect from a day on: a setting, a format, an item, a process, a holder.</summary>
     public abstract bool IsDefinition { get; }
 
-    /// <summary>Whether it has a place among the entries of its day; what takes back or puts right stands with the entry that it is about.</summary>
+    /// <summary>Whether it has a place among the entries of its day; what takes back or amends stands with the entry that it is about.</summary>
     public bool HasPlace { get; init; } = true;
 
     /// <summary>

@@ -96,6 +96,7 @@ internal static class PlanKind
     public static EntryKind Kind { get; } = new EntryKind<PlannedSession>
     {
         Name = "plan",
+        Caution = UsualCautions.Handling,
         File = "plans",
         Title = "Plan",
         Purpose = "Plans a session or a trip for a day, so that stock and reorder dates allow for what it will use.",

@@ -205,6 +205,12 @@ internal static class PrintSessionKind
                 .Select(bath => bath.Code),
     };
 
+    private static readonly Field<IReadOnlyList<string>> Negatives = new("negatives", Notations.Names("NEGATIVE"))
+    {
+        Help = "the negatives that were printed, such as 2025-014, or sheets such as #12; several with blanks between",
+        Example = "2025-014", Width = 34,
+    };
+
     private static readonly Field<int> Sheets = new("sheets", Notations.Whole(0, 1000))
     {
         Help = "how many sheets left the box, whole or to be cut; 0 when strips come from a sheet that was cut before",
@@ -255,9 +261,13 @@ internal static class PrintSessionKind
             "Paper never goes through a bath for film. What a litre of fixer can fix depends on the paper and on how long the prints are to last: "
             + "each basis is a setting of the fixer.",
         ],
-        Example = "P12 --sheets \"3 fibre-vc final\" --sheets \"1 fibre-vc strip 3 of 4\"",
+        Example = "P12 --negatives 2025-014 --sheets \"3 fibre-vc final\" --sheets \"1 fibre-vc strip 3 of 4\"",
         NamedBy = Session,
-        Bound = [new(Session, entry => entry.Session), new(Bath, entry => entry.Bath)],
+        Bound =
+        [
+            new(Session, entry => entry.Session), new(Bath, entry => entry.Bath),
+            new(Negatives, entry => Given.Names(entry.Negatives)),
+        ],
         Line = new LineKind<PrintLine>
         {
             Name = "sheets",
@@ -283,7 +293,7 @@ internal static class PrintSessionKind
         With = values => new()
         {
             Key = values.Key, Date = values.Date, Note = values.Note, Session = values.Of(Session),
-            Bath = values.Find(Bath),
+            Bath = values.Find(Bath), Negatives = values.Find(Negatives) ?? [],
             Lines = values.LinesOf<PrintLine>(),
         },
     };

@@ -38,7 +38,7 @@ internal static class FateKind
         Name = "fate",
         File = "fates",
         Title = "Another fate",
-        Purpose = "Developed sheets have another fate from a day on: a negative found spoiled is a reject, and one that was put right is good again.",
+        Purpose = "Developed sheets have another fate from a day on: a negative found spoiled is a reject, and one that was refixed or cleaned is good again.",
         Details =
         [
             "Numbers stay what they are. A keeper that is one no longer becomes a negative again.",

@@ -3,7 +3,7 @@ using Ledger.Core.Journal.Entries;
 namespace Ledger.Core.Journal.Rules;
 
 /// <summary>
-/// What may be taken back or put right of an entry whose words are kept. What follows from it is decided once more by the rules of each entry.
+/// What may be taken back or amended of an entry whose words are kept. What follows from it is decided once more by the rules of each entry.
 /// </summary>
 internal static class ActRules
 {
@@ -23,11 +23,11 @@ internal static class ActRules
     {
         var reason = Require.Reason(amendment.Reason);
         Require.That(
-            !IsAct(target), $"entry {target.Number} takes back or puts right another entry itself; take it back, or put right entry "
+            !IsAct(target), $"entry {target.Number} takes back or amends another entry itself; take it back, or amend entry "
             + $"{target.Undoes ?? target.Amends}");
         if (target.UndoneBy is { } by)
             throw new RefusedException(
-                RefusalKind.AlreadyThere, $"entry {target.Number} was taken back by entry {by}; take that back first, then put it right", by);
+                RefusalKind.AlreadyThere, $"entry {target.Number} was taken back by entry {by}; take that back first, then amend it", by);
         Require.That(
             target.IsSaid,
             $"entry {target.Number} was posted by an earlier version, which did not keep its words; take it back and record it again as it should be");
@@ -37,7 +37,7 @@ internal static class ActRules
     public static string Summary(Entry act, long number, string kind) => act switch
     {
         Undo undo => $"took back entry {number} ({kind}): {undo.Reason}",
-        Amendment amendment => $"put entry {number} right ({string.Join(", ", amendment.Changes.Select(Text))}): {amendment.Reason}",
+        Amendment amendment => $"amended entry {number} ({string.Join(", ", amendment.Changes.Select(Text))}): {amendment.Reason}",
         _ => throw new ArgumentException($"a {act.Kind} is about no other entry", nameof(act)),
     };
 

@@ -19,7 +19,7 @@ internal static class BathPass
                 + $"of {bath.TotalCapacity!.Value.ToText(draft.Style)} ({bath.Capacity!.Basis}): "
                 + $"{Before(bath, draft.Holdings)} first");
         if (reading.GoodUntil is { } good && good.IsPast(draft.Date))
-            draft.Remark($"bath {bath.Code} was good until {Dates.Text(good.Date)} and is {reading.AgeDays} days old");
+            draft.Remark($"bath {bath.Code} was good until {Dates.Text(good.Date)} and is {Counted.Of(reading.AgeDays, "day")} old");
         if (reading.Replenishment is { IsAtCeiling: true } full)
             draft.Remark($"bath {bath.Code} has had {full.Added.ToText(draft.Style)} of replenisher, its ceiling: mix a fresh one first");
         if (bath.ControlStrips is [.., { IsWithinLimits: false } strip])

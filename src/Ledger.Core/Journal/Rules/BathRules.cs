@@ -15,8 +15,8 @@ internal static class BathRules
         if (draft.Holdings.Bath(code) is not null || draft.Past.HasBath(code))
             throw new RefusedException(RefusalKind.AlreadyThere, $"there was a bath {code} already; give this one a name of its own");
         var item = draft.Item(mixing.Item);
-        Require.That(item.Kind == ItemKind.Chemical, $"{item.Code} is not a chemical, so a bath cannot be mixed from it");
-        Require.That(mixing.WorkingVolume > default(Volume), "the working volume must be more than nothing");
+        Require.That(item.Kind == ItemKind.Chemical, $"{item.Code} is not a chemical, so a bath cannot be mixed from it; name a chemical");
+        Require.That(mixing.WorkingVolume > default(Volume), "the working volume must be more than nothing; say it, such as 1500ml");
         var dilution = mixing.Dilution ?? item.Dilution
             ?? throw new RefusedException(RefusalKind.NotAccepted, $"{item.Code} has no usual dilution; say it, such as 1+4");
         var amount = Amount(mixing, item, dilution);
@@ -37,7 +37,8 @@ internal static class BathRules
             PairedWith = first?.Code,
             Rotations = first is { PairedWith: not null } ? first.Rotations + 1 : 0,
         };
-        Require.That(bath.Capacity is null or { PerLitre.Hundredths: > 0 }, $"the capacity of {code} must be more than nothing");
+        Require.That(bath.Capacity is null or { PerLitre.Hundredths: > 0 },
+            $"the capacity of {code} must be more than nothing; leave it out where it is not known");
         Require.That(
             bath.Capacity is null || !string.IsNullOrWhiteSpace(bath.Capacity.Basis),
             $"the capacity of {code} needs its basis: maker's, handbook, strict or own");
@@ -72,10 +73,11 @@ internal static class BathRules
         var first = draft.Bath(code);
         Require.That(
             draft.Holdings.SecondAfter(first) is null,
-            $"bath {first.Code} has a second bath already: {draft.Holdings.SecondAfter(first)?.Code}");
+            $"bath {first.Code} has a second bath already: {draft.Holdings.SecondAfter(first)?.Code}; rotate the pair, or name another bath");
         if (first.Material != mixing.Material)
             throw new RefusedException(
-                RefusalKind.WrongMaterial, $"bath {first.Code} is for {first.Material.Name()}; film and paper never share a pair");
+                RefusalKind.WrongMaterial, $"bath {first.Code} is for {first.Material.Name()}; film and paper never share a pair; "
+                + "name a bath for the same material");
         return first;
     }
 }

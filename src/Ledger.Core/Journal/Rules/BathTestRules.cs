@@ -12,13 +12,13 @@ internal static class BathTestRules
     public static void Post(ClearingTest test, Draft draft)
     {
         var bath = draft.Bath(test.Bath);
-        Require.That(bath.Role == ItemRole.Fixer, $"bath {bath.Code} is not a fixer, so film does not clear in it");
+        Require.That(bath.Role == ItemRole.Fixer, $"bath {bath.Code} is not a fixer, so film does not clear in it; name a fixer");
         var film = draft.Item(test.Film);
         if (film.Kind != ItemKind.Film || film.IsPaper || bath.Material != BathMaterial.Film)
             throw new RefusedException(RefusalKind.WrongMaterial, "a clearing test needs a strip of film and a bath for film");
         var tenths = Scaled.ToBase(test.Seconds, 10);
         Require.That(tenths is > 0 and <= 72_000, $"the clearing time must be from 0.1 to 7200 seconds, in tenths, not {test.Seconds}");
-        Require.That(test.Sheets is >= 0 and <= 10, $"at most 10 {film.Unit.Name()}s are cut up for a test, not {test.Sheets}");
+        Require.That(test.Sheets is >= 0 and <= 10, $"at most 10 {film.Unit.Plural()} are cut up for a test, not {test.Sheets}");
 
         var time = (int)tenths!.Value;
         var fresh = test.IsFresh ? time : draft.Past.FreshClearing(film.Code, bath.Place);
@@ -48,7 +48,7 @@ internal static class BathTestRules
     public static void Post(SilverTest test, Draft draft)
     {
         var bath = draft.Bath(test.Bath);
-        Require.That(bath.Role == ItemRole.Fixer, $"bath {bath.Code} is not a fixer, so silver is not measured in it");
+        Require.That(bath.Role == ItemRole.Fixer, $"bath {bath.Code} is not a fixer, so silver is not measured in it; name a fixer");
         var milligrams = Scaled.ToBase(test.GramsPerLitre, 1000);
         Require.That(
             milligrams is >= 0 and <= 100_000, $"the silver must be from 0 to 100 g per litre, in thousandths, not {test.GramsPerLitre}");
@@ -68,7 +68,7 @@ internal static class BathTestRules
         var result = Require.Name(check.Result, "the result");
         var session = string.IsNullOrWhiteSpace(check.Session) ? null : check.Session.Trim();
         if (session is not null && !draft.Past.HasSession(session))
-            throw new RefusedException(RefusalKind.Unknown, $"there is no session {session} in the journal");
+            throw new RefusedException(RefusalKind.Unknown, $"there is no session {session} in the journal; `show sessions` lists them");
         var test = new ResidualTest(check.Date, kind, result, HasPassed(check, kind, result, draft), session);
         draft.Add(new ResidualTested(bath.Place, test));
         if (test.Ends(bath.Role))
@@ -95,7 +95,7 @@ internal static class BathTestRules
     public static void Post(ControlStripTest strip, Draft draft)
     {
         var bath = draft.Bath(strip.Bath);
-        Require.That(bath.Role == ItemRole.Developer, $"bath {bath.Code} is not a developer, so a control strip is not developed in it");
+        Require.That(bath.Role == ItemRole.Developer, $"bath {bath.Code} is not a developer, so a control strip is not developed in it; name a developer");
         var result = Require.Name(strip.Result, "the result");
         draft.Add(new ControlStripDeveloped(bath.Place, new(strip.Date, result, strip.IsWithinLimits)));
         if (!strip.IsWithinLimits)

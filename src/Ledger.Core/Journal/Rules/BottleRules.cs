@@ -35,12 +35,13 @@ internal static class BottleRules
     {
         var stock = draft.Item(mixing.Item);
         Require.That(
-            stock.Kind == ItemKind.Chemical && stock.Unit == Unit.Millilitre, $"{stock.Code} is not a liquid chemical, so it cannot be a stock solution");
+            stock.Kind == ItemKind.Chemical && stock.Unit == Unit.Millilitre,
+                $"{stock.Code} is not a liquid chemical, so it cannot be a stock solution; name a chemical that is kept in ml");
         var code = mixing.From ?? stock.StockOf ?? throw new RefusedException(
             RefusalKind.NotAccepted, $"say what {stock.Code} is mixed from");
         var source = draft.Item(code);
-        Require.That(source.Code != stock.Code, $"{stock.Code} cannot be mixed from itself");
-        Require.That(mixing.Volume > default(Volume), "the volume must be more than nothing");
+        Require.That(source.Code != stock.Code, $"{stock.Code} cannot be mixed from itself; name what it is mixed from");
+        Require.That(mixing.Volume > default(Volume), "the volume must be more than nothing; say it, such as 1000ml");
         var draws = draft.Take(source, Wanted(mixing, source, draft), mixing.Container, Places.Mixing, booksDifference: false);
 
         var quantity = Quantity.Of(mixing.Volume);
@@ -88,7 +89,7 @@ internal static class BottleRules
 
     private static Container Source(string what, Draft draft) => draft.Holdings.Item(what) is { } item
         ? draft.ContainersOf(item).FirstOrDefault(draft.IsClear) ?? throw new RefusedException(
-            RefusalKind.MoreThanHeld, $"no bottle of {item.Code} holds anything on {Dates.Text(draft.Date)}")
+            RefusalKind.MoreThanHeld, $"no bottle of {item.Code} holds anything on {Dates.Text(draft.Date)}; record its delivery first")
         : Clear(draft.Container(what), draft);
 
     private static Container Clear(Container bottle, Draft draft)

@@ -11,7 +11,7 @@ internal static class CountRules
     public static void Post(StockCount count, Draft draft)
     {
         var reason = Require.Reason(count.Reason);
-        Require.That(count.Found.Base >= 0, "a count cannot be negative");
+        Require.That(count.Found.Base >= 0, "a count cannot be negative; say what is there, 0 for nothing");
         var item = draft.Holdings.Item(count.What);
         if (item is null && draft.Film.Find(count.What) is { } sheets)
         {

@@ -57,10 +57,10 @@ internal static class DefinitionRules
     public static void Post(ProcessDefinition definition, Draft draft)
     {
         var name = Require.Name(definition.Process, "a process");
-        Require.That(definition.Steps.Count > 0, $"process {name} has no steps");
+        Require.That(definition.Steps.Count > 0, $"process {name} has no steps; give it at least one");
         Require.That(
             definition.Steps.Select(step => step.Number).Distinct().Count() == definition.Steps.Count,
-            $"process {name} has two steps of the same number");
+            $"process {name} has two steps of the same number; number them from 1 on");
         Require.That(
             definition.Steps.Count(step => step.Role == ItemRole.Developer) <= 1,
             $"process {name} develops in two steps; give the second the role other, so that what it uses is counted");
@@ -104,10 +104,11 @@ internal static class DefinitionRules
                 $"{item.Code} in {item.Format} is counted in {item.Format.Unit.Plural()}, not {item.Unit.Plural()}");
         }
         else
-            Require.That(item.Format is null, $"{item.Code} is a {item.Kind.Name()}, and only film and paper have a format");
+            Require.That(item.Format is null, $"{item.Code} is a {item.Kind.Name()}, and only film and paper have a format; leave the format out");
 
         Require.That(item.FixerFactorThousandths is >= 100 and <= 10_000, $"the fixer factor of {item.Code} must be from 0.1 to 10");
-        Require.That(item.Capacity is null or { PerLitre.Hundredths: > 0 }, $"the capacity of {item.Code} must be more than nothing");
+        Require.That(item.Capacity is null or { PerLitre.Hundredths: > 0 },
+            $"the capacity of {item.Code} must be more than nothing; leave it out where it is not known");
         Require.That(
             item.Capacity is null || !string.IsNullOrWhiteSpace(item.Capacity.Basis),
             $"the capacity of {item.Code} needs its basis: maker's, handbook, strict or own");

@@ -15,7 +15,7 @@ internal sealed class DevelopedSheets(LoggedBatches batches, Draft draft)
 
     public void Take(int number, SessionLine line, Item film)
     {
-        Require.That(line.Cause is null || line.Fate == Fate.Reject, $"a {line.Fate.Name()} has no cause; only a reject has one");
+        Require.That(line.Cause is null || line.Fate == Fate.Reject, $"a {line.Fate.Name()} has no cause; only a reject has one: leave the cause out");
         if (line.Fate == Fate.Dummy)
             draft.Add(new DummyUsed(number, film.Code, line.Sheets, film.AreaOf(line.Sheets), line.Group.Trim(), line.Note.Trim()));
         else if (line.From is { Length: > 0 } from)

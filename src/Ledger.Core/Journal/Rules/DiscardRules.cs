@@ -41,7 +41,7 @@ internal static class DiscardRules
         Require.Positive(count, $"the sheets of {discard.What}");
         if (count.Base > sheets.Count)
             throw new RefusedException(
-                RefusalKind.MoreThanHeld, $"{discard.What} holds {new Quantity(sheets.Count, Unit.Sheet)}, not {count}");
+                RefusalKind.MoreThanHeld, $"{discard.What} holds {new Quantity(sheets.Count, Unit.Sheet)}, not {count}; discard at most those");
         foreach (var sheet in sheets.Take((int)count.Base))
             draft.Film.Move(sheet, Places.Discarded);
         draft.Film.RemindOfLabels();

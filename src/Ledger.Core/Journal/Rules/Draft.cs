@@ -43,7 +43,7 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
     public Bath Bath(string code)
     {
         var bath = holdings.Bath(code) ?? throw RefusedException.Unknown($"bath \"{code}\" in use", holdings.Baths.Select(bath => bath.Code));
-        Require.That(bath.MixedOn <= Date, $"bath {bath.Code} was mixed on {Dates.Text(bath.MixedOn)}, after {Dates.Text(Date)}");
+        Require.That(bath.MixedOn <= Date, $"bath {bath.Code} was mixed on {Dates.Text(bath.MixedOn)}, after {Dates.Text(Date)}; date the entry then or later");
         return bath;
     }
 
@@ -53,7 +53,7 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
             RefusalKind.Unknown, $"there is no container \"{code}\" that holds anything; `show shelf` lists them");
         Require.That(
             container.Lot.ReceivedOn <= Date,
-            $"{container.Code} came on {Dates.Text(container.Lot.ReceivedOn)}, after {Dates.Text(Date)}");
+            $"{container.Code} came on {Dates.Text(container.Lot.ReceivedOn)}, after {Dates.Text(Date)}; date the entry then or later");
         return Now(container);
     }
 
@@ -63,7 +63,8 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
     public WasteJug Jug(string code)
     {
         var jug = holdings.Jug(code) ?? throw RefusedException.Unknown($"jug \"{code}\"", holdings.Jugs.Select(jug => jug.Code));
-        Require.That(jug.StartedOn <= Date, $"jug {jug.Code} was started on {Dates.Text(jug.StartedOn)}, after {Dates.Text(Date)}");
+        Require.That(jug.StartedOn <= Date,
+            $"jug {jug.Code} was started on {Dates.Text(jug.StartedOn)}, after {Dates.Text(Date)}; date the entry then or later");
         return jug;
     }
 
@@ -130,7 +131,7 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
 
     /// <summary>
     /// Takes so much of an item, from the named container or from those that are used first. What is under suspicion is
-    /// only thrown away; a test may take from a container that it names.
+    /// only discarded; a test may take from a container that it names.
     /// </summary>
     public IReadOnlyList<Draw> Take(
         Item item, Quantity wanted, string? container, PlaceId to, bool booksDifference, bool isForTest = false)
@@ -232,12 +233,12 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
         var item = Item(container.Lot.Item);
         if (item.Kind != ItemKind.Film)
             return;
-        var hours = Holdings.Settings.ThawHours(item, container.Storage, "");
         if (Keeping.ColdPlaces.Of(container.Storage) == Keeping.Coldness.Freezer)
             Doubt($"{container.Code} is kept in the {container.Storage}: film that is opened cold sweats and is lost, so it warms up closed for "
-                + $"{hours} hours first; if it has been taken out, record where it is kept now");
-        else if (container.OpensFrom is { } warm && Date < warm)
-            Doubt($"{container.Code} came out of the cold and should stay closed until {Dates.Text(warm)}, or it sweats");
+                + $"{Counted.Of(Holdings.Settings.ThawHours(item, container.Storage, ""), "hour")} first; if it has been taken out, record where "
+                + "it is kept now");
+        else if (Warming.Of(container, item, Holdings.Settings) is { } warming && warming.IsDoubtfulOn(Date))
+            Doubt($"{container.Code} came out of the cold on {Dates.Text(warming.Since)} and stays closed {warming.Text}, or it sweats");
     }
 
     public Posting ToPosting() => new(Entry, Summary, _movements, _facts, [.. Effects()], [.. _remarks.Distinct()]) { Names = _names };

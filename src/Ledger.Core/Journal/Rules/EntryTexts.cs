@@ -81,7 +81,8 @@ internal static class EntryTexts
         ExposureIndexSetting e => e with { Container = Line(e.Container, "the container") },
         PrintSession e => e with
         {
-            Session = Line(e.Session, "the session"), Bath = Maybe(e.Bath, "the bath"), Lines = [.. e.Lines.Select(Of)],
+            Session = Line(e.Session, "the session"), Bath = Maybe(e.Bath, "the bath"),
+            Negatives = Names(e.Negatives, "the negative"), Lines = [.. e.Lines.Select(Of)],
         },
         Rotation e => e with
         {

@@ -42,14 +42,14 @@ internal sealed class FilmDraft(Draft draft)
         var sides = names.SelectMany(SidesOf).ToList();
         Require.That(sides.Count > 0, "name at least one side of a holder, such as E07-2");
         if (sides.GroupBy(side => side.Place).FirstOrDefault(group => group.Count() > 1) is { } twice)
-            Require.That(false, $"{twice.First().Code} is named twice");
+            Require.That(false, $"{twice.First().Code} is named twice; name it once");
         return sides;
     }
 
     /// <summary>The sheet in a side.</summary>
     public Sheet In(HolderSide side) => Register.In(side) is { } sheet && !_taken.Contains(sheet.Id)
         ? sheet
-        : throw new RefusedException(RefusalKind.Empty, $"{side.Code} is empty");
+        : throw new RefusedException(RefusalKind.Empty, $"{side.Code} is empty; load it first, or name another side");
 
     /// <summary>
     /// All sheets of what is named: sides, boxes of exposed sheets, sheets by number; null when the name is none of them.
@@ -76,12 +76,12 @@ internal sealed class FilmDraft(Draft draft)
             (Register.ExposedBox(name) is null ? named : boxed).AddRange(FindForSession(name));
         Require.That(
             named.Count <= count, $"{from} names {Counted.Of(named.Count, "sheet")}, and the line says {count}");
-        Require.That(named.DistinctBy(sheet => sheet.Id).Count() == named.Count, $"{from} names a sheet twice");
+        Require.That(named.DistinctBy(sheet => sheet.Id).Count() == named.Count, $"{from} names a sheet twice; name each once");
         if (named.Concat(boxed).FirstOrDefault(sheet => !IsOf(sheet, film)) is { } other)
             Require.That(false, $"{Whereabouts(other)} holds {other.Item}, not {film.Code}");
         var sheets = named.Concat(boxed.Where(sheet => !named.Contains(sheet))).Take(count).ToList();
         return sheets.Count == count ? sheets : throw new RefusedException(
-            RefusalKind.MoreThanHeld, $"{from} holds {Counted.Of(sheets.Count, "sheet")} of {film.Code}, and {count} are wanted");
+            RefusalKind.MoreThanHeld, $"{from} holds {Counted.Of(sheets.Count, "sheet")} of {film.Code}, and {count} are wanted; take at most those");
     }
 
     /// <summary>Moves a sheet on.</summary>
@@ -89,7 +89,8 @@ internal sealed class FilmDraft(Draft draft)
     {
         Require.That(
             draft.Date >= sheet.LastDay,
-            $"the sheet in {Whereabouts(sheet)} came there or was exposed on {Dates.Text(sheet.LastDay)}, after {Dates.Text(draft.Date)}");
+            $"the sheet in {Whereabouts(sheet)} came there or was exposed on {Dates.Text(sheet.LastDay)}, after "
+            + $"{Dates.Text(draft.Date)}; date the entry then or later");
         _taken.Add(sheet.Id);
         draft.Add(new Movement(sheet.Lot.Id, sheet.At, to, 1, sheet.Cost));
         draft.Add(new SheetMoved(sheet, to));
@@ -107,7 +108,7 @@ internal sealed class FilmDraft(Draft draft)
         if (known is not null)
             return known;
         var box = new ExposedBox(draft.NewPlace(), item, group);
-        draft.Add(new ExposedBoxBegun(box));
+        draft.Add(new ExposedBoxStarted(box));
         _boxes[box.Place] = (box, 0);
         return box;
     }
@@ -179,7 +180,7 @@ internal sealed class FilmDraft(Draft draft)
     {
         if (Register.ExposedBox(place) is { } box)
             _boxes[place] = (box, _boxes.GetValueOrDefault(place).Change + change);
-        else if (_boxes.TryGetValue(place, out var begun))
-            _boxes[place] = begun with { Change = begun.Change + change };
+        else if (_boxes.TryGetValue(place, out var known))
+            _boxes[place] = known with { Change = known.Change + change };
     }
 }

@@ -14,13 +14,13 @@ internal static class HolderRules
     {
         var code = Name(definition.Holder, "a holder");
         var format = definition.Format;
-        Require.That(format.Unit == Unit.Sheet, $"{format} is roll film and is not loaded into holders");
+        Require.That(format.Unit == Unit.Sheet, $"{format} is roll film and is not loaded into holders; name a format of sheet film");
         Require.That(definition.BoughtOn is null or { Year: >= 1900 and <= 2200 }, "the day it was bought must lie between 1900 and 2200");
         var names = (definition.Sides.Count > 0 ? definition.Sides : draft.Holdings.Settings.Film.SideNames.Split('/'))
             .Select(name => Name(name, $"a side of {code}")).ToList();
         Require.That(names.Count <= MostSides, $"{code} has {names.Count} sides; at most {MostSides} are accepted");
         Require.That(
-            names.Distinct(StringComparer.OrdinalIgnoreCase).Count() == names.Count, $"two sides of {code} have the same name");
+            names.Distinct(StringComparer.OrdinalIgnoreCase).Count() == names.Count, $"two sides of {code} have the same name; give each a name of its own");
 
         var known = draft.Holdings.Film.Holder(code);
         var holder = known is null ? New(code, format, names, draft) : Same(known, format, names);

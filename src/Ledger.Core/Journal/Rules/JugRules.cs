@@ -12,7 +12,7 @@ internal static class JugRules
     public static void Post(JugStart start, Draft draft)
     {
         var code = Require.Name(start.Jug, "a jug");
-        Require.That(start.Size > default(Volume), $"the size of {code} must be more than nothing");
+        Require.That(start.Size > default(Volume), $"the size of {code} must be more than nothing; say it, such as 5000ml");
         if (draft.Holdings.Jug(code) is not null)
             throw new RefusedException(RefusalKind.AlreadyThere, $"jug {code} is in use already; hand it over first or give this one another name");
         var contents = Require.Name(start.Contents, $"what goes into {code}");
@@ -26,7 +26,7 @@ internal static class JugRules
 
     public static void Post(JugFilling filling, Draft draft)
     {
-        Require.That(filling.Volume > default(Volume), "the volume must be more than nothing");
+        Require.That(filling.Volume > default(Volume), "the volume must be more than nothing; say it, such as 1500ml");
         var jug = draft.Jug(filling.Jug);
         var what = Require.Name(filling.What, "what goes into the jug");
         Fill(jug, filling.Volume, what, null, WasteKinds.Told(what), draft);

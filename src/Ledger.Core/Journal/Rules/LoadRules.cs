@@ -12,7 +12,7 @@ internal static class LoadRules
     {
         var container = draft.Holdings.Item(load.From) is null ? draft.Container(load.From) : null;
         var film = draft.Item(container?.Lot.Item ?? load.From);
-        Require.That(film is { Kind: ItemKind.Film, Unit: Unit.Sheet }, $"{film.Code} is not sheet film and cannot be loaded");
+        Require.That(film is { Kind: ItemKind.Film, Unit: Unit.Sheet }, $"{film.Code} is not sheet film and cannot be loaded; name sheet film");
         var sides = draft.Film.Sides(load.Sides);
         foreach (var side in sides)
             RequireFree(side, draft);
@@ -43,7 +43,7 @@ internal static class LoadRules
                 + $"{(there.Exposure is null ? "" : ", exposed")}; unload it first");
         Require.That(
             side.LastUsedOn is null || draft.Date >= side.LastUsedOn,
-            $"{side.Code} was used on {Dates.Text(side.LastUsedOn ?? draft.Date)}, after {Dates.Text(draft.Date)}");
+            $"{side.Code} was used on {Dates.Text(side.LastUsedOn ?? draft.Date)}, after {Dates.Text(draft.Date)}; date the loading then or later");
     }
 
     private static void Question(Holder holder, IReadOnlyList<HolderSide> sides, Item film, Draft draft)

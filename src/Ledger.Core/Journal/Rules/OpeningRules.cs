@@ -17,7 +17,7 @@ internal static class OpeningRules
             throw new RefusedException(
                 RefusalKind.AlreadyThere,
                 container.OpenedOn is { } day
-                    ? $"{container.Code} is open since {Dates.Text(day)}; open another, or correct that entry first"
+                    ? $"{container.Code} is open since {Dates.Text(day)}; open another, or amend that entry first"
                     : $"{container.Code} is no longer full, so it is open; open another");
         draft.Add(new ContainerOpened(container.Place));
         draft.DoubtTheCold(container);
@@ -30,7 +30,7 @@ internal static class OpeningRules
     /// <summary>A large box holds its sheets in sealed envelopes: each becomes a container of its own, and the box is empty.</summary>
     private static void TakeOut(int envelopes, Container box, Draft draft)
     {
-        Require.That(draft.Item(box.Lot.Item).Kind == ItemKind.Film, $"{box.Code} holds no film, and so no envelopes");
+        Require.That(draft.Item(box.Lot.Item).Kind == ItemKind.Film, $"{box.Code} holds no film, and so no envelopes; leave the envelopes out");
         Require.That(
             envelopes is >= 2 and <= 50 && box.Held.Base % envelopes == 0,
             $"{box.Held} do not lie in {envelopes} envelopes of the same size; at least 2 and at most 50 are accepted");

@@ -14,7 +14,7 @@ internal static class OrderRules
         var code = Require.Name(placement.Order, "an order");
         if (draft.Past.HasOrder(code))
             throw new RefusedException(RefusalKind.AlreadyThere, $"there was an order {code} already; give the new one a name of its own");
-        Require.That(placement.Lines.Count > 0, $"order {code} names no item");
+        Require.That(placement.Lines.Count > 0, $"order {code} names no item; name at least one");
         var lines = placement.Lines.Select(line => ToLine(line, placement, draft)).ToList();
         Require.That(
             lines.Select(line => line.Item).Distinct().Count() == lines.Count, $"order {code} names an item twice; put its packs together");
@@ -191,7 +191,7 @@ internal static class OrderRules
             $"no order \"{code}\" is open; {(draft.Holdings.Orders.Open.Select(order => order.Code).ToList() is { Count: > 0 } open
                 ? $"open: {string.Join(", ", open)}" : "none is")}");
         Require.That(order.PlacedOn <= draft.Date,
-            $"order {order.Code} was placed on {Dates.Text(order.PlacedOn)}, after {Dates.Text(draft.Date)}");
+            $"order {order.Code} was placed on {Dates.Text(order.PlacedOn)}, after {Dates.Text(draft.Date)}; date the entry then or later");
         return order;
     }
 

@@ -13,7 +13,8 @@ internal static class PlanRules
     public static void Post(PlannedSession planned, Draft draft)
     {
         var name = Require.Name(planned.Plan, "a plan");
-        Require.That(planned.On >= planned.Date, $"{name} is planned for {Dates.Text(planned.On)}, before {Dates.Text(planned.Date)}");
+        Require.That(planned.On >= planned.Date,
+            $"{name} is planned for {Dates.Text(planned.On)}, before {Dates.Text(planned.Date)}; plan it for that day or later");
         Require.That(planned.On <= planned.Date.PlusYears(10), $"{Dates.Text(planned.On)} is too far away; plans reach ten years ahead");
         Require.That(planned.Request.Sheets.Count > 0, "a plan needs at least one line of sheets");
         foreach (var line in planned.Request.Sheets)

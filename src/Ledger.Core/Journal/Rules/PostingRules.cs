@@ -40,7 +40,7 @@ public static class PostingRules
     }
 
     /// <summary>
-    /// Decides on taking back or putting right an entry whose words are kept. What then follows from all entries is decided one by one.
+    /// Decides on taking back or amending an entry whose words are kept. What then follows from all entries is decided one by one.
     /// </summary>
     /// <param name="act">The undo or the amendment.</param>
     /// <param name="past">What the ledger knows of the past.</param>
@@ -145,9 +145,9 @@ public static class PostingRules
     private static void CheckFrame(Entry entry, LocalDate today)
     {
         if (entry.Date > today)
-            throw new RefusedException(RefusalKind.InFuture, $"{Dates.Text(entry.Date)} is later than today, {Dates.Text(today)}");
+            throw new RefusedException(RefusalKind.InFuture, $"{Dates.Text(entry.Date)} is later than today, {Dates.Text(today)}; date it today or earlier");
         if (entry.Date.Year < 1900)
             throw new RefusedException(RefusalKind.NotAccepted, $"{Dates.Text(entry.Date)} is too long ago; dates start with 1900");
-        Require.That(entry.Note.Length <= LongestNote, $"the note has {entry.Note.Length} characters; at most {LongestNote} are kept");
+        Require.That(entry.Note.Length <= LongestNote, $"the note has {entry.Note.Length} characters; at most {LongestNote} are kept; shorten it");
     }
 }

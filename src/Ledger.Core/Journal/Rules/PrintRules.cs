@@ -22,7 +22,10 @@ internal static class PrintRules
         var fixer = Fixer(session.Bath, draft);
         if (session.Bath is null && fixer is not null)
             draft.Complete(session with { Bath = fixer.Code });
+        var negatives = NamedSheets.In(session.Negatives, draft);
         draft.Add(new PrintSessionHeld(name, fixer?.Place));
+        for (var i = 0; i < negatives.Count; i++)
+            draft.Add(new NegativePrinted(i + 1, negatives[i].Id));
         var (area, weighted) = (Area.Zero, Area.Zero);
         for (var i = 0; i < session.Lines.Count; i++)
         {
@@ -35,7 +38,8 @@ internal static class PrintRules
             BathPass.Through(bath, area, weighted, draft);
         var (sheets, strips) = (session.Lines.Sum(line => line.Sheets), session.Lines.Sum(line => line.Strips));
         draft.Summary = $"print session {name}: {new Quantity(sheets, Unit.Sheet)}, {Counted.Of(strips, "strip")}, "
-            + $"{area.ToText(draft.Style)}{(fixer is null ? "" : $" through {fixer.Code}")}";
+            + $"{area.ToText(draft.Style)}{(fixer is null ? "" : $" through {fixer.Code}")}"
+            + (negatives.Count == 0 ? "" : $", of {NamedSheets.Text(negatives)}");
     }
 
     private static Area Print(int number, PrintLine line, Draft draft)
@@ -47,7 +51,7 @@ internal static class PrintRules
             line.Sheets is >= 0 and <= MostSheets, $"the sheets of {paper.Code} must be from 0 to {MostSheets}, not {line.Sheets}");
         Require.That(
             line.Strips is >= 0 and <= MostSheets, $"the strips of {paper.Code} must be from 0 to {MostSheets}, not {line.Strips}");
-        Require.That(line.Sheets + line.Strips > 0, $"the line of {paper.Code} has neither sheets nor strips");
+        Require.That(line.Sheets + line.Strips > 0, $"the line of {paper.Code} has neither sheets nor strips; say how many");
         Require.That(line.StripsPerSheet is >= 2 and <= 100, $"a sheet is cut into 2 to 100 strips, not {line.StripsPerSheet}");
         var area = line.Strips == 0
             ? paper.AreaOf(line.Sheets)

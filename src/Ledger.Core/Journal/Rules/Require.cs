@@ -26,7 +26,7 @@ internal static class Require
 
     public static string Reason(string reason)
     {
-        That(!string.IsNullOrWhiteSpace(reason), "a reason is needed, such as spent, spilt or miscounted");
+        That(!string.IsNullOrWhiteSpace(reason), "a reason is needed, such as exhausted, spilt or miscounted");
         return reason.Trim();
     }
 

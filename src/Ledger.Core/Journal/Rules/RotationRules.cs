@@ -10,7 +10,7 @@ internal static class RotationRules
     {
         var first = First(rotation.Bath, draft);
         var second = draft.Holdings.SecondAfter(first) ?? throw new RefusedException(
-            RefusalKind.NotAccepted, $"bath {first.Code} has no second bath, so it is no pair to rotate; discard it and mix a fresh one");
+            RefusalKind.NotAccepted, $"bath {first.Code} has no second bath and cannot be rotated; discard it and mix a fresh one");
         Require.That(
             second.MixedOn <= rotation.Date, $"bath {second.Code} was mixed on a later day than {Measures.Dates.Text(rotation.Date)}");
         var (done, ceiling) = (second.Rotations, draft.Holdings.Settings.RotationCeiling);
@@ -58,7 +58,7 @@ internal static class RotationRules
         }
 
         var pairs = draft.Holdings.WorkingBaths.Where(bath => draft.Holdings.SecondAfter(bath) is not null).ToList();
-        Require.That(pairs.Count > 0, "there is no pair of baths in use, so nothing can be rotated");
+        Require.That(pairs.Count > 0, "there is no pair of baths in use, so nothing can be rotated; mix a second bath first");
         Require.That(
             pairs.Count == 1, $"say which pair is rotated, by its first bath: {string.Join(", ", pairs.Select(bath => bath.Code))}");
         return draft.Bath(pairs[0].Code);

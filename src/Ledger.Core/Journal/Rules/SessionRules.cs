@@ -50,7 +50,7 @@ internal static class SessionRules
     {
         if (session.Lines.All(line => line.DeveloperWeight is null))
             return session;
-        Require.That(process.Developer?.Item is not null, $"process {process.Name} has no developer, so none can be used");
+        Require.That(process.Developer?.Item is not null, $"process {process.Name} has no developer, so none can be used; leave the developer out");
         var developer = draft.Item(process.Developer!.Item!);
         return session with { Lines = [.. session.Lines.Select(line => Measured(line, developer))] };
     }
@@ -72,7 +72,7 @@ internal static class SessionRules
         Require.That(film.Kind == ItemKind.Film, $"{film.Code} is a {film.Kind.Name()} and cannot be developed; name a film");
         if (film.IsPaper)
             throw new RefusedException(RefusalKind.WrongMaterial,
-                $"{film.Code} is paper; it never goes through the baths of a film session");
+                $"{film.Code} is paper; it never goes through the baths of a film session; record it as a print session");
         Require.That(
             line.Sheets is > 0 and <= MostSheets,
             $"the {film.Unit.Plural()} of {film.Code} must be from 1 to {MostSheets}, not {line.Sheets}");
@@ -108,7 +108,7 @@ internal static class SessionRules
         var said = session.Lines.Any(line => line.Developer is not null);
         if (process.Developer is not { Item: { } code } step)
         {
-            Require.That(!said, $"process {process.Name} has no developer, so none can be used");
+            Require.That(!said, $"process {process.Name} has no developer, so none can be used; leave the developer out");
             return default;
         }
 

@@ -14,7 +14,7 @@ internal static class SheetLifeRules
 {
     public static void Post(KeeperNaming keeper, Draft draft)
     {
-        var sheet = Developed(keeper.Negative, draft);
+        var sheet = NamedSheets.Developed(keeper.Negative, draft);
         if (sheet.Fate == Fate.Keeper)
             throw new RefusedException(RefusalKind.AlreadyThere, $"{sheet.Name} is a keeper already");
         Require.That(
@@ -29,8 +29,8 @@ internal static class SheetLifeRules
         Require.That(change.Fate != Fate.Dummy,
             "a developed sheet is a negative, a keeper, a reject, or was for a test or practice");
         Require.That(change.Cause is null || change.Fate == Fate.Reject,
-            $"a {change.Fate.Name()} has no cause; only a reject has one");
-        var sheets = Named(change.Sheets, draft);
+            $"a {change.Fate.Name()} has no cause; only a reject has one: leave the cause out");
+        var sheets = NamedSheets.Some(change.Sheets, draft);
         foreach (var sheet in sheets)
         {
             if (sheet.Fate == change.Fate && sheet.Cause == change.Cause)
@@ -42,7 +42,7 @@ internal static class SheetLifeRules
         }
 
         var was = sheets.Select(sheet => Words(sheet.Fate, sheet.Cause)).Distinct().ToList();
-        draft.Summary = $"{Names(sheets)} {(sheets.Count == 1 ? "is" : "are")} {(sheets.Count == 1 ? "a " : "")}{Words(change.Fate, change.Cause)} from now on"
+        draft.Summary = $"{NamedSheets.Text(sheets)} {(sheets.Count == 1 ? "is a " : "are ")}{Words(change.Fate, change.Cause)} from now on"
             + (was.Count == 1 ? $", no longer a {was[0]}" : "");
     }
 
@@ -50,27 +50,27 @@ internal static class SheetLifeRules
     {
         Require.That(
             note.HasPassed is null || note.What.IsTest(),
-            $"only what is looked at or tested is passed or failed; \"{note.What.Name()}\" is neither");
+            $"only what is looked at or tested is passed or failed; \"{note.What.Name()}\" is neither; leave it out");
         Require.That(note.What != SheetWork.Other || note.Result.Trim().Length > 0, "say in the result what was done");
-        var sheets = Named(note.Sheets, draft);
+        var sheets = NamedSheets.Some(note.Sheets, draft);
         var finding = new SheetFinding(0, note.Date, note.What, note.Result.Trim(), HasPassed(note, draft));
         foreach (var sheet in sheets)
             draft.Add(new SheetNoted(sheet.Id, finding.What, finding.Result, finding.HasPassed));
         if (finding.HasPassed == false)
             draft.Remark(
                 $"`record fate` makes a reject of what is spoiled; `trace {sheets[0].Name}` shows what shared its baths");
-        draft.Summary = $"{Names(sheets)}: {finding.Text}";
+        draft.Summary = $"{NamedSheets.Text(sheets)}: {finding.Text}";
     }
 
     public static void Post(Filing filing, Draft draft)
     {
-        var sheets = Named(filing.Sheets, draft);
+        var sheets = NamedSheets.Some(filing.Sheets, draft);
         var place = filing.Place.Trim();
         Require.That(place.Length is > 0 and <= 200,
             "say where it is filed, in at most 200 characters: binder B, page 12");
         foreach (var sheet in sheets)
             draft.Add(new SheetFiled(sheet.Id, place));
-        draft.Summary = $"{Names(sheets)} filed in {place}";
+        draft.Summary = $"{NamedSheets.Text(sheets)} filed in {place}";
     }
 
     /// <summary>A negative that is one no longer goes from the negatives to the rejects, its cost with it; and
@@ -96,29 +96,6 @@ internal static class SheetLifeRules
         return found <= limit && note.HasPassed != false;
     }
 
-    private static List<DevelopedSheet> Named(IReadOnlyList<string> names, Draft draft)
-    {
-        var sheets = names.Select(name => Developed(name, draft)).ToList();
-        Require.That(sheets.Count > 0, "name at least one sheet, such as 2025-014 or #12");
-        if (sheets.GroupBy(sheet => sheet.Id).FirstOrDefault(group => group.Count() > 1) is { } twice)
-            Require.That(false, $"{twice.First().Name} is named twice");
-        return sheets;
-    }
-
-    private static DevelopedSheet Developed(string name, Draft draft)
-    {
-        var sheet = draft.Past.Developed(name.Trim()) ?? throw new RefusedException(
-            RefusalKind.Unknown,
-                $"no developed sheet is called \"{name.Trim()}\"; name a negative such as 2025-014, or a sheet such as #12; "
-                + "`show sheets` finds them");
-        Require.That(draft.Date >= sheet.Date,
-            $"{sheet.Name} was developed on {Dates.Text(sheet.Date)}, after {Dates.Text(draft.Date)}");
-        return sheet;
-    }
-
     private static string Words(Fate fate, RejectCause? cause) => cause is { } known ? $"{fate.Name()} ({known.Name()})"
         : fate.Name();
-
-    private static string Names(IEnumerable<DevelopedSheet> sheets) =>
-        string.Join(", ", sheets.Select(sheet => sheet.Name));
 }

@@ -6,8 +6,6 @@ namespace Ledger.Core.Journal.Rules;
 /// <summary>Boxes move between freezer, fridge and shelf; lots are given an exposure index.</summary>
 internal static class StorageRules
 {
-    private const int HoursOfADay = 24;
-
     public static void Post(StorageMove move, Draft draft)
     {
         var container = draft.Container(move.Container);
@@ -16,18 +14,18 @@ internal static class StorageRules
         Require.That(
             move.OpensFrom is null || move.OpensFrom >= move.Date, "the first day of opening cannot be before the day of the move");
         var hours = draft.Holdings.Settings.ThawHours(draft.Item(container.Lot.Item), container.Storage, to);
-        var opens = move.OpensFrom ?? (hours == 0 ? null : draft.Date.PlusDays((hours + HoursOfADay - 1) / HoursOfADay));
-        draft.Add(new ContainerStored(container.Place, to, opens));
-        if (opens is { } day)
-            draft.Remark($"{container.Code} comes out of the cold: "
-                + $"{(move.OpensFrom is null ? $"leave it closed for {hours} hours and " : "")}open it on {Dates.Text(day)} at the earliest, or it sweats");
-        draft.Summary = $"{container.Code} to the {to}{(opens is { } from ? $", to be opened from {Dates.Text(from)}" : "")}";
+        var warming = Warming.Of(draft.Date, hours, move.OpensFrom);
+        draft.Add(new ContainerStored(container.Place, to, warming?.From));
+        if (warming is not null)
+            draft.Remark($"{container.Code} comes out of the cold: leave it closed {warming.Text}, or it sweats");
+        draft.Summary = $"{container.Code} to the {to}{(warming is { From: var from } ? $", to be opened from {Dates.Text(from)}" : "")}";
     }
 
     public static void Post(ExposureIndexSetting rating, Draft draft)
     {
         var container = draft.Container(rating.Container);
-        Require.That(draft.Item(container.Lot.Item).Kind == Stock.ItemKind.Film, $"{container.Lot.Item} is not film, and only film has an exposure index");
+        Require.That(draft.Item(container.Lot.Item).Kind == Stock.ItemKind.Film,
+            $"{container.Lot.Item} is not film, and only film has an exposure index; name a box of film");
         Require.That(rating.ExposureIndex is >= 1 and <= 100_000, "the exposure index must be from 1 to 100000");
         draft.Add(new ExposureIndexSet(container.Lot.Id, rating.ExposureIndex));
         var batch = container.Lot.Batch.Length > 0 ? $", batch {container.Lot.Batch}" : "";

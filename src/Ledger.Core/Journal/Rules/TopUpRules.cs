@@ -12,7 +12,8 @@ internal static class TopUpRules
         var bath = draft.Bath(topUp.Bath);
         var item = draft.Item(topUp.Item ?? bath.Item);
         var own = draft.Item(bath.Item);
-        Require.That(item.Unit == own.Unit, $"{item.Code} is kept in {item.Unit.Name()} and bath {bath.Code} in {own.Unit.Name()}");
+        Require.That(item.Unit == own.Unit,
+            $"{item.Code} is kept in {item.Unit.Name()} and bath {bath.Code} in {own.Unit.Name()}; name an item that is measured like it");
         Require.That(topUp.Added > default(Volume), "what is added must be more than nothing");
         Require.That(
             topUp.Bled <= bath.WorkingVolume, $"bath {bath.Code} is {bath.WorkingVolume.ToText(draft.Style)}; no more than that can be taken out");
@@ -49,7 +50,7 @@ internal static class TopUpRules
     {
         if (topUp.Jug is not { Length: > 0 } jug)
             return;
-        Require.That(topUp.Bled > default(Volume), $"nothing was taken out of {bath.Code}, so nothing goes into jug {jug}");
+        Require.That(topUp.Bled > default(Volume), $"nothing was taken out of {bath.Code}, so nothing goes into jug {jug}; leave the jug out");
         JugRules.Fill(draft.Jug(jug), topUp.Bled, BathDiscarding.Name(bath), bath.Material, WasteKinds.Of(bath.Role), draft);
     }
 }

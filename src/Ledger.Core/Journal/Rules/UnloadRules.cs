@@ -14,9 +14,9 @@ internal static class UnloadRules
     {
         Require.That(unload.From.Count > 0, "name at least one side of a holder, such as E07-2");
         var sheets = unload.From.SelectMany(name => Named(name, draft)).ToList();
-        Require.That(sheets.DistinctBy(sheet => sheet.Id).Count() == sheets.Count, "a sheet is named twice");
+        Require.That(sheets.DistinctBy(sheet => sheet.Id).Count() == sheets.Count, "a sheet is named twice; name it once");
         if (sheets.Count == 0)
-            throw new RefusedException(RefusalKind.Empty, $"{string.Join(", ", unload.From)} is empty");
+            throw new RefusedException(RefusalKind.Empty, $"{string.Join(", ", unload.From)} is empty; name a side that holds a sheet");
 
         var exposed = sheets.Where(sheet => sheet.Exposure is not null).ToList();
         var fresh = sheets.Where(sheet => sheet.Exposure is null).ToList();
@@ -75,8 +75,8 @@ internal static class UnloadRules
         if (to is not null)
         {
             var named = draft.Container(to);
-            Require.That(named.Lot.Id == sheet.Lot.Id, $"{named.Code} holds another delivery; a box holds one only");
-            Require.That(named.Held < named.Size, $"{named.Code} is full");
+            Require.That(named.Lot.Id == sheet.Lot.Id, $"{named.Code} holds another delivery; a box holds one only; name another box");
+            Require.That(named.Held < named.Size, $"{named.Code} is full; name another box");
             return named;
         }
 

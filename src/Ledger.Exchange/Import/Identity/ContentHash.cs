@@ -1,5 +1,4 @@
-using System.Security.Cryptography;
-using System.Text;
+using Ledger.Core.Measures;
 
 namespace Ledger.Exchange.Import.Identity;
 
@@ -10,7 +9,7 @@ internal sealed class ContentHash
 
     public string Of(string content)
     {
-        var hash = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(content)).AsSpan(0, 12));
+        var hash = Sha256.Hex(content)[..24];
         var times = _times[hash] = _times.GetValueOrDefault(hash) + 1;
         return times == 1 ? hash : $"{hash}-{times}";
     }

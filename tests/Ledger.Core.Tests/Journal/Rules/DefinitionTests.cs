@@ -39,10 +39,10 @@ public sealed class DefinitionTests
     [Fact]
     public void A_process_needs_steps_of_different_numbers()
     {
-        Assert.Equal("process pm has no steps", Refusal([]));
+        Assert.Equal("process pm has no steps; give it at least one", Refusal([]));
         Assert.StartsWith(
             "process pm develops in two steps", Refusal([Some.Steps[0], Some.Steps[0] with { Number = 2 }]), StringComparison.Ordinal);
-        Assert.Equal("process pm has two steps of the same number", Refusal([Some.Steps[0], Some.Steps[1] with { Number = 1 }]));
+        Assert.Equal("process pm has two steps of the same number; number them from 1 on", Refusal([Some.Steps[0], Some.Steps[1] with { Number = 1 }]));
     }
 
     [Fact]
