@@ -61,7 +61,7 @@ internal static class Program
     internal static RootCommand Commands(Workbench bench)
     {
         var theme = TerminalStart.ThemeOption();
-        var root = new RootCommand(Purpose)
+        var root = new ProgramRoot(bench, Purpose)
         {
             bench.File,
             theme,

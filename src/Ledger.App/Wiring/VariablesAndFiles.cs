@@ -1,13 +1,27 @@
 namespace Ledger.App.Wiring;
 
-/// <summary>What the environment says to the program, and which files it keeps: for the manual.</summary>
+/// <summary>What can be said once instead of each time, and which files the program keeps: the one list of it, for help and manual.</summary>
 internal static class VariablesAndFiles
 {
+    /// <summary>What is said by an option, a variable or a setting of the ledger, the first that is said deciding; empty where there is none.</summary>
+    public static IReadOnlyList<(string What, string Option, string Variable, string Setting)> Choices { get; } =
+    [
+        ("the ledger's file", "--file", LedgerLocation.Variable, ""),
+        ("colours of the screens", "--theme", TerminalStart.Variable, "theme"),
+        ("units of liquids", "", "", "liquids"),
+        ("units of areas", "", "", "areas"),
+        ("currency", "", "", "currency"),
+        ("cost formula", "--formula", "", "cost-formula"),
+        ("columns of text", "", ThisProcess.ColumnsVariable, ""),
+    ];
+
     /// <summary>The variables that are looked at, each with what it does.</summary>
     public static IReadOnlyList<(string Name, string Meaning)> Variables { get; } =
     [
         (LedgerLocation.Variable, "the ledger's file, where --file is not given"),
         ("XDG_DATA_HOME", "your data folder, where it is set and begins with a slash; otherwise ~/.local/share"),
+        (TerminalStart.Variable, "how the screens are coloured, where --theme is not given; otherwise as the setting theme says"),
+        (ThisProcess.ColumnsVariable, "how many columns text takes, from 40 on; otherwise as many as the terminal has"),
         ("NO_COLOR", "when it is not empty, the screens use no colour"),
         ("LC_ALL",
             "the first of LC_ALL, LC_CTYPE and LANG that is set decides: a UTF-8 locale lets the screens draw with lines "

@@ -63,7 +63,7 @@ public sealed class PastTests
 
             // What is late is said to come before the next entry of its day.
             var next = DemoFile.Year.Skip(i + 1).FirstOrDefault(later => later.Date == entry.Date && later is not Undo);
-            var late = Assert.IsType<Posted>(without.Ledger.Post(entry with { Key = $"late-{i}", Before = next?.Key ?? "" }));
+            var late = Assert.IsType<Posted>(without.Ledger.Post(entry with { Key = $"late-{i}", FormerKeys = [], Before = next?.Key ?? "" }));
             tried++;
             Assert.Empty(without.Ledger.Check(null, default).Problems);
             if (late.Posting.Names.Count == 0)
@@ -121,7 +121,7 @@ public sealed class PastTests
         var (bytes, state) = (File.ReadAllBytes(file.FilePath), file.State());
         var refusal = Assert.IsType<NotPosted>(file.Ledger.Post(DemoFile.Undo(first))).Refusal;
         Assert.Equal(RefusalKind.DependedOn, refusal.Kind);
-        Assert.Matches(@"^entry \d+ of \d{4}-\d\d-\d\d \(.*\) would no longer hold: .*; take back or put right entry \d+ first$", refusal.Sentence);
+        Assert.Matches(@"^entry \d+ of \d{4}-\d\d-\d\d \(.*\) would no longer hold: .*; take back or amend entry \d+ first$", refusal.Sentence);
         Assert.Equal(state, file.State());
         Assert.Equal(bytes, File.ReadAllBytes(file.FilePath));
     }
