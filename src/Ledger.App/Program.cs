@@ -72,6 +72,8 @@ internal static class Program
         return root;
     }
 
+    /// <summary>A status and the first word of its meaning stay on one line.</summary>
     private static string ExitStatuses() => string.Join('\n', Wrapping.Of(
-        $"Exit status: {string.Join("; ", ExitStatus.Meanings.Select(one => $"{one.Status} {one.Meaning}"))}.", 80));
+        $"Exit status: {string.Join("; ", ExitStatus.Meanings.Select(one => $"{one.Status}\u00A0{one.Meaning}"))}.", 80))
+        .Replace('\u00A0', ' ');
 }
