@@ -52,7 +52,8 @@ internal static class Program
 
     internal static int Run(IReadOnlyList<string> args, Surroundings around)
     {
-        var bench = new Workbench(around with { Out = new ShownText(around.Out), Error = new ShownText(around.Error) }) { Line = args };
+        var shown = around with { Out = new ShownText(around.Out), Error = new ShownText(around.Error) };
+        var bench = new Workbench(shown) { Line = args };
         return Invocation.Run(Commands(bench), args, bench);
     }
 
@@ -60,7 +61,7 @@ internal static class Program
     internal static RootCommand Commands(Workbench bench)
     {
         var theme = TerminalStart.ThemeOption();
-        var root = new RootCommand(Purpose)
+        var root = new ProgramRoot(bench, Purpose)
         {
             bench.File,
             theme,

@@ -2,6 +2,7 @@ using Ledger.Core.Baths;
 using Ledger.Core.Costing;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
+using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Journal.Rules;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
@@ -44,6 +45,11 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     /// <inheritdoc/>
     public long Version => Read(snapshot => snapshot.Version);
 
+    /// <summary>
+    /// What tells the ledger from all others: the moment at which its first entry was recorded, in digits. Copies of it have the same.
+    /// </summary>
+    public string Identity => Read(snapshot => new JournalReader(snapshot).Identity());
+
     /// <summary>The tables that an export holds.</summary>
     public IReadOnlyList<string> Tables => Read(snapshot => new Tables(snapshot).Names);
 
@@ -55,6 +61,12 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         var (connection, backup) = FileOpener.Open(full, clock.GetCurrentInstant());
         return new(full, connection, backup, clock);
     }
+
+    /// <summary>Opens a ledger as it is, to look something up: nothing is made and nothing brought up to date.</summary>
+    /// <returns>The ledger; null where there is none, or it is not of this version.</returns>
+    /// <exception cref="LedgerFileException">The file cannot be used.</exception>
+    public static LedgerFile? OpenAsItIs(string path, ZonedClock clock) =>
+        FileOpener.AsItIs(path) is { } connection ? new(path, connection, null, clock) : null;
 
     /// <summary>
     /// What this ledger knew at the end of a day, with that day as its today: what was recorded later is not in it. A ledger in memory that can only be
@@ -121,31 +133,59 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
 
     /// <summary>Posts many entries, all or none: nothing is written when one is refused, in a dry run, or when it is cancelled.</summary>
     /// <exception cref="OperationCanceledException">It was cancelled; nothing was written.</exception>
-    public ImportOutcome Import(IEnumerable<Entry> entries, bool dryRun, IProgress<int>? progress, CancellationToken cancel) => Write(transaction =>
+    public ImportOutcome Import(IEnumerable<Entry> entries, bool dryRun, IProgress<int>? progress, CancellationToken cancel)
     {
-        var (posted, there, refused, remarks) = (0, 0, new List<RefusedEntry>(), new List<EntryRemark>());
-        var outcomes = Recorder(transaction.Inside).PostAll([.. entries], done =>
+        Entry[] all = [.. entries];
+        var (posted, there, refused, remarks) = (0, new List<(int Index, long Number)>(), new List<RefusedEntry>(), new List<EntryRemark>());
+        Write(transaction =>
         {
-            cancel.ThrowIfCancellationRequested();
-            progress?.Report(done);
-        });
-        for (var i = 0; i < outcomes.Count; i++)
-            switch (outcomes[i])
+            var outcomes = Recorder(transaction.Inside).PostAll(all, done =>
             {
-                case Posted done:
-                    posted++;
-                    remarks.AddRange(done.Posting.Remarks.Select(remark => new EntryRemark(i, remark)));
-                    break;
-                case AlreadyPosted: there++; break;
-                case NotPosted not: refused.Add(new(i, not.Refusal)); break;
-            }
+                cancel.ThrowIfCancellationRequested();
+                progress?.Report(done);
+            });
+            for (var i = 0; i < outcomes.Count; i++)
+                switch (outcomes[i])
+                {
+                    case Posted done:
+                        posted++;
+                        remarks.AddRange(done.Posting.Remarks.Select(remark => new EntryRemark(i, remark)));
+                        break;
+                    case AlreadyPosted already: there.Add((i, already.Number)); break;
+                    case NotPosted not: refused.Add(new(i, not.Refusal)); break;
+                }
 
-        if (refused.Count == 0 && !dryRun)
-            transaction.Commit();
-        else
-            _holdings.Forget();
-        return new ImportOutcome(posted, there, refused, remarks);
-    });
+            if (refused.Count == 0 && !dryRun)
+                transaction.Commit();
+            else
+                _holdings.Forget();
+            return posted;
+        });
+        return new(posted, there.Count, refused, remarks, Read(snapshot => Otherwise(there, all, snapshot)));
+    }
+
+    /// <summary>What is told otherwise of entries that stand there. One that is told as it was once said is not: it was put right since.</summary>
+    private List<ChangedEntry> Otherwise(IEnumerable<(int Index, long Number)> there, Entry[] told, Snapshot snapshot)
+    {
+        var changed = new List<ChangedEntry>();
+        var (past, log) = (new JournalReader(snapshot), new SaidLog(snapshot.Connection));
+        var (standing, terms) = (new Standing(log), new Lazy<ReadingTerms>(() => ReadingTerms.Of(Now(snapshot), Today)));
+        foreach (var (index, number) in there)
+        {
+            if (number == 0 || past.Find(number) is not { } entry || log.Find(entry.Key) is not { } said || !standing.Holds(said.Key))
+                continue;
+            var kind = EntryKinds.Of(told[index]);
+            if (kind.Name != said.Kind)
+                continue;
+            var again = EntryWriting.Write(kind, told[index], terms.Value);
+            var now = EntryWriting.Write(kind, standing.EntryOf(said, terms.Value), terms.Value);
+            var changes = Amending.Otherwise(kind, now, again);
+            if (changes.Count > 0 && Amending.Otherwise(kind, EntryWriting.Write(kind, standing.FirstOf(said, terms.Value), terms.Value), again).Count > 0)
+                changed.Add(new(index, number, entry.Key, changes, [.. changes.Select(change => Amending.Value(kind, now, change))]));
+        }
+
+        return changed;
+    }
 
     /// <inheritdoc/>
     public IReadOnlyList<JournalEntry> Journal(LocalDate asOf, long? before, int atMost) =>

@@ -165,6 +165,22 @@ public class FileCommandTests
     }
 
     [Fact]
+    public void A_calendar_holds_the_plans_and_cancels_what_no_longer_holds()
+    {
+        using var room = Darkroom.WithDemoYear();
+        var file = room.PathOf("dates.ics");
+        Assert.DoesNotContain("cancelled", room.Do("calendar", file), StringComparison.Ordinal);
+        var first = File.ReadAllText(file);
+        Assert.Contains("SUMMARY:Session tarn: 7 sheets", first, StringComparison.Ordinal);
+        Assert.Contains("SUMMARY:Trip spring-coast: 16 sheets", first, StringComparison.Ordinal);
+        room.Do("record", "plan-ending", "tarn", "--reason", "given up");
+        Assert.Contains("1 cancelled that no longer hold; some calendars ignore that", room.Do("calendar", file), StringComparison.Ordinal);
+        var second = File.ReadAllText(file).Split("BEGIN:VEVENT");
+        var gone = Assert.Single(second, one => one.Contains("STATUS:CANCELLED", StringComparison.Ordinal));
+        Assert.Contains("UID:session.tarn@", gone, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_calendar_replaces_only_a_calendar_unless_it_is_told_to()
     {
         using var room = Darkroom.WithDemoYear();

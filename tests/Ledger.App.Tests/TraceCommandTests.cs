@@ -146,10 +146,10 @@ public class TraceCommandTests
             Negatives(room, "S16"),
             room.Run("show", "sheets", "mill", "--json").Json.GetProperty("sheets").EnumerateArray()
                 .Select(sheet => Text(sheet, "negative")));
-        var csv = room.Do("show", "sheets", "--bath", "F3", "--from", "2025-12-05", "--fate", "keeper", "--csv")
+        var csv = room.Do("show", "sheets", "--bath", "F3", "--from", "2025-12-05", "--fate", "keeper", "--format", "csv")
             .Split('\n', StringSplitOptions.RemoveEmptyEntries);
         Assert.Equal(2, csv.Length);
-        Assert.Contains($"{Negatives(room, "S18")[2]},", csv[1], StringComparison.Ordinal);
+        Assert.Contains($",{Negatives(room, "S18")[2]},", csv[1], StringComparison.Ordinal);
         Assert.Equal("1 sheet", room.Do("show", "sheets", "--holder", "E07", "--cause", "fogged").Split('\n')[0]);
         Assert.Contains("No sheet is like that", room.Do("show", "sheets", "zebra"), StringComparison.Ordinal);
         Assert.Contains("birches behind the mill", room.Do("print", "sheets", "birches"), StringComparison.Ordinal);

@@ -40,7 +40,7 @@ internal sealed class FileUpkeep(string path, ZonedClock clock) : IUpkeep
     public UpkeepReport Import(string path, string? kind, bool isDry, IProgress<double> progress, CancellationToken cancel) => With(ledger =>
     {
         var batch = kind is null ? CsvBatch.ReadFolder(Full(path), ledger) : CsvBatch.ReadFile(kind, Full(path), ledger);
-        var posted = batch.Post(ledger, isDry, progress, cancel);
+        var posted = batch.Post(ledger, isDry, isAmending: false, progress, cancel);
         var dry = posted.IsDone && isDry ? ["Nothing was written: it was only tried."] : Array.Empty<string>();
         return new(posted.IsDone, [$"{posted.Result}.", .. dry, .. posted.Problems, .. posted.Remarks.Select(remark => $"Note: {remark}")]);
     });

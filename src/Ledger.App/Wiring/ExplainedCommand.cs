@@ -16,6 +16,9 @@ internal abstract class ExplainedCommand(string name, string summary, string det
     /// <summary>Examples of the whole command line, each on a line or more, as they stand in the help.</summary>
     public string Examples => string.Join('\n', Lines(details).Where(line => line.IsExample).Select(line => line.Text));
 
+    /// <summary>What there is beside, a line each: the tables that it writes, and their columns.</summary>
+    public virtual IEnumerable<string> More => [];
+
     private static IEnumerable<(string Text, bool IsExample)> Lines(string details)
     {
         var isExample = false;

@@ -9,8 +9,9 @@ internal sealed class Help : SynchronousCommandLineAction
 {
     private readonly HelpAction _tables;
     private readonly Func<string> _details;
+    private readonly int _width;
 
-    private Help(HelpAction tables, Func<string> details) => (_tables, _details) = (tables, details);
+    private Help(HelpAction tables, Func<string> details, int width) => (_tables, _details, _width) = (tables, details, width);
 
     public override bool ClearsParseErrors => true;
 
@@ -21,7 +22,7 @@ internal sealed class Help : SynchronousCommandLineAction
         var option = new HelpOption("--help", "-h") { Description = "show what a command does and accepts" };
         var tables = (HelpAction)option.Action!;
         tables.MaxWidth = width;
-        option.Action = new Help(tables, details);
+        option.Action = new Help(tables, details, width);
         root.Options.Add(option);
         root.Options.OfType<VersionOption>().Single().Description = "show the version";
     }
@@ -36,14 +37,16 @@ internal sealed class Help : SynchronousCommandLineAction
         var (purpose, below) = Parts(tables.ToString().ReplaceLineEndings("\n"));
         output.WriteLine($"{purpose}\n");
         if (Examples(command) is { Length: > 0 } examples)
-            output.WriteLine($"{examples}\n");
+            output.WriteLine($"{HelpText.Fitted(examples, _width)}\n");
         output.Write(below);
-        output.WriteLine(command switch
+        output.WriteLine(HelpText.Fitted(command switch
         {
             ExplainedCommand explained => explained.Details,
             RootCommand => _details(),
             _ => "",
-        });
+        }, _width));
+        foreach (var line in (command as ExplainedCommand)?.More.SelectMany(text => HelpText.Fitted(text, _width).Split('\n')) ?? [])
+            output.WriteLine(line);
         return ExitStatus.Done;
     }
 

@@ -60,7 +60,7 @@ internal static class Invocation
 
     private static int Explain(ParseResult parse, Surroundings around)
     {
-        foreach (var problem in parse.Errors.Select(problem => problem.Message).Distinct())
+        foreach (var problem in Slips.In(parse))
             around.Error.WriteLine(problem);
         around.Error.WriteLine($"`{CommandPath(parse)} --help` tells what is accepted");
         return ExitStatus.WrongCommandLine;

@@ -14,6 +14,9 @@ internal sealed record Surroundings
     /// <summary>Where a file named "-" is read from.</summary>
     public required Func<Stream> In { get; init; }
 
+    /// <summary>Sends bytes to the results as they are.</summary>
+    public Action<Stream> Bytes { get; init; } = _ => throw new InvalidOperationException("these surroundings take text alone");
+
     /// <summary>The clock and the zone that say which day it is.</summary>
     public required ZonedClock Clock { get; init; }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text;
 using Microsoft.Win32.SafeHandles;
@@ -10,7 +11,10 @@ namespace Ledger.App.Wiring;
 /// <summary>The surroundings of the running process: the only place that touches its streams and signals.</summary>
 internal static class ThisProcess
 {
-    private const int NarrowestTerminal = 80;
+    /// <summary>The variable that says how many columns text may take (POSIX).</summary>
+    public const string ColumnsVariable = "COLUMNS";
+
+    private const int UsualColumns = 80, FewestColumns = 40;
 
     private static readonly List<PosixSignalRegistration> _watched = [];
     private static int _signal = 2;
@@ -39,15 +43,17 @@ internal static class ThisProcess
     {
         if (OperatingSystem.IsWindows() && !Console.IsOutputRedirected)
             Console.OutputEncoding = Encoding.UTF8;
+        var output = OutputStream();
         return new()
         {
-            Out = Writer(OutputStream()),
+            Out = Writer(output),
+            Bytes = from => from.CopyTo(output),
             Error = Writer(ErrorStream()),
             In = Input,
             // The system's own rules for the zone: those of the library would have to be unpacked first.
             Clock = SystemClock.Instance.InZone(BclDateTimeZone.ForSystemDefault()),
             Variable = Environment.GetEnvironmentVariable,
-            Width = Math.Max(NarrowestTerminal, Columns()),
+            Width = Width(Environment.GetEnvironmentVariable, Terminal()),
             IsWatched = !Console.IsErrorRedirected,
             Interrupts = Interrupts,
             Signal = () => _signal,
@@ -66,7 +72,14 @@ internal static class ThisProcess
         ? Console.OpenStandardInput()
         : new FileStream(new SafeFileHandle(0, ownsHandle: false), FileAccess.Read);
 
-    private static int Columns() => OperatingSystem.IsWindows() && !Console.IsOutputRedirected ? Console.WindowWidth : Descriptors.Columns();
+    /// <summary>As the variable says, else as wide as the terminal, else as wide as terminals usually are.</summary>
+    internal static int Width(Func<string, string?> variable, int terminal) =>
+        Math.Max(FewestColumns, Said(variable) ?? (terminal > 0 ? terminal : UsualColumns));
+
+    private static int? Said(Func<string, string?> variable) =>
+        int.TryParse(variable(ColumnsVariable), NumberStyles.None, CultureInfo.InvariantCulture, out var columns) && columns > 0 ? columns : null;
+
+    private static int Terminal() => OperatingSystem.IsWindows() && !Console.IsOutputRedirected ? Console.WindowWidth : Descriptors.Columns();
 
     private static StreamWriter Writer(Stream stream) =>
         new(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)) { AutoFlush = false };

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Ledger.App.Values;
+using Ledger.Core.Journal;
 using Ledger.Storage;
 using Ledger.Storage.Files;
 using NodaTime;
@@ -51,13 +52,29 @@ internal sealed class Workbench(Surroundings around)
         return ledger;
     }
 
+    /// <summary>
+    /// Looks something up for completion: nothing is made, brought up to date or said, and what cannot be read offers nothing.
+    /// </summary>
+    public IReadOnlyList<string> Glance(ParseResult parse, Func<ILedger, Holdings, IReadOnlyList<string>> read)
+    {
+        try
+        {
+            using var ledger = LedgerFile.OpenAsItIs(PathIn(parse), around.Clock);
+            return ledger is null ? [] : ledger.Read(() => read(ledger, ledger.HoldingsOn(ledger.Today)));
+        }
+        catch (Exception trouble) when (trouble is LedgerFileException or IOException or UnauthorizedAccessException or FormatException)
+        {
+            return [];
+        }
+    }
+
     /// <summary>Writes a message or remark for the person, apart from the results.</summary>
     public void Say(string sentence) => around.Error.WriteLine(sentence);
 
     private static Option<string?> FileOption()
     {
         var option = Typed.Option<string?>(
-            "--file", "PATH", Text.NotEmpty,
+            "--file", "PATH", Text.FileName,
             $"the ledger's file; otherwise the variable {LedgerLocation.Variable}, otherwise trayledger/ledger.db in your data folder");
         option.Recursive = true;
         return option;

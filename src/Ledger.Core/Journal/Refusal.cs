@@ -1,3 +1,5 @@
+using Ledger.Core.Measures;
+
 namespace Ledger.Core.Journal;
 
 /// <summary>Why an entry was not accepted. Nothing was written.</summary>
@@ -69,9 +71,11 @@ internal sealed class RefusedException(RefusalKind kind, string sentence, long? 
     /// <param name="known">The names there are.</param>
     public static RefusedException Unknown(string what, IEnumerable<string> known)
     {
-        var names = known.Take(MostNamed + 1).ToList();
+        var all = known.ToList();
+        var names = all.Take(MostNamed + 1).ToList();
+        var meant = what.Split('"') is [_, var written, _] ? Spelling.Meant(written, all) : "";
         var listed = names.Count == 0 ? "there is none yet"
             : $"known: {string.Join(", ", names.Take(MostNamed))}{(names.Count > MostNamed ? " and others" : "")}";
-        return new(RefusalKind.Unknown, $"there is no {what}; {listed}");
+        return new(RefusalKind.Unknown, $"there is no {what}; {meant}{listed}");
     }
 }

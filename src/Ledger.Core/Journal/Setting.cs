@@ -20,17 +20,22 @@ public sealed partial record Setting
     /// <summary>The values it accepts, in words.</summary>
     public string Accepted { get; }
 
+    /// <summary>The words among what it accepts, for lists to choose from; empty where there are none.</summary>
+    public IReadOnlyList<string> Words { get; private init; } = [];
+
     /// <summary>Whether it only says how things are shown: that follows the settings of today, whatever day is looked at.</summary>
     public bool IsOfDisplay => Name is "liquids" or "areas" or "theme";
 
-    /// <summary>The setting of that name, or null.</summary>
-    public static Setting? Named(string name) => All.FirstOrDefault(setting => setting.Name == name);
+    /// <summary>The setting of that name in any case, or null.</summary>
+    public static Setting? Named(string name) => All.FirstOrDefault(setting => Is(name, setting.Name));
 
     /// <summary>The value that it has, as it is written; empty when it was never set and has none.</summary>
     public string Text(Settings settings) => _write(settings);
 
-    /// <summary>The settings with this one changed, or null when the value is not accepted.</summary>
-    public Settings? Read(Settings settings, string value) => _read(settings, value);
+    /// <summary>The settings with this one changed, or null when the value is not accepted. Its words are read in any case.</summary>
+    public Settings? Read(Settings settings, string value) => _read(settings, Words.FirstOrDefault(word => Is(value, word)) ?? value);
+
+    private static bool Is(string written, string word) => written.Trim().Equals(word, StringComparison.OrdinalIgnoreCase);
 
     private static Setting Whole(
         string name, string purpose, string what, int least, int most, Func<Settings, int> get, Func<Settings, int, Settings> with) => new(
@@ -49,11 +54,11 @@ public sealed partial record Setting
         name, purpose, $"{what}, {Scaled.InUnits(least, 1000)} to {Scaled.InUnits(most, 1000)}, or none",
         settings => get(settings) is { } limit ? Scaled.InUnits(limit, 1000) : "none",
         (settings, value) => value == "none" ? with(settings, null)
-            : Number(value, 1000, least, most) is { } number ? with(settings, (int)number) : null);
+            : Number(value, 1000, least, most) is { } number ? with(settings, (int)number) : null) { Words = ["none"] };
 
     private static Setting OneOf(
         string name, string purpose, IReadOnlyList<string> values, Func<Settings, string> get, Func<Settings, string, Settings> with) => new(
-        name, purpose, string.Join(" or ", values), get, (settings, value) => values.Contains(value) ? with(settings, value) : null);
+        name, purpose, string.Join(" or ", values), get, (settings, value) => values.Contains(value) ? with(settings, value) : null) { Words = values };
 
     /// <summary>A number without a sign in base units, or null when it is finer than they are or outside what is accepted.</summary>
     private static long? Number(string value, long perUnit, long least, long most) =>

@@ -23,7 +23,7 @@ public sealed partial record Setting
     [
         new("currency", "The currency of the ledger; it stays once something was bought.", "a currency code of three letters, such as EUR",
             settings => settings.Currency,
-            (settings, value) => value.Length == 3 && value.All(char.IsAsciiLetterUpper) ? settings with { Currency = value } : null),
+            (settings, value) => value.Length == 3 && value.All(char.IsAsciiLetter) ? settings with { Currency = value.ToUpperInvariant() } : null),
         OneOf("liquids", "The unit in which liquids are shown.", ["ml", "floz"],
             settings => settings.Style.UsesFluidOunces ? "floz" : "ml",
             (settings, value) => settings with { Style = settings.Style with { UsesFluidOunces = value == "floz" } }),
@@ -81,7 +81,7 @@ public sealed partial record Setting
             settings => settings.Tray.Graduate is { } step ? Scaled.ToText(step.Millilitres, 3) : "exact",
             (settings, value) => value == "exact" ? settings with { Tray = settings.Tray with { Graduate = null } }
                 : Number(value, 1000, 1, 1_000_000) is { } microlitres
-                    ? settings with { Tray = settings.Tray with { Graduate = Volume.FromMicrolitres(microlitres) } } : null),
+                    ? settings with { Tray = settings.Tray with { Graduate = Volume.FromMicrolitres(microlitres) } } : null) { Words = ["exact"] },
     ];
 
     private static IEnumerable<Setting> Baths() =>
@@ -124,7 +124,10 @@ public sealed partial record Setting
             "lot (first in, first out unless you name another lot), fifo (whichever was taken) or average",
             settings => settings.CostFormula.ShortName(),
             (settings, value) => CostFormulas.ShortNames.Contains(value)
-                ? settings with { CostFormula = Enum.GetValues<CostFormula>().First(formula => formula.ShortName() == value) } : null),
+                ? settings with { CostFormula = Enum.GetValues<CostFormula>().First(formula => formula.ShortName() == value) } : null)
+            {
+                Words = CostFormulas.ShortNames,
+            },
         Whole("demand-days", "The length of the periods by which use is counted for reordering.", "a whole number of days", 1, 92,
             settings => settings.DemandDays, (settings, days) => settings with { DemandDays = days }),
     ];

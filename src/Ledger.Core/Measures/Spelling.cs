@@ -3,6 +3,8 @@ namespace Ledger.Core.Measures;
 /// <summary>Tells names that differ by a slip of the fingers.</summary>
 public static class Spelling
 {
+    private const int Most = 5;
+
     /// <summary>
     /// Whether one name becomes the other by at most one letter that is missing, added, wrong or swapped with its neighbour; two in names of six
     /// letters and more. Names that differ only in figures, or in a letter that stands alone ("box A", "box B"), are different names.
@@ -13,6 +15,21 @@ public static class Spelling
         return one != other && one.Length > 2 && other.Length > 2
             && Distance(one, other) <= (Math.Min(one.Length, other.Length) >= 6 ? 2 : 1);
     }
+
+    /// <summary>The names that may have been meant, in their order: spelled nearly so, or continuing what was written; at most five.</summary>
+    public static IReadOnlyList<string> Near(string written, IEnumerable<string> names) => written.Trim() is not { Length: > 0 } text ? [] :
+    [
+        .. names.Distinct(StringComparer.OrdinalIgnoreCase)
+            .Where(name => IsNear(text, name) || (text.Length > 1 && name.StartsWith(text, StringComparison.OrdinalIgnoreCase))).Take(Most),
+    ];
+
+    /// <summary>The question whether one of the names was meant, with a blank behind it; empty where none is near.</summary>
+    public static string Meant(string written, IEnumerable<string> names) => Near(written, names) switch
+    {
+        { Count: 0 } => "",
+        { Count: 1 } one => $"did you mean {one[0]}? ",
+        var some => $"did you mean {string.Join(", ", some.SkipLast(1))} or {some[^1]}? ",
+    };
 
     private static string Bare(string name) => string.Join(' ', new string([.. name.ToUpperInvariant().Where(sign => !char.IsDigit(sign))])
         .Split(' ', StringSplitOptions.RemoveEmptyEntries).Where(word => word.Length > 1));

@@ -4,7 +4,7 @@ namespace Ledger.Core.Notices;
 
 /// <summary>A day to be reminded of, as a calendar shows it.</summary>
 /// <param name="Kind">What sort of day it is.</param>
-/// <param name="Subject">The container, bath, item or order line it is about; with the kind it names the reminder for good.</param>
+/// <param name="Subject">The container, bath, item, order line or plan it is about; with the kind it names the reminder for good.</param>
 /// <param name="Date">The day.</param>
 /// <param name="Summary">What is the matter.</param>
 /// <param name="Details">The rule or figure behind it, and the step that settles it.</param>
@@ -28,12 +28,18 @@ public enum ReminderKind
 
     /// <summary>The last day of the old price.</summary>
     PriceRise,
+
+    /// <summary>The day of a planned session.</summary>
+    Session,
+
+    /// <summary>The day of a planned trip.</summary>
+    Trip,
 }
 
 /// <summary>The names of reminders' kinds, as they stand in identities; never changed once given.</summary>
 public static class ReminderKinds
 {
-    private static readonly string[] Names = ["good-until", "bath-good-until", "order-by", "delivery", "price-rise"];
+    private static readonly string[] Names = ["good-until", "bath-good-until", "order-by", "delivery", "price-rise", "session", "trip"];
 
     /// <summary>The kind's name.</summary>
     public static string Name(this ReminderKind kind) => Names[(int)kind];

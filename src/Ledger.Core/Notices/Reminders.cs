@@ -9,7 +9,8 @@ using NodaTime;
 namespace Ledger.Core.Notices;
 
 /// <summary>
-/// The days to come that a calendar should hold: ends of bottles, boxes and baths, days to order, deliveries, price rises.
+/// The days to come that a calendar should hold: ends of bottles, boxes and baths, days to order, deliveries, price rises, planned sessions
+/// and trips.
 /// </summary>
 public static class Reminders
 {
@@ -17,6 +18,7 @@ public static class Reminders
     public static IReadOnlyList<Reminder> Of(Holdings holdings, IEnumerable<ReorderReading> reorder) =>
     [
         .. Containers(holdings).Concat(Baths(holdings)).Concat(Orders(reorder)).Concat(Deliveries(holdings)).Concat(PriceRises(holdings))
+            .Concat(Plans(holdings))
             .Where(reminder => reminder.Date >= holdings.AsOf)
             .Select(reminder =>
                 reminder with { DaysAhead = Math.Min(reminder.DaysAhead, Period.DaysBetween(holdings.AsOf, reminder.Date)) })
@@ -65,6 +67,16 @@ public static class Reminders
                         $"order {order.Code}, placed {Dates.Text(order.PlacedOn)}"
                         + $"{(order.Supplier.Length > 0 ? $" with {order.Supplier}" : "")}; "
                         + line.State(holdings.AsOf), 0);
+    }
+
+    private static IEnumerable<Reminder> Plans(Holdings holdings)
+    {
+        foreach (var plan in holdings.Plans)
+            yield return new(
+                plan.IsTrip ? ReminderKind.Trip : ReminderKind.Session, plan.Name, plan.On,
+                $"{(plan.IsTrip ? "Trip" : "Session")} {plan.Name}: {Counted.Of(plan.Sheets, "sheet")}",
+                string.Join(", ", plan.Request.Sheets.Select(line => $"{line.Count} {line.Film} {line.Group}".TrimEnd()))
+                + (plan.IsTrip ? "" : $"; `plan session --from-plan {plan.Name}` shows what it needs"), 1);
     }
 
     private static IEnumerable<Reminder> PriceRises(Holdings holdings)

@@ -53,7 +53,7 @@ public static class CsvImport
         var reading = new FileReading(known);
         using var text = new PlainText(csv);
         var rows = reading.Rows(text).ToList();
-        var entries = known.Entries(rows, terms, name).ToList();
+        var entries = known.Entries(rows, terms, name, reading.Mark).ToList();
         return new(name, entries, [.. reading.Problems.OrderBy(problem => problem.Line)], reading.Remarks);
     }
 

@@ -10,6 +10,9 @@ internal sealed class FileReading(KindFile kind)
 
     public List<string> Remarks { get; } = [];
 
+    /// <summary>What separates the fields, once the header was read.</summary>
+    public char Mark { get; private set; } = ',';
+
     /// <summary>The rows that are whole. What ends the reading before the end of the file is put down as a problem.</summary>
     public IEnumerable<Row> Rows(PlainText text)
     {
@@ -42,7 +45,8 @@ internal sealed class FileReading(KindFile kind)
     /// <summary>The records; the text is touched only when the first one is asked for, so that every fault in it comes up there.</summary>
     private IEnumerable<CsvRecord> Records(PlainText text)
     {
-        foreach (var record in CsvRows.Read(text, Separator.In(text.PeekLine(), kind.Columns)))
+        Mark = Separator.In(text.PeekLine(), kind.Columns);
+        foreach (var record in CsvRows.Read(text, Mark))
             yield return record;
     }
 

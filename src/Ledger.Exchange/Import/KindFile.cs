@@ -48,10 +48,14 @@ internal sealed class KindFile
     public string ExampleOf(string column) => _fields[column].Example;
 
     /// <summary>The entries that the rows make. Rows that cannot be read make none and say why.</summary>
-    public IEnumerable<SourcedEntry> Entries(IEnumerable<Row> rows, ReadingTerms terms, string source)
+    public IEnumerable<SourcedEntry> Entries(IEnumerable<Row> rows, ReadingTerms terms, string source, char mark)
     {
+        Row[] all = [.. rows];
+        var speech = FileSpeech.Of(mark, _fields, column => all.Select(row => row.Cell(column)).Where(cell => cell.Length > 0));
+        foreach (var row in all)
+            row.Speech = speech;
         var keys = new EntryKeys(_kind);
-        foreach (var group in Groups(rows))
+        foreach (var group in Groups(all))
             if (Read(group, keys, terms) is { } entry)
                 yield return new(source, group.Line, entry, HasDay: group.Saying(CommonFields.Date.Name).Length > 0);
     }

@@ -21,14 +21,16 @@ internal sealed class Standing(SaidLog log)
     }
 
     /// <summary>An entry's texts as they hold: as it was said, with what it was amended to.</summary>
-    public EntryText TextOf(Said said, out EntryKind kind)
+    public EntryText TextOf(Said said, out EntryKind kind) => TextOf(said, out kind, isAmended: true);
+
+    private EntryText TextOf(Said said, out EntryKind kind, bool isAmended)
     {
         kind = EntryKinds.Named(said.Kind) ?? throw new FormatException($"nothing describes a {said.Kind}");
         var problems = new List<FieldProblem>();
         using (var document = JsonDocument.Parse(said.Json))
         {
             var text = EntryJson.Text(kind, document.RootElement, problems);
-            foreach (var act in log.About(said.Key).Where(act => act.Kind == AmendmentName && Holds(act.Key)))
+            foreach (var act in log.About(said.Key).Where(act => isAmended && act.Kind == AmendmentName && Holds(act.Key)))
                 Amending.Apply(kind, text, Changes(act), problems);
             if (problems.Count > 0)
                 throw new FormatException($"what was said under {said.Key} cannot be read: {problems[0].Sentence(field => field.JsonName)}");
@@ -40,9 +42,15 @@ internal sealed class Standing(SaidLog log)
 
     /// <summary>The entry that holds.</summary>
     /// <exception cref="FormatException">It cannot be read.</exception>
-    public Entry EntryOf(Said said, ReadingTerms terms)
+    public Entry EntryOf(Said said, ReadingTerms terms) => EntryOf(said, terms, isAmended: true);
+
+    /// <summary>The entry as it was said first, whatever put it right since.</summary>
+    /// <exception cref="FormatException">It cannot be read.</exception>
+    public Entry FirstOf(Said said, ReadingTerms terms) => EntryOf(said, terms, isAmended: false);
+
+    private Entry EntryOf(Said said, ReadingTerms terms, bool isAmended)
     {
-        var text = TextOf(said, out var kind);
+        var text = TextOf(said, out var kind, isAmended);
         var reading = EntryReading.Read(kind, text, terms);
         return reading.Entry ?? throw new FormatException(
             $"what was said under {said.Key} cannot be read: {reading.Problems[0].Sentence(field => field.JsonName)}");

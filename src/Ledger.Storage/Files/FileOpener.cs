@@ -39,6 +39,24 @@ internal static class FileOpener
         });
     }
 
+    /// <summary>An open connection to a ledger of this version; null where the file is none, and nothing is made of it.</summary>
+    public static SqliteConnection? AsItIs(string path) => !File.Exists(path) ? null : Trouble.Guard(path, () =>
+    {
+        var connection = Connect(path, SqliteOpenMode.ReadWrite);
+        try
+        {
+            if (Owner(connection) == ApplicationId && Migrations.OfThisVersion.Missing(connection, path).Count == 0)
+                return connection;
+            connection.Dispose();
+            return null;
+        }
+        catch
+        {
+            connection.Dispose();
+            throw;
+        }
+    });
+
     /// <summary>An open connection with the settings that every reader and writer of the file uses; the file is made if there is none.</summary>
     public static SqliteConnection Connect(string path) => Connect(path, SqliteOpenMode.ReadWriteCreate);
 

@@ -52,6 +52,10 @@ internal sealed class JournalReader(Snapshot snapshot) : IPast
 
     public JournalEntry? Find(string key) => NumberOf(key) is { } number ? Find(number) : null;
 
+    /// <summary>When the first entry was recorded, in digits; 0 where there is none.</summary>
+    public string Identity() => string.Concat(
+        (snapshot.Connection.QueryFirstOrDefault<string?>("SELECT min(recorded_at) FROM entry") ?? "0").Where(char.IsAsciiDigit));
+
     public long? NumberOf(string key) => snapshot.Connection.QueryFirstOrDefault<long?>("SELECT id FROM entry WHERE key = @key", new { key });
 
     public IReadOnlyList<Movement> MovementsOf(long number) =>

@@ -155,8 +155,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     private Block Coming => new("The coming 8 weeks", width =>
     [
         .. CalendarStrip.Of(
-            Reminders.Of(_holdings, _readings).Select(reminder => (reminder.Date, Letter(reminder.Kind)))
-                .Concat(_holdings.Plans.Select(plan => (plan.On, 'p'))),
+            Reminders.Of(_holdings, _readings).Select(reminder => (reminder.Date, Letter(reminder.Kind))),
             Today, width),
         .. Paragraph.Of(CalendarStrip.Legend, width),
     ]);
@@ -171,6 +170,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     {
         ReminderKind.GoodUntil or ReminderKind.BathGoodUntil => 'x',
         ReminderKind.Delivery => 'd',
+        ReminderKind.Session or ReminderKind.Trip => 'p',
         _ => 'o',
     };
 

@@ -28,6 +28,9 @@ internal sealed class Darkroom : IDisposable
 
     public IScreens? Screens { get; set; }
 
+    /// <summary>The columns that text may take.</summary>
+    public int Width { get; set; } = 80;
+
     public CancellationToken Interrupt { get; set; }
 
     /// <summary>Takes the results in place of what a run gives back; for outputs that cannot be written.</summary>
@@ -62,6 +65,9 @@ internal sealed class Darkroom : IDisposable
         return PathOf(name);
     }
 
+    /// <summary>The bytes that were sent to the results as they are.</summary>
+    public MemoryStream Bytes { get; } = new();
+
     /// <summary>Runs a command line on this darkroom's ledger.</summary>
     public Ran Run(params string[] args) => RunAnywhere(["--file", Ledger, .. args]);
 
@@ -82,8 +88,10 @@ internal sealed class Darkroom : IDisposable
         {
             Out = Output ?? output,
             Error = error,
+            Bytes = from => from.CopyTo(Bytes),
             In = () => new MemoryStream(Input),
             Clock = Clock,
+            Width = Width,
             Variable = Variables.GetValueOrDefault,
             Screens = () => Screens,
             Interrupts = () => Interrupt,

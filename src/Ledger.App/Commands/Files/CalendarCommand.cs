@@ -15,9 +15,11 @@ internal sealed class CalendarCommand : ExplainedCommand
     private readonly Option<bool> _replace = new("--replace") { Description = "replace a file of this name even if it is not a calendar" };
 
     public CalendarCommand(Workbench bench)
-        : base("calendar", "Writes the days to be reminded of (ends of bottles and baths, orders, deliveries, price rises) as iCalendar.", """
+        : base("calendar", "Writes the days to be reminded of (ends of bottles and baths, orders, deliveries, plans) as iCalendar.", """
             Import the file again whenever you like: what was moved is changed, nothing is
-            doubled. An older calendar of this name is replaced.
+            doubled. An older calendar of this name is replaced, and what it announced and
+            no longer holds is cancelled; some calendars ignore cancellations. Planned
+            sessions and trips are among the days. Alarms go off at nine in the morning.
             Example: trayledger calendar darkroom.ics
             """)
     {
@@ -37,7 +39,7 @@ internal sealed class CalendarCommand : ExplainedCommand
             _bench.Around.Out.WriteLine(_bench.Written);
         }
         else
-            _bench.Around.Out.Write(CalendarFile.Text(CalendarWriting.Days(ledger), now));
+            _bench.Around.Out.Write(CalendarFile.Text(CalendarWriting.Days(ledger), ledger.Identity, now));
         return ExitStatus.Done;
     }
 }

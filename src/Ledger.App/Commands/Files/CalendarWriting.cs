@@ -30,11 +30,15 @@ internal static class CalendarWriting
     public static string Write(LedgerFile ledger, string path, Instant now, bool isReplacing = false, string otherwise = "")
     {
         WholeFile.RequireOther(ledger.Path, path);
-        if (!isReplacing && File.Exists(path) && !IsCalendar(path))
+        WholeFile.RequireNoFolder(path);
+        var isCalendar = File.Exists(path) && IsCalendar(path);
+        if (!isReplacing && File.Exists(path) && !isCalendar)
             throw new RefusedByCommandException($"{path} is not a calendar; name another file{otherwise}");
-        var days = Days(ledger);
-        WholeFile.Write(ledger.Path, path, file => CalendarFile.Write(file, days, now));
-        return $"{Counted.Of(days.Count, "day")} to be reminded of written to {path}";
+        var (days, identity) = (Days(ledger), ledger.Identity);
+        var cancelled = isCalendar ? CalendarFile.NoLongerSo(File.ReadAllText(path), days, identity, ledger.Today) : [];
+        WholeFile.Write(ledger.Path, path, file => CalendarFile.Write(file, days, identity, now, cancelled));
+        return $"{Counted.Of(days.Count, "day")} to be reminded of written to {path}"
+            + (cancelled.Count == 0 ? "" : $", {cancelled.Count} cancelled that no longer hold; some calendars ignore that, and there they are deleted by hand");
     }
 
     private static bool IsCalendar(string path)

@@ -1,20 +1,29 @@
 using System.CommandLine;
-using Ledger.App.Output;
+using System.Text.Json;
+using Ledger.App.Output.Documents;
 using Ledger.App.Wiring;
 using Ledger.Storage;
 
 namespace Ledger.App.Commands.Files;
 
 /// <summary>check: proves the file.</summary>
-internal sealed class CheckCommand : ExplainedCommand
+internal sealed class CheckCommand : ExplainedCommand, IDescribed
 {
+    private static readonly Shape<(CheckReport Report, IReadOnlyList<string> Mended)> _shape = new Shape<(CheckReport Report, IReadOnlyList<string> Mended)>()
+        .Flag("ok", done => done.Report.Ok)
+        .Whole("entries", done => done.Report.Entries)
+        .Whole("movements", done => done.Report.Movements)
+        .Texts("problems", done => done.Report.Problems)
+        .Texts("remarks", done => done.Report.Remarks)
+        .Texts("mendable", done => done.Report.Mendable, "problems that --mend puts right")
+        .Texts("mended", done => done.Mended);
+
+    private readonly Told<(CheckReport Report, IReadOnlyList<string> Mended)> _told = new(_shape);
     private readonly Workbench _bench;
-    private readonly Option<bool> _json = new("--json") { Description = "one JSON document instead of text" };
     private readonly Option<bool> _mend = new("--mend")
     {
         Description = "derive again what follows from what was recorded and is wrong, after making a copy",
     };
-
 
     public CheckCommand(Workbench bench)
         : base("check", "Proves the file: balances, references, dates, and that all cost is accounted for.", """
@@ -26,9 +35,12 @@ internal sealed class CheckCommand : ExplainedCommand
     {
         _bench = bench;
         Options.Add(_mend);
-        Options.Add(_json);
+        Options.Add(_told.Option);
         SetAction(Run);
     }
+
+    /// <inheritdoc/>
+    public void Describe(Utf8JsonWriter json) => _told.Describe(json);
 
     private int Run(ParseResult parse)
     {
@@ -40,9 +52,7 @@ internal sealed class CheckCommand : ExplainedCommand
         progress.Clear();
         if (copy is not null)
             _bench.Say($"the file as it was is kept as {copy}");
-        if (parse.GetValue(_json))
-            WriteJson(report, mended);
-        else
+        if (!_told.Write(parse, _bench.Around.Out, (report, mended)))
             WriteText(report, mended, ledger.Path);
         return report.Ok ? ExitStatus.Done : ExitStatus.UnusableFile;
     }
@@ -68,27 +78,4 @@ internal sealed class CheckCommand : ExplainedCommand
             ? "what was recorded is not in order: record nothing more in it, and put back a backup from before with "
                 + "`trayledger backup --restore FILE`; `trayledger check --mend` mends only what follows from it"
             : "record nothing more in it; put back a backup from before with `trayledger backup --restore FILE`";
-
-    private void WriteJson(CheckReport report, IReadOnlyList<string> mended) => JsonText.Write(_bench.Around.Out, json =>
-    {
-        json.WriteBoolean("ok", report.Ok);
-        json.WriteNumber("entries", report.Entries);
-        json.WriteNumber("movements", report.Movements);
-        json.WriteStartArray("problems");
-        foreach (var problem in report.Problems)
-            json.WriteStringValue(problem);
-        json.WriteEndArray();
-        json.WriteStartArray("remarks");
-        foreach (var remark in report.Remarks)
-            json.WriteStringValue(remark);
-        json.WriteEndArray();
-        json.WriteStartArray("mendable");
-        foreach (var problem in report.Mendable)
-            json.WriteStringValue(problem);
-        json.WriteEndArray();
-        json.WriteStartArray("mended");
-        foreach (var problem in mended)
-            json.WriteStringValue(problem);
-        json.WriteEndArray();
-    });
 }

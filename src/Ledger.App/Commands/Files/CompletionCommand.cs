@@ -9,7 +9,7 @@ internal sealed class CompletionCommand : ExplainedCommand
 {
     private static readonly IReadOnlyList<string> _shells = ["bash", "zsh", "fish"];
 
-    private readonly Argument<string> _shell = Typed.Argument("shell", ShellOf, string.Join(", ", _shells));
+    private readonly Argument<string> _shell = Typed.Choice("shell", _shells, string.Join(", ", _shells));
 
     public CompletionCommand(Workbench bench)
         : base("completion", "Writes a script with which a shell completes commands and options.", """
@@ -18,7 +18,6 @@ internal sealed class CompletionCommand : ExplainedCommand
             """)
     {
         Arguments.Add(_shell);
-        _shell.CompletionSources.Add([.. _shells]);
         SetAction(parse =>
         {
             bench.Around.Out.Write(Script(parse.GetRequiredValue(_shell)).ReplaceLineEndings("\n"));
@@ -31,8 +30,13 @@ internal sealed class CompletionCommand : ExplainedCommand
     {
         "bash" => """
             _trayledger() {
-                local IFS=$'\n'
-                COMPREPLY=($(trayledger "[suggest:${COMP_POINT}]" "${COMP_LINE}" 2>/dev/null))
+                local found word=${COMP_WORDS[COMP_CWORD]}
+                COMPREPLY=()
+                while IFS= read -r found; do
+                    if [[ -n $found && ${found,,} == "${word,,}"* ]]; then
+                        COMPREPLY+=("$(printf %q "$found")")
+                    fi
+                done < <(trayledger "[suggest:${COMP_POINT}]" "${COMP_LINE}" 2>/dev/null)
             }
             complete -o default -F _trayledger trayledger
 
@@ -42,7 +46,7 @@ internal sealed class CompletionCommand : ExplainedCommand
             _trayledger() {
                 local -a found
                 found=("${(@f)$(trayledger "[suggest:${CURSOR}]" "${BUFFER}" 2>/dev/null)}")
-                compadd -a found
+                compadd -M 'm:{a-zA-Z}={A-Za-z}' -a found
                 _files
             }
             compdef _trayledger trayledger
@@ -53,7 +57,4 @@ internal sealed class CompletionCommand : ExplainedCommand
 
             """,
     };
-
-    private static string ShellOf(string text) => _shells.FirstOrDefault(shell => shell == text)
-        ?? throw new FormatException($"there is no script for \"{text}\"; known: {string.Join(", ", _shells)}");
 }

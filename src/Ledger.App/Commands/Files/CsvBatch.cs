@@ -1,4 +1,5 @@
 using Ledger.App.Wiring;
+using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Measures;
 using Ledger.Exchange.Import;
@@ -59,19 +60,56 @@ internal sealed record CsvBatch(
     }
 
     /// <summary>Posts everything, or nothing when a row is bad or refused.</summary>
+    /// <param name="ledger">The ledger.</param>
+    /// <param name="isDry">Whether nothing is written.</param>
+    /// <param name="isAmending">Whether rows that say something else than the entry that they are known as become amendments of it.</param>
+    /// <param name="progress">Told how far it is.</param>
+    /// <param name="cancel">Stops it.</param>
     /// <exception cref="OperationCanceledException">It was stopped; nothing was written.</exception>
-    public CsvOutcome Post(LedgerFile ledger, bool isDry, IProgress<double> progress, CancellationToken cancel)
+    public CsvOutcome Post(LedgerFile ledger, bool isDry, bool isAmending, IProgress<double> progress, CancellationToken cancel)
     {
         if (Problems.Count > 0)
             return Refused(Problems, BadRows);
-        var outcome = ledger.Import(Entries.Select(sourced => sourced.Entry), isDry, new Counting(progress, Entries.Count), cancel);
-        return outcome.Refused.Count > 0
-            ? Refused(
-                [.. outcome.Refused.Select(refused => $"{Entries[refused.Index].Where}: {refused.Refusal.Sentence}")], outcome.Refused.Count)
-            : new(
-                true, $"{Counted.Of(outcome.Posted, "entry")} {(isDry ? "would be recorded" : "recorded")}, {outcome.AlreadyThere} already there", [],
-                [.. Remarks, .. outcome.Remarks.Select(remark => $"{Entries[remark.Index].Where}: {remark.Sentence}")]);
+        var amendments = isAmending ? Amendments(ledger, cancel) : [];
+        var outcome = ledger.Import(
+            [.. Entries.Select(sourced => sourced.Entry), .. amendments.Select(one => one.Amendment)], isDry, new Counting(progress, Entries.Count), cancel);
+        if (outcome.Refused.Count > 0)
+            return Refused([.. outcome.Refused.Select(refused => $"{Where(refused.Index)}: {refused.Refusal.Sentence}")], outcome.Refused.Count);
+        var changed = isAmending ? [] : outcome.Changed;
+        var there = outcome.AlreadyThere - changed.Count - amendments.Count;
+        return new(
+            true,
+            $"{Counted.Of(outcome.Posted - amendments.Count, "entry")} {(isDry ? "would be recorded" : "recorded")}, {there} already there"
+                + (amendments.Count > 0 ? $", {amendments.Count} {(isDry ? "would be amended" : "amended")}" : "")
+                + (changed.Count > 0 ? $", {changed.Count} with other values left as they stand" : ""),
+            [],
+            [
+                .. Remarks, .. outcome.Remarks.Select(remark => $"{Where(remark.Index)}: {remark.Sentence}"),
+                .. changed.Select(one => $"{Entries[one.Index].Where}: {Sentence(one)}"),
+                .. changed.Count > 0 ? ["--amend records what such rows say as amendments"] : Array.Empty<string>(),
+            ])
+        {
+            Recorded = outcome.Posted - amendments.Count, AlreadyThere = there, Amended = amendments.Count, Changed = changed.Count, IsDryRun = isDry,
+        };
+
+        string Where(int index) => index < Entries.Count ? Entries[index].Where : amendments[index - Entries.Count].Where;
     }
+
+    /// <summary>What the rows say otherwise than the entries that they are known as.</summary>
+    private List<(string Where, Amendment Amendment)> Amendments(LedgerFile ledger, CancellationToken cancel) =>
+    [
+        .. ledger.Import(Entries.Select(sourced => sourced.Entry), dryRun: true, null, cancel).Changed.Select(one => (Entries[one.Index].Where, new Amendment
+        {
+            Key = Guid.CreateVersion7().ToString(), Date = ledger.Today, Reference = one.Key, Changes = one.Changes,
+            Reason = $"imported again from {Path.GetFileName(Entries[one.Index].Source)}",
+        })),
+    ];
+
+    private static string Sentence(ChangedEntry changed) => $"entry {changed.Number} says something else: " + string.Join("; ", changed.Changes.Zip(
+        changed.Before, (change, before) => change.Field.Length == 0 ? $"line {change.Line} is not in the row's file"
+            : $"{(change.Line > 0 ? $"{change.Line}." : "")}{change.Field} is {Quoted(before)} there and {Quoted(change.Value)} here"));
+
+    private static string Quoted(string value) => value.Length == 0 ? "not said" : value;
 
     private static CsvBatch Of(IReadOnlyList<ImportFile> files, IReadOnlyList<string> remarks) => new(
         ImportFolder.InOrder(files), [.. files.SelectMany(file => file.Problems.Select(problem => $"{file.Source}, {problem}"))],
@@ -100,4 +138,20 @@ internal sealed record CsvBatch(
 /// <param name="Result">What was recorded, or that nothing was.</param>
 /// <param name="Problems">Every bad row, a sentence each.</param>
 /// <param name="Remarks">What the user should know, of the files and of what was recorded.</param>
-internal sealed record CsvOutcome(bool IsDone, string Result, IReadOnlyList<string> Problems, IReadOnlyList<string> Remarks);
+internal sealed record CsvOutcome(bool IsDone, string Result, IReadOnlyList<string> Problems, IReadOnlyList<string> Remarks)
+{
+    /// <summary>How many entries were recorded, or would be.</summary>
+    public int Recorded { get; init; }
+
+    /// <summary>How many stood in the journal already, with the same values.</summary>
+    public int AlreadyThere { get; init; }
+
+    /// <summary>How many stand in the journal with other values, and were left so.</summary>
+    public int Changed { get; init; }
+
+    /// <summary>How many of these were amended.</summary>
+    public int Amended { get; init; }
+
+    /// <summary>Whether nothing was written.</summary>
+    public bool IsDryRun { get; init; }
+}

@@ -11,7 +11,7 @@ internal sealed class DemoCommand : ExplainedCommand
 {
     private readonly Workbench _bench;
     private readonly Option<string?> _into = Typed.Option<string?>(
-        "--into", "PATH", Text.NotEmpty, "the new ledger's file; otherwise one in a new folder for temporary files");
+        "--into", "PATH", Text.FileName, "the new ledger's file; otherwise one in a new folder for temporary files");
 
     private readonly Option<bool> _noUi = new("--no-ui") { Description = "make the ledger, and do not open the terminal screens" };
 

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
+using Ledger.Storage.Files;
 
 namespace Ledger.App.Commands.Files;
 
@@ -31,6 +32,8 @@ internal sealed class ExportCommand : ExplainedCommand
     {
         using var ledger = _bench.OpenToRead(parse);
         var folder = Path.GetFullPath(parse.GetRequiredValue(_folder));
+        if (File.Exists(folder))
+            throw new LedgerFileException($"{folder} is a file; name a folder");
         using var progress = new ProgressLine(_bench.Around, "exported");
         var tables = CsvExport.Write(ledger, folder, parse.GetValue(_replace), progress, _bench.Around.Interrupts());
         _bench.Written = $"{tables} tables exported to {folder}";

@@ -1,13 +1,17 @@
 using System.CommandLine;
+using System.CommandLine.Completions;
 using Ledger.App.Output;
+using Ledger.App.Output.Documents;
 using Ledger.App.Wiring;
 using Ledger.Core.Glossary;
+using Ledger.Core.Measures;
 
 namespace Ledger.App.Commands.Files;
 
 /// <summary>help: what a word of the trade means; without one, what there is.</summary>
 internal sealed class HelpCommand : ExplainedCommand
 {
+    private const string Json = "json", Environment = "environment";
     private readonly Workbench _bench;
     private readonly Argument<string[]> _word = new("word")
     {
@@ -16,11 +20,19 @@ internal sealed class HelpCommand : ExplainedCommand
 
     public HelpCommand(Workbench bench)
         : base("help", "Explains a word of the trade; alone it lists the commands and the words.", """
-            Example: trayledger help fixer factor
+            `trayledger help json` lists the JSON documents, `trayledger help json NAME` prints
+            the JSON Schema of one. `trayledger help environment` lists what can be said once
+            instead of each time: options, variables and settings.
+            Examples: trayledger help fixer factor
+                      trayledger help json show shelf
+                      trayledger help environment
             """)
     {
         _bench = bench;
         Arguments.Add(_word);
+        _word.CompletionSources.Clear();
+        _word.CompletionSources.Add(context => Topics(context.ParseResult.RootCommandResult.Command)
+            .Where(word => word.StartsWith(context.WordToComplete, StringComparison.OrdinalIgnoreCase)).Select(word => new CompletionItem(word)));
         SetAction(parse => Explain(string.Join(' ', parse.GetValue(_word) ?? []).Trim(), parse.RootCommandResult.Command));
     }
 
@@ -33,7 +45,11 @@ internal sealed class HelpCommand : ExplainedCommand
             return ExitStatus.Done;
         }
 
-        if (TradeWords.Named(word) is { } term)
+        if (word.Equals(Environment, StringComparison.OrdinalIgnoreCase))
+            WriteHabits(output);
+        else if (Document(word) is { } name)
+            WriteSchema(name, root, output);
+        else if (TradeWords.Named(word) is { } term)
             Write(term, output);
         else if (Path(word, root) is { } path)
             return root.Parse([.. path, "--help"]).Invoke(new() { Output = output, Error = _bench.Around.Error });
@@ -44,6 +60,51 @@ internal sealed class HelpCommand : ExplainedCommand
         return ExitStatus.Done;
     }
 
+    /// <summary>The name behind "json"; empty for none, null where the words are about something else.</summary>
+    private static string? Document(string words) => words.Equals(Json, StringComparison.OrdinalIgnoreCase) ? ""
+        : words.StartsWith($"{Json} ", StringComparison.OrdinalIgnoreCase) ? words[(Json.Length + 1)..].Trim() : null;
+
+    private static IEnumerable<(string Name, Command Command)> Documents(Command command, string path) => command.Subcommands
+        .SelectMany(sub => Documents(sub, $"{path} {sub.Name}".Trim()))
+        .Concat(command is IDescribed ? [(path, command)] : []);
+
+    private void WriteSchema(string name, Command root, TextWriter output)
+    {
+        var documents = Documents(root, "").ToList();
+        if (name.Length == 0)
+        {
+            output.WriteProse("JSON documents; `trayledger help json NAME` prints the JSON Schema of one:", _bench.Around.Width);
+            foreach (var one in documents)
+                output.WriteLine($"  {one.Name}");
+            return;
+        }
+
+        if (documents.Find(one => one.Name.Equals(name, StringComparison.OrdinalIgnoreCase)) is not { Command: { } command } found)
+            throw new RefusedByCommandException(
+                $"there is no document \"{name}\"; {Spelling.Meant(name, documents.Select(one => one.Name))}`trayledger help json` lists them");
+        JsonSchema.Write(output, found.Name, command.Description ?? "", (IDescribed)command);
+    }
+
+    private void WriteHabits(TextWriter output)
+    {
+        output.WriteProse("What can be said once instead of each time. An option decides before a variable, a variable before a setting of "
+            + "the ledger; `trayledger record setting` changes one.", _bench.Around.Width);
+        output.WriteLine();
+        var table = new TextTable(Column.Left("what"), Column.Left("option"), Column.Left("variable"), Column.Left("setting"));
+        foreach (var habit in VariablesAndFiles.Choices)
+            table.Add(habit.What, habit.Option, habit.Variable, habit.Setting);
+        table.WriteTo(output, _bench.Around.Width);
+        output.WriteLine();
+        var variables = new TextTable(Column.Left("variable"), Column.Left("meaning"));
+        foreach (var (name, meaning) in VariablesAndFiles.Variables)
+            variables.Add(name, meaning);
+        variables.WriteTo(output, _bench.Around.Width);
+    }
+
+    /// <summary>All that is explained.</summary>
+    private static IEnumerable<string> Topics(Command root) => root.Subcommands.Select(command => command.Name)
+        .Concat([Json, Environment]).Concat(Documents(root, "").Select(one => $"{Json} {one.Name}")).Concat(TradeWords.All.Select(term => term.Word));
+
     private void Write(Term term, TextWriter output)
     {
         output.WriteProse($"{term.Word}: {term.Meaning}", _bench.Around.Width);
@@ -53,13 +114,13 @@ internal sealed class HelpCommand : ExplainedCommand
 
     private void List(Command root, TextWriter output)
     {
-        output.WriteLine("Commands; `trayledger COMMAND --help` says more:");
+        output.WriteProse("Commands; `trayledger COMMAND --help` says more:", _bench.Around.Width);
         var table = new TextTable(Column.Left(""), Column.Left(""));
         foreach (var command in root.Subcommands)
             table.Add($"  {command.Name}", command.Description ?? "");
         table.WriteTo(output, _bench.Around.Width);
         output.WriteLine();
-        output.WriteLine("Words; `trayledger help WORD` explains one:");
+        output.WriteProse("Words; `trayledger help WORD` explains one:", _bench.Around.Width);
         output.WriteProse(string.Join(", ", TradeWords.All.Select(term => term.Word)), _bench.Around.Width, "  ");
     }
 

@@ -1,12 +1,15 @@
 using System.CommandLine;
+using System.Text.Json;
+using Ledger.App.Output.Documents;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
+using Ledger.Core.Measures;
 using Ledger.Exchange.Import;
 
 namespace Ledger.App.Commands.Files;
 
 /// <summary>import: entries from CSV, a whole file or folder or nothing of it.</summary>
-internal sealed class ImportCommand : ExplainedCommand
+internal sealed class ImportCommand : ExplainedCommand, IDescribed
 {
     private const string AllKinds = "all";
     private const string Journal = "journal";
@@ -19,12 +22,30 @@ internal sealed class ImportCommand : ExplainedCommand
 
     private readonly Option<bool> _template = new("--template") { Description = "show the file's columns with an example row, and import nothing" };
 
+    private readonly Option<bool> _amend = new("--amend")
+    {
+        Description = "record as amendments what rows say otherwise than the entries that they are known as; otherwise it is only told",
+    };
+
+    private readonly Told<CsvOutcome> _told = new(new Shape<CsvOutcome>()
+        .Flag("isDone", done => done.IsDone, "whether all rows were accepted; otherwise nothing was written")
+        .Flag("isDryRun", done => done.IsDryRun)
+        .Whole("recorded", done => done.Recorded)
+        .Whole("alreadyThere", done => done.AlreadyThere)
+        .Whole("changed", done => done.Changed, "entries that stand in the journal with other values and were left so")
+        .Whole("amended", done => done.Amended)
+        .Text("result", done => done.Result)
+        .Texts("problems", done => done.Problems)
+        .Texts("remarks", done => done.Remarks));
+
     private readonly Option<bool> _dryRun = new("--dry-run") { Description = "show what would happen, and write nothing" };
 
     public ImportCommand(Workbench bench)
         : base("import", "Records entries from CSV files, a whole file or folder or nothing of it.", """
             Each file has a header row; every bad row is listed. What stands in the journal
-            already is not recorded again.
+            already is not recorded again, however a spreadsheet wrote it; a row that says
+            something else than its entry is told, and --amend records it as an amendment.
+            Commas, semicolons or tabs; 186,50 and 05.01.2026 where the whole file writes so.
             Examples: trayledger import deliveries deliveries.csv --dry-run
                       trayledger import all sample-data
                       trayledger import sessions --template
@@ -36,10 +57,15 @@ internal sealed class ImportCommand : ExplainedCommand
         _path.Arity = ArgumentArity.ZeroOrOne;
         Arguments.Add(_path);
         Options.Add(_dryRun);
+        Options.Add(_amend);
         Options.Add(_template);
+        Options.Add(_told.Option);
         SetAction(Run);
         _kind.CompletionSources.Add([.. CsvImport.Kinds, AllKinds, Journal]);
     }
+
+    /// <inheritdoc/>
+    public void Describe(Utf8JsonWriter json) => _told.Describe(json);
 
     private int Run(ParseResult parse)
     {
@@ -58,10 +84,12 @@ internal sealed class ImportCommand : ExplainedCommand
             : CsvBatch.ReadFile(kind, path, ledger);
         using var progress = new ProgressLine(_bench.Around, "recorded");
         var isDry = parse.GetValue(_dryRun);
-        var posted = batch.Post(ledger, isDry, progress, _bench.Around.Interrupts());
+        var posted = batch.Post(ledger, isDry, parse.GetValue(_amend), progress, _bench.Around.Interrupts());
         if (posted.IsDone && !isDry)
             _bench.Written = posted.Result;
         progress.Clear();
+        if (_told.Write(parse, _bench.Around.Out, posted))
+            return posted.IsDone ? ExitStatus.Done : ExitStatus.Refused;
         foreach (var remark in posted.Remarks)
             _bench.Say($"note: {remark}");
         foreach (var problem in posted.Problems)
@@ -85,7 +113,7 @@ internal sealed class ImportCommand : ExplainedCommand
 
     private static string KindOf(string text) =>
         new[] { AllKinds, Journal }.FirstOrDefault(known => text.Equals(known, StringComparison.OrdinalIgnoreCase)) ?? CsvImport.Named(text)
-        ?? throw new FormatException($"there is no kind of file \"{text}\"; known: {string.Join(", ", CsvImport.Kinds)}, {AllKinds}, {Journal}");
+        ?? throw new FormatException($"there is no kind of file \"{text}\"; {Spelling.Meant(text, CsvImport.Kinds)}known: {string.Join(", ", CsvImport.Kinds)}, {AllKinds}, {Journal}");
 
     private static IEnumerable<string> Lines(Stream input)
     {

@@ -3,6 +3,7 @@ using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Measures;
 using Ledger.Storage;
+using Ledger.Storage.Files;
 
 namespace Ledger.App.Commands.Files;
 
@@ -10,7 +11,7 @@ namespace Ledger.App.Commands.Files;
 internal sealed class JoinCommand : ExplainedCommand
 {
     private readonly Workbench _bench;
-    private readonly Argument<string> _other = Typed.Argument("other", Text.NotEmpty, "the other ledger; it is only read");
+    private readonly Argument<string> _other = Typed.Argument("other", Text.NotEmpty, "the other ledger, which is only read; - is the standard input");
     private readonly Option<bool> _dryRun = new("--dry-run") { Description = "show what would happen, and write nothing" };
 
     public JoinCommand(Workbench bench)
@@ -51,7 +52,14 @@ internal sealed class JoinCommand : ExplainedCommand
     private int Run(ParseResult parse)
     {
         using var ledger = _bench.Open(parse);
-        var path = Path.GetFullPath(parse.GetRequiredValue(_other));
+        var name = parse.GetRequiredValue(_other);
+        return Dash.Is(name) ? Dash.In(_bench, path => Join(ledger, path, parse)) : Join(ledger, Path.GetFullPath(name), parse);
+    }
+
+    private int Join(LedgerFile ledger, string path, ParseResult parse)
+    {
+        if (Directory.Exists(path))
+            throw new LedgerFileException($"{path} is a folder; name the other ledger's file");
         if (!File.Exists(path))
             throw new RefusedByCommandException($"there is no ledger at {path}");
         using var other = _bench.Open(path);

@@ -35,6 +35,28 @@ internal static class WholeFile
             throw new RefusedByCommandException($"{path} is a part of the ledger itself; name another file");
     }
 
+    /// <summary>What is written must go to a file that is not there yet.</summary>
+    /// <param name="ledger">The open ledger's file.</param>
+    /// <param name="path">The file to write.</param>
+    /// <param name="what">What is to be named instead.</param>
+    /// <exception cref="RefusedByCommandException">A file is there, or it is the ledger.</exception>
+    /// <exception cref="LedgerFileException">A folder is there.</exception>
+    public static void RequireNew(string ledger, string path, string what)
+    {
+        RequireOther(ledger, path);
+        RequireNoFolder(path);
+        if (File.Exists(path))
+            throw new RefusedByCommandException($"{path} exists already; name {what}");
+    }
+
+    /// <summary>A folder cannot be written to as a file.</summary>
+    /// <exception cref="LedgerFileException">A folder is there.</exception>
+    public static void RequireNoFolder(string path)
+    {
+        if (Directory.Exists(path))
+            throw new LedgerFileException($"{path} is a folder; name a file");
+    }
+
     private static bool IsSame(string one, string other) =>
         one.Equals(other, OperatingSystem.IsLinux() ? StringComparison.Ordinal : StringComparison.OrdinalIgnoreCase);
 }

@@ -14,10 +14,11 @@ namespace Ledger.App.Commands.Plan;
 internal sealed class PlanOptions
 {
     private readonly Option<string?> _fromPlan = Typed.Option<string?>(
-        "--from-plan", "NAME", Text.NotEmpty, "a plan that was kept with `record plan`; what else is said takes the place of its own");
+        "--from-plan", "NAME", Text.NotEmpty, "a plan that was kept with `record plan`; what else is said takes the place of its own")
+        .Offered(Offers.Plans);
 
     private readonly Option<string?> _process = Typed.Option<string?>(
-        "--process", "NAME", Text.NotEmpty, "the process; not needed while there is only one");
+        "--process", "NAME", Text.NotEmpty, "the process; not needed while there is only one").Offered(Offers.Processes);
 
     private readonly Option<string[]> _sheets = new(Line.Option)
     {
@@ -32,7 +33,8 @@ internal sealed class PlanOptions
 
     private readonly Option<string?> _bath = Typed.Option<string?>(
         "--bath", "BATHS", Text.NotEmpty,
-        "the bath, the first of a pair, or one of each item that is used again: \"F9, ST2\"; otherwise the only one that fits");
+        "the bath, the first of a pair, or one of each item that is used again: \"F9, ST2\"; otherwise the only one that fits")
+        .Offered(Offers.Baths);
 
     private readonly Option<LocalDate?> _on = Typed.Option(
         "--on", "DATE", Text.Date, "the day of the session, on which everything must be usable; otherwise the plan's, or today");

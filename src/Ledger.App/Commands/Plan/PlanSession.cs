@@ -1,6 +1,7 @@
 using System.CommandLine;
-using System.Text.Json;
 using Ledger.App.Commands.Show;
+using Ledger.App.Output;
+using Ledger.App.Output.Documents;
 using Ledger.App.Wiring;
 using Ledger.Core.Planning;
 
@@ -25,7 +26,7 @@ internal sealed class PlanSession : ShowCommand<SessionPlan>
             Example: trayledger plan session --process film --minutes "11 N-1=9"
                        --sheets "4 fen80 N: mill race" "2 fen80 N-1 in E04"
             Example: trayledger plan session --exposed "fen80 N" "fen80 N-1"
-            """)
+            """, PlanShape.Of)
     {
         for (var i = 0; i < _plan.All.Count; i++)
             Options.Insert(i, _plan.All[i]);
@@ -35,8 +36,6 @@ internal sealed class PlanSession : ShowCommand<SessionPlan>
     protected override SessionPlan Read(View view, ParseResult parse) => _plan.PlanIn(parse, view.Holdings, view.Ledger);
 
     protected override void WriteText(SessionPlan plan, View view, TextWriter output) => new PlanText(plan, view).WriteTo(output);
-
-    protected override void WriteJson(SessionPlan plan, View view, Utf8JsonWriter json) => new PlanJson(view).Write(plan, json);
 
     protected override int Status(SessionPlan plan, ParseResult parse) =>
         parse.GetValue(_exitCode) && !plan.CanRun ? ExitStatus.NeedsTheUser : ExitStatus.Done;

@@ -8,12 +8,12 @@ namespace Ledger.App.Commands.Print;
 /// <summary>print bottle-label: what is in a bottle, a bath or a waste jug, since when, until when.</summary>
 internal sealed class PrintBottleLabel : PrintCommand
 {
-    private readonly Argument<string[]> _what = new("what")
+    private readonly Argument<string[]> _what = new Argument<string[]>("what")
     {
         HelpName = "WHAT",
         Description = "bottles, such as syrup/2, baths, such as F4, or waste jugs, such as J2; of an item's code, all its bottles",
         Arity = ArgumentArity.OneOrMore,
-    };
+    }.Offered(Offers.Bottles);
 
     private readonly LabelOptions _labels = new();
 

@@ -10,13 +10,13 @@ namespace Ledger.App.Commands.Print;
 /// <summary>print box-label: the seal of a box of exposed film.</summary>
 internal sealed class PrintBoxLabel : PrintCommand
 {
-    private readonly Argument<string> _film = Typed.Argument("film", Text.NotEmpty, "the film's code");
-    private readonly Argument<string?> _group = new("group")
+    private readonly Argument<string> _film = Typed.Argument("film", Text.NotEmpty, "the film's code").Offered(Offers.Films);
+    private readonly Argument<string?> _group = new Argument<string?>("group")
     {
         HelpName = "GROUP",
         Description = "the development group: N, N+1, N-1",
         Arity = ArgumentArity.ZeroOrOne,
-    };
+    }.Offered(Offers.Groups);
 
     private readonly Option<int?> _sheets = Typed.Option("--sheets", "N", Text.Whole, "how many are in it; otherwise left to be filled in");
     private readonly LabelOptions _labels = new();

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Ledger.App.Wiring;
 using Ledger.Core.Journal.Kinds;
 
 namespace Ledger.App.Commands.Record;
@@ -31,6 +32,14 @@ internal sealed class FieldSymbol
             };
         _option?.CompletionSources.Add([.. field.Notation.Words]);
         _argument?.CompletionSources.Add([.. field.Notation.Words]);
+    }
+
+    /// <summary>Completes it by what the ledger offers for its field.</summary>
+    public FieldSymbol Offered(Offer offer)
+    {
+        _option?.Offered(offer);
+        _argument?.Offered(offer);
+        return this;
     }
 
     /// <summary>The field.</summary>

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Ledger.Core.Journal;
 using Ledger.Core.Journal.Kinds;
 
 namespace Ledger.App.Commands.Record;
@@ -17,7 +18,8 @@ internal sealed class KindArguments
     public KindArguments(EntryKind kind)
     {
         _kind = kind;
-        _own = [.. kind.AllFields.Select(field => new FieldSymbol(field))];
+        _own = [.. kind.AllFields.Select(field => new FieldSymbol(field).Offered(
+            (_, holdings, line) => field.Choices?.Invoke(Read(line, holdings), holdings) ?? []))];
         if (kind.Line is not { } line)
             return;
         _lines = new(line.Option)
@@ -25,7 +27,8 @@ internal sealed class KindArguments
             HelpName = "LINE", Description = $"{line.Help}: \"{LinePhrase.Pattern(line)}\"", AllowMultipleArgumentsPerToken = true,
         };
         if (line.MayStandAlone)
-            _alone.AddRange(line.Fields.OrderBy(field => !field.IsNeeded).Select(field => new FieldSymbol(field)));
+            _alone.AddRange(line.Fields.OrderBy(field => !field.IsNeeded).Select(field => new FieldSymbol(field).Offered(
+                (_, holdings, _) => field.Choices?.Invoke(new FieldValues(), holdings) ?? [])));
     }
 
     /// <summary>The option that takes lines; null where the kind has none.</summary>
@@ -53,6 +56,15 @@ internal sealed class KindArguments
             text.Lines.Add(LinePhrase.Read(_kind.Line!, phrase, terms, problems));
         Alone(parse, text, problems);
         return text;
+    }
+
+    /// <summary>What was typed so far, as far as it can be read.</summary>
+    private FieldValues Read(ParseResult line, Holdings holdings)
+    {
+        var (terms, text) = (ReadingTerms.Typed(holdings, holdings.AsOf), new EntryText());
+        foreach (var symbol in _own)
+            text[symbol.Field] = symbol.Text(line);
+        return EntryReading.Read(_kind, text, terms).Values;
     }
 
     private IEnumerable<FieldSymbol> Common => _own.Where(symbol =>

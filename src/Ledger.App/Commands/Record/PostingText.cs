@@ -9,7 +9,7 @@ internal static class PostingText
 {
     public static void Write(string heading, Posting posting, Surroundings around)
     {
-        around.Out.WriteLine($"{heading}: {posting.Summary}");
+        around.Out.WriteProse($"{heading}: {posting.Summary}", around.Width);
         var table = new TextTable(Column.Left(""), Column.Right(""), Column.Left(""), Column.Left(""));
         foreach (var effect in posting.Effects)
             table.Add("  " + effect.What, effect.Before, "->", effect.After);

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text.Json;
+using Ledger.App.Output.Documents;
 using Ledger.App.Wiring;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
@@ -9,7 +10,7 @@ using Ledger.Storage;
 namespace Ledger.App.Commands.Record;
 
 /// <summary>Records one kind of entry, made from its description: its arguments and options, or a JSON document in their place.</summary>
-internal class RecordKind : ExplainedCommand
+internal class RecordKind : ExplainedCommand, IDescribed
 {
     private readonly Workbench _bench;
     private readonly EntryKind _kind;
@@ -21,7 +22,7 @@ internal class RecordKind : ExplainedCommand
     };
 
     private readonly Option<bool> _dryRun = new("--dry-run") { Description = "show what it would change, and write nothing" };
-    private readonly Option<bool> _json = new("--json") { Description = "write what was recorded as one JSON document" };
+    private readonly Told<PostingShown> _told = new(PostingShape.Of);
 
     public RecordKind(Workbench bench, EntryKind kind)
         : base(kind.Name, kind.Purpose, KindHelp.Details(kind))
@@ -31,9 +32,12 @@ internal class RecordKind : ExplainedCommand
         _arguments.AddTo(this);
         Options.Add(_input);
         Options.Add(_dryRun);
-        Options.Add(_json);
+        Options.Add(_told.Option);
         SetAction(Run);
     }
+
+    /// <inheritdoc/>
+    public void Describe(Utf8JsonWriter json) => _told.Describe(json);
 
     /// <summary>The option that takes lines.</summary>
     protected Option<string[]>? Lines => _arguments.Lines;
@@ -133,9 +137,7 @@ internal class RecordKind : ExplainedCommand
 
     private void Show(long? number, Posting posting, ParseResult parse, ReadingTerms terms)
     {
-        if (parse.GetValue(_json))
-            PostingJson.Write(number, posting, terms, _bench.Around);
-        else
+        if (!_told.Write(parse, _bench.Around.Out, new(number, posting, terms)))
             PostingText.Write(number is null ? "would be recorded" : $"entry {number}", posting, _bench.Around);
     }
 

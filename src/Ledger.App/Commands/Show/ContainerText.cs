@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Ledger.App.Output;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
@@ -35,41 +34,5 @@ internal static class ContainerText
             return;
         output.WriteLine();
         table.WriteTo(output, view.Width);
-    }
-
-    public static void Write(Utf8JsonWriter json, ShelfReading shelf, View view)
-    {
-        json.WriteStartArray("containers");
-        foreach (var reading in shelf.Containers)
-        {
-            var container = reading.Container;
-            json.WriteStartObject();
-            json.WriteString("container", container.Code);
-            json.WriteNumber("lot", container.Lot.Id.Value);
-            json.WriteString("batch", container.Lot.Batch);
-            json.WriteString("storage", container.Storage);
-            json.WriteDate("opensFrom", container.OpensFrom);
-            json.WriteFigure("exposureIndex", container.Lot.ExposureIndex);
-            json.WriteDate("receivedOn", container.Lot.ReceivedOn);
-            json.WriteQuantity("quantity", container.Held);
-            json.WriteQuantity("size", container.Size);
-            json.WriteDate("openedOn", container.OpenedOn);
-            json.WriteDate("expiresOn", container.Lot.ExpiresOn);
-            json.WriteDate("goodUntil", reading.GoodUntil?.Date);
-            json.WriteString("goodUntilRule", reading.GoodUntil?.Rule.Name());
-            json.WriteNumber("coldStorageDays", reading.GoodUntil?.ColdDays ?? 0);
-            json.WriteDate("mixedOn", container.Lot.IsMixed ? container.Lot.ReceivedOn : null);
-            json.WriteDate("halfEmptyOn", container.HalfEmptyOn);
-            json.WriteString("formula", container.Lot.Formula);
-            json.WriteBoolean("isExpired", reading.IsPast);
-            json.WriteString("suspicion", container.Suspicion?.Reason);
-            json.WriteDate("suspectSince", container.Suspicion?.Since);
-            json.WriteBoolean("isPriced", container.Lot.IsPriced);
-            json.WriteMoney("unitCost", container.Lot.IsPriced ? container.Lot.UnitCost : null, view.Currency);
-            json.WriteMoney("value", container.Lot.IsPriced ? container.Value : null, view.Currency);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
     }
 }

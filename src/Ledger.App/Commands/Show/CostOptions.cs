@@ -16,8 +16,8 @@ internal sealed class CostOptions
     private readonly Option<LocalDate?> _to = Typed.Option(
         "--to", "DATE", Text.Date, "the last day; otherwise today, or the day of --as-of");
 
-    private readonly Option<CostFormula?> _formula = Typed.Option(
-        "--formula", "FORMULA", Text.OneOf<CostFormula>(CostFormulas.ShortNames, "formula"),
+    private readonly Option<CostFormula?> _formula = Typed.Choice<CostFormula>(
+        "--formula", "FORMULA", CostFormulas.ShortNames, "formula",
         "how what was used is costed: lot (first in, first out unless you named another lot), fifo (whichever was taken) or average; "
         + "otherwise as the setting cost-formula says");
 
@@ -26,8 +26,8 @@ internal sealed class CostOptions
         Description = "count sheets for practice in what a sheet and a negative cost",
     };
 
-    private readonly Option<CountedFates?> _fates = Typed.Option(
-        "--fates", "FATES", Text.OneOf<CountedFates>(["then", "now"], "way to count"),
+    private readonly Option<CountedFates?> _fates = Typed.Choice<CountedFates>(
+        "--fates", "FATES", ["then", "now"], "way to count",
         "which fates count: now, as sheets stand today or on the day of --as-of; or then, as they stood at the end "
         + "of the period");
 

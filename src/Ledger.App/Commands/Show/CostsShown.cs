@@ -1,5 +1,6 @@
 using Ledger.Core.Costing;
 using Ledger.Core.Journal;
+using Ledger.Core.Measures;
 using Ledger.Core.Notices;
 
 namespace Ledger.App.Commands.Show;
@@ -23,6 +24,9 @@ internal sealed record CostsShown(CostReading Costs, string? Film)
 
     /// <summary>What the next session would cost.</summary>
     public NextSession? Next { get; init; }
+
+    /// <summary>What the user means to spend in a month; null for nothing in particular.</summary>
+    public Money? MonthlyBudget { get; init; }
 
     /// <summary>What buying before an announced rise would save.</summary>
     public IReadOnlyList<Notice> PriceRises { get; init; } = [];

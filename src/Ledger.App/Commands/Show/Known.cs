@@ -1,11 +1,14 @@
+using Ledger.Core.Measures;
+
 namespace Ledger.App.Commands.Show;
 
-/// <summary>Lists names that would have been accepted.</summary>
+/// <summary>Says which names would have been accepted, those first that may have been meant.</summary>
 internal static class Known
 {
-    public static string Names(IEnumerable<string> names, string what)
+    public static string Names(string written, IEnumerable<string> names, string what)
     {
-        var known = names.Take(20).ToList();
-        return known.Count == 0 ? $"none is {what}" : $"{what}: {string.Join(", ", known)}";
+        var all = names.ToList();
+        var known = all.Take(20).ToList();
+        return Spelling.Meant(written, all) + (known.Count == 0 ? $"none is {what}" : $"{what}: {string.Join(", ", known)}");
     }
 }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Ledger.App.Values;
+using Ledger.App.Wiring;
 using Ledger.Core.Film;
 using Ledger.Core.Sessions;
 using Ledger.Core.Tracing;
@@ -16,27 +17,28 @@ internal sealed class SheetSearchOptions
         Description = "words that must all occur: in the number, subject, film, group, side, session, bath, emulsion number, fate or filing place",
     };
 
-    private readonly Option<string?> _film = Typed.Option<string?>("--film", "ITEM", Text.NotEmpty, "one film");
+    private readonly Option<string?> _film = Typed.Option<string?>("--film", "ITEM", Text.NotEmpty, "one film")
+        .Offered(Offers.Films);
     private readonly Option<string?> _group = Typed.Option<string?>("--group", "GROUP", Text.NotEmpty,
-        "one development group, such as N-1");
+        "one development group, such as N-1").Offered(Offers.Groups);
     private readonly Option<LocalDate?> _from = Typed.Option(
         "--from", "DATE", Text.Date, "the first day: of the exposure, where that is not known of the development");
 
     private readonly Option<LocalDate?> _to = Typed.Option("--to", "DATE", Text.Date, "the last day");
     private readonly Option<string?> _holder = Typed.Option<string?>("--holder", "HOLDER", Text.NotEmpty,
-        "a holder, or one of its sides");
+        "a holder, or one of its sides").Offered(Offers.Holders);
     private readonly Option<string?> _bath = Typed.Option<string?>("--bath", "BATH", Text.NotEmpty,
-        "a bath that they went through");
-    private readonly Option<Fate?> _fate = Typed.Option(
-        "--fate", "FATE", Text.OneOf<Fate>([.. Fates.Names.Where(name => name != Fate.Dummy.Name())], "fate"),
+        "a bath that they went through").Offered(Offers.Baths);
+    private readonly Option<Fate?> _fate = Typed.Choice<Fate>(
+        "--fate", "FATE", [.. Fates.Names.Where(name => name != Fate.Dummy.Name())], "fate",
             "what became of them by now");
 
-    private readonly Option<RejectCause?> _cause = Typed.Option("--cause", "CAUSE",
-        Text.OneOf<RejectCause>(RejectCauses.Names, "cause"), "what spoiled them");
+    private readonly Option<RejectCause?> _cause = Typed.Choice<RejectCause>(
+        "--cause", "CAUSE", RejectCauses.Names, "cause", "what spoiled them");
     private readonly Option<string?> _number = Typed.Option<string?>("--number", "NUMBER", Text.NotEmpty,
-        "the emulsion number of their film");
+        "the emulsion number of their film").Offered(Offers.EmulsionNumbers);
     private readonly Option<string?> _session = Typed.Option<string?>("--session", "SESSION", Text.NotEmpty,
-        "the session that developed them");
+        "the session that developed them").Offered(Offers.Sessions);
 
     public void AddTo(Command command)
     {

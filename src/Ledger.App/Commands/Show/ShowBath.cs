@@ -1,6 +1,6 @@
 using System.CommandLine;
-using System.Text.Json;
 using Ledger.App.Output;
+using Ledger.App.Output.Documents;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Baths;
@@ -12,13 +12,29 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show bath X: one bath, in use or discarded, with the work it took.</summary>
 internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList<BathWorkRecord> Work)>
 {
-    private readonly Argument<string> _bath = Typed.Argument("bath", Text.NotEmpty, "the bath's name");
+    private static readonly Shape<(BathReading Reading, IReadOnlyList<BathWorkRecord> Work)> _shape = new Shape<(BathReading Reading, IReadOnlyList<BathWorkRecord> Work)>()
+        .AsOf()
+        .With((shown, _) => shown.Reading, BathShape.Of)
+        .Flag("inUse", shown => shown.Reading.Bath.Discarded is null)
+        .Date("discardedOn", shown => shown.Reading.Bath.Discarded?.On)
+        .Word("discardReason", shown => shown.Reading.Bath.Discarded?.Reason)
+        .Table("work", (shown, _) => shown.Work, new Shape<BathWorkRecord>()
+            .Whole("entry", done => done.Number)
+            .Date("date", done => done.Date)
+            .Text("summary", done => done.Summary)
+            .Flag("isFirst", done => done.IsFirst)
+            .Area("areaSqIn", done => done.Area)
+            .Area("weightedAreaSqIn", done => done.Weighted),
+            (shown, rows) => (shown.Reading, rows))
+        .Leading("work");
+
+    private readonly Argument<string> _bath = Typed.Argument("bath", Text.NotEmpty, "the bath's name").Offered(Offers.Baths);
     private readonly LastOption _last = new("sessions", 100);
 
     public ShowBath(Workbench bench)
         : base(bench, "bath", "Shows one bath, in use or discarded, with every session that went through it.", """
             Example: trayledger show bath F4
-            """)
+            """, _shape)
     {
         Arguments.Add(_bath);
         Options.Add(_last);
@@ -29,7 +45,7 @@ internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList
         var code = parse.GetRequiredValue(_bath).Trim();
         var bath = view.Ledger.Bath(code, view.AsOf) ?? throw new RefusedByCommandException(
             $"there was no bath \"{code}\" up to {Dates.Text(view.AsOf)}; "
-                + $"{Known.Names(view.Holdings.Baths.Select(known => known.Code), "in use")}");
+                + $"{Known.Names(code, view.Holdings.Baths.Select(known => known.Code), "in use")}");
         return (new(bath, bath.Discarded?.On ?? view.AsOf), view.Ledger.WorkOf(bath.Code, view.AsOf, _last.In(parse)));
     }
 
@@ -48,28 +64,5 @@ internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList
                 Dates.Text(done.Date), done.Area.ToText(view.Style), done.Weighted.ToText(view.Style), done.IsFirst ? "first" : "second",
                 Scaled.ToText(done.Number, 0), done.Summary);
         work.WriteTo(output, view.Width);
-    }
-
-    protected override void WriteJson((BathReading Reading, IReadOnlyList<BathWorkRecord> Work) shown, View view, Utf8JsonWriter json)
-    {
-        json.WriteDate("asOf", view.AsOf);
-        BathJson.Write(json, shown.Reading, view);
-        json.WriteBoolean("inUse", shown.Reading.Bath.Discarded is null);
-        json.WriteDate("discardedOn", shown.Reading.Bath.Discarded?.On);
-        json.WriteString("discardReason", shown.Reading.Bath.Discarded?.Reason);
-        json.WriteStartArray("work");
-        foreach (var done in shown.Work)
-        {
-            json.WriteStartObject();
-            json.WriteNumber("entry", done.Number);
-            json.WriteDate("date", done.Date);
-            json.WriteString("summary", done.Summary);
-            json.WriteBoolean("isFirst", done.IsFirst);
-            json.WriteArea("areaSqIn", done.Area);
-            json.WriteArea("weightedAreaSqIn", done.Weighted);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
     }
 }

@@ -1,6 +1,6 @@
 using System.CommandLine;
-using System.Text.Json;
 using Ledger.App.Output;
+using Ledger.App.Output.Documents;
 using Ledger.App.Wiring;
 using Ledger.Core.Baths;
 
@@ -9,8 +9,11 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show baths: all working solutions in use.</summary>
 internal sealed class ShowBaths(Workbench bench)
     : ShowCommand<IReadOnlyList<BathReading>>(bench, "baths",
-        "Shows the baths in use: what went through each, the capacity left, and what ends it.", "Example: trayledger show baths")
+        "Shows the baths in use: what went through each, the capacity left, and what ends it.", "Example: trayledger show baths", _shape)
 {
+    private static readonly Shape<IReadOnlyList<BathReading>> _shape = new Shape<IReadOnlyList<BathReading>>()
+        .AsOf().Table("baths", (baths, _) => baths, BathShape.Of, (_, rows) => rows);
+
     protected override IReadOnlyList<BathReading> Read(View view, ParseResult parse) =>
         [.. view.Holdings.Baths.Select(bath => new BathReading(bath, view.AsOf))];
 
@@ -24,19 +27,5 @@ internal sealed class ShowBaths(Workbench bench)
                 output.WriteLine();
             BathText.Write(output, baths[i], view);
         }
-    }
-
-    protected override void WriteJson(IReadOnlyList<BathReading> baths, View view, Utf8JsonWriter json)
-    {
-        json.WriteDate("asOf", view.AsOf);
-        json.WriteStartArray("baths");
-        foreach (var bath in baths)
-        {
-            json.WriteStartObject();
-            BathJson.Write(json, bath, view);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
     }
 }

@@ -13,6 +13,7 @@ internal sealed class ShowCommands : Command
         new("baths", bench => new ShowBaths(bench)),
         new("holders", bench => new ShowHolders(bench)),
         new("sessions", bench => new ShowSessions(bench)),
+        new("session", bench => new ShowSession(bench)),
         new("prints", bench => new ShowPrints(bench)),
         new("plans", bench => new ShowPlans(bench)),
         new("costs", bench => new ShowCosts(bench)),

@@ -1,5 +1,6 @@
 using System.CommandLine;
-using System.Text.Json;
+using Ledger.App.Output;
+using Ledger.App.Output.Documents;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Costing;
@@ -14,10 +15,11 @@ internal sealed class ShowCosts : ShowCommand<CostsShown>
 {
     private readonly CostOptions _costs = new();
     private readonly Option<string?> _film = Typed.Option<string?>(
-        "--film", "ITEM", Text.NotEmpty, "one film only: its sheets, its stock, and its share of the chemistry");
+        "--film", "ITEM", Text.NotEmpty, "one film only: its sheets, its stock, and its share of the chemistry")
+        .Offered(Offers.Films);
 
-    private readonly Option<CostGrouping?> _by = Typed.Option(
-        "--by", "PART", Text.OneOf<CostGrouping>(CostSlices.Groupings, "part"),
+    private readonly Option<CostGrouping?> _by = Typed.Choice<CostGrouping>(
+        "--by", "PART", CostSlices.Groupings, "part",
             "the parts of the period: film, session, month, year, process, developer, bath (the fixer) or emulsion "
             + "number");
 
@@ -27,7 +29,7 @@ internal sealed class ShowCosts : ShowCommand<CostsShown>
             it is accounted for. The figures per sheet count the spoiled sheets as well, but
             not those for practice. With --film every figure is that film's.
             Example: trayledger show costs --by month --formula average
-            """)
+            """, CostsShape.Of, ["--from", "--to"])
     {
         foreach (var option in _costs.All)
             Options.Add(option);
@@ -48,6 +50,7 @@ internal sealed class ShowCosts : ShowCommand<CostsShown>
             CountsThen = _costs.CountsThen(parse),
             Grouping = parse.GetValue(_by),
             Formula = formula,
+            MonthlyBudget = view.Holdings.Settings.MonthlyBudget,
             Revaluation = asked ? stock : null,
             Next = film is null ? NextSession.Of(view.Ledger, view.Holdings) : null,
             PriceRises =
@@ -60,12 +63,10 @@ internal sealed class ShowCosts : ShowCommand<CostsShown>
 
     protected override void WriteText(CostsShown shown, View view, TextWriter output) => CostsText.Write(shown, view, output);
 
-    protected override void WriteJson(CostsShown shown, View view, Utf8JsonWriter json) => CostsJson.Write(shown, view, json);
-
     private static string Film(string code, View view)
     {
         var films = view.Holdings.Items.Where(item => item.Kind == ItemKind.Film).Select(item => item.Code).ToList();
         return films.Find(film => film.Equals(code, StringComparison.OrdinalIgnoreCase))
-            ?? throw new RefusedByCommandException($"no film is called \"{code}\"; {Known.Names(films, "known")}");
+            ?? throw new RefusedByCommandException($"no film is called \"{code}\"; {Known.Names(code, films, "known")}");
     }
 }

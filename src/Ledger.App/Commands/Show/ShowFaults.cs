@@ -1,6 +1,6 @@
 using System.CommandLine;
-using System.Text.Json;
 using Ledger.App.Output;
+using Ledger.App.Output.Documents;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Faults;
@@ -13,6 +13,22 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show faults: rejects over time, and whether a side is worse than the others beyond chance.</summary>
 internal sealed class ShowFaults : ShowCommand<FaultsOverTime>
 {
+    private static readonly Shape<(FaultRow Row, int Rows)> _row = new Shape<(FaultRow Row, int Rows)>()
+        .Text("name", fault => fault.Row.Name)
+        .Whole("sheets", fault => fault.Row.Sheets)
+        .Whole("rejects", fault => fault.Row.Rejects)
+        .Figure("percent", fault => fault.Row.Percent is { } percent ? decimal.Round(percent, 2) : null)
+        .Chance("chance", fault => fault.Row.Chance, "how often chance alone would do it, by Fisher's exact test")
+        .Text("verdict", fault => fault.Row.Verdict(fault.Rows))
+        .Flag("isFew", fault => fault.Row.IsFew)
+        .Counts("causes", (fault, _) => fault.Row.Causes.Select(cause => KeyValuePair.Create(cause.Item1, (long)cause.Item2)));
+
+    private static readonly Shape<FaultsOverTime> _shape = Groupings(new Shape<FaultsOverTime>()
+        .Date("from", faults => faults.From)
+        .Date("to", faults => faults.To)
+        .Whole("sheets", faults => faults.Sheets)
+        .Whole("rejects", faults => faults.Rejects));
+
     private readonly Option<LocalDate?> _from = Typed.Option("--from", "DATE", Text.Date,
         "the first day; otherwise the first of all");
     private readonly Option<LocalDate?> _to = Typed.Option("--to", "DATE", Text.Date,
@@ -24,7 +40,7 @@ internal sealed class ShowFaults : ShowCommand<FaultsOverTime>
             emulsion or a process is worse than the others is told by Fisher's exact test: how
             often chance alone would do it. Few sheets say little, and are marked.
             Example: trayledger show faults
-            """)
+            """, _shape, ["--from", "--to"])
     {
         Options.Add(_from);
         Options.Add(_to);
@@ -69,40 +85,16 @@ internal sealed class ShowFaults : ShowCommand<FaultsOverTime>
         }
     }
 
-    protected override void WriteJson(FaultsOverTime faults, View view, Utf8JsonWriter json)
+    private static Shape<FaultsOverTime> Groupings(Shape<FaultsOverTime> shape)
     {
-        json.WriteDate("from", faults.From);
-        json.WriteDate("to", faults.To);
-        json.WriteNumber("sheets", faults.Sheets);
-        json.WriteNumber("rejects", faults.Rejects);
         foreach (var grouping in Enum.GetValues<FaultGrouping>())
         {
-            var rows = faults.By(grouping);
-            json.WriteStartArray("by" + FaultsOverTime.Groupings[(int)grouping][..1].ToUpperInvariant()
-                + FaultsOverTime.Groupings[(int)grouping][1..]);
-            foreach (var row in rows)
-                Write(row, rows.Count, json);
-            json.WriteEndArray();
+            var name = FaultsOverTime.Groupings[(int)grouping];
+            shape.Table($"by{name[..1].ToUpperInvariant()}{name[1..]}", (faults, _) => Rows(faults.By(grouping)), _row);
         }
-    }
 
-    private static void Write(FaultRow row, int rows, Utf8JsonWriter json)
-    {
-        json.WriteStartObject();
-        json.WriteString("name", row.Name);
-        json.WriteNumber("sheets", row.Sheets);
-        json.WriteNumber("rejects", row.Rejects);
-        json.WriteFigure("percent", row.Percent is { } percent ? decimal.Round(percent, 2) : null);
-        if (row.Chance is { } chance)
-            json.WriteNumber("chance", chance);
-        else
-            json.WriteNull("chance");
-        json.WriteString("verdict", row.Verdict(rows));
-        json.WriteBoolean("isFew", row.IsFew);
-        json.WriteStartObject("causes");
-        foreach (var (cause, sheets) in row.Causes)
-            json.WriteNumber(cause, sheets);
-        json.WriteEndObject();
-        json.WriteEndObject();
+        return shape;
+
+        static IEnumerable<(FaultRow, int)> Rows(IReadOnlyList<FaultRow> rows) => rows.Select(row => (row, rows.Count));
     }
 }

@@ -1,6 +1,6 @@
 using System.CommandLine;
-using System.Text.Json;
 using Ledger.App.Output;
+using Ledger.App.Output.Documents;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Journal;
@@ -11,13 +11,23 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show forgotten: boxes and bottles that nobody has touched for long.</summary>
 internal sealed class ShowForgotten : ShowCommand<IReadOnlyList<Untouched>>
 {
+    private static readonly Shape<IReadOnlyList<Untouched>> _shape = new Shape<IReadOnlyList<Untouched>>()
+        .AsOf()
+        .Table("containers", (forgotten, _) => forgotten, new Shape<Untouched>()
+            .Text("container", one => one.Container.Code)
+            .Text("item", one => one.Container.Lot.Item)
+            .Quantity("quantity", one => one.Container.Held)
+            .Date("lastTouched", one => one.LastTouched)
+            .Text("storage", one => one.Container.Storage),
+            (_, rows) => rows);
+
     private readonly Option<int?> _months = Typed.Option(
         "--months", "N", Text.Whole, "for how many months; otherwise the setting forgotten-months");
 
     public ShowForgotten(Workbench bench)
         : base(bench, "forgotten", "Shows boxes and bottles that hold something and were not used for months.", """
             Example: trayledger show forgotten --months 6
-            """) => Options.Add(_months);
+            """, _shape) => Options.Add(_months);
 
     protected override IReadOnlyList<Untouched> Read(View view, ParseResult parse)
     {
@@ -36,23 +46,5 @@ internal sealed class ShowForgotten : ShowCommand<IReadOnlyList<Untouched>>
         foreach (var (container, touched) in forgotten)
             table.Add(container.Code, container.Held.ToText(view.Style), Dates.Text(touched), container.Lot.Batch, container.Storage);
         table.WriteTo(output, view.Width);
-    }
-
-    protected override void WriteJson(IReadOnlyList<Untouched> forgotten, View view, Utf8JsonWriter json)
-    {
-        json.WriteDate("asOf", view.AsOf);
-        json.WriteStartArray("containers");
-        foreach (var (container, touched) in forgotten)
-        {
-            json.WriteStartObject();
-            json.WriteString("container", container.Code);
-            json.WriteString("item", container.Lot.Item);
-            json.WriteQuantity("quantity", container.Held);
-            json.WriteDate("lastTouched", touched);
-            json.WriteString("storage", container.Storage);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
     }
 }

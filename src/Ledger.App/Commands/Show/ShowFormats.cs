@@ -1,6 +1,6 @@
 using System.CommandLine;
-using System.Text.Json;
 using Ledger.App.Output;
+using Ledger.App.Output.Documents;
 using Ledger.App.Wiring;
 using Ledger.Core.Measures;
 
@@ -13,8 +13,19 @@ internal sealed class ShowFormats(Workbench bench) : ShowCommand<IReadOnlyList<F
     Any other size is written as it is, such as 7x17in or 100x125mm. `record format`
     adds one or changes its area.
     Example: trayledger show formats
-    """)
+    """, _shape)
 {
+    private static readonly Shape<IReadOnlyList<Format>> _shape = new Shape<IReadOnlyList<Format>>()
+        .AsOf()
+        .Table("formats", (formats, _) => formats, new Shape<Format>()
+            .Text("format", format => format.Code)
+            .Text("unit", format => format.Unit.Name())
+            .Area("areaSqIn", format => format.Area)
+            .Figure("areaCm2", format => format.Area.SquareCentimetres)
+            .Figure("unitsOf80SqIn", InUnits)
+            .Flag("isOwn", (format, view) => view.Holdings.Formats.IsOwn(format)),
+            (_, rows) => rows);
+
     protected override IReadOnlyList<Format> Read(View view, ParseResult parse) => view.Holdings.Formats.All;
 
     protected override void WriteText(IReadOnlyList<Format> formats, View view, TextWriter output)
@@ -26,25 +37,6 @@ internal sealed class ShowFormats(Workbench bench) : ShowCommand<IReadOnlyList<F
                 format.Code, format.Unit.Plural(), Scaled.ToText(format.Area.SquareInches, 4), Scaled.ToText(format.Area.SquareCentimetres, 4),
                 Scaled.ToText(InUnits(format), 4), Basis(format, view));
         table.WriteTo(output, view.Width);
-    }
-
-    protected override void WriteJson(IReadOnlyList<Format> formats, View view, Utf8JsonWriter json)
-    {
-        json.WriteDate("asOf", view.AsOf);
-        json.WriteStartArray("formats");
-        foreach (var format in formats)
-        {
-            json.WriteStartObject();
-            json.WriteString("format", format.Code);
-            json.WriteString("unit", format.Unit.Name());
-            json.WriteArea("areaSqIn", format.Area);
-            json.WriteFigure("areaCm2", format.Area.SquareCentimetres);
-            json.WriteFigure("unitsOf80SqIn", InUnits(format));
-            json.WriteBoolean("isOwn", view.Holdings.Formats.IsOwn(format));
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
     }
 
     private static decimal InUnits(Format format) => format.Area.SquareInches / Area.Unit80.SquareInches;

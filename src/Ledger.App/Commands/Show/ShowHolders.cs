@@ -1,6 +1,6 @@
 using System.CommandLine;
-using System.Text.Json;
 using Ledger.App.Output;
+using Ledger.App.Output.Documents;
 using Ledger.App.Wiring;
 using Ledger.Core.Film;
 using Ledger.Core.Measures;
@@ -10,7 +10,7 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show holders: every holder with its sides, and the boxes of exposed sheets.</summary>
 internal sealed class ShowHolders(Workbench bench)
     : ShowCommand<FilmRegister>(bench, "holders",
-        "Shows the film holders: what is in each side and for how long, and the boxes of exposed sheets.", "Example: trayledger show holders")
+        "Shows the film holders: what is in each side and for how long, and the boxes of exposed sheets.", "Example: trayledger show holders", HoldersShape.Of)
 {
     protected override FilmRegister Read(View view, ParseResult parse) => view.Holdings.Film;
 
@@ -28,8 +28,6 @@ internal sealed class ShowHolders(Workbench bench)
         WriteRemarks(film, view, output);
         WriteBoxes(film, view, output);
     }
-
-    protected override void WriteJson(FilmRegister film, View view, Utf8JsonWriter json) => HoldersJson.Write(film, view, json);
 
     /// <summary>Two sides a line, so that a holder reads like its two faces.</summary>
     private static void Add(TextTable table, Holder holder, SideReading[] sides)

@@ -1,6 +1,6 @@
 using System.CommandLine;
-using System.Text.Json;
 using Ledger.App.Output;
+using Ledger.App.Output.Documents;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Costing;
@@ -13,14 +13,14 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show item X: one item's settings, its containers, its moves, and its stock's worth.</summary>
 internal sealed class ShowItem : ShowCommand<ItemShown>
 {
-    private readonly Argument<string> _item = Typed.Argument("item", Text.NotEmpty, "the item's code");
+    private readonly Argument<string> _item = Typed.Argument("item", Text.NotEmpty, "the item's code").Offered(Offers.Items);
     private readonly LastOption _last = new("moves", 30);
 
     public ShowItem(Workbench bench)
         : base(bench, "item",
             "Shows one item: its settings, its boxes and bottles, deliveries and use, and its value by each cost formula.", """
             Example: trayledger show item tarnfix
-            """)
+            """, ItemShape.Of)
     {
         Arguments.Add(_item);
         Options.Add(_last);
@@ -30,7 +30,7 @@ internal sealed class ShowItem : ShowCommand<ItemShown>
     {
         var code = parse.GetRequiredValue(_item).Trim();
         var item = view.Holdings.Item(code) ?? throw new RefusedByCommandException(
-            $"there is no item \"{code}\"; {Known.Names(view.Holdings.Items.Select(known => known.Code), "known")}");
+            $"there is no item \"{code}\"; {Known.Names(code, view.Holdings.Items.Select(known => known.Code), "known")}");
         var moves = view.Ledger.MovesOf(item.Code, view.AsOf, int.MaxValue);
         return new(
             new(item, view.Holdings.ContainersOf(item.Code), view.AsOf),
@@ -40,12 +40,6 @@ internal sealed class ShowItem : ShowCommand<ItemShown>
     }
 
     protected override void WriteText(ItemShown shown, View view, TextWriter output) => ItemText.Write(shown, view, output);
-
-    protected override void WriteJson(ItemShown shown, View view, Utf8JsonWriter json)
-    {
-        json.WriteDate("asOf", view.AsOf);
-        ItemJson.Write(shown, view, json);
-    }
 }
 
 /// <summary>An item as it is shown.</summary>

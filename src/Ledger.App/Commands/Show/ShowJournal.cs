@@ -1,6 +1,6 @@
 using System.CommandLine;
-using System.Text.Json;
 using Ledger.App.Output;
+using Ledger.App.Output.Documents;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Journal;
@@ -13,7 +13,20 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show journal: all that was recorded.</summary>
 internal sealed class ShowJournal : ShowCommand<IReadOnlyList<JournalEntry>>
 {
-    private readonly LastOption _last = new("entries", 50);
+    private static readonly Shape<IReadOnlyList<JournalEntry>> _shape = new Shape<IReadOnlyList<JournalEntry>>()
+        .AsOf()
+        .Table("entries", (journal, _) => journal, new Shape<JournalEntry>()
+            .Whole("entry", entry => entry.Number)
+            .Text("reference", entry => entry.Key)
+            .Text("kind", entry => entry.Kind)
+            .Date("date", entry => entry.Date)
+            .Text("recordedAt", entry => InstantPattern.ExtendedIso.Format(entry.RecordedAt))
+            .Text("summary", entry => entry.Summary)
+            .Text("note", entry => entry.Note)
+            .Whole("undoes", entry => entry.Undoes, "the entry that it takes back")
+            .Whole("undoneBy", entry => entry.UndoneBy),
+            (_, rows) => rows);
+
     private readonly Option<LocalDate?> _day = Typed.Option(
         "--day", "DATE", Text.Date, "the entries of that day alone, in the order in which they count");
 
@@ -21,15 +34,17 @@ internal sealed class ShowJournal : ShowCommand<IReadOnlyList<JournalEntry>>
         : base(bench, "journal", "Shows all that was recorded, the last entry first.", """
             With --day the first entry of the day comes first. Where that order is not the
             right one, put an entry before another: `record amendment 57 before=56`.
-            Example: trayledger show journal --last 20
-            """)
+            Examples: trayledger show journal --last 20
+                      trayledger show journal --kind session --from 2026-06-01
+            """, _shape)
     {
-        Options.Add(_last);
+        Last = new("entries", 50);
+        Options.Add(Last);
         Options.Add(_day);
     }
 
     protected override IReadOnlyList<JournalEntry> Read(View view, ParseResult parse) => parse.GetValue(_day) is { } day
-        ? view.Ledger.JournalOf(day) : view.Ledger.Journal(view.AsOf, null, _last.In(parse));
+        ? view.Ledger.JournalOf(day) : view.Ledger.Journal(view.AsOf, null, AtMost(parse));
 
     protected override void WriteText(IReadOnlyList<JournalEntry> journal, View view, TextWriter output)
     {
@@ -41,28 +56,6 @@ internal sealed class ShowJournal : ShowCommand<IReadOnlyList<JournalEntry>>
         foreach (var entry in journal)
             table.Add(Scaled.ToText(entry.Number, 0), Dates.Text(entry.Date), entry.Kind, What(entry));
         table.WriteTo(output, view.Width);
-    }
-
-    protected override void WriteJson(IReadOnlyList<JournalEntry> journal, View view, Utf8JsonWriter json)
-    {
-        json.WriteDate("asOf", view.AsOf);
-        json.WriteStartArray("entries");
-        foreach (var entry in journal)
-        {
-            json.WriteStartObject();
-            json.WriteNumber("entry", entry.Number);
-            json.WriteString("reference", entry.Key);
-            json.WriteString("kind", entry.Kind);
-            json.WriteDate("date", entry.Date);
-            json.WriteString("recordedAt", InstantPattern.ExtendedIso.Format(entry.RecordedAt));
-            json.WriteString("summary", entry.Summary);
-            json.WriteString("note", entry.Note);
-            json.WriteFigure("undoes", entry.Undoes);
-            json.WriteFigure("undoneBy", entry.UndoneBy);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
     }
 
     private static string What(JournalEntry entry) =>

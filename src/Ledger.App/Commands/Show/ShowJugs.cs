@@ -1,6 +1,6 @@
 using System.CommandLine;
-using System.Text.Json;
 using Ledger.App.Output;
+using Ledger.App.Output.Documents;
 using Ledger.App.Wiring;
 using Ledger.Core.Baths;
 using Ledger.Core.Measures;
@@ -9,8 +9,26 @@ namespace Ledger.App.Commands.Show;
 
 /// <summary>show jugs: what waits in waste jugs, and what was handed over.</summary>
 internal sealed class ShowJugs(Workbench bench) : ShowCommand<IReadOnlyList<WasteJug>>(
-    bench, "jugs", "Shows the waste jugs: what is in each, since when, and where it went.", "Example: trayledger show jugs")
+    bench, "jugs", "Shows the waste jugs: what is in each, since when, and where it went.", "Example: trayledger show jugs", _shape)
 {
+    private static readonly Shape<IReadOnlyList<WasteJug>> _shape = new Shape<IReadOnlyList<WasteJug>>()
+        .AsOf()
+        .Table("jugs", (jugs, _) => jugs, new Shape<WasteJug>()
+            .Text("jug", jug => jug.Code)
+            .Text("contents", jug => jug.Contents)
+            .Text("wasteKind", jug => jug.Waste.Name())
+            .Volume("size", jug => jug.Size)
+            .Volume("held", jug => jug.Held)
+            .Date("startedOn", jug => jug.StartedOn)
+            .Date("handedOverOn", jug => jug.HandedOverOn)
+            .Word("handedTo", jug => jug.HandedTo)
+            .Table("fills", (jug, _) => jug.Fills, new Shape<JugFill>()
+                .Date("date", fill => fill.Date)
+                .Volume("volume", fill => fill.Volume)
+                .Text("what", fill => fill.What)
+                .Word("material", fill => fill.Material?.Name())),
+            (_, rows) => rows);
+
     protected override IReadOnlyList<WasteJug> Read(View view, ParseResult parse) => view.Ledger.JugsOn(view.AsOf);
 
     protected override void WriteText(IReadOnlyList<WasteJug> jugs, View view, TextWriter output)
@@ -35,38 +53,5 @@ internal sealed class ShowJugs(Workbench bench) : ShowCommand<IReadOnlyList<Wast
             output.WriteProse(
                 "The maker's safety data sheet and local rules say where it may go; used fixer holds silver.",
                 view.Width);
-    }
-
-    protected override void WriteJson(IReadOnlyList<WasteJug> jugs, View view, Utf8JsonWriter json)
-    {
-        json.WriteDate("asOf", view.AsOf);
-        json.WriteStartArray("jugs");
-        foreach (var jug in jugs)
-        {
-            json.WriteStartObject();
-            json.WriteString("jug", jug.Code);
-            json.WriteString("contents", jug.Contents);
-            json.WriteString("wasteKind", jug.Waste.Name());
-            json.WriteQuantity("size", jug.Size);
-            json.WriteQuantity("held", jug.Held);
-            json.WriteDate("startedOn", jug.StartedOn);
-            json.WriteDate("handedOverOn", jug.HandedOverOn);
-            json.WriteString("handedTo", jug.HandedTo);
-            json.WriteStartArray("fills");
-            foreach (var fill in jug.Fills)
-            {
-                json.WriteStartObject();
-                json.WriteDate("date", fill.Date);
-                json.WriteQuantity("volume", fill.Volume);
-                json.WriteString("what", fill.What);
-                json.WriteString("material", fill.Material?.Name());
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
     }
 }

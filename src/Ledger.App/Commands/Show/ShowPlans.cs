@@ -1,6 +1,6 @@
 using System.CommandLine;
-using System.Text.Json;
 using Ledger.App.Output;
+using Ledger.App.Output.Documents;
 using Ledger.App.Wiring;
 using Ledger.Core.Measures;
 using Ledger.Core.Planning;
@@ -11,8 +11,32 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show plans: the sessions and trips that are planned, and what they will use.</summary>
 internal sealed class ShowPlans(Workbench bench)
     : ShowCommand<IReadOnlyList<OpenPlan>>(
-        bench, "plans", "Shows the planned sessions and trips, the next one first, and what each will use.", "Example: trayledger show plans")
+        bench, "plans", "Shows the planned sessions and trips, the next one first, and what each will use.", "Example: trayledger show plans", _shape)
 {
+    private static readonly Shape<IReadOnlyList<OpenPlan>> _shape = new Shape<IReadOnlyList<OpenPlan>>()
+        .AsOf()
+        .Table("plans", Rows, new Shape<(OpenPlan Plan, IEnumerable<PlannedDemand> Demand)>()
+            .Text("plan", row => row.Plan.Name)
+            .Date("on", row => row.Plan.On)
+            .Flag("trip", row => row.Plan.IsTrip)
+            .Text("process", row => row.Plan.Request.Process)
+            .Text("minutes", row => row.Plan.Request.Times.Text)
+            .Word("bath", row => row.Plan.Request.Bath)
+            .Date("madeOn", row => row.Plan.MadeOn)
+            .Text("note", row => row.Plan.Note)
+            .Table("sheets", (row, _) => row.Plan.Request.Sheets, new Shape<RequestedSheets>()
+                .Text("item", line => line.Film)
+                .Whole("sheets", line => line.Count)
+                .Text("group", line => line.Group)
+                .Word("subject", line => line.Subject)
+                .Word("holder", line => line.Holder)
+                .Word("from", line => line.From))
+            .Table("demand", (row, _) => row.Demand, new Shape<PlannedDemand>()
+                .Text("item", known => known.Item)
+                .Date("on", known => known.On)
+                .Quantity("quantity", known => known.Quantity)),
+            (_, rows) => [.. rows.Select(row => row.Plan)]);
+
     protected override IReadOnlyList<OpenPlan> Read(View view, ParseResult parse) => [.. view.Holdings.Plans];
 
     protected override void WriteText(IReadOnlyList<OpenPlan> plans, View view, TextWriter output)
@@ -30,60 +54,9 @@ internal sealed class ShowPlans(Workbench bench)
         table.WriteTo(output, view.Width);
     }
 
-    protected override void WriteJson(IReadOnlyList<OpenPlan> plans, View view, Utf8JsonWriter json)
+    private static IEnumerable<(OpenPlan Plan, IEnumerable<PlannedDemand> Demand)> Rows(IReadOnlyList<OpenPlan> plans, View view)
     {
         var demand = PlannedDemand.Of(view.Holdings).ToLookup(known => known.Plan);
-        json.WriteDate("asOf", view.AsOf);
-        json.WriteStartArray("plans");
-        foreach (var plan in plans)
-        {
-            json.WriteStartObject();
-            json.WriteString("plan", plan.Name);
-            json.WriteDate("on", plan.On);
-            json.WriteBoolean("trip", plan.IsTrip);
-            json.WriteString("process", plan.Request.Process);
-            json.WriteString("minutes", plan.Request.Times.Text);
-            json.WriteString("bath", plan.Request.Bath);
-            json.WriteDate("madeOn", plan.MadeOn);
-            json.WriteString("note", plan.Note);
-            WriteSheets(plan, json);
-            WriteDemand(demand[plan.Name], json);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
-
-    private static void WriteSheets(OpenPlan plan, Utf8JsonWriter json)
-    {
-        json.WriteStartArray("sheets");
-        foreach (var line in plan.Request.Sheets)
-        {
-            json.WriteStartObject();
-            json.WriteString("item", line.Film);
-            json.WriteNumber("sheets", line.Count);
-            json.WriteString("group", line.Group);
-            json.WriteString("subject", line.Subject);
-            json.WriteString("holder", line.Holder);
-            json.WriteString("from", line.From);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
-
-    private static void WriteDemand(IEnumerable<PlannedDemand> demand, Utf8JsonWriter json)
-    {
-        json.WriteStartArray("demand");
-        foreach (var known in demand)
-        {
-            json.WriteStartObject();
-            json.WriteString("item", known.Item);
-            json.WriteDate("on", known.On);
-            json.WriteQuantity("quantity", known.Quantity);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        return plans.Select(plan => (plan, demand[plan.Name]));
     }
 }

@@ -1,6 +1,6 @@
 using System.CommandLine;
-using System.Text.Json;
 using Ledger.App.Output;
+using Ledger.App.Output.Documents;
 using Ledger.App.Wiring;
 using Ledger.Core.Costing;
 using Ledger.Core.Measures;
@@ -10,12 +10,25 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show prices: what each delivery of an item cost on the shelf, over time.</summary>
 internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
 {
-    private readonly Argument<string?> _item = new("item") { Arity = ArgumentArity.ZeroOrOne, Description = "one item only" };
+    private static readonly Shape<IReadOnlyList<LotPrice>> _shape = new Shape<IReadOnlyList<LotPrice>>()
+        .AsOf()
+        .Table("prices", (prices, _) => WithEarlier(prices), new Shape<(LotPrice Price, LotPrice? Earlier)>()
+            .Text("item", row => row.Price.Item)
+            .Date("date", row => row.Price.Date)
+            .Whole("lot", row => row.Price.Lot.Value)
+            .Quantity("quantity", row => row.Price.Quantity)
+            .Money("cost", row => row.Price.IsPriced ? row.Price.Cost : null)
+            .Money("perUnit", row => row.Price.IsPriced ? row.Price.PerUnit : null)
+            .Figure("changePercent", row => row.Earlier is null ? null : row.Price.PercentMoreThan(row.Earlier), "how much more than the delivery before")
+            .Text("paidIn", (row, view) => row.Price.Currency ?? view.Currency));
+
+    private readonly Argument<string?> _item = new Argument<string?>("item") { Arity = ArgumentArity.ZeroOrOne, Description = "one item only" }
+        .Offered(Offers.Items);
 
     public ShowPrices(Workbench bench)
         : base(
             bench, "prices",
-            "Shows what each delivery cost, shipping and duty included, and how much more than the one before.", "Example: trayledger show prices fen80") =>
+            "Shows what each delivery cost, shipping and duty included, and how much more than the one before.", "Example: trayledger show prices fen80", _shape) =>
         Arguments.Add(_item);
 
     protected override IReadOnlyList<LotPrice> Read(View view, ParseResult parse)
@@ -23,7 +36,7 @@ internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
         var code = parse.GetValue(_item)?.Trim();
         if (code is not null && view.Holdings.Item(code) is null)
             throw new RefusedByCommandException(
-                $"there is no item \"{code}\"; {Known.Names(view.Holdings.Items.Select(known => known.Code), "known")}");
+                $"there is no item \"{code}\"; {Known.Names(code, view.Holdings.Items.Select(known => known.Code), "known")}");
         return
         [
             .. view.Ledger.Prices(view.AsOf).Where(price => code is null || price.Item.Equals(code, StringComparison.OrdinalIgnoreCase))
@@ -44,27 +57,6 @@ internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
                 price.PerUnitText(view.Style),
                 Change(price, earlier));
         table.WriteTo(output, view.Width);
-    }
-
-    protected override void WriteJson(IReadOnlyList<LotPrice> prices, View view, Utf8JsonWriter json)
-    {
-        json.WriteDate("asOf", view.AsOf);
-        json.WriteStartArray("prices");
-        foreach (var (price, earlier) in WithEarlier(prices))
-        {
-            json.WriteStartObject();
-            json.WriteString("item", price.Item);
-            json.WriteDate("date", price.Date);
-            json.WriteNumber("lot", price.Lot.Value);
-            json.WriteQuantity("quantity", price.Quantity);
-            json.WriteMoney("cost", price.IsPriced ? price.Cost : null, view.Currency);
-            json.WriteMoney("perUnit", price.IsPriced ? price.PerUnit : null, view.Currency);
-            json.WriteFigure("changePercent", earlier is null ? null : price.PercentMoreThan(earlier));
-            json.WriteString("paidIn", price.Currency ?? view.Currency);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
     }
 
     private static string Change(LotPrice price, LotPrice? earlier) =>

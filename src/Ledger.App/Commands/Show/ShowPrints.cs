@@ -1,6 +1,6 @@
 using System.CommandLine;
-using System.Text.Json;
 using Ledger.App.Output;
+using Ledger.App.Output.Documents;
 using Ledger.App.Wiring;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
@@ -11,14 +11,38 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show prints: what was printed.</summary>
 internal sealed class ShowPrints : ShowCommand<IReadOnlyList<PrintRecord>>
 {
-    private readonly LastOption _last = new("print sessions", 50);
+    private static readonly Shape<IReadOnlyList<PrintRecord>> _shape = new Shape<IReadOnlyList<PrintRecord>>()
+        .AsOf()
+        .Table("prints", (prints, _) => prints, new Shape<PrintRecord>()
+            .Whole("entry", print => print.Number)
+            .Text("session", print => print.Session)
+            .Date("date", print => print.Date)
+            .Word("bath", print => print.Bath)
+            .Texts("negatives", print => print.Negatives)
+            .Whole("sheets", print => print.Sheets)
+            .Area("areaSqIn", print => print.Area)
+            .Money("cost", print => print.Cost)
+            .Text("note", print => print.Note)
+            .Table("lines", (print, _) => print.Lines, new Shape<PrintedPaper>()
+                .Text("item", line => line.Item)
+                .Whole("sheets", line => line.Sheets)
+                .Whole("strips", line => line.Strips)
+                .Area("areaSqIn", line => line.Area)
+                .Money("cost", line => line.Cost)
+                .Text("purpose", line => line.Purpose.Name())
+                .Text("note", line => line.Note)),
+            (_, rows) => rows);
 
     public ShowPrints(Workbench bench)
         : base(bench, "prints", "Shows what was printed, the last print session first.", """
             Example: trayledger show prints --last 5
-            """) => Options.Add(_last);
+            """, _shape)
+    {
+        Last = new("print sessions", 50);
+        Options.Add(Last);
+    }
 
-    protected override IReadOnlyList<PrintRecord> Read(View view, ParseResult parse) => view.Ledger.Prints(view.AsOf, null, _last.In(parse));
+    protected override IReadOnlyList<PrintRecord> Read(View view, ParseResult parse) => view.Ledger.Prints(view.AsOf, null, AtMost(parse));
 
     protected override void WriteText(IReadOnlyList<PrintRecord> prints, View view, TextWriter output)
     {
@@ -32,51 +56,6 @@ internal sealed class ShowPrints : ShowCommand<IReadOnlyList<PrintRecord>>
                 print.Session, Dates.Text(print.Date), print.Area.ToText(view.Style), print.Cost.Text(view.Style), print.Bath ?? "-",
                 string.Join(", ", print.Lines.Select(What)), string.Join(", ", print.Negatives));
         table.WriteTo(output, view.Width);
-    }
-
-    protected override void WriteJson(IReadOnlyList<PrintRecord> prints, View view, Utf8JsonWriter json)
-    {
-        json.WriteDate("asOf", view.AsOf);
-        json.WriteStartArray("prints");
-        foreach (var print in prints)
-        {
-            json.WriteStartObject();
-            json.WriteNumber("entry", print.Number);
-            json.WriteString("session", print.Session);
-            json.WriteDate("date", print.Date);
-            json.WriteString("bath", print.Bath);
-            json.WriteStartArray("negatives");
-            foreach (var negative in print.Negatives)
-                json.WriteStringValue(negative);
-            json.WriteEndArray();
-            json.WriteNumber("sheets", print.Sheets);
-            json.WriteArea("areaSqIn", print.Area);
-            json.WriteMoney("cost", print.Cost, view.Currency);
-            json.WriteString("note", print.Note);
-            WriteLines(print, view, json);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
-
-    private static void WriteLines(PrintRecord print, View view, Utf8JsonWriter json)
-    {
-        json.WriteStartArray("lines");
-        foreach (var line in print.Lines)
-        {
-            json.WriteStartObject();
-            json.WriteString("item", line.Item);
-            json.WriteNumber("sheets", line.Sheets);
-            json.WriteNumber("strips", line.Strips);
-            json.WriteArea("areaSqIn", line.Area);
-            json.WriteMoney("cost", line.Cost, view.Currency);
-            json.WriteString("purpose", line.Purpose.Name());
-            json.WriteString("note", line.Note);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
     }
 
     private static string What(PrintedPaper line) => line.Purpose == PrintPurpose.Strip

@@ -1,6 +1,6 @@
 using System.CommandLine;
-using System.Text.Json;
 using Ledger.App.Output;
+using Ledger.App.Output.Documents;
 using Ledger.App.Wiring;
 using Ledger.Core.Measures;
 using Ledger.Core.Planning;
@@ -17,7 +17,7 @@ internal sealed class ShowReorder(Workbench bench)
         service level asks, worked out from the item's own past weeks; your minimum
         decides where it is higher or the past is too short.
         Example: trayledger show reorder
-        """)
+        """, ReorderShape.Of)
 {
     protected override IReadOnlyList<ReorderReading> Read(View view, ParseResult parse) =>
     [
@@ -50,16 +50,6 @@ internal sealed class ShowReorder(Workbench bench)
         }
 
         WriteOrders(view, output);
-    }
-
-    protected override void WriteJson(IReadOnlyList<ReorderReading> readings, View view, Utf8JsonWriter json)
-    {
-        json.WriteDate("asOf", view.AsOf);
-        json.WriteStartArray("items");
-        foreach (var reading in readings)
-            ReorderJson.Write(reading, view, json);
-        json.WriteEndArray();
-        ReorderJson.WriteOrders(view, json);
     }
 
     private static string Order(ReorderReading reading) => reading.Suggestion switch

@@ -1,6 +1,6 @@
 using System.CommandLine;
-using System.Text.Json;
 using Ledger.App.Output;
+using Ledger.App.Output.Documents;
 using Ledger.App.Wiring;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
@@ -11,15 +11,20 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show sessions: what was developed.</summary>
 internal sealed class ShowSessions : ShowCommand<IReadOnlyList<SessionRecord>>
 {
-    private readonly LastOption _last = new("sessions", 50);
+    private static readonly Shape<IReadOnlyList<SessionRecord>> _shape = new Shape<IReadOnlyList<SessionRecord>>()
+        .AsOf().Table("sessions", (sessions, _) => sessions, SessionShape.Of, (_, rows) => rows);
 
     public ShowSessions(Workbench bench)
         : base(bench, "sessions", "Shows what was developed, the last session first.", """
             Example: trayledger show sessions --last 5
-            """) => Options.Add(_last);
+            """, _shape)
+    {
+        Last = new("sessions", 50);
+        Options.Add(Last);
+    }
 
     protected override IReadOnlyList<SessionRecord> Read(View view, ParseResult parse) =>
-        view.Ledger.Sessions(view.AsOf, null, _last.In(parse));
+        view.Ledger.Sessions(view.AsOf, null, AtMost(parse));
 
     protected override void WriteText(IReadOnlyList<SessionRecord> sessions, View view, TextWriter output)
     {
@@ -33,49 +38,6 @@ internal sealed class ShowSessions : ShowCommand<IReadOnlyList<SessionRecord>>
                 session.Session, Dates.Text(session.Date), session.Area.ToText(view.Style), session.Developer.ToText(view.Style),
                 session.Bath ?? "-", Sheets(session));
         table.WriteTo(output, view.Width);
-    }
-
-    protected override void WriteJson(IReadOnlyList<SessionRecord> sessions, View view, Utf8JsonWriter json)
-    {
-        json.WriteDate("asOf", view.AsOf);
-        json.WriteStartArray("sessions");
-        foreach (var session in sessions)
-        {
-            json.WriteStartObject();
-            json.WriteNumber("entry", session.Number);
-            json.WriteString("session", session.Session);
-            json.WriteDate("date", session.Date);
-            json.WriteString("process", session.Process);
-            json.WriteNumber("processVersion", session.ProcessVersion);
-            json.WriteString("bath", session.Bath);
-            json.WriteQuantity("developer", session.Developer);
-            json.WriteNumber("sheets", session.Sheets);
-            json.WriteArea("areaSqIn", session.Area);
-            json.WriteString("note", session.Note);
-            WriteLines(session, view, json);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
-
-    private static void WriteLines(SessionRecord session, View view, Utf8JsonWriter json)
-    {
-        json.WriteStartArray("lines");
-        foreach (var line in session.Lines)
-        {
-            json.WriteStartObject();
-            json.WriteString("item", line.Item);
-            json.WriteNumber("sheets", line.Sheets);
-            json.WriteArea("areaSqIn", line.Area);
-            json.WriteMoney("cost", line.Cost, view.Currency);
-            json.WriteString("group", line.Group);
-            json.WriteString("fate", line.Fate.Name());
-            json.WriteString("note", line.Note);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
     }
 
     /// <summary>What was developed, the same film, group and fate together.</summary>

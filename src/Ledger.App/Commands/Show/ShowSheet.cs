@@ -1,6 +1,6 @@
 using System.CommandLine;
-using System.Text.Json;
 using Ledger.App.Output;
+using Ledger.App.Output.Documents;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Costing;
@@ -14,13 +14,48 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show sheet X: one sheet's whole story.</summary>
 internal sealed class ShowSheet : ShowCommand<SheetStory>
 {
+    private static readonly Shape<SheetStory> _shape = new Shape<SheetStory>()
+        .AsOf()
+        .Text("sheet", story => story.Id.ToString())
+        .Text("item", story => story.Item)
+        .Text("batch", story => story.Batch, "the film's emulsion number")
+        .Text("box", story => story.Box)
+        .Text("place", story => story.Place)
+        .Money("film", story => story.IsPriced ? story.Film : null)
+        .Word("side", story => story.Side)
+        .Date("loadedOn", story => story.LoadedOn)
+        .Date("exposedOn", story => story.Exposure?.Date)
+        .Word("group", story => story.Exposure?.Group ?? story.Development?.Group)
+        .Word("subject", story => story.Exposure?.Subject)
+        .Word("session", story => story.Development?.Session)
+        .Date("developedOn", story => story.Development?.Date)
+        .Word("fate", story => story.Development?.Fate.Name())
+        .Word("cause", story => story.Development?.Cause?.Name())
+        .Word("negative", story => story.Development?.Negative)
+        .Money("total", story => story.Development?.Cost?.Total)
+        .Flag("isComplete", story => story.Development?.Cost?.IsComplete ?? story.IsPriced)
+        .Texts("trayMates", story => story.Development?.TrayMates ?? [])
+        .Word("filedIn", story => story.FiledIn)
+        .Table("findings", (story, _) => story.Findings, new Shape<SheetFinding>()
+            .Whole("entry", finding => finding.Entry)
+            .Date("date", finding => finding.Date)
+            .Text("what", finding => finding.What.Name())
+            .Word("result", finding => finding.Result)
+            .Flag("passed", finding => finding.HasPassed))
+        .Table("steps", (story, _) => story.Steps, new Shape<SheetStep>()
+            .Whole("entry", step => step.Entry)
+            .Date("date", step => step.Date)
+            .Text("summary", step => step.Summary))
+        .Leading("steps");
+
     private readonly Argument<string> _sheet = Typed.Argument(
-        "sheet", Text.NotEmpty, "a negative's number such as 2025-014, a sheet's such as #12, or a holder side for the last sheet in it");
+        "sheet", Text.NotEmpty, "a negative's number such as 2025-014, a sheet's such as #12, or a holder side for the last sheet in it")
+        .Offered(Offers.Sheets);
 
     public ShowSheet(Workbench bench)
         : base(bench, "sheet", "Shows one sheet's story: box, holder, exposure, session, the sheets beside it, cost, negative number.", """
             Example: trayledger show sheet 2025-014
-            """) =>
+            """, _shape) =>
         Arguments.Add(_sheet);
 
     protected override SheetStory Read(View view, ParseResult parse)
@@ -43,67 +78,6 @@ internal sealed class ShowSheet : ShowCommand<SheetStory>
         foreach (var step in story.Steps)
             steps.Add(Dates.Text(step.Date), Scaled.ToText(step.Entry, 0), step.Summary);
         steps.WriteTo(output, view.Width);
-    }
-
-    protected override void WriteJson(SheetStory story, View view, Utf8JsonWriter json)
-    {
-        json.WriteDate("asOf", view.AsOf);
-        json.WriteString("sheet", story.Id.ToString());
-        json.WriteString("item", story.Item);
-        json.WriteString("batch", story.Batch);
-        json.WriteString("box", story.Box);
-        json.WriteString("place", story.Place);
-        json.WriteMoney("film", story.IsPriced ? story.Film : null, view.Currency);
-        json.WriteString("side", story.Side);
-        json.WriteDate("loadedOn", story.LoadedOn);
-        json.WriteDate("exposedOn", story.Exposure?.Date);
-        json.WriteString("group", story.Exposure?.Group ?? story.Development?.Group);
-        json.WriteString("subject", story.Exposure?.Subject);
-        var developed = story.Development;
-        json.WriteString("session", developed?.Session);
-        json.WriteDate("developedOn", developed?.Date);
-        json.WriteString("fate", developed?.Fate.Name());
-        json.WriteString("cause", developed?.Cause?.Name());
-        json.WriteString("negative", developed?.Negative);
-        json.WriteMoney("total", developed?.Cost?.Total, view.Currency);
-        json.WriteBoolean("isComplete", developed?.Cost?.IsComplete ?? story.IsPriced);
-        json.WriteStartArray("trayMates");
-        foreach (var mate in developed?.TrayMates ?? [])
-            json.WriteStringValue(mate);
-        json.WriteEndArray();
-        json.WriteString("filedIn", story.FiledIn);
-        json.WriteStartArray("findings");
-        foreach (var finding in story.Findings)
-        {
-            json.WriteStartObject();
-            json.WriteNumber("entry", finding.Entry);
-            json.WriteDate("date", finding.Date);
-            json.WriteString("what", finding.What.Name());
-            json.WriteString("result", finding.Result);
-            if (finding.HasPassed is { } passed)
-                json.WriteBoolean("passed", passed);
-            else
-                json.WriteNull("passed");
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-        WriteSteps(story, json);
-    }
-
-    private static void WriteSteps(SheetStory story, Utf8JsonWriter json)
-    {
-        json.WriteStartArray("steps");
-        foreach (var step in story.Steps)
-        {
-            json.WriteStartObject();
-            json.WriteNumber("entry", step.Entry);
-            json.WriteDate("date", step.Date);
-            json.WriteString("summary", step.Summary);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
     }
 
     private static IEnumerable<(string Name, string Text)> Lines(SheetStory story, View view)

@@ -1,6 +1,6 @@
 using System.CommandLine;
-using System.Text.Json;
 using Ledger.App.Output;
+using Ledger.App.Output.Documents;
 using Ledger.App.Wiring;
 using Ledger.Core.Costing;
 using Ledger.Core.Measures;
@@ -11,8 +11,19 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show shelf: all items and their containers.</summary>
 internal sealed class ShowShelf(Workbench bench)
     : ShowCommand<IReadOnlyList<ShelfReading>>(bench, "shelf",
-        "Shows every item on hand, and every box and bottle with the day until which it is good.", "Example: trayledger show shelf --as-of 2026-01-01")
+        "Shows every item on hand, and every box and bottle with the day until which it is good.", "Example: trayledger show shelf --as-of 2026-01-01", _shape)
 {
+    private static readonly Shape<IReadOnlyList<ShelfReading>> _shape = new Shape<IReadOnlyList<ShelfReading>>()
+        .AsOf()
+        .Table("items", Rows, new Shape<ShelfRow>()
+            .Text("item", row => row.Shelf.Item.Code)
+            .Text("name", row => row.Shelf.Item.Name)
+            .Text("kind", row => row.Shelf.Item.Kind.Name())
+            .With((row, _) => row, ItemShape.Stock)
+            .Flag("belowMinimum", row => row.Shelf.IsBelowMinimum)
+            .Table("containers", (row, _) => row.Shelf.Containers, ContainerShape.Of),
+            (_, rows) => [.. rows.Select(row => row.Shelf)]);
+
     protected override IReadOnlyList<ShelfReading> Read(View view, ParseResult parse) =>
     [
         .. view.Holdings.Items.Select(item => new ShelfReading(item, view.Holdings.ContainersOf(item.Code), view.AsOf)),
@@ -56,6 +67,12 @@ internal sealed class ShowShelf(Workbench bench)
         ContainerText.WriteMarks(shelf.SelectMany(reading => reading.Containers), view, output);
     }
 
+    private static IEnumerable<ShelfRow> Rows(IReadOnlyList<ShelfReading> shelf, View view)
+    {
+        var ahead = new StockAhead(view);
+        return shelf.Select(reading => new ShelfRow(reading, ahead));
+    }
+
     private static string Remarks(ShelfReading reading, StockAhead ahead, MeasureStyle style)
     {
         var remarks = string.Join(", ", new[]
@@ -64,32 +81,5 @@ internal sealed class ShowShelf(Workbench bench)
                 ? "below your minimum" : "",
         }.Where(remark => remark.Length > 0).Concat(ahead.InWords(reading.Item)));
         return remarks.Length == 0 ? "" : $" ({remarks})";
-    }
-
-    protected override void WriteJson(IReadOnlyList<ShelfReading> shelf, View view, Utf8JsonWriter json)
-    {
-        var ahead = new StockAhead(view);
-        json.WriteDate("asOf", view.AsOf);
-        json.WriteStartArray("items");
-        foreach (var reading in shelf)
-        {
-            json.WriteStartObject();
-            json.WriteString("item", reading.Item.Code);
-            json.WriteString("name", reading.Item.Name);
-            json.WriteString("kind", reading.Item.Kind.Name());
-            json.WriteQuantity("onHand", reading.OnHand);
-            json.WriteQuantity("usable", reading.Usable);
-            json.WriteQuantity("expired", reading.Expired);
-            json.WriteQuantity("suspect", reading.Suspect);
-            json.WriteQuantity("onOrder", ahead.OnOrder(reading.Item));
-            json.WriteQuantity("planned", ahead.Planned(reading.Item));
-            json.WriteMoney("value", reading.Value, view.Currency);
-            json.WriteQuantity("unpriced", reading.Unpriced);
-            json.WriteBoolean("belowMinimum", reading.IsBelowMinimum);
-            ContainerText.Write(json, reading, view);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
     }
 }

@@ -1,6 +1,6 @@
 using System.CommandLine;
-using System.Text.Json;
 using Ledger.App.Output;
+using Ledger.App.Output.Documents;
 using Ledger.App.Wiring;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
@@ -18,6 +18,32 @@ internal sealed record TodayShown(IReadOnlyList<Notice> Notices, IReadOnlyList<(
 /// <summary>show today: what needs the user, and what could be developed.</summary>
 internal sealed class ShowToday : ShowCommand<TodayShown>
 {
+    private static readonly Shape<TodayShown> _shape = new Shape<TodayShown>()
+        .AsOf()
+        .Table("notices", (today, _) => today.Notices, new Shape<Notice>()
+            .Text("kind", notice => notice.Kind.Name())
+            .Text("severity", notice => notice.Severity.Name(), "now, soon or note")
+            .Text("about", notice => notice.About)
+            .Text("text", notice => notice.Text)
+            .Text("reason", notice => notice.Reason)
+            .Text("step", notice => notice.Step, "what settles it")
+            .Date("by", notice => notice.By),
+            (today, notices) => today with { Notices = notices })
+        .Table("snoozed", (today, _) => today.Snoozed, new Shape<(Notice Notice, Snooze Snooze)>()
+            .Text("kind", row => row.Notice.Kind.Name())
+            .Text("severity", row => row.Notice.Severity.Name())
+            .Text("about", row => row.Notice.About)
+            .Text("text", row => row.Notice.Text)
+            .Date("until", row => row.Snooze.Until)
+            .Text("reason", row => row.Snooze.Reason))
+        .Table("prospects", (_, view) => Prospect.Of(view.Holdings), new Shape<Prospect>()
+            .Text("process", prospect => prospect.Process)
+            .Word("developer", prospect => prospect.Developer)
+            .Quantity("developerLeft", prospect => prospect.DeveloperLeft)
+            .Whole("batches", prospect => prospect.Batches)
+            .Word("bath", prospect => prospect.Bath)
+            .Area("capacityLeftSqIn", prospect => prospect.RoomInBath));
+
     private readonly Option<bool> _exitCode = new("--exit-code")
     {
         Description = "end with status 10 when something must be done now or soon",
@@ -26,7 +52,7 @@ internal sealed class ShowToday : ShowCommand<TodayShown>
     public ShowToday(Workbench bench)
         : base(bench, "today", "Shows what needs you, most pressing first, and what you could develop today.", """
             Example: trayledger show today
-            """) => Options.Add(_exitCode);
+            """, _shape) => Options.Add(_exitCode);
 
     protected override TodayShown Read(View view, ParseResult parse)
     {
@@ -67,54 +93,6 @@ internal sealed class ShowToday : ShowCommand<TodayShown>
         output.WriteLine();
         output.WriteLine("What could be developed");
         prospects.WriteTo(output, view.Width);
-    }
-
-    protected override void WriteJson(TodayShown today, View view, Utf8JsonWriter json)
-    {
-        json.WriteDate("asOf", view.AsOf);
-        json.WriteStartArray("notices");
-        foreach (var notice in today.Notices)
-        {
-            json.WriteStartObject();
-            json.WriteString("kind", notice.Kind.Name());
-            json.WriteString("severity", notice.Severity.Name());
-            json.WriteString("about", notice.About);
-            json.WriteString("text", notice.Text);
-            json.WriteString("reason", notice.Reason);
-            json.WriteString("step", notice.Step);
-            json.WriteDate("by", notice.By);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-        json.WriteStartArray("snoozed");
-        foreach (var (notice, snooze) in today.Snoozed)
-        {
-            json.WriteStartObject();
-            json.WriteString("kind", notice.Kind.Name());
-            json.WriteString("severity", notice.Severity.Name());
-            json.WriteString("about", notice.About);
-            json.WriteString("text", notice.Text);
-            json.WriteDate("until", snooze.Until);
-            json.WriteString("reason", snooze.Reason);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-        json.WriteStartArray("prospects");
-        foreach (var prospect in Prospect.Of(view.Holdings))
-        {
-            json.WriteStartObject();
-            json.WriteString("process", prospect.Process);
-            json.WriteString("developer", prospect.Developer);
-            json.WriteQuantity("developerLeft", prospect.DeveloperLeft);
-            json.WriteFigure("batches", prospect.Batches);
-            json.WriteString("bath", prospect.Bath);
-            json.WriteArea("capacityLeftSqIn", prospect.RoomInBath);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
     }
 
     private static void Write(Notice notice, View view, TextWriter output)

@@ -1,3 +1,4 @@
+using Ledger.App.Output;
 using Ledger.Core.Measures;
 using Ledger.Core.Reordering;
 using Ledger.Core.Stock;

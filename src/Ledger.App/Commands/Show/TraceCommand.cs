@@ -1,5 +1,6 @@
 using System.CommandLine;
-using System.Text.Json;
+using Ledger.App.Output;
+using Ledger.App.Output.Documents;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Faults;
@@ -16,7 +17,7 @@ internal sealed record TraceShown(TraceReading? Trace, RiskReading? Risk);
 /// <summary>trace: what something came through, and what else came through that.</summary>
 internal sealed class TraceCommand : ShowCommand<TraceShown>
 {
-    private readonly Argument<string> _what = Typed.Argument("what", Text.NotEmpty, Traced.Accepted);
+    private readonly Argument<string> _what = Typed.Argument("what", Text.NotEmpty, Traced.Accepted).Offered(Offers.Traceable);
     private readonly Option<bool> _risk = new("--at-risk")
     {
         Description = "what shares a fault of it, worst first, with the reason for each and what can be done",
@@ -33,7 +34,7 @@ internal sealed class TraceCommand : ShowCommand<TraceShown>
             From a fault: trayledger trace F3 --at-risk --by 2026-08-24
             As a list to work off on paper: trayledger print check-list F3
             Example: trayledger trace F3 --at-risk
-            """)
+            """, TraceShape.Of)
     {
         Arguments.Add(_what);
         Options.Add(_risk);
@@ -54,14 +55,5 @@ internal sealed class TraceCommand : ShowCommand<TraceShown>
             TraceText.Write(trace, view, output);
         if (shown.Risk is { } risk)
             RiskText.Write(risk, view, output);
-    }
-
-    protected override void WriteJson(TraceShown shown, View view, Utf8JsonWriter json)
-    {
-        json.WriteString("asOf", Core.Measures.Dates.Text(view.AsOf));
-        if (shown.Trace is { } trace)
-            TraceJson.Write(trace, json);
-        if (shown.Risk is { } risk)
-            TraceJson.Write(risk, json);
     }
 }

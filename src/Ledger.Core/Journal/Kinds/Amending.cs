@@ -64,6 +64,14 @@ public static class Amending
         return read;
     }
 
+    /// <summary>What stands where a change would say something else; empty for nothing.</summary>
+    public static string Value(EntryKind kind, EntryText text, FieldChange change)
+    {
+        var (fields, within) = change.Line == 0 ? (kind.AllFields, text)
+            : (kind.Line?.Fields ?? [], change.Line <= text.Lines.Count ? text.Lines[change.Line - 1] : new());
+        return change.Field.Length > 0 && Named(fields, change.Field) is { } field ? within[field] : "";
+    }
+
     /// <summary>The changes that make one version of an entry into another.</summary>
     public static IReadOnlyList<FieldChange> Between(EntryKind kind, EntryText before, EntryText after)
     {
@@ -73,6 +81,38 @@ public static class Amending
         for (var i = after.Lines.Count; i < before.Lines.Count; i++)
             changes.Add(new(i + 1, "", ""));
         return changes;
+    }
+
+    /// <summary>
+    /// What a second telling of an entry says otherwise. What it leaves out it does not deny, and letters of either case are the same; other lines
+    /// take the place of those that were there.
+    /// </summary>
+    /// <param name="kind">The kind of the entry.</param>
+    /// <param name="said">What it says.</param>
+    /// <param name="told">What is told of it again.</param>
+    public static IReadOnlyList<FieldChange> Otherwise(EntryKind kind, EntryText said, EntryText told)
+    {
+        var after = Overlaid(kind.AllFields.Where(field => IsTold(field, kind)), said, told);
+        for (var i = 0; i < told.Lines.Count; i++)
+            after.Lines.Add(Overlaid(kind.Line!.Fields, i < said.Lines.Count ? said.Lines[i] : new(), told.Lines[i]));
+        if (told.Lines.Count == 0)
+            foreach (var line in said.Lines)
+                after.Lines.Add(line);
+        foreach (var field in kind.AllFields.Where(field => !IsTold(field, kind)))
+            after[field] = said[field];
+        return Between(kind, said, after);
+    }
+
+    /// <summary>An answer to what was asked is no part of what is told, nor a place in the day, nor the day of a definition, which a file need not name.</summary>
+    private static bool IsTold(Field field, EntryKind kind) => field != CommonFields.Anyway && field != CommonFields.Before
+        && field != CommonFields.Reference && (field != CommonFields.Date || kind.IsDated);
+
+    private static EntryText Overlaid(IEnumerable<Field> fields, EntryText said, EntryText told)
+    {
+        var text = new EntryText();
+        foreach (var field in fields)
+            text[field] = told[field].Length == 0 || told[field].Equals(said[field], StringComparison.OrdinalIgnoreCase) ? said[field] : told[field];
+        return text;
     }
 
     private static IEnumerable<FieldChange> Differences(IEnumerable<Field> fields, EntryText before, EntryText after, int line) =>

@@ -80,12 +80,15 @@ internal static class DefinitionRules
         var setting = Setting.Named(change.Setting)
             ?? throw RefusedException.Unknown($"setting \"{change.Setting}\"", Setting.All.Select(known => known.Name));
         var settings = setting.Read(draft.Holdings.Settings, change.Value);
-        Require.That(settings is not null, $"{change.Setting} accepts {setting.Accepted}, not \"{change.Value}\"");
+        Require.That(settings is not null, $"{setting.Name} accepts {setting.Accepted}, not \"{change.Value}\"");
+        var (written, value) = (setting.Text(settings!), change.Value);
+        if (written.Equals(value.Trim(), StringComparison.OrdinalIgnoreCase))
+            value = written;
         Require.That(
-            change.Setting != "currency" || draft.Holdings.Settings.Currency is "" || draft.Holdings.Settings.Currency == change.Value,
+            setting.Name != "currency" || draft.Holdings.Settings.Currency is "" || draft.Holdings.Settings.Currency == value,
             $"the ledger is kept in {draft.Holdings.Settings.Currency}; that cannot change once something was bought");
-        draft.Add(new SettingChanged(change.Setting, change.Value, settings!));
-        draft.Summary = $"setting {change.Setting}: {change.Value}";
+        draft.Add(new SettingChanged(setting.Name, value, settings!));
+        draft.Summary = $"setting {setting.Name}: {value}";
     }
 
     private static void Check(Item item)

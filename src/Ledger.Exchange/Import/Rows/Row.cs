@@ -13,15 +13,21 @@ internal sealed class Row(int line, Header header, string[] fields, List<RowProb
     /// <summary>Whether nothing in it was refused.</summary>
     public bool IsGood { get; private set; } = true;
 
-    /// <summary>The text in a column without blanks around it; empty when there is none.</summary>
-    public string Text(string column) =>
+    /// <summary>How the whole file writes days and numbers.</summary>
+    public FileSpeech Speech { get; set; } = FileSpeech.Plain;
+
+    /// <summary>The text in a column without blanks around it, as the program writes it; empty when there is none.</summary>
+    public string Text(string column) => Speech.Plainly(column, Cell(column));
+
+    /// <summary>The same as it stands in the file.</summary>
+    public string Cell(string column) =>
         header.Position(column) is >= 0 and var position ? SpreadsheetText.Plain(fields[position].Trim()) : "";
 
     /// <summary>Puts down that a column holds what is not accepted; an empty column means the whole row.</summary>
     public void Refuse(string column, string accepted)
     {
         IsGood = false;
-        problems.Add(new(line, column, column.Length == 0 ? "nothing" : Shown(Text(column)), accepted));
+        problems.Add(new(line, column, column.Length == 0 ? "nothing" : Shown(Cell(column)), accepted));
     }
 
     /// <summary>A cell's text as a sentence can hold it.</summary>
