@@ -52,7 +52,8 @@ internal static class Program
 
     internal static int Run(IReadOnlyList<string> args, Surroundings around)
     {
-        var bench = new Workbench(around with { Out = new ShownText(around.Out), Error = new ShownText(around.Error) }) { Line = args };
+        var shown = around with { Out = new ShownText(around.Out), Error = new ShownText(around.Error) };
+        var bench = new Workbench(shown) { Line = args };
         return Invocation.Run(Commands(bench), args, bench);
     }
 

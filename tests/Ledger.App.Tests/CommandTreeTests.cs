@@ -33,7 +33,7 @@ public class CommandTreeTests
             Proved(room, [.. names, option.Name]);
     }
 
-    /// <summary>A command that is made alone, because the line names it, is the one that stands in the whole tree.</summary>
+    /// <summary>A command that is made alone because the line names it is the one that stands in the whole tree.</summary>
     [Theory]
     [MemberData(nameof(Commands))]
     public void A_line_finds_its_command_whether_all_are_made_or_only_what_it_names(string path)

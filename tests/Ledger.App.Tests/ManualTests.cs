@@ -12,7 +12,8 @@ public sealed partial class ManualTests
 {
     private static readonly string[] _sections =
     [
-        "NAME", "SYNOPSIS", "DESCRIPTION", "OPTIONS", "COMMANDS", "CSV FILES", "EXIT STATUS", "ENVIRONMENT", "FILES", "EXAMPLES", "CAUTIONS",
+        "NAME", "SYNOPSIS", "DESCRIPTION", "OPTIONS", "COMMANDS", "CSV FILES", "EXIT STATUS", "ENVIRONMENT", "FILES",
+        "EXAMPLES", "CAUTIONS",
     ];
 
     private static IReadOnlyList<string> Lines
@@ -68,7 +69,8 @@ public sealed partial class ManualTests
     [Fact]
     public void Every_exit_status_of_the_program_is_explained()
     {
-        var known = typeof(ExitStatus).GetFields(BindingFlags.Static | BindingFlags.Public).Select(field => $"{field.GetRawConstantValue()}");
+        var known = typeof(ExitStatus).GetFields(BindingFlags.Static | BindingFlags.Public)
+            .Select(field => $"{field.GetRawConstantValue()}");
         var section = Section("EXIT STATUS");
         Assert.All(known, status => Assert.Contains(section, line => line.StartsWith($".B {status}", StringComparison.Ordinal)));
     }
@@ -80,7 +82,8 @@ public sealed partial class ManualTests
         var source = Path.Combine(NativeBinary.Root, "src");
         var read = Directory.EnumerateFiles(source, "*.cs", SearchOption.AllDirectories)
             .Where(file => !file.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal))
-            .SelectMany(file => Variable().Matches(File.ReadAllText(file)).Select(found => found.Groups["name"].Value)).Distinct().ToList();
+            .SelectMany(file => Variable().Matches(File.ReadAllText(file)).Select(found => found.Groups["name"].Value))
+            .Distinct().ToList();
         Assert.Contains("TRAYLEDGER_FILE", read);
         Assert.Contains("NO_COLOR", read);
         var section = Section("ENVIRONMENT");
@@ -94,7 +97,9 @@ public sealed partial class ManualTests
         Assert.All(CsvImport.Kinds, kind =>
         {
             var part = text.Split($".SS \"{kind}.csv\"\n")[1].Split(".SS ")[0].Split('\n');
-            Assert.Equal(CsvImport.ColumnsOf(kind).Select(column => $".B {column}"), part.Where(line => line.StartsWith(".B ", StringComparison.Ordinal)));
+            Assert.Equal(
+                CsvImport.ColumnsOf(kind).Select(column => $".B {column}"),
+                part.Where(line => line.StartsWith(".B ", StringComparison.Ordinal)));
         });
     }
 
@@ -108,7 +113,8 @@ public sealed partial class ManualTests
             room.Do("record", "count", "fen80", "60", "--reason", "miscounted");
         room.Do("check");
         Assert.Contains("ledger.db", room.Names());
-        Assert.All(room.Names(), name => Assert.Contains(name.Replace("-", "\\-", StringComparison.Ordinal), section, StringComparison.Ordinal));
+        Assert.All(room.Names(), name => Assert.Contains(
+            name.Replace("-", "\\-", StringComparison.Ordinal), section, StringComparison.Ordinal));
     }
 
     /// <summary>They are typed one after the other, as they stand there; what only a shell does is left out.</summary>
@@ -116,7 +122,8 @@ public sealed partial class ManualTests
     public void Every_example_works_on_the_demo_year()
     {
         using var room = Darkroom.WithDemoYear();
-        foreach (var line in ManualExamples.All.Select(example => example.Line).Where(line => !line.StartsWith("export ", StringComparison.Ordinal)))
+        foreach (var line in ManualExamples.All.Select(example => example.Line)
+            .Where(line => !line.StartsWith("export ", StringComparison.Ordinal)))
         {
             var words = CommandLine.Words(line).TakeWhile(word => word is not (">" or "|" or "||")).ToList();
             Assert.Equal("trayledger", words[0]);
@@ -129,7 +136,10 @@ public sealed partial class ManualTests
     }
 
     private static List<string> Section(string name) =>
-        [.. Lines.SkipWhile(line => line != $".SH \"{name}\"").Skip(1).TakeWhile(line => !line.StartsWith(".SH ", StringComparison.Ordinal))];
+    [
+        .. Lines.SkipWhile(line => line != $".SH \"{name}\"").Skip(1)
+            .TakeWhile(line => !line.StartsWith(".SH ", StringComparison.Ordinal)),
+    ];
 
     private static string Placed(string word, Darkroom room) => word switch
     {

@@ -18,7 +18,8 @@ public sealed class Sha256Tests
         Assert.Equal(
             "248d6a61d20638b8e5c026930c3e6039a33ce45964ff2167f6ecedd419db06c1",
             Sha256.Hex("abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq"));
-        Assert.Equal("cdc76e5c9914fb9281a1c7e284d73e67f1809a48a497200e046d39ccc7112cd0", Sha256.Hex(new string('a', 1_000_000)));
+        Assert.Equal(
+            "cdc76e5c9914fb9281a1c7e284d73e67f1809a48a497200e046d39ccc7112cd0", Sha256.Hex(new string('a', 1_000_000)));
     }
 
     /// <summary>Each length around the ends of blocks, where the padding takes another one or not.</summary>
@@ -28,6 +29,7 @@ public sealed class Sha256Tests
         var bytes = new byte[320];
         new Random(20260831).NextBytes(bytes);
         for (var length = 0; length <= bytes.Length; length++)
-            Assert.Equal(Convert.ToHexStringLower(SHA256.HashData(bytes.AsSpan(0, length))), Sha256.Hex(bytes.AsSpan(0, length)));
+            Assert.Equal(
+                Convert.ToHexStringLower(SHA256.HashData(bytes.AsSpan(0, length))), Sha256.Hex(bytes.AsSpan(0, length)));
     }
 }

@@ -43,7 +43,11 @@ delivery-form:r
 choices:3 t BTab f
 whole-row:2 z
 snooze:q
-entries:3 .
+entries:3 j
+trace:3 .
+at-risk:3 . v
+find-a-sheet:F2 find-a-sheet Enter
+faults:F2 faults Enter
 amend:4 e
 undo:7 u
 copy:2 C-c

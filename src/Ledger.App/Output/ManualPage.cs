@@ -6,8 +6,8 @@ using Ledger.Exchange.Import;
 namespace Ledger.App.Output;
 
 /// <summary>
-/// The manual page, made from the commands, the columns and the exit statuses themselves so that it never says anything else than they do.
-/// It uses the man macros, which every roff program knows (man(7)).
+/// The manual page, made from the commands, the columns and the exit statuses themselves so that it never says anything
+/// else than they do. It uses the man macros, which every roff program knows (man(7)).
 /// </summary>
 internal sealed class ManualPage(TextWriter output)
 {
@@ -28,8 +28,8 @@ internal sealed class ManualPage(TextWriter output)
         Macro("br");
         Text("trayledger command [arguments] [options]");
         Macro("SH", "DESCRIPTION");
-        Text("Trayledger is the ledger of a photographer who develops large sheet film by hand in trays: every box, holder, bottle and bath, "
-            + "what a session used, what expires, what must be ordered, and what a negative cost.");
+        Text("Trayledger is the ledger of a photographer who develops large sheet film by hand in trays: every box, "
+            + "holder, bottle and bath, what a session used, what expires, what must be ordered, and what a negative cost.");
         Text("Without a command it opens the terminal screens; F1 explains each.");
         Text("The ledger is one SQLite file.");
         Macro("SH", "OPTIONS");
@@ -42,9 +42,9 @@ internal sealed class ManualPage(TextWriter output)
         Macro("SH", "EXIT STATUS");
         Entries(ExitStatus.Meanings);
         Macro("SH", "ENVIRONMENT");
-        Entries(Habits.Variables);
+        Entries(VariablesAndFiles.Variables);
         Macro("SH", "FILES");
-        Entries(Habits.Files);
+        Entries(VariablesAndFiles.Files);
         WriteExamples();
         Macro("SH", "CAUTIONS");
         Text("The program never says that a chemical is safe or that a disposal is legal.");
@@ -70,18 +70,19 @@ internal sealed class ManualPage(TextWriter output)
     private void WriteCsv()
     {
         Macro("SH", "CSV FILES");
-        Text("What trayledger import reads: a header row with the names of the columns in any order, then a row for each entry or line of one.");
+        Text("What trayledger import reads: a header row with the names of the columns in any order, then a row for each "
+            + "entry or line of one.");
         Text("Columns that are not needed may be left out or empty.");
         foreach (var kind in CsvImport.Kinds)
         {
             Macro("SS", $"{kind}.csv");
             Text(CsvImport.PurposeOf(kind));
             foreach (var column in CsvImport.DescribedColumnsOf(kind))
-                Entry(
-                    column.Name,
-                    $"{column.Meaning}{(column.IsNeeded ? "; needed" : "")}{(column.Example.Length > 0 ? $"; example: {column.Example}" : "")}");
+                Entry(column.Name, column.Meaning + (column.IsNeeded ? "; needed" : "") + Example(column));
         }
     }
+
+    private static string Example(CsvColumn column) => column.Example.Length > 0 ? $"; example: {column.Example}" : "";
 
     private void WriteExamples()
     {
@@ -114,7 +115,10 @@ internal sealed class ManualPage(TextWriter output)
         Text(meaning ?? "");
     }
 
-    /// <summary>Lines as they stand. A line that would be too long in the page's source goes on in the next one there, and is one in the page.</summary>
+    /// <summary>
+    /// Lines as they stand. A line that would be too long in the page's source goes on in the next one there, and is one in
+    /// the page.
+    /// </summary>
     private void Verbatim(string text, string indent = "")
     {
         Macro("PP");
@@ -142,7 +146,8 @@ internal sealed class ManualPage(TextWriter output)
     /// <summary>Pieces of a line, broken at blanks, which stay at the ends of the pieces.</summary>
     private static IEnumerable<string> Broken(string line)
     {
-        while (line.Length > Width && line.LastIndexOf(' ', Width - 3) is > 0 and var blank && line[..blank].Trim().Length > 0)
+        while (line.Length > Width
+            && line.LastIndexOf(' ', Width - 3) is > 0 and var blank && line[..blank].Trim().Length > 0)
         {
             yield return line[..(blank + 1)];
             line = Guarded(line[(blank + 1)..]);

@@ -3,9 +3,9 @@ using System.CommandLine;
 namespace Ledger.App.Wiring;
 
 /// <summary>
-/// A command that is made when the command line may mean it. To make all of them takes longer than to read the shelf, and a
-/// command is chosen by its name, so one whose name is nowhere in the line is not needed. Where none is named, all are made:
-/// for the help, and to say what is known.
+/// A command that is made when the command line may mean it. To make all of them takes longer than to read the shelf, and
+/// a command is chosen by its name, so one whose name is nowhere in the line is not needed. Where none is named, all are
+/// made: for the help, and to say what is known.
 /// </summary>
 /// <param name="Name">The command's name.</param>
 /// <param name="Make">Makes it.</param>
@@ -21,7 +21,8 @@ internal sealed record Branch(string Name, Func<Workbench, Command> Make)
     public static void AddTo(Command parent, Workbench bench, IReadOnlyList<Branch> all)
     {
         var isMeant = parent is RootCommand || bench.Line.Contains(parent.Name);
-        var named = isMeant && !LooksAtAll(bench.Line) ? all.Where(branch => bench.Line.Contains(branch.Name)).ToList() : [];
+        var named = isMeant && !LooksAtAll(bench.Line)
+            ? all.Where(branch => bench.Line.Contains(branch.Name)).ToList() : [];
         foreach (var branch in named.Count > 0 ? named : all)
             parent.Subcommands.Add(branch.Make(bench));
     }

@@ -36,7 +36,7 @@ public sealed record Warming(LocalDate Since, LocalDate From, int? Hours)
     public bool IsDoubtfulOn(LocalDate day) => day < From || (day == From && Hours % HoursOfADay > 0);
 
     /// <summary>The same in a few words: "for 6 hours", "until 2026-03-16 at the earliest".</summary>
-    public string Short => From > Since ? $"until {Dates.Text(From)} at the earliest" : Text;
+    public string InBrief => From > Since ? $"until {Dates.Text(From)} at the earliest" : Text;
 
     /// <summary>"for 6 hours", "for 30 hours, until 2026-03-16 at the earliest", "until 2026-03-16".</summary>
     public string Text => Hours is not { } hours ? $"until {Dates.Text(From)}"

@@ -5,14 +5,14 @@ using System.Text;
 namespace Ledger.Core.Measures;
 
 /// <summary>
-/// The digest SHA-256 of a text: FIPS PUB 180-4, Secure Hash Standard, National Institute of Standards and Technology, 2015,
-/// sections 5.1.1, 6.2. The runtime's own asks the system for OpenSSL, which a machine may lack.
+/// The digest SHA-256 of a text: FIPS PUB 180-4, Secure Hash Standard, National Institute of Standards and Technology,
+/// 2015, sections 5.1.1, 6.2. The runtime's own asks the system for OpenSSL, which a machine may lack.
 /// </summary>
 public static class Sha256
 {
     private const int BlockLength = 64, LengthAt = 56;
 
-    /// <summary>Section 4.2.2: the first 32 bits of the fractional parts of the cube roots of the first 64 primes.</summary>
+    /// <summary>Section 4.2.2: of the cube roots of the first 64 primes the first 32 bits after the point.</summary>
     private static ReadOnlySpan<uint> Constants =>
     [
         0x428a2f98, 0x71374491, 0xb5c0fbcf, 0xe9b5dba5, 0x3956c25b, 0x59f111f1, 0x923f82a4, 0xab1c5ed5,
@@ -25,7 +25,7 @@ public static class Sha256
         0x748f82ee, 0x78a5636f, 0x84c87814, 0x8cc70208, 0x90befffa, 0xa4506ceb, 0xbef9a3f7, 0xc67178f2,
     ];
 
-    /// <summary>Section 5.3.3: the first 32 bits of the fractional parts of the square roots of the first eight primes.</summary>
+    /// <summary>Section 5.3.3: of the square roots of the first eight primes the first 32 bits after the point.</summary>
     private static ReadOnlySpan<uint> Start =>
         [0x6a09e667, 0xbb67ae85, 0x3c6ef372, 0xa54ff53a, 0x510e527f, 0x9b05688c, 0x1f83d9ab, 0x5be0cd19];
 
@@ -50,7 +50,9 @@ public static class Sha256
         return Convert.ToHexStringLower(digest);
     }
 
-    /// <summary>What is left, a bit that is set, zeros, and the length in bits: one block, or two where the length finds no room.</summary>
+    /// <summary>
+    /// What is left, a bit that is set, zeros, and the length in bits: one block, or two where the length finds no room.
+    /// </summary>
     private static void TakeLast(ReadOnlySpan<byte> rest, int length, Span<uint> state)
     {
         Span<byte> padded = stackalloc byte[2 * BlockLength];
@@ -79,10 +81,12 @@ public static class Sha256
                     + (Turned(far, 7) ^ Turned(far, 18) ^ (far >> 3));
             }
 
-            var (a, b, c, d, e, f, g, h) = (state[0], state[1], state[2], state[3], state[4], state[5], state[6], state[7]);
+            var (a, b, c, d) = (state[0], state[1], state[2], state[3]);
+            var (e, f, g, h) = (state[4], state[5], state[6], state[7]);
             for (var t = 0; t < 64; t++)
             {
-                var first = h + (Turned(e, 6) ^ Turned(e, 11) ^ Turned(e, 25)) + ((e & f) ^ (~e & g)) + Constants[t] + schedule[t];
+                var first = h + (Turned(e, 6) ^ Turned(e, 11) ^ Turned(e, 25)) + ((e & f) ^ (~e & g))
+                    + Constants[t] + schedule[t];
                 var second = (Turned(a, 2) ^ Turned(a, 13) ^ Turned(a, 22)) + ((a & b) ^ (a & c) ^ (b & c));
                 (h, g, f, e, d, c, b, a) = (g, f, e, d + first, c, b, a, first + second);
             }

@@ -28,12 +28,12 @@ public sealed record PlannedUse(Item Item, Quantity Needed, Quantity Usable, Qua
     public IEnumerable<(Container From, Quantity Quantity)> Sources => Draws.GroupBy(draw => draw.From.Code)
         .Select(draws => (draws.First().From, draws.Select(draw => draw.Quantity).Aggregate((sum, more) => sum + more)));
 
-    /// <summary>The same as people read it, the lot named: "fen80/4 8 sheets (batch 4711, good until 2026-06-01)".</summary>
+    /// <summary>The same as people read it, the lot named: "fen80/4 8 sheets (emulsion 4711, good until 2026-06-01)".</summary>
     public IEnumerable<string> SourceTexts(MeasureStyle style) => Sources.Select(source =>
     {
         var lot = new[]
         {
-            source.From.Lot.Batch.Length > 0 ? $"batch {source.From.Lot.Batch}" : "",
+            source.From.Lot.Batch.Length > 0 ? source.From.Lot.NumberText(Item.Kind) : "",
             source.From.GoodUntil(Item.Keeping) is { } good ? $"good until {Dates.Text(good.Date)}" : "",
         };
         var known = string.Join(", ", lot.Where(text => text.Length > 0));

@@ -189,11 +189,13 @@ internal sealed class CostReader(Snapshot snapshot)
             WHERE e.date BETWEEN @From AND @To ORDER BY e.date, e.ord
             """,
             new { period.From, period.To })
-        .Select(row => new PrintUse(row.Number, row.Session, Days.Read(row.Date), new(row.Value), work.GetValueOrDefault(row.Number, []))),
+        .Select(row => new PrintUse(
+            row.Number, row.Session, Days.Read(row.Date), new(row.Value), work.GetValueOrDefault(row.Number, []))),
     ];
 
     /// <summary>What each session took from the shelf: developer, other chemistry, supplies.</summary>
-    private Dictionary<long, (Money Developer, Money Chemistry, Money Supplies)> Used((string From, string To) period) =>
+    private Dictionary<long, (Money Developer, Money Chemistry, Money Supplies)> Used(
+        (string From, string To) period) =>
         snapshot.Connection.Query<UsedRow>(
             $"""
             SELECT e.id AS Number, sum(iif(i.kind = 'chemical' AND i.role IS 'developer', m.value, 0)) AS Developer,
@@ -205,7 +207,9 @@ internal sealed class CostReader(Snapshot snapshot)
             WHERE e.date BETWEEN @From AND @To GROUP BY e.id
             """,
             new { period.From, period.To }, buffered: false)
-        .ToDictionary(row => row.Number, row => (new Money(row.Developer), new Money(row.Chemistry), new Money(row.Supplies)));
+        .ToDictionary(
+            row => row.Number,
+            row => (new Money(row.Developer), new Money(row.Chemistry), new Money(row.Supplies)));
 
     /// <summary>The work of each session and print session on its baths, from what a bath had taken by then to what it had after.</summary>
     private Dictionary<long, BathPart[]> Work(

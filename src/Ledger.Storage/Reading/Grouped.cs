@@ -8,7 +8,8 @@ internal static class Grouped
     /// <param name="key">What they belong to.</param>
     /// <param name="values">What each gives.</param>
     /// <exception cref="ArgumentException">Rows of a key came apart.</exception>
-    public static Dictionary<long, T[]> Adjacent<TRow, T>(IEnumerable<TRow> rows, Func<TRow, long> key, Func<TRow, IEnumerable<T>> values)
+    public static Dictionary<long, T[]> Adjacent<TRow, T>(
+        IEnumerable<TRow> rows, Func<TRow, long> key, Func<TRow, IEnumerable<T>> values)
     {
         var groups = new Dictionary<long, T[]>();
         var group = new List<T>();

@@ -62,7 +62,7 @@ internal static class ShelfBlocks
             ("Kept in", container.Storage),
             ("Closed", container.IsSealed && holdings.Item(container.Lot.Item) is { } item
                 && Warming.Of(container, item, holdings.Settings) is { } warming && warming.IsDoubtfulOn(reading.Today)
-                ? warming.Short : null),
+                ? warming.InBrief : null),
             ("Exposed at", container.Lot.ExposureIndex?.ToString(CultureInfo.InvariantCulture)),
             ("Cost", !container.Lot.IsPriced ? "unknown: it came without a price"
                 : $"{container.Value.Text(holdings.Settings)} for what is left, "

@@ -62,7 +62,7 @@ internal sealed class FinderBox : View
     /// <summary>What was found, the nearest first.</summary>
     private sealed class FoundList : View
     {
-        private const int KeyWidth = 5;
+        private const int KeyWidth = 7;
         private const int NameWidth = 20;
         private const int LeastForWhole = 8;
         private const int MostOfWhole = 4;

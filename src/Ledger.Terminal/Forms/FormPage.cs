@@ -57,6 +57,7 @@ internal sealed class FormPage : Page
         _outcome.TabStop = TabBehavior.NoStop;
         _choices = new(Choose) { Visible = false, CanFocus = false };
         Add(_cautions, _fields, _hint, rule, _outcome, _choices);
+        ViewportChanged += (_, _) => ShowCautions();
         Build(null);
         Judge();
     }
@@ -289,7 +290,7 @@ internal sealed class FormPage : Page
     {
         if (field.Kind != FieldKind.Choice || _boxes.Find(one => one.Field == field).Box is not { HasFocus: true } box)
             return;
-        var below = box.Frame.Y - _fields.Viewport.Y + 1;
+        var below = _fields.Frame.Y + box.Frame.Y - _fields.Viewport.Y + 1;
         _choices.Open(field, _fields.Frame.X + box.Frame.X, below, Viewport.Height - below);
     }
 

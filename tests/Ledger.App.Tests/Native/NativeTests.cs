@@ -71,7 +71,8 @@ public sealed partial class NativeTests(PublishedBinary binary) : IClassFixture<
     }
 
     /// <summary>
-    /// Alone in a folder it works where SQLite was linked in; where the distribution had no static library to link, it says what is missing.
+    /// Alone in a folder it works where SQLite was linked in; where the distribution had no static library to link, it says
+    /// what is missing.
     /// </summary>
     [Fact]
     public void Alone_in_a_folder_it_makes_and_reads_a_ledger_or_says_which_library_belongs_beside_it()
@@ -92,7 +93,8 @@ public sealed partial class NativeTests(PublishedBinary binary) : IClassFixture<
         }
 
         Assert.Equal(0, made.Status);
-        Assert.Contains("bath F4", PublishedBinary.Run(alone, ["--file", ledger, "show", "today"]).Output, StringComparison.Ordinal);
+        var today = PublishedBinary.Run(alone, ["--file", ledger, "show", "today"]);
+        Assert.Contains("bath F4", today.Output, StringComparison.Ordinal);
     }
 
     private string Demo()

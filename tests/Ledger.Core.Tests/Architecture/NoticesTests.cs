@@ -2,7 +2,7 @@ using System.Text.Json;
 
 namespace Ledger.Core.Tests.Architecture;
 
-/// <summary>Whoever gets the program is told under which terms its parts stand: every library, and none that is not in it.</summary>
+/// <summary>Whoever gets the program is told under which terms its parts stand: every library, and no other.</summary>
 public sealed class NoticesTests
 {
     /// <summary>What only builds the program is no part of it.</summary>
@@ -16,8 +16,11 @@ public sealed class NoticesTests
             .Where(one => one.Value.GetProperty("type").GetString() != "Project").Select(one => one.Name).Except(_tools)
             .Append("the .NET runtime");
         var rows = new SourceFile("src/Packaging/NOTICES.md").Text.Split('\n')
-            .Where(line => line.StartsWith("| ", StringComparison.Ordinal)).Skip(1).Select(line => line.Split('|', StringSplitOptions.TrimEntries)).ToList();
-        Assert.Equal(libraries.Order(StringComparer.OrdinalIgnoreCase), rows.Select(row => row[1]).Order(StringComparer.OrdinalIgnoreCase));
+            .Where(line => line.StartsWith("| ", StringComparison.Ordinal)).Skip(1)
+            .Select(line => line.Split('|', StringSplitOptions.TrimEntries)).ToList();
+        Assert.Equal(
+            libraries.Order(StringComparer.OrdinalIgnoreCase),
+            rows.Select(row => row[1]).Order(StringComparer.OrdinalIgnoreCase));
         Assert.All(rows, row =>
         {
             Assert.Contains(row[2], new[] { "MIT", "Apache-2.0", "BSD-2-Clause", "public domain" });

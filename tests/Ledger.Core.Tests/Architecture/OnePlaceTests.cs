@@ -28,7 +28,7 @@ public sealed partial class OnePlaceTests
         where line.Text.Contains(".Length + 1 + word.Length", StringComparison.Ordinal) && line.File.Path != "src/Ledger.Core/Measures/Wrapping.cs"
         select $"{line.File}:{line.Number}: {line.Text.Trim()}");
 
-    /// <summary>The runtime's own cryptography asks the system for OpenSSL, and where that is missing it ends the program.</summary>
+    /// <summary>The runtime's own cryptography asks the system for OpenSSL; where that is missing it ends the program.</summary>
     [Fact]
     public void A_digest_is_made_by_Sha256() => Findings.None(
         from line in Code

@@ -121,7 +121,7 @@ public sealed class PastTests
         var (bytes, state) = (File.ReadAllBytes(file.FilePath), file.State());
         var refusal = Assert.IsType<NotPosted>(file.Ledger.Post(DemoFile.Undo(first))).Refusal;
         Assert.Equal(RefusalKind.DependedOn, refusal.Kind);
-        Assert.Matches(@"^entry \d+ of \d{4}-\d\d-\d\d \(.*\) would no longer hold: .*; take back or put right entry \d+ first$", refusal.Sentence);
+        Assert.Matches(@"^entry \d+ of \d{4}-\d\d-\d\d \(.*\) would no longer hold: .*; take back or amend entry \d+ first$", refusal.Sentence);
         Assert.Equal(state, file.State());
         Assert.Equal(bytes, File.ReadAllBytes(file.FilePath));
     }

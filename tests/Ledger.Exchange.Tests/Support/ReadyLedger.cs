@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using Ledger.Exchange.Import;
 using Ledger.Storage;
 using NodaTime;
 

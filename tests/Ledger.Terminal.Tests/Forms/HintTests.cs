@@ -1,7 +1,6 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Reordering;
-using Ledger.Exchange.Import;
 using Ledger.Storage;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;

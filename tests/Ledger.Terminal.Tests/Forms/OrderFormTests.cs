@@ -3,7 +3,6 @@ using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
-using Ledger.Exchange.Import;
 using Ledger.Storage;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Tests.Fakes;

@@ -2,7 +2,6 @@ using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
-using Ledger.Exchange.Import;
 using Ledger.Storage;
 using Ledger.Terminal.Tables;
 using Ledger.Terminal.Tests.Fakes;

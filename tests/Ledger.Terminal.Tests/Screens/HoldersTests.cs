@@ -1,6 +1,5 @@
 using Ledger.Core.Film;
 using Ledger.Core.Planning;
-using Ledger.Exchange.Import;
 using Ledger.Storage;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Tests.Fakes;

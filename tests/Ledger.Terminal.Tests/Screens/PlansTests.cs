@@ -1,7 +1,6 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Sessions;
-using Ledger.Exchange.Import;
 using Ledger.Storage;
 using Ledger.Terminal.Tests.Fakes;
 using NodaTime;

@@ -1,5 +1,4 @@
 using Ledger.Core.Journal;
-using Ledger.Exchange.Import;
 using Ledger.Storage;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;

@@ -1,6 +1,5 @@
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
-using Ledger.Exchange.Import;
 using Ledger.Storage;
 using Ledger.Terminal.Tests.Fakes;
 using NodaTime;

@@ -1,5 +1,4 @@
 using Ledger.Core.Measures;
-using Ledger.Exchange.Import;
 using Ledger.Storage;
 using Ledger.Terminal.Tables;
 using Ledger.Terminal.Tests.Fakes;
@@ -53,6 +52,18 @@ public sealed class DemoYearTests : IDisposable
         using var screen = new Screen(ledger, paper: paper);
         screen.Find("find a sheet").Type("/").Type("mill").Press(Key.Enter).Type(",");
         Assert.Equal(["CSV of mill"], paper.Pages);
+    }
+
+    [Fact]
+    public void Under_cautions_too_the_choices_open_below_their_field_and_wide_screens_are_used()
+    {
+        using var ledger = Demo();
+        using var screen = new Screen(ledger, 120, 40);
+        screen.Type("3t").Press(Key.Tab.WithShift).Type("f");
+        var film = Array.FindIndex(screen.Lines, line => line.StartsWith(" Film", StringComparison.Ordinal));
+        Assert.Contains("fen80", screen.Lines[film + 1], StringComparison.Ordinal);
+        Assert.Contains(screen.Lines, line => line.Contains(
+            "Tarnbeck rapid fixer: gloves and eye protection; ventilate; used fixer holds silver; see the maker's safety data", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -1,6 +1,4 @@
 using Ledger.Core.Tests.Architecture;
-using Ledger.Exchange.Import;
-using Ledger.Storage;
 using Ledger.Terminal.Screens;
 using Ledger.Terminal.Tables;
 using Ledger.Terminal.Tests.Fakes;

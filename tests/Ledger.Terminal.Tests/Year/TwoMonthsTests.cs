@@ -1,6 +1,5 @@
 using Ledger.Core.Film;
 using Ledger.Core.Sessions;
-using Ledger.Storage;
 using Ledger.Terminal.Tests.Fakes;
 using NodaTime;
 using NodaTime.Extensions;

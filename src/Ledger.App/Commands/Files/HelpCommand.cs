@@ -91,12 +91,12 @@ internal sealed class HelpCommand : ExplainedCommand
             + "the ledger; `trayledger record setting` changes one.", _bench.Around.Width);
         output.WriteLine();
         var table = new TextTable(Column.Left("what"), Column.Left("option"), Column.Left("variable"), Column.Left("setting"));
-        foreach (var habit in Habits.Choices)
+        foreach (var habit in VariablesAndFiles.Choices)
             table.Add(habit.What, habit.Option, habit.Variable, habit.Setting);
         table.WriteTo(output, _bench.Around.Width);
         output.WriteLine();
         var variables = new TextTable(Column.Left("variable"), Column.Left("meaning"));
-        foreach (var (name, meaning) in Habits.Variables)
+        foreach (var (name, meaning) in VariablesAndFiles.Variables)
             variables.Add(name, meaning);
         variables.WriteTo(output, _bench.Around.Width);
     }

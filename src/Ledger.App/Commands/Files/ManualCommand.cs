@@ -23,6 +23,7 @@ internal sealed class ManualCommand : ExplainedCommand
     private static string Version() =>
         typeof(ManualCommand).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "";
 
-    private static string ReleasedOn() => typeof(ManualCommand).Assembly.GetCustomAttributes<AssemblyMetadataAttribute>()
+    private static string ReleasedOn() => typeof(ManualCommand).Assembly
+        .GetCustomAttributes<AssemblyMetadataAttribute>()
         .FirstOrDefault(one => one.Key == "ReleasedOn")?.Value ?? "";
 }

@@ -83,7 +83,7 @@ internal sealed class ShowSheet : ShowCommand<SheetStory>
     private static IEnumerable<(string Name, string Text)> Lines(SheetStory story, View view)
     {
         yield return ("now in", story.FiledIn is { } filed ? $"{story.Place}, filed in {filed}" : story.Place);
-        yield return ("came out of", story.Batch.Length > 0 ? $"{story.Box}, batch {story.Batch}" : story.Box);
+        yield return ("came out of", story.Batch.Length > 0 ? $"{story.Box}, emulsion {story.Batch}" : story.Box);
         if (story.LoadedOn is { } loaded)
             yield return ("loaded", $"{Dates.Text(loaded)} into {story.Side}");
         if (story.Exposure is { } exposure)

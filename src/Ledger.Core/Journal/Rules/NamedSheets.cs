@@ -1,6 +1,5 @@
 using Ledger.Core.Film;
 using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 
 namespace Ledger.Core.Journal.Rules;
 

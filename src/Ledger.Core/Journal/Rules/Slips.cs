@@ -13,7 +13,7 @@ namespace Ledger.Core.Journal.Rules;
 /// </summary>
 internal static class Slips
 {
-    private const int PriceTimes = 5;
+    private const int PriceTimes = 5, MostNamed = 6;
     private static readonly Volume LeastBath = Volume.FromMicrolitres(100_000);
     private static readonly Quantity LeastBottle = Quantity.Of(Volume.FromMicrolitres(10_000));
 
@@ -94,9 +94,9 @@ internal static class Slips
             var waiting = draft.Film.Waiting(fresh.Item, fresh.Group.Trim()).ToList();
             if (waiting.Count > 0)
                 yield return $"{waiting.Count} exposed {Counted.Noun(waiting.Count, "sheet")} of {fresh.Item} {fresh.Group} "
-                    + $"{(waiting.Count == 1 ? "is" : "are")} waiting ({string.Join(", ", waiting.Take(6).Select(sheet => sheet.SideCode))}"
-                    + $"{(waiting.Count > 6 ? ", …" : "")}), and {fresh.Sheets} would be taken out of a box of fresh film instead; name the waiting "
-                    + $"ones with \"from {fresh.Item} {fresh.Group}\" or by their sides";
+                    + $"{(waiting.Count == 1 ? "is" : "are")} waiting, and {fresh.Sheets} would be taken out of a box of fresh film instead; "
+                    + $"name the waiting ones: \"from {string.Join(", ", waiting.Select(draft.Film.Whereabouts).Distinct().Take(MostNamed))}\""
+                    + (waiting.Count > MostNamed ? " and so on" : "");
         }
     }
 }

@@ -28,7 +28,7 @@ internal static class StorageRules
             $"{container.Lot.Item} is not film, and only film has an exposure index; name a box of film");
         Require.That(rating.ExposureIndex is >= 1 and <= 100_000, "the exposure index must be from 1 to 100000");
         draft.Add(new ExposureIndexSet(container.Lot.Id, rating.ExposureIndex));
-        var batch = container.Lot.Batch.Length > 0 ? $", batch {container.Lot.Batch}" : "";
+        var batch = container.Lot.Batch.Length > 0 ? $", {container.Lot.NumberText(Stock.ItemKind.Film)}" : "";
         draft.Summary = $"{container.Lot.Item}{batch}, is exposed at {rating.ExposureIndex}";
     }
 }

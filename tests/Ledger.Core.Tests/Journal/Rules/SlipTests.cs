@@ -35,7 +35,7 @@ public sealed class SlipTests
         delivery item=fen80 price=180 date=2025-03-14 typed=yes | 2025-03-14 is more than a year ago
         delivery item=fen80 price=180 date=2025-03-15 typed=yes | -
         delivery item=fen80 price=180 date=2024-03-15     | -
-        develop sheets=1 group=N                          | 1 exposed sheet of fen80 N is waiting (E01-1)
+        develop sheets=1 group=N                          | 1 exposed sheet of fen80 N is waiting, and 1 would be taken out of a box of fresh film instead; name the waiting ones: "from E01-1"
         develop sheets=1 group=N-1                        | -
         develop from=E01-1 group=N                        | -
         """;
