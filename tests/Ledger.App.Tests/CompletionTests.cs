@@ -112,6 +112,7 @@ public sealed class CompletionTests
     [InlineData("shwo today", "did you mean show?")]
     [InlineData("show costs --forumla lot", "did you mean --formula?")]
     [InlineData("show costs --formula lott", "did you mean lot?")]
+    [InlineData("show sheets mill --fatee keeper", "did you mean --fate?")]
     [InlineData("show item syrp", "did you mean syrup?")]
     [InlineData("record setting liqiuds ml", "did you mean liquids?")]
     [InlineData("import delivries x.csv", "did you mean deliveries?")]

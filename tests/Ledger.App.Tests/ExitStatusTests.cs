@@ -98,7 +98,7 @@ public class ExitStatusTests
         var help = room.Do("--help");
         var told = help[help.IndexOf("Exit status:", StringComparison.Ordinal)..];
         foreach (var status in new[] { 0, 1, 2, 3, 4, 10, 130, 141 })
-            Assert.Matches($@"[:;]\s+{status} ", told);
+            Assert.Matches($@"[:;]\s+{status}\s", told);
     }
 
     [Fact]

@@ -35,7 +35,12 @@ public sealed class FileNameTests
         using var room = Darkroom.WithDemoYear();
         var there = room.Write("there", "mine");
         room.Do("export", room.PathOf("exported"));
-        foreach (var line in new string[][] { ["backup", there], ["calendar", there], ["demo", "--into", there, "--no-ui"], ["print", "wall-card", "--html", there], ["export", room.PathOf("exported")] })
+        string[][] lines =
+        [
+            ["backup", there], ["calendar", there], ["demo", "--into", there, "--no-ui"], ["print", "wall-card", "--html", there],
+            ["export", room.PathOf("exported")],
+        ];
+        foreach (var line in lines)
             Assert.Equal(ExitStatus.Refused, room.Run(line).Status);
         Assert.Equal("mine", File.ReadAllText(there));
     }
@@ -52,7 +57,6 @@ public sealed class FileNameTests
         room.Do("record", "setting", "warn-days", "3");
         room.Do("backup", "--restore", "-");
         Assert.Equal(shelf, room.Do("show", "settings"));
-        Assert.Equal(["ledger.db"], room.Names().Where(name => !name.Contains(".before", StringComparison.Ordinal) && name.EndsWith(".db", StringComparison.Ordinal)).Take(1));
     }
 
     [Fact]

@@ -92,7 +92,7 @@ public sealed class PlanCommandTests : IDisposable
         Assert.Contains("25 ml  syrup", File.ReadAllText(Path.Combine(_room.PathOf("paper"), "mixing-sheet-a-b.txt")), StringComparison.Ordinal);
         var csv = Path.Combine(_room.PathOf("paper"), "sheets-mill.csv");
         Assert.EndsWith(csv, paper.SheetsCsv("mill"), StringComparison.Ordinal);
-        Assert.Equal(_room.Do("show", "sheets", "mill", "--csv"), File.ReadAllText(csv));
+        Assert.Equal(_room.Do("show", "sheets", "mill", "--format", "csv"), File.ReadAllText(csv));
         Assert.Equal("No sheet is like that.", paper.SheetsCsv("nothing like it"));
         Assert.Equal("There is no plan none that is still open.", paper.MixingSheet("none"));
         Assert.Equal("There is no box of exposed sheets none.", paper.BoxLabel("none"));

@@ -43,7 +43,8 @@ public sealed class SpreadsheetTests
     public void A_German_file_is_read_where_all_of_it_is_written_so()
     {
         using var room = Started();
-        room.Do("import", "deliveries", room.Write("more.csv", "date;item;packs;price;anyway\n07.03.2026;pan100;1;1.500,00;yes\n08.03.2026;pan100;1;1,500;yes\n"));
+        room.Do("import", "deliveries", room.Write(
+            "more.csv", "date;item;packs;price;anyway\n07.03.2026;pan100;1;1.500,00;yes\n08.03.2026;pan100;1;1,500;yes\n"));
         var prices = room.Run("show", "prices", "pan100", "--json").Json.GetProperty("prices").EnumerateArray()
             .Select(price => (price.GetProperty("date").GetString(), price.GetProperty("cost").ToString())).TakeLast(2).ToList();
         Assert.Equal(["2026-03-07", "2026-03-08"], prices.Select(price => price.Item1));
@@ -55,7 +56,8 @@ public sealed class SpreadsheetTests
     public void A_file_that_is_written_in_two_ways_is_refused_row_by_row_with_what_stands_there()
     {
         using var room = Started();
-        var ran = room.Run("import", "deliveries", room.Write("mixed.csv", "date;item;packs;price\n2026-04-07;pan100;1;12.50\n08.04.2026;pan100;1;1,50\n09.04.2026;pan100;x;1\n"));
+        var ran = room.Run("import", "deliveries", room.Write(
+            "mixed.csv", "date;item;packs;price\n2026-04-07;pan100;1;12.50\n08.04.2026;pan100;1;1,50\n09.04.2026;pan100;x;1\n"));
         Assert.Equal(ExitStatus.Refused, ran.Status);
         Assert.Contains("line 3, date: found \"08.04.2026\"", ran.Error, StringComparison.Ordinal);
         Assert.Contains("line 4, date: found \"09.04.2026\"", ran.Error, StringComparison.Ordinal);
@@ -67,7 +69,8 @@ public sealed class SpreadsheetTests
     public void A_row_with_other_values_is_told_and_amends_only_where_that_is_asked_for()
     {
         using var room = Started();
-        var changed = room.Write("changed.csv", Deliveries.Replace("93.25", "90", StringComparison.Ordinal).Replace("first order", "second order", StringComparison.Ordinal));
+        var changed = room.Write("changed.csv", Deliveries.Replace("93.25", "90", StringComparison.Ordinal)
+            .Replace("first order", "second order", StringComparison.Ordinal));
         var ran = room.Run("import", "deliveries", changed);
         Assert.Equal(0, ran.Status);
         Assert.Equal("0 entries recorded, 2 already there, 1 with other values left as they stand\n", ran.Out);
@@ -91,7 +94,8 @@ public sealed class SpreadsheetTests
     public void A_price_that_became_0_is_told_and_does_not_double_the_stock()
     {
         using var room = Started();
-        var ran = room.Run("import", "deliveries", room.Write("zero.csv", Deliveries.Replace("2026-03-05,pan100,1,,", "2026-03-05,pan100,1,0,", StringComparison.Ordinal)));
+        var ran = room.Run("import", "deliveries", room.Write(
+            "zero.csv", Deliveries.Replace("2026-03-05,pan100,1,,", "2026-03-05,pan100,1,0,", StringComparison.Ordinal)));
         Assert.Equal("0 entries recorded, 2 already there, 1 with other values left as they stand\n", ran.Out);
         Assert.Contains("price is not said there and 0 here", ran.Error, StringComparison.Ordinal);
     }

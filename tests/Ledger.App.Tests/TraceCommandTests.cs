@@ -70,7 +70,7 @@ public class TraceCommandTests
         Assert.Equal(3, refused.Status);
         Assert.Contains("no developed sheet is called \"2031-001\"", refused.Error, StringComparison.Ordinal);
         Assert.Contains("is named twice", room.Run([.. prints, $"{sheets[0]} {sheets[0]}"]).Error, StringComparison.Ordinal);
-        Assert.Contains($"of {sheets[0]}, {sheets[1]}", room.Do([.. prints, $"{sheets[0]} {sheets[1]}"]), StringComparison.Ordinal);
+        Assert.Contains($"of {sheets[0]}, {sheets[1]}", room.Do([.. prints, $"{sheets[0]} {sheets[1]}"]).ReplaceLineEndings(" "), StringComparison.Ordinal);
 
         var last = room.Run("show", "prints", "--last", "1", "--json").Json.GetProperty("prints")[0];
         Assert.Equal(sheets[..2], last.GetProperty("negatives").EnumerateArray().Select(one => one.GetString()));

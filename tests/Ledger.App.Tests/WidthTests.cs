@@ -60,7 +60,7 @@ public sealed class WidthTests
         using var room = new Darkroom();
         room.Width = width;
         Assert.All(CommandLine.All(room), path =>
-            Assert.All(room.RunAnywhere([.. path, "--help"]).Out.Split('\n'), line => Assert.True(line.TrimEnd().Length <= width || !line.Trim().Contains(' ', StringComparison.Ordinal), line)));
+            Assert.All(room.RunAnywhere([.. path, "--help"]).Out.Split('\n'), line => Assert.True(Fits(line.Trim(), line, width), line)));
     }
 
     [Theory]
@@ -74,4 +74,7 @@ public sealed class WidthTests
 
     [Fact]
     public void Without_the_variable_the_terminal_says_it() => Assert.Equal(52, ThisProcess.Width(_ => null, terminal: 52));
+
+    /// <summary>A path is not broken: it may stand alone on a longer line.</summary>
+    private static bool Fits(string words, string line, int width) => line.TrimEnd().Length <= width || !words.Contains(' ', StringComparison.Ordinal);
 }

@@ -1,3 +1,6 @@
+using Ledger.App.Output.Documents;
+using Ledger.App.Output;
+using Ledger.App.Commands.Show;
 using System.Text;
 using Ledger.App.Commands.Files;
 using Ledger.App.Commands.Print;
@@ -103,7 +106,7 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
             WholeFile.Write(file, path, stream =>
             {
                 using var text = new StreamWriter(stream, leaveOpen: true);
-                CsvTable.Write(text, SheetTable.Columns, found.Select(SheetTable.Row));
+                TableFile.WriteCsv(TraceShape.Card, found, View.OfNone, text);
             });
             return $"{Counted.Of(found.Count, "sheet")} as CSV for a spreadsheet: {path}";
         });

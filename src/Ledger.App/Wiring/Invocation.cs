@@ -15,7 +15,9 @@ internal static class Invocation
         {
             // A value that starts with an at-sign is the user's text, not the name of a file with more of the command line.
             var parse = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
-            return parse.Action is ParseErrorAction ? Explain(parse, around) : Invoke(parse, around.Out, around.Error);
+            return parse.Action is ParseErrorAction ? Explain(parse, Slips.In(parse), around)
+                : Slips.Swallowed(parse, args) is { Length: > 0 } slip ? Explain(parse, [slip], around)
+                : Invoke(parse, around.Out, around.Error);
         });
         var flushed = isLost ? status : Guarded(() =>
         {
@@ -58,9 +60,9 @@ internal static class Invocation
     private static int Invoke(ParseResult parse, TextWriter output, TextWriter error) =>
         parse.Invoke(new() { Output = output, Error = error, EnableDefaultExceptionHandler = false });
 
-    private static int Explain(ParseResult parse, Surroundings around)
+    private static int Explain(ParseResult parse, IEnumerable<string> problems, Surroundings around)
     {
-        foreach (var problem in Slips.In(parse))
+        foreach (var problem in problems)
             around.Error.WriteLine(problem);
         around.Error.WriteLine($"`{CommandPath(parse)} --help` tells what is accepted");
         return ExitStatus.WrongCommandLine;

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using Ledger.Core.Measures;
 
 namespace Ledger.App.Wiring;
@@ -10,6 +11,15 @@ internal static class Slips
     public static IEnumerable<string> In(ParseResult parse) => parse.UnmatchedTokens is [var first, ..]
         ? Known(parse, first).Prepend(Unknown(first, parse)).Distinct()
         : parse.Errors.Select(problem => problem.Message).Distinct();
+
+    /// <summary>
+    /// What is wrong with an option that nobody knows and that was taken for a word, where any word is accepted; empty where there is none. After
+    /// two dashes it is a word.
+    /// </summary>
+    public static string Swallowed(ParseResult parse, IReadOnlyList<string> line) => parse.CommandResult.Children.OfType<ArgumentResult>()
+        .SelectMany(argument => argument.Tokens).Select(token => token.Value)
+        .FirstOrDefault(word => word.Length > 2 && word.StartsWith("--", StringComparison.Ordinal) && line.TakeWhile(one => one != "--").Contains(word))
+        is { } option ? Unknown(option, parse) : "";
 
     /// <summary>The library's own sentences, without those that only follow from what it does not know.</summary>
     private static IEnumerable<string> Known(ParseResult parse, string first) => parse.CommandResult.Command.Subcommands.Count > 0 ? []
@@ -31,5 +41,6 @@ internal static class Slips
 
     /// <summary>The options of the command, and those that every command has.</summary>
     private static IEnumerable<string> Options(ParseResult parse) => parse.CommandResult.Command.Options
-        .Concat(parse.RootCommandResult.Command.Options.Where(option => option.Recursive)).Where(option => !option.Hidden).Select(option => option.Name).Distinct();
+        .Concat(parse.RootCommandResult.Command.Options.Where(option => option.Recursive))
+        .Where(option => !option.Hidden).Select(option => option.Name).Distinct();
 }

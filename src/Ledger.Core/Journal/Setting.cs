@@ -21,7 +21,7 @@ public sealed partial record Setting
     public string Accepted { get; }
 
     /// <summary>The words among what it accepts, for lists to choose from; empty where there are none.</summary>
-    public IReadOnlyList<string> Words { get; private init; } = [];
+    public IReadOnlyList<string> AcceptedWords { get; private init; } = [];
 
     /// <summary>Whether it only says how things are shown: that follows the settings of today, whatever day is looked at.</summary>
     public bool IsOfDisplay => Name is "liquids" or "areas" or "theme";
@@ -33,7 +33,7 @@ public sealed partial record Setting
     public string Text(Settings settings) => _write(settings);
 
     /// <summary>The settings with this one changed, or null when the value is not accepted. Its words are read in any case.</summary>
-    public Settings? Read(Settings settings, string value) => _read(settings, Words.FirstOrDefault(word => Is(value, word)) ?? value);
+    public Settings? Read(Settings settings, string value) => _read(settings, AcceptedWords.FirstOrDefault(word => Is(value, word)) ?? value);
 
     private static bool Is(string written, string word) => written.Trim().Equals(word, StringComparison.OrdinalIgnoreCase);
 
@@ -54,11 +54,11 @@ public sealed partial record Setting
         name, purpose, $"{what}, {Scaled.InUnits(least, 1000)} to {Scaled.InUnits(most, 1000)}, or none",
         settings => get(settings) is { } limit ? Scaled.InUnits(limit, 1000) : "none",
         (settings, value) => value == "none" ? with(settings, null)
-            : Number(value, 1000, least, most) is { } number ? with(settings, (int)number) : null) { Words = ["none"] };
+            : Number(value, 1000, least, most) is { } number ? with(settings, (int)number) : null) { AcceptedWords = ["none"] };
 
     private static Setting OneOf(
         string name, string purpose, IReadOnlyList<string> values, Func<Settings, string> get, Func<Settings, string, Settings> with) => new(
-        name, purpose, string.Join(" or ", values), get, (settings, value) => values.Contains(value) ? with(settings, value) : null) { Words = values };
+        name, purpose, string.Join(" or ", values), get, (settings, value) => values.Contains(value) ? with(settings, value) : null) { AcceptedWords = values };
 
     /// <summary>A number without a sign in base units, or null when it is finer than they are or outside what is accepted.</summary>
     private static long? Number(string value, long perUnit, long least, long most) =>

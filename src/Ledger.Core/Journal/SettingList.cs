@@ -81,7 +81,7 @@ public sealed partial record Setting
             settings => settings.Tray.Graduate is { } step ? Scaled.ToText(step.Millilitres, 3) : "exact",
             (settings, value) => value == "exact" ? settings with { Tray = settings.Tray with { Graduate = null } }
                 : Number(value, 1000, 1, 1_000_000) is { } microlitres
-                    ? settings with { Tray = settings.Tray with { Graduate = Volume.FromMicrolitres(microlitres) } } : null) { Words = ["exact"] },
+                    ? settings with { Tray = settings.Tray with { Graduate = Volume.FromMicrolitres(microlitres) } } : null) { AcceptedWords = ["exact"] },
     ];
 
     private static IEnumerable<Setting> Baths() =>
@@ -126,7 +126,7 @@ public sealed partial record Setting
             (settings, value) => CostFormulas.ShortNames.Contains(value)
                 ? settings with { CostFormula = Enum.GetValues<CostFormula>().First(formula => formula.ShortName() == value) } : null)
             {
-                Words = CostFormulas.ShortNames,
+                AcceptedWords = CostFormulas.ShortNames,
             },
         Whole("demand-days", "The length of the periods by which use is counted for reordering.", "a whole number of days", 1, 92,
             settings => settings.DemandDays, (settings, days) => settings with { DemandDays = days }),

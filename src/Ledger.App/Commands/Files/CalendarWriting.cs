@@ -38,7 +38,8 @@ internal static class CalendarWriting
         var cancelled = isCalendar ? CalendarFile.NoLongerSo(File.ReadAllText(path), days, identity, ledger.Today) : [];
         WholeFile.Write(ledger.Path, path, file => CalendarFile.Write(file, days, identity, now, cancelled));
         return $"{Counted.Of(days.Count, "day")} to be reminded of written to {path}"
-            + (cancelled.Count == 0 ? "" : $", {cancelled.Count} cancelled that no longer hold; some calendars ignore that, and there they are deleted by hand");
+            + (cancelled.Count == 0 ? ""
+                : $", {cancelled.Count} cancelled that no longer hold; some calendars ignore that, and there they are deleted by hand");
     }
 
     private static bool IsCalendar(string path)

@@ -113,7 +113,8 @@ internal sealed class ImportCommand : ExplainedCommand, IDescribed
 
     private static string KindOf(string text) =>
         new[] { AllKinds, Journal }.FirstOrDefault(known => text.Equals(known, StringComparison.OrdinalIgnoreCase)) ?? CsvImport.Named(text)
-        ?? throw new FormatException($"there is no kind of file \"{text}\"; {Spelling.Meant(text, CsvImport.Kinds)}known: {string.Join(", ", CsvImport.Kinds)}, {AllKinds}, {Journal}");
+        ?? throw new FormatException($"there is no kind of file \"{text}\"; {Spelling.Meant(text, CsvImport.Kinds)}"
+            + $"known: {string.Join(", ", CsvImport.Kinds)}, {AllKinds}, {Journal}");
 
     private static IEnumerable<string> Lines(Stream input)
     {

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using Ledger.App.Commands.Show;
 using Ledger.App.Output;
-using Ledger.App.Output.Documents;
 using Ledger.App.Wiring;
 using Ledger.Core.Planning;
 

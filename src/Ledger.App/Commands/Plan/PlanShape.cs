@@ -58,7 +58,8 @@ internal static class PlanShape
         .Quantity("needed", use => use.Needed)
         .Quantity("usable", use => use.Usable)
         .Quantity("expired", use => use.Expired)
-        .Table("from", (use, _) => use.Sources.Select(source => (Source: source, use.Item)), new Shape<((Container From, Quantity Quantity) Source, Item Item)>()
+        .Table("from", (use, _) => use.Sources.Select(source => (Source: source, use.Item)),
+            new Shape<((Container From, Quantity Quantity) Source, Item Item)>()
             .Text("container", row => row.Source.From.Code)
             .Whole("lot", row => row.Source.From.Lot.Id.Value)
             .Text("batch", row => row.Source.From.Lot.Batch)

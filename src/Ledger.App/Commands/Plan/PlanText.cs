@@ -1,5 +1,4 @@
 using System.Globalization;
-using Ledger.App.Commands.Show;
 using Ledger.App.Output;
 using Ledger.Core.Costing;
 using Ledger.Core.Measures;

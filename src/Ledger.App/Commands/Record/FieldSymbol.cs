@@ -51,6 +51,10 @@ internal sealed class FieldSymbol
         : _flag is not null ? parse.GetValue(_flag) ? "yes" : ""
         : string.Join(Field.Notation.Divider ?? " ", parse.GetValue(_option!) ?? []);
 
+    /// <summary>What was given for it on a line that is still being typed, where an option may lack its value yet.</summary>
+    public string TextSoFar(ParseResult parse) =>
+        (_option is null ? null : parse.GetResult(_option)) is { Tokens.Count: 0 } ? "" : Text(parse);
+
     public void AddArgument(Command command)
     {
         if (_argument is not null)

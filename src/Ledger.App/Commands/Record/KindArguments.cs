@@ -63,7 +63,7 @@ internal sealed class KindArguments
     {
         var (terms, text) = (ReadingTerms.Typed(holdings, holdings.AsOf), new EntryText());
         foreach (var symbol in _own)
-            text[symbol.Field] = symbol.Text(line);
+            text[symbol.Field] = symbol.TextSoFar(line);
         return EntryReading.Read(_kind, text, terms).Values;
     }
 

@@ -1,4 +1,3 @@
-using Ledger.App.Output;
 using Ledger.App.Output.Documents;
 using Ledger.Core.Baths;
 using Ledger.Core.Journal;

@@ -1,5 +1,4 @@
 using Ledger.App.Output;
-using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
 

@@ -12,7 +12,8 @@ namespace Ledger.App.Commands.Show;
 /// <summary>show bath X: one bath, in use or discarded, with the work it took.</summary>
 internal sealed class ShowBath : ShowCommand<(BathReading Reading, IReadOnlyList<BathWorkRecord> Work)>
 {
-    private static readonly Shape<(BathReading Reading, IReadOnlyList<BathWorkRecord> Work)> _shape = new Shape<(BathReading Reading, IReadOnlyList<BathWorkRecord> Work)>()
+    private static readonly Shape<(BathReading Reading, IReadOnlyList<BathWorkRecord> Work)> _shape =
+        new Shape<(BathReading Reading, IReadOnlyList<BathWorkRecord> Work)>()
         .AsOf()
         .With((shown, _) => shown.Reading, BathShape.Of)
         .Flag("inUse", shown => shown.Reading.Bath.Discarded is null)

@@ -28,7 +28,8 @@ internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
     public ShowPrices(Workbench bench)
         : base(
             bench, "prices",
-            "Shows what each delivery cost, shipping and duty included, and how much more than the one before.", "Example: trayledger show prices fen80", _shape) =>
+            "Shows what each delivery cost, shipping and duty included, and how much more than the one before.",
+            "Example: trayledger show prices fen80", _shape) =>
         Arguments.Add(_item);
 
     protected override IReadOnlyList<LotPrice> Read(View view, ParseResult parse)

@@ -45,8 +45,11 @@ internal sealed class ShowSession : ShowCommand<SessionShown>
     protected override void WriteText(SessionShown shown, View view, TextWriter output)
     {
         var session = shown.Session;
-        output.WriteLine($"{session.Session}, {Dates.Text(session.Date)}: {Counted.Of(session.Sheets, "sheet")}, {session.Area.ToText(view.Style)}, {session.Process}");
-        output.WriteLine($"developer {session.Developer.ToText(view.Style)}, fixer {session.Bath ?? "not said"}, entry {session.Number}");
+        output.WriteLine(
+            $"{session.Session}, {Dates.Text(session.Date)}: {Counted.Of(session.Sheets, "sheet")}, "
+            + $"{session.Area.ToText(view.Style)}, {session.Process}");
+        output.WriteLine(
+            $"developer {session.Developer.ToText(view.Style)}, fixer {session.Bath ?? "not said"}, entry {session.Number}");
         if (session.Note.Length > 0)
             output.WriteLine(session.Note);
         output.WriteLine();

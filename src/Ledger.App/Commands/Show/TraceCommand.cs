@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Ledger.App.Output;
-using Ledger.App.Output.Documents;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Core.Faults;

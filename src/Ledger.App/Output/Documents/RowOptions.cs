@@ -31,7 +31,10 @@ internal sealed class RowOptions
     private readonly Option<DocumentFormat?> _format = Typed.Choice<DocumentFormat>(
         "--format", "FORMAT", _formats, "format", "text; csv or tsv, one table for other programs; or json, all of it");
 
-    private readonly Option<string?> _table = Typed.Option<string?>("--table", "NAME", Text.NotEmpty, "which table, otherwise the first; as text that table alone");
+    private readonly Option<string?> _table = Typed.Option<string?>(
+        "--table", "NAME", Text.NotEmpty, "which table, otherwise the first; as text that table alone");
+
+
     private readonly Option<string?> _sort = Typed.Option<string?>("--sort", "COLUMN", Text.NotEmpty, "the rows in the order of that column");
     private readonly Option<bool> _reverse = new("--reverse") { Description = "the last row first" };
     private readonly Option<string[]> _where = Typed.Options(

@@ -176,7 +176,10 @@ internal sealed class Shape<T>
     public Shape<T> With<TInner>(Func<T, View, TInner> of, Shape<TInner> shape, Func<T, View, bool>? when = null)
     {
         foreach (var part in shape._parts)
-            Add(new InnerPart<T, TInner>(part, of) { Meaning = part.Meaning, When = when ?? (part.When is { } inner ? (thing, view) => inner(of(thing, view), view) : null) });
+            Add(new InnerPart<T, TInner>(part, of)
+            {
+                Meaning = part.Meaning, When = when ?? (part.When is { } inner ? (thing, view) => inner(of(thing, view), view) : null),
+            });
         return this;
     }
 

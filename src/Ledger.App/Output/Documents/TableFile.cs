@@ -9,6 +9,15 @@ internal static class TableFile
     public static void WriteCsv(IReadOnlyList<TableColumn> columns, IEnumerable<object?[]> rows, View view, TextWriter output) =>
         CsvTable.Write(output, Titles(columns), rows.Select(row => Cells(columns, row, view)));
 
+    /// <summary>Things as comma-separated values, a row each.</summary>
+    public static void WriteCsv<T>(Shape<T> shape, IEnumerable<T> things, View view, TextWriter output)
+    {
+        Cell<T>[] cells = [.. shape.Cells];
+        WriteCsv(
+            [.. cells.Select(cell => new TableColumn(cell.Name, cell.Form))],
+            things.Select(thing => cells.Select(cell => cell.Of(thing, view)).ToArray()), view, output);
+    }
+
     /// <summary>Tab-separated values: a tab or a line's end inside a value becomes a blank.</summary>
     public static void WriteTsv(IReadOnlyList<TableColumn> columns, IEnumerable<object?[]> rows, View view, TextWriter output)
     {

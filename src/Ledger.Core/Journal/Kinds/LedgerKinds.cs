@@ -20,7 +20,7 @@ internal static class SettingKind
         (text, _) => text) { Placeholder = "VALUE" })
     {
         Help = "its new value", Example = "floz", IsNeeded = true, IsArgument = true, Width = 60,
-        Choices = (read, _) => Setting.Named(read.Find(Name) ?? "")?.Words ?? [],
+        Choices = (read, _) => Setting.Named(read.Find(Name) ?? "")?.AcceptedWords ?? [],
         Offer = (read, holdings) => Setting.Named(read.Find(Name) ?? "")?.Text(holdings.Settings),
     };
 
