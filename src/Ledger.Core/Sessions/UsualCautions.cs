@@ -6,11 +6,14 @@ public static class UsualCautions
     /// <summary>Who has the last word.</summary>
     public const string Governs = "The maker's safety data sheet, local rules and licensed practice govern.";
 
-    /// <summary>The line before an act that handles solutions or powders; two lines of a narrow screen.</summary>
-    public const string Handling = "Gloves, eye protection, fresh air. Safety data sheet, local rules and licensed practice govern.";
+    /// <summary>The line before an act that handles solutions or powders; short enough for a line of a narrow screen.</summary>
+    public const string Handling = "Gloves, goggles, fresh air. Heed data sheet, local rules, licensed practice.";
+
+    /// <summary>The same where there is a line more: on paper and in the help.</summary>
+    public const string OnPaper = $"Gloves, eye protection, fresh air. {Governs}";
 
     /// <summary>The line before an act that discards.</summary>
-    public const string Waste = "Nothing with bleach or acid. Safety data sheet, local rules and licensed practice govern.";
+    public const string Waste = "No bleach, no acid. Heed safety data sheet, local rules, licensed practice.";
 
     /// <summary>The usual cautions, one sentence each.</summary>
     public static IReadOnlyList<string> Sentences { get; } =

@@ -20,7 +20,7 @@ public static class TallySlip
         return new(
             $"Tally of bath {bath.Code}",
             [
-                new Paragraph(UsualCautions.Handling),
+                new Paragraph(UsualCautions.OnPaper),
                 new Paragraph($"{bath.Role.Name()} for {bath.Material.Name()}, {bath.WorkingVolume.ToText(style)} of {bath.Item} {bath.Dilution}, "
                     + $"mixed {Dates.Text(bath.MixedOn)}"),
                 new Paragraph(reading.GoodUntil is { } good ? $"Good until {Dates.Text(good.Date)} at the latest." : "No limit of age is set."),

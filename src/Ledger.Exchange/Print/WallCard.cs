@@ -17,7 +17,7 @@ public static class WallCard
         return new(
             $"Areas and baths, {Dates.Text(holdings.AsOf)}",
             [
-                new Paragraph(UsualCautions.Handling),
+                new Paragraph(UsualCautions.OnPaper),
                 new Grid(
                     ["format", "sq in", "cm²", "in sheets of 8x10", "to one 8x10"],
                     [.. formats.Select(Row)]),

@@ -42,7 +42,7 @@ internal static class HolderBlocks
         yield return Block.Facts($"{developed?.Negative ?? story.Id.ToString()}: a sheet of {story.Item}", [
             ("Now in", story.Place),
             ("Filed in", story.FiledIn),
-            ("Came out of", story.Batch.Length > 0 ? $"{story.Box}, emulsion {story.Batch}" : story.Box),
+            ("Came out of", story.Batch.Length > 0 ? $"{story.Box}, {story.Batch}" : story.Box),
             ("Loaded", story.LoadedOn is { } loaded ? $"{Dates.Text(loaded)} into {story.Side}" : null),
             ("Exposed", story.Exposure is { } exposure ? $"{Dates.Text(exposure.Date)} for {exposure.Group}" : null),
             ("Subject", story.Exposure?.Subject),

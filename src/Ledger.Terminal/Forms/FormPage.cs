@@ -18,7 +18,7 @@ internal sealed class FormPage : Page
     private const int NarrowWidth = 78;
 
     /// <summary>As many lines of cautions as leave room for the fields; F1 has them all.</summary>
-    private const int MostCautions = 4;
+    private const int MostCautions = 3;
 
     private static readonly TimeSpan KeepAfter = TimeSpan.FromSeconds(1);
 

@@ -205,7 +205,7 @@ public sealed class BathFormsTests
         ledger.Did(new ItemDefinition { Key = "sheet", Date = Some.Today, Item = ledger.HoldingsOn(Some.Today).Item("tarnfix")! with { Cautions = "no fumes" } });
         using var screen = new Screen(ledger);
         screen.Type("3b");
-        Assert.Contains("! Gloves, eye protection, fresh air.", screen.Text);
+        Assert.Contains("! Gloves, goggles, fresh air.", screen.Text);
         Assert.Contains(": no fumes", screen.Text);
         screen.Press(Key.F1);
         Assert.Contains("Mix nothing with bleach.", screen.Text);

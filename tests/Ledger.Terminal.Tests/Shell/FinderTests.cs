@@ -17,9 +17,10 @@ public sealed class FinderTests
 
         var lines = screen.Type("3").Press(Key.F2).Lines;
 
-        Assert.Contains(lines, line => line.Contains("D    Discard", StringComparison.Ordinal));
+        Assert.Contains(lines, line => line.Contains("D      Discard", StringComparison.Ordinal));
         Assert.Contains("Type a few letters", screen.Text);
-        Assert.True(Array.FindIndex(lines, line => line.Contains("D    Discard", StringComparison.Ordinal)) < 5, screen.Text);
+        Assert.Contains(lines, line => line.Contains("Ctrl+C Copy", StringComparison.Ordinal));
+        Assert.True(Array.FindIndex(lines, line => line.Contains("D      Discard", StringComparison.Ordinal)) < 5, screen.Text);
     }
 
     [Fact]

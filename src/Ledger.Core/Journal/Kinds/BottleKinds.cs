@@ -181,7 +181,7 @@ internal static class StockSolutionKind
         File = "stock_solutions",
         Title = "Mix a stock solution",
         Purpose = "Records a stock solution mixed from powder or concentrate, with its own cost, mixing date and life.",
-        Details = [$"Do not breathe the dust. {UsualCautions.Handling}"],
+        Details = [$"Do not breathe the dust. {UsualCautions.OnPaper}"],
         Example = "rinsal-stock 1l --of rinsal --amount 100g --into \"2 of 500ml\"",
         ExampleNeeds = ["item rinsal-stock --kind chemical --pack 1l"],
         Bound =
