@@ -189,7 +189,9 @@ public sealed class DocumentTests
     {
         using var room = new Darkroom();
         var listed = room.RunAnywhere("help", "environment").Out;
-        Assert.All(VariablesAndFiles.Choices.SelectMany(habit => new[] { habit.Option, habit.Setting }).Concat(VariablesAndFiles.Variables.Select(variable => variable.Name)),
+        Assert.All(
+            VariablesAndFiles.Choices.SelectMany(habit => new[] { habit.Option, habit.Setting })
+                .Concat(VariablesAndFiles.Variables.Select(variable => variable.Name)),
             word => Assert.Contains(word, listed, StringComparison.Ordinal));
         Assert.All(VariablesAndFiles.Choices.Where(habit => habit.Setting.Length > 0), habit => Assert.NotNull(Core.Journal.Setting.Named(habit.Setting)));
     }

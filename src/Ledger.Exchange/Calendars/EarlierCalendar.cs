@@ -19,7 +19,9 @@ public static class EarlierCalendar
     public static IReadOnlyList<EarlierEvent> Read(string text)
     {
         var (events, fields, inner) = (new List<EarlierEvent>(), new Dictionary<string, string>(), 0);
-        foreach (var line in text.ReplaceLineEndings("\n").Replace("\n ", "", StringComparison.Ordinal).Replace("\n\t", "", StringComparison.Ordinal).Split('\n'))
+        var unfolded = text.ReplaceLineEndings("\n")
+            .Replace("\n ", "", StringComparison.Ordinal).Replace("\n\t", "", StringComparison.Ordinal);
+        foreach (var line in unfolded.Split('\n'))
             switch (line)
             {
                 case "BEGIN:VEVENT": (fields, inner) = ([], 0); break;

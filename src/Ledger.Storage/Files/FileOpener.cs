@@ -178,7 +178,7 @@ internal static class FileOpener
         }
     }
 
-    private static SqliteConnection Connect(string path, SqliteOpenMode mode)
+    private static ReusingConnection Connect(string path, SqliteOpenMode mode)
     {
         var connection = new ReusingConnection(new SqliteConnectionStringBuilder
         {

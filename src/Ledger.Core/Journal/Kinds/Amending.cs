@@ -103,7 +103,9 @@ public static class Amending
         return Between(kind, said, after);
     }
 
-    /// <summary>An answer to what was asked is no part of what is told, nor a place in the day, nor the day of a definition, which a file need not name.</summary>
+    /// <summary>
+    /// An answer to what was asked is no part of what is told, nor a place in the day, nor the day of a definition, which a file need not name.
+    /// </summary>
     private static bool IsTold(Field field, EntryKind kind) => field != CommonFields.Anyway && field != CommonFields.Before
         && field != CommonFields.Reference && (field != CommonFields.Date || kind.IsDated);
 
