@@ -119,6 +119,8 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
         foreach (var (kind, name) in ordered)
         {
             Forget(kind, name, holdings);
+            foreach (var said in log.Definitions(kind, name).Where(IsSuperseded))
+                ShowAsSaid(said);
             foreach (var said in Before(kind, name, position))
             {
                 if (Decide(said, holdings, today) is not Accepted accepted)
@@ -128,6 +130,13 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
                 holdings.Apply(accepted.Posting);
             }
         }
+    }
+
+    /// <summary>What has no effect any more is shown by what was said alone, however the ledger came to that state.</summary>
+    private void ShowAsSaid(Said said)
+    {
+        var (words, note) = standing.WordsOf(said);
+        inside.Connection.Execute("UPDATE entry SET counts = 1, summary = @words, note = @note WHERE key = @Key", new { said.Key, words, note });
     }
 
     /// <summary>Puts things into holdings as they were at a position; the file stays as it is.</summary>
