@@ -7,7 +7,7 @@ public sealed class SettingsTests
     private const string Values = """
         setting          | value | accepted
         currency         | EUR   | yes
-        currency         | eur   | no
+        currency         | eur   | yes
         currency         | EURO  | no
         currency         | ÄÖÜ   | no
         liquids          | ml    | yes
