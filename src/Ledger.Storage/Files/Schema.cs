@@ -1,3 +1,4 @@
+using Ledger.Storage.Upkeep;
 using Microsoft.Data.Sqlite;
 using NodaTime;
 
@@ -9,10 +10,13 @@ internal static class Schema
     /// <summary>What of sqlite_schema is neither SQLite's own nor the list of migrations that were applied.</summary>
     public const string IsTheLedgers = "name NOT LIKE 'sqlite\\_%' ESCAPE '\\' AND name <> 'SchemaVersions'";
 
-    private static readonly Lazy<IReadOnlyDictionary<string, SchemaPart>> Fresh = new(Make);
+    private static readonly Lazy<(IReadOnlyDictionary<string, SchemaPart> Parts, IReadOnlyList<string> ReadMe)> Fresh = new(Make);
 
     /// <summary>What a ledger of this version consists of, by name: read from an empty one in memory.</summary>
-    public static IReadOnlyDictionary<string, SchemaPart> Expected => Fresh.Value;
+    public static IReadOnlyDictionary<string, SchemaPart> Expected => Fresh.Value.Parts;
+
+    /// <summary>What a ledger of this version says of its own tables and columns, row by row.</summary>
+    public static IReadOnlyList<string> ExpectedReadMe => Fresh.Value.ReadMe;
 
     /// <summary>What a file consists of, by name.</summary>
     public static IReadOnlyDictionary<string, SchemaPart> Of(SqliteConnection connection)
@@ -27,11 +31,11 @@ internal static class Schema
         return parts;
     }
 
-    private static IReadOnlyDictionary<string, SchemaPart> Make()
+    private static (IReadOnlyDictionary<string, SchemaPart> Parts, IReadOnlyList<string> ReadMe) Make()
     {
         using var connection = FileOpener.Connect(":memory:");
         Migrations.OfThisVersion.Apply(connection, "a new ledger", Instant.MinValue, keep: null);
-        return Of(connection);
+        return (Of(connection), connection.Texts(ReadMeCheck.Rows));
     }
 }
 

@@ -23,7 +23,10 @@ internal sealed class Checker(Snapshot snapshot)
     public CheckReport Run(LocalDate today, IProgress<double>? progress, CancellationToken cancel)
     {
         Func<IEnumerable<Problem>>[] derived =
-            [Database, () => SchemaCheck.Problems(snapshot.Connection), Balances, BathTotals, StockMonths, UseDays];
+        [
+            Database, () => SchemaCheck.Problems(snapshot.Connection), () => ReadMeCheck.Problems(snapshot.Connection), Balances, BathTotals,
+            StockMonths, UseDays,
+        ];
         Func<IEnumerable<Problem>>[] said =
         [
             () => DerivationCheck.Digests(snapshot.Connection), () => DerivationCheck.Heads(snapshot.Connection),

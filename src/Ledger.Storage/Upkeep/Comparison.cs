@@ -10,8 +10,11 @@ namespace Ledger.Storage.Upkeep;
 /// </summary>
 internal sealed class Comparison
 {
-    /// <summary>What is no part of what follows: the words themselves, what is typed and not saved, and totals that may hold a nought.</summary>
-    private static readonly string[] NotDerived = ["said", "said_name", "draft", "stock_month", "bath_total"];
+    /// <summary>
+    /// What is no part of what follows: the words themselves, what is typed and not saved, totals that may hold a nought, and what the file says
+    /// of itself.
+    /// </summary>
+    private static readonly string[] NotDerived = ["said", "said_name", "draft", "stock_month", "bath_total", ReadMeCheck.Table];
 
     private readonly SqliteConnection _schema;
     private readonly IReadOnlyList<string> _tables;

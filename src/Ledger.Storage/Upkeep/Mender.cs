@@ -18,6 +18,7 @@ internal static class Mender
         try
         {
             SchemaCheck.Mend(connection);
+            ReadMeCheck.Mend(connection);
             Totals.AddUp(connection);
 
             if (DerivationCheck.Digests(connection).Any())
