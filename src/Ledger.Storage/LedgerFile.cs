@@ -53,6 +53,9 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     /// <summary>The tables that an export holds.</summary>
     public IReadOnlyList<string> Tables => Read(snapshot => new Tables(snapshot).Names);
 
+    /// <summary>The views that are there to be read by people; their columns and rows are asked for as those of tables are.</summary>
+    public static IReadOnlyList<string> ReadableViews => Upkeep.Tables.Readable;
+
     /// <summary>Opens the file, making it when there is none; an older one is brought up to date after a copy was made.</summary>
     /// <exception cref="LedgerFileException">The file cannot be used.</exception>
     public static LedgerFile Open(string path, ZonedClock clock)

@@ -18,6 +18,10 @@ internal sealed class Tables(Snapshot snapshot)
             .Where(part => part.Type == "table" && part.Name != Drafts.Table && Schema.Expected.ContainsKey(part.Name)).Select(part => part.Name),
     ];
 
+    /// <summary>The views that are there to be read by people: names instead of numbers, usual units.</summary>
+    public static IReadOnlyList<string> Readable { get; } =
+        [.. Schema.Expected.Values.Where(part => part.Type == "view" && part.Name != "standing_entry").Select(part => part.Name)];
+
     public IReadOnlyList<string> Columns(string table)
     {
         using var reader = Select(table);
@@ -28,13 +32,20 @@ internal sealed class Tables(Snapshot snapshot)
     {
         using var reader = Select(table);
         while (reader.Read())
-            yield return [.. Enumerable.Range(0, reader.FieldCount).Select(i =>
-                reader.IsDBNull(i) ? null : Convert.ToString(reader.GetValue(i), CultureInfo.InvariantCulture))];
+            yield return [.. Enumerable.Range(0, reader.FieldCount).Select(i => Text(reader.GetValue(i)))];
     }
+
+    /// <summary>Tables hold whole numbers; the views' fractions have the six digits of money at most, and no exponent.</summary>
+    private static string? Text(object value) => value switch
+    {
+        DBNull => null,
+        double fraction => fraction.ToString("0.######", CultureInfo.InvariantCulture),
+        _ => Convert.ToString(value, CultureInfo.InvariantCulture),
+    };
 
     private SqliteDataReader Select(string table)
     {
-        if (!Names.Contains(table))
+        if (!Names.Contains(table) && !Readable.Contains(table))
             throw new ArgumentException($"there is no table {table}", nameof(table));
         var command = snapshot.Connection.CreateCommand();
         command.CommandText = $"SELECT * FROM \"{table}\"";

@@ -23,7 +23,8 @@ internal static class CsvExport
 
     private static int WriteOneState(LedgerFile ledger, string folder, bool isReplacing, IProgress<double> progress, CancellationToken cancel)
     {
-        var tables = ledger.Tables.Select(table => new ExportedTable(table, ledger.Columns(table), ledger.Rows(table))).Concat(CostTables.Of(ledger));
+        var tables = ledger.Tables.Select(table => new ExportedTable(table, ledger.Columns(table), ledger.Rows(table)))
+            .Concat(CostTables.Of(ledger)).Concat(ReadableTables.Of(ledger));
         var files = tables.Select(table => (Table: table, Path: Path.Combine(folder, $"{table.Name}.csv"))).ToList();
         var journal = Path.Combine(folder, Journal);
         foreach (var path in files.Select(file => file.Path).Append(journal))
@@ -33,7 +34,8 @@ internal static class CsvExport
         if (!isReplacing && files.Select(file => file.Path).Append(journal).FirstOrDefault(File.Exists) is { } there)
             throw new RefusedByCommandException($"{there} exists already; name another folder, or say that it is to be replaced");
 
-        Directory.CreateDirectory(folder);
+        foreach (var path in files.Select(file => file.Path))
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
         var written = new List<NewFile>();
         try
         {

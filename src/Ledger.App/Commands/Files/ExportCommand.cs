@@ -16,7 +16,9 @@ internal sealed class ExportCommand : ExplainedCommand
         : base("export", "Writes every table of the ledger as a CSV file, plain text that any program can read in decades.", """
             Beside the ledger's own tables stand the readings of its costs: cost_by_month,
             cost_by_year, cost_by_film, cost_by_session, cost_by_sheet, cost_reconciled and
-            price_history, unrounded.
+            price_history, unrounded. The folder readable holds the shelf, sheets,
+            sessions, baths, costs and journal by names, in ml, g, sq in and money, and
+            code-book.csv says what each column means. An import does not read that folder.
             journal.jsonl holds all that was said, in full: `trayledger import journal
             journal.jsonl` makes the same ledger of it.
             Example: trayledger export ledger-2026
