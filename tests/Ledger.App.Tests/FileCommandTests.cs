@@ -25,6 +25,38 @@ public class FileCommandTests
     }
 
     [Fact]
+    public void An_export_holds_readable_tables_with_a_code_book_that_an_import_does_not_read()
+    {
+        using var room = Darkroom.WithDemoYear();
+        var folder = room.PathOf("export");
+        room.Do("export", folder);
+        var readable = Path.Combine(folder, "readable");
+        string[] tables = ["baths", "costs", "journal", "sessions", "sheets", "shelf"];
+        Assert.Equal(
+            tables.Append("code-book").Order(StringComparer.Ordinal),
+            Directory.EnumerateFiles(readable).Select(Path.GetFileNameWithoutExtension).Order(StringComparer.Ordinal));
+        var book = File.ReadLines(Path.Combine(readable, "code-book.csv")).Skip(1).Select(line => string.Join('.', line.Split(',').Take(2))).ToList();
+        var columns = tables.SelectMany(table => File.ReadLines(Path.Combine(readable, $"{table}.csv")).First().Split(',')
+            .Select(column => $"{table}.{column}").Prepend($"{table}."));
+        Assert.Equal(columns.Order(StringComparer.Ordinal), book.Order(StringComparer.Ordinal));
+        Assert.Contains(File.ReadLines(Path.Combine(readable, "sessions.csv")), line => line.StartsWith("S01,", StringComparison.Ordinal)
+            && line.Contains(",25,4,fen80 4,0,320,24.8,2.435,EUR", StringComparison.Ordinal));
+
+        // Two of these have the names of files that can be imported: not read with their folder's own, and refused where they are named.
+        var notes = room.PathOf("notes");
+        Directory.CreateDirectory(notes);
+        Directory.Move(readable, Path.Combine(notes, "readable"));
+        File.WriteAllText(Path.Combine(notes, "settings.csv"), room.Do("import", "settings", "--template"));
+        Assert.Equal("nothing was written: this was a dry run\n", room.Run("import", "all", notes, "--dry-run").Error);
+        foreach (var kind in new[] { "baths", "sessions" })
+        {
+            var refused = room.Run("import", kind, Path.Combine(notes, "readable", $"{kind}.csv"));
+            Assert.Equal(3, refused.Status);
+            Assert.Contains("found a header without", refused.Error, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
     public void A_check_names_what_was_changed_and_mends_what_follows_from_what_was_recorded()
     {
         using var room = Darkroom.WithDemoYear();
