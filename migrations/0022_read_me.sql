@@ -1,5 +1,5 @@
--- The file explains itself: what every table, view and column means and in which unit it is, and views that anyone can read with any program
--- for SQLite files. A later script that adds a table or column adds its rows here as well.
+-- The file explains itself: what every table, view and column means and in which unit it is, and views that anyone can
+-- read with any program for SQLite files. A later script that adds a table or column adds its rows here as well.
 
 CREATE TABLE read_me (
     "table"  TEXT NOT NULL,
@@ -10,14 +10,17 @@ CREATE TABLE read_me (
 ) STRICT, WITHOUT ROWID;
 
 CREATE VIEW shelf AS
-SELECT p.code AS container, i.code AS item, i.name, i.kind, i.role, i.format, b.quantity / iif(i.unit IN ('ml', 'g'), 1000.0, 1) AS amount, i.unit,
+SELECT p.code AS container, i.code AS item, i.name, i.kind, i.role, i.format,
+    b.quantity / iif(i.unit IN ('ml', 'g'), 1000.0, 1) AS amount, i.unit,
     c.size / iif(i.unit IN ('ml', 'g'), 1000.0, 1) AS full_amount, l.batch, came.date AS received_on, l.expires_on,
-    (SELECT min(e.date) FROM opening o JOIN standing_entry e ON e.id = o.entry_id WHERE o.place_id = c.place_id) AS opened_on,
-    coalesce((SELECT s.storage FROM storage_move s JOIN standing_entry e ON e.id = s.entry_id WHERE s.place_id = c.place_id
-        ORDER BY e.date DESC, e.ord DESC LIMIT 1), l.storage) AS storage,
-    iif(l.is_priced = 1, b.value / 1000000.0, NULL) AS cost, (SELECT value FROM setting WHERE name = 'currency') AS currency
-FROM container c JOIN balance b ON b.place_id = c.place_id JOIN place p ON p.id = c.place_id JOIN item i ON i.id = c.item_id
-    JOIN lot l ON l.id = b.lot_id JOIN entry came ON came.id = l.entry_id
+    (SELECT min(e.date) FROM opening o JOIN standing_entry e ON e.id = o.entry_id
+        WHERE o.place_id = c.place_id) AS opened_on,
+    coalesce((SELECT s.storage FROM storage_move s JOIN standing_entry e ON e.id = s.entry_id
+        WHERE s.place_id = c.place_id ORDER BY e.date DESC, e.ord DESC LIMIT 1), l.storage) AS storage,
+    iif(l.is_priced = 1, b.value / 1000000.0, NULL) AS cost,
+    (SELECT value FROM setting WHERE name = 'currency') AS currency
+FROM container c JOIN balance b ON b.place_id = c.place_id JOIN place p ON p.id = c.place_id
+    JOIN item i ON i.id = c.item_id JOIN lot l ON l.id = b.lot_id JOIN entry came ON came.id = l.entry_id
 WHERE b.quantity > 0 ORDER BY i.kind, i.code, c.number;
 
 CREATE VIEW sheets AS
@@ -32,56 +35,72 @@ changed AS (
     SELECT sheet_id, fate, cause FROM (
         SELECT c.*, row_number() OVER (PARTITION BY c.sheet_id ORDER BY e.date DESC, e.ord DESC) AS place
         FROM fate_change c JOIN standing_entry e ON e.id = c.entry_id) WHERE place = 1)
-SELECT t.id AS sheet, i.code AS film, i.format, l.batch AS film_batch, box.code AS box, side.code AS holder_side, came.date AS left_box_on,
+SELECT t.id AS sheet, i.code AS film, i.format, l.batch AS film_batch, box.code AS box, side.code AS holder_side,
+    came.date AS left_box_on,
     x.date AS exposed_on, x."group", x.subject, d.negative, d.session, d.date AS developed_on, d.process, d.batch,
     coalesce(n.fate, d.fate) AS fate, iif(n.sheet_id IS NULL, d.cause, n.cause) AS cause,
-    coalesce((SELECT p.code FROM sheet_move m JOIN standing_entry e ON e.id = m.entry_id JOIN place p ON p.id = m.to_place
-        WHERE m.sheet_id = t.id ORDER BY e.date DESC, e.ord DESC LIMIT 1), box.code) AS is_now_in,
-    (SELECT g.place FROM filing g JOIN standing_entry e ON e.id = g.entry_id WHERE g.sheet_id = t.id ORDER BY e.date DESC, e.ord DESC LIMIT 1) AS filed_in,
-    iif(l.is_priced = 1, t.cost / 1000000.0, NULL) AS film_cost, (SELECT value FROM setting WHERE name = 'currency') AS currency
-FROM sheet t JOIN standing_entry came ON came.id = t.entry_id JOIN lot l ON l.id = t.lot_id JOIN item i ON i.id = l.item_id
+    coalesce((SELECT p.code FROM sheet_move m JOIN standing_entry e ON e.id = m.entry_id
+        JOIN place p ON p.id = m.to_place WHERE m.sheet_id = t.id
+        ORDER BY e.date DESC, e.ord DESC LIMIT 1), box.code) AS is_now_in,
+    (SELECT g.place FROM filing g JOIN standing_entry e ON e.id = g.entry_id WHERE g.sheet_id = t.id
+        ORDER BY e.date DESC, e.ord DESC LIMIT 1) AS filed_in,
+    iif(l.is_priced = 1, t.cost / 1000000.0, NULL) AS film_cost,
+    (SELECT value FROM setting WHERE name = 'currency') AS currency
+FROM sheet t JOIN standing_entry came ON came.id = t.entry_id JOIN lot l ON l.id = t.lot_id
+    JOIN item i ON i.id = l.item_id
     JOIN place box ON box.id = t.box_id LEFT JOIN place side ON side.id = t.side_id
-    LEFT JOIN developed d ON d.sheet_id = t.id LEFT JOIN exposed x ON x.sheet_id = t.id LEFT JOIN changed n ON n.sheet_id = t.id
+    LEFT JOIN developed d ON d.sheet_id = t.id LEFT JOIN exposed x ON x.sheet_id = t.id
+    LEFT JOIN changed n ON n.sheet_id = t.id
 ORDER BY t.id;
 
 CREATE VIEW sessions AS
 SELECT s.code AS session, e.date, s.process, s.process_version, bath.code AS bath, s.developer / 1000.0 AS developer_ml,
     (SELECT sum(t.sheets) FROM session_sheets t WHERE t.entry_id = s.entry_id) AS sheets,
     (SELECT group_concat(film || ' ' || sheets, ', ') FROM (
-        SELECT i.code AS film, sum(t.sheets) AS sheets FROM session_sheets t JOIN lot l ON l.id = t.lot_id JOIN item i ON i.id = l.item_id
+        SELECT i.code AS film, sum(t.sheets) AS sheets
+        FROM session_sheets t JOIN lot l ON l.id = t.lot_id JOIN item i ON i.id = l.item_id
         WHERE t.entry_id = s.entry_id GROUP BY i.id ORDER BY min(t.number))) AS films,
     coalesce((SELECT sum(d.sheets) FROM dummy d WHERE d.entry_id = s.entry_id), 0) AS dummies,
     round((coalesce((SELECT sum(t.area) FROM session_sheets t WHERE t.entry_id = s.entry_id), 0)
         + coalesce((SELECT sum(d.area) FROM dummy d WHERE d.entry_id = s.entry_id), 0)) / 64516.0, 4) AS area_sq_in,
     coalesce((SELECT sum(t.cost) FROM session_sheets t WHERE t.entry_id = s.entry_id), 0) / 1000000.0 AS film_cost,
-    coalesce((SELECT sum(m.value) FROM movement m WHERE m.entry_id = s.entry_id AND m.to_place = 4), 0) / 1000000.0 AS used_up_cost,
+    coalesce((SELECT sum(m.value) FROM movement m
+        WHERE m.entry_id = s.entry_id AND m.to_place = 4), 0) / 1000000.0 AS used_up_cost,
     (SELECT value FROM setting WHERE name = 'currency') AS currency, e.note
 FROM session s JOIN standing_entry e ON e.id = s.entry_id LEFT JOIN place bath ON bath.id = s.bath_id
 ORDER BY e.date, e.ord;
 
 CREATE VIEW baths AS
-SELECT p.code AS bath, i.code AS item, b.role, b.material, b.dilution, mixed.date AS mixed_on, b.working_volume / 1000.0 AS volume_ml,
+SELECT p.code AS bath, i.code AS item, b.role, b.material, b.dilution, mixed.date AS mixed_on,
+    b.working_volume / 1000.0 AS volume_ml,
     round(b.capacity_per_litre * (b.working_volume / 1000000.0) / 64516.0, 4) AS capacity_sq_in, b.capacity_basis,
-    round(coalesce(t.area, 0) / 64516.0, 4) AS passed_sq_in, round(coalesce(t.weighted, 0) / 64516.0, 4) AS counted_sq_in,
+    round(coalesce(t.area, 0) / 64516.0, 4) AS passed_sq_in,
+    round(coalesce(t.weighted, 0) / 64516.0, 4) AS counted_sq_in,
     b.paired_with, gone.date AS discarded_on, gone.reason,
-    coalesce((SELECT sum(m.value) FROM movement m JOIN standing_entry e ON e.id = m.entry_id WHERE m.to_place = b.place_id), 0) / 1000000.0 AS cost,
+    coalesce((SELECT sum(m.value) FROM movement m JOIN standing_entry e ON e.id = m.entry_id
+        WHERE m.to_place = b.place_id), 0) / 1000000.0 AS cost,
     (SELECT value FROM setting WHERE name = 'currency') AS currency
-FROM bath b JOIN standing_entry mixed ON mixed.id = b.entry_id JOIN place p ON p.id = b.place_id JOIN item i ON i.id = b.item_id
-    LEFT JOIN bath_total t ON t.place_id = b.place_id
-    LEFT JOIN (SELECT d.place_id, min(e.date) AS date, d.reason FROM bath_end d JOIN standing_entry e ON e.id = d.entry_id GROUP BY d.place_id) gone
+FROM bath b JOIN standing_entry mixed ON mixed.id = b.entry_id JOIN place p ON p.id = b.place_id
+    JOIN item i ON i.id = b.item_id LEFT JOIN bath_total t ON t.place_id = b.place_id
+    LEFT JOIN (SELECT d.place_id, min(e.date) AS date, d.reason
+        FROM bath_end d JOIN standing_entry e ON e.id = d.entry_id GROUP BY d.place_id) gone
         ON gone.place_id = b.place_id
 ORDER BY mixed.date, mixed.ord, b.place_id;
 
 CREATE VIEW costs AS
-SELECT e.date, substr(e.date, 1, 7) AS month, leg.purpose, coalesce(s.code, r.code, leg.bath) AS name, i.code AS item, i.kind, i.role,
+SELECT e.date, substr(e.date, 1, 7) AS month, leg.purpose, coalesce(s.code, r.code, leg.bath) AS name,
+    i.code AS item, i.kind, i.role,
     sum(leg.quantity) / iif(i.unit IN ('ml', 'g'), 1000.0, 1) AS amount, i.unit, sum(leg.value) / 1000000.0 AS cost,
-    (SELECT value FROM setting WHERE name = 'currency') AS currency, iif(l.is_priced = 1, 'yes', 'no') AS is_priced, e.id AS entry
+    (SELECT value FROM setting WHERE name = 'currency') AS currency,
+    iif(l.is_priced = 1, 'yes', 'no') AS is_priced, e.id AS entry
 FROM (
-    SELECT m.entry_id, m.lot_id, iif(p.id = 1, 'bought', iif(p.kind = 'bath', 'bath', p.code)) AS purpose, iif(p.kind = 'bath', p.code, NULL) AS bath,
+    SELECT m.entry_id, m.lot_id, iif(p.id = 1, 'bought', iif(p.kind = 'bath', 'bath', p.code)) AS purpose,
+        iif(p.kind = 'bath', p.code, NULL) AS bath,
         iif(p.id = 1, -m.quantity, m.quantity) AS quantity, iif(p.id = 1, -m.value, m.value) AS value
     FROM movement m JOIN place p ON p.id = m.to_place WHERE p.id < 100 OR p.kind = 'bath'
     UNION ALL
-    SELECT m.entry_id, m.lot_id, iif(p.id = 1, 'bought', iif(p.kind = 'bath', 'bath', p.code)), iif(p.kind = 'bath', p.code, NULL),
+    SELECT m.entry_id, m.lot_id, iif(p.id = 1, 'bought', iif(p.kind = 'bath', 'bath', p.code)),
+        iif(p.kind = 'bath', p.code, NULL),
         iif(p.id = 1, m.quantity, -m.quantity), iif(p.id = 1, m.value, -m.value)
     FROM movement m JOIN place p ON p.id = m.from_place WHERE p.id < 100 OR p.kind = 'bath') leg
 JOIN entry e ON e.id = leg.entry_id JOIN lot l ON l.id = leg.lot_id JOIN item i ON i.id = l.item_id
@@ -89,7 +108,8 @@ LEFT JOIN session s ON s.entry_id = e.id LEFT JOIN print_session r ON r.entry_id
 GROUP BY e.id, i.id, l.is_priced, leg.purpose, leg.bath ORDER BY e.date, e.ord, i.code, leg.purpose;
 
 CREATE VIEW journal AS
-SELECT e.id AS entry, e.date, e.kind, e.summary, e.note, iif(e.counts = 1, 'yes', 'no') AS counts, e.undoes, e.amends, e.recorded_at
+SELECT e.id AS entry, e.date, e.kind, e.summary, e.note, iif(e.counts = 1, 'yes', 'no') AS counts, e.undoes, e.amends,
+    e.recorded_at
 FROM entry e ORDER BY e.date, e.ord;
 
 INSERT INTO read_me ("table", "column", unit, meaning) VALUES
@@ -662,4 +682,5 @@ INSERT INTO read_me ("table", "column", unit, meaning)
 SELECT 'process_version_step', "column", unit, meaning FROM read_me WHERE "table" = 'process_step' AND "column" <> '';
 INSERT INTO read_me ("table", "column", unit, meaning)
 SELECT 'formula', "column", unit, meaning FROM read_me
-WHERE "table" = 'item' AND "column" IN ('sealed_days', 'opened_full_days', 'opened_part_days', 'working_full_days', 'working_part_days', 'tray_hours');
+WHERE "table" = 'item' AND "column" IN (
+    'sealed_days', 'opened_full_days', 'opened_part_days', 'working_full_days', 'working_part_days', 'tray_hours');

@@ -13,8 +13,8 @@ using NodaTime;
 namespace Ledger.Storage.Tests;
 
 /// <summary>
-/// The file explains itself to someone who has no program but SQLite: all that it holds is described in it, and its views say what the program
-/// says. They are read by a plain connection, which has none of the program's functions.
+/// The file explains itself to someone who has no program but SQLite: all that it holds is described in it, and its
+/// views say what the program says. They are read by a plain connection, which has none of the program's functions.
 /// </summary>
 public sealed class ReadMeTests : IDisposable
 {
@@ -30,7 +30,8 @@ public sealed class ReadMeTests : IDisposable
             """
             SELECT m.name, c.name FROM sqlite_schema m, pragma_table_info(m.name) c
             WHERE m.type IN ('table', 'view') AND m.name NOT LIKE 'sqlite\_%' ESCAPE '\'
-            UNION SELECT name, '' FROM sqlite_schema WHERE type IN ('table', 'view') AND name NOT LIKE 'sqlite\_%' ESCAPE '\'
+            UNION SELECT name, '' FROM sqlite_schema
+            WHERE type IN ('table', 'view') AND name NOT LIKE 'sqlite\_%' ESCAPE '\'
             ORDER BY 1, 2
             """);
         var described = Plain("""SELECT "table", "column" FROM read_me ORDER BY 1, 2""");
@@ -46,7 +47,8 @@ public sealed class ReadMeTests : IDisposable
         Assert.Empty(Plain(
             """
             SELECT "table", "column" FROM read_me WHERE unit = '' AND "column" IN (
-                'quantity', 'value', 'cost', 'price', 'area', 'weighted', 'size', 'pack', 'working_volume', 'capacity_per_litre', 'film_cost')
+                'quantity', 'value', 'cost', 'price', 'area', 'weighted', 'size', 'pack', 'working_volume',
+                'capacity_per_litre', 'film_cost')
             AND "table" <> 'setting'
             """));
     }
@@ -58,7 +60,8 @@ public sealed class ReadMeTests : IDisposable
         {
             var shelf = ledger.HoldingsOn(End).Containers.Select(container => Row(
                 container.Code, container.Lot.Item, container.Held.Value, container.Held.Unit.Name(), container.Storage,
-                container.Lot.IsPriced ? Decimal(container.Value) : null, container.OpenedOn is { } opened ? Dates.Text(opened) : null));
+                container.Lot.IsPriced ? Decimal(container.Value) : null,
+                container.OpenedOn is { } opened ? Dates.Text(opened) : null));
             AssertSame(shelf, "SELECT container, item, amount, unit, storage, cost, opened_on FROM shelf");
         }
     }
@@ -70,8 +73,14 @@ public sealed class ReadMeTests : IDisposable
         {
             var sheets = ledger.Cards(new SheetSearch(), End).Select(card => Row(
                 card.Id.Value, card.Item, card.Box, card.Side, card.Negative, card.Session, card.Place, card.FiledIn,
-                card.Fate is { } fate ? Fates.Name(fate) : null, card.ExposedOn is { } exposed ? Dates.Text(exposed) : null));
-            AssertSame(sheets, "SELECT sheet, film, box, holder_side, negative, session, is_now_in, filed_in, fate, exposed_on FROM sheets");
+                card.Fate is { } fate ? Fates.Name(fate) : null,
+                card.ExposedOn is { } exposed ? Dates.Text(exposed) : null));
+            AssertSame(
+                sheets,
+                """
+                SELECT sheet, film, box, holder_side, negative, session, is_now_in, filed_in, fate, exposed_on
+                FROM sheets
+                """);
         }
     }
 
@@ -81,9 +90,12 @@ public sealed class ReadMeTests : IDisposable
         foreach (var ledger in Ledgers())
         {
             var sessions = ledger.Sessions(End, null, 1000).Select(session => Row(
-                session.Session, Dates.Text(session.Date), session.Process, session.Bath, session.Developer.Microlitres / 1000m, session.Sheets,
-                Math.Round(session.Area.SquareInches, 4), session.Lines.Sum(line => Decimal(line.Cost))));
-            AssertSame(sessions, "SELECT session, date, process, bath, developer_ml, sheets, area_sq_in, film_cost FROM sessions");
+                session.Session, Dates.Text(session.Date), session.Process, session.Bath,
+                session.Developer.Microlitres / 1000m, session.Sheets, Math.Round(session.Area.SquareInches, 4),
+                session.Lines.Sum(line => Decimal(line.Cost))));
+            AssertSame(
+                sessions,
+                "SELECT session, date, process, bath, developer_ml, sheets, area_sq_in, film_cost FROM sessions");
         }
     }
 
@@ -127,7 +139,8 @@ public sealed class ReadMeTests : IDisposable
     {
         foreach (var ledger in Ledgers())
             AssertSame(
-                ledger.Journal(End, null, 10_000).Select(entry => Row(entry.Number, Dates.Text(entry.Date), entry.Kind, entry.Summary, entry.Note)),
+                ledger.Journal(End, null, 10_000).Select(entry =>
+                    Row(entry.Number, Dates.Text(entry.Date), entry.Kind, entry.Summary, entry.Note)),
                 "SELECT entry, date, kind, summary, note FROM journal");
     }
 
@@ -152,18 +165,22 @@ public sealed class ReadMeTests : IDisposable
         Assert.Empty(_file.Ledger.Mend(null, default).After.Problems);
     }
 
-    /// <summary>A small ledger, with a delivery of no price and an undo in it, and the demo year of an earlier version.</summary>
+    /// <summary>A small ledger with a delivery of no price and an undo; the demo year of an earlier version.</summary>
     private IEnumerable<LedgerFile> Ledgers([CallerFilePath] string here = "")
     {
         Some.Stock(_file);
         var undone = _file.Accept(Some.Session()).Number;
         _file.Accept(Some.Delivery("pan") with { Lines = [new() { Item = "pan", Packs = 0.4m }] });
-        _file.Accept(new Core.Journal.Entries.Undo { Key = Some.Key(), Date = Some.Day(3, 2), Number = undone, Reason = "mistyped" });
+        _file.Accept(new Core.Journal.Entries.Undo
+        {
+            Key = Some.Key(), Date = Some.Day(3, 2), Number = undone, Reason = "mistyped",
+        });
         _file.Accept(Some.Session("S02", 5, Fate.Reject));
         yield return _file.Ledger;
         _file.Replace(path =>
         {
-            using var packed = File.OpenRead(Path.Combine(Path.GetDirectoryName(here)!, "Fixtures", "0.2.0-demo.db.gz"));
+            using var packed = File.OpenRead(
+                Path.Combine(Path.GetDirectoryName(here)!, "Fixtures", "0.2.0-demo.db.gz"));
             using var unpacked = new GZipStream(packed, CompressionMode.Decompress);
             using var target = File.Create(path);
             unpacked.CopyTo(target);
@@ -178,8 +195,9 @@ public sealed class ReadMeTests : IDisposable
         Assert.Equal(expected, Plain(sql).Order(StringComparer.Ordinal));
     }
 
-    private decimal Sum(string condition) =>
-        decimal.Parse(Plain($"SELECT round(coalesce(sum(cost), 0), 6) FROM costs WHERE {condition}")[0], CultureInfo.InvariantCulture);
+    private decimal Sum(string condition) => decimal.Parse(
+        Plain($"SELECT round(coalesce(sum(cost), 0), 6) FROM costs WHERE {condition}")[0],
+        CultureInfo.InvariantCulture);
 
     private static decimal Decimal(Money money) => money.Millionths / 1_000_000m;
 
@@ -187,7 +205,8 @@ public sealed class ReadMeTests : IDisposable
     private static string Row(params object?[] values) => string.Join(" | ", values.Select(value => value switch
     {
         null => "-",
-        decimal or double or long or int => Convert.ToDecimal(value, CultureInfo.InvariantCulture).ToString("0.######", CultureInfo.InvariantCulture),
+        decimal or double or long or int => Convert.ToDecimal(value, CultureInfo.InvariantCulture)
+            .ToString("0.######", CultureInfo.InvariantCulture),
         _ => value.ToString() is "" or null ? "-" : value.ToString(),
     }));
 
@@ -201,7 +220,8 @@ public sealed class ReadMeTests : IDisposable
         using var reader = command.ExecuteReader();
         var rows = new List<string>();
         while (reader.Read())
-            rows.Add(Row([.. Enumerable.Range(0, reader.FieldCount).Select(i => reader.IsDBNull(i) ? null : reader.GetValue(i))]));
+            rows.Add(Row([.. Enumerable.Range(0, reader.FieldCount).Select(i =>
+                reader.IsDBNull(i) ? null : reader.GetValue(i))]));
         return rows;
     }
 }

@@ -1,12 +1,11 @@
 using Ledger.Storage.Files;
-using Ledger.Storage.Writing;
 using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Upkeep;
 
 /// <summary>
-/// Compares what a file says of its tables and columns with what this version writes into an empty ledger. It follows from no entry, and nobody
-/// but the scripts in migrations/ writes it.
+/// Compares what a file says of its tables and columns with what this version writes into an empty ledger. It follows
+/// from no entry, and nobody but the scripts in migrations/ writes it.
 /// </summary>
 internal static class ReadMeCheck
 {
@@ -14,14 +13,22 @@ internal static class ReadMeCheck
     public const string Table = "read_me";
 
     /// <summary>Each row as text.</summary>
-    public const string Rows = """SELECT json_array("table", "column", unit, meaning) FROM read_me ORDER BY "table", "column" """;
+    public const string Rows =
+        """SELECT json_array("table", "column", unit, meaning) FROM read_me ORDER BY "table", "column" """;
 
     /// <summary>What it says otherwise. Nothing where the table is missing: that is said of the tables.</summary>
-    public static IEnumerable<Problem> Problems(SqliteConnection connection) => !Schema.Of(connection).ContainsKey(Table)
-        ? []
-        : Schema.ExpectedReadMe.Except(connection.Texts(Rows)).Select(row => new Problem($"read_me should say {row}", IsMendable: true))
-            .Concat(connection.Texts(Rows).Except(Schema.ExpectedReadMe).Select(row => new Problem(
-                $"read_me says {row}, which this version does not say", IsMendable: true)));
+    public static IEnumerable<Problem> Problems(SqliteConnection connection)
+    {
+        if (!Schema.Of(connection).ContainsKey(Table))
+            return [];
+        var (there, expected) = (connection.Texts(Rows), Schema.ExpectedReadMe);
+        return
+        [
+            .. expected.Except(there).Select(row => new Problem($"read_me should say {row}", IsMendable: true)),
+            .. there.Except(expected).Select(row => new Problem(
+                $"read_me says {row}, which this version does not say", IsMendable: true)),
+        ];
+    }
 
     /// <summary>Writes it again, inside a transaction of the caller.</summary>
     public static void Mend(SqliteConnection connection)
@@ -31,7 +38,10 @@ internal static class ReadMeCheck
         connection.Run("DELETE FROM read_me");
         using var insert = connection.CreateCommand();
         insert.CommandText =
-            """INSERT INTO read_me ("table", "column", unit, meaning) VALUES ($row ->> 0, $row ->> 1, $row ->> 2, $row ->> 3)""";
+            """
+            INSERT INTO read_me ("table", "column", unit, meaning)
+            VALUES ($row ->> 0, $row ->> 1, $row ->> 2, $row ->> 3)
+            """;
         var parameter = insert.Parameters.Add("$row", SqliteType.Text);
         foreach (var row in Schema.ExpectedReadMe)
         {

@@ -3,7 +3,9 @@ using Ledger.Storage;
 
 namespace Ledger.App.Commands.Files;
 
-/// <summary>The ledger's readable views as tables of an export, in a folder of their own, with a code book of their columns.</summary>
+/// <summary>
+/// The ledger's readable views as tables of an export, in a folder of their own, with a code book of their columns.
+/// </summary>
 internal static class ReadableTables
 {
     /// <summary>The folder, inside that of the export.</summary>
@@ -12,8 +14,11 @@ internal static class ReadableTables
     /// <summary>The views, and what the ledger says of them.</summary>
     public static IEnumerable<ExportedTable> Of(LedgerFile ledger) =>
     [
-        .. LedgerFile.ReadableViews.Select(view => new ExportedTable(In(view), ledger.Columns(view), ledger.Rows(view))),
-        new(In("code-book"), ledger.Columns("read_me"), ledger.Rows("read_me").Where(row => LedgerFile.ReadableViews.Contains(row[0]))),
+        .. LedgerFile.ReadableViews.Select(view =>
+            new ExportedTable(In(view), ledger.Columns(view), ledger.Rows(view))),
+        new(
+            In("code-book"), ledger.Columns("read_me"),
+            ledger.Rows("read_me").Where(row => LedgerFile.ReadableViews.Contains(row[0]))),
     ];
 
     private static string In(string name) => $"{Folder}/{name}";
