@@ -24,8 +24,8 @@ public static class HtmlPage
         var title = PrintedText.Html(page.Title);
         output.WriteLine(Head);
         output.WriteLine($"<title>{title}</title>");
-        output.WriteLine($"<style>\n{PageStyle.Css}\n</style>");
-        output.WriteLine("</head>\n<body>");
+        output.WriteLine($"<style>\n{PageStyle.Css}\n{PageStyle.Running(page.Title)}\n</style>");
+        output.WriteLine($"</head>\n<body{(page.IsClose ? " class=\"close\"" : "")}>");
         if (!page.Blocks.All(block => block is Labels))
             output.WriteLine($"<h1>{title}</h1>");
         WriteBlocks(page, output);
@@ -58,6 +58,7 @@ public static class HtmlPage
             case Paragraph words: output.WriteLine($"<p>{PrintedText.Html(words.Text)}</p>"); break;
             case Points points: List(points.AreCautions ? "cautions" : "points", points.Items, output); break;
             case LargeFigures figures: Write(figures, output); break;
+            case Stations stations: Write(stations, output); break;
             case Grid grid: Write(grid, output); break;
             case Ticks ticks: List("ticks", ticks.Items, output); break;
             case PencilBoxes boxes: Write(boxes, output); break;
@@ -89,6 +90,27 @@ public static class HtmlPage
 
         output.WriteLine("</div>");
     }
+
+    private static void Write(Stations stations, TextWriter output)
+    {
+        foreach (var station in stations.Items)
+        {
+            output.WriteLine($"<div class=\"station{(station.IsWithin ? " within" : "")}\">");
+            output.WriteLine(Cell("name", station.Name, station.Note));
+            output.WriteLine($"<div class=\"amounts\">{string.Concat(station.Figures.Select(Stacked))}</div>");
+            output.WriteLine(station.Time is { } time ? Cell("time", time.Value, time.Label) : "<div></div>");
+            if (station.Ticks.Count > 0)
+                List("ticks", station.Ticks, output);
+            output.WriteLine("</div>");
+        }
+    }
+
+    private static string Stacked(Figure figure) =>
+        Cell("amount", figure.Value, figure.Beside.Length == 0 ? figure.Label : $"{figure.Label}, {figure.Beside}");
+
+    private static string Cell(string name, string large, string small) =>
+        $"<div class=\"{name}\"><b>{PrintedText.Html(large)}</b>"
+        + $"{(small.Length > 0 ? $"<small>{PrintedText.Html(small)}</small>" : "")}</div>";
 
     private static void Write(Grid grid, TextWriter output)
     {

@@ -1,8 +1,19 @@
+using System.Text;
+
 namespace Ledger.Exchange.Print;
 
 /// <summary>The style of the printed pages: black on white, figures of 26 points, labels on A4 or letter paper.</summary>
 internal static class PageStyle
 {
+    /// <summary>The title at the head of every sheet of paper but the first, where it stands large.</summary>
+    public static string Running(string title) =>
+        $"@page {{ @top-left {{ content: \"{Escaped(title)}\"; font: 9pt system-ui, sans-serif; }} }}\n"
+        + "@page :first { @top-left { content: none; } }";
+
+    /// <summary>A string of a style sheet in which no sign can end it: all but letters and digits are written by their number.</summary>
+    private static string Escaped(string text) => string.Concat(PrintedText.Plain(text).EnumerateRunes()
+        .Select(sign => sign.IsAscii && Rune.IsLetterOrDigit(sign) ? sign.ToString() : $"\\{sign.Value:x} "));
+
     public const string Css = """
         @page { margin: 12mm; @bottom-right { content: counter(page) " / " counter(pages); font: 9pt system-ui, sans-serif; } }
         @page labels { @bottom-right { content: none; } }
@@ -25,6 +36,31 @@ internal static class PageStyle
         .figures { display: flex; flex-wrap: wrap; gap: 1mm 8mm; break-inside: avoid; }
         .figures b { font-size: 26pt; line-height: 1.15; white-space: nowrap; margin-right: 2mm; }
         .figures span { font-size: 14pt; overflow-wrap: anywhere; }
+        .station { display: grid; grid-template-columns: 71mm 1fr auto; column-gap: 4mm; border-top: 0.75pt solid #000; padding: 0.2mm 0;
+            break-inside: avoid; }
+        .station:not(.within) + .station.within, .within + .within { border-top: 0.5pt dotted #000; }
+        .within .name { padding-left: 9mm; }
+        .station b { display: block; font-size: 20pt; line-height: 1; }
+        .name b { font-weight: normal; overflow-wrap: anywhere; }
+        .amount b, .time b { white-space: nowrap; }
+        .station small { display: block; font-size: 9pt; line-height: 1.1; overflow-wrap: anywhere; }
+        .amounts { display: flex; flex-wrap: wrap; column-gap: 6mm; align-content: start; min-width: 0; }
+        .amount { max-width: 100%; } .amount small { max-width: 50mm; }
+        .time { text-align: right; }
+        .station .ticks { grid-column: 1 / -1; padding-left: 9mm; }
+        @page close { margin: 10mm; }
+        .close { page: close; max-width: 196mm; }
+        .station .ticks li { font-size: 9pt; }
+        .close h1 { font-size: 18pt; line-height: 1.15; margin: 0 0 1mm; padding-bottom: 0.5mm; }
+        .close h2 { font-size: 11pt; margin: 1mm 0 0; }
+        .close p, .close .points li { font-size: 10pt; line-height: 1.2; margin: 0.5mm 0; }
+        .close .ticks { display: flex; flex-wrap: wrap; gap: 0 5mm; margin: 0.3mm 0; }
+        .close .ticks li { font-size: 10pt; line-height: 1.2; gap: 1.5mm; margin: 0.2mm 0; }
+        .close .ticks li::before { width: 3.2mm; height: 3.2mm; }
+        .close .blanks { margin: 1mm 0 0; gap: 5mm; } .close .blanks li { font-size: 10pt; line-height: 1.2; padding-bottom: 4mm; }
+        .close .cautions { columns: 1; font-size: 9pt; line-height: 1.2; padding: 1mm 2mm; margin: 1mm 0; }
+        .close .cautions li { display: inline; } .close .cautions li + li::before { content: " \2022  "; }
+        .close table { margin: 1mm 0; } .close th, .close td { padding: 0.8mm 2mm; font-size: 12pt; line-height: 1.25; }
         table { border-collapse: collapse; width: 100%; margin: 2mm 0; }
         th, td { border: 0.75pt solid #000; padding: 1mm 2mm; text-align: left; vertical-align: top; overflow-wrap: break-word; }
         td:last-child { white-space: nowrap; }
