@@ -24,13 +24,19 @@ public static class HtmlPage
         var title = PrintedText.Html(page.Title);
         output.WriteLine(Head);
         output.WriteLine($"<title>{title}</title>");
-        output.WriteLine($"<style>\n{PageStyle.Css}\n{PageStyle.Running(page.Title)}\n</style>");
+        output.WriteLine($"<style>\n{PageStyle.Css}\n{Own(page)}\n</style>");
         output.WriteLine($"</head>\n<body{(page.IsClose ? " class=\"close\"" : "")}>");
         if (!page.Blocks.All(block => block is Labels))
             output.WriteLine($"<h1>{title}</h1>");
         WriteBlocks(page, output);
         output.WriteLine("</body>\n</html>");
     }
+
+    /// <summary>What the style says of this page only: where its labels lie, or its title at the head of each sheet of paper.</summary>
+    private static string Own(PrintedPage page) => page.Blocks.OfType<Labels>().FirstOrDefault() is { } labels
+        ? PageStyle.Of(labels.Sheet, LabelType.Of(labels.Items, labels.Sheet)
+            ?? throw new ArgumentException(LabelType.Refusal(labels.Items, labels.Sheet), nameof(page)))
+        : PageStyle.Running(page.Title);
 
     /// <summary>A heading and what stands below it stay on one sheet of paper where there is room.</summary>
     private static void WriteBlocks(PrintedPage page, TextWriter output)
@@ -138,7 +144,7 @@ public static class HtmlPage
         var sheet = labels.Sheet;
         foreach (var onSheet in Enumerable.Repeat<Label?>(null, sheet.Used).Concat(labels.Items).Chunk(sheet.PerSheet))
         {
-            output.WriteLine($"<div class=\"sheet c{sheet.Columns} r{sheet.Rows}\">");
+            output.WriteLine($"<div class=\"sheet{(sheet.HasCuttingLines ? " cut" : "")}\">");
             foreach (var label in onSheet)
                 output.WriteLine(label is null ? "<section></section>" : Section(label));
             output.WriteLine("</div>");

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 
 namespace Ledger.Exchange.Print;
@@ -10,13 +11,28 @@ internal static class PageStyle
         $"@page {{ @top-left {{ content: \"{Escaped(title)}\"; font: 9pt system-ui, sans-serif; }} }}\n"
         + "@page :first { @top-left { content: none; } }";
 
+    /// <summary>Sheets of labels: each label where its grid has it, in letters for which it has room.</summary>
+    public static string Of(LabelSheet sheet, LabelType type) => string.Create(CultureInfo.InvariantCulture, $$"""
+        @page { {{(sheet.HasCuttingLines ? "" : $"size: {sheet.Paper.Width}mm {sheet.Paper.Height}mm; ")}}margin: 0; }
+        body { max-width: none; margin: 0; padding: 0; }
+        .sheet { width: {{sheet.Paper.Width}}mm; height: {{sheet.Paper.Height - Slack}}mm; padding: {{sheet.Top}}mm {{sheet.Side}}mm 0;
+            grid-template-columns: repeat({{sheet.Columns}}, {{sheet.LabelWidth:0.###}}mm); column-gap: {{sheet.Across}}mm;
+            grid-template-rows: repeat({{sheet.Rows}}, {{sheet.LabelHeight:0.###}}mm); row-gap: {{sheet.Down}}mm; }
+        section { padding: {{LabelType.Above}}mm {{LabelType.Beside}}mm; line-height: {{LabelType.LineHeight}}; }
+        section h2 { font-size: {{type.Title}}pt; } section strong { font-size: {{type.Warning}}pt; }
+        section p { font-size: {{type.Text}}pt; } section small { font-size: {{type.Small}}pt; }
+        """);
+
+    /// <summary>By so much a sheet of labels is lower than its paper, in millimetres, lest rounding makes an empty page.</summary>
+    private const decimal Slack = 0.4m;
+
     /// <summary>A string of a style sheet in which no sign can end it: all but letters and digits are written by their number.</summary>
     private static string Escaped(string text) => string.Concat(PrintedText.Plain(text).EnumerateRunes()
         .Select(sign => sign.IsAscii && Rune.IsLetterOrDigit(sign) ? sign.ToString() : $"\\{sign.Value:x} "));
 
     public const string Css = """
         @page { margin: 12mm; @bottom-right { content: counter(page) " / " counter(pages); font: 9pt system-ui, sans-serif; } }
-        @page labels { @bottom-right { content: none; } }
+        @page labels { @bottom-right { content: none; } @top-left { content: none; } }
         @media screen { body { padding: 8mm 0; } }
         * { box-sizing: border-box; }
         body { font: 12pt/1.35 system-ui, sans-serif; color: #000; background: #fff; max-width: 190mm; margin: 0 auto; }
@@ -78,18 +94,15 @@ internal static class PageStyle
         .axis { stroke: #000; stroke-width: 1; } .step { stroke: #000; stroke-width: 1.8; }
         .boxes { display: grid; grid-template-columns: repeat(10, 10mm); gap: 2mm; margin: 3mm 0; }
         .boxes i { width: 10mm; height: 10mm; border: 1pt solid #000; font: 8pt system-ui, sans-serif; text-align: right; padding: 0.5mm; }
-        .sheet { page: labels; display: grid; gap: 0; height: 250mm; break-after: page; }
+        .sheet { page: labels; display: grid; break-after: page; overflow: hidden; }
         .sheet:last-of-type { break-after: auto; }
-        .c2 { grid-template-columns: repeat(2, 1fr); } .c3 { grid-template-columns: repeat(3, 1fr); }
-        .r4 { grid-template-rows: repeat(4, 1fr); } .r8 { grid-template-rows: repeat(8, 1fr); }
         section { overflow: hidden; display: flex; flex-direction: column; }
-        section.label { border: 0.5pt dashed #666; padding: 3mm; }
-        section h2 { font-size: 15pt; margin: 0 0 1mm; line-height: 1.15; }
-        section p { font-size: 11pt; line-height: 1.25; margin: 0; }
-        section strong { font-size: 13pt; line-height: 1.15; background: #000; color: #fff; padding: 1mm 2mm; margin-bottom: 1.5mm; text-align: center;
+        .cut section.label { border: 0.5pt dashed #666; }
+        section h2 { margin: 0 0 1mm; overflow-wrap: anywhere; }
+        section p { margin: 0; }
+        section strong { background: #000; color: #fff; padding: 1mm 2mm; margin-bottom: 1.5mm; text-align: center;
             text-transform: uppercase; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
         section footer { margin-top: auto; }
-        section small { display: block; font-size: 7.5pt; line-height: 1.2; }
-        .c3 section.label { padding: 2mm; } .c3 section h2 { font-size: 12pt; } .c3 section p { font-size: 9pt; }
+        section small { display: block; overflow-wrap: anywhere; }
         """;
 }

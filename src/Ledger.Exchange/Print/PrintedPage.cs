@@ -96,19 +96,3 @@ public sealed record Labels(IReadOnlyList<Label> Items, LabelSheet Sheet) : Page
 /// <param name="SmallPrint">What stands at the foot.</param>
 /// <param name="Warning">What must not be overlooked; may be empty.</param>
 public sealed record Label(string Title, IReadOnlyList<string> Lines, IReadOnlyList<string> SmallPrint, string Warning = "");
-
-/// <summary>How a sheet of labels is divided.</summary>
-/// <param name="Columns">Labels side by side.</param>
-/// <param name="Rows">Labels one below the other.</param>
-/// <param name="Used">Labels that are gone from the first sheet already.</param>
-public sealed record LabelSheet(int Columns, int Rows, int Used = 0)
-{
-    /// <summary>Two by four: bottles and boxes.</summary>
-    public static LabelSheet Large { get; } = new(2, 4);
-
-    /// <summary>Three by eight: negative sleeves.</summary>
-    public static LabelSheet Small { get; } = new(3, 8);
-
-    /// <summary>Labels on a whole sheet.</summary>
-    public int PerSheet => Columns * Rows;
-}

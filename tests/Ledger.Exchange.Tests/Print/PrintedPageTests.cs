@@ -36,7 +36,7 @@ public sealed partial class PrintedPageTests
 
     [Fact]
     public void A_page_that_concerns_chemistry_says_who_has_the_last_word() => Assert.All(
-        All().Where(page => page.Title is not ("Labels for exposed boxes" or "Negative sleeves")), page =>
+        All().Where(page => page.Title is not ("Labels for film boxes" or "Negative sleeves")), page =>
         {
             Assert.Contains("safety data sheet, local rules and licensed practice govern", Html(page), StringComparison.Ordinal);
             Assert.Contains("Gloves", Html(page), StringComparison.OrdinalIgnoreCase);
@@ -149,7 +149,8 @@ public sealed partial class PrintedPageTests
         var bath = holdings.Baths.First();
         yield return MixingSheet.Of(Plan(), Hostile, MeasureStyle.Metric);
         yield return BottleLabel.Page(
-            [BottleLabel.Of(bath, holdings.Item(bath.Item)! with { Name = Hostile, Cautions = Hostile }, MeasureStyle.Metric)], LabelSheet.Large);
+            [BottleLabel.Of(bath, holdings.Item(bath.Item)! with { Name = Hostile, Cautions = Hostile }, MeasureStyle.Metric)],
+            LabelSheet.Of(LabelPaper.A4, 1, 3, (10, 10), null));
         yield return BoxLabel.Page([BoxLabel.Of(Film(), Hostile, null, Today)], LabelSheet.Large);
         yield return TallySlip.Of(new(bath, bath.MixedOn), [Film()], MeasureStyle.Metric);
         yield return WallCard.Of(holdings);
