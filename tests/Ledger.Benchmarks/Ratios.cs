@@ -149,20 +149,21 @@ internal static class Ratios
             yield return string.Create(
                 CultureInfo.InvariantCulture,
                 $"| deriving {sessions:N0} sessions of four lines : importing them | {derived / import:0.00} ({derived.TotalSeconds:0.0} s : {import.TotalSeconds:0.0} s) | 1 |");
-            File.Delete(again.Path);
-            var last = ledger.Journal(ledger.Today, null, 60).Where(entry => entry.Kind == "session").ToList()[11];
+            // Posted into the other copy: each session would be one more that follows from the one that is amended.
+            var month = ledger.Journal(ledger.Today, null, 60).Where(entry => entry.Kind == "session").Skip(8).Take(6).ToList();
             var turn = 0;
             yield return Ratio(
-                "amending a session of the last month in sixteen years : posting a count",
+                "amending a session of the last month in sixteen years : posting one",
                 () => Accept(ledger.Post(new Amendment
                 {
-                    Key = $"amend-{++turn}", Date = ledger.Today, Number = last.Number, Reason = "benchmark", Changes = [new(0, "note", $"{turn}")],
+                    Key = $"amend-{++turn}", Date = ledger.Today, Number = month[turn % month.Count].Number, Reason = "benchmark",
+                    Changes = [new(0, "note", $"{turn}")],
                 })),
-                () => Accept(ledger.Post(new StockCount
+                () => Accept(again.Post(((SessionLog)file.Entries[^1].Entry) with
                 {
-                    Key = $"count-{++turn}", Date = ledger.Today, What = "gloves", Reason = "benchmark", Anyway = true,
-                    Found = new(1000 + (turn % 7), Core.Measures.Unit.Piece),
+                    Key = $"session-{++turn}", Date = again.Today, Session = $"T{turn}", Anyway = true,
                 })), 15, "10");
+            File.Delete(again.Path);
         }
 
         File.Delete(path);

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Ledger.Storage.Files;
 using Ledger.Storage.Writing;
 using Microsoft.Data.Sqlite;
@@ -12,6 +13,9 @@ internal sealed class Wipe(SqliteConnection connection)
 {
     /// <summary>The list of entries, a table of this connection alone.</summary>
     private const string Entries = "temp.wiped";
+
+    /// <summary>How to delete, for each connection: the schema of an open ledger stays as it is.</summary>
+    private static readonly ConditionalWeakTable<SqliteConnection, IReadOnlyList<string>> _deletions = [];
 
     /// <summary>Takes out what the entries wrote. References are checked when the transaction ends.</summary>
     public void Of(IEnumerable<long> entries)
@@ -29,15 +33,20 @@ internal sealed class Wipe(SqliteConnection connection)
             }
         }
 
+        connection.Run(TotalsThatGo);
         connection.Run(TotalsLessWhatGoes);
         new UseByDay(connection).Take(Entries);
-        foreach (var statement in Deletions())
+        foreach (var statement in _deletions.GetValue(connection, _ => Deletions()))
             connection.Run(statement);
     }
 
+    private const string TotalsThatGo =
+        """
+        CREATE TEMP TABLE IF NOT EXISTS wiped_total (place INTEGER, lot INTEGER, quantity INTEGER, value INTEGER, PRIMARY KEY (place, lot)) WITHOUT ROWID
+        """;
+
     private static readonly string TotalsLessWhatGoes =
         $"""
-        CREATE TEMP TABLE IF NOT EXISTS wiped_total (place INTEGER, lot INTEGER, quantity INTEGER, value INTEGER, PRIMARY KEY (place, lot)) WITHOUT ROWID;
         DELETE FROM temp.wiped_total;
         INSERT INTO temp.wiped_total
         SELECT place, lot, sum(quantity), sum(value) FROM (
