@@ -15,9 +15,9 @@ internal static class PageStyle
     public static string Of(LabelSheet sheet, LabelType type) => string.Create(CultureInfo.InvariantCulture, $$"""
         @page { {{(sheet.HasCuttingLines ? "" : $"size: {sheet.Paper.Width}mm {sheet.Paper.Height}mm; ")}}margin: 0; }
         body { max-width: none; margin: 0; padding: 0; }
-        .sheet { width: {{sheet.Paper.Width}}mm; height: {{sheet.Paper.Height - Slack}}mm; padding: {{sheet.Top}}mm {{sheet.Side}}mm 0;
-            grid-template-columns: repeat({{sheet.Columns}}, {{sheet.LabelWidth:0.###}}mm); column-gap: {{sheet.Across}}mm;
-            grid-template-rows: repeat({{sheet.Rows}}, {{sheet.LabelHeight:0.###}}mm); row-gap: {{sheet.Down}}mm; }
+        .sheet { width: {{sheet.Paper.Width}}mm; height: {{sheet.Paper.Height - Slack}}mm; padding: {{sheet.Top:0.###}}mm {{sheet.Side:0.###}}mm 0;
+            grid-template-columns: repeat({{sheet.Columns}}, {{sheet.LabelWidth:0.###}}mm); column-gap: {{sheet.Across:0.###}}mm;
+            grid-template-rows: repeat({{sheet.Rows}}, {{sheet.LabelHeight:0.###}}mm); row-gap: {{sheet.Down:0.###}}mm; }
         section { padding: {{LabelType.Above}}mm {{LabelType.Beside}}mm; line-height: {{LabelType.LineHeight}}; }
         section h2 { font-size: {{type.Title}}pt; } section strong { font-size: {{type.Warning}}pt; }
         section p { font-size: {{type.Text}}pt; } section small { font-size: {{type.Small}}pt; }

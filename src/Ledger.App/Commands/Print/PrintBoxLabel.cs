@@ -10,7 +10,7 @@ namespace Ledger.App.Commands.Print;
 /// <summary>print box-label: the seal of a box of film, exposed or not.</summary>
 internal sealed class PrintBoxLabel : PrintCommand
 {
-    private readonly Argument<string> _film = Typed.Argument("film", Text.NotEmpty, "the film's code; or an unexposed box of it, such as fen80/6").Offered(Offers.Films);
+    private readonly Argument<string> _film = Typed.Argument("film", Text.NotEmpty, "the film's code; or an unexposed box of it, such as fen80/6").Offered(Offers.FilmBoxes);
     private readonly Argument<string?> _group = new Argument<string?>("group")
     {
         HelpName = "GROUP",
