@@ -23,9 +23,10 @@ public sealed class LabelCommandTests : IDisposable
     {
         var html = _room.Do("print", "bottle-label", "syrup", "--paper", "A4", "--grid", "2x4", "--html", "-");
         Assert.Contains("size: 210mm 297mm", html, StringComparison.Ordinal);
-        Assert.Contains("repeat(2, 99.1mm); column-gap: 2.5mm", html, StringComparison.Ordinal);
+        Assert.Contains("repeat(2, 99.1mm);", html, StringComparison.Ordinal);
         var own = _room.Do(
-            "print", "sleeve-labels", "S22", "--paper", "letter", "--grid", "4x8", "--margins", "0.5in 0.25in", "--gaps", "1 0", "--html", "-");
+            "print", "sleeve-labels", "S22", "--paper", "letter", "--grid", "4x8", "--margins", "0.5in 0.25in",
+            "--gaps", "1 0", "--html", "-");
         Assert.Contains("padding: 12.7mm 6.35mm 0;", own, StringComparison.Ordinal);
         Assert.Contains("column-gap: 1mm", own, StringComparison.Ordinal);
     }

@@ -61,7 +61,9 @@ public static class BottleLabel
         return holdings.ContainersOf(what).Select(known => OfAny(known, holdings.Item(what)!, style));
     }
 
-    /// <summary>A box of film or paper must not be opened in the light, whatever command its label is asked of.</summary>
+    /// <summary>
+    /// A box of film or paper must not be opened in the light, whatever command its label is asked of.
+    /// </summary>
     private static Label OfAny(Container container, Item item, MeasureStyle style) =>
         item.Kind == ItemKind.Film ? BoxLabel.Unexposed(item, container) : Of(container, item, style);
 

@@ -41,7 +41,8 @@ public static class BoxLabel
             "UNEXPOSED",
             $"{box.Code}{(box.Lot.Batch.Length > 0 ? $", {box.Lot.NumberText(film.Kind)}" : "")}",
             box.OpenedOn is { } opened ? $"opened {Dates.Text(opened)}" : "opened ____-__-__",
-            box.GoodUntil(film.Keeping) is { } good ? $"good until {Dates.Text(good.Date)} ({good.Rule.Name()})" : "good until ____-__-__",
+            box.GoodUntil(film.Keeping) is { } good ? $"good until {Dates.Text(good.Date)} ({good.Rule.Name()})"
+                : "good until ____-__-__",
             $"{film.Of(box.Size.Base)} when full",
         ],
         [TakeOff],
@@ -63,5 +64,6 @@ public static class BoxLabel
         count is { } sheets ? film.Of(sheets).ToString() : $"____ {film.Unit.Plural()}";
 
     /// <summary>A page of labels.</summary>
-    public static PrintedPage Page(IReadOnlyList<Label> labels, LabelSheet sheet) => new("Labels for film boxes", [new Labels(labels, sheet)]);
+    public static PrintedPage Page(IReadOnlyList<Label> labels, LabelSheet sheet) =>
+        new("Labels for film boxes", [new Labels(labels, sheet)]);
 }

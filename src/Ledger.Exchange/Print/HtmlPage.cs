@@ -32,7 +32,9 @@ public static class HtmlPage
         output.WriteLine("</body>\n</html>");
     }
 
-    /// <summary>What the style says of this page only: where its labels lie, or its title at the head of each sheet of paper.</summary>
+    /// <summary>
+    /// What the style says of this page only: where its labels lie, or its title at the head of each sheet of paper.
+    /// </summary>
     private static string Own(PrintedPage page) => page.Blocks.OfType<Labels>().FirstOrDefault() is { } labels
         ? PageStyle.Of(labels.Sheet, LabelType.Of(labels.Items, labels.Sheet)
             ?? throw new ArgumentException(LabelType.Refusal(labels.Items, labels.Sheet), nameof(page)))

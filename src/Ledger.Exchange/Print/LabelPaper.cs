@@ -12,6 +12,8 @@ public sealed record LabelPaper(string Name, decimal Width, decimal Height)
     /// <summary>8.5 by 11 inches (ANSI/ASME Y14.1, from memory).</summary>
     public static LabelPaper Letter { get; } = new("Letter", 215.9m, 279.4m);
 
-    /// <summary>Whatever is in the printer: what both A4 and Letter paper have room for, to be cut along lines.</summary>
+    /// <summary>
+    /// Whatever is in the printer: what both A4 and Letter paper have room for, to be cut along lines.
+    /// </summary>
     public static LabelPaper Plain { get; } = new("plain paper", 210, 279.4m);
 }

@@ -2,7 +2,10 @@ using System.Globalization;
 
 namespace Ledger.Exchange.Print;
 
-/// <summary>How a sheet of labels is divided; lengths are millimetres, margins go from the edge of the paper to the first label.</summary>
+/// <summary>
+/// How a sheet of labels is divided; lengths are millimetres, margins go from the edge of the paper to the first
+/// label.
+/// </summary>
 /// <param name="Paper">The paper.</param>
 /// <param name="Columns">Labels side by side.</param>
 /// <param name="Rows">Labels one below the other.</param>
@@ -12,7 +15,8 @@ namespace Ledger.Exchange.Print;
 /// <param name="Down">The gap between two labels one below the other.</param>
 /// <param name="Used">Labels that are gone from the first sheet already.</param>
 public sealed record LabelSheet(
-    LabelPaper Paper, int Columns, int Rows, decimal Top, decimal Side, decimal Across = 0, decimal Down = 0, int Used = 0)
+    LabelPaper Paper, int Columns, int Rows, decimal Top, decimal Side, decimal Across = 0, decimal Down = 0,
+    int Used = 0)
 {
     /// <summary>The smallest label that is printed.</summary>
     public const decimal LeastWidth = 25, LeastHeight = 12;
@@ -37,26 +41,33 @@ public sealed record LabelSheet(
     /// <param name="columns">Labels side by side.</param>
     /// <param name="rows">Labels one below the other.</param>
     /// <param name="margins">Above and below, and at the sides; null for those of a common grid.</param>
-    /// <param name="gaps">Between labels side by side, and one below the other; null for those of a common grid, or none.</param>
-    /// <exception cref="FormatException">The grid is not a common one and no margins are said, or its labels have no room.</exception>
+    /// <param name="gaps">Between labels side by side, and one below the other; null for those of a common grid, or
+    /// none.</param>
+    /// <exception cref="FormatException">The grid is not a common one and no margins are said, or its labels have no
+    /// room.</exception>
     public static LabelSheet Of(
-        LabelPaper paper, int columns, int rows, (decimal Top, decimal Side)? margins, (decimal Across, decimal Down)? gaps)
+        LabelPaper paper, int columns, int rows, (decimal Top, decimal Side)? margins,
+        (decimal Across, decimal Down)? gaps)
     {
-        var common = Common.FirstOrDefault(sheet => sheet.Paper == paper && sheet.Columns == columns && sheet.Rows == rows);
+        var common = Common.FirstOrDefault(
+            sheet => sheet.Paper == paper && sheet.Columns == columns && sheet.Rows == rows);
         if (margins is null && common is null)
             throw new FormatException(
-                $"the margins of {columns}x{rows} labels on {paper.Name} are not known; measure them and say --margins \"TOP SIDE\" in mm "
+                $"the margins of {columns}x{rows} labels on {paper.Name} are not known; "
+                + "measure them and say --margins \"TOP SIDE\" in mm "
                 + $"(known: {string.Join(", ", Common.Where(sheet => sheet.Paper == paper).Select(sheet => sheet.Grid))})");
         var (top, side) = margins ?? (common!.Top, common.Side);
         var (across, down) = gaps ?? (margins is null ? (common!.Across, common.Down) : (0, 0));
         var own = new LabelSheet(paper, columns, rows, top, side, across, down);
         return own.LabelWidth >= LeastWidth && own.LabelHeight >= LeastHeight ? own : throw new FormatException(
-            $"{columns}x{rows} labels with these margins and gaps have no room on {paper.Name}, which is {Text(paper.Width)} x "
-            + $"{Text(paper.Height)} mm: each would be {Text(own.LabelWidth)} x {Text(own.LabelHeight)} mm, and the least is "
+            $"{columns}x{rows} labels with these margins and gaps have no room on {paper.Name}, which is "
+            + $"{Text(paper.Width)} x {Text(paper.Height)} mm: each would be {Text(own.LabelWidth)} x {Text(own.LabelHeight)} mm, "
+            + "and the least is "
             + $"{Text(LeastWidth)} x {Text(LeastHeight)} mm");
     }
 
-    private static string Text(decimal millimetres) => Math.Round(millimetres, 1).ToString("0.#", CultureInfo.InvariantCulture);
+    private static string Text(decimal millimetres) =>
+        Math.Round(millimetres, 1).ToString("0.#", CultureInfo.InvariantCulture);
 
     /// <summary>Labels on a whole sheet.</summary>
     public int PerSheet => Columns * Rows;

@@ -4,8 +4,10 @@ using Ledger.Core.Measures;
 namespace Ledger.Exchange.Print;
 
 /// <summary>
-/// The sizes of a label's letters: the largest with which all of it has room. Cautions keep at least 9 points; a label that has no room even
-/// for the smallest letters is refused, for what is cut off might be the caution; one without cautions or warning ends where its room ends.
+/// The sizes of a label's letters: the largest with which all of it has room. Cautions keep at least 9 points; a
+/// label that has no room even
+/// for the smallest letters is refused, for what is cut off might be the caution; one without cautions or warning
+/// ends where its room ends.
 /// </summary>
 /// <param name="Title">The title, in points.</param>
 /// <param name="Warning">The warning in its black field, in points.</param>
@@ -24,7 +26,10 @@ public sealed record LabelType(decimal Title, decimal Warning, decimal Text, dec
 
     private const decimal Point = 25.4m / 72;
 
-    /// <summary>The mean width of a sign in sizes of its letters, for a wide sans serif face, so that an estimate is on the safe side.</summary>
+    /// <summary>
+    /// The mean width of a sign in sizes of its letters, for a wide sans serif face, so that an estimate is on the
+    /// safe side.
+    /// </summary>
     private const decimal Sign = 0.6m, BoldSign = 0.7m, Capital = 0.78m;
 
     private static readonly LabelType[] Sizes =
@@ -32,7 +37,9 @@ public sealed record LabelType(decimal Title, decimal Warning, decimal Text, dec
         new(15, 13, 11, 9), new(13, 12, 10, 9), new(12, 11, 9, 9), new(10, 10, 8, 9), new(9, 9, 7, 9),
     ];
 
-    /// <summary>The sizes for all labels of a sheet, so that they look alike; null where a caution has no room.</summary>
+    /// <summary>
+    /// The sizes for all labels of a sheet, so that they look alike; null where a caution has no room.
+    /// </summary>
     public static LabelType? Of(IEnumerable<Label> labels, LabelSheet sheet)
     {
         var all = labels.ToList();
@@ -45,8 +52,10 @@ public sealed record LabelType(decimal Title, decimal Warning, decimal Text, dec
     {
         if (Unfit(labels, sheet) is not { } label)
             return null;
-        return $"the label \"{label.Title}\" has no room: its words need {Text1(Sizes[^1].HeightOf(label, sheet.LabelWidth))} mm of height, "
-            + $"a label of {sheet.Grid} on {sheet.Paper.Name} is {Text1(sheet.LabelWidth)} x {Text1(sheet.LabelHeight)} mm, "
+        return $"the label \"{label.Title}\" has no room: its words need "
+            + $"{Rounded(Sizes[^1].HeightOf(label, sheet.LabelWidth))} mm of height, "
+            + $"a label of {sheet.Grid} on {sheet.Paper.Name} is "
+            + $"{Rounded(sheet.LabelWidth)} x {Rounded(sheet.LabelHeight)} mm, "
             + $"and cautions are not printed below {Least} point; take a grid of larger labels";
     }
 
@@ -67,8 +76,10 @@ public sealed record LabelType(decimal Title, decimal Warning, decimal Text, dec
     private static decimal Block(IEnumerable<string> lines, decimal size, decimal sign, decimal room)
     {
         var signs = Math.Max(1, (int)(room / (size * Point * sign)));
-        return lines.Where(line => line.Length > 0).Sum(line => Wrapping.Of(PrintedText.Plain(line), signs).Count()) * size * Point * LineHeight;
+        var rows = lines.Where(line => line.Length > 0).Sum(line => Wrapping.Of(PrintedText.Plain(line), signs).Count());
+        return rows * size * Point * LineHeight;
     }
 
-    private static string Text1(decimal millimetres) => Math.Round(millimetres, 1).ToString("0.#", CultureInfo.InvariantCulture);
+    private static string Rounded(decimal millimetres) =>
+        Math.Round(millimetres, 1).ToString("0.#", CultureInfo.InvariantCulture);
 }

@@ -19,7 +19,8 @@ public static class MixingSheet
             new Points(plan.Cautions, AreCautions: true),
             .. Before(plan, style),
             new Stations([.. Steps(plan, style)]),
-            new Paragraph("Sheets go in and come out in the order of the list. A shuffle moves the lowest sheet to the top."),
+            new Paragraph(
+                "Sheets go in and come out in the order of the list. A shuffle moves the lowest sheet to the top."),
             .. Supplies(plan, style),
             new Blanks(["temperature", "began", "ended", "remarks"]),
         ]) { IsClose = true };
@@ -66,8 +67,10 @@ public static class MixingSheet
     private static Station Tray(PlannedTray tray, bool isByBatch, MeasureStyle style) => new(
         $"{tray.Number}. {tray.Name}",
         isByBatch ? [] : [.. tray.Parts.Select(part => Part(part, style))],
-        string.Join("; ", new[] { isByBatch ? "each batch has its own figures" : tray.IsPerBatch ? "fresh for each batch" : "", tray.Note }
-            .Where(words => words.Length > 0)))
+        string.Join("; ", new[]
+        {
+            isByBatch ? "each batch has its own figures" : tray.IsPerBatch ? "fresh for each batch" : "", tray.Note,
+        }.Where(words => words.Length > 0)))
     {
         Time = (tray.Minutes, tray.Celsius) switch
         {
@@ -99,7 +102,8 @@ public static class MixingSheet
             figures.Add(new($"{Scaled.ToText(seconds, 1)} s", batch.InTray == 1 ? "shuffle the sheet" : "shuffle a sheet"));
         return new(
             $"batch {batch.Number}", figures,
-            $"{batch.Film.Of(batch.Sheets.Count)} of {batch.Film.Name}{(batch.Group.Length > 0 ? $", {batch.Group}" : "")}")
+            $"{batch.Film.Of(batch.Sheets.Count)} of {batch.Film.Name}"
+                + $"{(batch.Group.Length > 0 ? $", {batch.Group}" : "")}")
         {
             Time = batch.Minutes is { } minutes ? new(GroupTimes.Clock(minutes), "develop") : null,
             Ticks =

@@ -15,18 +15,24 @@ internal static class PageStyle
     public static string Of(LabelSheet sheet, LabelType type) => string.Create(CultureInfo.InvariantCulture, $$"""
         @page { {{(sheet.HasCuttingLines ? "" : $"size: {sheet.Paper.Width}mm {sheet.Paper.Height}mm; ")}}margin: 0; }
         body { max-width: none; margin: 0; padding: 0; }
-        .sheet { width: {{sheet.Paper.Width}}mm; height: {{sheet.Paper.Height - Slack}}mm; padding: {{sheet.Top:0.###}}mm {{sheet.Side:0.###}}mm 0;
-            grid-template-columns: repeat({{sheet.Columns}}, {{sheet.LabelWidth:0.###}}mm); column-gap: {{sheet.Across:0.###}}mm;
+        .sheet { width: {{sheet.Paper.Width}}mm; height: {{sheet.Paper.Height - Slack}}mm;
+            padding: {{sheet.Top:0.###}}mm {{sheet.Side:0.###}}mm 0;
+            grid-template-columns: repeat({{sheet.Columns}}, {{sheet.LabelWidth:0.###}}mm);
+            column-gap: {{sheet.Across:0.###}}mm;
             grid-template-rows: repeat({{sheet.Rows}}, {{sheet.LabelHeight:0.###}}mm); row-gap: {{sheet.Down:0.###}}mm; }
         section { padding: {{LabelType.Above}}mm {{LabelType.Beside}}mm; line-height: {{LabelType.LineHeight}}; }
         section h2 { font-size: {{type.Title}}pt; } section strong { font-size: {{type.Warning}}pt; }
         section p { font-size: {{type.Text}}pt; } section small { font-size: {{type.Small}}pt; }
         """);
 
-    /// <summary>By so much a sheet of labels is lower than its paper, in millimetres, lest rounding makes an empty page.</summary>
+    /// <summary>
+    /// By so much a sheet of labels is lower than its paper, in millimetres, lest rounding makes an empty page.
+    /// </summary>
     private const decimal Slack = 0.4m;
 
-    /// <summary>A string of a style sheet in which no sign can end it: all but letters and digits are written by their number.</summary>
+    /// <summary>
+    /// A string of a style sheet in which no sign can end it: all but letters and digits are written by their number.
+    /// </summary>
     private static string Escaped(string text) => string.Concat(PrintedText.Plain(text).EnumerateRunes()
         .Select(sign => sign.IsAscii && Rune.IsLetterOrDigit(sign) ? sign.ToString() : $"\\{sign.Value:x} "));
 
@@ -52,7 +58,8 @@ internal static class PageStyle
         .figures { display: flex; flex-wrap: wrap; gap: 1mm 8mm; break-inside: avoid; }
         .figures b { font-size: 26pt; line-height: 1.15; white-space: nowrap; margin-right: 2mm; }
         .figures span { font-size: 14pt; overflow-wrap: anywhere; }
-        .station { display: grid; grid-template-columns: 71mm 1fr auto; column-gap: 4mm; border-top: 0.75pt solid #000; padding: 0.2mm 0;
+        .station { display: grid; grid-template-columns: 71mm 1fr auto; column-gap: 4mm; border-top: 0.75pt solid #000;
+            padding: 0.2mm 0;
             break-inside: avoid; }
         .station:not(.within) + .station.within, .within + .within { border-top: 0.5pt dotted #000; }
         .within .name { padding-left: 9mm; }
@@ -73,7 +80,8 @@ internal static class PageStyle
         .close .ticks { display: flex; flex-wrap: wrap; gap: 0 5mm; margin: 0.3mm 0; }
         .close .ticks li { font-size: 10pt; line-height: 1.2; gap: 1.5mm; margin: 0.2mm 0; }
         .close .ticks li::before { width: 3.2mm; height: 3.2mm; }
-        .close .blanks { margin: 1mm 0 0; gap: 5mm; } .close .blanks li { font-size: 10pt; line-height: 1.2; padding-bottom: 4mm; }
+        .close .blanks { margin: 1mm 0 0; gap: 5mm; }
+        .close .blanks li { font-size: 10pt; line-height: 1.2; padding-bottom: 4mm; }
         .close .cautions { columns: 1; font-size: 9pt; line-height: 1.2; padding: 1mm 2mm; margin: 1mm 0; }
         .close .cautions li { display: inline; } .close .cautions li + li::before { content: " \2022  "; }
         .close table { margin: 1mm 0; } .close th, .close td { padding: 0.8mm 2mm; font-size: 12pt; line-height: 1.25; }

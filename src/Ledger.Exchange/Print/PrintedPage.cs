@@ -31,7 +31,10 @@ public sealed record Points(IReadOnlyList<string> Items, bool AreCautions = fals
 /// <param name="Items">The figures.</param>
 public sealed record LargeFigures(IReadOnlyList<Figure> Items) : PageBlock;
 
-/// <summary>What is done in the dark, step below step: names, amounts and times of 20 points, read in red light at arm's length.</summary>
+/// <summary>
+/// What is done in the dark, step below step: names, amounts and times of 20 points, read in red light at arm's
+/// length.
+/// </summary>
 /// <param name="Items">The steps, in order.</param>
 public sealed record Stations(IReadOnlyList<Station> Items) : PageBlock;
 

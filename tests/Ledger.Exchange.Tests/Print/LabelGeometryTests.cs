@@ -5,7 +5,9 @@ using NodaTime;
 
 namespace Ledger.Exchange.Tests.Print;
 
-/// <summary>Where labels lie on their paper, and how large their letters are; common grids: common practice, no source.</summary>
+/// <summary>
+/// Where labels lie on their paper, and how large their letters are; common grids: common practice, no source.
+/// </summary>
 public sealed class LabelGeometryTests
 {
     public static TheoryData<string, string> Grids
@@ -25,8 +27,10 @@ public sealed class LabelGeometryTests
     {
         var sheet = Common(paper, grid);
         Assert.Equal(
-            sheet.Paper.Width, 2 * sheet.Side + sheet.Columns * sheet.LabelWidth + (sheet.Columns - 1) * sheet.Across, 9);
-        Assert.Equal(sheet.Paper.Height, 2 * sheet.Top + sheet.Rows * sheet.LabelHeight + (sheet.Rows - 1) * sheet.Down, 9);
+            sheet.Paper.Width,
+            2 * sheet.Side + sheet.Columns * sheet.LabelWidth + (sheet.Columns - 1) * sheet.Across, 9);
+        Assert.Equal(sheet.Paper.Height,
+            2 * sheet.Top + sheet.Rows * sheet.LabelHeight + (sheet.Rows - 1) * sheet.Down, 9);
     }
 
     [Theory]
@@ -37,7 +41,8 @@ public sealed class LabelGeometryTests
     [InlineData("Letter", "2x3", 101.6, 84.67)]
     [InlineData("Letter", "2x5", 101.6, 50.8)]
     [InlineData("Letter", "3x10", 66.67, 25.4)]
-    public void A_common_grid_has_labels_of_the_size_that_is_sold(string paper, string grid, double width, double height)
+    public void A_common_grid_has_labels_of_the_size_that_is_sold(
+        string paper, string grid, double width, double height)
     {
         var sheet = Common(paper, grid);
         Assert.Equal(width, (double)sheet.LabelWidth, 0.06);
@@ -50,7 +55,8 @@ public sealed class LabelGeometryTests
         var html = Html(new("x", [new Labels([new("one", [], [])], Common("A4", "3x7"))]));
         Assert.Contains("@page { size: 210mm 297mm; margin: 0; }", html, StringComparison.Ordinal);
         Assert.Contains("padding: 15.15mm 7.25mm 0;", html, StringComparison.Ordinal);
-        Assert.Contains("grid-template-columns: repeat(3, 63.5mm); column-gap: 2.5mm;", html, StringComparison.Ordinal);
+        Assert.Contains("grid-template-columns: repeat(3, 63.5mm);", html, StringComparison.Ordinal);
+        Assert.Contains("column-gap: 2.5mm;", PaperSizes.RuleOf(html, ".sheet"), StringComparison.Ordinal);
         Assert.Contains("grid-template-rows: repeat(7, 38.1mm); row-gap: 0mm;", html, StringComparison.Ordinal);
         Assert.DoesNotContain("class=\"sheet cut\"", html, StringComparison.Ordinal);
         Assert.InRange(PaperSizes.SizeIn(html, ".sheet", "height"), 15.15 + 7 * 38.1, 297);
@@ -74,7 +80,8 @@ public sealed class LabelGeometryTests
     {
         var label = new Label(
             "Syrup developer", ["syrup/2", "use 1+49", "opened 2026-03-01", "discard by 2027-03-01", "holds 1000 ml"],
-            ["gloves; see the maker's safety data sheet", "Chemical: not food or drink. Gloves and eye protection. Nothing with bleach."]);
+            ["gloves; see the maker's safety data sheet",
+            "Chemical: not food or drink. Gloves and eye protection. Nothing with bleach."]);
         var fitting = 0;
         foreach (var sheet in LabelSheet.Common.Append(LabelSheet.Large))
             if (LabelType.Refusal([label], sheet) is { } refusal)
@@ -96,7 +103,8 @@ public sealed class LabelGeometryTests
     public void Letters_are_as_large_as_the_longest_label_lets_them_be()
     {
         var shortly = new Label("2026-041", ["pan"], []);
-        var long_ = new Label("2026-042", [.. Enumerable.Repeat("a rather long line about what is on the sheet", 4)], []);
+        var long_ = new Label(
+            "2026-042", [.. Enumerable.Repeat("a rather long line about what is on the sheet", 4)], []);
         var alone = LabelType.Of([shortly], Common("A4", "3x8"))!;
         var together = LabelType.Of([shortly, long_], Common("A4", "3x8"))!;
         Assert.True(alone.Text > together.Text);
@@ -109,15 +117,19 @@ public sealed class LabelGeometryTests
         var sleeve = new Label("2026-043", [string.Join(' ', Enumerable.Repeat("a very long remark", 40))], []);
         Assert.Null(LabelType.Refusal([sleeve], LabelSheet.Small));
         Assert.NotNull(LabelType.Refusal([sleeve with { Warning = BoxLabel.Warning }], LabelSheet.Small));
-        Assert.Contains("a very long remark", Html(new("x", [new Labels([sleeve], LabelSheet.Small)])), StringComparison.Ordinal);
+        Assert.Contains("a very long remark", Html(new("x", [new Labels([sleeve], LabelSheet.Small)])),
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void An_unknown_grid_needs_its_margins_and_labels_need_room()
     {
-        Assert.Contains("--margins", Refused(() => LabelSheet.Of(LabelPaper.A4, 2, 6, null, null)), StringComparison.Ordinal);
-        Assert.Contains("have no room", Refused(() => LabelSheet.Of(LabelPaper.A4, 4, 9, (100, 100), null)), StringComparison.Ordinal);
-        Assert.Contains("have no room", Refused(() => LabelSheet.Of(LabelPaper.A4, 2, 4, null, (200, 0))), StringComparison.Ordinal);
+        Assert.Contains("--margins", Refused(() => LabelSheet.Of(LabelPaper.A4, 2, 6, null, null)),
+            StringComparison.Ordinal);
+        Assert.Contains("have no room", Refused(() => LabelSheet.Of(LabelPaper.A4, 4, 9, (100, 100), null)),
+            StringComparison.Ordinal);
+        Assert.Contains("have no room", Refused(() => LabelSheet.Of(LabelPaper.A4, 2, 4, null, (200, 0))),
+            StringComparison.Ordinal);
         var own = LabelSheet.Of(LabelPaper.A4, 2, 6, (10.5m, 10), (2, 0));
         Assert.Equal((94m, 46m), (own.LabelWidth, own.LabelHeight));
         Assert.Equal(2.5m, LabelSheet.Of(LabelPaper.A4, 3, 7, null, null).Across);
@@ -128,7 +140,8 @@ public sealed class LabelGeometryTests
     {
         var film = new Item
         {
-            Code = "pan", Name = "Pan", Kind = ItemKind.Film, Format = Format.Parse("8x10"), Unit = Unit.Sheet, Pack = new(25, Unit.Sheet),
+            Code = "pan", Name = "Pan", Kind = ItemKind.Film, Format = Format.Parse("8x10"),
+            Unit = Unit.Sheet, Pack = new(25, Unit.Sheet),
         };
         var today = new LocalDate(2026, 3, 15);
         var box = new Container(
@@ -138,7 +151,8 @@ public sealed class LabelGeometryTests
             label => Assert.Equal(BoxLabel.Warning, label.Warning));
         Assert.Contains("UNEXPOSED", BoxLabel.Unexposed(film, box).Lines);
         Assert.Contains("pan/6, emulsion CP-3201", BoxLabel.Unexposed(film, box).Lines);
-        Assert.Contains("safelight", BoxLabel.Unexposed(film with { Role = ItemRole.FibrePaper }, box).Warning, StringComparison.Ordinal);
+        Assert.Contains("safelight", BoxLabel.Unexposed(film with { Role = ItemRole.FibrePaper }, box).Warning,
+            StringComparison.Ordinal);
     }
 
     private static LabelSheet Common(string paper, string grid) =>

@@ -6,8 +6,10 @@ using NodaTime;
 namespace Ledger.Exchange.Tests.Print;
 
 /// <summary>
-/// Sizes on paper. Letter is 279.4 mm high: ANSI/ASME Y14.1, Decimal Inch Drawing Sheet Size and Format, ASME; A4 is 210 x 297 mm: ISO 216,
-/// Writing paper and certain classes of printed matter, ISO, 2007 (both from memory). Room for what is read in the dark: no source, common practice.
+/// Sizes on paper. Letter is 279.4 mm high: ANSI/ASME Y14.1, Decimal Inch Drawing Sheet Size and Format, ASME; A4 is
+/// 210 x 297 mm: ISO 216, Writing paper and certain classes of printed matter, ISO, 2007 (both from memory). Room for
+/// what is read in the
+/// dark: no source, common practice.
 /// </summary>
 public sealed class PaperGeometryTests
 {
@@ -28,9 +30,12 @@ public sealed class PaperGeometryTests
     public void The_mixing_sheet_of_nine_trays_and_two_batches_of_four_leaves_room_on_a_letter_page()
     {
         var html = Html(Usual());
-        var large = PaperSizes.SizeIn(html, ".station b", "font-size") * PaperSizes.SizeIn(html, ".station b", "line-height");
-        var small = PaperSizes.SizeIn(html, ".station small", "font-size") * PaperSizes.SizeIn(html, ".station small", "line-height");
-        var step = (large + small) * PaperSizes.PointMillimetres + 2 * PaperSizes.SizeIn(html, ".station", "padding") + 0.3;
+        var large = PaperSizes.SizeIn(html, ".station b", "font-size")
+            * PaperSizes.SizeIn(html, ".station b", "line-height");
+        var small = PaperSizes.SizeIn(html, ".station small", "font-size")
+            * PaperSizes.SizeIn(html, ".station small", "line-height");
+        var step = (large + small) * PaperSizes.PointMillimetres
+            + 2 * PaperSizes.SizeIn(html, ".station", "padding") + 0.3;
         var steps = Regex.Count(html, "<div class=\"station");
         Assert.Equal(11, steps);
 
@@ -60,14 +65,16 @@ public sealed class PaperGeometryTests
         Assert.InRange(rows, 9, 12);
 
         // Six baths of two lines each, title, cautions, what is said of the tray.
-        Assert.InRange((rows + 1 + 2 * 6) * row + 60 + 2 * PaperSizes.SizeIn(html, "@page close", "margin"), 150, LetterHeight);
+        var margins = 2 * PaperSizes.SizeIn(html, "@page close", "margin");
+        Assert.InRange((rows + 1 + 2 * 6) * row + 60 + margins, 150, LetterHeight);
     }
 
     private static PrintedPage Usual() => new("Mixing sheet",
     [
         new Stations(
         [
-            Step("1. presoak"), Step("2. developer"), Batch(1), Batch(2), Step("3. stop"), Step("4. fixer 1"), Step("5. fixer 2"),
+            Step("1. presoak"), Step("2. developer"), Batch(1),
+            Batch(2), Step("3. stop"), Step("4. fixer 1"), Step("5. fixer 2"),
             Step("6. wash"), Step("7. wash aid"), Step("8. wash"), Step("9. wetting agent"),
         ]),
     ]) { IsClose = true };

@@ -16,7 +16,10 @@ internal static class PaperSizes
         return string.Join("; ", rules.Select(rule => rule.Groups[1].Value));
     }
 
-    /// <summary>A size that the last rule to name it says: in points for letters, in millimetres for lengths, bare for line heights.</summary>
+    /// <summary>
+    /// A size that the last rule to name it says: in points for letters, in millimetres for lengths, bare for line
+    /// heights.
+    /// </summary>
     public static double SizeIn(string html, string selector, string property)
     {
         var sizes = Regex.Matches(RuleOf(html, selector), $@"(?:^|[;\s]){Regex.Escape(property)}:\s*([0-9.]+)(pt|mm)?");

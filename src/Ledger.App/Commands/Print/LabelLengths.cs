@@ -13,7 +13,8 @@ internal static class LabelLengths
     public static (int, int)? Grid(string text)
     {
         var parts = text.Trim().ToLowerInvariant().Split('x', StringSplitOptions.TrimEntries);
-        return parts.Length == 2 && Whole(parts[0], MostColumns) is { } columns && Whole(parts[1], MostRows) is { } rows ? (columns, rows)
+        return parts.Length == 2 && Whole(parts[0], MostColumns) is { } columns && Whole(parts[1], MostRows) is { } rows
+            ? (columns, rows)
             : throw new FormatException(
                 $"\"{text}\" is not a grid; write columns and rows as 3x8, at most {MostColumns}x{MostRows}");
     }
@@ -22,13 +23,16 @@ internal static class LabelLengths
     public static (decimal, decimal)? Pair(string text)
     {
         var lengths = text.Split([' ', ','], StringSplitOptions.RemoveEmptyEntries).Select(Length).ToList();
-        return lengths.All(length => length is not null) && lengths.Count is 1 or 2 ? (lengths[0]!.Value, lengths[^1]!.Value)
+        return lengths.All(length => length is not null) && lengths.Count is 1 or 2
+            ? (lengths[0]!.Value, lengths[^1]!.Value)
             : throw new FormatException(
-                $"\"{text}\" is not a pair of lengths; write millimetres as \"13 8.5\" or inches as \"0.5in 0.2in\", from 0 to {Most} mm");
+                $"\"{text}\" is not a pair of lengths; write millimetres as \"13 8.5\" "
+                + $"or inches as \"0.5in 0.2in\", from 0 to {Most} mm");
     }
 
     private static int? Whole(string text, int most) =>
-        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number <= most ? number : null;
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            && number >= 1 && number <= most ? number : null;
 
     private static decimal? Length(string text)
     {

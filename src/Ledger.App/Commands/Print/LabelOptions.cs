@@ -33,7 +33,8 @@ internal sealed class LabelOptions
 
     private static string[] Words { get; } = ["a4", "letter"];
 
-    private static Dictionary<string, LabelPaper> Papers { get; } = new() { ["a4"] = LabelPaper.A4, ["letter"] = LabelPaper.Letter };
+    private static Dictionary<string, LabelPaper> Papers { get; } =
+        new() { ["a4"] = LabelPaper.A4, ["letter"] = LabelPaper.Letter };
 
     public void AddTo(Command command)
     {
@@ -70,7 +71,8 @@ internal sealed class LabelOptions
             ({ } paper, { } grid, var margins, var gaps) => LabelSheet.Of(paper, grid.Item1, grid.Item2, margins, gaps),
             (null, null, null, null) => plain,
             _ => throw new FormatException(
-                "the place of a label is measured from the edges of its paper: say both, such as --paper a4 --grid 3x8"),
+                "the place of a label is measured from the edges of its paper: "
+                + "say both, such as --paper a4 --grid 3x8"),
         };
 
     private static string Known(LabelPaper paper) =>

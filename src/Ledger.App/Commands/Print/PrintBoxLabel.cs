@@ -10,7 +10,8 @@ namespace Ledger.App.Commands.Print;
 /// <summary>print box-label: the seal of a box of film, exposed or not.</summary>
 internal sealed class PrintBoxLabel : PrintCommand
 {
-    private readonly Argument<string> _film = Typed.Argument("film", Text.NotEmpty, "the film's code; or an unexposed box of it, such as fen80/6").Offered(Offers.FilmBoxes);
+    private readonly Argument<string> _film = Typed.Argument(
+        "film", Text.NotEmpty, "the film's code; or an unexposed box of it, such as fen80/6").Offered(Offers.FilmBoxes);
     private readonly Argument<string?> _group = new Argument<string?>("group")
     {
         HelpName = "GROUP",
@@ -50,9 +51,11 @@ internal sealed class PrintBoxLabel : PrintCommand
         var box = holdings.Container(code);
         var isUnexposed = box is not null || parse.GetValue(_unexposed);
         if (holdings.Item(box?.Lot.Item ?? code) is not { Kind: ItemKind.Film } film)
-            throw new RefusedByCommandException($"no film and no box of film is called \"{code}\"; `show shelf` lists them");
+            throw new RefusedByCommandException(
+                $"no film and no box of film is called \"{code}\"; `show shelf` lists them");
         if (isUnexposed && group.Length > 0)
-            throw new FormatException($"\"{group}\": a development group is for exposed sheets; leave it out for an unexposed box");
+            throw new FormatException(
+                $"\"{group}\": a development group is for exposed sheets; leave it out for an unexposed box");
         if (box is not null && parse.GetValue(_sheets) is not null)
             throw new FormatException($"--sheets: what {box.Code} holds is in the ledger; leave it out");
         return box is not null ? BoxLabel.Unexposed(film, box)
