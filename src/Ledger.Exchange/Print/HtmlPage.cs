@@ -9,6 +9,9 @@ public static class HtmlPage
     /// <summary>A cell of so many characters is not broken: "3000 sq in".</summary>
     private const int Short = 14;
 
+    /// <summary>A note of more characters has a line of its own, across all columns.</summary>
+    private const int Long = 45;
+
     private const string Head = """
         <!doctype html>
         <html lang="en">
@@ -104,9 +107,11 @@ public static class HtmlPage
         foreach (var station in stations.Items)
         {
             output.WriteLine($"<div class=\"station{(station.IsWithin ? " within" : "")}\">");
-            output.WriteLine(Cell("name", station.Name, station.Note));
+            output.WriteLine(Cell("name", station.Name, station.Note.Length > Long ? "" : station.Note));
             output.WriteLine($"<div class=\"amounts\">{string.Concat(station.Figures.Select(Stacked))}</div>");
             output.WriteLine(station.Time is { } time ? Cell("time", time.Value, time.Label) : "<div></div>");
+            if (station.Note.Length > Long)
+                output.WriteLine($"<small class=\"note\">{PrintedText.Html(station.Note)}</small>");
             if (station.Ticks.Count > 0)
                 List("ticks", station.Ticks, output);
             output.WriteLine("</div>");

@@ -70,18 +70,18 @@ internal static class PageStyle
         .amounts { display: flex; flex-wrap: wrap; column-gap: 6mm; align-content: start; min-width: 0; }
         .amount { max-width: 100%; } .amount small { max-width: 50mm; }
         .time { text-align: right; }
+        .note { grid-column: 1 / -1; }
         .station .ticks { grid-column: 1 / -1; padding-left: 9mm; }
-        @page close { margin: 10mm; }
+        @page close { margin: 9mm 10mm; }
         .close { page: close; max-width: 196mm; }
-        .station .ticks li { font-size: 9pt; }
         .close h1 { font-size: 18pt; line-height: 1.15; margin: 0 0 1mm; padding-bottom: 0.5mm; }
         .close h2 { font-size: 11pt; margin: 1mm 0 0; }
         .close p, .close .points li { font-size: 10pt; line-height: 1.2; margin: 0.5mm 0; }
         .close .ticks { display: flex; flex-wrap: wrap; gap: 0 5mm; margin: 0.3mm 0; }
-        .close .ticks li { font-size: 10pt; line-height: 1.2; gap: 1.5mm; margin: 0.2mm 0; }
+        .close .ticks li { font-size: 9pt; line-height: 1.2; gap: 1.5mm; margin: 0.2mm 0; }
         .close .ticks li::before { width: 3.2mm; height: 3.2mm; }
         .close .blanks { margin: 1mm 0 0; gap: 5mm; }
-        .close .blanks li { font-size: 10pt; line-height: 1.2; padding-bottom: 4mm; }
+        .close .blanks li { font-size: 9pt; line-height: 1.2; padding-bottom: 4mm; }
         .close .cautions { columns: 1; font-size: 9pt; line-height: 1.2; padding: 1mm 2mm; margin: 1mm 0; }
         .close .cautions li { display: inline; } .close .cautions li + li::before { content: " \2022  "; }
         .close table { margin: 1mm 0; } .close th, .close td { padding: 0.8mm 2mm; font-size: 12pt; line-height: 1.25; }
