@@ -11,7 +11,7 @@ public interface IPaper
     /// <summary>The sleeve labels of a session's negatives.</summary>
     string SleeveLabels(string session);
 
-    /// <summary>The label of a bottle, of a bath or of a waste jug.</summary>
+    /// <summary>The label of a bottle, of a bath or of a waste jug; of a box of unexposed film, its seal.</summary>
     string BottleLabel(string what);
 
     /// <summary>The seal of a box of exposed sheets, by what its label says: fen80 N.</summary>

@@ -150,7 +150,12 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
     private string PathOf(string name) =>
         Path.Combine(folder, string.Concat(name.Select(c => char.IsLetterOrDigit(c) || c is '-' or '+' or '.' ? c : '-')));
 
-    private string Save(PrintedPage page, string name) => Written(page.Title, () =>
+    /// <summary>Labels for the screens lie on plain paper; what has no room there is told, not cut off.</summary>
+    private string Save(PrintedPage page, string name) =>
+        page.Blocks.OfType<Labels>().Select(labels => LabelType.Refusal(labels.Items, labels.Sheet))
+            .FirstOrDefault() is { } refusal ? $"{page.Title} could not be written: {refusal}." : SaveBoth(page, name);
+
+    private string SaveBoth(PrintedPage page, string name) => Written(page.Title, () =>
     {
         var path = PathOf(name);
         PageFile.WriteHtml(page, file, path + ".html");

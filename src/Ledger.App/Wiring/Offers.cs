@@ -15,6 +15,10 @@ internal static class Offers
     public static IEnumerable<string> Films(ILedger ledger, Holdings holdings, ParseResult line) =>
         holdings.Items.Where(item => item.Kind == ItemKind.Film).Select(item => item.Code);
 
+    /// <summary>Films, and the boxes of them.</summary>
+    public static IEnumerable<string> FilmBoxes(ILedger ledger, Holdings holdings, ParseResult line) =>
+        Films(ledger, holdings, line).SelectMany(film => holdings.ContainersOf(film).Select(box => box.Code).Prepend(film));
+
     public static IEnumerable<string> Baths(ILedger ledger, Holdings holdings, ParseResult line) => holdings.Baths.Select(bath => bath.Code);
 
     public static IEnumerable<string> Containers(ILedger ledger, Holdings holdings, ParseResult line) => holdings.Containers.Select(one => one.Code);

@@ -57,9 +57,15 @@ public static class BottleLabel
         if (holdings.Jug(what) is { } jug)
             return [Of(jug, style)];
         if (holdings.Container(what) is { } container)
-            return [Of(container, holdings.Item(container.Lot.Item)!, style)];
-        return holdings.ContainersOf(what).Select(known => Of(known, holdings.Item(what)!, style));
+            return [OfAny(container, holdings.Item(container.Lot.Item)!, style)];
+        return holdings.ContainersOf(what).Select(known => OfAny(known, holdings.Item(what)!, style));
     }
+
+    /// <summary>
+    /// A box of film or paper must not be opened in the light, whatever command its label is asked of.
+    /// </summary>
+    private static Label OfAny(Container container, Item item, MeasureStyle style) =>
+        item.Kind == ItemKind.Film ? BoxLabel.Unexposed(item, container) : Of(container, item, style);
 
     /// <summary>A page of labels.</summary>
     public static PrintedPage Page(IReadOnlyList<Label> labels, LabelSheet sheet) => new("Bottle labels", [new Labels(labels, sheet)]);

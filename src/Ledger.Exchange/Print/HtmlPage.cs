@@ -9,6 +9,9 @@ public static class HtmlPage
     /// <summary>A cell of so many characters is not broken: "3000 sq in".</summary>
     private const int Short = 14;
 
+    /// <summary>A note of more characters has a line of its own, across all columns.</summary>
+    private const int Long = 45;
+
     private const string Head = """
         <!doctype html>
         <html lang="en">
@@ -24,13 +27,21 @@ public static class HtmlPage
         var title = PrintedText.Html(page.Title);
         output.WriteLine(Head);
         output.WriteLine($"<title>{title}</title>");
-        output.WriteLine($"<style>\n{PageStyle.Css}\n</style>");
-        output.WriteLine("</head>\n<body>");
+        output.WriteLine($"<style>\n{PageStyle.Css}\n{Own(page)}\n</style>");
+        output.WriteLine($"</head>\n<body{(page.IsClose ? " class=\"close\"" : "")}>");
         if (!page.Blocks.All(block => block is Labels))
             output.WriteLine($"<h1>{title}</h1>");
         WriteBlocks(page, output);
         output.WriteLine("</body>\n</html>");
     }
+
+    /// <summary>
+    /// What the style says of this page only: where its labels lie, or its title at the head of each sheet of paper.
+    /// </summary>
+    private static string Own(PrintedPage page) => page.Blocks.OfType<Labels>().FirstOrDefault() is { } labels
+        ? PageStyle.Of(labels.Sheet, LabelType.Of(labels.Items, labels.Sheet)
+            ?? throw new ArgumentException(LabelType.Refusal(labels.Items, labels.Sheet), nameof(page)))
+        : PageStyle.Running(page.Title);
 
     /// <summary>A heading and what stands below it stay on one sheet of paper where there is room.</summary>
     private static void WriteBlocks(PrintedPage page, TextWriter output)
@@ -58,6 +69,7 @@ public static class HtmlPage
             case Paragraph words: output.WriteLine($"<p>{PrintedText.Html(words.Text)}</p>"); break;
             case Points points: List(points.AreCautions ? "cautions" : "points", points.Items, output); break;
             case LargeFigures figures: Write(figures, output); break;
+            case Stations stations: Write(stations, output); break;
             case Grid grid: Write(grid, output); break;
             case Ticks ticks: List("ticks", ticks.Items, output); break;
             case PencilBoxes boxes: Write(boxes, output); break;
@@ -90,6 +102,29 @@ public static class HtmlPage
         output.WriteLine("</div>");
     }
 
+    private static void Write(Stations stations, TextWriter output)
+    {
+        foreach (var station in stations.Items)
+        {
+            output.WriteLine($"<div class=\"station{(station.IsWithin ? " within" : "")}\">");
+            output.WriteLine(Cell("name", station.Name, station.Note.Length > Long ? "" : station.Note));
+            output.WriteLine($"<div class=\"amounts\">{string.Concat(station.Figures.Select(Stacked))}</div>");
+            output.WriteLine(station.Time is { } time ? Cell("time", time.Value, time.Label) : "<div></div>");
+            if (station.Note.Length > Long)
+                output.WriteLine($"<small class=\"note\">{PrintedText.Html(station.Note)}</small>");
+            if (station.Ticks.Count > 0)
+                List("ticks", station.Ticks, output);
+            output.WriteLine("</div>");
+        }
+    }
+
+    private static string Stacked(Figure figure) =>
+        Cell("amount", figure.Value, figure.Beside.Length == 0 ? figure.Label : $"{figure.Label}, {figure.Beside}");
+
+    private static string Cell(string name, string large, string small) =>
+        $"<div class=\"{name}\"><b>{PrintedText.Html(large)}</b>"
+        + $"{(small.Length > 0 ? $"<small>{PrintedText.Html(small)}</small>" : "")}</div>";
+
     private static void Write(Grid grid, TextWriter output)
     {
         output.WriteLine(grid.IsSums ? "<table class=\"sums\">" : "<table>");
@@ -116,7 +151,7 @@ public static class HtmlPage
         var sheet = labels.Sheet;
         foreach (var onSheet in Enumerable.Repeat<Label?>(null, sheet.Used).Concat(labels.Items).Chunk(sheet.PerSheet))
         {
-            output.WriteLine($"<div class=\"sheet c{sheet.Columns} r{sheet.Rows}\">");
+            output.WriteLine($"<div class=\"sheet{(sheet.HasCuttingLines ? " cut" : "")}\">");
             foreach (var label in onSheet)
                 output.WriteLine(label is null ? "<section></section>" : Section(label));
             output.WriteLine("</div>");

@@ -18,13 +18,12 @@ public static class MixingSheet
             new Paragraph($"{plan.Process.VersionName}: {Films(plan)}, {plan.Area.ToText(style)} in {Counted.Of(plan.Batches.Count, "batch")}"),
             new Points(plan.Cautions, AreCautions: true),
             .. Before(plan, style),
-            .. plan.Trays.SelectMany(tray => Tray(tray, plan, style)),
-            new Heading("Batches"),
-            new Paragraph("Sheets go in and come out in the order of the list. A shuffle moves the lowest sheet of the stack to the top."),
-            .. plan.Batches.SelectMany(batch => Batch(batch, style)),
+            new Stations([.. Steps(plan, style)]),
+            new Paragraph(
+                "Sheets go in and come out in the order of the list. A shuffle moves the lowest sheet to the top."),
             .. Supplies(plan, style),
             new Blanks(["temperature", "began", "ended", "remarks"]),
-        ]);
+        ]) { IsClose = true };
 
     private static string Films(SessionPlan plan) => string.Join(", ", plan.Batches.GroupBy(batch => batch.Film.Code)
         .Select(film => $"{film.First().Film.Of(film.Sum(batch => (long)batch.Sheets.Count))} of {film.First().Film.Name}"));
@@ -46,47 +45,74 @@ public static class MixingSheet
         }
     }
 
-    private static IEnumerable<PageBlock> Tray(PlannedTray tray, SessionPlan plan, MeasureStyle style)
+    /// <summary>The trays in order; the batches, each with its own time, stand beside the developer.</summary>
+    private static IEnumerable<Station> Steps(SessionPlan plan, MeasureStyle style)
     {
-        var facts = new[]
+        var differ = plan.Batches
+            .DistinctBy(batch => (batch.Developer?.Measured, batch.Developer?.Need.WorkingVolume)).Count() > 1;
+        var beside = plan.Trays.FirstOrDefault(tray => tray.Role == ItemRole.Developer);
+        foreach (var tray in plan.Trays)
         {
-            tray.Minutes is { } minutes ? GroupTimes.Clock(minutes) : "",
-            tray.Celsius is { } celsius ? $"{Scaled.ToText(celsius, 1)} °C" : "",
-            tray.IsPerBatch ? "fresh for each batch" : "",
-        };
-        yield return new Heading(string.Join(", ", facts.Where(fact => fact.Length > 0).Prepend($"{tray.Number}. {tray.Name}")));
-        if (tray.Role == ItemRole.Developer && plan.Batches.DistinctBy(batch => (batch.Developer?.Measured, batch.Developer?.Need.WorkingVolume)).Count() > 1)
-            yield return new Paragraph("Each batch has its own figures below.");
-        else if (tray.Parts.Count > 0)
-            yield return new LargeFigures([.. tray.Parts.Select(part => Part(part, style))]);
-        if (tray.Note.Length > 0)
-            yield return new Paragraph(tray.Note);
+            yield return Tray(tray, tray == beside && differ, style);
+            if (tray == beside)
+                foreach (var batch in plan.Batches)
+                    yield return Batch(batch, differ, style);
+        }
+
+        if (beside is null)
+            foreach (var batch in plan.Batches)
+                yield return Batch(batch, differ, style);
     }
+
+    private static Station Tray(PlannedTray tray, bool isByBatch, MeasureStyle style) => new(
+        $"{tray.Number}. {tray.Name}",
+        isByBatch ? [] : [.. tray.Parts.Select(part => Part(part, style))],
+        string.Join("; ", new[]
+        {
+            isByBatch ? "each batch has its own figures" : tray.IsPerBatch ? "fresh for each batch" : "", tray.Note,
+        }.Where(words => words.Length > 0)))
+    {
+        Time = (tray.Minutes, tray.Celsius) switch
+        {
+            ({ } minutes, { } celsius) => new(GroupTimes.Clock(minutes), $"at {Warm(celsius)}"),
+            ({ } minutes, null) => new(GroupTimes.Clock(minutes), ""),
+            (null, { } celsius) => new(Warm(celsius), ""),
+            _ => null,
+        },
+    };
+
+    private static string Warm(decimal celsius) => $"{Scaled.ToText(celsius, 1)} °C";
 
     private static Figure Part(TrayPart part, MeasureStyle style) => new(
         part.Amount?.ToText(style) ?? "fill", part.What, part.Exact is { } exact ? $"exactly {exact.ToText(style)}" : "");
 
-    private static IEnumerable<PageBlock> Batch(PlannedBatch batch, MeasureStyle style)
+    private static Station Batch(PlannedBatch batch, bool isByBatch, MeasureStyle style)
     {
-        var group = batch.Group.Length > 0 ? $", {batch.Group}" : "";
-        yield return new Heading($"Batch {batch.Number}: {batch.Film.Of(batch.Sheets.Count)} of {batch.Film.Name}{group}");
         var figures = new List<Figure>();
-        if (batch.Developer is { } developer)
+        if (isByBatch && batch.Developer is { } developer)
         {
             figures.Add(Measured(developer.Item.Code, developer.Measured, developer.Need.Concentrate, style));
             figures.AddRange(developer.OtherParts.Select(part => Measured(part.Name, part.Measured, part.Exact, style)));
             figures.Add(new(developer.Water.ToText(style), $"water, to make {developer.Need.WorkingVolume.ToText(style)}"));
         }
 
-        if (batch.Minutes is { } minutes)
-            figures.Add(new(GroupTimes.Clock(minutes), "develop"));
         if (batch.TurnAtMinutes is { } turn)
             figures.Add(new(GroupTimes.Clock(turn), "turn the stack"));
         if (batch.ShuffleEverySeconds is { } seconds)
             figures.Add(new($"{Scaled.ToText(seconds, 1)} s", batch.InTray == 1 ? "shuffle the sheet" : "shuffle a sheet"));
-        if (figures.Count > 0)
-            yield return new LargeFigures(figures);
-        yield return new Ticks([.. batch.Sheets.Select(Sheet), .. batch.HasDummy ? ["a dummy: a rejected sheet beside the lone one"] : Array.Empty<string>()]);
+        return new(
+            $"batch {batch.Number}", figures,
+            $"{batch.Film.Of(batch.Sheets.Count)} of {batch.Film.Name}"
+                + $"{(batch.Group.Length > 0 ? $", {batch.Group}" : "")}")
+        {
+            Time = batch.Minutes is { } minutes ? new(GroupTimes.Clock(minutes), "develop") : null,
+            Ticks =
+            [
+                .. batch.Sheets.Select(Sheet),
+                .. batch.HasDummy ? ["a dummy: a rejected sheet beside the lone one"] : Array.Empty<string>(),
+            ],
+            IsWithin = true,
+        };
     }
 
     private static Figure Measured(string what, Volume measured, Volume exact, MeasureStyle style) =>

@@ -1,11 +1,44 @@
+using System.Globalization;
+using System.Text;
+
 namespace Ledger.Exchange.Print;
 
 /// <summary>The style of the printed pages: black on white, figures of 26 points, labels on A4 or letter paper.</summary>
 internal static class PageStyle
 {
+    /// <summary>The title at the head of every sheet of paper but the first, where it stands large.</summary>
+    public static string Running(string title) =>
+        $"@page {{ @top-left {{ content: \"{Escaped(title)}\"; font: 9pt system-ui, sans-serif; }} }}\n"
+        + "@page :first { @top-left { content: none; } }";
+
+    /// <summary>Sheets of labels: each label where its grid has it, in letters for which it has room.</summary>
+    public static string Of(LabelSheet sheet, LabelType type) => string.Create(CultureInfo.InvariantCulture, $$"""
+        @page { {{(sheet.HasCuttingLines ? "" : $"size: {sheet.Paper.Width}mm {sheet.Paper.Height}mm; ")}}margin: 0; }
+        body { max-width: none; margin: 0; padding: 0; }
+        .sheet { width: {{sheet.Paper.Width}}mm; height: {{sheet.Paper.Height - Slack}}mm;
+            padding: {{sheet.Top:0.###}}mm {{sheet.Side:0.###}}mm 0;
+            grid-template-columns: repeat({{sheet.Columns}}, {{sheet.LabelWidth:0.###}}mm);
+            column-gap: {{sheet.Across:0.###}}mm;
+            grid-template-rows: repeat({{sheet.Rows}}, {{sheet.LabelHeight:0.###}}mm); row-gap: {{sheet.Down:0.###}}mm; }
+        section { padding: {{LabelType.Above}}mm {{LabelType.Beside}}mm; line-height: {{LabelType.LineHeight}}; }
+        section h2 { font-size: {{type.Title}}pt; } section strong { font-size: {{type.Warning}}pt; }
+        section p { font-size: {{type.Text}}pt; } section small { font-size: {{type.Small}}pt; }
+        """);
+
+    /// <summary>
+    /// By so much a sheet of labels is lower than its paper, in millimetres, lest rounding makes an empty page.
+    /// </summary>
+    private const decimal Slack = 0.4m;
+
+    /// <summary>
+    /// A string of a style sheet in which no sign can end it: all but letters and digits are written by their number.
+    /// </summary>
+    private static string Escaped(string text) => string.Concat(PrintedText.Plain(text).EnumerateRunes()
+        .Select(sign => sign.IsAscii && Rune.IsLetterOrDigit(sign) ? sign.ToString() : $"\\{sign.Value:x} "));
+
     public const string Css = """
         @page { margin: 12mm; @bottom-right { content: counter(page) " / " counter(pages); font: 9pt system-ui, sans-serif; } }
-        @page labels { @bottom-right { content: none; } }
+        @page labels { @bottom-right { content: none; } @top-left { content: none; } }
         @media screen { body { padding: 8mm 0; } }
         * { box-sizing: border-box; }
         body { font: 12pt/1.35 system-ui, sans-serif; color: #000; background: #fff; max-width: 190mm; margin: 0 auto; }
@@ -25,6 +58,33 @@ internal static class PageStyle
         .figures { display: flex; flex-wrap: wrap; gap: 1mm 8mm; break-inside: avoid; }
         .figures b { font-size: 26pt; line-height: 1.15; white-space: nowrap; margin-right: 2mm; }
         .figures span { font-size: 14pt; overflow-wrap: anywhere; }
+        .station { display: grid; grid-template-columns: 71mm 1fr auto; column-gap: 4mm; border-top: 0.75pt solid #000;
+            padding: 0.2mm 0;
+            break-inside: avoid; }
+        .station:not(.within) + .station.within, .within + .within { border-top: 0.5pt dotted #000; }
+        .within .name { padding-left: 9mm; }
+        .station b { display: block; font-size: 20pt; line-height: 1; }
+        .name b { font-weight: normal; overflow-wrap: anywhere; }
+        .amount b, .time b { white-space: nowrap; }
+        .station small { display: block; font-size: 9pt; line-height: 1.1; overflow-wrap: anywhere; }
+        .amounts { display: flex; flex-wrap: wrap; column-gap: 6mm; align-content: start; min-width: 0; }
+        .amount { max-width: 100%; } .amount small { max-width: 50mm; }
+        .time { text-align: right; }
+        .note { grid-column: 1 / -1; }
+        .station .ticks { grid-column: 1 / -1; padding-left: 9mm; }
+        @page close { margin: 9mm 10mm; }
+        .close { page: close; max-width: 196mm; }
+        .close h1 { font-size: 18pt; line-height: 1.15; margin: 0 0 1mm; padding-bottom: 0.5mm; }
+        .close h2 { font-size: 11pt; margin: 1mm 0 0; }
+        .close p, .close .points li { font-size: 10pt; line-height: 1.2; margin: 0.5mm 0; }
+        .close .ticks { display: flex; flex-wrap: wrap; gap: 0 5mm; margin: 0.3mm 0; }
+        .close .ticks li { font-size: 9pt; line-height: 1.2; gap: 1.5mm; margin: 0.2mm 0; }
+        .close .ticks li::before { width: 3.2mm; height: 3.2mm; }
+        .close .blanks { margin: 1mm 0 0; gap: 5mm; }
+        .close .blanks li { font-size: 9pt; line-height: 1.2; padding-bottom: 4mm; }
+        .close .cautions { columns: 1; font-size: 9pt; line-height: 1.2; padding: 1mm 2mm; margin: 1mm 0; }
+        .close .cautions li { display: inline; } .close .cautions li + li::before { content: " \2022  "; }
+        .close table { margin: 1mm 0; } .close th, .close td { padding: 0.8mm 2mm; font-size: 12pt; line-height: 1.25; }
         table { border-collapse: collapse; width: 100%; margin: 2mm 0; }
         th, td { border: 0.75pt solid #000; padding: 1mm 2mm; text-align: left; vertical-align: top; overflow-wrap: break-word; }
         td:last-child { white-space: nowrap; }
@@ -42,18 +102,15 @@ internal static class PageStyle
         .axis { stroke: #000; stroke-width: 1; } .step { stroke: #000; stroke-width: 1.8; }
         .boxes { display: grid; grid-template-columns: repeat(10, 10mm); gap: 2mm; margin: 3mm 0; }
         .boxes i { width: 10mm; height: 10mm; border: 1pt solid #000; font: 8pt system-ui, sans-serif; text-align: right; padding: 0.5mm; }
-        .sheet { page: labels; display: grid; gap: 0; height: 250mm; break-after: page; }
+        .sheet { page: labels; display: grid; break-after: page; overflow: hidden; }
         .sheet:last-of-type { break-after: auto; }
-        .c2 { grid-template-columns: repeat(2, 1fr); } .c3 { grid-template-columns: repeat(3, 1fr); }
-        .r4 { grid-template-rows: repeat(4, 1fr); } .r8 { grid-template-rows: repeat(8, 1fr); }
         section { overflow: hidden; display: flex; flex-direction: column; }
-        section.label { border: 0.5pt dashed #666; padding: 3mm; }
-        section h2 { font-size: 15pt; margin: 0 0 1mm; line-height: 1.15; }
-        section p { font-size: 11pt; line-height: 1.25; margin: 0; }
-        section strong { font-size: 13pt; line-height: 1.15; background: #000; color: #fff; padding: 1mm 2mm; margin-bottom: 1.5mm; text-align: center;
+        .cut section.label { border: 0.5pt dashed #666; }
+        section h2 { margin: 0 0 1mm; overflow-wrap: anywhere; }
+        section p { margin: 0; }
+        section strong { background: #000; color: #fff; padding: 1mm 2mm; margin-bottom: 1.5mm; text-align: center;
             text-transform: uppercase; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
         section footer { margin-top: auto; }
-        section small { display: block; font-size: 7.5pt; line-height: 1.2; }
-        .c3 section.label { padding: 2mm; } .c3 section h2 { font-size: 12pt; } .c3 section p { font-size: 9pt; }
+        section small { display: block; overflow-wrap: anywhere; }
         """;
 }

@@ -27,6 +27,7 @@ public static class PlainPage
         Paragraph words => Wrap(words.Text, ""),
         Points points => points.Items.SelectMany(item => Wrap(item, points.AreCautions ? "! " : "- ")),
         LargeFigures figures => Figured(figures),
+        Stations stations => stations.Items.SelectMany(Stationed),
         Grid grid => Aligned(grid),
         Ticks ticks => ticks.Items.SelectMany(item => Wrap(item, "[ ] ")),
         PencilBoxes boxes => Boxes(boxes.Count),
@@ -46,6 +47,19 @@ public static class PlainPage
             var beside = figure.Beside.Length == 0 ? "" : $"  ({PrintedText.Plain(figure.Beside)})";
             return Wrap(PrintedText.Plain(figure.Label) + beside, $"  {PrintedText.Plain(figure.Value).PadLeft(width)}  ");
         });
+    }
+
+    private static IEnumerable<string> Stationed(Station station)
+    {
+        var figures = station.Time is { } time ? [.. station.Figures, time] : station.Figures;
+        return
+        [
+            .. Lines(new Heading(station.Name)),
+            .. station.Note.Length > 0 ? Wrap(station.Note, "") : [],
+            .. figures.Count > 0 ? Figured(new(figures)) : [],
+            .. station.Ticks.SelectMany(tick => Wrap(tick, "[ ] ")),
+            "",
+        ];
     }
 
     private static IEnumerable<string> Aligned(Grid grid)

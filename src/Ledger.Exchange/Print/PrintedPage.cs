@@ -5,7 +5,11 @@ namespace Ledger.Exchange.Print;
 /// <summary>A page for paper: what stands on it, in order. It is written as plain text for any printer, or as HTML that loads nothing.</summary>
 /// <param name="Title">Its title.</param>
 /// <param name="Blocks">What stands on it.</param>
-public sealed record PrintedPage(string Title, IReadOnlyList<PageBlock> Blocks);
+public sealed record PrintedPage(string Title, IReadOnlyList<PageBlock> Blocks)
+{
+    /// <summary>Whether it is set close, so that what is usual fits on one sheet of A4 or Letter paper.</summary>
+    public bool IsClose { get; init; }
+}
 
 /// <summary>A part of a page.</summary>
 public abstract record PageBlock;
@@ -26,6 +30,29 @@ public sealed record Points(IReadOnlyList<string> Items, bool AreCautions = fals
 /// <summary>Figures large enough to be read in red light at arm's length: 26 points.</summary>
 /// <param name="Items">The figures.</param>
 public sealed record LargeFigures(IReadOnlyList<Figure> Items) : PageBlock;
+
+/// <summary>
+/// What is done in the dark, step below step: names, amounts and times of 20 points, read in red light at arm's
+/// length.
+/// </summary>
+/// <param name="Items">The steps, in order.</param>
+public sealed record Stations(IReadOnlyList<Station> Items) : PageBlock;
+
+/// <summary>A step: a tray, or a batch beside the tray whose time is its own.</summary>
+/// <param name="Name">What it is called: 2. developer.</param>
+/// <param name="Figures">What goes into it, or what is done with it.</param>
+/// <param name="Note">What stands small below the name; may be empty.</param>
+public sealed record Station(string Name, IReadOnlyList<Figure> Figures, string Note)
+{
+    /// <summary>How long, with how warm or what for below it; null where nothing is said.</summary>
+    public Figure? Time { get; init; }
+
+    /// <summary>What is ticked off there, such as the sheets of a batch.</summary>
+    public IReadOnlyList<string> Ticks { get; init; } = [];
+
+    /// <summary>Whether it belongs to the step above it.</summary>
+    public bool IsWithin { get; init; }
+}
 
 /// <summary>A figure with what it is of.</summary>
 /// <param name="Value">The figure: 25 ml.</param>
@@ -72,19 +99,3 @@ public sealed record Labels(IReadOnlyList<Label> Items, LabelSheet Sheet) : Page
 /// <param name="SmallPrint">What stands at the foot.</param>
 /// <param name="Warning">What must not be overlooked; may be empty.</param>
 public sealed record Label(string Title, IReadOnlyList<string> Lines, IReadOnlyList<string> SmallPrint, string Warning = "");
-
-/// <summary>How a sheet of labels is divided.</summary>
-/// <param name="Columns">Labels side by side.</param>
-/// <param name="Rows">Labels one below the other.</param>
-/// <param name="Used">Labels that are gone from the first sheet already.</param>
-public sealed record LabelSheet(int Columns, int Rows, int Used = 0)
-{
-    /// <summary>Two by four: bottles and boxes.</summary>
-    public static LabelSheet Large { get; } = new(2, 4);
-
-    /// <summary>Three by eight: negative sleeves.</summary>
-    public static LabelSheet Small { get; } = new(3, 8);
-
-    /// <summary>Labels on a whole sheet.</summary>
-    public int PerSheet => Columns * Rows;
-}

@@ -27,7 +27,7 @@ public static class WallCard
                 new Heading("In the tray"),
                 new Points(Tray(holdings.Settings.Tray)),
                 new Points([.. UsualCautions.Sentences, UsualCautions.Governs], AreCautions: true),
-            ]);
+            ]) { IsClose = true };
     }
 
     private static IReadOnlyList<string> Row(Format format)

@@ -36,7 +36,7 @@ public sealed partial class PrintedPageTests
 
     [Fact]
     public void A_page_that_concerns_chemistry_says_who_has_the_last_word() => Assert.All(
-        All().Where(page => page.Title is not ("Labels for exposed boxes" or "Negative sleeves")), page =>
+        All().Where(page => page.Title is not ("Labels for film boxes" or "Negative sleeves")), page =>
         {
             Assert.Contains("safety data sheet, local rules and licensed practice govern", Html(page), StringComparison.Ordinal);
             Assert.Contains("Gloves", Html(page), StringComparison.OrdinalIgnoreCase);
@@ -54,10 +54,9 @@ public sealed partial class PrintedPageTests
         "OPEN IN TOTAL DARKNESS ONLY", Plain(BoxLabel.Page([BoxLabel.Of(Film(), "N+1", 7, Today)], LabelSheet.Large)), StringComparison.Ordinal);
 
     [Fact]
-    public void The_figures_of_a_mixing_sheet_have_26_points_and_stand_in_order()
+    public void The_steps_of_a_mixing_sheet_stand_in_order()
     {
         var page = MixingSheet.Of(Plan(), "spring", MeasureStyle.Metric);
-        Assert.Contains(".figures b { font-size: 26pt;", Html(page), StringComparison.Ordinal);
         var text = Plain(page);
         Assert.True(text.IndexOf("1. developer", StringComparison.Ordinal) < text.IndexOf("2. fixer", StringComparison.Ordinal));
         Assert.Contains("25 ml  syrup", text, StringComparison.Ordinal);
@@ -78,10 +77,25 @@ public sealed partial class PrintedPageTests
     }
 
     [Fact]
-    public void A_tray_and_what_goes_into_it_stay_on_one_sheet_of_paper()
+    public void The_batches_stand_beside_the_developer_with_their_own_times()
+    {
+        var text = Plain(MixingSheet.Of(Plan(), "spring", MeasureStyle.Metric));
+        var places = new[] { "1. developer", "batch 1", "11 min  develop", "batch 2", "11 min  develop", "2. fixer" };
+        var from = 0;
+        foreach (var place in places)
+        {
+            var at = text.IndexOf(place, from, StringComparison.Ordinal);
+            Assert.True(at >= from, $"{place} does not stand after what is before it:\n{text}");
+            from = at + place.Length;
+        }
+    }
+
+    [Fact]
+    public void A_step_and_what_goes_into_it_stay_on_one_sheet_of_paper()
     {
         var html = Html(MixingSheet.Of(Plan(), "spring", MeasureStyle.Metric));
-        Assert.Contains(".part { break-inside: avoid; }", html, StringComparison.Ordinal);
+        Assert.Contains("break-inside: avoid", PaperSizes.RuleOf(html, ".station"), StringComparison.Ordinal);
+        Assert.Contains("break-inside: avoid", PaperSizes.RuleOf(html, ".part"), StringComparison.Ordinal);
         Assert.Equal(Regex.Count(html, "<h2>"), Regex.Count(html, "<div class=\"part\">\n<h2>"));
         Assert.Equal(Regex.Count(html, "<div"), Regex.Count(html, "</div>"));
     }
@@ -135,7 +149,8 @@ public sealed partial class PrintedPageTests
         var bath = holdings.Baths.First();
         yield return MixingSheet.Of(Plan(), Hostile, MeasureStyle.Metric);
         yield return BottleLabel.Page(
-            [BottleLabel.Of(bath, holdings.Item(bath.Item)! with { Name = Hostile, Cautions = Hostile }, MeasureStyle.Metric)], LabelSheet.Large);
+            [BottleLabel.Of(bath, holdings.Item(bath.Item)! with { Name = Hostile, Cautions = Hostile }, MeasureStyle.Metric)],
+            LabelSheet.Of(LabelPaper.A4, 1, 3, (10, 10), null));
         yield return BoxLabel.Page([BoxLabel.Of(Film(), Hostile, null, Today)], LabelSheet.Large);
         yield return TallySlip.Of(new(bath, bath.MixedOn), [Film()], MeasureStyle.Metric);
         yield return WallCard.Of(holdings);

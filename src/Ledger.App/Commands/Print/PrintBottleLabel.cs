@@ -26,9 +26,11 @@ internal sealed class PrintBottleLabel : PrintCommand
         _labels.AddTo(this);
     }
 
-    protected override PrintedPage Page(ParseResult parse, ILedger ledger, Holdings holdings) => BottleLabel.Page(
-        _labels.Copies(parse.GetRequiredValue(_what).SelectMany(what => Of(what, holdings)), parse),
-        _labels.On(LabelSheet.Large, parse));
+    protected override PrintedPage Page(ParseResult parse, ILedger ledger, Holdings holdings)
+    {
+        var labels = _labels.Copies(parse.GetRequiredValue(_what).SelectMany(what => Of(what, holdings)), parse);
+        return BottleLabel.Page(labels, _labels.On(LabelSheet.Large, labels, parse));
+    }
 
     private static List<Label> Of(string what, Holdings holdings) => BottleLabel.Named(what, holdings).ToList() is { Count: > 0 } labels
         ? labels
