@@ -1,4 +1,3 @@
-using Ledger.Storage.Upkeep;
 using Microsoft.Data.Sqlite;
 using NodaTime;
 
@@ -7,6 +6,10 @@ namespace Ledger.Storage.Files;
 /// <summary>The tables, indexes, triggers and views of a ledger: those that are there, and those that this version makes.</summary>
 internal static class Schema
 {
+    /// <summary>Each row of what the file says of itself, as text.</summary>
+    public const string ReadMeRows =
+        """SELECT json_array("table", "column", unit, meaning) FROM read_me ORDER BY "table", "column" """;
+
     /// <summary>What of sqlite_schema is neither SQLite's own nor the list of migrations that were applied.</summary>
     public const string IsTheLedgers = "name NOT LIKE 'sqlite\\_%' ESCAPE '\\' AND name <> 'SchemaVersions'";
 
@@ -35,7 +38,7 @@ internal static class Schema
     {
         using var connection = FileOpener.Connect(":memory:");
         Migrations.OfThisVersion.Apply(connection, "a new ledger", Instant.MinValue, keep: null);
-        return (Of(connection), connection.Texts(ReadMeCheck.Rows));
+        return (Of(connection), connection.Texts(ReadMeRows));
     }
 }
 

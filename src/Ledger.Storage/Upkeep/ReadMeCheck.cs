@@ -12,16 +12,12 @@ internal static class ReadMeCheck
     /// <summary>The table.</summary>
     public const string Table = "read_me";
 
-    /// <summary>Each row as text.</summary>
-    public const string Rows =
-        """SELECT json_array("table", "column", unit, meaning) FROM read_me ORDER BY "table", "column" """;
-
     /// <summary>What it says otherwise. Nothing where the table is missing: that is said of the tables.</summary>
     public static IEnumerable<Problem> Problems(SqliteConnection connection)
     {
         if (!Schema.Of(connection).ContainsKey(Table))
             return [];
-        var (there, expected) = (connection.Texts(Rows), Schema.ExpectedReadMe);
+        var (there, expected) = (connection.Texts(Schema.ReadMeRows), Schema.ExpectedReadMe);
         return
         [
             .. expected.Except(there).Select(row => new Problem($"read_me should say {row}", IsMendable: true)),
