@@ -67,7 +67,12 @@ public static class EntryJson
         var text = new EntryText();
         foreach (var member in document.EnumerateObject())
             if (fields.FirstOrDefault(field => field.JsonName == member.Name) is { } field)
-                text[field] = TextOf(member.Value);
+            {
+                if (member.Value.ValueKind is JsonValueKind.Array or JsonValueKind.Object)
+                    problems.Add(new(field, number, member.Value.GetRawText(), $"text as a column has it: {field.Help}"));
+                else
+                    text[field] = TextOf(member.Value);
+            }
             else if (line is not null && member.Name == line.Name && member.Value.ValueKind == JsonValueKind.Array)
             {
                 foreach (var one in member.Value.EnumerateArray())

@@ -114,6 +114,17 @@ public partial class EntryKindTests
             iter: 200);
     }
 
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void A_list_in_the_place_of_a_text_is_refused_by_the_name_of_its_field(string name) => Assert.All(
+        EntryKinds.Named(name)!.AllFields, field =>
+        {
+            using var document = JsonDocument.Parse($$"""{"{{field.JsonName}}":["2026-001"]}""");
+            var problems = new List<FieldProblem>();
+            EntryJson.Text(EntryKinds.Named(name)!, document.RootElement, problems);
+            Assert.StartsWith($"{field.JsonName}: found ", Assert.Single(problems).Sentence(one => one.JsonName), StringComparison.Ordinal);
+        });
+
     /// <summary>A property that no field says would be the same in every entry; a field that nothing keeps would be said in none.</summary>
     [Theory]
     [MemberData(nameof(Kinds))]
