@@ -182,8 +182,10 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
                 continue;
             var again = EntryWriting.Write(kind, told[index], terms.Value);
             var now = EntryWriting.Write(kind, standing.EntryOf(said, terms.Value), terms.Value);
-            var changes = Amending.Otherwise(kind, now, again);
-            if (changes.Count > 0 && Amending.Otherwise(kind, EntryWriting.Write(kind, standing.FirstOf(said, terms.Value), terms.Value), again).Count > 0)
+            var denied = told[index].Denies;
+            var changes = Amending.Otherwise(kind, now, again, denied);
+            if (changes.Count > 0
+                && Amending.Otherwise(kind, EntryWriting.Write(kind, standing.FirstOf(said, terms.Value), terms.Value), again, denied).Count > 0)
                 changed.Add(new(index, number, entry.Key, changes, [.. changes.Select(change => Amending.Value(kind, now, change))]));
         }
 

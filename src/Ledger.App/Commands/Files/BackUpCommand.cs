@@ -49,6 +49,7 @@ internal sealed class BackUpCommand : ExplainedCommand, IDescribed
     private int MakeCopy(ParseResult parse)
     {
         var name = parse.GetRequiredValue(_copy);
+        _told.RequireOutput(parse, isTaken: Dash.Is(name));
         using var ledger = _bench.OpenToRead(parse);
         if (Dash.Is(name))
             return Dash.Out(_bench, path => ledger.BackUp(path));

@@ -204,9 +204,9 @@ internal sealed class InnerPart<T, TInner>(Part<TInner> part, Func<T, View, TInn
 }
 
 /// <summary>An object that is written by a description of its own.</summary>
-internal sealed class RawPart<T>(string name, Action<T, Utf8JsonWriter> write) : Part<T>(name)
+internal sealed class RawPart<T>(string name, Action<T, Utf8JsonWriter> write, Action<Utf8JsonWriter> describe) : Part<T>(name)
 {
     public override void Write(T of, View view, Utf8JsonWriter json) => write(of, json);
 
-    public override void Describe(Utf8JsonWriter json) => json.WriteString("type", "object");
+    public override void Describe(Utf8JsonWriter json) => describe(json);
 }

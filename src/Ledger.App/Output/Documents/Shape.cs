@@ -150,7 +150,12 @@ internal sealed class Shape<T>
         Add(new ObjectPart<T, TInner>(name, of, shape) { Meaning = meaning });
 
     /// <summary>An object that another description writes.</summary>
-    public Shape<T> Raw(string name, Action<T, Utf8JsonWriter> write, string meaning) => Add(new RawPart<T>(name, write) { Meaning = meaning });
+    /// <param name="name">Its name.</param>
+    /// <param name="write">Writes the object.</param>
+    /// <param name="describe">Writes what a schema says of it.</param>
+    /// <param name="meaning">What it means.</param>
+    public Shape<T> Raw(string name, Action<T, Utf8JsonWriter> write, Action<Utf8JsonWriter> describe, string meaning) =>
+        Add(new RawPart<T>(name, write, describe) { Meaning = meaning });
 
     /// <summary>A table.</summary>
     /// <param name="name">Its name.</param>

@@ -14,6 +14,11 @@ public abstract record Entry
     /// </summary>
     public IReadOnlyList<string> FormerKeys { get; init; } = [];
 
+    /// <summary>
+    /// The places in which it says nothing on purpose, with no value: told again, it denies what stands there. No part of what the entry says.
+    /// </summary>
+    public IReadOnlyList<FieldChange> Denies { get; init; } = [];
+
     /// <summary>The day it happened.</summary>
     public required LocalDate Date { get; init; }
 

@@ -16,6 +16,8 @@ public partial class EntryKindTests
         [".Kind"] = "the type's own name",
         [".FormerKeys#"] = "only looked up, never written",
         [".FormerKeys"] = "only looked up, never written",
+        [".Denies#"] = "what a file denies, which an amendment says",
+        [".Denies"] = "what a file denies, which an amendment says",
         [".IsTyped"] = "how it came, not what it says",
         [".Item.Id"] = "the ledger gives an item its number",
         [".Steps.UsualDilution"] = "it is derived from the step's item",
