@@ -107,8 +107,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     /// <inheritdoc/>
     public Decision Preview(Entry entry)
     {
-        var isLast = Hold(snapshot => IsReadOnly || !Recorder(snapshot).ChangesThePast(entry));
-        return isLast ? Hold(snapshot => PostingRules.Decide(entry, Now(snapshot), new JournalReader(snapshot), Today)) : Write(transaction =>
+        return !ChangesThePast(entry) ? Hold(snapshot => PostingRules.Decide(entry, Now(snapshot), new JournalReader(snapshot), Today)) : Write(transaction =>
         {
             var outcome = Recorder(transaction.Inside).Post(entry);
             _holdings.Forget();
@@ -122,6 +121,9 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
             };
         });
     }
+
+    /// <inheritdoc/>
+    public bool ChangesThePast(Entry entry) => !IsReadOnly && Hold(snapshot => Recorder(snapshot).ChangesThePast(entry));
 
     /// <inheritdoc/>
     public PostOutcome Post(Entry entry) => Write(transaction =>
@@ -296,7 +298,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     public MendReport Mend(IProgress<double>? progress, CancellationToken cancel)
     {
         var before = Check(null, cancel);
-        if (before.Mendable.Count == 0)
+        if (before.Mendable.Count + before.Words.Count == 0)
             return new(null, [], before);
         var copy = Guard(() => Backup.Keep(_connection, Path, _clock.GetCurrentInstant(), "backup").Path);
         Write(transaction =>
@@ -307,7 +309,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         });
         _holdings.Forget();
         var after = Check(progress, cancel);
-        return new(copy, [.. before.Mendable.Except(after.Mendable)], after);
+        return new(copy, [.. before.Mendable.Concat(before.Words).Except(after.Mendable).Except(after.Words)], after);
     }
 
     /// <summary>
