@@ -56,6 +56,11 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     /// <summary>The views that are there to be read by people; their columns and rows are asked for as those of tables are.</summary>
     public static IReadOnlyList<string> ReadableViews => Upkeep.Tables.Readable;
 
+    /// <summary>What the ledger says of such a view, and of each of its columns in their order: the view itself has an empty column.</summary>
+    /// <param name="view">One of <see cref="ReadableViews"/>.</param>
+    public static IEnumerable<(string Column, string Unit, string Meaning)> Explained(string view) =>
+        Schema.ReadMeOfViews.Where(row => row.Table == view).Select(row => (row.Column, row.Unit, row.Meaning));
+
     /// <summary>Opens the file, making it when there is none; an older one is brought up to date after a copy was made.</summary>
     /// <exception cref="LedgerFileException">The file cannot be used.</exception>
     public static LedgerFile Open(string path, ZonedClock clock)

@@ -28,13 +28,9 @@ internal abstract class FormModel(ILedger ledger) : Form
     {
         try
         {
-            return Judge() switch
-            {
-                Ready ready => Done(Outcome(ledger.Post(ready.Entry))),
-                Rejected rejected => Saving.Not(RefusalText.Of(rejected.Refusal)),
-                Incomplete incomplete => Saving.Not(ScreenText.Sentence(incomplete.Problems[0])),
-                _ => Saving.Not("Nothing was written."),
-            };
+            var problems = new List<string>();
+            return ledger.Read(() => Read(problems)) is { } entry ? Done(Outcome(ledger.Post(entry)))
+                : Saving.Not(ScreenText.Sentence(problems[0]));
         }
         catch (LedgerUnavailableException trouble)
         {
