@@ -75,6 +75,8 @@ internal sealed class ManualPage(TextWriter output)
         Text("What trayledger import reads: a header row with the names of the columns in any order, then a row for each "
             + "entry or line of one.");
         Text("Columns that are not needed may be left out or empty.");
+        Text("Where a row has a reference, or a name that is given once, a cell with only a hyphen in it says that nothing is there: imported again "
+            + "with --amend, it clears what stood there, which an empty cell leaves.");
         foreach (var kind in CsvImport.Kinds)
         {
             Macro("SS", $"{kind}.csv");

@@ -91,7 +91,7 @@ internal abstract class FormModel(ILedger ledger) : Form
         }
     }
 
-    private Saving Outcome(PostOutcome outcome) => outcome switch
+    private static Saving Outcome(PostOutcome outcome) => outcome switch
     {
         Posted posted => new(true, posted.Number, $"Entry {posted.Number}: {posted.Posting.Summary}.")
         {
