@@ -2,7 +2,6 @@ using Ledger.Core.Measures;
 using Ledger.Storage;
 using Ledger.Terminal.Tables;
 using Ledger.Terminal.Tests.Fakes;
-using Ledger.Tests;
 using NodaTime;
 using NodaTime.Extensions;
 using NodaTime.Testing;

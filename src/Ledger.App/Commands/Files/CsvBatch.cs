@@ -1,4 +1,3 @@
-using Ledger.App.Wiring;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Measures;
