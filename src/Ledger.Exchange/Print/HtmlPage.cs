@@ -165,6 +165,7 @@ public static class HtmlPage
         var warning = label.Warning.Length == 0 ? "" : $"<strong>{PrintedText.Html(label.Warning)}</strong>";
         var lines = string.Concat(label.Lines.Select(line => $"<p>{PrintedText.Html(line)}</p>"));
         var small = string.Concat(label.SmallPrint.Select(line => $"<small>{PrintedText.Html(line)}</small>"));
-        return $"<section class=\"label{(own is null ? "" : $" {PageStyle.ClassOf(own)}")}\">{warning}<h2>{PrintedText.Html(label.Title)}</h2>{lines}<footer>{small}</footer></section>";
+        var style = own is null ? "label" : $"label {PageStyle.ClassOf(own)}";
+        return $"<section class=\"{style}\">{warning}<h2>{PrintedText.Html(label.Title)}</h2>{lines}<footer>{small}</footer></section>";
     }
 }
