@@ -56,6 +56,11 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     /// <summary>The views that are there to be read by people; their columns and rows are asked for as those of tables are.</summary>
     public static IReadOnlyList<string> ReadableViews => Upkeep.Tables.Readable;
 
+    /// <summary>What the ledger says of such a view, and of each of its columns in their order: the view itself has an empty column.</summary>
+    /// <param name="view">One of <see cref="ReadableViews"/>.</param>
+    public static IEnumerable<(string Column, string Unit, string Meaning)> Explained(string view) =>
+        Schema.ReadMeOfViews.Where(row => row.Table == view).Select(row => (row.Column, row.Unit, row.Meaning));
+
     /// <summary>Opens the file, making it when there is none; an older one is brought up to date after a copy was made.</summary>
     /// <exception cref="LedgerFileException">The file cannot be used.</exception>
     public static LedgerFile Open(string path, ZonedClock clock)
@@ -107,8 +112,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     /// <inheritdoc/>
     public Decision Preview(Entry entry)
     {
-        var isLast = Hold(snapshot => IsReadOnly || !Recorder(snapshot).ChangesThePast(entry));
-        return isLast ? Hold(snapshot => PostingRules.Decide(entry, Now(snapshot), new JournalReader(snapshot), Today)) : Write(transaction =>
+        return !ChangesThePast(entry) ? Hold(snapshot => PostingRules.Decide(entry, Now(snapshot), new JournalReader(snapshot), Today)) : Write(transaction =>
         {
             var outcome = Recorder(transaction.Inside).Post(entry);
             _holdings.Forget();
@@ -122,6 +126,9 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
             };
         });
     }
+
+    /// <inheritdoc/>
+    public bool ChangesThePast(Entry entry) => !IsReadOnly && Hold(snapshot => Recorder(snapshot).ChangesThePast(entry));
 
     /// <inheritdoc/>
     public PostOutcome Post(Entry entry) => Write(transaction =>
@@ -296,7 +303,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     public MendReport Mend(IProgress<double>? progress, CancellationToken cancel)
     {
         var before = Check(null, cancel);
-        if (before.Mendable.Count == 0)
+        if (before.Mendable.Count + before.Words.Count == 0)
             return new(null, [], before);
         var copy = Guard(() => Backup.Keep(_connection, Path, _clock.GetCurrentInstant(), "backup").Path);
         Write(transaction =>
@@ -307,7 +314,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         });
         _holdings.Forget();
         var after = Check(progress, cancel);
-        return new(copy, [.. before.Mendable.Except(after.Mendable)], after);
+        return new(copy, [.. before.Mendable.Concat(before.Words).Except(after.Mendable).Except(after.Words)], after);
     }
 
     /// <summary>

@@ -38,6 +38,11 @@ public interface ILedger : IFilmRecords, ICostRecords, Tracing.ITraceRecords, ID
     /// <summary>What posting an entry would do, without doing it.</summary>
     Decision Preview(Entry entry);
 
+    /// <summary>
+    /// Whether other entries follow from an entry, so that what posting it would do is found by working out all that happened since.
+    /// </summary>
+    bool ChangesThePast(Entry entry);
+
     /// <summary>Posts an entry in one transaction.</summary>
     PostOutcome Post(Entry entry);
 

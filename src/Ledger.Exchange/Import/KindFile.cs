@@ -68,7 +68,7 @@ internal sealed class KindFile
     {
         var lines = group.Rows.Where(HasLine).ToList();
         var text = Text(group, lines);
-        var denied = IsKnownByName(text) ? Denied(text).ToList() : [];
+        var denied = IsKnownByName(text) ? Denied(text).ToArray() : [];
         // Dates are read as they stand in the file first: moving a file in time leaves the identity of its rows as it is.
         var unmoved = terms with { Shift = ReadingTerms.Unmoved };
         var reading = EntryReading.Read(_kind, text, unmoved);

@@ -25,6 +25,7 @@ internal static class Mender
                 return true;
             using var inside = new Snapshot(connection);
             new Derivation(connection, inside, today).All();
+            Words.Write(connection, inside);
             return true;
         }
         catch (Exception trouble) when (trouble is SqliteException { SqliteErrorCode: Constraint } or NoLongerHoldsException or FormatException)

@@ -127,14 +127,16 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
     /// <summary>Who fixes in one bath sees nothing of rotating.</summary>
     private bool HasPair => Shown.Baths.Any(Shown.IsSecond);
 
-    private IEnumerable<(string, string, Func<IPaper, string>)> Papers(int row) =>
+    private IEnumerable<(string, string, Step)> Papers(int row) =>
     [
-        .. row < 0 ? [] : new (string, string, Func<IPaper, string>)[]
+        .. row < 0 ? [] : new (string, string, Step)[]
         {
-            ($"Label of {IdOf(row)}", "for the bottle: dilution, mixed, discard by, cautions", paper => paper.BottleLabel(IdOf(row))),
-            ($"Tally slip of {IdOf(row)}", "beside the bath: a box to cross out for each sheet", paper => paper.TallySlip(IdOf(row))),
+            ($"Label of {IdOf(row)}", "for the bottle: dilution, mixed, discard by, cautions",
+                new LabelStep(IdOf(row), (paper, place) => paper.BottleLabel(IdOf(row), place))),
+            ($"Tally slip of {IdOf(row)}", "beside the bath: a box to cross out for each sheet",
+                new PaperStep(paper => paper.TallySlip(IdOf(row)))),
         },
-        ("Wall card", "areas, equivalents and the capacities of the baths in use", paper => paper.WallCard()),
+        ("Wall card", "areas, equivalents and the capacities of the baths in use", new PaperStep(paper => paper.WallCard())),
     ];
 
     /// <summary>What is seen or measured at a bath, beside its clearing tests.</summary>

@@ -61,7 +61,7 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
         Entries.PutRight("amends what it came by: its delivery with the price and the dates, or its filling"),
         Entries.TakeBack("takes back what it came by, where nothing was taken out of it"),
         Entries.Entries,
-        ScreenAction.Paper("its label", row => paper => paper.BottleLabel(IdOf(row))),
+        ScreenAction.Labels("its label", IdOf, row => (paper, place) => paper.BottleLabel(IdOf(row), place)),
     ];
 
     private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Place, IdOf(row)));

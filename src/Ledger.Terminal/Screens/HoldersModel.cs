@@ -60,7 +60,7 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
         ScreenAction.Of(KeyTable.Count, "records how many sheets are really there", row => new FormStep(new KindForm(Ledger, "count", ("item", Place(row))))),
         ScreenAction.Of(KeyTable.Discard, "discards sheets", row => new FormStep(new DiscardForm(Ledger, Place(row)))),
         ScreenAction.Of(KeyTable.Paper, "writes the label of the selected box of exposed sheets", row => row >= _holders.Count
-            ? new PaperStep(paper => paper.BoxLabel(IdOf(row)))
+            ? new LabelStep(IdOf(row), (paper, place) => paper.BoxLabel(IdOf(row), place))
             : new MessageStep("Select a box of exposed sheets, below the holders: its label is written for paper.")),
         Entries.PutRight("amends what is known of the holder"),
         Entries.TakeBack("takes the registering of the holder back, where nothing was done with it"),

@@ -53,7 +53,7 @@ internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
         ScreenAction.OnRow(
             KeyTable.Add, "records used solution that goes into the selected jug", row => new KindForm(Ledger, "jug-filling", ("jug", IdOf(row)))),
         ScreenAction.RareOnRow("Hand over", "hands the selected jug over", row => new KindForm(Ledger, "jug-handover", ("jug", IdOf(row)))),
-        ScreenAction.Paper("its label", row => paper => paper.BottleLabel(IdOf(row))),
+        ScreenAction.Labels("its label", IdOf, row => (paper, place) => paper.BottleLabel(IdOf(row), place)),
         Entries.PutRight("amends what was recorded when the selected jug was started"),
         Entries.TakeBack("takes the jug back, where nothing went into it"),
         Entries.Entries,

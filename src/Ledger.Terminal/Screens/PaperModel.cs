@@ -6,10 +6,10 @@ namespace Ledger.Terminal.Screens;
 
 /// <summary>The pages that can be put on paper from where the user is.</summary>
 /// <param name="ledger">The ledger.</param>
-/// <param name="papers">Each page's name, what it is for, and what writes it.</param>
-internal sealed class PaperModel(ILedger ledger, IEnumerable<(string Name, string What, Func<IPaper, string> Write)> papers) : TableModel(ledger)
+/// <param name="papers">Each page's name, what it is for, and the step that writes it.</param>
+internal sealed class PaperModel(ILedger ledger, IEnumerable<(string Name, string What, Step Write)> papers) : TableModel(ledger)
 {
-    private readonly List<(string Name, string What, Func<IPaper, string> Write)> _papers = [.. papers];
+    private readonly List<(string Name, string What, Step Write)> _papers = [.. papers];
 
     /// <inheritdoc/>
     public override string Name => "On paper";
@@ -48,7 +48,7 @@ internal sealed class PaperModel(ILedger ledger, IEnumerable<(string Name, strin
     public override string Cell(int row, int column) => column == 0 ? _papers[row].Name : _papers[row].What;
 
     /// <inheritdoc/>
-    public override Step? Open(int row) => row < 0 ? null : new PaperStep(_papers[row].Write);
+    public override Step? Open(int row) => row < 0 ? null : _papers[row].Write;
 
     /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => [];

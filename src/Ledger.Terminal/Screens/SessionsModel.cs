@@ -51,7 +51,7 @@ internal sealed class SessionsModel : TableModel
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         Entries.PutRight("amends what was logged of the session"),
-        ScreenAction.Paper("the sleeve labels of its negatives", row => paper => paper.SleeveLabels(IdOf(row))),
+        ScreenAction.Labels("the sleeve labels of its negatives", IdOf, row => (paper, place) => paper.SleeveLabels(IdOf(row), place)),
         Entries.TakeBack("takes the selected session back"),
         Entries.Entries,
     ];

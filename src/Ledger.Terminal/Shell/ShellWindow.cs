@@ -30,6 +30,7 @@ internal sealed class ShellWindow : Runnable
 
     private readonly ILedger _ledger;
     private readonly IPaper _paper;
+    private LabelPlace _labelPlace = LabelPlace.Plain;
     private readonly TerminalOptions _options;
     private readonly IReadOnlyList<TableModel> _screens;
     private readonly CommonKeys _common;
@@ -227,6 +228,9 @@ internal sealed class ShellWindow : Runnable
             case CopyStep copy:
                 Open(new(new CopyForm(copy.Source, _paper)));
                 break;
+            case LabelStep labels:
+                Open(new(new LabelForm(labels, _paper, _labelPlace, place => _labelPlace = place)));
+                break;
             case ClipboardStep copied:
                 Back();
                 App?.Driver?.WriteRaw(Clipboard.Sequence(copied.Text));
@@ -242,6 +246,8 @@ internal sealed class ShellWindow : Runnable
                 Caption();
                 break;
             case PaperStep page:
+                if (Page is FormPage { Form: LabelForm })
+                    Back();
                 _message.Say(page.Write(_paper));
                 break;
             case null when Page is TablePage { Row: < 0 } table:

@@ -38,6 +38,8 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
         return holdings;
     }
 
+    public bool ChangesThePast(Entry entry) => false;
+
     public Decision Preview(Entry entry)
     {
         Check();

@@ -13,6 +13,8 @@ namespace Ledger.Terminal.Tests.Fakes;
 internal sealed class Screen : IDisposable
 {
     private readonly IApplication _app;
+    private static readonly TimeSpan _look = TimeSpan.FromSeconds(0.5);
+
     private readonly VirtualTimeProvider _time = new();
     private readonly SessionToken _token;
 
@@ -40,12 +42,12 @@ internal sealed class Screen : IDisposable
         _app.LayoutAndDraw();
     }
 
-    /// <summary>What is seen.</summary>
+    /// <summary>What is seen by somebody who looks up from the keys.</summary>
     public string Text
     {
         get
         {
-            Draw();
+            After(_look);
             return _app.Driver!.ToString()!;
         }
     }

@@ -152,6 +152,48 @@ public sealed class EntriesTests : IDisposable
         Assert.Contains("counted fen80", _screen.Type("u").Title);
     }
 
+    /// <summary>What was taken back last is what U brings back, not some entry before it.</summary>
+    [Fact]
+    public void U_after_an_undo_takes_that_undo_back()
+    {
+        var before = _ledger.Journal(_ledger.Today, null, 1)[0].Number;
+        Select('2', "gloves");
+        _screen.Type("c");
+        var form = Assert.IsType<Terminal.Forms.FormPage>(_screen.Shell.Page).Form;
+        form.Fields.First(field => field.Label == "Found").Type("3 pieces");
+        form.Fields.First(field => field.Label == "Reason").Type("fell down");
+        _screen.Press(Key.F8).Type("u").Press(Key.F8);
+        Assert.True(_screen.Text.Contains("U takes it back.", StringComparison.Ordinal), _screen.Text);
+
+        Assert.Contains($"Undo entry {before + 2}: took back entry {before + 1}", _screen.Type("u").Title);
+        _screen.Press(Key.F8);
+        Assert.Null(_ledger.Journal(_ledger.Today, before + 2, 1)[0].UndoneBy);
+    }
+
+    /// <summary>
+    /// What changes the past is derived from there on: once when the typing pauses, not with each key; and saving derives it to judge
+    /// it and to write it, without trying out an undo of it.
+    /// </summary>
+    [Fact]
+    public void The_past_is_worked_out_when_the_typing_pauses_and_not_after_saving()
+    {
+        var counted = CountedLedger.Of(_ledger, out var ledger);
+        using var screen = new Screen(ledger, 100, 40);
+        screen.Type("2/gloves").Press(Key.Enter).Type("c");
+        var form = Assert.IsType<Terminal.Forms.FormPage>(screen.Shell.Page).Form;
+        form.Fields.First(field => field.Label == "Date").Type("2026-02-01");
+        form.Fields.First(field => field.Label == "Reason").Type("fell down");
+        counted.Previews.Clear();
+        screen.Type("12");
+        Assert.Empty(counted.Previews);
+        Assert.True(screen.Text.Contains("28 pieces -> 10 pieces", StringComparison.Ordinal), screen.Text);
+        Assert.Equal(_ledger.Today.PlusDays(-42), Assert.IsType<StockCount>(Assert.Single(counted.Previews)).Date);
+        screen.Press(Key.F8);
+        Assert.True(screen.Text.Contains("U takes it back.", StringComparison.Ordinal), screen.Text);
+        Assert.All(counted.Previews, entry => Assert.IsType<StockCount>(entry));
+        Assert.Equal(2, counted.Previews.Count);
+    }
+
     [Fact]
     public void Entries_about_a_thing_come_in_pages()
     {

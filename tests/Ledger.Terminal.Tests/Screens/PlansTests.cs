@@ -131,6 +131,28 @@ public sealed class PlansTests : IDisposable
         Assert.Contains($"\"{sheet.Id}\" any more", screen.Text);
     }
 
+    /// <summary>As the command does it: plain paper, or a sheet of labels by its grid, which the next labels lie on too.</summary>
+    [Fact]
+    public void Labels_are_asked_for_their_paper()
+    {
+        var paper = new FakePaper();
+        using var screen = new Screen(_ledger, paper: paper);
+        screen.Type("4w");
+        Assert.Contains("lie on plain paper", screen.Text);
+        screen.Type("a4").Press(Key.Tab);
+        Assert.Contains("Grid: found nothing; accepted is columns and rows", screen.Text);
+        screen.Press(Key.F8);
+        Assert.Empty(paper.Pages);
+        var form = Assert.IsType<Terminal.Forms.FormPage>(screen.Shell.Page).Form;
+        form.Fields.First(field => field.Label == "Grid").Type("3x8");
+        form.Fields.First(field => field.Label == "Copies").Type("2");
+        form.Fields.First(field => field.Label == "Gone").Type("5");
+        screen.Press(Key.F8);
+        Assert.Contains("sleeves of S22 on a4 3x8, 5 gone, 2 times lies here", screen.Text);
+        screen.Type("2").Press(Key.Enter).Type("w").Press(Key.F8);
+        Assert.Equal("label of fen80/6 on a4 3x8, 0 gone", paper.Pages[^1]);
+    }
+
     [Fact]
     public void A_page_is_put_on_paper_from_every_screen_that_has_one()
     {
@@ -138,12 +160,12 @@ public sealed class PlansTests : IDisposable
         using var screen = new Screen(_ledger, paper: paper);
         screen.Type("p").Type("w");
         Assert.Contains("mixing sheet of tarn lies here", screen.Text);
-        screen.Press(Key.Esc).Type("4").Type("w");
-        screen.Type("3").Type("w").Press(Key.Enter, Key.CursorDown, Key.Enter, Key.CursorDown, Key.Enter);
-        screen.Type("2").Press(Key.Enter).Type("w");
+        screen.Press(Key.Esc).Type("4").Type("w").Press(Key.F8);
+        screen.Type("3").Type("w").Press(Key.Enter, Key.F8, Key.CursorDown, Key.Enter, Key.CursorDown, Key.Enter);
+        screen.Type("2").Press(Key.Enter).Type("w").Press(Key.F8);
         screen.Type("7").Type("w");
         Assert.Contains("Select a box of exposed sheets", screen.Text);
-        screen.Type("m").Press(Key.F8).Press(Key.End).Type("w");
+        screen.Type("m").Press(Key.F8).Press(Key.End).Type("w").Press(Key.F8);
         Assert.Equal(
             ["mixing sheet of tarn", "sleeves of S22", "label of F4", "tally of F4", "wall card", "label of fen80/6", "seal of fen80 N"], paper.Pages);
     }

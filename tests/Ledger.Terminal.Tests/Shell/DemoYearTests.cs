@@ -10,7 +10,7 @@ using Terminal.Gui.Input;
 namespace Ledger.Terminal.Tests.Shell;
 
 /// <summary>The screens on a real file with the demo year in it.</summary>
-public sealed class DemoYearTests : IDisposable
+public sealed partial class DemoYearTests : IDisposable
 {
     private static readonly (char Digit, string Sign)[] Signs =
         [('1', "F4"), ('2', "fen80"), ('3', "F5"), ('4', "S22"), ('5', "all film"), ('6', "2026-")];
@@ -31,6 +31,27 @@ public sealed class DemoYearTests : IDisposable
         Assert.Contains("1067 of 2000 sq in a", screen.Text);
         Assert.Contains("basis: handbook", screen.Text);
     }
+
+    /// <summary>The picture names its day. A terminal draws rules and edge bars with signs of their own, the screen in memory with plain ones.</summary>
+    [Fact]
+    public void The_picture_in_the_README_is_what_the_demo_shows_on_its_day()
+    {
+        var picture = Readme.Picture().Select(Plain).ToList();
+        var day = NodaTime.Text.LocalDatePattern.Iso.Parse(Assert.Single(Day().Matches(string.Join('\n', picture))).Value.Split(' ')[0]).Value;
+        var clock = new FakeClock(day.At(new LocalTime(9, 0)).InUtc().ToInstant()).InUtc();
+        using var ledger = ReadyLedger.DemoYear(Path.Combine(_folder, "picture.db"), clock);
+        using var screen = new Screen(ledger);
+        var seen = screen.Lines.Select(Plain).ToList();
+        Assert.True(
+            string.Join('\n', seen).Trim('\n') == string.Join('\n', picture).Trim('\n'),
+            "the README is to show:\n" + string.Join('\n', seen.Select(line => $"    {line}")));
+    }
+
+    private static string Plain(string line) =>
+        line.Replace('\u2500', '-').Replace('\u2503', '#').Replace('\u25bc', 'v').TrimEnd();
+
+    [System.Text.RegularExpressions.GeneratedRegex("[0-9-]{10}  ledger[.]db")]
+    private static partial System.Text.RegularExpressions.Regex Day();
 
     [Fact]
     public void Every_screen_draws_the_year_at_both_sizes()

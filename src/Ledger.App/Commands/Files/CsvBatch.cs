@@ -1,4 +1,3 @@
-using Ledger.App.Wiring;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Measures;
@@ -113,7 +112,7 @@ internal sealed class CsvBatch(IReadOnlyList<ImportFile> files, IReadOnlyList<st
         var (cannot, are) = (Count(unread), Count(refused));
         var order = files.Select((file, i) => (file.Source, i)).ToDictionary(one => one.Source, one => one.i);
         var both = cannot > 0 && are > 0
-            ? $": {cannot} cannot be read, {are} are refused, perhaps only because one that cannot be read is missing" : "";
+            ? $": {cannot} cannot be read, {are} {(are == 1 ? "is" : "are")} refused, perhaps only because one that cannot be read is missing" : "";
         return new(
             false, $"nothing was written: {Counted.Of(cannot + are, "row")} must be mended first{both}",
             [.. unread.Concat(refused).OrderBy(row => order[row.Source]).ThenBy(row => row.Line).Select(row => $"{row.Source}, {row.Sentence}")],

@@ -40,8 +40,9 @@ internal sealed class PrintBoxLabel : PrintCommand
     {
         if (parse.GetValue(_sheets) is < 1 or > 10_000)
             throw new FormatException("--sheets: a box holds from 1 to 10000");
-        var labels = _labels.Copies([Of(parse, ledger, holdings)], parse);
-        return BoxLabel.Page(labels, _labels.On(LabelSheet.Large, labels, parse));
+        var placing = _labels.Placing(parse);
+        var labels = placing.Copied([Of(parse, ledger, holdings)]);
+        return BoxLabel.Page(labels, placing.On(LabelSheet.Large, labels));
     }
 
     private Label Of(ParseResult parse, ILedger ledger, Holdings holdings)
