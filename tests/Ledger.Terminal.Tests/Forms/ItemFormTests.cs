@@ -58,7 +58,7 @@ public sealed class ItemFormTests
         Field(form, "Dilution").Type("1+39");
         Field(form, "Capacity, sq in/litre").Type("2000");
         Field(form, "Basis").Type("own");
-        Field(form, "other bases").Type("1600 maker's; 2500 handbook");
+        Field(form, "Other bases").Type("1600 maker's; 2500 handbook");
         Field(form, "Density").Type("1.25");
 
         var ready = Assert.IsType<Ready>(form.Judge());
@@ -73,7 +73,7 @@ public sealed class ItemFormTests
     }
 
     [Theory]
-    [InlineData("other bases", "lots", "other bases: found \"lots\"; accepted is square inches per litre and their basis")]
+    [InlineData("Other bases", "lots", "Other bases: found \"lots\"; accepted is square inches per litre and their basis")]
     [InlineData("Density", "9", "Density: found \"9\"; accepted is a number from 0.5 to 5")]
     [InlineData("Days sealed", "1.5", "Days sealed: found \"1.5\"; accepted is a whole number")]
     [InlineData("Pack", "", "Pack: found nothing; accepted is what one pack holds")]
