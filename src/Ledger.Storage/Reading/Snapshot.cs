@@ -46,7 +46,6 @@ internal sealed class Snapshot(SqliteConnection connection) : IDisposable
         (_isOwn, _version) = (false, null);
     }
 
-    /// <inheritdoc/>
     public void Dispose() => LetGo();
 
     /// <summary>It is the first look at the file that holds its state, not the word BEGIN.</summary>

@@ -17,10 +17,8 @@ internal abstract class FormModel(ILedger ledger) : Form
     /// <summary>The ledger.</summary>
     protected ILedger Ledger => ledger;
 
-    /// <inheritdoc/>
     public override Verdict Judge() => ledger.Read(Judged);
 
-    /// <inheritdoc/>
     public override Saving Save()
     {
         try
@@ -39,7 +37,6 @@ internal abstract class FormModel(ILedger ledger) : Form
         }
     }
 
-    /// <inheritdoc/>
     public override bool Park()
     {
         if (ParkedAs is not { } name || _isSaved)

@@ -57,7 +57,6 @@ internal sealed class QuietLoop : IDisposable
             app.Keyboard.KeyBindings.Remove(arrow);
     }
 
-    /// <inheritdoc/>
     public void Dispose()
     {
         _resized?.Dispose();

@@ -33,7 +33,6 @@ internal sealed class QuietOutput(Action<string> send, Action ended) : AnsiOutpu
         _isCursorMoved = true;
     }
 
-    /// <inheritdoc cref="IOutput.Write(IOutputBuffer)"/>
     public override void Write(IOutputBuffer buffer)
     {
         if (buffer.Contents is not { } cells)

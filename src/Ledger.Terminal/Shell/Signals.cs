@@ -47,7 +47,6 @@ internal sealed class Signals : IDisposable
     /// <summary>The exit status: 128 and the number of the signal that ended the screens, or 0.</summary>
     public int Status { get; private set; }
 
-    /// <inheritdoc/>
     public void Dispose()
     {
         foreach (var watched in _watched)

@@ -173,6 +173,5 @@ internal sealed class LedgerTable : TableView
     /// <summary>The base would jump to the row that begins with the letter.</summary>
     protected override bool OnKeyDown(Key key) => false;
 
-    /// <inheritdoc cref="OnKeyDown"/>
     protected override bool OnKeyDownNotHandled(Key key) => false;
 }

@@ -43,7 +43,6 @@ internal sealed class BackUpCommand : ExplainedCommand, IDescribed
         SetAction(parse => parse.GetValue(_restore) ? PutBack(parse) : MakeCopy(parse));
     }
 
-    /// <inheritdoc/>
     public void Describe(Utf8JsonWriter json) => _told.Describe(json);
 
     private int MakeCopy(ParseResult parse)

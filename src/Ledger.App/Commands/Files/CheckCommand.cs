@@ -39,7 +39,6 @@ internal sealed class CheckCommand : ExplainedCommand, IDescribed
         SetAction(Run);
     }
 
-    /// <inheritdoc/>
     public void Describe(Utf8JsonWriter json) => _told.Describe(json);
 
     private int Run(ParseResult parse)

@@ -64,7 +64,6 @@ internal sealed class ImportCommand : ExplainedCommand, IDescribed
         _kind.CompletionSources.Add([.. CsvImport.Kinds, AllKinds, Journal]);
     }
 
-    /// <inheritdoc/>
     public void Describe(Utf8JsonWriter json) => _told.Describe(json);
 
     private int Run(ParseResult parse)

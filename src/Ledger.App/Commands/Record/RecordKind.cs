@@ -36,7 +36,6 @@ internal class RecordKind : ExplainedCommand, IDescribed
         SetAction(Run);
     }
 
-    /// <inheritdoc/>
     public void Describe(Utf8JsonWriter json) => _told.Describe(json);
 
     /// <summary>The option that takes lines.</summary>

@@ -53,7 +53,6 @@ internal abstract class ShowCommand<TReading> : ExplainedCommand, IDescribed
         SetAction(Run);
     }
 
-    /// <inheritdoc/>
     public override IEnumerable<string> More =>
     [
         "", "Tables for --format csv and tsv, --sort and --where; the first where --table names none:",
@@ -63,7 +62,6 @@ internal abstract class ShowCommand<TReading> : ExplainedCommand, IDescribed
     /// <summary>How many rows are shown at most; null where all are.</summary>
     protected LastOption? Last { get; init; }
 
-    /// <inheritdoc/>
     public void Describe(Utf8JsonWriter json) => _shape.Describe(json);
 
     /// <summary>Reads what is shown.</summary>
