@@ -11,16 +11,12 @@ using Terminal.Gui.Input;
 namespace Ledger.Terminal.Tests.Screens;
 
 /// <summary>Holders by keys alone, on a screen of 80 by 24.</summary>
-public sealed class HoldersTests : IDisposable
+public sealed class HoldersTests : OnTheDemoYear
 {
-    private readonly string _folder = Directory.CreateTempSubdirectory("trayledger").FullName;
-    private readonly ZonedClock _clock = new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc();
-
     [Fact]
     public void All_holders_are_seen_at_a_glance_without_colour()
     {
-        using var ledger = Demo();
-        using var screen = new Screen(ledger);
+        var screen = Look();
 
         var text = screen.Type("7").Text;
 
@@ -34,8 +30,7 @@ public sealed class HoldersTests : IDisposable
     [Fact]
     public void A_sheet_is_loaded_exposed_unloaded_and_developed_by_keys_alone()
     {
-        using var ledger = Demo();
-        using var screen = new Screen(ledger);
+        var screen = Look();
         screen.Type("7").Press([.. Enumerable.Repeat(Key.CursorDown, 4)]);
         Assert.Contains(">E05", screen.Text);
 
@@ -51,26 +46,25 @@ public sealed class HoldersTests : IDisposable
 
         screen.Type("m").Press(Key.F8);
         Assert.Contains("unloaded E05-1, E05-2: 2 sheets exposed", screen.Text);
-        Assert.Equal("fen80 N", Assert.Single(ledger.HoldingsOn(ledger.Today).Film.ExposedBoxes).Code);
+        Assert.Equal("fen80 N", Assert.Single(Ledger.HoldingsOn(Ledger.Today).Film.ExposedBoxes).Code);
 
         screen.Type("s").Press(Key.F7, Key.Delete).Type("fen80 N");
         Assert.Contains("is empty now: take off its paper", screen.Text);
         screen.Press(Key.F8);
-        Assert.Equal((2, "S23"), (ledger.Sessions(ledger.Today, null, 1)[0].Sheets, ledger.Sessions(ledger.Today, null, 1)[0].Session));
-        Assert.Equal("filed negatives", ledger.Story("E05-2", ledger.Today)!.Place);
-        Assert.Empty(ledger.Check(null, default).Problems);
+        Assert.Equal((2, "S23"), (Ledger.Sessions(Ledger.Today, null, 1)[0].Sheets, Ledger.Sessions(Ledger.Today, null, 1)[0].Session));
+        Assert.Equal("filed negatives", Ledger.Story("E05-2", Ledger.Today)!.Place);
+        Assert.Empty(Ledger.Check(null, default).Problems);
     }
 
     [Fact]
     public void Known_sheets_are_offered_of_the_film_and_group_that_were_chosen_in_the_line()
     {
-        using var ledger = Demo();
-        var film = ledger.HoldingsOn(ledger.Today).Film;
+        var film = Ledger.HoldingsOn(Ledger.Today).Film;
         var groups = film.Sheets.Where(sheet => sheet is { Item: "fen80", Exposure: not null }).Select(sheet => sheet.Exposure!.Group).Distinct().ToList();
         Assert.True(groups.Count > 1, string.Join(' ', groups));
         foreach (var group in groups)
         {
-            var form = new SessionForm(ledger);
+            var form = new SessionForm(Ledger);
             var line = form.Lines[0];
             line["item"].Type("fen80");
             line["group"].Type(group);
@@ -86,8 +80,7 @@ public sealed class HoldersTests : IDisposable
     [Fact]
     public void An_occupied_side_is_refused_and_an_unlikely_exposure_is_asked_about()
     {
-        using var ledger = Demo();
-        using var screen = new Screen(ledger);
+        var screen = Look();
 
         screen.Type("7").Type("l").Type("E01-1").Press(Key.F8);
         Assert.Contains("E01-1 holds a sheet of fen80", screen.Text);
@@ -100,8 +93,7 @@ public sealed class HoldersTests : IDisposable
     [Fact]
     public void Enter_tells_the_story_of_the_sheet_in_a_side()
     {
-        using var ledger = Demo();
-        using var screen = new Screen(ledger);
+        var screen = Look();
 
         screen.Type("7").Press([.. Enumerable.Repeat(Key.CursorDown, 6), Key.Enter]);
         Assert.StartsWith(" Holders: E07", screen.Title);
@@ -115,26 +107,17 @@ public sealed class HoldersTests : IDisposable
     [Fact]
     public void A_side_goes_out_of_service_and_a_holder_is_registered_and_cleaned()
     {
-        using var ledger = Demo();
-        using var screen = new Screen(ledger);
+        var screen = Look();
 
         screen.Type("7").Find("service").Type("light leak").Press(Key.F8);
-        Assert.Equal("light leak", ledger.HoldingsOn(ledger.Today).Film.Side("E01-1")!.OutOfService);
+        Assert.Equal("light leak", Ledger.HoldingsOn(Ledger.Today).Film.Side("E01-1")!.OutOfService);
         Assert.Contains("1 out, exposed N, 4 d", screen.Text);
         Assert.Contains("Q09  - -> 4x5, Q09-1, Q09-2", screen.Type("n").Text);
         screen.Press(Key.F8);
-        Assert.NotNull(ledger.HoldingsOn(ledger.Today).Film.Holder("Q09"));
+        Assert.NotNull(Ledger.HoldingsOn(Ledger.Today).Film.Holder("Q09"));
         Assert.Matches(@"E01 +cleaned 20\d\d-\d\d-\d\d(, bagged)? -> cleaned 2026-", screen.Find("clean").Text);
         screen.Press(Key.F8);
-        Assert.Equal(ledger.Today, ledger.HoldingsOn(ledger.Today).Film.Holder("E01")!.CleanedOn);
-        Assert.Equal(SideState.Exposed, ledger.HoldingsOn(ledger.Today).Film.Read(ledger.HoldingsOn(ledger.Today).Film.Side("E01-1")!, ledger.Today).State);
-    }
-
-    public void Dispose() => Directory.Delete(_folder, recursive: true);
-
-    private LedgerFile Demo()
-    {
-        var ledger = ReadyLedger.DemoYear(Path.Combine(_folder, "ledger.db"), _clock);
-        return ledger;
+        Assert.Equal(Ledger.Today, Ledger.HoldingsOn(Ledger.Today).Film.Holder("E01")!.CleanedOn);
+        Assert.Equal(SideState.Exposed, Ledger.HoldingsOn(Ledger.Today).Film.Read(Ledger.HoldingsOn(Ledger.Today).Film.Side("E01-1")!, Ledger.Today).State);
     }
 }
