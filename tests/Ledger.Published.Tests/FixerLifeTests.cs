@@ -3,6 +3,7 @@ using Ledger.Core.Journal;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
+using Ledger.Core.Tests.Support;
 using Ledger.Published.Tests.Support;
 using NodaTime;
 
@@ -76,16 +77,8 @@ public sealed class FixerLifeTests
         Assert.Equal(BathEnd.Test, new BathReading(bath with { SilverReadings = [new(Mixed, milligrams)] }, Mixed).EndedBy);
     }
 
-    private static Bath With(params ClearingTime[] tests) => new()
+    private static Bath With(params ClearingTime[] tests) => Some.Bath(mixed: Mixed) with
     {
-        Place = new(100),
-        Code = "F1",
-        Item = "fixer",
-        Role = ItemRole.Fixer,
-        Material = BathMaterial.Film,
-        WorkingVolume = Volume.FromMillilitres(1000),
-        Dilution = Dilution.Parse("1+4"),
-        MixedOn = Mixed,
-        ClearingTests = tests,
+        WorkingVolume = Volume.FromMillilitres(1000), Capacity = null, ClearingTests = tests,
     };
 }
