@@ -45,7 +45,7 @@ internal static class Program
 
     public static int Main(string[] args)
     {
-        ThisProcess.HoldDescriptors();
+        Descriptors.Hold();
         ThisProcess.ExplainFaults();
         return Run(args, ThisProcess.Surroundings(TerminalScreens.IfAttached));
     }

@@ -75,7 +75,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     {
         (_holdings, _sizes) = (Ledger.HoldingsOn(Today), null);
         _items = [.. _holdings.Items.Select(item => new ShelfReading(item, _holdings.ContainersOf(item.Code), Today))];
-        _planned = KnownDemand.Planned(_holdings);
+        _planned = PlannedDemand.Together(_holdings);
     }
 
     public override string IdOf(int row) => _items[row].Item.Code;

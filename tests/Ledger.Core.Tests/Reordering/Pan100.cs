@@ -1,6 +1,7 @@
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
+using Ledger.Core.Planning;
 using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
 using NodaTime;
@@ -15,7 +16,7 @@ internal static class Fen80
 
     public static ReorderReading Read(
         long[] uses, Action<InMemoryLedger>? more = null, long? minimum = null, LocalDate? expires = null, KeepingLimits? keeping = null,
-        IReadOnlyList<KnownDemand>? known = null, int leadDays = 14)
+        IReadOnlyList<PlannedDemand>? known = null, int leadDays = 14)
     {
         var ledger = Stocked(minimum, expires, keeping, more ?? (_ => { }), leadDays);
         return ReorderReading.Of(ledger.Holdings, new Uses(uses), known ?? []).Single();
@@ -35,7 +36,7 @@ internal static class Fen80
 
     public static OrderTermsSetting Terms(OrderTerms terms) => new() { Key = Some.Key(), Date = Some.Today, Terms = terms };
 
-    public static KnownDemand Planned(int days, long sheets) => new("fen80", Some.Today.PlusDays(days), Sheets(sheets), days > 30 ? "north" : "soon");
+    public static PlannedDemand Planned(int days, long sheets) => new("fen80", Some.Today.PlusDays(days), Sheets(sheets), days > 30 ? "north" : "soon");
 
     public static Quantity Sheets(long sheets) => new(sheets, Unit.Sheet);
 

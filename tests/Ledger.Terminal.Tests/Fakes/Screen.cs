@@ -1,4 +1,5 @@
 using Ledger.Core.Journal;
+using Ledger.Terminal.Quiet;
 using Ledger.Terminal.Shell;
 using Terminal.Gui.App;
 using Terminal.Gui.Drawing;
@@ -22,7 +23,7 @@ internal sealed class Screen : IDisposable
         var context = SynchronizationContext.Current;
         _app = Application.Create(_time);
         _app.Init(DriverRegistry.Names.ANSI);
-        TerminalUi.Prepare(_app);
+        QuietLoop.KeepArrows(_app);
         _app.Driver!.SetScreenSize(width, height);
         Shell = new(ledger, upkeep ?? new FakeUpkeep(), paper ?? new FakePaper(), options ?? new(File: "ledger.db"));
         _token = _app.Begin(Shell)!;

@@ -1,6 +1,6 @@
 using Ledger.App.Output;
 using Ledger.Core.Measures;
-using Ledger.Core.Reordering;
+using Ledger.Core.Planning;
 using Ledger.Core.Stock;
 
 namespace Ledger.App.Commands.Show;
@@ -9,7 +9,7 @@ namespace Ledger.App.Commands.Show;
 /// <param name="view">The day and the ledger.</param>
 internal sealed class StockAhead(View view)
 {
-    private readonly IReadOnlyDictionary<string, Quantity> _planned = KnownDemand.Planned(view.Holdings);
+    private readonly IReadOnlyDictionary<string, Quantity> _planned = PlannedDemand.Together(view.Holdings);
 
     /// <summary>What is on order.</summary>
     public Quantity OnOrder(Item item) => view.Holdings.Orders.OnOrder(item);

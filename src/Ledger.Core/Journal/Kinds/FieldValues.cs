@@ -37,6 +37,15 @@ public sealed class FieldValues
     /// <summary>The lines, which are of this type.</summary>
     public IReadOnlyList<TLine> LinesOf<TLine>() => [.. Lines.Cast<TLine>()];
 
+    /// <summary>What an entry, or a line, says in its fields.</summary>
+    internal static FieldValues Of<T>(IEnumerable<FieldOf<T>> bound, T said)
+    {
+        var values = new FieldValues();
+        foreach (var (field, get) in bound)
+            values.Put(field, get(said));
+        return values;
+    }
+
     internal object? Boxed(Field field) => _values.GetValueOrDefault(field);
 
     internal void Put(Field field, object? value)
