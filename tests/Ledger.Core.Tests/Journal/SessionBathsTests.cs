@@ -20,7 +20,7 @@ public sealed class SessionBathsTests
         _ledger.Post(Some.Process(
             "pm", [Some.Steps[0], new() { Number = 2, Role = ItemRole.Stop, Item = "stopbath", Use = StepUse.Reused }, Some.Steps[2] with { Number = 3 }]));
         foreach (var (bath, item) in new[] { ("F9", "fix"), ("ST1", "stopbath"), ("ST2", "stopbath") })
-            _ledger.Post($"bath bath={bath} item={item} ml=500 date=2026-02-01");
+            _ledger.Post($"bath bath={bath} item={item} working_ml=500 date=2026-02-01");
     }
 
     [Theory]

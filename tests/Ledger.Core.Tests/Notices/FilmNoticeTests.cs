@@ -71,6 +71,6 @@ public sealed class FilmNoticeTests
     {
         _ledger.Post("load sides=E01-1");
         _ledger.Post("exposure sides=E01-1");
-        _ledger.Post($"develop session={session} from=E01-1 fate=reject cause={cause}");
+        _ledger.Post($"session session={session} from=E01-1 fate=reject cause={cause}");
     }
 }

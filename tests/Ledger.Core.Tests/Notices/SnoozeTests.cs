@@ -44,8 +44,8 @@ public sealed class SnoozeTests
     public void Another_kind_of_notice_about_the_same_thing_is_shown()
     {
         _ledger.Post(Of("F1", Some.Today.PlusDays(30)));
-        _ledger.Post("session line=fen80:20:150ml");
-        _ledger.Post("session session=S2 line=fen80:18:150ml");
+        _ledger.Post("session line=20_fen80_150ml");
+        _ledger.Post("session session=S2 line=18_fen80_150ml");
 
         Assert.Contains(TodayReading.Of(_ledger.Holdings), notice => notice is { Kind: NoticeKind.BathExhausted, About: "F1" });
     }

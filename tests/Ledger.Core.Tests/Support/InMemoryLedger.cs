@@ -40,9 +40,9 @@ internal sealed class InMemoryLedger(LocalDate today) : IPast
         .Where(lot => lot.Item.Equals(item, StringComparison.OrdinalIgnoreCase) && lot.ReceivedOn <= by && lot.Cost > Money.Zero)
         .Select(lot => new Core.Costing.LotPrice(lot.Item, lot.ReceivedOn, lot.Id, lot.Quantity, lot.Cost, null)).LastOrDefault();
 
-    public Posting Post(string entry) => Post(EntryText.Read(entry));
+    public Posting Post(string entry) => Post(EntryWords.Read(entry));
 
-    public Refusal Refuse(string entry) => Assert.IsType<Refused>(Preview(EntryText.Read(entry))).Refusal;
+    public Refusal Refuse(string entry) => Assert.IsType<Refused>(Preview(EntryWords.Read(entry))).Refusal;
 
     /// <summary>What every real place holds of every lot, added up from the movements alone.</summary>
     public Dictionary<(PlaceId Place, LotId Lot), (long Quantity, Money Value)> Balances()

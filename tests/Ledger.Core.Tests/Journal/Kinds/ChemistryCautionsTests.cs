@@ -31,7 +31,7 @@ public sealed class ChemistryCautionsTests
     {
         var ledger = Shelves.WithBath();
         ledger.Post("jug-start contents=used_fixer");
-        var text = new Core.Journal.Kinds.EntryText { [field] = name };
+        var text = new EntryText { [field] = name };
         Assert.Equal(count, ChemistryCautions.Of(EntryKinds.Named(kind)!, text, ledger.Holdings).Count);
     }
 

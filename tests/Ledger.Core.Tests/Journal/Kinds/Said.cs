@@ -6,7 +6,6 @@ using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
-using EntryText = Ledger.Core.Journal.Kinds.EntryText;
 
 namespace Ledger.Core.Tests.Journal.Kinds;
 
