@@ -20,9 +20,8 @@ public sealed class OrderFormTests : OnTheDemoYear
     [Fact]
     public void An_order_of_two_lines_is_typed_and_equals_the_same_entry()
     {
-        var screen = Look();
-        screen.Type("8").Type("n").Press(Key.F4);
-        new Typist(screen).Fill(
+        Screen.Type("8").Type("n").Press(Key.F4);
+        new Typist(Screen).Fill(
             ("Order", "summer"), ("Item", "syrup"), ("Packs", "3"), ("Price of a pack", "42.5"), ("Expected", "2026-04-10"), ("Back-ordered", ""),
             ("Item", "tarnfix"), ("Packs", "2"), ("Price of a pack", ""), ("Expected", ""), ("Back-ordered", "yes"),
             ("From", "mail-order shop"), ("Prepaid", "yes"));

@@ -16,41 +16,38 @@ public sealed class HoldersTests : OnTheDemoYear
     [Fact]
     public void All_holders_are_seen_at_a_glance_without_colour()
     {
-        var screen = Look();
-
-        var text = screen.Type("7").Text;
+        var text = Screen.Type("7").Text;
 
         foreach (var cell in new[] { "E01[X|X]", "E04[X|.]", "E05[.|.]", "E07[.|-]~", "E08[L!|L!]", "E11[L|.]", "Q02[L|L]", "Q08[.|.]" })
             Assert.Contains(cell, text);
         Assert.Contains("L loaded   X exposed", text);
         Assert.Contains("1 exposed N, 4 d  2 exposed N, 4 d", text);
-        Assert.All(screen.Lines, line => Assert.True(line.Length <= 80));
+        Assert.All(Screen.Lines, line => Assert.True(line.Length <= 80));
     }
 
     [Fact]
     public void A_sheet_is_loaded_exposed_unloaded_and_developed_by_keys_alone()
     {
-        var screen = Look();
-        screen.Type("7").Press([.. Enumerable.Repeat(Key.CursorDown, 4)]);
-        Assert.Contains(">E05", screen.Text);
+        Screen.Type("7").Press([.. Enumerable.Repeat(Key.CursorDown, 4)]);
+        Assert.Contains(">E05", Screen.Text);
 
-        screen.Type("l");
-        Assert.Matches(@"E05-1 +empty -> fen80", screen.Text);
-        screen.Press(Key.F8);
-        Assert.Contains("loaded fen80 into E05-1, E05-2", screen.Text);
+        Screen.Type("l");
+        Assert.Matches(@"E05-1 +empty -> fen80", Screen.Text);
+        Screen.Press(Key.F8);
+        Assert.Contains("loaded fen80 into E05-1, E05-2", Screen.Text);
 
-        screen.Type("x").Press(Key.F3);
-        Assert.Matches(@"E05-2 +fen80 -> fen80, exposed N", screen.Text);
-        screen.Press(Key.F8);
-        Assert.Contains("exposed E05-1, E05-2 for N", screen.Text);
+        Screen.Type("x").Press(Key.F3);
+        Assert.Matches(@"E05-2 +fen80 -> fen80, exposed N", Screen.Text);
+        Screen.Press(Key.F8);
+        Assert.Contains("exposed E05-1, E05-2 for N", Screen.Text);
 
-        screen.Type("m").Press(Key.F8);
-        Assert.Contains("unloaded E05-1, E05-2: 2 sheets exposed", screen.Text);
+        Screen.Type("m").Press(Key.F8);
+        Assert.Contains("unloaded E05-1, E05-2: 2 sheets exposed", Screen.Text);
         Assert.Equal("fen80 N", Assert.Single(Ledger.HoldingsOn(Ledger.Today).Film.ExposedBoxes).Code);
 
-        screen.Type("s").Press(Key.F7, Key.Delete).Type("fen80 N");
-        Assert.Contains("is empty now: take off its paper", screen.Text);
-        screen.Press(Key.F8);
+        Screen.Type("s").Press(Key.F7, Key.Delete).Type("fen80 N");
+        Assert.Contains("is empty now: take off its paper", Screen.Text);
+        Screen.Press(Key.F8);
         Assert.Equal((2, "S23"), (Ledger.Sessions(Ledger.Today, null, 1)[0].Sheets, Ledger.Sessions(Ledger.Today, null, 1)[0].Session));
         Assert.Equal("filed negatives", Ledger.Story("E05-2", Ledger.Today)!.Place);
         Assert.Empty(Ledger.Check(null, default).Problems);
@@ -80,43 +77,37 @@ public sealed class HoldersTests : OnTheDemoYear
     [Fact]
     public void An_occupied_side_is_refused_and_an_unlikely_exposure_is_asked_about()
     {
-        var screen = Look();
+        Screen.Type("7").Type("l").Type("E01-1").Press(Key.F8);
+        Assert.Contains("E01-1 holds a sheet of fen80", Screen.Text);
+        Screen.Press(Key.Esc);
 
-        screen.Type("7").Type("l").Type("E01-1").Press(Key.F8);
-        Assert.Contains("E01-1 holds a sheet of fen80", screen.Text);
-        screen.Press(Key.Esc);
-
-        screen.Type("x").Type("E01-1");
-        Assert.Contains("F6 records it", screen.Text);
+        Screen.Type("x").Type("E01-1");
+        Assert.Contains("F6 records it", Screen.Text);
     }
 
     [Fact]
     public void Enter_tells_the_story_of_the_sheet_in_a_side()
     {
-        var screen = Look();
-
-        screen.Type("7").Press([.. Enumerable.Repeat(Key.CursorDown, 6), Key.Enter]);
-        Assert.StartsWith(" Holders: E07", screen.Title);
-        screen.Press(Key.CursorDown);
-        Assert.Contains("reject: fogged", screen.Text);
-        Assert.Contains("the weir in fog", screen.Text);
-        screen.Press(Key.Esc);
-        Assert.StartsWith(" Holders ", screen.Title);
+        Screen.Type("7").Press([.. Enumerable.Repeat(Key.CursorDown, 6), Key.Enter]);
+        Assert.StartsWith(" Holders: E07", Screen.Title);
+        Screen.Press(Key.CursorDown);
+        Assert.Contains("reject: fogged", Screen.Text);
+        Assert.Contains("the weir in fog", Screen.Text);
+        Screen.Press(Key.Esc);
+        Assert.StartsWith(" Holders ", Screen.Title);
     }
 
     [Fact]
     public void A_side_goes_out_of_service_and_a_holder_is_registered_and_cleaned()
     {
-        var screen = Look();
-
-        screen.Type("7").Find("service").Type("light leak").Press(Key.F8);
+        Screen.Type("7").Find("service").Type("light leak").Press(Key.F8);
         Assert.Equal("light leak", Ledger.HoldingsOn(Ledger.Today).Film.Side("E01-1")!.OutOfService);
-        Assert.Contains("1 out, exposed N, 4 d", screen.Text);
-        Assert.Contains("Q09  - -> 4x5, Q09-1, Q09-2", screen.Type("n").Text);
-        screen.Press(Key.F8);
+        Assert.Contains("1 out, exposed N, 4 d", Screen.Text);
+        Assert.Contains("Q09  - -> 4x5, Q09-1, Q09-2", Screen.Type("n").Text);
+        Screen.Press(Key.F8);
         Assert.NotNull(Ledger.HoldingsOn(Ledger.Today).Film.Holder("Q09"));
-        Assert.Matches(@"E01 +cleaned 20\d\d-\d\d-\d\d(, bagged)? -> cleaned 2026-", screen.Find("clean").Text);
-        screen.Press(Key.F8);
+        Assert.Matches(@"E01 +cleaned 20\d\d-\d\d-\d\d(, bagged)? -> cleaned 2026-", Screen.Find("clean").Text);
+        Screen.Press(Key.F8);
         Assert.Equal(Ledger.Today, Ledger.HoldingsOn(Ledger.Today).Film.Holder("E01")!.CleanedOn);
         Assert.Equal(SideState.Exposed, Ledger.HoldingsOn(Ledger.Today).Film.Read(Ledger.HoldingsOn(Ledger.Today).Film.Side("E01-1")!, Ledger.Today).State);
     }

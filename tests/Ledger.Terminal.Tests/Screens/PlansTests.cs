@@ -28,35 +28,33 @@ public sealed class PlansTests : OnTheDemoYear
     [Fact]
     public void The_form_of_a_plan_shows_the_cautions_before_the_act_and_asks_for_nothing_that_is_not_in_question()
     {
-        var screen = Look();
-        var text = screen.Type("p").Type("n").Text.ReplaceLineEndings(" ");
+        var text = Screen.Type("p").Type("n").Text.ReplaceLineEndings(" ");
         Assert.Contains("! Gloves, goggles, fresh air. Heed data sheet, local rules, licensed practice.", text);
-        screen.Press(Key.Esc);
-        text = screen.Type("e").Text;
+        Screen.Press(Key.Esc);
+        text = Screen.Type("e").Text;
         Assert.DoesNotContain("Ctrl+N in", text);
     }
 
     [Fact]
     public void Exposed_sheets_are_picked_by_group_by_day_and_by_hand_and_planned()
     {
-        var screen = Look();
-        screen.Find("exposed sheets");
-        Assert.StartsWith(" Exposed sheets", screen.Title);
-        Assert.Contains("None is picked yet", screen.Text);
+        Screen.Find("exposed sheets");
+        Assert.StartsWith(" Exposed sheets", Screen.Title);
+        Assert.Contains("None is picked yet", Screen.Text);
 
-        screen.Type("+");
-        Assert.Contains("3 sheets are picked", screen.Text);
-        screen.Press(Key.Enter);
-        Assert.Contains("2 sheets are picked", screen.Text);
-        screen.Type("*").Type("*");
-        Assert.Contains("None is picked yet", screen.Text);
-        screen.Type("p");
-        Assert.Contains("No sheet is picked yet", screen.Text);
+        Screen.Type("+");
+        Assert.Contains("3 sheets are picked", Screen.Text);
+        Screen.Press(Key.Enter);
+        Assert.Contains("2 sheets are picked", Screen.Text);
+        Screen.Type("*").Type("*");
+        Assert.Contains("None is picked yet", Screen.Text);
+        Screen.Type("p");
+        Assert.Contains("No sheet is picked yet", Screen.Text);
 
         var group = Ledger.HoldingsOn(Ledger.Today).Film.Sheets.Where(sheet => sheet.Exposure?.Group == "N").Select(sheet => sheet.Id).ToList();
-        screen.Type("+").Type("p");
-        Assert.StartsWith(" Plan", screen.Title);
-        screen.Press(Key.F8);
+        Screen.Type("+").Type("p");
+        Assert.StartsWith(" Plan", Screen.Title);
+        Screen.Press(Key.F8);
         var line = Assert.Single(Ledger.HoldingsOn(Ledger.Today).Plan("P1")!.Request.Sheets);
         Assert.Equal(("fen80", "N", 3, string.Join(", ", group)), (line.Film, line.Group, line.Count, line.From));
     }
@@ -76,8 +74,7 @@ public sealed class PlansTests : OnTheDemoYear
     [Fact]
     public void The_last_session_is_planned_again_and_four_sheets_are_added()
     {
-        var screen = Look();
-        screen.Type("p").Type("n").Press(Key.F12, Key.F3, Key.F8);
+        Screen.Type("p").Type("n").Press(Key.F12, Key.F3, Key.F8);
         var lines = Ledger.HoldingsOn(Ledger.Today).Plan("P1")!.Request.Sheets;
         Assert.Equal(
             [(3, "N", true), (7, "N", false)], lines.Select(line => (line.Count, line.Group, line.From is not null))); // the three that wait come first
@@ -110,17 +107,16 @@ public sealed class PlansTests : OnTheDemoYear
     [Fact]
     public void A_plan_whose_sheets_were_developed_already_says_so_instead_of_opening()
     {
-        var screen = Look();
-        screen.Find("exposed").Type("+p").Press(Key.F8);
+        Screen.Find("exposed").Type("+p").Press(Key.F8);
         var sheet = Ledger.HoldingsOn(Ledger.Today).Film.Sheets.First(known => known.Exposure is not null);
         Assert.IsType<Posted>(Ledger.Post(new SessionLog
         {
             Key = "other", Date = Ledger.Today, Session = "S23", Process = "film", Bath = "F4",
             Lines = [new() { Item = "fen80", Sheets = 1, From = sheet.Id.ToString() }],
         }));
-        screen.Press(Key.Esc).Type("p").Press(Key.Enter);
-        Assert.StartsWith(" Plan ", screen.Title);
-        Assert.Contains($"\"{sheet.Id}\" any more", screen.Text);
+        Screen.Press(Key.Esc).Type("p").Press(Key.Enter);
+        Assert.StartsWith(" Plan ", Screen.Title);
+        Assert.Contains($"\"{sheet.Id}\" any more", Screen.Text);
     }
 
     [Fact]
@@ -143,8 +139,7 @@ public sealed class PlansTests : OnTheDemoYear
     [Fact]
     public void A_plan_is_given_up()
     {
-        var screen = Look();
-        screen.Type("p").Find("give up").Press(Key.F8);
+        Screen.Type("p").Find("give up").Press(Key.F8);
         Assert.Null(Ledger.HoldingsOn(Ledger.Today).Plan("tarn"));
     }
 }

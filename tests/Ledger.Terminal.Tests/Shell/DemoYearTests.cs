@@ -18,14 +18,12 @@ public sealed class DemoYearTests : OnTheDemoYear
     [Fact]
     public void Today_is_the_spent_bath_and_its_figures_stand_on_the_baths_screen()
     {
-        var screen = Look();
+        Assert.Contains("!! now  bath F4 expired 2 days ago", Screen.Text);
+        Screen.Type("v");
 
-        Assert.Contains("!! now  bath F4 expired 2 days ago", screen.Text);
-        screen.Type("v");
-
-        Assert.Matches("F4 +!! expired +\\[####......\\] 46 % +1067 of 2000 sq in", screen.Text);
-        Assert.Contains("1067 of 2000 sq in a", screen.Text);
-        Assert.Contains("basis: handbook", screen.Text);
+        Assert.Matches("F4 +!! expired +\\[####......\\] 46 % +1067 of 2000 sq in", Screen.Text);
+        Assert.Contains("1067 of 2000 sq in a", Screen.Text);
+        Assert.Contains("basis: handbook", Screen.Text);
     }
 
     [Fact]
@@ -73,9 +71,7 @@ public sealed class DemoYearTests : OnTheDemoYear
     [Fact]
     public void The_costs_add_up_on_the_screen()
     {
-        var screen = Look();
-
-        Assert.Contains("All of it is accounted for", screen.Type("5").Text);
+        Assert.Contains("All of it is accounted for", Screen.Type("5").Text);
     }
 
     [Fact]
@@ -134,11 +130,9 @@ public sealed class DemoYearTests : OnTheDemoYear
     [Fact]
     public void A_session_that_was_just_saved_is_the_one_selected()
     {
-        var screen = Look();
-
-        Assert.Contains("Session S22,", screen.Type("4").Text);
-        Assert.Contains("Session S23,", screen.Type("s").Press(Key.F12, Key.F8).Text);
-        Assert.Contains("Session S23,", screen.Type("14").Text);
+        Assert.Contains("Session S22,", Screen.Type("4").Text);
+        Assert.Contains("Session S23,", Screen.Type("s").Press(Key.F12, Key.F8).Text);
+        Assert.Contains("Session S23,", Screen.Type("14").Text);
     }
 
     [Theory]
@@ -147,19 +141,18 @@ public sealed class DemoYearTests : OnTheDemoYear
     [InlineData("7")]
     public void The_selected_row_is_in_sight_after_coming_back(string digit)
     {
-        var screen = Look();
-        screen.Type(digit).Press(Key.End);
-        var last = Assert.IsType<TablePage>(screen.Shell.Page).Model;
+        Screen.Type(digit).Press(Key.End);
+        var last = Assert.IsType<TablePage>(Screen.Shell.Page).Model;
         var text = last.Cell(last.Count - 1, 0);
         Assert.Equal(last.Count - 1, last.SelectedRow);
 
-        Assert.Contains(Rows(screen), line => line.StartsWith($" {text} ", StringComparison.Ordinal));
-        screen.Type("1").Type(digit);
-        Assert.True(Rows(screen).Any(line => line.StartsWith($" {text} ", StringComparison.Ordinal)), screen.Text);
-        screen.Type("r").Press(Key.Esc);
-        Assert.True(Rows(screen).Any(line => line.StartsWith($" {text} ", StringComparison.Ordinal)), screen.Text);
-        screen.Press(Key.F1, Key.Esc);
-        Assert.True(Rows(screen).Any(line => line.StartsWith($" {text} ", StringComparison.Ordinal)), screen.Text);
+        Assert.Contains(Rows(Screen), line => line.StartsWith($" {text} ", StringComparison.Ordinal));
+        Screen.Type("1").Type(digit);
+        Assert.True(Rows(Screen).Any(line => line.StartsWith($" {text} ", StringComparison.Ordinal)), Screen.Text);
+        Screen.Type("r").Press(Key.Esc);
+        Assert.True(Rows(Screen).Any(line => line.StartsWith($" {text} ", StringComparison.Ordinal)), Screen.Text);
+        Screen.Press(Key.F1, Key.Esc);
+        Assert.True(Rows(Screen).Any(line => line.StartsWith($" {text} ", StringComparison.Ordinal)), Screen.Text);
     }
 
     private static IEnumerable<string> Rows(Screen screen) =>
