@@ -1,4 +1,3 @@
-using System.CommandLine;
 using Ledger.App.Commands.Files;
 using Ledger.App.Commands.Plan;
 using Ledger.App.Commands.Print;
@@ -7,7 +6,6 @@ using Ledger.App.Commands.Show;
 using Ledger.App.Output;
 using Ledger.App.Screens;
 using Ledger.App.Wiring;
-using Ledger.Core.Measures;
 
 namespace Ledger.App;
 

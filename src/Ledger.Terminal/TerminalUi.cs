@@ -1,4 +1,3 @@
-using Ledger.Core.Journal;
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Quiet;
 using Ledger.Terminal.Shell;

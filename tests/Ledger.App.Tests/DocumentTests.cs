@@ -1,7 +1,5 @@
 using System.Text.Json;
 using Json.Schema;
-using Ledger.App.Tests.Support;
-using Ledger.App.Wiring;
 
 namespace Ledger.App.Tests;
 

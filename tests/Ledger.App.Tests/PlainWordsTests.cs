@@ -1,6 +1,4 @@
 using System.CommandLine;
-using Ledger.App.Tests.Support;
-using Ledger.App.Wiring;
 using Ledger.Core.Tests.Architecture;
 
 namespace Ledger.App.Tests;

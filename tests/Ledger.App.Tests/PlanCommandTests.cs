@@ -1,8 +1,5 @@
 using System.Text.Json;
 using Ledger.App.Screens;
-using Ledger.App.Tests.Support;
-using Ledger.Storage;
-using NodaTime;
 using NodaTime.Testing;
 
 namespace Ledger.App.Tests;

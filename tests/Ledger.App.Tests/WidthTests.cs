@@ -1,6 +1,3 @@
-using Ledger.App.Tests.Support;
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Tests;
 
 /// <summary>Nothing that people read is wider than their terminal, from 40 columns on.</summary>

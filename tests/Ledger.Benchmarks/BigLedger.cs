@@ -1,11 +1,6 @@
-using System.Globalization;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
 using Microsoft.Data.Sqlite;
-using NodaTime;
 
 namespace Ledger.Benchmarks;
 

@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Globalization;
 using Microsoft.Data.Sqlite;
 
 namespace Ledger.Benchmarks;

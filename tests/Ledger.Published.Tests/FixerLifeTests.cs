@@ -1,12 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using Ledger.Core.Tests.Support;
-using Ledger.Published.Tests.Support;
-using NodaTime;
-
 namespace Ledger.Published.Tests;
 
 /// <summary>How long a fixer lives, as a keeping table and manuals print it. All of it is a user's setting; these are settings like theirs.</summary>

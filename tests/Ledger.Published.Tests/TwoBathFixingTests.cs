@@ -1,10 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Notices;
-using Ledger.Core.Tests.Support;
-using Ledger.Published.Tests.Support;
-
 namespace Ledger.Published.Tests;
 
 /// <summary>Two-bath fixing as manuals and handbooks describe it, played through on a ledger.</summary>

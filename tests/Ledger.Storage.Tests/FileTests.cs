@@ -1,8 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Storage.Files;
-using Ledger.Storage.Tests.Support;
-using Microsoft.Data.Sqlite;
-
 namespace Ledger.Storage.Tests;
 
 /// <summary>What happens to a file that is not what it should be, and to one that somebody else writes to.</summary>

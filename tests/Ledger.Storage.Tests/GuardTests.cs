@@ -1,7 +1,3 @@
-using Ledger.Storage.Files;
-using Ledger.Storage.Tests.Support;
-using Microsoft.Data.Sqlite;
-
 namespace Ledger.Storage.Tests;
 
 /// <summary>Only the program changes a ledger; another program, or a shell, is refused whatever table it tries.</summary>

@@ -1,6 +1,4 @@
-using System.CommandLine;
 using Ledger.App.Wiring;
-using Ledger.Core.Measures;
 using Ledger.Exchange.Import;
 
 namespace Ledger.App.Output;

@@ -4,7 +4,6 @@ using Ledger.Exchange.Import;
 using Ledger.Storage;
 using Ledger.Storage.Files;
 using Ledger.Terminal;
-using NodaTime;
 
 namespace Ledger.App.Screens;
 

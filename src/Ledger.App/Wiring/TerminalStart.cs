@@ -1,4 +1,3 @@
-using System.CommandLine;
 using Ledger.App.Values;
 using Ledger.Terminal;
 

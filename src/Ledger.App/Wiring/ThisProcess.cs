@@ -1,8 +1,6 @@
-using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text;
 using Microsoft.Win32.SafeHandles;
-using NodaTime;
 using NodaTime.Extensions;
 using NodaTime.TimeZones;
 

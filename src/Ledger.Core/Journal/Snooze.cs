@@ -1,6 +1,5 @@
 using Ledger.Core.Journal.Entries;
 
-using NodaTime;
 
 namespace Ledger.Core.Journal;
 

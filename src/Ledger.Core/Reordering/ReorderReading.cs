@@ -2,7 +2,6 @@ using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Planning;
 using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Reordering;
 

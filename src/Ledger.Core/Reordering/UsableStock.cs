@@ -1,7 +1,6 @@
 using Ledger.Core.Measures;
 using Ledger.Core.Planning;
 using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Reordering;
 

@@ -1,10 +1,3 @@
-using System.Globalization;
-using Dapper;
-using Ledger.Core.Film;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads the register of holders, the boxes of exposed sheets, and the sheets in them, as they were at the end of a day.</summary>

@@ -1,9 +1,3 @@
-using Dapper;
-using Ledger.Core.Film;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using NodaTime;
 using NodaTime.Text;
 
 namespace Ledger.Storage.Reading;

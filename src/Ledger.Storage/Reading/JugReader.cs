@@ -1,8 +1,3 @@
-using Dapper;
-using Ledger.Core.Baths;
-using Ledger.Core.Measures;
-using NodaTime;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads waste jugs with what is in them.</summary>

@@ -1,4 +1,3 @@
-using Ledger.Core.Measures;
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Themes;
 using Terminal.Gui.Drivers;

@@ -1,5 +1,4 @@
 using System.Text;
-using Ledger.Core.Measures;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 

@@ -1,4 +1,3 @@
-using Ledger.Core.Journal.Entries;
 using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Pages;

@@ -1,5 +1,3 @@
-using System.Globalization;
-using Ledger.Core.Journal;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
 using Terminal.Gui.Input;

@@ -1,6 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;

@@ -1,7 +1,3 @@
-using Ledger.Core.Film;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;

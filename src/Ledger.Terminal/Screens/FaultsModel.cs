@@ -1,7 +1,3 @@
-using Ledger.Core.Faults;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Tracing;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;

@@ -1,10 +1,6 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Reordering;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
-using NodaTime;
 
 namespace Ledger.Terminal.Screens;
 

@@ -1,7 +1,3 @@
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-
 namespace Ledger.Core.Tests.Costing;
 
 /// <summary>A ledger's whole cost in one small life.</summary>

@@ -1,9 +1,4 @@
 using CsCheck;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 
 namespace Ledger.Core.Tests.Journal;
 

@@ -1,7 +1,4 @@
 using CsCheck;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
 
 namespace Ledger.Core.Tests.Journal;
 

@@ -1,7 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-
 namespace Ledger.Core.Tests.Journal;
 
 public sealed class RotationTests

@@ -1,10 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-
 namespace Ledger.Core.Tests.Journal;
 
 /// <summary>Two baths of the stop and two of the fixer are in use: planning and posting must answer alike through which of them film goes.</summary>

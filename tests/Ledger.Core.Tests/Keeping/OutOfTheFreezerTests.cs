@@ -1,5 +1,3 @@
-using Ledger.Core.Journal;
-
 namespace Ledger.Core.Tests.Keeping;
 
 /// <summary>Film that is opened, loaded or drawn straight from the freezer sweats: it is asked about, whatever the way in. Common practice.</summary>

@@ -1,7 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Notices;
-
 namespace Ledger.Core.Tests.Notices;
 
 /// <summary>Film that waits too long, and sides that spoil it. The limits are the user's; those they start with are common practice, no source.</summary>

@@ -1,8 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Notices;
-using NodaTime;
-
 namespace Ledger.Core.Tests.Notices;
 
 /// <summary>A notice is quiet until a day; it is told that there is one, and other notices about the same thing go on.</summary>

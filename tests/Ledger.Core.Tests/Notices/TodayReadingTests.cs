@@ -1,7 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Notices;
-
 namespace Ledger.Core.Tests.Notices;
 
 public sealed class TodayReadingTests

@@ -1,8 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-
 namespace Ledger.Core.Tests.Planning;
 
 public sealed class CanItRunTests

@@ -1,10 +1,4 @@
 using CsCheck;
-using Ledger.Core.Film;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-using NodaTime;
 
 namespace Ledger.Core.Tests.Planning;
 

@@ -1,8 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Planning;
-using NodaTime;
-
 namespace Ledger.Core.Tests.Planning;
 
 public sealed class PlanRulesTests

@@ -1,12 +1,3 @@
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-using NodaTime;
-
 namespace Ledger.Core.Tests.Planning;
 
 /// <summary>A plan advises what helps, and lays into the trays what will really lie there.</summary>

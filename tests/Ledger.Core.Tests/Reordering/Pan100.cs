@@ -1,11 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Reordering;
-using Ledger.Core.Stock;
-using NodaTime;
-
 namespace Ledger.Core.Tests.Reordering;
 
 /// <summary>A film of which 50 sheets came in two boxes, with a past of the test's own.</summary>

@@ -1,9 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Notices;
-using Ledger.Core.Reordering;
-using Ledger.Core.Stock;
-using NodaTime;
 using static Ledger.Core.Tests.Reordering.Fen80;
 
 namespace Ledger.Core.Tests.Reordering;

@@ -1,8 +1,3 @@
-using System.Globalization;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Measures;
-
 namespace Ledger.Core.Tests.Support;
 
 /// <summary>

@@ -1,9 +1,4 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Rules;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Tests.Support;
 

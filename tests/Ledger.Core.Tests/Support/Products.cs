@@ -1,6 +1,3 @@
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-
 namespace Ledger.Core.Tests.Support;
 
 /// <summary>Invented products of the usual sorts, in their usual packs; what a test needs besides it says itself.</summary>

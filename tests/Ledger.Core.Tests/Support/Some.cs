@@ -1,11 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-using NodaTime;
-
 namespace Ledger.Core.Tests.Support;
 
 /// <summary>Valid things of the trade, so that a test shows only what matters to it. All products are invented.</summary>

@@ -1,12 +1,6 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
 using Ledger.Exchange.Print;
-using NodaTime;
 using static Ledger.Exchange.Tests.Support.Written;
 
 namespace Ledger.Exchange.Tests.Print;

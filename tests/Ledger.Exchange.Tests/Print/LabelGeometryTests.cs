@@ -1,7 +1,4 @@
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 using Ledger.Exchange.Print;
-using NodaTime;
 using static Ledger.Exchange.Tests.Support.Written;
 
 namespace Ledger.Exchange.Tests.Print;

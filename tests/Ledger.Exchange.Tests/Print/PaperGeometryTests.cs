@@ -1,7 +1,5 @@
 using System.Text.RegularExpressions;
-using Ledger.Core.Journal;
 using Ledger.Exchange.Print;
-using NodaTime;
 using static Ledger.Exchange.Tests.Support.Written;
 
 namespace Ledger.Exchange.Tests.Print;

@@ -1,11 +1,5 @@
 using System.Text.RegularExpressions;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
 using Ledger.Exchange.Print;
-using NodaTime;
 using static Ledger.Exchange.Tests.Support.Written;
 
 namespace Ledger.Exchange.Tests.Print;

@@ -1,10 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-using Ledger.Core.Tests.Support;
-using NodaTime;
-
 namespace Ledger.Storage.Tests.Support;
 
 /// <summary>Valid entries in which a test sets only what it is about.</summary>

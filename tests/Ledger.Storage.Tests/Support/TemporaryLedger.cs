@@ -1,7 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Storage.Files;
-using NodaTime;
 using NodaTime.Testing;
 
 namespace Ledger.Storage.Tests.Support;

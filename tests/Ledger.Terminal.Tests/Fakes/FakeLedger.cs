@@ -1,10 +1,4 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Rules;
-using Ledger.Core.Measures;
-using NodaTime;
 
 namespace Ledger.Terminal.Tests.Fakes;
 

@@ -1,5 +1,3 @@
-using Ledger.Core.Journal;
-
 namespace Ledger.Terminal.Tests.Fakes;
 
 /// <summary>Tests of screens: each test has a ledger and a screen of its own, made when they are first asked for and gone when it ends.</summary>

@@ -1,5 +1,3 @@
-using Ledger.Storage;
-using NodaTime;
 using NodaTime.Extensions;
 using NodaTime.Testing;
 

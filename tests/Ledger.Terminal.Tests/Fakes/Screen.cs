@@ -1,10 +1,8 @@
-using Ledger.Core.Journal;
 using Ledger.Terminal.Quiet;
 using Ledger.Terminal.Shell;
 using Terminal.Gui.App;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Drivers;
-using Terminal.Gui.Input;
 using Terminal.Gui.Testing;
 using Terminal.Gui.Time;
 

@@ -1,11 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-using Ledger.Core.Tests.Support;
-using NodaTime;
-
 namespace Ledger.Terminal.Tests.Fakes;
 
 /// <summary>Small ledgers to look at.</summary>

@@ -1,12 +1,4 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
-using Ledger.Terminal.Screens;
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tests.Forms;
 

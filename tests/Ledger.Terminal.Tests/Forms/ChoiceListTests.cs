@@ -1,7 +1,3 @@
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Forms;
 
 /// <summary>What can be chosen opens under the field while it is typed in.</summary>

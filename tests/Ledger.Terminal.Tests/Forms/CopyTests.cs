@@ -1,9 +1,5 @@
 using System.Text;
-using Ledger.Core.Journal.Entries;
-using Ledger.Terminal.Forms;
 using Ledger.Terminal.Shell;
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tests.Forms;
 

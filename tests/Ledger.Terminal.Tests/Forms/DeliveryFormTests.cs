@@ -1,11 +1,4 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Pages;
-using Ledger.Terminal.Tests.Fakes;
 using Ledger.Terminal.Tests.Year;
-using NodaTime;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tests.Forms;
 

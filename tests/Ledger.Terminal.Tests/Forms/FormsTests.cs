@@ -1,11 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Pages;
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Forms;
 
 public sealed class FormsTests : OnASmallLedger

@@ -1,13 +1,4 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Reordering;
-using Ledger.Storage;
 using Ledger.Terminal.Blocks;
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Screens;
-using Ledger.Terminal.Pages;
-using Ledger.Terminal.Tests.Fakes;
-using NodaTime;
 using NodaTime.Extensions;
 using NodaTime.Testing;
 

@@ -1,9 +1,3 @@
-using Ledger.Core.Measures;
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Pages;
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Forms;
 
 public sealed class ItemFormTests : OnASmallLedger

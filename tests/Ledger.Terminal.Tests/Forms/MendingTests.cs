@@ -1,12 +1,5 @@
-using Ledger.Core.Journal;
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Pages;
-using Ledger.Terminal.Screens;
-using Ledger.Terminal.Tests.Fakes;
-using NodaTime;
 using NodaTime.Extensions;
 using NodaTime.Testing;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tests.Forms;
 

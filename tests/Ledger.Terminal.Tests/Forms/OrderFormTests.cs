@@ -1,16 +1,6 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Reordering;
-using Ledger.Core.Stock;
-using Ledger.Storage;
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Tests.Fakes;
 using Ledger.Terminal.Tests.Year;
-using NodaTime;
 using NodaTime.Extensions;
 using NodaTime.Testing;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tests.Forms;
 

@@ -1,7 +1,3 @@
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Forms;
 
 /// <summary>What was typed waits for its form, and what a form lacks is made from inside it.</summary>

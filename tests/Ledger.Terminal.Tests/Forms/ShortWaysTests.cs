@@ -1,10 +1,3 @@
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Tests.Fakes;
-using NodaTime;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Forms;
 
 /// <summary>What used to cost a detour: the day of the last entry, steps one after the other, a bare number in the user's unit.</summary>

@@ -1,7 +1,6 @@
 using System.Reflection;
 using System.Runtime.CompilerServices;
 using System.Xml.Linq;
-using Ledger.Core.Tests.Support;
 using Ledger.Terminal.Quiet;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;

@@ -1,14 +1,5 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using Ledger.Storage;
-using Ledger.Terminal.Tables;
-using Ledger.Terminal.Tests.Fakes;
-using NodaTime;
 using NodaTime.Extensions;
 using NodaTime.Testing;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tests.Screens;
 

@@ -1,12 +1,5 @@
-using Ledger.Core.Film;
-using Ledger.Core.Planning;
-using Ledger.Storage;
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Tests.Fakes;
-using NodaTime;
 using NodaTime.Extensions;
 using NodaTime.Testing;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tests.Screens;
 

@@ -1,8 +1,3 @@
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Screens;
 
 /// <summary>Processes by keys alone, on a screen of 80 by 24.</summary>

@@ -1,13 +1,6 @@
-using Ledger.Core.Journal;
-using Ledger.Storage;
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
-using Ledger.Terminal.Tests.Fakes;
-using NodaTime;
 using NodaTime.Extensions;
 using NodaTime.Testing;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tests.Screens;
 

@@ -1,11 +1,5 @@
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Storage;
-using Ledger.Terminal.Tests.Fakes;
-using NodaTime;
 using NodaTime.Extensions;
 using NodaTime.Testing;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tests.Screens;
 

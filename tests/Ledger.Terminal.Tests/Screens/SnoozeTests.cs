@@ -1,6 +1,3 @@
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Screens;
 
 /// <summary>A notice is let be until a day, by one key and a reason; Today goes on to say that there is one.</summary>

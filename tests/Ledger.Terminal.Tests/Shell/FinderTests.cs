@@ -1,9 +1,4 @@
 using Ledger.Terminal.Finder;
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Pages;
-using Ledger.Terminal.Screens;
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tests.Shell;
 

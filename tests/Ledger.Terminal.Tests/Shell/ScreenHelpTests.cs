@@ -1,11 +1,6 @@
 using Ledger.Core.Tests.Architecture;
-using Ledger.Terminal.Pages;
-using Ledger.Terminal.Tables;
-using Ledger.Terminal.Tests.Fakes;
-using NodaTime;
 using NodaTime.Extensions;
 using NodaTime.Testing;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tests.Shell;
 

@@ -1,6 +1,3 @@
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Shell;
 
 public sealed class ScreensTests : OnASmallLedger

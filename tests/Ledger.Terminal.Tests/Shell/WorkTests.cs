@@ -1,7 +1,3 @@
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Shell;
 
 public sealed class WorkTests : OnASmallLedger

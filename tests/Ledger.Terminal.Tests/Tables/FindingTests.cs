@@ -1,8 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Terminal.Pages;
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Tables;
 
 /// <summary>Rows are found by words and sorted by a column, on every table.</summary>

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using System.Text.Json;
 using Ledger.App.Output.Documents;
 using Ledger.App.Wiring;

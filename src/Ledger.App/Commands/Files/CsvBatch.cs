@@ -1,7 +1,4 @@
 using Ledger.App.Wiring;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Measures;
 using Ledger.Exchange.Import;
 using Ledger.Storage.Files;
 using Ledger.Storage;

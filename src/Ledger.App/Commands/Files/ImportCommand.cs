@@ -1,9 +1,7 @@
-using System.CommandLine;
 using System.Text.Json;
 using Ledger.App.Output.Documents;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
-using Ledger.Core.Measures;
 using Ledger.Exchange.Import;
 
 namespace Ledger.App.Commands.Files;

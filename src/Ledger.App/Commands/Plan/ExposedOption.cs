@@ -1,9 +1,5 @@
-using System.CommandLine;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
-using Ledger.Core.Journal;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
 
 namespace Ledger.App.Commands.Plan;
 

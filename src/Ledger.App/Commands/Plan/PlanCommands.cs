@@ -1,4 +1,3 @@
-using System.CommandLine;
 using Ledger.App.Wiring;
 
 namespace Ledger.App.Commands.Plan;

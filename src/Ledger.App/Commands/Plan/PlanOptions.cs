@@ -1,12 +1,5 @@
-using System.CommandLine;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-using NodaTime;
 
 namespace Ledger.App.Commands.Plan;
 

@@ -1,9 +1,4 @@
-using System.Globalization;
 using Ledger.App.Output;
-using Ledger.Core.Costing;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
 
 namespace Ledger.App.Commands.Plan;
 

@@ -1,6 +1,4 @@
 using Ledger.App.Output.Documents;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Kinds;
 
 namespace Ledger.App.Commands.Record;
 

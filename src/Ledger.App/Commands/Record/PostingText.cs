@@ -1,6 +1,5 @@
 using Ledger.App.Output;
 using Ledger.App.Wiring;
-using Ledger.Core.Journal;
 
 namespace Ledger.App.Commands.Record;
 

@@ -1,6 +1,4 @@
-using System.CommandLine;
 using Ledger.App.Wiring;
-using Ledger.Core.Journal.Kinds;
 
 namespace Ledger.App.Commands.Record;
 

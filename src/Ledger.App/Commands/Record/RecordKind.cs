@@ -1,10 +1,6 @@
-using System.CommandLine;
 using System.Text.Json;
 using Ledger.App.Output.Documents;
 using Ledger.App.Wiring;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
 using Ledger.Storage;
 
 namespace Ledger.App.Commands.Record;

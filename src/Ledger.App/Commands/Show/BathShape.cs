@@ -1,8 +1,4 @@
 using Ledger.App.Output.Documents;
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Keeping;
-using Ledger.Core.Stock;
 
 namespace Ledger.App.Commands.Show;
 

@@ -1,6 +1,4 @@
 using Ledger.App.Output.Documents;
-using Ledger.Core.Baths;
-using Ledger.Core.Keeping;
 
 namespace Ledger.App.Commands.Show;
 

@@ -1,6 +1,4 @@
 using Ledger.App.Output;
-using Ledger.Core.Baths;
-using Ledger.Core.Measures;
 
 namespace Ledger.App.Commands.Show;
 

@@ -1,9 +1,4 @@
 using Ledger.App.Output;
-using Ledger.Core.Baths;
-using Ledger.Core.Keeping;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 
 namespace Ledger.App.Commands.Show;
 

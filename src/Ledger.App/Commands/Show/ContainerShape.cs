@@ -1,6 +1,4 @@
 using Ledger.App.Output.Documents;
-using Ledger.Core.Keeping;
-using Ledger.Core.Stock;
 
 namespace Ledger.App.Commands.Show;
 

@@ -1,6 +1,4 @@
 using Ledger.App.Output;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 
 namespace Ledger.App.Commands.Show;
 

@@ -1,9 +1,4 @@
-using System.CommandLine;
 using Ledger.App.Values;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using NodaTime;
 
 namespace Ledger.App.Commands.Show;
 

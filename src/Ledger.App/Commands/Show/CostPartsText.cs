@@ -1,6 +1,4 @@
 using Ledger.App.Output;
-using Ledger.Core.Costing;
-using Ledger.Core.Measures;
 
 namespace Ledger.App.Commands.Show;
 

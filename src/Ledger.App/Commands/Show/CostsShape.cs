@@ -1,7 +1,4 @@
 using Ledger.App.Output.Documents;
-using Ledger.Core.Costing;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
 
 namespace Ledger.App.Commands.Show;
 

@@ -1,7 +1,4 @@
-using System.Globalization;
 using Ledger.App.Output;
-using Ledger.Core.Costing;
-using Ledger.Core.Measures;
 
 namespace Ledger.App.Commands.Show;
 

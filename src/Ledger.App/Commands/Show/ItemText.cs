@@ -1,8 +1,4 @@
 using Ledger.App.Output;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 
 namespace Ledger.App.Commands.Show;
 

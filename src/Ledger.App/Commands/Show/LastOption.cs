@@ -1,4 +1,3 @@
-using System.CommandLine;
 using Ledger.App.Values;
 
 namespace Ledger.App.Commands.Show;

@@ -1,8 +1,4 @@
 using Ledger.App.Output.Documents;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Reordering;
-using Ledger.Core.Stock;
 
 namespace Ledger.App.Commands.Show;
 

@@ -1,6 +1,4 @@
 using Ledger.App.Output.Documents;
-using Ledger.Core.Journal;
-using Ledger.Core.Sessions;
 
 namespace Ledger.App.Commands.Show;
 

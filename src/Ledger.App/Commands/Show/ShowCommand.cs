@@ -1,4 +1,3 @@
-using System.CommandLine;
 using System.CommandLine.Completions;
 using System.Text.Json;
 using Ledger.App.Output;
@@ -6,7 +5,6 @@ using Ledger.App.Output.Documents;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Storage;
-using NodaTime;
 
 namespace Ledger.App.Commands.Show;
 

@@ -1,11 +1,6 @@
-using System.CommandLine;
 using Ledger.App.Output;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Notices;
-using Ledger.Core.Stock;
 
 namespace Ledger.App.Commands.Show;
 

@@ -1,12 +1,7 @@
-using System.CommandLine;
 using Ledger.App.Output;
 using Ledger.App.Output.Documents;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
-using Ledger.Core.Faults;
-using Ledger.Core.Measures;
-using Ledger.Core.Tracing;
-using NodaTime;
 
 namespace Ledger.App.Commands.Show;
 

@@ -1,8 +1,5 @@
-using System.CommandLine;
 using Ledger.App.Output;
 using Ledger.App.Wiring;
-using Ledger.Core.Film;
-using Ledger.Core.Measures;
 
 namespace Ledger.App.Commands.Show;
 

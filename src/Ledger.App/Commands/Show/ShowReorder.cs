@@ -1,9 +1,5 @@
-using System.CommandLine;
 using Ledger.App.Output;
 using Ledger.App.Wiring;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Reordering;
 
 namespace Ledger.App.Commands.Show;
 

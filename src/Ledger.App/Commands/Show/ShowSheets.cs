@@ -1,9 +1,6 @@
-using System.CommandLine;
 using Ledger.App.Output;
 using Ledger.App.Output.Documents;
 using Ledger.App.Wiring;
-using Ledger.Core.Measures;
-using Ledger.Core.Tracing;
 
 namespace Ledger.App.Commands.Show;
 

@@ -1,7 +1,4 @@
 using Ledger.App.Output;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Stock;
 
 namespace Ledger.App.Commands.Show;
 

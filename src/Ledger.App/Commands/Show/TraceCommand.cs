@@ -1,10 +1,6 @@
-using System.CommandLine;
 using Ledger.App.Output;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
-using Ledger.Core.Faults;
-using Ledger.Core.Tracing;
-using NodaTime;
 
 namespace Ledger.App.Commands.Show;
 

@@ -1,9 +1,4 @@
 using Ledger.App.Output.Documents;
-using Ledger.Core.Baths;
-using Ledger.Core.Faults;
-using Ledger.Core.Film;
-using Ledger.Core.Sessions;
-using Ledger.Core.Tracing;
 
 namespace Ledger.App.Commands.Show;
 

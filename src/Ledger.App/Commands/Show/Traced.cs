@@ -1,8 +1,4 @@
 using Ledger.App.Wiring;
-using Ledger.Core.Faults;
-using Ledger.Core.Journal;
-using Ledger.Core.Tracing;
-using NodaTime;
 
 namespace Ledger.App.Commands.Show;
 

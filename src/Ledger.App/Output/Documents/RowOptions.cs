@@ -1,7 +1,4 @@
-using System.CommandLine;
 using Ledger.App.Values;
-using Ledger.Core.Measures;
-using NodaTime;
 
 namespace Ledger.App.Output.Documents;
 

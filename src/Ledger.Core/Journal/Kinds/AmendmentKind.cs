@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;

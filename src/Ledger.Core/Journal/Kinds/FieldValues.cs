@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Ledger.Core.Journal.Kinds;
 
 /// <summary>The values of the fields of an entry, or of one of its lines, as far as they were said.</summary>

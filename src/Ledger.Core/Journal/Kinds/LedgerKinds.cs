@@ -1,4 +1,3 @@
-using System.Globalization;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 

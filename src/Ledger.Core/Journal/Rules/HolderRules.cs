@@ -1,7 +1,6 @@
 using Ledger.Core.Film;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
-using NodaTime;
 
 namespace Ledger.Core.Journal.Rules;
 

@@ -1,7 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Sessions;
-
 namespace Ledger.Core.Tests.Journal.Kinds;
 
 /// <summary>A caution stands before every act with chemistry, and before no other.</summary>

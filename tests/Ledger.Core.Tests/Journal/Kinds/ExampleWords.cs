@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using Ledger.Core.Journal.Kinds;
 
 namespace Ledger.Core.Tests.Journal.Kinds;
 

@@ -1,8 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-
 namespace Ledger.Core.Tests.Journal.Rules;
 
 public sealed class BathMixingTests

@@ -1,8 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-
 namespace Ledger.Core.Tests.Journal.Rules;
 
 /// <summary>Formats of the user's own: what is accepted, and what follows from it.</summary>

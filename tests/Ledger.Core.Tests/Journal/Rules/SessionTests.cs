@@ -1,8 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-
 namespace Ledger.Core.Tests.Journal.Rules;
 
 public sealed class SessionTests

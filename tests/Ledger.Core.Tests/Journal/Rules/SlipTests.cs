@@ -1,6 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-
 namespace Ledger.Core.Tests.Journal.Rules;
 
 /// <summary>

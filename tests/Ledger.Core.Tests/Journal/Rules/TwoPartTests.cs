@@ -1,9 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Stock;
-
 namespace Ledger.Core.Tests.Journal.Rules;
 
 /// <summary>A developer in two parts, 1+2+100: both are on the shelf, and both leave it. Common practice; the products are invented.</summary>

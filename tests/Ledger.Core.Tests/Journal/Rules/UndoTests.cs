@@ -1,5 +1,3 @@
-using Ledger.Core.Journal;
-
 namespace Ledger.Core.Tests.Journal.Rules;
 
 public sealed class UndoTests
