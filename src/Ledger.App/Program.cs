@@ -3,9 +3,7 @@ using Ledger.App.Commands.Plan;
 using Ledger.App.Commands.Print;
 using Ledger.App.Commands.Record;
 using Ledger.App.Commands.Show;
-using Ledger.App.Output;
 using Ledger.App.Screens;
-using Ledger.App.Wiring;
 
 namespace Ledger.App;
 

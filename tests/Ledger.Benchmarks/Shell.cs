@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using Microsoft.Data.Sqlite;
+using Process = System.Diagnostics.Process;
 
 namespace Ledger.Benchmarks;
 

@@ -1,5 +1,4 @@
 using Ledger.App.Commands.Files;
-using Ledger.App.Wiring;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
 using Ledger.Storage.Files;

@@ -1,10 +1,7 @@
-using Ledger.App.Output.Documents;
-using Ledger.App.Output;
 using Ledger.App.Commands.Show;
 using System.Text;
 using Ledger.App.Commands.Files;
 using Ledger.App.Commands.Print;
-using Ledger.App.Wiring;
 using Ledger.Exchange.Export;
 using Ledger.Exchange.Print;
 using Ledger.Storage.Files;

@@ -1,4 +1,3 @@
-using Ledger.App.Values;
 using Ledger.Terminal;
 
 namespace Ledger.App.Wiring;

@@ -1,4 +1,3 @@
-using Ledger.App.Values;
 using Ledger.Storage;
 using Ledger.Storage.Files;
 

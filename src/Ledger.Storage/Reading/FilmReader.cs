@@ -82,11 +82,8 @@ internal sealed class FilmReader(Snapshot snapshot)
     private static HolderSide ToSide(SideRow row, string holder, IEnumerable<SideFault> faults)
     {
         var (filled, emptied) = (Days.ReadOptional(row.FilledOn), Days.ReadOptional(row.EmptiedOn));
-        return new()
+        return new(new(row.PlaceId), holder, row.Name)
         {
-            Place = new(row.PlaceId),
-            Holder = holder,
-            Name = row.Name,
             OutOfService = row.OutOfService,
             LastUsedOn = emptied is null || filled > emptied ? filled : emptied,
             LastEmptiedOn = emptied,

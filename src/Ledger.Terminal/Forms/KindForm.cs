@@ -1,5 +1,4 @@
 using Ledger.Terminal.Pages;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Forms;
 

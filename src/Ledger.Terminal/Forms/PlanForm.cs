@@ -1,6 +1,5 @@
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Forms;
 

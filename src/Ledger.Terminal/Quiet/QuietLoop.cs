@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using System.Runtime.InteropServices;
 using Terminal.Gui.App;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Quiet;
 

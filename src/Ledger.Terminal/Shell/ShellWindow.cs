@@ -6,8 +6,6 @@ using Ledger.Terminal.Screens;
 using Ledger.Terminal.Tables;
 using Ledger.Terminal.Themes;
 using Terminal.Gui.App;
-using Terminal.Gui.Input;
-using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 
 namespace Ledger.Terminal.Shell;

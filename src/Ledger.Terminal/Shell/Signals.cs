@@ -1,6 +1,5 @@
 using System.Runtime.InteropServices;
 using Terminal.Gui.App;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Shell;
 

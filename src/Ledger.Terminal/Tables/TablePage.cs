@@ -1,6 +1,5 @@
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
-using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 
 namespace Ledger.Terminal.Tables;

@@ -1,5 +1,3 @@
-using Ledger.App.Values;
-using Ledger.App.Wiring;
 using Ledger.Exchange.Calendars;
 
 namespace Ledger.App.Commands.Files;

@@ -1,4 +1,3 @@
-using Ledger.App.Wiring;
 using Ledger.Exchange.Calendars;
 using Ledger.Storage;
 

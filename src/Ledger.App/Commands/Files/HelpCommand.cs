@@ -1,7 +1,4 @@
 using System.CommandLine.Completions;
-using Ledger.App.Output;
-using Ledger.App.Output.Documents;
-using Ledger.App.Wiring;
 
 namespace Ledger.App.Commands.Files;
 

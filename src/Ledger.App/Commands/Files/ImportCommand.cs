@@ -1,7 +1,4 @@
 using System.Text.Json;
-using Ledger.App.Output.Documents;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
 using Ledger.Exchange.Import;
 
 namespace Ledger.App.Commands.Files;

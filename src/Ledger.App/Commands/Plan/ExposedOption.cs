@@ -1,6 +1,3 @@
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Commands.Plan;
 
 /// <summary>The exposed sheets that a plan takes, each by its number.</summary>

@@ -1,5 +1,3 @@
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Commands.Plan;
 
 /// <summary>plan: what is to come.</summary>

@@ -1,6 +1,3 @@
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Commands.Plan;
 
 /// <summary>What a session is planned from: a kept plan, or a process and sheets. Planning and the mixing sheet share it.</summary>

@@ -1,6 +1,4 @@
 using Ledger.App.Commands.Show;
-using Ledger.App.Output;
-using Ledger.App.Wiring;
 
 namespace Ledger.App.Commands.Plan;
 

@@ -1,5 +1,3 @@
-using Ledger.App.Output.Documents;
-
 namespace Ledger.App.Commands.Plan;
 
 /// <summary>A plan in its document.</summary>

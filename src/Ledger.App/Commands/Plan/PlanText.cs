@@ -1,5 +1,3 @@
-using Ledger.App.Output;
-
 namespace Ledger.App.Commands.Plan;
 
 /// <summary>A plan as a person reads it on the screen, in the light.</summary>

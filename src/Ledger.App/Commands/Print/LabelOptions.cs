@@ -1,4 +1,3 @@
-using Ledger.App.Values;
 using Ledger.Exchange.Print;
 
 namespace Ledger.App.Commands.Print;

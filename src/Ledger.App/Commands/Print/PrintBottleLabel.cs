@@ -1,4 +1,3 @@
-using Ledger.App.Wiring;
 using Ledger.Exchange.Print;
 
 namespace Ledger.App.Commands.Print;

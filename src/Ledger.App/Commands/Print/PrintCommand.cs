@@ -1,6 +1,4 @@
 using Ledger.App.Commands.Files;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
 using Ledger.Exchange.Print;
 
 namespace Ledger.App.Commands.Print;

@@ -1,5 +1,4 @@
 using Ledger.App.Commands.Show;
-using Ledger.App.Wiring;
 using Ledger.Exchange.Print;
 
 namespace Ledger.App.Commands.Print;

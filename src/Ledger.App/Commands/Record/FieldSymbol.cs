@@ -1,5 +1,3 @@
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Commands.Record;
 
 /// <summary>A field as a command takes it: by its position, as an option with a value, or as a flag.</summary>

@@ -1,5 +1,3 @@
-using Ledger.App.Output.Documents;
-
 namespace Ledger.App.Commands.Record;
 
 /// <summary>What an entry changed.</summary>

@@ -1,4 +1,3 @@
-using Ledger.App.Wiring;
 using Ledger.Storage;
 
 namespace Ledger.App.Commands.Record;

@@ -1,5 +1,3 @@
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Commands.Record;
 
 /// <summary>record: one thing that happened. Each kind of entry is a command, made from its description.</summary>

@@ -1,6 +1,4 @@
 using Ledger.App.Commands.Plan;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
 using Ledger.Storage;
 
 namespace Ledger.App.Commands.Record;

@@ -1,5 +1,3 @@
-using Ledger.App.Output.Documents;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>A bath in documents, the same among all baths and alone.</summary>

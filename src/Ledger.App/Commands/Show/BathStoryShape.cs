@@ -1,5 +1,3 @@
-using Ledger.App.Output.Documents;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>What ends a bath, in documents: its capacities side by side, its ends, its tests and what they foretell.</summary>

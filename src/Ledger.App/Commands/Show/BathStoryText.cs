@@ -1,5 +1,3 @@
-using Ledger.App.Output;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>What ends a bath, for a person: its capacities side by side, what came and what comes first, and its tests.</summary>

@@ -1,5 +1,3 @@
-using Ledger.App.Output;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>A bath as a person reads it: what it is, what it took, what it can take, how old it is.</summary>

@@ -1,5 +1,3 @@
-using Ledger.App.Output.Documents;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>A box or bottle in documents, the same on the shelf and beside an item.</summary>

@@ -1,5 +1,3 @@
-using Ledger.App.Output;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>Boxes and bottles as a table and as JSON, the same on the shelf and beside an item.</summary>

@@ -1,5 +1,3 @@
-using Ledger.App.Values;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>Which costs are read: the days, the formula, and whether practice counts.</summary>

@@ -1,5 +1,3 @@
-using Ledger.App.Output.Documents;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>The parts of a period's costs, practice, another formula, the next session and the budget, in their document.</summary>

@@ -1,5 +1,3 @@
-using Ledger.App.Output;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>What stands below the costs of a period: its parts, practice, another formula, the next session, the budget.</summary>

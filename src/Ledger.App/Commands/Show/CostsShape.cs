@@ -1,5 +1,3 @@
-using Ledger.App.Output.Documents;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>The costs of a period in their document.</summary>

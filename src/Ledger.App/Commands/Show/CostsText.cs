@@ -1,5 +1,3 @@
-using Ledger.App.Output;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>The costs of a period as a person reads them: where the money went, then each film by the sheet.</summary>

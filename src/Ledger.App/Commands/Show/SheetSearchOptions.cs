@@ -1,6 +1,3 @@
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>What sheets are looked for, on the command line.</summary>

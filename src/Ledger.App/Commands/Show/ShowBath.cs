@@ -1,8 +1,3 @@
-using Ledger.App.Output;
-using Ledger.App.Output.Documents;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>show bath X: one bath, in use or discarded, with the work it took.</summary>

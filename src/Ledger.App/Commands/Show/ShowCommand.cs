@@ -1,9 +1,5 @@
 using System.CommandLine.Completions;
 using System.Text.Json;
-using Ledger.App.Output;
-using Ledger.App.Output.Documents;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
 using Ledger.Storage;
 
 namespace Ledger.App.Commands.Show;

@@ -1,5 +1,3 @@
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>show: the ledger's readings.</summary>

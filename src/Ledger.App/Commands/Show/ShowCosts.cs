@@ -1,7 +1,3 @@
-using Ledger.App.Output;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>show costs: what a period cost, down to the sheet.</summary>

@@ -1,8 +1,3 @@
-using Ledger.App.Output;
-using Ledger.App.Output.Documents;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>show faults: rejects over time, and whether a side is worse than the others beyond chance.</summary>

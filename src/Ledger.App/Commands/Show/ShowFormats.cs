@@ -1,7 +1,3 @@
-using Ledger.App.Output;
-using Ledger.App.Output.Documents;
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>show formats: the formats with their areas in both units.</summary>

@@ -1,6 +1,3 @@
-using Ledger.App.Output;
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>show holders: every holder with its sides, and the boxes of exposed sheets.</summary>

@@ -1,7 +1,3 @@
-using Ledger.App.Output;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>show item X: one item's settings, its containers, its moves, and its stock's worth.</summary>

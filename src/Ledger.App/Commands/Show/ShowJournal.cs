@@ -1,7 +1,3 @@
-using Ledger.App.Output;
-using Ledger.App.Output.Documents;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
 using NodaTime.Text;
 
 namespace Ledger.App.Commands.Show;

@@ -1,7 +1,3 @@
-using Ledger.App.Output;
-using Ledger.App.Output.Documents;
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>show jugs: what waits in waste jugs, and what was handed over.</summary>

@@ -1,6 +1,3 @@
-using Ledger.App.Output;
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>show reorder: what to order, when, how much, and why; and what is on order.</summary>

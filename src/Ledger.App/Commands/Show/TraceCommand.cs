@@ -1,7 +1,3 @@
-using Ledger.App.Output;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>What is traced, and what of it is shown.</summary>

@@ -1,5 +1,3 @@
-using Ledger.App.Values;
-
 namespace Ledger.App.Output.Documents;
 
 /// <summary>How a document is written.</summary>
