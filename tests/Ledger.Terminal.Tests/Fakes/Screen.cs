@@ -79,6 +79,15 @@ internal sealed class Screen : IDisposable
         return this;
     }
 
+    /// <summary>What is seen holds each of these.</summary>
+    public Screen Shows(params IReadOnlyList<string> texts)
+    {
+        var seen = Text;
+        foreach (var text in texts)
+            Assert.Contains(text, seen, StringComparison.Ordinal);
+        return this;
+    }
+
     /// <summary>Keys that come faster than the screen is drawn; looking at it draws it.</summary>
     public void Send(params IReadOnlyList<Key> keys)
     {

@@ -9,8 +9,7 @@ public sealed class BathFormsTests : OnASmallLedger
     {
         Screen.Type("3t").Type("58").Press(Key.Tab, Key.Space);
 
-        Assert.Contains("Cleared in, seconds 58", Screen.Text);
-        Assert.Contains("[x] The bath is fresh", Screen.Text);
+        Screen.Shows("Cleared in, seconds 58", "[x] The bath is fresh");
     }
 
     [Fact]
@@ -18,8 +17,7 @@ public sealed class BathFormsTests : OnASmallLedger
     {
         Ledger.Did(new JugStart { Key = "jug", Date = new(2026, 1, 1), Jug = "J1", Size = Volume.FromMillilitres(5000), Contents = "used fixer" });
         Screen.Type("3").Find("rotate");
-        Assert.Contains("in use -> discarded", Screen.Text);
-        Assert.Contains("second -> first", Screen.Text);
+        Screen.Shows("in use -> discarded", "second -> first");
         Screen.Press(Key.F8);
 
         Assert.Equal(["F5", "F6"], Ledger.HoldingsOn(Some.Today).Baths.Select(bath => bath.Code));
@@ -182,8 +180,7 @@ public sealed class BathFormsTests : OnASmallLedger
     {
         Ledger.Did(new ItemDefinition { Key = "sheet", Date = Some.Today, Item = Ledger.HoldingsOn(Some.Today).Item("tarnfix")! with { Cautions = "no fumes" } });
         Screen.Type("3b");
-        Assert.Contains("! Gloves, goggles, fresh air.", Screen.Text);
-        Assert.Contains(": no fumes", Screen.Text);
+        Screen.Shows("! Gloves, goggles, fresh air.", ": no fumes");
         Screen.Press(Key.F1);
         Assert.Contains("Mix nothing with bleach.", Screen.Text);
     }

@@ -6,10 +6,9 @@ public sealed class FormsTests : OnASmallLedger
     public void A_session_is_logged_by_keyboard_alone_found_in_the_journal_and_undone()
     {
         Screen.Type("s").Press(Key.F3);
-        Assert.Contains("Session S23", Screen.Text);
-        Assert.Contains("21 sheets -> 17 sheets", Screen.Text);
-        Assert.Contains("64 ml -> 39 ml", Screen.Text);
-        Assert.Contains("320 sq in of 3000 sq in -> 640 sq in of 3000 sq in", Screen.Text);
+        Screen.Shows(
+            "Session S23", "21 sheets -> 17 sheets", "64 ml -> 39 ml",
+            "320 sq in of 3000 sq in -> 640 sq in of 3000 sq in");
 
         Screen.Press(Key.F8);
         Assert.Contains("Entry 11: session S23: 4 fen80, 320 sq in through F4.", Screen.Text);
@@ -67,8 +66,7 @@ public sealed class FormsTests : OnASmallLedger
     {
         Screen.Type("s").Press(Key.F12);
 
-        Assert.Contains("64 ml -> 39 ml", Screen.Text);
-        Assert.Contains("dev. ml 25", Screen.Text);
+        Screen.Shows("64 ml -> 39 ml", "dev. ml 25");
     }
 
     [Fact]
@@ -91,8 +89,7 @@ public sealed class FormsTests : OnASmallLedger
     {
         Screen.Type("s").Type("two").Press(Key.F8);
 
-        Assert.Contains("Sheets: found \"two\"; accepted is a whole number from 1 to 1000.", Screen.Text);
-        Assert.Contains("Sheets two", Screen.Text);
+        Screen.Shows("Sheets: found \"two\"; accepted is a whole number from 1 to 1000.", "Sheets two");
         Assert.Equal(10, Ledger.Journal(Some.Today, null, 1)[0].Number);
     }
 
@@ -100,12 +97,10 @@ public sealed class FormsTests : OnASmallLedger
     public void A_pour_beyond_the_book_is_refused_until_the_difference_is_booked()
     {
         Screen.Type("s").Press(Key.F3, Key.Enter, Key.Enter).Type("70");
-        Assert.Contains("This cannot be saved", Screen.Text);
-        Assert.Contains("6 ml short", Screen.Text);
+        Screen.Shows("This cannot be saved", "6 ml short");
 
         Screen.Press(Key.F6);
-        Assert.Contains("[x] Book the difference", Screen.Text);
-        Assert.Contains("syrup/1 held 6 ml more than the book says", Screen.Text);
+        Screen.Shows("[x] Book the difference", "syrup/1 held 6 ml more than the book says");
 
         Screen.Press(Key.F8);
         Assert.Equal("S23", Ledger.Sessions(Some.Today, null, 1)[0].Session);
@@ -130,10 +125,7 @@ public sealed class FormsTests : OnASmallLedger
     {
         Screen.Type("2r");
 
-        Assert.Contains("fen80", Screen.Text);
-        Assert.Contains("178.00", Screen.Text);
-        Assert.Contains("shelf", Screen.Text);
-        Assert.Contains("fen80/3", Screen.Text);
+        Screen.Shows("fen80", "178.00", "shelf", "fen80/3");
         Screen.Press(Key.F8);
         Assert.Contains("Entry 11: ", Screen.Text);
     }

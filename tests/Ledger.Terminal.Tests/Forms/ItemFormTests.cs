@@ -23,8 +23,7 @@ public sealed class ItemFormTests : OnASmallLedger
         using var screen = new Screen(Some.EmptyLedger());
 
         screen.Type("2n").Press(Key.Tab, Key.Tab, Key.CursorDown);
-        Assert.Contains("chemical", screen.Text);
-        Assert.Contains("Dilution", screen.Text);
+        screen.Shows("chemical", "Dilution");
         Assert.DoesNotContain("Fixer factor", screen.Text);
 
         screen.Press(Key.CursorDown);

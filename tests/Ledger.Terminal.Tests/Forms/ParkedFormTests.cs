@@ -90,8 +90,7 @@ public sealed class ParkedFormTests : OnASmallLedger
     public void An_unknown_item_is_written_down_from_inside_a_delivery_which_goes_on_with_it()
     {
         Screen.Type("r").Type("pan100");
-        Assert.Contains("Ctrl+N in Item writes down a new item", Screen.Text);
-        Assert.Contains("Ctrl+N New item", Screen.Text);
+        Screen.Shows("Ctrl+N in Item writes down a new item", "Ctrl+N New item");
 
         Screen.Press(Key.N.WithCtrl);
         Assert.StartsWith(" New item", Screen.Title);

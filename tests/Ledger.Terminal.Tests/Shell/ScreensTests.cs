@@ -30,12 +30,9 @@ public sealed class ScreensTests : OnASmallLedger
     [Fact]
     public void Today_shows_what_needs_the_user_with_the_reason_the_step_and_what_could_be_done()
     {
-        Assert.Contains("!! now  bath F4 expired 2 days ago", Screen.Text);
-        Assert.Contains("Reason", Screen.Text);
-        Assert.Contains("rotate the pair", Screen.Text);
-        Assert.Contains("What could be done today", Screen.Text);
-        Assert.Contains("syrup: 64 ml, enough for 2 batches", Screen.Text);
-        Assert.Contains("Capacity left  [########..] 89 %", Screen.Text);
+        Screen.Shows(
+            "!! now  bath F4 expired 2 days ago", "Reason", "rotate the pair", "What could be done today",
+            "syrup: 64 ml, enough for 2 batches", "Capacity left  [########..] 89 %");
     }
 
     [Fact]
@@ -155,8 +152,7 @@ public sealed class ScreensTests : OnASmallLedger
     {
         Screen.Press(Key.Space);
         Assert.False(Screen.Shell.IsBlank);
-        Assert.Contains("Ctrl+L lights the screen up again", Screen.Text);
-        Assert.Contains("leave it outside, or cover it", Screen.Text);
+        Screen.Shows("Ctrl+L lights the screen up again", "leave it outside, or cover it");
 
         Screen.Press(Key.Space);
         Assert.True(Screen.Shell.IsBlank);
@@ -210,8 +206,7 @@ public sealed class ScreensTests : OnASmallLedger
     {
         using var screen = new Screen(Some.QuietLedger());
 
-        Assert.Contains("Nothing needs you today.", screen.Text);
-        Assert.Contains("What could be done today", screen.Text);
+        screen.Shows("Nothing needs you today.", "What could be done today");
     }
 
     [Fact]

@@ -7,8 +7,7 @@ public sealed class FindingTests : OnASmallLedger
     public void Typing_leaves_the_rows_that_hold_all_words_and_counts_them()
     {
         Screen.Type("2/").Type("TARN");
-        Assert.Contains("1 of 3", Screen.Text);
-        Assert.Contains("tarnfix", Screen.Text);
+        Screen.Shows("1 of 3", "tarnfix");
         Assert.DoesNotContain("fen80 ", Screen.Text);
 
         Screen.Press(Key.Enter, Key.Enter);
@@ -19,8 +18,7 @@ public sealed class FindingTests : OnASmallLedger
     public void Esc_shows_all_again_and_only_then_leaves()
     {
         Screen.Type("2/").Type("nothing like it");
-        Assert.Contains("0 of 3", Screen.Text);
-        Assert.Contains("Nothing is found by that", Screen.Text);
+        Screen.Shows("0 of 3", "Nothing is found by that");
 
         Screen.Press(Key.Esc);
         Assert.StartsWith(" Shelf", Screen.Title);
@@ -36,8 +34,7 @@ public sealed class FindingTests : OnASmallLedger
             Ledger.Did(new SettingChange { Key = Some.Key(), Date = Some.Today, Setting = "warn-days", Value = $"{10 + i % 20}" });
         Screen.Type("6/").Type("session s22");
 
-        Assert.Contains("1 of 460", Screen.Text);
-        Assert.Contains("2026-03-08", Screen.Text);
+        Screen.Shows("1 of 460", "2026-03-08");
     }
 
     [Fact]
