@@ -1,7 +1,6 @@
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Quiet;
 using Ledger.Terminal.Shell;
-using Terminal.Gui.App;
 using Terminal.Gui.Configuration;
 using Terminal.Gui.Drivers;
 
