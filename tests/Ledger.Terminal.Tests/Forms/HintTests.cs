@@ -1,6 +1,4 @@
 using Ledger.Terminal.Blocks;
-using NodaTime.Extensions;
-using NodaTime.Testing;
 
 namespace Ledger.Terminal.Tests.Forms;
 

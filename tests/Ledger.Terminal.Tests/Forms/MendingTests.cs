@@ -1,6 +1,3 @@
-using NodaTime.Extensions;
-using NodaTime.Testing;
-
 namespace Ledger.Terminal.Tests.Forms;
 
 /// <summary>No sentence ends a way: each refusal names the key that mends it, and none a command.</summary>

@@ -1,6 +1,3 @@
-using NodaTime.Extensions;
-using NodaTime.Testing;
-
 namespace Ledger.Terminal.Tests.Screens;
 
 /// <summary>What is shown leads to the entries behind it: they are put right and taken back from there.</summary>

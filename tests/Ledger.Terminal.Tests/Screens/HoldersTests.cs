@@ -1,6 +1,3 @@
-using NodaTime.Extensions;
-using NodaTime.Testing;
-
 namespace Ledger.Terminal.Tests.Screens;
 
 /// <summary>Holders by keys alone, on a screen of 80 by 24.</summary>

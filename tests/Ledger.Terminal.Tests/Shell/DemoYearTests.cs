@@ -1,6 +1,3 @@
-using NodaTime.Extensions;
-using NodaTime.Testing;
-
 namespace Ledger.Terminal.Tests.Shell;
 
 /// <summary>The screens on a real file with the demo year in it.</summary>

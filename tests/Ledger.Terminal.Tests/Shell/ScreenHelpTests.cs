@@ -1,6 +1,4 @@
 using Ledger.Core.Tests.Architecture;
-using NodaTime.Extensions;
-using NodaTime.Testing;
 
 namespace Ledger.Terminal.Tests.Shell;
 
