@@ -1,6 +1,3 @@
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 using static Ledger.Terminal.Tests.Year.YearByKeys;
 
 namespace Ledger.Terminal.Tests.Year;

@@ -1,10 +1,5 @@
-using Ledger.Core.Film;
-using Ledger.Core.Sessions;
-using Ledger.Terminal.Tests.Fakes;
-using NodaTime;
 using NodaTime.Extensions;
 using NodaTime.Testing;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tests.Year;
 

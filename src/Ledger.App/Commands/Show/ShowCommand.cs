@@ -1,12 +1,6 @@
-using System.CommandLine;
 using System.CommandLine.Completions;
 using System.Text.Json;
-using Ledger.App.Output;
-using Ledger.App.Output.Documents;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
 using Ledger.Storage;
-using NodaTime;
 
 namespace Ledger.App.Commands.Show;
 
@@ -19,7 +13,7 @@ internal abstract class ShowCommand<TReading> : ExplainedCommand, IDescribed
     where TReading : notnull
 {
     private readonly Workbench _bench;
-    private readonly Shape _shape;
+    private readonly DocumentShape _shape;
     private readonly List<Table> _tables;
     private readonly RowOptions _rows;
     private readonly Option<LocalDate?> _asOf = Typed.Option(
@@ -54,7 +48,6 @@ internal abstract class ShowCommand<TReading> : ExplainedCommand, IDescribed
         SetAction(Run);
     }
 
-    /// <inheritdoc/>
     public override IEnumerable<string> More =>
     [
         "", "Tables for --format csv and tsv, --sort and --where; the first where --table names none:",
@@ -64,7 +57,6 @@ internal abstract class ShowCommand<TReading> : ExplainedCommand, IDescribed
     /// <summary>How many rows are shown at most; null where all are.</summary>
     protected LastOption? Last { get; init; }
 
-    /// <inheritdoc/>
     public void Describe(Utf8JsonWriter json) => _shape.Describe(json);
 
     /// <summary>Reads what is shown.</summary>
@@ -80,7 +72,7 @@ internal abstract class ShowCommand<TReading> : ExplainedCommand, IDescribed
     protected int AtMost(ParseResult parse) => _rows.Chooses(parse) ? int.MaxValue : Last?.In(parse) ?? int.MaxValue;
 
     /// <summary>What a document says beside its tables is a table too, of one row.</summary>
-    private static IEnumerable<Table> Own(Shape shape, string name)
+    private static IEnumerable<Table> Own(DocumentShape shape, string name)
     {
         Cell[] cells = [.. shape.Cells.Where(cell => cell.Name != "asOf")];
         return cells.Length == 0 ? [] :

@@ -47,6 +47,24 @@ internal abstract class Part(string name)
 
     /// <summary>Writes what a schema says of its value.</summary>
     public abstract void Describe(Utf8JsonWriter json);
+
+    /// <summary>Writes an array of values.</summary>
+    protected static void Array<TOne>(Utf8JsonWriter json, IEnumerable<TOne> values, Action<TOne> write)
+    {
+        json.WriteStartArray();
+        foreach (var value in values)
+            write(value);
+        json.WriteEndArray();
+    }
+
+    /// <summary>Writes what a schema says of values that are alike: the items of an array, the properties of an object with any names.</summary>
+    protected static void Alike(Utf8JsonWriter json, string type, string which, Action describe)
+    {
+        json.WriteString("type", type);
+        json.WriteStartObject(which);
+        describe();
+        json.WriteEndObject();
+    }
 }
 
 /// <summary>A single value.</summary>
@@ -71,21 +89,10 @@ internal sealed class ListPart(string name, Form form, Func<object, View, IEnume
     public override IEnumerable<Cell> Cells =>
         [new(Name, Form.Text, (thing, view) => string.Join(", ", of(thing, view).Select(one => form.Shown(one, view))))];
 
-    public override void Write(object thing, View view, Utf8JsonWriter json)
-    {
-        json.WriteStartArray();
-        foreach (var one in of(thing, view))
-            form.Write(json, one, view);
-        json.WriteEndArray();
-    }
+    public override void Write(object thing, View view, Utf8JsonWriter json) =>
+        Array(json, of(thing, view), one => form.Write(json, one, view));
 
-    public override void Describe(Utf8JsonWriter json)
-    {
-        json.WriteString("type", "array");
-        json.WriteStartObject("items");
-        form.Schema(json, false);
-        json.WriteEndObject();
-    }
+    public override void Describe(Utf8JsonWriter json) => Alike(json, "array", "items", () => form.Schema(json, false));
 }
 
 /// <summary>Whole numbers by name, such as sheets by format.</summary>
@@ -102,17 +109,12 @@ internal sealed class CountsPart(string name, Func<object, View, IEnumerable<Key
         json.WriteEndObject();
     }
 
-    public override void Describe(Utf8JsonWriter json)
-    {
-        json.WriteString("type", "object");
-        json.WriteStartObject("additionalProperties");
-        Form.Whole.Schema(json, false);
-        json.WriteEndObject();
-    }
+    public override void Describe(Utf8JsonWriter json) =>
+        Alike(json, "object", "additionalProperties", () => Form.Whole.Schema(json, false));
 }
 
 /// <summary>An object, or nothing; its values are cells of the row too.</summary>
-internal sealed class ObjectPart(string name, Func<object, View, object?> of, Shape shape) : Part(name)
+internal sealed class ObjectPart(string name, Func<object, View, object?> of, DocumentShape shape) : Part(name)
 {
     public override IEnumerable<Cell> Cells => shape.Cells.Select(cell =>
         new Cell($"{Name}.{cell.Name}", cell.Form, (thing, view) => of(thing, view) is { } inner ? cell.Of(inner, view) : null));
@@ -143,7 +145,7 @@ internal sealed class ObjectPart(string name, Func<object, View, object?> of, Sh
 
 /// <summary>A list of objects: a table.</summary>
 internal sealed class TablePart(
-    string name, Func<object, View, IEnumerable<object>> of, Shape shape, Func<object, IReadOnlyList<object>, object>? put) : Part(name)
+    string name, Func<object, View, IEnumerable<object>> of, DocumentShape shape, Func<object, IReadOnlyList<object>, object>? put) : Part(name)
 {
     public override IEnumerable<Table> Tables
     {
@@ -168,21 +170,10 @@ internal sealed class TablePart(
         }
     }
 
-    public override void Write(object thing, View view, Utf8JsonWriter json)
-    {
-        json.WriteStartArray();
-        foreach (var row in of(thing, view))
-            shape.Write(row, view, json);
-        json.WriteEndArray();
-    }
+    public override void Write(object thing, View view, Utf8JsonWriter json) =>
+        Array(json, of(thing, view), row => shape.Write(row, view, json));
 
-    public override void Describe(Utf8JsonWriter json)
-    {
-        json.WriteString("type", "array");
-        json.WriteStartObject("items");
-        shape.Describe(json);
-        json.WriteEndObject();
-    }
+    public override void Describe(Utf8JsonWriter json) => Alike(json, "array", "items", () => shape.Describe(json));
 
     private static object?[] Values(object row, Cell[] cells, View view) => [.. cells.Select(cell => cell.Of(row, view))];
 }

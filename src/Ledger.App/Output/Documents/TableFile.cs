@@ -10,7 +10,7 @@ internal static class TableFile
         CsvTable.Write(output, Titles(columns), rows.Select(row => Cells(columns, row, view)));
 
     /// <summary>Things as comma-separated values, a row each.</summary>
-    public static void WriteCsv(Shape shape, IEnumerable<object> things, View view, TextWriter output)
+    public static void WriteCsv(DocumentShape shape, IEnumerable<object> things, View view, TextWriter output)
     {
         Cell[] cells = [.. shape.Cells];
         WriteCsv(

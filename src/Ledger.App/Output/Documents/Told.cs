@@ -1,4 +1,3 @@
-using System.CommandLine;
 using System.Text.Json;
 
 namespace Ledger.App.Output.Documents;
