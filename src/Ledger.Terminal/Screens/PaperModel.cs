@@ -18,11 +18,11 @@ internal sealed class PaperModel(ILedger ledger, IEnumerable<(string Name, strin
     public override IReadOnlyList<string> Purpose =>
     [
         "A screen fogs film: read the page before lights-out and fill it in afterwards.",
-        "Enter writes it, as HTML for a browser and as plain text, and says where.",
+        "Enter writes it, as HTML for a browser and as plain text, and says where; of a label it asks first which paper it lies on.",
     ];
 
     /// <inheritdoc/>
-    public override WorkedExample Example { get; } = new("\n", "Enter writes the page and says where it lies.", "On paper");
+    public override WorkedExample Example { get; } = new("\n", "Enter asks which paper the label lies on; F8 writes it and says where.", "Labels of");
 
     /// <inheritdoc/>
     public override string Empty => "There is no page to write.";

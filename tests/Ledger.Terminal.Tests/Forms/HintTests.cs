@@ -60,6 +60,7 @@ public sealed class HintTests
         yield return new BackUpForm(upkeep, "copy.db");
         yield return new BathForm(ledger, null);
         yield return new CopyForm(new("Shelf", new ShelfModel(ledger), () => []), new FakePaper());
+        yield return new LabelForm(new("S22", (_, _) => ""), new FakePaper(), LabelPlace.Plain, _ => { });
         yield return new CalendarForm(upkeep, "days.ics");
         yield return new CopyProcessForm(ledger, process);
         yield return new UndoForm(ledger, ledger.Journal(ledger.Today, null, 1)[0]);
