@@ -1,18 +1,10 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Journal.Rules;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
 using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
 using Ledger.Storage.Upkeep;
 using Ledger.Storage.Deriving;
 using Ledger.Storage.Writing;
-using Microsoft.Data.Sqlite;
-using NodaTime;
+using Standing = Ledger.Storage.Deriving.Standing;
 
 namespace Ledger.Storage;
 

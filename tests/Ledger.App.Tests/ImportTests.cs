@@ -1,6 +1,4 @@
 using System.Text;
-using Ledger.App.Tests.Support;
-using Ledger.Exchange.Import;
 
 namespace Ledger.App.Tests;
 

@@ -1,5 +1,3 @@
-using Ledger.App.Tests.Support;
-
 namespace Ledger.App.Tests;
 
 /// <summary>Labels on ready-cut sheets, and the seals of film boxes, as they are asked for.</summary>

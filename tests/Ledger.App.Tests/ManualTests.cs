@@ -1,9 +1,6 @@
 using System.Reflection;
 using System.Text.RegularExpressions;
 using Ledger.App.Output;
-using Ledger.App.Tests.Support;
-using Ledger.App.Wiring;
-using Ledger.Exchange.Import;
 
 namespace Ledger.App.Tests;
 

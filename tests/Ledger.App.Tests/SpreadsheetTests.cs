@@ -1,6 +1,3 @@
-using Ledger.App.Tests.Support;
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Tests;
 
 /// <summary>A file that a spreadsheet opened and saved again adds nothing, and says what it says otherwise.</summary>

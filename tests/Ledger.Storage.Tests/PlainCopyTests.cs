@@ -1,7 +1,3 @@
-using Ledger.Storage.Files;
-using Ledger.Storage.Tests.Support;
-using Microsoft.Data.Sqlite;
-
 namespace Ledger.Storage.Tests;
 
 /// <summary>The file alone holds everything, whenever it is copied; and where it does not, nothing of it is overlooked.</summary>

@@ -1,10 +1,8 @@
 using Ledger.App.Commands.Files;
-using Ledger.App.Wiring;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
 using Ledger.Storage.Files;
 using Ledger.Terminal;
-using NodaTime;
 
 namespace Ledger.App.Screens;
 

@@ -1,16 +1,7 @@
-using Ledger.App.Output.Documents;
-using Ledger.App.Output;
 using Ledger.App.Commands.Show;
 using System.Text;
 using Ledger.App.Commands.Files;
 using Ledger.App.Commands.Print;
-using Ledger.App.Wiring;
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Stock;
-using Ledger.Core.Tracing;
 using Ledger.Exchange.Export;
 using Ledger.Exchange.Print;
 using Ledger.Storage.Files;

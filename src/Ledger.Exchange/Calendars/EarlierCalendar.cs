@@ -1,6 +1,3 @@
-using System.Globalization;
-using NodaTime;
-
 namespace Ledger.Exchange.Calendars;
 
 /// <summary>An event of an earlier calendar file.</summary>

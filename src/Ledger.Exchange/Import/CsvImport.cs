@@ -1,4 +1,3 @@
-using Ledger.Core.Journal.Kinds;
 using Ledger.Exchange.Export;
 using Ledger.Exchange.Import.Rows;
 

@@ -1,4 +1,3 @@
-using Ledger.Core.Journal.Entries;
 using Ledger.Exchange.Import.Rows;
 
 namespace Ledger.Exchange.Import;

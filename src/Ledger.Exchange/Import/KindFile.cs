@@ -1,5 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
 using Ledger.Exchange.Import.Identity;
 using Ledger.Exchange.Import.Rows;
 

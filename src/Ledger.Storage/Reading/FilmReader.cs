@@ -1,10 +1,3 @@
-using System.Globalization;
-using Dapper;
-using Ledger.Core.Film;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads the register of holders, the boxes of exposed sheets, and the sheets in them, as they were at the end of a day.</summary>
@@ -89,11 +82,8 @@ internal sealed class FilmReader(Snapshot snapshot)
     private static HolderSide ToSide(SideRow row, string holder, IEnumerable<SideFault> faults)
     {
         var (filled, emptied) = (Days.ReadOptional(row.FilledOn), Days.ReadOptional(row.EmptiedOn));
-        return new()
+        return new(new(row.PlaceId), holder, row.Name)
         {
-            Place = new(row.PlaceId),
-            Holder = holder,
-            Name = row.Name,
             OutOfService = row.OutOfService,
             LastUsedOn = emptied is null || filled > emptied ? filled : emptied,
             LastEmptiedOn = emptied,

@@ -1,8 +1,3 @@
-using Dapper;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads the settings of items that only some have, and how long their formula versions keep.</summary>

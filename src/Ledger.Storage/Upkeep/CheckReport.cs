@@ -1,4 +1,3 @@
-
 namespace Ledger.Storage;
 
 /// <summary>What a check of the file found.</summary>

@@ -1,12 +1,6 @@
-using System.Globalization;
-using Dapper;
-using Ledger.Core.Costing;
-using Ledger.Core.Measures;
 using Ledger.Storage.Deriving;
 using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
-using Microsoft.Data.Sqlite;
-using NodaTime;
 
 namespace Ledger.Storage.Upkeep;
 

@@ -1,6 +1,4 @@
-using System.Globalization;
 using Ledger.Storage.Files;
-using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Upkeep;
 

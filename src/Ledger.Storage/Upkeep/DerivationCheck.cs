@@ -3,8 +3,7 @@ using Ledger.Core.Measures;
 using Ledger.Storage.Deriving;
 using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
-using Microsoft.Data.Sqlite;
-using NodaTime;
+using Standing = Ledger.Storage.Deriving.Standing;
 
 namespace Ledger.Storage.Upkeep;
 

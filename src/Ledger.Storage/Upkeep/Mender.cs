@@ -1,7 +1,5 @@
 using Ledger.Storage.Deriving;
 using Ledger.Storage.Reading;
-using Microsoft.Data.Sqlite;
-using NodaTime;
 
 namespace Ledger.Storage.Upkeep;
 

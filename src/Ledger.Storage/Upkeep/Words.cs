@@ -18,7 +18,7 @@ internal static class Words
         var (past, log) = (new JournalReader(inside), new SaidLog(connection));
         foreach (var said in log.All().Where(said => said.About is not null && log.Find(said.About) is not null))
             if (past.Find(said.Key) is { } entry && past.Find(said.About!) is { } target
-                && PostingRules.SummaryOf(Standing.ActOf(said), target.Number, target.Kind) is var summary && summary != entry.Summary)
+                && PostingRules.SummaryOf(Deriving.Standing.ActOf(said), target.Number, target.Kind) is var summary && summary != entry.Summary)
                 connection.Execute("UPDATE entry SET summary = @summary WHERE id = @Number", new { summary, entry.Number });
     }
 }

@@ -1,5 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 
@@ -17,13 +15,10 @@ internal abstract class FormModel(ILedger ledger) : Form
     /// <summary>The ledger.</summary>
     protected ILedger Ledger => ledger;
 
-    /// <inheritdoc/>
     public override Verdict Judge() => ledger.Read(() => Judged(isTyping: false))!;
 
-    /// <inheritdoc/>
     public override Verdict? JudgeAtOnce() => ledger.Read(() => Judged(isTyping: true));
 
-    /// <inheritdoc/>
     public override Saving Save()
     {
         try
@@ -38,7 +33,6 @@ internal abstract class FormModel(ILedger ledger) : Form
         }
     }
 
-    /// <inheritdoc/>
     public override bool Park()
     {
         if (ParkedAs is not { } name || _isSaved)

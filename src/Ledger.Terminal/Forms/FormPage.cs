@@ -1,10 +1,6 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
-using Terminal.Gui.Input;
-using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 
 namespace Ledger.Terminal.Forms;

@@ -1,6 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Pages;
 
 /// <summary>A form without a screen: its fields, what they come to, and the one step that saves it.</summary>

@@ -1,6 +1,3 @@
-using Ledger.Core.Film;
-using NodaTime;
-
 namespace Ledger.Terminal.Pictures;
 
 /// <summary>All holders as a rack: each with both its sides, a mark for what is in them, readable without colour.</summary>

@@ -1,8 +1,5 @@
-using System.Globalization;
-using Ledger.Core.Journal;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Screens;
 

@@ -1,10 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Reordering;
-using Ledger.Core.Stock;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
@@ -24,7 +17,6 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     private IReadOnlyList<ShelfReading> _items = [];
     private IReadOnlyDictionary<string, Quantity> _planned = new Dictionary<string, Quantity>();
 
-    /// <inheritdoc/>
     public override string Name => "Shelf";
 
     /// <summary>What is short, what is too old, and what it all cost.</summary>
@@ -36,7 +28,6 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
 
     private static string Some(int count, string what) => count == 0 ? "" : $"{count} {what}";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "Every film, chemical and supply with what is there of it, box by box and bottle by bottle.",
@@ -45,14 +36,11 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
         "Enter shows the boxes and bottles of an item one by one.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new(
         "\n", "Enter on fen80 shows its two boxes, each with the day until which it is good.", "fen80/6");
 
-    /// <inheritdoc/>
     public override string Empty => TodayModel.NoItems;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("Item", 16), new("On hand", 12, IsFigure: true), new("Good until", 10), new("State", 17), new("Enough for", 22, Least: 10),
@@ -60,10 +48,8 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
         new("Name", 30, Least: 8),
     ];
 
-    /// <inheritdoc/>
     public override int Count => _items.Count;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.OnRow(KeyTable.Receive, "records a delivery of the selected item", row => new DeliveryForm(Ledger, IdOf(row))),
@@ -78,24 +64,19 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
         ScreenAction.Of(KeyTable.New, "writes down a film, chemical or supply", _ => new FormStep(new ItemForm(Ledger, null))),
     ];
 
-    /// <inheritdoc/>
     public override void Refresh()
     {
         (_holdings, _sizes) = (Ledger.HoldingsOn(Today), null);
         _items = [.. _holdings.Items.Select(item => new ShelfReading(item, _holdings.ContainersOf(item.Code), Today))];
-        _planned = KnownDemand.Planned(_holdings);
+        _planned = PlannedDemand.Together(_holdings);
     }
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => _items[row].Item.Code;
 
-    /// <inheritdoc/>
     public override string? IdOf(Saving saving) => (saving.Entry as ItemDefinition)?.Item.Code;
 
-    /// <inheritdoc/>
     public override string? Traced(int row) => _items[row].Containers is [{ Container.Code: var box }, ..] ? box : null;
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var reading = _items[row];
@@ -111,7 +92,6 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
         };
     }
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
     [
         ShelfBlocks.Facts(_items[row], _planned.TryGetValue(IdOf(row), out var planned) ? planned : null, _holdings,
@@ -122,10 +102,8 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
             _holdings),
     ];
 
-    /// <inheritdoc/>
     public override string? OpenLabel => "Boxes";
 
-    /// <inheritdoc/>
     public override Step? Open(int row) => new TableStep(new ContainersModel(Ledger, IdOf(row)));
 
     private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Item, IdOf(row)));

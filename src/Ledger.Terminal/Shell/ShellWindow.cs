@@ -1,5 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Finder;
 using Ledger.Terminal.Forms;
@@ -7,10 +5,7 @@ using Ledger.Terminal.Pages;
 using Ledger.Terminal.Screens;
 using Ledger.Terminal.Tables;
 using Ledger.Terminal.Themes;
-using NodaTime;
 using Terminal.Gui.App;
-using Terminal.Gui.Input;
-using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 
 namespace Ledger.Terminal.Shell;

@@ -1,4 +1,3 @@
-using Ledger.Core.Measures;
 using Ledger.Terminal.Pages;
 using Terminal.Gui.Views;
 

@@ -1,11 +1,7 @@
 using System.Collections;
 using System.Reflection;
 using System.Runtime.CompilerServices;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Rules;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
 
 namespace Ledger.Core.Tests.Journal;
 

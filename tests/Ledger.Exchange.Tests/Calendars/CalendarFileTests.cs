@@ -1,9 +1,7 @@
 using System.Text;
 using System.Text.RegularExpressions;
 using Ical.Net.DataTypes;
-using Ledger.Core.Notices;
 using Ledger.Exchange.Calendars;
-using NodaTime;
 using Calendar = Ical.Net.Calendar;
 
 namespace Ledger.Exchange.Tests.Calendars;

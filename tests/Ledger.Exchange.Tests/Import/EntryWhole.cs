@@ -1,7 +1,5 @@
 using System.Collections;
-using System.Globalization;
 using System.Reflection;
-using Ledger.Core.Journal.Entries;
 
 namespace Ledger.Exchange.Tests.Import;
 

@@ -1,5 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
 using Ledger.Storage.Deriving;
 using Ledger.Storage.Reading;
 using Microsoft.Data.Sqlite;

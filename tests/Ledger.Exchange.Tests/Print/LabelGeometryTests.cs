@@ -1,7 +1,5 @@
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 using Ledger.Exchange.Print;
-using NodaTime;
+using static Ledger.Exchange.Tests.Support.Written;
 
 namespace Ledger.Exchange.Tests.Print;
 
@@ -186,11 +184,4 @@ public sealed class LabelGeometryTests
         Assert.Single(LabelSheet.Common, sheet => sheet.Paper.Name == paper && sheet.Grid == grid);
 
     private static string Refused(Func<LabelSheet> divide) => Assert.Throws<FormatException>(divide).Message;
-
-    private static string Html(PrintedPage page)
-    {
-        using var text = new StringWriter { NewLine = "\n" };
-        HtmlPage.Write(page, text);
-        return text.ToString();
-    }
 }

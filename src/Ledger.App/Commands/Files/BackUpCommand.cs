@@ -1,8 +1,4 @@
-using System.CommandLine;
 using System.Text.Json;
-using Ledger.App.Output.Documents;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
 using Ledger.Storage;
 
 namespace Ledger.App.Commands.Files;
@@ -43,7 +39,6 @@ internal sealed class BackUpCommand : ExplainedCommand, IDescribed
         SetAction(parse => parse.GetValue(_restore) ? PutBack(parse) : MakeCopy(parse));
     }
 
-    /// <inheritdoc/>
     public void Describe(Utf8JsonWriter json) => _told.Describe(json);
 
     private int MakeCopy(ParseResult parse)

@@ -1,10 +1,5 @@
-using Ledger.App.Wiring;
-using Ledger.Core.Measures;
-using Ledger.Core.Notices;
-using Ledger.Core.Reordering;
 using Ledger.Exchange.Calendars;
 using Ledger.Storage;
-using NodaTime;
 
 namespace Ledger.App.Commands.Files;
 

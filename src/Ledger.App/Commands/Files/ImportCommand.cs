@@ -1,9 +1,4 @@
-using System.CommandLine;
 using System.Text.Json;
-using Ledger.App.Output.Documents;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-using Ledger.Core.Measures;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
 
@@ -66,7 +61,6 @@ internal sealed class ImportCommand : ExplainedCommand, IDescribed
         _kind.CompletionSources.Add([.. CsvImport.Kinds, AllKinds, Journal]);
     }
 
-    /// <inheritdoc/>
     public void Describe(Utf8JsonWriter json) => _told.Describe(json);
 
     private int Run(ParseResult parse)

@@ -1,7 +1,3 @@
-using Ledger.App.Output.Documents;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Kinds;
-
 namespace Ledger.App.Commands.Record;
 
 /// <summary>What an entry changed.</summary>

@@ -1,10 +1,4 @@
-using System.CommandLine;
 using System.Text.Json;
-using Ledger.App.Output.Documents;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
 using Ledger.Storage;
 
 namespace Ledger.App.Commands.Record;
@@ -36,7 +30,6 @@ internal class RecordKind : ExplainedCommand, IDescribed
         SetAction(Run);
     }
 
-    /// <inheritdoc/>
     public void Describe(Utf8JsonWriter json) => _told.Describe(json);
 
     /// <summary>The option that takes lines.</summary>

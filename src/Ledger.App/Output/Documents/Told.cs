@@ -1,4 +1,3 @@
-using System.CommandLine;
 using System.Text.Json;
 
 namespace Ledger.App.Output.Documents;
@@ -6,6 +5,7 @@ namespace Ledger.App.Output.Documents;
 /// <summary>What a command did: a sentence for people, or one JSON document where --json asks for it.</summary>
 /// <param name="shape">What stands in the document.</param>
 internal sealed class Told<T>(Shape<T> shape)
+    where T : notnull
 {
     /// <summary>--json.</summary>
     public Option<bool> Option { get; } = new("--json") { Description = "write what was done as one JSON document" };

@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Ledger.Core.Journal.Entries;
 
 /// <summary>One thing that happened. It is posted once and never changed.</summary>

@@ -1,9 +1,6 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using CsCheck;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using EntryText = Ledger.Core.Journal.Kinds.EntryText;
 
 namespace Ledger.Core.Tests.Journal.Kinds;
 
