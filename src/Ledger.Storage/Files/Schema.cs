@@ -1,6 +1,3 @@
-using Dapper;
-using Microsoft.Data.Sqlite;
-using NodaTime;
 
 namespace Ledger.Storage.Files;
 
