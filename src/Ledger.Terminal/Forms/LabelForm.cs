@@ -48,23 +48,17 @@ internal sealed class LabelForm : Form
         _used.Begin("0");
     }
 
-    /// <inheritdoc/>
     public override string Title => $"Labels of {_step.What}";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
         ["Labels are written as HTML for a browser to print, and as plain text. Print without scaling, so that they lie where they are cut."];
 
-    /// <inheritdoc/>
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows => [[_on, _grid, _copies, _used], [_margins, _gaps]];
 
-    /// <inheritdoc/>
     public override string SaveLabel => "Write";
 
-    /// <inheritdoc/>
     public override bool IsTouched => false;
 
-    /// <inheritdoc/>
     public override Verdict Judge()
     {
         List<string> problems =
@@ -78,7 +72,6 @@ internal sealed class LabelForm : Form
             : _paper.LabelProblem(Place()) is { } problem ? new Incomplete([problem]) : new Placed(Place());
     }
 
-    /// <inheritdoc/>
     public override Saving Save()
     {
         switch (Judge())
@@ -109,7 +102,6 @@ internal sealed class LabelForm : Form
 /// <param name="Place">Where.</param>
 internal sealed record Placed(LabelPlace Place) : Verdict
 {
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Blocks =>
     [
         Block.Of("When you write them", Place.IsPlain ? "  They lie on plain paper, with lines to cut along; grid, margins and gaps are for ready-cut labels."

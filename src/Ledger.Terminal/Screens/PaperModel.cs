@@ -15,10 +15,10 @@ internal sealed class PaperModel(ILedger ledger, IEnumerable<(string Name, strin
     public override IReadOnlyList<string> Purpose =>
     [
         "A screen fogs film: read the page before lights-out and fill it in afterwards.",
-        "Enter writes it, as HTML for a browser and as plain text, and says where. Of a label it asks first which paper it is to lie on.",
+        "Enter writes it, as HTML for a browser and as plain text, and says where; of a label it asks first which paper it lies on.",
     ];
 
-    public override WorkedExample Example { get; } = new("\n", "Enter on a label asks which paper it is to lie on.", "Labels of");
+    public override WorkedExample Example { get; } = new("\n", "Enter asks which paper the label lies on; F8 writes it and says where.", "Labels of");
 
     public override string Empty => "There is no page to write.";
 

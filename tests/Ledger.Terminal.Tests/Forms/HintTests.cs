@@ -47,6 +47,7 @@ public sealed class HintTests : OnTheDemoYear
         yield return new LabelForm(
             new("F4", (paper, place) => paper.BottleLabel("F4", place)), new FakePaper(), LabelPlace.Plain, _ => { });
         yield return new CopyForm(new("Shelf", new ShelfModel(Ledger), () => []), new FakePaper());
+        yield return new LabelForm(new("S22", (_, _) => ""), new FakePaper(), LabelPlace.Plain, _ => { });
         yield return new CalendarForm(upkeep, "days.ics");
         yield return new CopyProcessForm(Ledger, process);
         yield return new UndoForm(Ledger, Ledger.Journal(Ledger.Today, null, 1)[0]);

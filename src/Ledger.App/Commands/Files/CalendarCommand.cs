@@ -32,7 +32,6 @@ internal sealed class CalendarCommand : ExplainedCommand, IDescribed
         SetAction(Run);
     }
 
-    /// <inheritdoc/>
     public void Describe(Utf8JsonWriter json) => _told.Describe(json);
 
     private int Run(ParseResult parse)

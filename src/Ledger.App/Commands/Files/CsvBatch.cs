@@ -52,7 +52,6 @@ internal sealed class CsvBatch(IReadOnlyList<ImportFile> files, IReadOnlyList<st
         }
     }
 
-    /// <inheritdoc/>
     public Imported Post(LedgerFile ledger, bool isDry, bool isAmending, IProgress<double> progress, CancellationToken cancel)
     {
         var unread = files.SelectMany(file => file.Problems.Select(problem => new BadRow(file.Source, problem.Line, problem.ToString()))).ToList();

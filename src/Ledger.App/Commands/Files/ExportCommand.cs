@@ -40,7 +40,6 @@ internal sealed class ExportCommand : ExplainedCommand, IDescribed
         SetAction(Run);
     }
 
-    /// <inheritdoc/>
     public void Describe(Utf8JsonWriter json) => _told.Describe(json);
 
     private int Run(ParseResult parse)

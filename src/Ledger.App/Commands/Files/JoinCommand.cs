@@ -42,7 +42,6 @@ internal sealed class JoinCommand : ExplainedCommand, IDescribed
         SetAction(Run);
     }
 
-    /// <inheritdoc/>
     public void Describe(Utf8JsonWriter json) => _told.Describe(json);
 
     private int Run(ParseResult parse)

@@ -47,7 +47,8 @@ internal sealed class Shape<T> : DocumentShape
 
     public Shape<T> Flag(string name, Func<T, bool?> of, string meaning = "") => Value(name, Form.Flag, (thing, _) => of((T)thing), true, meaning);
 
-    public Shape<T> Flag(string name, Func<T, View, bool> of, string meaning = "") => Value(name, Form.Flag, (thing, view) => of((T)thing, view), false, meaning);
+    public Shape<T> Flag(string name, Func<T, View, bool> of, string meaning = "") =>
+        Value(name, Form.Flag, (thing, view) => of((T)thing, view), false, meaning);
 
     public Shape<T> Quantity(string name, Func<T, Quantity> of, string meaning = "") =>
         Value(name, Form.Quantity, (thing, _) => Amount.Of(of((T)thing)), false, meaning);
