@@ -17,12 +17,13 @@ using NodaTime;
 namespace Ledger.Storage;
 
 /// <summary>A ledger in one SQLite file.</summary>
-public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
+public sealed partial class LedgerFile : ILedger, IProcessHistory, IReading, IDisposable
 {
     private readonly SqliteConnection _connection;
     private readonly ZonedClock _clock;
     private readonly SharedHoldings _holdings;
     private Snapshot? _held;
+    private bool _isWriting;
 
     private LedgerFile(string path, SqliteConnection connection, string? migratedFrom, ZonedClock clock)
     {
@@ -30,7 +31,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         MigratedFrom = migratedFrom;
         _connection = connection;
         _clock = clock;
-        _holdings = new((snapshot, day) => day < Today ? Definitions.On(snapshot, day) : null);
+        _holdings = new(this, (snapshot, day) => day < Today ? Definitions.On(snapshot, day) : null);
     }
 
     /// <summary>The file.</summary>
@@ -372,6 +373,10 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
     /// <summary>What the ledger holds now, to decide on.</summary>
     private Holdings Now(Snapshot snapshot) => Trouble.GuardValues(Path, () => _holdings.On(Today, snapshot));
 
+    bool IReading.IsWriting => _isWriting;
+
+    T IReading.In<T>(Func<Snapshot, T> look) => Read(look);
+
     /// <summary>Reads what the file holds; a value in it that cannot be read is the file's fault.</summary>
     private T Read<T>(Func<Snapshot, T> reading) => Hold(snapshot => Trouble.GuardValues(Path, () => reading(snapshot)));
 
@@ -400,12 +405,12 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         using var transaction = new WriteTransaction(_connection);
         try
         {
-            _held = transaction.Inside;
+            (_held, _isWriting) = (transaction.Inside, true);
             return writing(transaction);
         }
         finally
         {
-            _held = reading;
+            (_held, _isWriting) = (reading, false);
         }
     });
 

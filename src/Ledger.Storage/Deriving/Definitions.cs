@@ -109,12 +109,10 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
         var ordered = things.OrderBy(thing => Kinds.IndexOf(thing.Kind)).ToList();
         foreach (var (kind, name) in ordered)
             Delete(kind, name);
-        var holdings = new Holdings(today);
+        var catalogue = new Catalogue(new InsideOf(inside), today);
+        var holdings = new Holdings(today, catalogue, catalogue);
         if (ordered.Count > 0)
-        {
             new CatalogueReader(inside).ReadInto(holdings);
-            new FilmReader(inside).ReadHolders(holdings, Dates.Text(today));
-        }
 
         foreach (var (kind, name) in ordered)
         {

@@ -43,6 +43,7 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
         IReadOnlyList<(string Kind, string Name)> redefined,
         Holdings? before)
     {
+        _ = before?.Film.Holders; // all of them as they are before anything is taken out
         var things = Definitions.ChangedFrom(from).Concat(redefined).Distinct().ToList();
         var suffix = Suffix(from, changed);
         var costs = before is null ? [] : Costs(suffix);

@@ -7,10 +7,11 @@ namespace Ledger.Storage.Reading;
 /// What the ledger holds, read once for each day and state of the file, however many readings ask. A posting changes the holdings that the next one
 /// is decided on; those that were lent to a reading are the reader's and are never changed.
 /// </summary>
+/// <param name="reading">Where the holdings look things up later.</param>
 /// <param name="definitionsOn">What was defined otherwise on a day; null for nothing.</param>
-internal sealed class SharedHoldings(Func<Snapshot, LocalDate, Action<Holdings>?> definitionsOn)
+internal sealed class SharedHoldings(IReading reading, Func<Snapshot, LocalDate, Action<Holdings>?> definitionsOn)
 {
-    private readonly Dictionary<LocalDate, Holdings> _byDay = [];
+    private readonly Dictionary<LocalDate, (Holdings Holdings, Catalogue Catalogue)> _byDay = [];
     private readonly HashSet<LocalDate> _lent = [];
     private (long Version, long Changes) _state;
 
@@ -20,7 +21,12 @@ internal sealed class SharedHoldings(Func<Snapshot, LocalDate, Action<Holdings>?
         if (_state != snapshot.State)
             Forget();
         _state = snapshot.State;
-        return _byDay.TryGetValue(day, out var known) ? known : _byDay[day] = new HoldingsReader(snapshot).Read(day, definitionsOn(snapshot, day));
+        if (_byDay.TryGetValue(day, out var known))
+            return known.Holdings;
+        var catalogue = new Catalogue(reading, day);
+        var holdings = new HoldingsReader(snapshot).Read(day, catalogue, definitionsOn(snapshot, day));
+        _byDay[day] = (holdings, catalogue);
+        return holdings;
     }
 
     /// <summary>The holdings of a day for a reading.</summary>
@@ -52,12 +58,13 @@ internal sealed class SharedHoldings(Func<Snapshot, LocalDate, Action<Holdings>?
     public void Follow(Posting posting, LocalDate today, Snapshot inside)
     {
         var isToBeRead = posting.Entry is Core.Journal.Entries.Undo || _lent.Contains(today);
-        var holdings = isToBeRead ? null : _byDay.GetValueOrDefault(today);
+        var isKnown = _byDay.TryGetValue(today, out var known) && !isToBeRead;
         Forget();
-        if (holdings is null)
+        if (!isKnown)
             return;
-        holdings.Apply(posting);
-        _byDay[today] = holdings;
+        known.Catalogue.Follow();
+        known.Holdings.Apply(posting);
+        _byDay[today] = known;
         _state = inside.State;
     }
 
