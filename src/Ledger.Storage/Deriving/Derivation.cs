@@ -109,14 +109,28 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
         }
     }
 
-    /// <summary>The last position of an entry that another one may come after; null when there is none.</summary>
-    public Position? Last() => connection.QueryFirstOrDefault<PositionRow>(
+    /// <summary>
+    /// The last position of an entry that decides something; null when there is none. A definition does where the same thing is defined
+    /// more than once: the only one reaches back to the beginning.
+    /// </summary>
+    public Position? Last() => new[] { LastAct(), LastOfSeveralDefinitions() }
+        .OfType<PositionRow>().Select(row => (Position?)new Position(row.Date, row.Ord)).Max();
+
+    private PositionRow? LastAct() => connection.QueryFirstOrDefault<PositionRow>(
         """
         SELECT e.date AS Date, e.ord AS Ord FROM entry e CROSS JOIN said s ON s.key = e.key
-        WHERE e.undoes IS NULL AND e.amends IS NULL AND e.counts = 1 AND NOT (s.name IS NOT NULL AND s.kind NOT IN ('setting', 'format') AND NOT EXISTS (
-            SELECT 1 FROM said o WHERE o.kind = s.kind AND o.name = s.name AND o.key <> s.key))
+        WHERE e.undoes IS NULL AND e.amends IS NULL AND e.counts = 1 AND e.kind NOT IN ('item', 'process', 'holder')
         ORDER BY e.date DESC, e.ord DESC LIMIT 1
-        """) is { } row ? new Position(row.Date, row.Ord) : null;
+        """);
+
+    private PositionRow? LastOfSeveralDefinitions() => connection.QueryFirstOrDefault<PositionRow>(
+        """
+        SELECT e.date AS Date, e.ord AS Ord FROM (
+            SELECT kind, name FROM said WHERE name IS NOT NULL AND kind IN ('item', 'process', 'holder')
+            GROUP BY kind, name HAVING count(*) > 1) d
+        CROSS JOIN said s ON s.kind = d.kind AND s.name = d.name CROSS JOIN entry e ON e.key = s.key
+        WHERE e.undoes IS NULL AND e.amends IS NULL AND e.counts = 1 ORDER BY e.date DESC, e.ord DESC LIMIT 1
+        """);
 
     /// <summary>The entries from a position on that decide something, without definitions that reach back further; and those that changed.</summary>
     private IReadOnlyList<Head> Suffix(Position from, IReadOnlyCollection<string> changed) =>
