@@ -28,7 +28,7 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
     public Definitions Definitions => field ??= new(inside, _log, Standing);
 
     /// <summary>Derives everything that was said: what an earlier version posted stays as it is.</summary>
-    public DerivedLedger All() => From(Position.Start, [], [], [], before: null);
+    public DerivedLedger All() => From(Position.Start, [], [], Definitions.Things(), before: null);
 
     /// <summary>Derives from a position on.</summary>
     /// <param name="from">The first position at which anything is different.</param>
@@ -132,7 +132,10 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
         WHERE e.undoes IS NULL AND e.amends IS NULL AND e.counts = 1 ORDER BY e.date DESC, e.ord DESC LIMIT 1
         """);
 
-    /// <summary>The entries from a position on that decide something, without definitions that reach back further; and those that changed.</summary>
+    /// <summary>
+    /// The entries from a position on that decide something, without definitions that reach back further, as the only one of a thing does; and
+    /// those that changed.
+    /// </summary>
     private IReadOnlyList<Head> Suffix(Position from, IReadOnlyCollection<string> changed) =>
     [
         .. connection.Query<Head>(
@@ -140,6 +143,8 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
             SELECT e.id AS Number, e.key AS Key, e.date AS Date, e.ord AS Ord, e.summary AS Summary, e.kind AS Kind
             FROM entry e CROSS JOIN said s ON s.key = e.key
             WHERE (e.date, e.ord) >= (@Date, @Ord) AND (s.about IS NULL OR NOT EXISTS (SELECT 1 FROM said t WHERE t.key = s.about))
+                AND (s.name IS NULL OR s.kind IN ('setting', 'format') OR EXISTS (SELECT 1 FROM said a WHERE a.about = s.key)
+                    OR EXISTS (SELECT 1 FROM said o WHERE o.kind = s.kind AND o.name = s.name AND o.key <> s.key))
             ORDER BY e.date, e.ord
             """,
             new { from.Date, from.Ord })

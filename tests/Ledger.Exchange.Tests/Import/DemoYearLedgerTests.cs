@@ -1,6 +1,8 @@
 using Ledger.Core.Baths;
 using Ledger.Core.Costing;
 using Ledger.Core.Journal;
+using Ledger.Core.Notices;
+using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
@@ -40,6 +42,19 @@ public sealed class DemoYearLedgerTests : IDisposable
         var outcome = Import();
         Assert.Equal((0, DemoYear.Read(DemoYear.LastDay).Count), (outcome.Posted, outcome.AlreadyThere));
         Assert.Equal(before.Entries, _ledger.Check(null, default).Entries);
+    }
+
+    /// <summary>Whoever reads only what can need the user finds all that needs the user, every other month.</summary>
+    [Fact]
+    public void What_today_says_follows_from_what_is_in_use_alone()
+    {
+        for (var day = FirstDay; day <= DemoYear.LastDay; day = day.PlusDays(60))
+        {
+            var held = _ledger.HoldingsOn(day);
+            var (narrow, all) = (ReorderReading.InUse(_ledger, held), ReorderReading.Of(_ledger, held));
+            Assert.Equal(TodayReading.Of(held, all), TodayReading.Of(held, narrow));
+            Assert.Equal(Reminders.Of(held, all), Reminders.Of(held, narrow));
+        }
     }
 
     [Fact]
