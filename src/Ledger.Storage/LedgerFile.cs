@@ -23,7 +23,6 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IReading, IDi
     private readonly ZonedClock _clock;
     private readonly SharedHoldings _holdings;
     private Snapshot? _held;
-    private bool _isWriting;
 
     private LedgerFile(string path, SqliteConnection connection, string? migratedFrom, ZonedClock clock)
     {
@@ -373,8 +372,6 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IReading, IDi
     /// <summary>What the ledger holds now, to decide on.</summary>
     private Holdings Now(Snapshot snapshot) => Trouble.GuardValues(Path, () => _holdings.On(Today, snapshot));
 
-    bool IReading.IsWriting => _isWriting;
-
     T IReading.In<T>(Func<Snapshot, T> look) => Read(look);
 
     /// <summary>Reads what the file holds; a value in it that cannot be read is the file's fault.</summary>
@@ -405,12 +402,12 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IReading, IDi
         using var transaction = new WriteTransaction(_connection);
         try
         {
-            (_held, _isWriting) = (transaction.Inside, true);
+            _held = transaction.Inside;
             return writing(transaction);
         }
         finally
         {
-            (_held, _isWriting) = (reading, false);
+            _held = reading;
         }
     });
 

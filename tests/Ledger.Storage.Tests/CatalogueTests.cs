@@ -19,9 +19,9 @@ public sealed class CatalogueTests : IDisposable
     public CatalogueTests()
     {
         Some.Stock(_file);
-        foreach (var item in (string[])["zeta", "Ärmel", "alpha_1", "alphab"])
+        foreach (var item in (string[])["zeta", "alpha_1", "alphab"])
             _file.Accept(Some.Define(Some.Gloves() with { Code = item }));
-        foreach (var holder in (string[])["H1", "H2", "H_3"])
+        foreach (var holder in (string[])["H1", "H2", "Ä3"])
             _file.Accept(Holder(holder));
         _file.Reopen();
     }
@@ -34,10 +34,9 @@ public sealed class CatalogueTests : IDisposable
     public void Of_an_item_that_was_only_defined_nothing_is_read_until_it_is_asked_for()
     {
         var held = Held;
-        string[] others = ["zeta", "Ärmel", "alpha_1", "alphab"];
+        string[] others = ["zeta", "alpha_1", "alphab"];
         Assert.Empty(held.ItemsInUse.Select(item => item.Code).Intersect(others));
         Assert.Equal("zeta", held.Item(" ZETA ")!.Code);
-        Assert.Equal("Ärmel", held.Item("ärmel")!.Code);
         Assert.Null(held.Item("zet"));
         Assert.Empty(held.ItemsInUse.Select(item => item.Code).Intersect(others));
         Assert.Equal(held.ItemCodes, held.Items.Select(item => item.Code));
@@ -70,7 +69,9 @@ public sealed class CatalogueTests : IDisposable
     {
         var held = Held;
         Assert.Empty(held.Film.HoldersInUse);
-        Assert.Equal(["H_3", "H1", "H2"], held.Film.Codes.Order(StringComparer.Ordinal).OrderByDescending(code => code == "H_3"));
+        Assert.Equal(["H1", "H2", "Ä3"], held.Film.Codes);
+        Assert.Equal("Ä3", held.Film.Holder("ä3")!.Code);
+        Assert.Equal("Ä3-1", held.Film.Side("ä3-1")!.Code);
         var side = held.Film.Side("h2-1")!;
         Assert.Equal("H2-1", side.Code);
         _file.Reopen();
@@ -83,23 +84,15 @@ public sealed class CatalogueTests : IDisposable
         Assert.Equal(held.Film.Codes, held.Film.Holders.Select(holder => holder.Code));
     }
 
+    /// <summary>A screen keeps its holdings until it is read again; what it asks for until then still gets an answer.</summary>
     [Fact]
-    public void What_was_recorded_by_others_meanwhile_is_not_mixed_in()
+    public void Holdings_that_outlive_their_reading_look_things_up_as_they_stand_then()
     {
         var held = Held;
         using (var other = LedgerFile.Open(_file.FilePath, _file.Clock))
-            Assert.IsType<Posted>(other.Post(Some.Define(Some.Gloves() with { Code = "new" })));
-        Assert.Throws<LedgerUnavailableException>(() => held.Item("zeta"));
-        Assert.Throws<LedgerUnavailableException>(() => held.Film.Holder("H1"));
-        Assert.Equal("zeta", Held.Item("zeta")!.Code);
-    }
-
-    [Fact]
-    public void A_form_that_is_laid_away_takes_nothing_from_what_is_shown()
-    {
-        var held = Held;
-        _file.Ledger.Keep("form", "half typed");
-        Assert.Equal("zeta", held.Item("zeta")!.Code);
+            Assert.IsType<Posted>(other.Post(Some.Define(Some.Gloves() with { Code = "zeta", Name = "New gloves" })));
+        Assert.Equal("New gloves", held.Item("zeta")!.Name);
+        Assert.Equal("H1", held.Film.Holder("H1")!.Code);
     }
 
     [Fact]
@@ -124,8 +117,8 @@ public sealed class CatalogueTests : IDisposable
         _file.Reopen();
         var outcome = _file.Ledger.Import(
         [
-            Develop(Some.Day(3, 4), "S1", From("pan N", fate: Fate.Reject, cause: RejectCause.Leak)),
-            Develop(Some.Day(3, 5), "S2", From("pan N", fate: Fate.Reject, cause: RejectCause.Leak)),
+            Develop(Some.Day(3, 4), "S1", From("pan N", fate: Fate.Reject, cause: RejectCause.Dust)),
+            Develop(Some.Day(3, 5), "S2", From("pan N", fate: Fate.Reject, cause: RejectCause.Dust)),
             Load(Some.Day(3, 6), "H2-1"),
         ], dryRun: false, null, default);
         Assert.Equal(3, outcome.Posted);

@@ -11,7 +11,7 @@ namespace Ledger.Storage.Reading;
 /// <param name="definitionsOn">What was defined otherwise on a day; null for nothing.</param>
 internal sealed class SharedHoldings(IReading reading, Func<Snapshot, LocalDate, Action<Holdings>?> definitionsOn)
 {
-    private readonly Dictionary<LocalDate, (Holdings Holdings, Catalogue Catalogue)> _byDay = [];
+    private readonly Dictionary<LocalDate, Holdings> _byDay = [];
     private readonly HashSet<LocalDate> _lent = [];
     private (long Version, long Changes) _state;
 
@@ -21,12 +21,8 @@ internal sealed class SharedHoldings(IReading reading, Func<Snapshot, LocalDate,
         if (_state != snapshot.State)
             Forget();
         _state = snapshot.State;
-        if (_byDay.TryGetValue(day, out var known))
-            return known.Holdings;
-        var catalogue = new Catalogue(reading, day);
-        var holdings = new HoldingsReader(snapshot).Read(day, catalogue, definitionsOn(snapshot, day));
-        _byDay[day] = (holdings, catalogue);
-        return holdings;
+        return _byDay.TryGetValue(day, out var known) ? known
+            : _byDay[day] = new HoldingsReader(snapshot).Read(day, new(reading, day), definitionsOn(snapshot, day));
     }
 
     /// <summary>The holdings of a day for a reading.</summary>
@@ -58,13 +54,12 @@ internal sealed class SharedHoldings(IReading reading, Func<Snapshot, LocalDate,
     public void Follow(Posting posting, LocalDate today, Snapshot inside)
     {
         var isToBeRead = posting.Entry is Core.Journal.Entries.Undo || _lent.Contains(today);
-        var isKnown = _byDay.TryGetValue(today, out var known) && !isToBeRead;
+        var holdings = isToBeRead ? null : _byDay.GetValueOrDefault(today);
         Forget();
-        if (!isKnown)
+        if (holdings is null)
             return;
-        known.Catalogue.Follow();
-        known.Holdings.Apply(posting);
-        _byDay[today] = known;
+        holdings.Apply(posting);
+        _byDay[today] = holdings;
         _state = inside.State;
     }
 

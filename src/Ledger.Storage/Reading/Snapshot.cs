@@ -1,4 +1,3 @@
-using Dapper;
 using Ledger.Storage.Files;
 using Microsoft.Data.Sqlite;
 using SQLitePCL;
@@ -38,12 +37,6 @@ internal sealed class Snapshot(SqliteConnection connection) : IDisposable
 
     /// <summary>What tells one state of the file from another, what this connection has written included.</summary>
     public (long Version, long Changes) State => (Version, raw.sqlite3_total_changes(Connection.Handle));
-
-    /// <summary>
-    /// What tells all that was said from what was said at another time: the last digest, which covers all before it. All that a ledger
-    /// holds follows from what was said. Null where nothing was.
-    /// </summary>
-    public string? LastSaid => Connection.QueryFirstOrDefault<string?>("SELECT digest FROM said ORDER BY recorded_at DESC, key DESC LIMIT 1");
 
     /// <summary>Lets the state go, so that the connection can write; what is read afterwards is the state of then.</summary>
     public void LetGo()

@@ -126,7 +126,7 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
 
     private string? HolderAt(int row) => row >= 0 && row < _holders.Count ? _holders[row] : null;
 
-    private Holder HolderIn(int row) => _holdings.Film.Holder(_holders[row])!;
+    private Holder HolderIn(int row) => _holdings.Film.Holder(_holders[row]) ?? throw Gone(_holders[row]);
 
     private string Place(int row) => row < 0 ? "" : IdOf(row);
 

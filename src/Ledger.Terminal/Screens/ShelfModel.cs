@@ -141,7 +141,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
 
     /// <summary>What there is of an item; it is looked up once something of it is shown.</summary>
     private ShelfReading ReadingOf(string item) => _readings.TryGetValue(item, out var known) ? known
-        : _readings[item] = new(_holdings.Item(item)!, _holdings.ContainersOf(item), Today);
+        : _readings[item] = new(_holdings.Item(item) ?? throw Gone(item), _holdings.ContainersOf(item), Today);
 
     private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Item, IdOf(row)));
 
