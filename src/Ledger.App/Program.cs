@@ -1,13 +1,9 @@
-using System.CommandLine;
 using Ledger.App.Commands.Files;
 using Ledger.App.Commands.Plan;
 using Ledger.App.Commands.Print;
 using Ledger.App.Commands.Record;
 using Ledger.App.Commands.Show;
-using Ledger.App.Output;
 using Ledger.App.Screens;
-using Ledger.App.Wiring;
-using Ledger.Core.Measures;
 
 namespace Ledger.App;
 
@@ -45,7 +41,7 @@ internal static class Program
 
     public static int Main(string[] args)
     {
-        ThisProcess.HoldDescriptors();
+        Descriptors.Hold();
         ThisProcess.ExplainFaults();
         return Run(args, ThisProcess.Surroundings(TerminalScreens.IfAttached));
     }

@@ -1,6 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-
 namespace Ledger.Storage;
 
 /// <summary>What became of an import. When anything was refused, nothing was written.</summary>

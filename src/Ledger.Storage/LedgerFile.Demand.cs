@@ -1,6 +1,4 @@
-using Ledger.Core.Reordering;
 using Ledger.Storage.Reading;
-using NodaTime;
 
 namespace Ledger.Storage;
 

@@ -1,7 +1,4 @@
-using Ledger.Core.Film;
-using Ledger.Core.Tracing;
 using Ledger.Storage.Reading;
-using NodaTime;
 
 namespace Ledger.Storage;
 

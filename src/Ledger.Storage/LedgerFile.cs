@@ -1,18 +1,10 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Journal.Rules;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
 using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
 using Ledger.Storage.Upkeep;
 using Ledger.Storage.Deriving;
 using Ledger.Storage.Writing;
-using Microsoft.Data.Sqlite;
-using NodaTime;
+using Standing = Ledger.Storage.Deriving.Standing;
 
 namespace Ledger.Storage;
 
@@ -55,6 +47,11 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IReading, IDi
 
     /// <summary>The views that are there to be read by people; their columns and rows are asked for as those of tables are.</summary>
     public static IReadOnlyList<string> ReadableViews => Upkeep.Tables.Readable;
+
+    /// <summary>What the ledger says of such a view, and of each of its columns in their order: the view itself has an empty column.</summary>
+    /// <param name="view">One of <see cref="ReadableViews"/>.</param>
+    public static IEnumerable<(string Column, string Unit, string Meaning)> Explained(string view) =>
+        Schema.ReadMeOfViews.Where(row => row.Table == view).Select(row => (row.Column, row.Unit, row.Meaning));
 
     /// <summary>Opens the file, making it when there is none; an older one is brought up to date after a copy was made.</summary>
     /// <exception cref="LedgerFileException">The file cannot be used.</exception>
@@ -107,8 +104,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IReading, IDi
     /// <inheritdoc/>
     public Decision Preview(Entry entry)
     {
-        var isLast = Hold(snapshot => IsReadOnly || !Recorder(snapshot).ChangesThePast(entry));
-        return isLast ? Hold(snapshot => PostingRules.Decide(entry, Now(snapshot), new JournalReader(snapshot), Today)) : Write(transaction =>
+        return !ChangesThePast(entry) ? Hold(snapshot => PostingRules.Decide(entry, Now(snapshot), new JournalReader(snapshot), Today)) : Write(transaction =>
         {
             var outcome = Recorder(transaction.Inside).Post(entry);
             _holdings.Forget();
@@ -122,6 +118,9 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IReading, IDi
             };
         });
     }
+
+    /// <inheritdoc/>
+    public bool ChangesThePast(Entry entry) => !IsReadOnly && Hold(snapshot => Recorder(snapshot).ChangesThePast(entry));
 
     /// <inheritdoc/>
     public PostOutcome Post(Entry entry) => Write(transaction =>
@@ -182,8 +181,10 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IReading, IDi
                 continue;
             var again = EntryWriting.Write(kind, told[index], terms.Value);
             var now = EntryWriting.Write(kind, standing.EntryOf(said, terms.Value), terms.Value);
-            var changes = Amending.Otherwise(kind, now, again);
-            if (changes.Count > 0 && Amending.Otherwise(kind, EntryWriting.Write(kind, standing.FirstOf(said, terms.Value), terms.Value), again).Count > 0)
+            var denied = told[index].Denies;
+            var changes = Amending.Otherwise(kind, now, again, denied);
+            if (changes.Count > 0
+                && Amending.Otherwise(kind, EntryWriting.Write(kind, standing.FirstOf(said, terms.Value), terms.Value), again, denied).Count > 0)
                 changed.Add(new(index, number, entry.Key, changes, [.. changes.Select(change => Amending.Value(kind, now, change))]));
         }
 
@@ -294,7 +295,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IReading, IDi
     public MendReport Mend(IProgress<double>? progress, CancellationToken cancel)
     {
         var before = Check(null, cancel);
-        if (before.Mendable.Count == 0)
+        if (before.Mendable.Count + before.Words.Count == 0)
             return new(null, [], before);
         var copy = Guard(() => Backup.Keep(_connection, Path, _clock.GetCurrentInstant(), "backup").Path);
         Write(transaction =>
@@ -305,7 +306,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IReading, IDi
         });
         _holdings.Forget();
         var after = Check(progress, cancel);
-        return new(copy, [.. before.Mendable.Except(after.Mendable)], after);
+        return new(copy, [.. before.Mendable.Concat(before.Words).Except(after.Mendable).Except(after.Words)], after);
     }
 
     /// <summary>

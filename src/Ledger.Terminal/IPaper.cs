@@ -9,13 +9,22 @@ public interface IPaper
     string MixingSheet(string plan);
 
     /// <summary>The sleeve labels of a session's negatives.</summary>
-    string SleeveLabels(string session);
+    string SleeveLabels(string session, LabelPlace place);
 
     /// <summary>The label of a bottle, of a bath or of a waste jug; of a box of unexposed film, its seal.</summary>
-    string BottleLabel(string what);
+    string BottleLabel(string what, LabelPlace place);
 
     /// <summary>The seal of a box of exposed sheets, by what its label says: fen80 N.</summary>
-    string BoxLabel(string box);
+    string BoxLabel(string box, LabelPlace place);
+
+    /// <summary>The papers that labels can lie on, plain paper first.</summary>
+    IReadOnlyList<string> LabelPapers { get; }
+
+    /// <summary>The grids that a paper of labels commonly has; none for plain paper.</summary>
+    IReadOnlyList<string> LabelGrids(string paper);
+
+    /// <summary>Why no label can lie in such a place, in a sentence; null where labels can.</summary>
+    string? LabelProblem(LabelPlace place);
 
     /// <summary>The tally slip of a bath.</summary>
     string TallySlip(string bath);

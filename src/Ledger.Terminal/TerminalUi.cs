@@ -1,8 +1,6 @@
-using Ledger.Core.Journal;
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Quiet;
 using Ledger.Terminal.Shell;
-using Terminal.Gui.App;
 using Terminal.Gui.Configuration;
 using Terminal.Gui.Drivers;
 
@@ -13,9 +11,6 @@ public static class TerminalUi
 {
     /// <summary>Whether there is a terminal to read keys from and to draw on; without one <see cref="Run"/> would wait for ever.</summary>
     public static bool HasTerminal => Driver.IsAttachedToTerminal(out _, out _);
-
-    /// <summary>Takes from the library the keys that are the screens' own.</summary>
-    internal static void Prepare(IApplication app) => QuietLoop.KeepArrows(app);
 
     /// <summary>Runs until the user quits or a signal ends it; returns the exit status, 128 and the signal's number for the latter.</summary>
     /// <param name="ledger">The ledger.</param>
@@ -38,7 +33,7 @@ public static class TerminalUi
         using var app = loop.NewApplication();
         app.Init();
         modes.Entered();
-        Prepare(app);
+        QuietLoop.KeepArrows(app);
         using var shell = new ShellWindow(ledger, upkeep, paper, options);
         signals.Guard(app, shell);
         try

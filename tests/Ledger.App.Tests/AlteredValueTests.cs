@@ -1,6 +1,3 @@
-using Ledger.App.Tests.Support;
-using Ledger.App.Wiring;
-using Ledger.Storage;
 using Ledger.Storage.Files;
 using Microsoft.Data.Sqlite;
 

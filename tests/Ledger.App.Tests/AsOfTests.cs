@@ -1,7 +1,3 @@
-using Ledger.App.Tests.Support;
-using Ledger.App.Wiring;
-using Ledger.Storage;
-
 namespace Ledger.App.Tests;
 
 public class AsOfTests

@@ -1,5 +1,3 @@
-using Ledger.App.Tests.Support;
-
 namespace Ledger.App.Tests;
 
 /// <summary>What ends baths, bottles and jugs, from the command line.</summary>

@@ -1,6 +1,4 @@
 using System.CommandLine;
-using Ledger.App.Tests.Support;
-using Ledger.App.Wiring;
 
 namespace Ledger.App.Tests;
 

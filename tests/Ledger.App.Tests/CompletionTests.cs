@@ -1,7 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
-using Ledger.App.Tests.Support;
-using Ledger.App.Wiring;
 
 namespace Ledger.App.Tests;
 

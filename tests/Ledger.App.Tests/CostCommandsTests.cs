@@ -1,6 +1,4 @@
-using System.Globalization;
 using System.Text.Json;
-using Ledger.App.Tests.Support;
 
 namespace Ledger.App.Tests;
 

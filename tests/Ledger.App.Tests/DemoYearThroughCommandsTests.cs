@@ -1,6 +1,3 @@
-using Ledger.App.Tests.Support;
-using Ledger.Exchange.Import;
-
 namespace Ledger.App.Tests;
 
 /// <summary>The whole demo year, typed entry by entry, against the same year from its CSV files.</summary>

@@ -1,7 +1,11 @@
 using System.Text.Json;
+using System.Text.RegularExpressions;
+using CsCheck;
 using Json.Schema;
 using Ledger.App.Tests.Support;
 using Ledger.App.Wiring;
+using Ledger.Core.Journal.Kinds;
+using Ledger.Core.Tests.Journal.Kinds;
 
 namespace Ledger.App.Tests;
 
@@ -9,7 +13,7 @@ namespace Ledger.App.Tests;
 /// What a command shows is described once: its JSON keeps to its schema (checked by an independent library), and its tables can be written, sorted
 /// and looked through in every format.
 /// </summary>
-public sealed class DocumentTests
+public sealed partial class DocumentTests
 {
     /// <summary>Real documents of the demo year, and the name of each.</summary>
     private const string Documents = """
@@ -83,6 +87,106 @@ public sealed class DocumentTests
         using var room = Darkroom.WithDemoYear();
         AssertKeeps(room, "backup", room.Run("backup", room.PathOf("copy.db"), "--json"));
         AssertKeeps(room, "backup", room.Run("backup", "--restore", room.PathOf("copy.db"), "--json"));
+    }
+
+    [Fact]
+    public void What_is_done_with_whole_files_is_told_as_a_document_too()
+    {
+        using var room = Darkroom.WithDemoYear();
+        using var other = new Darkroom();
+        AssertKeeps(room, "export", room.Run("export", room.PathOf("out"), "--json"));
+        AssertKeeps(room, "calendar", room.Run("calendar", room.PathOf("days.ics"), "--json"));
+        AssertKeeps(room, "join", room.Run("join", room.Ledger, "--json"));
+        AssertKeeps(room, "import", room.Run("import", "all", SampleData.Folder, "--json"));
+        var imported = other.Run("import", "journal", room.PathOf("out/journal.jsonl"), "--json");
+        AssertKeeps(other, "import", imported);
+        Assert.True(imported.Json.GetProperty("recorded").GetInt32() > 100);
+        Assert.Equal(0, imported.Json.GetProperty("alreadyThere").GetInt32());
+    }
+
+    [Fact]
+    public void What_is_refused_is_a_document_with_the_reason()
+    {
+        using var room = Darkroom.WithDemoYear();
+        using var other = Darkroom.WithDemoYear();
+        room.Do("record", "bath", "F99", "tarnfix", "1l");
+        other.Do("record", "bath", "F99", "tarnfix", "1l");
+        other.Do("export", other.PathOf("out"));
+        var journal = room.Run("import", "journal", other.PathOf("out/journal.jsonl"), "--json");
+        Assert.Equal((ExitStatus.Refused, ""), (journal.Status, journal.Error));
+        Assert.False(journal.Json.GetProperty("isDone").GetBoolean());
+        var join = room.Run("join", other.Ledger, "--json");
+        Assert.Equal((ExitStatus.Refused, ""), (join.Status, join.Error));
+        Assert.Equal(journal.Json.GetProperty("problems")[0].GetString(), join.Json.GetProperty("refusal").GetString());
+    }
+
+    [Theory]
+    [InlineData("calendar")]
+    [InlineData("backup")]
+    public void A_file_and_a_document_do_not_both_go_to_the_output(string command)
+    {
+        using var room = Darkroom.WithDemoYear();
+        var ran = room.Run(command, "-", "--json");
+        Assert.Equal((ExitStatus.WrongCommandLine, ""), (ran.Status, ran.Out));
+        Assert.Contains("do not go together", ran.Error, StringComparison.Ordinal);
+        Assert.Equal(0, room.Bytes.Length);
+    }
+
+    /// <summary>Each command that lists a document has one that a test holds to its schema.</summary>
+    [Fact]
+    public void No_document_is_left_untried()
+    {
+        using var room = new Darkroom();
+        string[] tried = ["backup", "export", "calendar", "join", "import", .. Lines.Select(line => line.Data.Item1)];
+        var listed = room.RunAnywhere("help", "json").Out.Split('\n').Where(line => line.StartsWith("  ", StringComparison.Ordinal)).Select(line => line.Trim());
+        Assert.Empty(listed.Where(name => !name.StartsWith("record ", StringComparison.Ordinal)).Except(tried));
+    }
+
+    public static TheoryData<string> Kinds => [.. EntryKinds.All.Select(kind => kind.Name)];
+
+    /// <summary>
+    /// The schema of what was said is that of what --input takes: random entries of each kind keep to it, each of its fields is one that is read, and
+    /// what it refuses is refused.
+    /// </summary>
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void What_was_said_keeps_to_the_schema_of_its_kind(string name)
+    {
+        using var room = new Darkroom();
+        var kind = EntryKinds.Named(name)!;
+        using var document = JsonDocument.Parse(room.RunAnywhere("help", "json", "record", name).Out);
+        var said = document.RootElement.GetProperty("properties").GetProperty("said");
+        Assert.Equal(
+            kind.AllFields.Select(field => field.JsonName).Append("kind").Distinct().Concat(kind.Line is null ? [] : new[] { kind.Line.Name }).Order(),
+            said.GetProperty("properties").EnumerateObject().Select(property => property.Name).Order());
+        var schema = JsonSchema.FromText(said.GetRawText());
+        Said.Text(kind).Sample(
+            text =>
+            {
+                text[CommonFields.Reference] = "key";
+                var entry = EntryReading.Read(kind, text, Said.Terms).Entry!;
+                var written = EntryJson.Write(entry, Said.Terms);
+                Assert.True(Keeps(schema, written), written);
+                var problems = new List<FieldProblem>();
+                using var again = JsonDocument.Parse(written);
+                Assert.Equal(Said.Whole(entry), Said.Whole(EntryReading.Read(kind, EntryJson.Text(kind, again.RootElement, problems), Said.Terms).Entry!));
+                Assert.False(Keeps(schema, Kind().Replace(written, "\"kind\":\"other\"")));
+                Assert.False(Keeps(schema, written.Insert(1, "\"unheardOf\":1,")));
+            },
+            iter: 30, threads: 1);
+    }
+
+    [Theory]
+    [InlineData("""{"kind":"session","session":"S1","process":"film"}""", "sheets: found nothing; accepted is one line at least")]
+    [InlineData("""{"kind":"session","session":"S1","process":"film","sheets":"two"}""", "sheets: found \"\"two\"\"; accepted is a list of objects")]
+    [InlineData("""{"kind":"session","session":"S1","process":"film","sheets":[2]}""", "sheets: found \"[2]\"; accepted is a list of objects")]
+    [InlineData("""{"kind":"delivery"}""", "found \"delivery\"; accepted is the kind session, or no kind")]
+    public void What_a_document_lacks_is_named(string json, string sentence)
+    {
+        using var room = Darkroom.WithDemoYear();
+        var ran = room.Run("record", "session", "--input", room.Write("in.json", json));
+        Assert.Equal(ExitStatus.WrongCommandLine, ran.Status);
+        Assert.Contains(sentence, ran.Error.ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
     /// <summary>The schema itself is one of the draft that it names, and a document with a field that it does not know fails it.</summary>
@@ -218,4 +322,7 @@ public sealed class DocumentTests
         using var document = JsonDocument.Parse(text);
         return schema.Evaluate(document.RootElement).IsValid;
     }
+
+    [GeneratedRegex("\"kind\":\"[a-z-]+\"")]
+    private static partial Regex Kind();
 }

@@ -1,11 +1,7 @@
 using System.CommandLine;
 using CsCheck;
 using Ledger.App.Commands.Record;
-using Ledger.App.Tests.Support;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Tests.Journal.Kinds;
-using Ledger.Exchange.Import;
 
 namespace Ledger.App.Tests;
 

@@ -1,5 +1,3 @@
-using Ledger.App.Tests.Support;
-
 namespace Ledger.App.Tests;
 
 public class ExitStatusTests

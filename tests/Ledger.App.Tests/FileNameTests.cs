@@ -1,6 +1,4 @@
 using System.Text;
-using Ledger.App.Tests.Support;
-using Ledger.App.Wiring;
 
 namespace Ledger.App.Tests;
 

@@ -1,7 +1,5 @@
 using Ledger.App.Screens;
-using Ledger.App.Tests.Support;
 using Ledger.Terminal;
-using NodaTime;
 using NodaTime.Testing;
 
 namespace Ledger.App.Tests;

@@ -1,8 +1,5 @@
 using System.CommandLine;
 using System.Text.RegularExpressions;
-using Ledger.App.Tests.Support;
-using Ledger.App.Wiring;
-using Ledger.Core.Glossary;
 
 namespace Ledger.App.Tests;
 

@@ -1,5 +1,3 @@
-using Ledger.App.Tests.Support;
-
 namespace Ledger.App.Tests;
 
 /// <summary>A sheet's way through the commands, and what is asked about.</summary>

@@ -1,6 +1,4 @@
 using System.Text;
-using Ledger.App.Tests.Support;
-using Ledger.Exchange.Import;
 
 namespace Ledger.App.Tests;
 
@@ -120,5 +118,77 @@ public class ImportTests
         var ran = room.Run("import", "all", room.PathOf("csv"));
         Assert.Equal(0, ran.Status);
         Assert.Contains("holidays.csv is not a file that can be imported", ran.Error, StringComparison.Ordinal);
+    }
+
+    /// <summary>What the rules refuse is not kept back until all rows can be read: a user mends a file in one go.</summary>
+    [Fact]
+    public void Rows_that_cannot_be_read_and_rows_that_are_refused_are_listed_in_one_run()
+    {
+        using var room = new Darkroom();
+        room.Do("import", "items", room.Write("items.csv", Items));
+        var file = room.Write("deliveries.csv", """
+            date,item,packs,price
+            2025-03-01,fen80,1,155
+            2026-03-16,fen80,1,155
+            2025-02-29,fen80,-1,155
+            2026-04-01,fen80,1,155
+            """);
+        var ran = room.Run("import", "deliveries", file);
+        Assert.Equal((3, ""), (ran.Status, ran.Out));
+        var lines = ran.Error.Split('\n');
+        Assert.StartsWith($"{file}, line 3: 2026-03-16 is later than today", lines[0], StringComparison.Ordinal);
+        Assert.StartsWith($"{file}, line 4, date: found", lines[1], StringComparison.Ordinal);
+        Assert.StartsWith($"{file}, line 4, packs: found", lines[2], StringComparison.Ordinal);
+        Assert.StartsWith($"{file}, line 5: 2026-04-01 is later than today", lines[3], StringComparison.Ordinal);
+        Assert.StartsWith(
+            "nothing was written: 3 rows must be mended first: 1 cannot be read, 2 are refused, ", string.Join(' ', lines[4..]), StringComparison.Ordinal);
+        Assert.Equal(1, room.Run("check", "--json").Json.GetProperty("entries").GetInt32());
+    }
+
+    /// <summary>Where a whole file is missing, everything would be refused for that; only the file is told then.</summary>
+    [Fact]
+    public void What_only_lacks_a_file_that_cannot_be_read_is_not_listed()
+    {
+        using var room = new Darkroom();
+        Directory.CreateDirectory(room.PathOf("csv"));
+        room.Write("csv/items.csv", "name,kind\nCorvane Fen 80,film\n");
+        room.Write("csv/deliveries.csv", "date,item,packs,price\n2025-03-01,fen80,1,155\n");
+        var ran = room.Run("import", "all", room.PathOf("csv"));
+        Assert.Equal(3, ran.Status);
+        Assert.Contains("items.csv, line 1: found a header without item", ran.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("deliveries.csv", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("1 row must be mended first\n", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_folder_that_an_export_wrote_gives_the_same_ledger()
+    {
+        using var demo = Darkroom.WithDemoYear();
+        using var room = new Darkroom();
+        demo.Do("export", room.PathOf("export"));
+        var ran = room.Run("import", "all", room.PathOf("export"));
+        Assert.True(ran.Status == 0, ran.Error);
+        Assert.Contains("is an export: its journal.jsonl holds all that was said", ran.Error, StringComparison.Ordinal);
+        Assert.Equal(demo.Do("show", "costs", "--json"), room.Do("show", "costs", "--json"));
+        Assert.StartsWith("0 entries added, ", room.Do("import", "all", room.PathOf("export")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Parts_of_an_export_say_what_is_to_be_named_instead()
+    {
+        using var room = Darkroom.WithDemoYear();
+        room.Do("export", room.PathOf("export"));
+        Refused("its readable part", room.PathOf("export/readable"), "name the export's own folder");
+        room.Write("export/items.csv", Items);
+        Refused("an export and a file of entries", room.PathOf("export"), "holds an export and items.csv too");
+        File.Delete(room.PathOf("export/items.csv"));
+        File.Delete(room.PathOf("export/journal.jsonl"));
+        Refused("an export without its journal", room.PathOf("export"), "without its journal.jsonl");
+
+        void Refused(string what, string folder, string sentence)
+        {
+            var ran = room.Run("import", "all", folder);
+            Assert.True(ran.Status == 3 && ran.Error.ReplaceLineEndings(" ").Contains(sentence, StringComparison.Ordinal), $"{what}: {ran.Error}");
+        }
     }
 }

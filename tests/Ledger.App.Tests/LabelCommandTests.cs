@@ -1,5 +1,3 @@
-using Ledger.App.Tests.Support;
-
 namespace Ledger.App.Tests;
 
 /// <summary>Labels on ready-cut sheets, and the seals of film boxes, as they are asked for.</summary>
@@ -32,16 +30,16 @@ public sealed class LabelCommandTests : IDisposable
     }
 
     [Theory]
-    [InlineData("say both, such as --paper a4 --grid 3x8", "--grid", "3x8")]
-    [InlineData("say both, such as --paper a4 --grid 3x8", "--paper", "a4")]
-    [InlineData("say --margins", "--paper", "a4", "--grid", "4x9")]
+    [InlineData("say both paper and grid, such as --paper a4 --grid 3x8", "--grid", "3x8")]
+    [InlineData("say both paper and grid, such as --paper a4 --grid 3x8", "--paper", "a4")]
+    [InlineData("TOP and SIDE in mm (--margins", "--paper", "a4", "--grid", "4x9")]
     [InlineData("have no room on A4", "--paper", "a4", "--grid", "2x4", "--margins", "150")]
     [InlineData("is not a grid", "--paper", "a4", "--grid", "0x4")]
     [InlineData("is not a pair of lengths", "--paper", "a4", "--grid", "2x4", "--margins", "1 2 3")]
     [InlineData("is not a pair of lengths", "--paper", "a4", "--grid", "2x4", "--margins", "-1")]
     [InlineData("is not a paper", "--paper", "a7", "--grid", "2x4")]
     [InlineData("cautions are not printed below 9 point", "--paper", "letter", "--grid", "3x10")]
-    [InlineData("--skip 8: a sheet has 8 labels", "--paper", "a4", "--grid", "2x4", "--skip", "8")]
+    [InlineData("8 labels gone: a sheet has 8 labels", "--paper", "a4", "--grid", "2x4", "--skip", "8")]
     public void What_cannot_be_laid_out_is_refused_and_no_file_is_made(string said, params string[] options)
     {
         var ran = _room.Run(["print", "bottle-label", "F4", "--html", _room.PathOf("no.html"), .. options]);

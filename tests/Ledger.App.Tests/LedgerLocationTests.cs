@@ -1,6 +1,3 @@
-using Ledger.App.Tests.Support;
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Tests;
 
 public class LedgerLocationTests

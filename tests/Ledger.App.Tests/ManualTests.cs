@@ -1,9 +1,6 @@
 using System.Reflection;
 using System.Text.RegularExpressions;
 using Ledger.App.Output;
-using Ledger.App.Tests.Support;
-using Ledger.App.Wiring;
-using Ledger.Exchange.Import;
 
 namespace Ledger.App.Tests;
 
@@ -12,7 +9,7 @@ public sealed partial class ManualTests
 {
     private static readonly string[] _sections =
     [
-        "NAME", "SYNOPSIS", "DESCRIPTION", "OPTIONS", "COMMANDS", "CSV FILES", "EXIT STATUS", "ENVIRONMENT", "FILES",
+        "NAME", "SYNOPSIS", "DESCRIPTION", "OPTIONS", "COMMANDS", "CSV FILES", "DATA", "EXIT STATUS", "ENVIRONMENT", "FILES",
         "EXAMPLES", "CAUTIONS",
     ];
 
@@ -64,6 +61,22 @@ public sealed partial class ManualTests
         var shown = Overstrike().Replace(Executables.Run("mandoc", ["-T", "ascii", "-O", "width=200", page]).Output, "");
         Assert.Contains(ManualExamples.All, example => example.Line.Length > 80);
         Assert.All(ManualExamples.All, example => Assert.Contains($" {example.Line}\n", shown, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_views_of_the_file_and_their_columns_are_explained_as_the_file_does_it()
+    {
+        using var room = Darkroom.WithDemoYear();
+        room.Do("export", room.PathOf("out"));
+        var section = Section("DATA");
+        foreach (var view in Directory.EnumerateFiles(room.PathOf("out/readable"), "*.csv").Select(file => Path.GetFileNameWithoutExtension(file)!))
+            if (view != "code-book")
+            {
+                var own = section.SkipWhile(line => line != $".SS \"{view}\"").Skip(1)
+                    .TakeWhile(line => !line.StartsWith(".SS", StringComparison.Ordinal)).ToList();
+                var columns = File.ReadLines(room.PathOf($"out/readable/{view}.csv")).First().Split(',');
+                Assert.Equal(columns, own.Where(line => line.StartsWith(".B ", StringComparison.Ordinal)).Select(line => line[3..]));
+            }
     }
 
     [Fact]

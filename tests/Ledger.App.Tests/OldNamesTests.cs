@@ -1,16 +1,5 @@
 using System.CommandLine;
 using System.Text.Json;
-using Ledger.App.Tests.Support;
-using Ledger.App.Wiring;
-using Ledger.Core.Baths;
-using Ledger.Core.Film;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Notices;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-using Ledger.Exchange.Import;
-using Ledger.Storage;
 
 namespace Ledger.App.Tests;
 

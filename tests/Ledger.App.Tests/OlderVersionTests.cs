@@ -2,7 +2,6 @@ using System.IO.Compression;
 using System.Runtime.CompilerServices;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using Ledger.App.Tests.Support;
 
 namespace Ledger.App.Tests;
 

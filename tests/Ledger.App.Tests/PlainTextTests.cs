@@ -1,5 +1,3 @@
-using Ledger.App.Tests.Support;
-
 namespace Ledger.App.Tests;
 
 /// <summary>What goes to a pipe is plain: no colour, no boxes, and at most 80 columns.</summary>

@@ -1,6 +1,4 @@
 using System.CommandLine;
-using Ledger.App.Tests.Support;
-using Ledger.App.Wiring;
 using Ledger.Core.Tests.Architecture;
 
 namespace Ledger.App.Tests;
@@ -8,30 +6,8 @@ namespace Ledger.App.Tests;
 /// <summary>What the program prints, sentences composed at run time among it, is in plain words.</summary>
 public sealed class PlainWordsTests
 {
-    /// <summary>Readings and pages of the demo year, one a line.</summary>
-    private const string Printed = """
-        show today
-        show shelf
-        show baths
-        show bath F1
-        show bath F4
-        show holders
-        show sessions --last 100
-        show prints --last 100
-        show costs --by month
-        show costs --film fen80
-        show reorder
-        show journal --last 500
-        show jugs
-        show plans
-        show prices
-        show forgotten --months 1
-        show formats
-        show settings
-        show item tarnfix
-        show item fen80
-        show sheet 2025-014
-        plan session --from-plan tarn
+    /// <summary>Pages of the demo year beside its readings, one a line.</summary>
+    private const string Pages = """
         plan session --process film --sheets "40 fen80 N" --bath F4
         print mixing-sheet --from-plan tarn
         print bottle-label syrup F4
@@ -43,7 +19,7 @@ public sealed class PlainWordsTests
         manual
         """;
 
-    public static TheoryData<string> Lines => [.. Printed.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)];
+    public static TheoryData<string> Lines => [.. Readings.With(Pages)];
 
     [Theory]
     [MemberData(nameof(Lines))]

@@ -2,6 +2,7 @@ using System.Text.Json;
 using Ledger.App.Screens;
 using Ledger.App.Tests.Support;
 using Ledger.Storage;
+using Ledger.Terminal;
 using NodaTime;
 using NodaTime.Testing;
 
@@ -82,7 +83,8 @@ public sealed class PlanCommandTests : IDisposable
         var paper = PaperFolder.Beside(ledger, _room.Ledger);
         var said = new[]
         {
-            paper.MixingSheet("a/b"), paper.SleeveLabels("S22"), paper.BottleLabel("F4"), paper.BottleLabel("syrup/5"), paper.TallySlip("F4"), paper.WallCard(),
+            paper.MixingSheet("a/b"), paper.SleeveLabels("S22", LabelPlace.Plain), paper.BottleLabel("F4", LabelPlace.Plain),
+            paper.BottleLabel("syrup/5", LabelPlace.Plain), paper.TallySlip("F4"), paper.WallCard(),
         };
         var names = new[] { "mixing-sheet-a-b", "sleeve-labels-S22", "label-F4", "label-syrup-5", "tally-slip-F4", "wall-card" };
         Assert.All(said.Zip(names), page => Assert.Contains($"{page.Second}.html", page.First, StringComparison.Ordinal));
@@ -95,7 +97,31 @@ public sealed class PlanCommandTests : IDisposable
         Assert.Equal(_room.Do("show", "sheets", "mill", "--format", "csv"), File.ReadAllText(csv));
         Assert.Equal("No sheet is like that.", paper.SheetsCsv("nothing like it"));
         Assert.Equal("There is no plan none that is still open.", paper.MixingSheet("none"));
-        Assert.Equal("There is no box of exposed sheets none.", paper.BoxLabel("none"));
+        Assert.Equal("There is no box of exposed sheets none.", paper.BoxLabel("none", LabelPlace.Plain));
+    }
+
+    /// <summary>What the command puts on a sheet of labels, the screens put there too.</summary>
+    [Fact]
+    public void The_screens_lay_labels_on_ready_cut_sheets_as_the_command_does()
+    {
+        using var ledger = LedgerFile.Open(_room.Ledger, new(
+            new FakeClock(_room.Today.At(new LocalTime(12, 0)).InUtc().ToInstant()), DateTimeZone.Utc, CalendarSystem.Iso));
+        var paper = PaperFolder.Beside(ledger, _room.Ledger);
+        Assert.Equal(["plain", "a4", "letter"], paper.LabelPapers);
+        Assert.Contains("3x8", paper.LabelGrids("a4"));
+        var place = new LabelPlace("a4", "3x8", "", "", 2, 5);
+        Assert.Null(paper.LabelProblem(place));
+        paper.SleeveLabels("S22", place);
+        Assert.Equal(
+            _room.Do("print", "sleeve-labels", "S22", "--paper", "a4", "--grid", "3x8", "--copies", "2", "--skip", "5", "--html", "-"),
+            File.ReadAllText(Path.Combine(_room.PathOf("paper"), "sleeve-labels-S22.html")));
+        Assert.Contains("margins of 4x9 labels", paper.LabelProblem(place with { Grid = "4x9" }), StringComparison.Ordinal);
+        Assert.Null(paper.LabelProblem(place with { Grid = "4x9", Margins = "10" }));
+        Assert.Contains("is not a grid", paper.LabelProblem(place with { Grid = "many" }), StringComparison.Ordinal);
+        Assert.Contains("from 0 to 23 can be gone", paper.LabelProblem(place with { Used = 24 }), StringComparison.Ordinal);
+        Assert.Contains("0 copies", paper.LabelProblem(place with { Copies = 0 }), StringComparison.Ordinal);
+        Assert.Contains(
+            "cautions are not printed below 9 point", paper.BottleLabel("F4", new("letter", "3x10", "", "", 1, 0)), StringComparison.Ordinal);
     }
 
     public void Dispose() => _room.Dispose();

@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using Ledger.App.Tests.Support;
 
 namespace Ledger.App.Tests;
 

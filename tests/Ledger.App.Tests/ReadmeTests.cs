@@ -1,4 +1,3 @@
-using Ledger.App.Tests.Support;
 using Ledger.Tests;
 
 namespace Ledger.App.Tests;

@@ -1,6 +1,3 @@
-using Ledger.App.Tests.Support;
-using Ledger.Exchange.Import;
-
 namespace Ledger.App.Tests;
 
 public class RecordTests

@@ -1,5 +1,3 @@
-using Ledger.App.Tests.Support;
-
 namespace Ledger.App.Tests;
 
 /// <summary>record session --same-again: the last session batch by batch, waiting sheets first.</summary>

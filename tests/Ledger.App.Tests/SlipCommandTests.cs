@@ -1,5 +1,3 @@
-using Ledger.App.Tests.Support;
-
 namespace Ledger.App.Tests;
 
 /// <summary>What is likely a slip is asked about by commands and files alike, and what cannot be judged is said to be so.</summary>

@@ -1,6 +1,3 @@
-using Ledger.App.Tests.Support;
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Tests;
 
 /// <summary>A file that a spreadsheet opened and saved again adds nothing, and says what it says otherwise.</summary>
@@ -57,10 +54,10 @@ public sealed class SpreadsheetTests
     {
         using var room = Started();
         var ran = room.Run("import", "deliveries", room.Write(
-            "mixed.csv", "date;item;packs;price\n2026-04-07;pan100;1;12.50\n08.04.2026;pan100;1;1,50\n09.04.2026;pan100;x;1\n"));
+            "mixed.csv", "date;item;packs;price\n2026-03-07;pan100;1;93.25\n08.03.2026;pan100;1;1,50\n09.03.2026;pan100;x;1\n"));
         Assert.Equal(ExitStatus.Refused, ran.Status);
-        Assert.Contains("line 3, date: found \"08.04.2026\"", ran.Error, StringComparison.Ordinal);
-        Assert.Contains("line 4, date: found \"09.04.2026\"", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("line 3, date: found \"08.03.2026\"", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("line 4, date: found \"09.03.2026\"", ran.Error, StringComparison.Ordinal);
         Assert.Contains("line 4, packs: found \"x\"", ran.Error, StringComparison.Ordinal);
         Assert.Contains("2 rows must be mended", ran.Error, StringComparison.Ordinal);
     }
@@ -98,6 +95,39 @@ public sealed class SpreadsheetTests
             "zero.csv", Deliveries.Replace("2026-03-05,pan100,1,,", "2026-03-05,pan100,1,0,", StringComparison.Ordinal)));
         Assert.Equal("0 entries recorded, 2 already there, 1 with other values left as they stand\n", ran.Out);
         Assert.Contains("price is not said there and 0 here", ran.Error, StringComparison.Ordinal);
+    }
+
+    /// <summary>What a row leaves empty it does not deny; a dash says that nothing is to stand there.</summary>
+    [Fact]
+    public void A_dash_in_a_cell_clears_what_stood_there_and_an_empty_cell_leaves_it()
+    {
+        using var room = Started();
+        var empty = room.Write("empty.csv", Deliveries.Replace("AB-13,inv-7,first order", ",inv-7,", StringComparison.Ordinal));
+        Assert.Equal("0 entries recorded, 3 already there\n", room.Do("import", "deliveries", empty, "--amend"));
+        var dash = room.Write("dash.csv", Deliveries.Replace("AB-13,inv-7,first order", "-,inv-7,-", StringComparison.Ordinal));
+        var told = room.Run("import", "deliveries", dash);
+        Assert.Equal("0 entries recorded, 2 already there, 1 with other values left as they stand\n", told.Out);
+        Assert.Contains("note is first order there and not said here", told.Error.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("batch is AB-13 there and not said here", told.Error.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Equal("0 entries recorded, 2 already there, 1 amended\n", room.Do("import", "deliveries", dash, "--amend"));
+        room.Do("export", room.PathOf("out"));
+        var lots = File.ReadAllText(room.PathOf("out/lot.csv"));
+        Assert.Contains("AB-12", lots, StringComparison.Ordinal);
+        Assert.DoesNotContain("AB-13", lots, StringComparison.Ordinal);
+        Assert.Equal("0 entries recorded, 3 already there\n", room.Do("import", "deliveries", dash, "--amend"));
+        room.Do("check");
+    }
+
+    [Fact]
+    public void A_dash_where_something_must_be_said_is_refused_and_in_a_German_file_it_is_nothing_too()
+    {
+        using var room = Started();
+        var needed = room.Run("import", "deliveries", room.Write(
+            "needed.csv", Deliveries.Replace("2026-02-05,pan100", "-,pan100", StringComparison.Ordinal)), "--amend");
+        Assert.Equal(ExitStatus.Refused, needed.Status);
+        Assert.Contains("line 3, date: found \"-\"", needed.Error, StringComparison.Ordinal);
+        Assert.Equal("0 entries recorded, 0 already there, 1 amended\n", room.Do("import", "deliveries", room.Write(
+            "german.csv", "date;item;packs;price;expires;reference\n05.02.2026;pan100;1;90,50;-;inv-7\n"), "--amend"));
     }
 
     [Fact]

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using Ledger.App.Tests.Support;
 
 namespace Ledger.App.Tests;
 

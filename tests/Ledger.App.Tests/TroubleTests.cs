@@ -1,6 +1,3 @@
-using Ledger.App.Tests.Support;
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Tests;
 
 /// <summary>Whatever goes wrong ends with a sentence of this program's own that says what is recorded.</summary>

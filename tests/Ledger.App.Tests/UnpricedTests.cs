@@ -1,5 +1,4 @@
 using System.Text.Json;
-using Ledger.App.Tests.Support;
 using Microsoft.Data.Sqlite;
 
 namespace Ledger.App.Tests;

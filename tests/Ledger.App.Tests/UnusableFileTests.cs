@@ -1,4 +1,3 @@
-using Ledger.App.Tests.Support;
 using Microsoft.Data.Sqlite;
 
 namespace Ledger.App.Tests;

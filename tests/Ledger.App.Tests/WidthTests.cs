@@ -1,41 +1,9 @@
-using Ledger.App.Tests.Support;
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Tests;
 
 /// <summary>Nothing that people read is wider than their terminal, from 40 columns on.</summary>
 public sealed class WidthTests
 {
-    private const string Readings = """
-        show today
-        show shelf
-        show baths
-        show bath F4
-        show bath PF4
-        show holders
-        show sessions --last 100
-        show prints --last 100
-        show costs
-        show costs --by month
-        show costs --by session --formula average
-        show costs --by number
-        show costs --film fen80
-        show reorder
-        show journal --last 500
-        show jugs
-        show plans
-        show prices
-        show forgotten --months 1
-        show formats
-        show settings
-        show item tarnfix
-        show item fen80
-        show sheet E07-2
-        show sheets
-        show faults
-        trace F3
-        trace F3 --at-risk
-        plan session --from-plan tarn
+    private const string Others = """
         record clearing-test F4 fen80 40 --dry-run
         help
         help fixer factor
@@ -49,7 +17,7 @@ public sealed class WidthTests
     {
         using var room = Darkroom.WithDemoYear();
         room.Width = width;
-        Assert.All(Readings.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries), reading =>
+        Assert.All(Readings.With(Others), reading =>
             Assert.All(room.Do([.. CommandLine.Words(reading)]).Split('\n'), line => Assert.InRange(line.Length, 0, width)));
     }
 

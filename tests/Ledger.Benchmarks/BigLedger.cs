@@ -1,11 +1,6 @@
-using System.Globalization;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
 using Microsoft.Data.Sqlite;
-using NodaTime;
 
 namespace Ledger.Benchmarks;
 
@@ -100,34 +95,18 @@ internal static class BigLedger
     {
         var path = NewPath();
         WithStock(path).Dispose();
-        using (var connection = new SqliteConnection($"Data Source={path};Pooling=False"))
-        {
-            connection.Open();
-            connection.CreateFunction("only_trayledger_writes_here", () => 1L); // the guards of the tables ask for it
-            using var command = connection.CreateCommand();
-            command.CommandText = $"""
-                BEGIN IMMEDIATE;
-                CREATE TEMP TABLE series AS WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < {movements / 4}) SELECT i FROM n;
-                CREATE TEMP TABLE first AS SELECT coalesce(max(id), 0) AS id FROM entry;
-                CREATE TEMP TABLE box AS SELECT i.code, c.place_id, c.lot_id FROM container c JOIN item i ON i.id = c.item_id;
-                INSERT INTO entry (key, kind, date, recorded_at, summary, note)
-                    SELECT 'bulk-' || i, 'session', date('2010-01-02', (i * 5000 / {movements / 4}) || ' days'), '2025-01-01T00:00:00.000Z', 'session B' || i, '' FROM series;
-                INSERT INTO session (entry_id, code, process, bath_id, developer)
-                    SELECT first.id + i, 'B' || i, 'film', (SELECT place_id FROM bath), 25000 FROM series, first;
-                INSERT INTO bath_work (entry_id, place_id, is_first, area, weighted)
-                    SELECT first.id + i, (SELECT place_id FROM bath), 1, 100, 100 FROM series, first;
-                INSERT INTO movement (entry_id, lot_id, from_place, to_place, quantity, value)
-                    SELECT first.id + i, box.lot_id, box.place_id, iif(box.code = 'fen80', 2, 4), 1, 0
-                    FROM series, first, box WHERE box.code IN ('fen80', 'syrup', 'citric-stop', 'gloves');
-                INSERT INTO session_sheets (entry_id, number, line, lot_id, sheets, area, cost, "group", fate, note)
-                    SELECT first.id + i, 1, 1, box.lot_id, 1, 100, 0, 'N', 'negative', '' FROM series, first, box WHERE box.code = 'fen80';
-                COMMIT;
-                """;
-            command.CommandTimeout = 0;
-            command.ExecuteNonQuery();
-        }
-
-        return LedgerFile.Open(path, Clock);
+        return Filled(path, $"""
+            CREATE TEMP TABLE series AS WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < {movements / 4}) SELECT i FROM n;
+            CREATE TEMP TABLE first AS SELECT coalesce(max(id), 0) AS id FROM entry;
+            {Boxes}
+            INSERT INTO entry (key, kind, date, recorded_at, summary, note)
+                SELECT 'bulk-' || i, 'session', date('2010-01-02', (i * 5000 / {movements / 4}) || ' days'), '2025-01-01T00:00:00.000Z', 'session B' || i, '' FROM series;
+            INSERT INTO session (entry_id, code, process, bath_id, developer)
+                SELECT first.id + i, 'B' || i, 'film', (SELECT place_id FROM bath), 25000 FROM series, first;
+            INSERT INTO bath_work (entry_id, place_id, is_first, area, weighted)
+                SELECT first.id + i, (SELECT place_id FROM bath), 1, 100, 100 FROM series, first;
+            {UsedBySessions(film: 0, other: 0)}
+            """);
     }
 
     /// <summary>
@@ -138,53 +117,37 @@ internal static class BigLedger
     {
         var path = NewPath();
         WithStock(path).Dispose();
-        using (var connection = new SqliteConnection($"Data Source={path};Pooling=False"))
-        {
-            connection.Open();
-            connection.CreateFunction("only_trayledger_writes_here", () => 1L); // the guards of the tables ask for it
-            using var command = connection.CreateCommand();
-            command.CommandText = $"""
-                BEGIN IMMEDIATE;
-                CREATE TEMP TABLE month AS
-                    WITH RECURSIVE n(i) AS (SELECT 0 UNION ALL SELECT i + 1 FROM n WHERE i < {years * 12 - 1}) SELECT i FROM n;
-                CREATE TEMP TABLE box AS SELECT i.code, c.place_id, c.lot_id FROM container c JOIN item i ON i.id = c.item_id;
-                CREATE TEMP TABLE first_bath AS SELECT * FROM bath LIMIT 1;
-                INSERT INTO entry (key, kind, date, recorded_at, summary, note)
-                    SELECT 'bulk-bath-' || i, 'bath', date('2010-01-01', i || ' months'), '2025-01-01T00:00:00.000Z', 'bath', '' FROM month;
-                INSERT INTO entry (key, kind, date, recorded_at, summary, note)
-                    SELECT 'bulk-end-' || i, 'discard', date('2010-02-01', i || ' months', '-1 day'), '2025-01-01T00:00:00.000Z', 'end', '' FROM month;
-                INSERT INTO place (id, kind, code, entry_id)
-                    SELECT 100000 + i, 'bath', 'M' || i, e.id FROM month JOIN entry e ON e.key = 'bulk-bath-' || i;
-                INSERT INTO bath (place_id, entry_id, item_id, role, material, working_volume, dilution, capacity_per_litre, capacity_basis, rotations)
-                    SELECT 100000 + i, e.id, b.item_id, b.role, b.material, b.working_volume, b.dilution, b.capacity_per_litre, b.capacity_basis, 0
-                    FROM month JOIN entry e ON e.key = 'bulk-bath-' || i, first_bath b;
-                INSERT INTO movement (entry_id, lot_id, from_place, to_place, quantity, value)
-                    SELECT e.id, box.lot_id, box.place_id, 100000 + i, 300000, 4770000
-                    FROM month JOIN entry e ON e.key = 'bulk-bath-' || i, box WHERE box.code = 'tarnfix';
-                INSERT INTO bath_end (place_id, entry_id, reason)
-                    SELECT 100000 + i, e.id, 'spent' FROM month JOIN entry e ON e.key = 'bulk-end-' || i;
-                CREATE TEMP TABLE first AS SELECT max(id) AS id FROM entry;
-                CREATE TEMP TABLE series AS
-                    WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < {movements / 4})
-                    SELECT i, date('2010-01-01', (i * {years * 365 - 1} / {movements / 4}) || ' days') AS day FROM n;
-                INSERT INTO entry (key, kind, date, recorded_at, summary, note)
-                    SELECT 'bulk-' || i, 'session', day, '2025-01-01T00:00:00.000Z', 'session B' || i, '' FROM series ORDER BY i;
-                INSERT INTO session (entry_id, code, process, bath_id, developer)
-                    SELECT first.id + i, 'B' || i, 'film', 100000 + (substr(day, 1, 4) - 2010) * 12 + substr(day, 6, 2) - 1, 25000 FROM series, first;
-                INSERT INTO bath_work (entry_id, place_id, is_first, area, weighted)
-                    SELECT entry_id, bath_id, 1, 100, 100 FROM session, first WHERE entry_id > first.id;
-                INSERT INTO movement (entry_id, lot_id, from_place, to_place, quantity, value)
-                    SELECT first.id + i, box.lot_id, box.place_id, iif(box.code = 'fen80', 2, 4), 1, iif(box.code = 'fen80', 7000000, 1000)
-                    FROM series, first, box WHERE box.code IN ('fen80', 'syrup', 'citric-stop', 'gloves');
-                INSERT INTO session_sheets (entry_id, number, line, lot_id, sheets, area, cost, "group", fate, note)
-                    SELECT first.id + i, 1, 1, box.lot_id, 1, 100, 7000000, 'N', 'negative', '' FROM series, first, box WHERE box.code = 'fen80';
-                COMMIT;
-                """;
-            command.CommandTimeout = 0;
-            command.ExecuteNonQuery();
-        }
-
-        return LedgerFile.Open(path, Clock);
+        return Filled(path, $"""
+            CREATE TEMP TABLE month AS
+                WITH RECURSIVE n(i) AS (SELECT 0 UNION ALL SELECT i + 1 FROM n WHERE i < {years * 12 - 1}) SELECT i FROM n;
+            {Boxes}
+            CREATE TEMP TABLE first_bath AS SELECT * FROM bath LIMIT 1;
+            INSERT INTO entry (key, kind, date, recorded_at, summary, note)
+                SELECT 'bulk-bath-' || i, 'bath', date('2010-01-01', i || ' months'), '2025-01-01T00:00:00.000Z', 'bath', '' FROM month;
+            INSERT INTO entry (key, kind, date, recorded_at, summary, note)
+                SELECT 'bulk-end-' || i, 'discard', date('2010-02-01', i || ' months', '-1 day'), '2025-01-01T00:00:00.000Z', 'end', '' FROM month;
+            INSERT INTO place (id, kind, code, entry_id)
+                SELECT 100000 + i, 'bath', 'M' || i, e.id FROM month JOIN entry e ON e.key = 'bulk-bath-' || i;
+            INSERT INTO bath (place_id, entry_id, item_id, role, material, working_volume, dilution, capacity_per_litre, capacity_basis, rotations)
+                SELECT 100000 + i, e.id, b.item_id, b.role, b.material, b.working_volume, b.dilution, b.capacity_per_litre, b.capacity_basis, 0
+                FROM month JOIN entry e ON e.key = 'bulk-bath-' || i, first_bath b;
+            INSERT INTO movement (entry_id, lot_id, from_place, to_place, quantity, value)
+                SELECT e.id, box.lot_id, box.place_id, 100000 + i, 300000, 4770000
+                FROM month JOIN entry e ON e.key = 'bulk-bath-' || i, box WHERE box.code = 'tarnfix';
+            INSERT INTO bath_end (place_id, entry_id, reason)
+                SELECT 100000 + i, e.id, 'spent' FROM month JOIN entry e ON e.key = 'bulk-end-' || i;
+            CREATE TEMP TABLE first AS SELECT max(id) AS id FROM entry;
+            CREATE TEMP TABLE series AS
+                WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < {movements / 4})
+                SELECT i, date('2010-01-01', (i * {years * 365 - 1} / {movements / 4}) || ' days') AS day FROM n;
+            INSERT INTO entry (key, kind, date, recorded_at, summary, note)
+                SELECT 'bulk-' || i, 'session', day, '2025-01-01T00:00:00.000Z', 'session B' || i, '' FROM series ORDER BY i;
+            INSERT INTO session (entry_id, code, process, bath_id, developer)
+                SELECT first.id + i, 'B' || i, 'film', 100000 + (substr(day, 1, 4) - 2010) * 12 + substr(day, 6, 2) - 1, 25000 FROM series, first;
+            INSERT INTO bath_work (entry_id, place_id, is_first, area, weighted)
+                SELECT entry_id, bath_id, 1, 100, 100 FROM session, first WHERE entry_id > first.id;
+            {UsedBySessions(film: 7_000_000, other: 1000)}
+            """);
     }
 
     /// <summary>Supplies of which every week uses some, in amounts that differ; filled by plain SQL, since only reading is measured on it.</summary>
@@ -214,26 +177,42 @@ internal static class BigLedger
                 throw new InvalidOperationException(refused.Refusal.Sentence);
         }
 
+        return Filled(path, $"""
+            CREATE TEMP TABLE week AS WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < {weeks}) SELECT i FROM n;
+            CREATE TEMP TABLE first AS SELECT max(id) AS id, min(date) AS day FROM entry;
+            INSERT INTO entry (key, kind, date, recorded_at, summary, note)
+                SELECT 'week-' || i, 'session', date(first.day, (i * 7) || ' days'), '2025-01-01T00:00:00.000Z', 'week ' || i, '' FROM week, first;
+            INSERT INTO movement (entry_id, lot_id, from_place, to_place, quantity, value)
+                SELECT first.id + i, c.lot_id, c.place_id, 4, 1 + (i * 7919 + c.item_id * 104729) % 17, 0
+                FROM week, first, container c WHERE (i * 31 + c.item_id * 17) % 5 < 3;
+            """);
+    }
+
+    /// <summary>What the tables of the file hold is written past all rules, in one transaction.</summary>
+    private static LedgerFile Filled(string path, string sql)
+    {
         using (var connection = new SqliteConnection($"Data Source={path};Pooling=False"))
         {
             connection.Open();
             connection.CreateFunction("only_trayledger_writes_here", () => 1L); // the guards of the tables ask for it
             using var command = connection.CreateCommand();
-            command.CommandText = $"""
-                BEGIN IMMEDIATE;
-                CREATE TEMP TABLE week AS WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < {weeks}) SELECT i FROM n;
-                CREATE TEMP TABLE first AS SELECT max(id) AS id, min(date) AS day FROM entry;
-                INSERT INTO entry (key, kind, date, recorded_at, summary, note)
-                    SELECT 'week-' || i, 'session', date(first.day, (i * 7) || ' days'), '2025-01-01T00:00:00.000Z', 'week ' || i, '' FROM week, first;
-                INSERT INTO movement (entry_id, lot_id, from_place, to_place, quantity, value)
-                    SELECT first.id + i, c.lot_id, c.place_id, 4, 1 + (i * 7919 + c.item_id * 104729) % 17, 0
-                    FROM week, first, container c WHERE (i * 31 + c.item_id * 17) % 5 < 3;
-                COMMIT;
-                """;
+            command.CommandText = $"BEGIN IMMEDIATE; {sql} COMMIT;";
             command.CommandTimeout = 0;
             command.ExecuteNonQuery();
         }
 
         return LedgerFile.Open(path, Clock);
     }
+
+    private const string Boxes =
+        "CREATE TEMP TABLE box AS SELECT i.code, c.place_id, c.lot_id FROM container c JOIN item i ON i.id = c.item_id;";
+
+    /// <summary>A sheet and some of all else for each session of the series.</summary>
+    private static string UsedBySessions(long film, long other) => $"""
+        INSERT INTO movement (entry_id, lot_id, from_place, to_place, quantity, value)
+            SELECT first.id + i, box.lot_id, box.place_id, iif(box.code = 'fen80', 2, 4), 1, iif(box.code = 'fen80', {film}, {other})
+            FROM series, first, box WHERE box.code IN ('fen80', 'syrup', 'citric-stop', 'gloves');
+        INSERT INTO session_sheets (entry_id, number, line, lot_id, sheets, area, cost, "group", fate, note)
+            SELECT first.id + i, 1, 1, box.lot_id, 1, 100, {film}, 'N', 'negative', '' FROM series, first, box WHERE box.code = 'fen80';
+        """;
 }

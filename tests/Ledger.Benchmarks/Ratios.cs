@@ -1,10 +1,4 @@
 using System.Diagnostics;
-using System.Globalization;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Measures;
-using Ledger.Core.Tracing;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
 

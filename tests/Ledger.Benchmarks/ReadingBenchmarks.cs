@@ -1,6 +1,4 @@
 using BenchmarkDotNet.Attributes;
-using Ledger.Core.Costing;
-using Ledger.Core.Stock;
 using Ledger.Storage;
 
 namespace Ledger.Benchmarks;

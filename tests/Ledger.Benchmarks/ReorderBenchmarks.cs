@@ -1,5 +1,4 @@
 using BenchmarkDotNet.Attributes;
-using Ledger.Core.Reordering;
 using Ledger.Storage;
 
 namespace Ledger.Benchmarks;

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Ledger.Benchmarks;
 
 /// <summary>From a key to the drawn screen, of the native binary in a terminal of 120 by 40: python3 is the terminal.</summary>

@@ -1,6 +1,6 @@
 using System.Diagnostics;
-using System.Globalization;
 using Microsoft.Data.Sqlite;
+using Process = System.Diagnostics.Process;
 
 namespace Ledger.Benchmarks;
 

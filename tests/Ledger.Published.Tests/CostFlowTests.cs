@@ -1,8 +1,3 @@
-using Ledger.Core.Costing;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using Ledger.Published.Tests.Support;
-
 namespace Ledger.Published.Tests;
 
 /// <summary>

@@ -1,6 +1,3 @@
-using Ledger.Core.Measures;
-using Ledger.Published.Tests.Support;
-
 namespace Ledger.Published.Tests;
 
 /// <summary>

@@ -1,6 +1,3 @@
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-
 namespace Ledger.Published.Tests;
 
 /// <summary>The developer a batch needs by its area.</summary>

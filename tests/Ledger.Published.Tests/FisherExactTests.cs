@@ -1,5 +1,3 @@
-using Ledger.Core.Measures;
-using Ledger.Published.Tests.Support;
 using MathNet.Numerics.Distributions;
 
 namespace Ledger.Published.Tests;

@@ -1,9 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using Ledger.Published.Tests.Support;
-using NodaTime;
-
 namespace Ledger.Published.Tests;
 
 /// <summary>What a litre of fixer takes, as handbooks and workers print it. The program holds none of it: it is a user's setting.</summary>

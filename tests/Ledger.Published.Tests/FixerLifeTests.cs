@@ -1,11 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using Ledger.Published.Tests.Support;
-using NodaTime;
-
 namespace Ledger.Published.Tests;
 
 /// <summary>How long a fixer lives, as a keeping table and manuals print it. All of it is a user's setting; these are settings like theirs.</summary>
@@ -76,16 +68,8 @@ public sealed class FixerLifeTests
         Assert.Equal(BathEnd.Test, new BathReading(bath with { SilverReadings = [new(Mixed, milligrams)] }, Mixed).EndedBy);
     }
 
-    private static Bath With(params ClearingTime[] tests) => new()
+    private static Bath With(params ClearingTime[] tests) => Some.Bath(mixed: Mixed) with
     {
-        Place = new(100),
-        Code = "F1",
-        Item = "fixer",
-        Role = ItemRole.Fixer,
-        Material = BathMaterial.Film,
-        WorkingVolume = Volume.FromMillilitres(1000),
-        Dilution = Dilution.Parse("1+4"),
-        MixedOn = Mixed,
-        ClearingTests = tests,
+        WorkingVolume = Volume.FromMillilitres(1000), Capacity = null, ClearingTests = tests,
     };
 }

@@ -1,6 +1,3 @@
-using Ledger.Core.Measures;
-using Ledger.Published.Tests.Support;
-
 namespace Ledger.Published.Tests;
 
 /// <summary>Areas of formats, and the unit of 80 sq in by which a fixer's work is counted.</summary>

@@ -1,7 +1,3 @@
-using System.Globalization;
-using Ledger.Core.Reordering;
-using Ledger.Published.Tests.Support;
-
 namespace Ledger.Published.Tests;
 
 /// <summary>Croston, Syntetos-Boylan and TSB on published series, and the demand classes.</summary>

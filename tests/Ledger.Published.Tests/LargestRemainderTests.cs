@@ -1,5 +1,3 @@
-using Ledger.Core.Measures;
-
 namespace Ledger.Published.Tests;
 
 /// <summary>

@@ -1,5 +1,4 @@
 using System.Reflection;
-using Ledger.Published.Tests.Support;
 
 namespace Ledger.Published.Tests;
 

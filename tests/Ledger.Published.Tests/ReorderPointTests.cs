@@ -1,5 +1,3 @@
-using Ledger.Core.Reordering;
-using Ledger.Published.Tests.Support;
 using MathNet.Numerics.Distributions;
 
 namespace Ledger.Published.Tests;

@@ -1,6 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Measures;
-
 namespace Ledger.Published.Tests;
 
 /// <summary>The arithmetic of replenishment: so much for each 80 sq in.</summary>

@@ -1,6 +1,4 @@
 using System.Security.Cryptography;
-using Ledger.Core.Measures;
-using Ledger.Published.Tests.Support;
 
 namespace Ledger.Published.Tests;
 

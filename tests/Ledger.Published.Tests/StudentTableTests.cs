@@ -1,6 +1,3 @@
-using Ledger.Core.Measures;
-using Ledger.Published.Tests.Support;
-
 namespace Ledger.Published.Tests;
 
 /// <summary>The quantiles behind the range in which a bath's clearing time is expected to reach its limit, against printed tables.</summary>

@@ -1,6 +1,3 @@
-using Ledger.Core.Tracing;
-using NodaTime;
-
 namespace Ledger.Published.Tests;
 
 /// <summary>

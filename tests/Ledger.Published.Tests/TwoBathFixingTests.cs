@@ -1,10 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Notices;
-using Ledger.Core.Tests.Support;
-using Ledger.Published.Tests.Support;
-
 namespace Ledger.Published.Tests;
 
 /// <summary>Two-bath fixing as manuals and handbooks describe it, played through on a ledger.</summary>
@@ -17,7 +10,7 @@ public sealed class TwoBathFixingTests
     {
         var ledger = Pair();
         Clear(ledger, 30, isFresh: true);
-        ledger.Post("session line=fen80:4");
+        ledger.Post("session line=4_fen80");
         Clear(ledger, 59.9m);
         Assert.Null(new BathReading(ledger.Holdings.Bath("F1")!, Some.Today).EndedBy);
         Clear(ledger, 60);
@@ -43,7 +36,7 @@ public sealed class TwoBathFixingTests
         ledger.Post("discard what=F4");
         ledger.Post("discard what=F5");
         ledger.Post("bath bath=G1");
-        ledger.Post("bath bath=G2 after=G1");
+        ledger.Post("bath bath=G2 paired_with=G1");
         Assert.IsType<Accepted>(ledger.Preview(Rotation("G3")));
     }
 
@@ -53,7 +46,7 @@ public sealed class TwoBathFixingTests
         // Common practice, no source: bromocresol purple is yellow in acid and purple when the stop is exhausted.
         var ledger = Shelves.Stocked();
         ledger.Post(Some.Definition(Some.Stop with { Indicator = "purple" }));
-        ledger.Post("bath bath=S1 item=stop dilution=1+0 amount=30g");
+        ledger.Post("bath bath=S1 item=stop dilution=1+0 concentrate_ml=30g");
         Look("yellow");
         Assert.Null(new BathReading(ledger.Holdings.Bath("S1")!, Some.Today).EndedBy);
         Look("purple");
@@ -107,7 +100,7 @@ public sealed class TwoBathFixingTests
         var ledger = Shelves.Stocked();
         ledger.Post("delivery item=fix packs=3 price=15.90 date=2026-01-10");
         ledger.Post($"bath bath=F1 {more}");
-        ledger.Post($"bath bath=F2 after=F1 {more}");
+        ledger.Post($"bath bath=F2 paired_with=F1 {more}");
         return ledger;
     }
 

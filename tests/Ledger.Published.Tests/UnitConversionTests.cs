@@ -1,6 +1,3 @@
-using Ledger.Core.Measures;
-using Ledger.Published.Tests.Support;
-
 namespace Ledger.Published.Tests;
 
 /// <summary>Exact conversions, and the same against a reference library at the precision of its doubles.</summary>

@@ -1,10 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Reordering;
-using Ledger.Core.Sessions;
-using Ledger.Storage.Tests.Support;
-using NodaTime;
-
 namespace Ledger.Storage.Tests;
 
 /// <summary>What counts as use. The stock comes on 2 January 2025 and the bath F1 is mixed of 300 ml on 1 February.</summary>

@@ -1,5 +1,3 @@
-using Ledger.Storage.Tests.Support;
-
 namespace Ledger.Storage.Tests;
 
 /// <summary>What was typed and not saved stands beside the ledger.</summary>

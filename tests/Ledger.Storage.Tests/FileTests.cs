@@ -1,8 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Storage.Files;
-using Ledger.Storage.Tests.Support;
-using Microsoft.Data.Sqlite;
-
 namespace Ledger.Storage.Tests;
 
 /// <summary>What happens to a file that is not what it should be, and to one that somebody else writes to.</summary>
@@ -74,13 +69,10 @@ public sealed class FileTests : IDisposable
     {
         using var other = new SqliteConnection($"Data Source={_file.FilePath};Pooling=False");
         other.Open();
-        using var command = other.CreateCommand();
-        command.CommandText = "BEGIN IMMEDIATE";
-        command.ExecuteNonQuery();
+        other.Run("BEGIN IMMEDIATE");
         _file.Ledger.Connection.DefaultTimeout = 1;
         Assert.Contains("locked", Assert.Throws<LedgerFileException>(() => _file.Ledger.Post(Some.Define(Some.Film()))).Message);
-        command.CommandText = "ROLLBACK";
-        command.ExecuteNonQuery();
+        other.Run("ROLLBACK");
         Assert.Empty(_file.Ledger.Journal(_file.Ledger.Today, null, 10));
         _file.Accept(Some.Define(Some.Film()));
     }
@@ -160,8 +152,6 @@ public sealed class FileTests : IDisposable
     {
         using var connection = new SqliteConnection($"Data Source={path};Pooling=False;Foreign Keys=True");
         connection.Open();
-        using var command = connection.CreateCommand();
-        command.CommandText = sql;
-        command.ExecuteNonQuery();
+        connection.Run(sql);
     }
 }

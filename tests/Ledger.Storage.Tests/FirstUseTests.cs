@@ -1,7 +1,3 @@
-using Ledger.Storage.Files;
-using Ledger.Storage.Tests.Support;
-using Microsoft.Data.Sqlite;
-
 namespace Ledger.Storage.Tests;
 
 /// <summary>A first use that was broken off is finished by the next one, and several at once make one ledger.</summary>

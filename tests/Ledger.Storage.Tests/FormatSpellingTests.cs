@@ -1,7 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Storage.Tests.Support;
-
 namespace Ledger.Storage.Tests;
 
 /// <summary>A ledger may hold a size as "4x5in", written before a size had one spelling only.</summary>

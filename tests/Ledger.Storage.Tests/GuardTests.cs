@@ -1,6 +1,3 @@
-using Ledger.Storage.Tests.Support;
-using Microsoft.Data.Sqlite;
-
 namespace Ledger.Storage.Tests;
 
 /// <summary>Only the program changes a ledger; another program, or a shell, is refused whatever table it tries.</summary>
@@ -25,13 +22,13 @@ public sealed class GuardTests : IDisposable
     public void No_table_can_be_changed_from_outside(bool hasTheFunction)
     {
         using var shell = Shell(hasTheFunction);
-        var tables = Texts(shell, "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite%' AND name <> 'SchemaVersions'");
+        var tables = shell.Texts("SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite%' AND name <> 'SchemaVersions'");
         Assert.True(tables.Count > 50);
         Assert.Contains("balance", tables);
         foreach (var table in tables)
         {
-            var column = Texts(shell, $"SELECT name FROM pragma_table_info('{table}') LIMIT 1")[0];
-            var isEmpty = Texts(shell, $"SELECT count(*) FROM \"{table}\"")[0] == "0";
+            var column = shell.Texts($"SELECT name FROM pragma_table_info('{table}') LIMIT 1")[0];
+            var isEmpty = shell.Texts($"SELECT count(*) FROM \"{table}\"")[0] == "0";
             foreach (var sql in new[]
             {
                 $"UPDATE \"{table}\" SET \"{column}\" = \"{column}\"", $"DELETE FROM \"{table}\"",
@@ -39,7 +36,7 @@ public sealed class GuardTests : IDisposable
                 $"INSERT OR IGNORE INTO \"{table}\" SELECT * FROM \"{table}\"",
             })
                 if (hasTheFunction && isEmpty)
-                    Run(shell, sql);
+                    shell.Run(sql);
                 else
                     Assert.Contains(hasTheFunction ? $"only trayledger changes {table};" : Function, Refusal(shell, sql), StringComparison.Ordinal);
         }
@@ -89,7 +86,7 @@ public sealed class GuardTests : IDisposable
         using (var copy = new SqliteConnection($"Data Source={mended.Copy};Pooling=False"))
         {
             copy.Open();
-            Assert.Equal("ok", Texts(copy, "PRAGMA integrity_check")[0]);
+            Assert.Equal("ok", copy.Texts("PRAGMA integrity_check")[0]);
         }
 
         _file.Accept(Some.Session("S02"));
@@ -134,23 +131,5 @@ public sealed class GuardTests : IDisposable
         return connection;
     }
 
-    private static string Refusal(SqliteConnection shell, string sql) => Assert.Throws<SqliteException>(() => Run(shell, sql)).Message;
-
-    private static void Run(SqliteConnection shell, string sql)
-    {
-        using var command = shell.CreateCommand();
-        command.CommandText = sql;
-        command.ExecuteNonQuery();
-    }
-
-    private static List<string> Texts(SqliteConnection shell, string sql)
-    {
-        using var command = shell.CreateCommand();
-        command.CommandText = sql;
-        using var reader = command.ExecuteReader();
-        var texts = new List<string>();
-        while (reader.Read())
-            texts.Add(reader.GetString(0));
-        return texts;
-    }
+    private static string Refusal(SqliteConnection shell, string sql) => Assert.Throws<SqliteException>(() => shell.Run(sql)).Message;
 }

@@ -1,5 +1,3 @@
-using Ledger.Storage.Tests.Support;
-using NodaTime;
 using SQLitePCL;
 
 namespace Ledger.Storage.Tests;

@@ -1,7 +1,3 @@
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-using Ledger.Storage.Files;
-
 namespace Ledger.Storage.Tests;
 
 /// <summary>What statements name is what the trade's lists say.</summary>

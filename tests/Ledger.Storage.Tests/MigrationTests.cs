@@ -1,7 +1,3 @@
-using Ledger.Storage.Files;
-using Ledger.Storage.Tests.Support;
-using Microsoft.Data.Sqlite;
-
 namespace Ledger.Storage.Tests;
 
 /// <summary>A file of an older version is brought up to date, and a copy from before is kept beside it.</summary>

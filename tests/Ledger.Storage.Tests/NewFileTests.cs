@@ -1,6 +1,3 @@
-using Ledger.Storage.Files;
-using Ledger.Storage.Tests.Support;
-
 namespace Ledger.Storage.Tests;
 
 /// <summary>A file appears whole or not at all, and what a killed program left of one goes.</summary>

@@ -1,10 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using Ledger.Storage.Tests.Support;
-using NodaTime;
-
 namespace Ledger.Storage.Tests;
 
 public sealed class OrderTests : IDisposable

@@ -1,7 +1,3 @@
-using Ledger.Storage.Files;
-using Ledger.Storage.Tests.Support;
-using Microsoft.Data.Sqlite;
-
 namespace Ledger.Storage.Tests;
 
 /// <summary>The file alone holds everything, whenever it is copied; and where it does not, nothing of it is overlooked.</summary>
@@ -33,6 +29,22 @@ public sealed class PlainCopyTests : IDisposable
         _file.Ledger.Dispose();
         Assert.Equal([_file.FilePath], Directory.EnumerateFiles(_file.Folder));
     }
+
+    /// <summary>As a reading leaves it that was killed: an empty log and its index.</summary>
+    [Fact]
+    public void What_a_killed_reading_left_beside_the_ledger_goes_at_the_next_one()
+    {
+        _file.Ledger.Dispose();
+        File.WriteAllBytes(_file.FilePath + "-wal", []);
+        File.WriteAllBytes(_file.FilePath + "-shm", new byte[32 * 1024]);
+        using (var reading = LedgerFile.Open(_file.FilePath, _file.Clock))
+            Assert.NotEmpty(reading.Journal(reading.Today, null, 10));
+        Assert.Equal([_file.FilePath], Directory.EnumerateFiles(_file.Folder));
+    }
+
+    [Fact]
+    public void Where_a_reading_has_no_room_for_its_index_the_full_disk_is_named() => Assert.Contains(
+        "the disk of a.db is full", Trouble.With("a.db", new("disk I/O error", 10, 10 | (19 << 8))).Message, StringComparison.Ordinal);
 
     [Fact]
     public void What_a_killed_reading_left_where_temporary_files_are_goes_at_the_next_one()

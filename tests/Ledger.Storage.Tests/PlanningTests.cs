@@ -1,11 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-using Ledger.Storage.Tests.Support;
-
 namespace Ledger.Storage.Tests;
 
 public sealed class PlanningTests : IDisposable

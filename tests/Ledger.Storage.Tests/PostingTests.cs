@@ -1,9 +1,3 @@
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Storage.Tests.Support;
-
 namespace Ledger.Storage.Tests;
 
 public sealed class PostingTests : IDisposable

@@ -1,14 +1,5 @@
-using System.Globalization;
 using System.IO.Compression;
 using System.Runtime.CompilerServices;
-using Ledger.Core.Costing;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-using Ledger.Core.Tracing;
-using Ledger.Storage.Tests.Support;
-using Microsoft.Data.Sqlite;
-using NodaTime;
 
 namespace Ledger.Storage.Tests;
 

@@ -1,7 +1,3 @@
-using Ledger.Storage.Files;
-using Ledger.Storage.Tests.Support;
-using Microsoft.Data.Sqlite;
-
 namespace Ledger.Storage.Tests;
 
 /// <summary>
@@ -39,9 +35,9 @@ public sealed class RestoreTests : IDisposable
     public void A_ledger_that_another_program_writes_to_is_left_alone_in_a_sentence()
     {
         using var other = Open(_file.FilePath);
-        Run(other, "BEGIN IMMEDIATE");
+        other.Run("BEGIN IMMEDIATE");
         Assert.Contains("locked by another program", Assert.Throws<LedgerFileException>(() => Restore()).Message, StringComparison.Ordinal);
-        Run(other, "ROLLBACK");
+        other.Run("ROLLBACK");
         Assert.Equal(1, Sessions(_file.Ledger));
         Assert.Empty(Directory.EnumerateFiles(_file.Folder, "*.old"));
     }
@@ -50,12 +46,12 @@ public sealed class RestoreTests : IDisposable
     public void A_reader_in_the_middle_keeps_its_snapshot()
     {
         using var reader = Open(_file.FilePath);
-        Run(reader, "BEGIN");
-        Assert.Equal(1L, Number(reader, "SELECT count(*) FROM session"));
+        reader.Run("BEGIN");
+        Assert.Equal(1L, reader.Number("SELECT count(*) FROM session"));
         Restore();
-        Assert.Equal(1L, Number(reader, "SELECT count(*) FROM session"));
-        Run(reader, "COMMIT");
-        Assert.Equal(0L, Number(reader, "SELECT count(*) FROM session"));
+        Assert.Equal(1L, reader.Number("SELECT count(*) FROM session"));
+        reader.Run("COMMIT");
+        Assert.Equal(0L, reader.Number("SELECT count(*) FROM session"));
     }
 
     [Theory]
@@ -66,7 +62,7 @@ public sealed class RestoreTests : IDisposable
         using (var connection = Open(Copy))
         {
             connection.CreateFunction("only_trayledger_writes_here", () => 1L, isDeterministic: true);
-            Run(connection, sql);
+            connection.Run(sql);
         }
 
         AssertRefused("is not in order");
@@ -107,7 +103,7 @@ public sealed class RestoreTests : IDisposable
     {
         var other = Path.Combine(_file.Folder, "other.db");
         using (var connection = Open(other))
-            Run(connection, "CREATE TABLE recipe (name TEXT)");
+            connection.Run("CREATE TABLE recipe (name TEXT)");
         var before = File.ReadAllBytes(other);
         Assert.Contains("another program", Assert.Throws<LedgerFileException>(() => LedgerFile.Restore(Copy, other, _file.Clock)).Message, StringComparison.Ordinal);
         Assert.Equal(before, File.ReadAllBytes(other));
@@ -179,8 +175,8 @@ public sealed class RestoreTests : IDisposable
         var killed = Path.Combine(_file.Folder, "killed.db");
         using (var reader = Open(_file.FilePath))
         {
-            Run(reader, "BEGIN");
-            Number(reader, "SELECT count(*) FROM session");
+            reader.Run("BEGIN");
+            reader.Number("SELECT count(*) FROM session");
             _file.Accept(Some.Session("S02"));
             foreach (var ending in new[] { "", "-wal" })
                 File.Copy(_file.FilePath + ending, killed + ending);
@@ -219,19 +215,5 @@ public sealed class RestoreTests : IDisposable
         var connection = new SqliteConnection($"Data Source={path};Pooling=False");
         connection.Open();
         return connection;
-    }
-
-    private static void Run(SqliteConnection connection, string sql)
-    {
-        using var command = connection.CreateCommand();
-        command.CommandText = sql;
-        command.ExecuteNonQuery();
-    }
-
-    private static long Number(SqliteConnection connection, string sql)
-    {
-        using var command = connection.CreateCommand();
-        command.CommandText = sql;
-        return (long)command.ExecuteScalar()!;
     }
 }

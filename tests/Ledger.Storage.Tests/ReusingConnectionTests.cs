@@ -1,5 +1,3 @@
-using Ledger.Storage.Files;
-
 namespace Ledger.Storage.Tests;
 
 /// <summary>A statement that is kept compiled answers as one that is compiled for each run.</summary>

@@ -1,7 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Storage.Tests.Support;
-
 namespace Ledger.Storage.Tests;
 
 public sealed class ReversedOpeningTests : IDisposable

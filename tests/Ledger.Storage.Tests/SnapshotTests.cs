@@ -1,9 +1,3 @@
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Storage.Files;
-using Ledger.Storage.Tests.Support;
-
 namespace Ledger.Storage.Tests;
 
 /// <summary>A reading is one state of the file, whatever others write meanwhile.</summary>

@@ -1,7 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Storage.Tests.Support;
-
 namespace Ledger.Storage.Tests;
 
 /// <summary>What is snoozed stands in the file, by day, and goes when it is taken back.</summary>

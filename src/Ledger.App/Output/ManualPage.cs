@@ -1,7 +1,5 @@
-using System.CommandLine;
-using Ledger.App.Wiring;
-using Ledger.Core.Measures;
 using Ledger.Exchange.Import;
+using Ledger.Storage;
 
 namespace Ledger.App.Output;
 
@@ -39,6 +37,7 @@ internal sealed class ManualPage(TextWriter output)
         foreach (var command in root.Subcommands.Where(command => !command.Hidden))
             Write(command, command.Name);
         WriteCsv();
+        WriteData();
         Macro("SH", "EXIT STATUS");
         Entries(ExitStatus.Meanings);
         Macro("SH", "ENVIRONMENT");
@@ -73,6 +72,8 @@ internal sealed class ManualPage(TextWriter output)
         Text("What trayledger import reads: a header row with the names of the columns in any order, then a row for each "
             + "entry or line of one.");
         Text("Columns that are not needed may be left out or empty.");
+        Text("Where a row has a reference, or a name that is given once, a cell with only a hyphen in it says that nothing is there: imported again "
+            + "with --amend, it clears what stood there, which an empty cell leaves.");
         foreach (var kind in CsvImport.Kinds)
         {
             Macro("SS", $"{kind}.csv");
@@ -80,6 +81,24 @@ internal sealed class ManualPage(TextWriter output)
             foreach (var column in CsvImport.DescribedColumnsOf(kind))
                 Entry(column.Name, column.Meaning + (column.IsNeeded ? "; needed" : "") + Example(column));
         }
+    }
+
+    /// <summary>What any program that reads SQLite files finds in a ledger: what the file says of it itself.</summary>
+    private void WriteData()
+    {
+        Macro("SH", "DATA");
+        Text("A ledger is read by any program that reads SQLite files.");
+        Text("Its table read_me says what each table and column means and in which unit it is.");
+        Text("These views show it by names, in ml, g, square inches and money; trayledger export writes each as a CSV file.");
+        foreach (var view in LedgerFile.ReadableViews)
+            foreach (var (column, unit, meaning) in LedgerFile.Explained(view))
+                if (column.Length > 0)
+                    Entry(column, $"{(unit.Length > 0 ? $"({unit}) " : "")}{meaning}");
+                else
+                {
+                    Macro("SS", view);
+                    Text(meaning);
+                }
     }
 
     private static string Example(CsvColumn column) => column.Example.Length > 0 ? $"; example: {column.Example}" : "";

@@ -1,5 +1,3 @@
-using Ledger.Core.Measures;
-
 namespace Ledger.App.Output;
 
 /// <summary>Breaks sentences into lines between words.</summary>

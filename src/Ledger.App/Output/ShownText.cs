@@ -1,5 +1,4 @@
 using System.Text;
-using Ledger.Core.Measures;
 
 namespace Ledger.App.Output;
 

@@ -1,7 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using NodaTime;
-
 namespace Ledger.App.Output;
 
 /// <summary>What a reading looks at.</summary>

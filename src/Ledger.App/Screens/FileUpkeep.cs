@@ -1,10 +1,8 @@
 using Ledger.App.Commands.Files;
-using Ledger.App.Wiring;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
 using Ledger.Storage.Files;
 using Ledger.Terminal;
-using NodaTime;
 
 namespace Ledger.App.Screens;
 
@@ -39,14 +37,14 @@ internal sealed class FileUpkeep(string path, ZonedClock clock) : IUpkeep
 
     public UpkeepReport Import(string path, string? kind, bool isDry, IProgress<double> progress, CancellationToken cancel) => With(ledger =>
     {
-        var batch = kind is null ? CsvBatch.ReadFolder(Full(path), ledger) : CsvBatch.ReadFile(kind, Full(path), ledger);
+        IBatch batch = kind is null ? FolderBatch.Read(Full(path), ledger) : CsvBatch.ReadFile(kind, Full(path), ledger);
         var posted = batch.Post(ledger, isDry, isAmending: false, progress, cancel);
         var dry = posted.IsDone && isDry ? ["Nothing was written: it was only tried."] : Array.Empty<string>();
         return new(posted.IsDone, [$"{posted.Result}.", .. dry, .. posted.Problems, .. posted.Remarks.Select(remark => $"Note: {remark}")]);
     });
 
     public UpkeepReport WriteCalendar(string path) => With(ledger =>
-        new(true, [$"{CalendarWriting.Write(ledger, Full(path), clock.GetCurrentInstant())}.",
+        new(true, [$"{CalendarWriting.Write(ledger, Full(path), clock.GetCurrentInstant()).Sentence}.",
             "Import it again whenever you like: what was moved is changed, nothing is doubled."]));
 
     private static string Sentence(string advice) => $"{char.ToUpperInvariant(advice[0])}{advice[1..]}.";

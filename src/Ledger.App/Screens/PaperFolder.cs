@@ -1,16 +1,7 @@
-using Ledger.App.Output.Documents;
-using Ledger.App.Output;
 using Ledger.App.Commands.Show;
 using System.Text;
 using Ledger.App.Commands.Files;
 using Ledger.App.Commands.Print;
-using Ledger.App.Wiring;
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Stock;
-using Ledger.Core.Tracing;
 using Ledger.Exchange.Export;
 using Ledger.Exchange.Print;
 using Ledger.Storage.Files;
@@ -47,29 +38,49 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
         };
     }
 
-    public string SleeveLabels(string session)
+    public string SleeveLabels(string session, LabelPlace place)
     {
         if (ledger.Session(session, ledger.Today) is not { } held)
             return $"There is no session {session} in the journal.";
         var labels = Pages.SleeveLabels.Of(held, ledger.SheetsOf(session, ledger.Today), Now);
         return labels.Count == 0 ? $"{session} has no negative that needs a sleeve."
-            : Save(Pages.SleeveLabels.Page(labels, LabelSheet.Small), $"sleeve-labels-{session}");
+            : SaveLabels(labels, LabelSheet.Small, place, Pages.SleeveLabels.Page, $"sleeve-labels-{session}");
     }
 
-    public string BottleLabel(string what)
+    public string BottleLabel(string what, LabelPlace place)
     {
         var labels = Pages.BottleLabel.Named(what, Now).ToList();
         return labels.Count == 0 ? $"There is no bottle, bath or jug {what} in use."
-            : Save(Pages.BottleLabel.Page(labels, LabelSheet.Large), $"label-{what}");
+            : SaveLabels(labels, LabelSheet.Large, place, Pages.BottleLabel.Page, $"label-{what}");
     }
 
-    public string BoxLabel(string box)
+    public string BoxLabel(string box, LabelPlace place)
     {
         var holdings = Now;
         if (holdings.Film.ExposedBox(box) is not { } known || holdings.Item(known.Item) is not { } film)
             return $"There is no box of exposed sheets {box}.";
         var label = Pages.BoxLabel.Of(film, known.Group, holdings.Film.At(known.Place).Count(), ledger.Today);
-        return Save(Pages.BoxLabel.Page([label], LabelSheet.Large), $"box-label-{box}");
+        return SaveLabels([label], LabelSheet.Large, place, Pages.BoxLabel.Page, $"box-label-{box}");
+    }
+
+    public IReadOnlyList<string> LabelPapers { get; } = [LabelPlace.Plain.Paper, .. LabelPlacing.Papers.Keys];
+
+    public IReadOnlyList<string> LabelGrids(string paper) => !LabelPlacing.Papers.TryGetValue(paper, out var known) ? []
+        : [.. LabelSheet.Common.Where(sheet => sheet.Paper == known).Select(sheet => sheet.Grid)];
+
+    public string? LabelProblem(LabelPlace place)
+    {
+        try
+        {
+            var placing = Placing(place);
+            placing.Copied([]);
+            placing.On(LabelSheet.Large, []);
+            return null;
+        }
+        catch (FormatException wrong)
+        {
+            return wrong.Message;
+        }
     }
 
     public string TallySlip(string bath)
@@ -150,12 +161,28 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
     private string PathOf(string name) =>
         Path.Combine(folder, string.Concat(name.Select(c => char.IsLetterOrDigit(c) || c is '-' or '+' or '.' ? c : '-')));
 
-    /// <summary>Labels for the screens lie on plain paper; what has no room there is told, not cut off.</summary>
-    private string Save(PrintedPage page, string name) =>
-        page.Blocks.OfType<Labels>().Select(labels => LabelType.Refusal(labels.Items, labels.Sheet))
-            .FirstOrDefault() is { } refusal ? $"{page.Title} could not be written: {refusal}." : SaveBoth(page, name);
+    /// <summary>Labels lie where it was said; what has no room there is told, not cut off.</summary>
+    private string SaveLabels(
+        IReadOnlyList<Label> labels, LabelSheet plain, LabelPlace place, Func<IReadOnlyList<Label>, LabelSheet, PrintedPage> page, string name)
+    {
+        try
+        {
+            var placing = Placing(place);
+            var all = placing.Copied(labels);
+            return Save(page(all, placing.On(plain, all)), name);
+        }
+        catch (FormatException wrong)
+        {
+            return $"The labels could not be written: {wrong.Message}.";
+        }
+    }
 
-    private string SaveBoth(PrintedPage page, string name) => Written(page.Title, () =>
+    private static LabelPlacing Placing(LabelPlace place) => new(
+        LabelPlacing.Papers.GetValueOrDefault(place.Paper), place.Grid.Length > 0 ? LabelLengths.Grid(place.Grid) : null,
+        place.Margins.Length > 0 ? LabelLengths.Pair(place.Margins) : null, place.Gaps.Length > 0 ? LabelLengths.Pair(place.Gaps) : null,
+        place.Copies, place.Used);
+
+    private string Save(PrintedPage page, string name) => Written(page.Title, () =>
     {
         var path = PathOf(name);
         PageFile.WriteHtml(page, file, path + ".html");

@@ -1,7 +1,5 @@
-using Ledger.App.Wiring;
 using Ledger.Storage;
 using Ledger.Terminal;
-using NodaTime;
 
 namespace Ledger.App.Screens;
 

@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Ledger.App.Values;
 
 /// <summary>Which of the exposed sheets are meant, as it is typed: "all", "fen80", "fen80 N+1", "fen80 N until 2026-03-01".</summary>

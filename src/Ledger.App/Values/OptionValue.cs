@@ -1,5 +1,3 @@
-using System.CommandLine;
-
 namespace Ledger.App.Values;
 
 /// <summary>A setting as the command line gives it: left alone when nothing was said, taken away when "none" was said.</summary>

@@ -1,7 +1,3 @@
-using System.Globalization;
-using Ledger.Core.Measures;
-using NodaTime;
-
 namespace Ledger.App.Values;
 
 /// <summary>Reads what is typed on a command line; a failure's message says what is accepted.</summary>

@@ -1,5 +1,3 @@
-using System.CommandLine;
-
 namespace Ledger.App.Wiring;
 
 /// <summary>A command whose own help tells more than the one line that stands in a list of commands.</summary>

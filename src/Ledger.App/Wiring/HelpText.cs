@@ -1,5 +1,3 @@
-using Ledger.Core.Measures;
-
 namespace Ledger.App.Wiring;
 
 /// <summary>The texts of the help on a narrow terminal. They are written for 80 columns, a line of them being a line that is full or meant to end.</summary>

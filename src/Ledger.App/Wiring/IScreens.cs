@@ -1,5 +1,4 @@
 using Ledger.Storage;
-using NodaTime;
 
 namespace Ledger.App.Wiring;
 

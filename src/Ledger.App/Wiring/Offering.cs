@@ -1,6 +1,4 @@
-using System.CommandLine;
 using System.CommandLine.Completions;
-using Ledger.Core.Journal;
 
 namespace Ledger.App.Wiring;
 

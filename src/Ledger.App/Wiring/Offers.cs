@@ -1,8 +1,3 @@
-using System.CommandLine;
-using Ledger.Core.Journal;
-using Ledger.Core.Stock;
-using Ledger.Core.Tracing;
-
 namespace Ledger.App.Wiring;
 
 /// <summary>The names in the ledger that commands accept, for completion.</summary>

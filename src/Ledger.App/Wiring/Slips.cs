@@ -1,6 +1,4 @@
-using System.CommandLine;
 using System.CommandLine.Parsing;
-using Ledger.Core.Measures;
 
 namespace Ledger.App.Wiring;
 

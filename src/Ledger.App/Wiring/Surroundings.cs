@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Ledger.App.Wiring;
 
 /// <summary>What the program meets outside itself: streams, clock, environment, and a person at a terminal or none.</summary>

@@ -1,5 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Values;
 using Ledger.Terminal;
 
 namespace Ledger.App.Wiring;

@@ -1,8 +1,6 @@
-using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text;
 using Microsoft.Win32.SafeHandles;
-using NodaTime;
 using NodaTime.Extensions;
 using NodaTime.TimeZones;
 
@@ -18,9 +16,6 @@ internal static class ThisProcess
 
     private static readonly List<PosixSignalRegistration> _watched = [];
     private static int _signal = 2;
-
-    /// <summary>Before any file is opened: streams that were closed keep their places.</summary>
-    public static void HoldDescriptors() => Descriptors.Hold();
 
     /// <summary>Whatever nobody has caught, on any thread, ends with a sentence, not with the runtime's own report.</summary>
     public static void ExplainFaults() => AppDomain.CurrentDomain.UnhandledException += (_, fault) =>

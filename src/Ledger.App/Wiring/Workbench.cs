@@ -1,9 +1,5 @@
-using System.CommandLine;
-using Ledger.App.Values;
-using Ledger.Core.Journal;
 using Ledger.Storage;
 using Ledger.Storage.Files;
-using NodaTime;
 
 namespace Ledger.App.Wiring;
 

@@ -1,7 +1,6 @@
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Baths;
 

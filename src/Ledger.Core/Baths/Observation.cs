@@ -1,7 +1,5 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
 using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Baths;
 

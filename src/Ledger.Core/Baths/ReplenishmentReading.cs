@@ -1,5 +1,4 @@
 using Ledger.Core.Measures;
-using NodaTime;
 
 namespace Ledger.Core.Baths;
 

@@ -1,29 +1,18 @@
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Baths;
 
 /// <summary>A jug in which used solutions wait to be handed over.</summary>
-public sealed record WasteJug
+/// <param name="Place">Its number as a place.</param>
+/// <param name="Code">What is written on it.</param>
+/// <param name="Contents">What goes into it.</param>
+/// <param name="Size">What it holds when full.</param>
+/// <param name="StartedOn">The day it was started.</param>
+public sealed record WasteJug(PlaceId Place, string Code, string Contents, Volume Size, LocalDate StartedOn)
 {
-    /// <summary>Its number as a place.</summary>
-    public required PlaceId Place { get; init; }
-
-    /// <summary>What is written on it.</summary>
-    public required string Code { get; init; }
-
-    /// <summary>What goes into it.</summary>
-    public required string Contents { get; init; }
-
     /// <summary>The kind of waste that it is for, as its contents tell.</summary>
     public WasteKind Waste => WasteKinds.Told(Contents) ?? WasteKind.Other;
-
-    /// <summary>What it holds when full.</summary>
-    public required Volume Size { get; init; }
-
-    /// <summary>The day it was started.</summary>
-    public required LocalDate StartedOn { get; init; }
 
     /// <summary>What is in it, the first one first.</summary>
     public IReadOnlyList<JugFill> Fills { get; init; } = [];

@@ -1,9 +1,7 @@
-using System.Globalization;
 using Ledger.Core.Film;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Costing;
 

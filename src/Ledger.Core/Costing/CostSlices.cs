@@ -1,8 +1,6 @@
-using System.Globalization;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Costing;
 

@@ -1,7 +1,6 @@
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Costing;
 

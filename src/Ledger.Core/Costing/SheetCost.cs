@@ -1,6 +1,5 @@
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
-using NodaTime;
 
 namespace Ledger.Core.Costing;
 

@@ -1,5 +1,4 @@
 using Ledger.Core.Tracing;
-using NodaTime;
 
 namespace Ledger.Core.Faults;
 

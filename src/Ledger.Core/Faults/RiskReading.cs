@@ -5,7 +5,6 @@ using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
 using Ledger.Core.Tracing;
-using NodaTime;
 
 namespace Ledger.Core.Faults;
 

@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Ledger.Core.Film;
 
 /// <summary>What is written down when a sheet is exposed: it takes seconds, or it is not written down at all.</summary>

@@ -1,5 +1,4 @@
 using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Film;
 

@@ -1,20 +1,13 @@
 using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Film;
 
 /// <summary>One side of a holder: a slot for one sheet. A holder of six sheets has six of them.</summary>
-public sealed record HolderSide
+/// <param name="Place">Its number as a place.</param>
+/// <param name="Holder">The holder's name.</param>
+/// <param name="Name">The side's own name: 1, 2, A, left…</param>
+public sealed record HolderSide(PlaceId Place, string Holder, string Name)
 {
-    /// <summary>Its number as a place.</summary>
-    public required PlaceId Place { get; init; }
-
-    /// <summary>The holder's name.</summary>
-    public required string Holder { get; init; }
-
-    /// <summary>The side's own name: 1, 2, A, left…</summary>
-    public required string Name { get; init; }
-
     /// <summary>What it is called everywhere: E07-2.</summary>
     public string Code => $"{Holder}-{Name}";
 

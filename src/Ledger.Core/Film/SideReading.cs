@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Ledger.Core.Film;
 
 /// <summary>How a side stands.</summary>

@@ -1,5 +1,4 @@
 using Ledger.Core.Baths;
-using NodaTime;
 
 namespace Ledger.Core.Journal;
 

@@ -1,5 +1,4 @@
 using Ledger.Core.Costing;
-using NodaTime;
 
 namespace Ledger.Core.Journal;
 

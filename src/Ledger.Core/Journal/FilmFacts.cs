@@ -2,7 +2,6 @@ using Ledger.Core.Film;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Journal;
 

@@ -5,7 +5,6 @@ using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Journal;
 

@@ -2,7 +2,6 @@ using Ledger.Core.Costing;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Journal;
 
@@ -37,6 +36,11 @@ public interface ILedger : IFilmRecords, ICostRecords, Tracing.ITraceRecords, ID
 
     /// <summary>What posting an entry would do, without doing it.</summary>
     Decision Preview(Entry entry);
+
+    /// <summary>
+    /// Whether other entries follow from an entry, so that what posting it would do is found by working out all that happened since.
+    /// </summary>
+    bool ChangesThePast(Entry entry);
 
     /// <summary>Posts an entry in one transaction.</summary>
     PostOutcome Post(Entry entry);

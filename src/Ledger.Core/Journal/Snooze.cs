@@ -1,7 +1,5 @@
 using Ledger.Core.Journal.Entries;
 
-using NodaTime;
-
 namespace Ledger.Core.Journal;
 
 /// <summary>A notice that is to be quiet for a while.</summary>

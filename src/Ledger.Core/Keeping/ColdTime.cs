@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Ledger.Core.Keeping;
 
 /// <summary>From this day on something was kept at a place that slows its ageing, or at one that does not.</summary>

@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Ledger.Core.Keeping;
 
 /// <summary>What a working solution stands in between sessions. The more air reaches it, the shorter it lives.</summary>

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Ledger.Core.Measures;
 
 /// <summary>An area of film or paper, zero or more, in hundredths of a square millimetre: a square inch is exactly 64 516.</summary>

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Ledger.Core.Measures;
 
 /// <summary>Counts in words: "1 day", "3 days".</summary>

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Ledger.Core.Measures;
 
 /// <summary>An amount of the ledger's currency in whole millionths of its unit. Differences may be negative.</summary>

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Ledger.Core.Measures;
 
 /// <summary>Turns what people write (31.25) into whole base units (31 250) and back, without ever rounding in silence.</summary>

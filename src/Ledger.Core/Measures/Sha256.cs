@@ -1,6 +1,6 @@
 using System.Buffers.Binary;
-using System.Numerics;
 using System.Text;
+using static System.Numerics.BitOperations;
 
 namespace Ledger.Core.Measures;
 
@@ -77,17 +77,17 @@ public static class Sha256
             {
                 var (near, far) = (schedule[t - 2], schedule[t - 15]);
                 schedule[t] = schedule[t - 7] + schedule[t - 16]
-                    + (Turned(near, 17) ^ Turned(near, 19) ^ (near >> 10))
-                    + (Turned(far, 7) ^ Turned(far, 18) ^ (far >> 3));
+                    + (RotateRight(near, 17) ^ RotateRight(near, 19) ^ (near >> 10))
+                    + (RotateRight(far, 7) ^ RotateRight(far, 18) ^ (far >> 3));
             }
 
             var (a, b, c, d) = (state[0], state[1], state[2], state[3]);
             var (e, f, g, h) = (state[4], state[5], state[6], state[7]);
             for (var t = 0; t < 64; t++)
             {
-                var first = h + (Turned(e, 6) ^ Turned(e, 11) ^ Turned(e, 25)) + ((e & f) ^ (~e & g))
+                var first = h + (RotateRight(e, 6) ^ RotateRight(e, 11) ^ RotateRight(e, 25)) + ((e & f) ^ (~e & g))
                     + Constants[t] + schedule[t];
-                var second = (Turned(a, 2) ^ Turned(a, 13) ^ Turned(a, 22)) + ((a & b) ^ (a & c) ^ (b & c));
+                var second = (RotateRight(a, 2) ^ RotateRight(a, 13) ^ RotateRight(a, 22)) + ((a & b) ^ (a & c) ^ (b & c));
                 (h, g, f, e, d, c, b, a) = (g, f, e, d + first, c, b, a, first + second);
             }
 
@@ -101,6 +101,4 @@ public static class Sha256
             state[7] += h;
         }
     }
-
-    private static uint Turned(uint value, int bits) => BitOperations.RotateRight(value, bits);
 }

@@ -3,7 +3,6 @@ using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
-using NodaTime;
 
 namespace Ledger.Core.Notices;
 

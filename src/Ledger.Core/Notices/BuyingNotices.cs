@@ -2,7 +2,6 @@ using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Reordering;
-using NodaTime;
 
 namespace Ledger.Core.Notices;
 

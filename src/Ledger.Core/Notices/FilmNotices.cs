@@ -2,7 +2,6 @@ using Ledger.Core.Film;
 using Ledger.Core.Journal;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
-using NodaTime;
 
 namespace Ledger.Core.Notices;
 

@@ -1,5 +1,4 @@
 using Ledger.Core.Journal.Entries;
-using NodaTime;
 
 namespace Ledger.Core.Notices;
 

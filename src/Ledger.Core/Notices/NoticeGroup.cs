@@ -1,6 +1,5 @@
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
-using NodaTime;
 
 namespace Ledger.Core.Notices;
 

@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Ledger.Core.Notices;
 
 /// <summary>A day to be reminded of, as a calendar shows it.</summary>

@@ -4,7 +4,6 @@ using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
 using Ledger.Core.Reordering;
 using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Notices;
 

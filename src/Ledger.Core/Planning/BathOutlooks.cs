@@ -3,7 +3,6 @@ using Ledger.Core.Costing;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
-using NodaTime;
 
 namespace Ledger.Core.Planning;
 

@@ -3,7 +3,6 @@ using Ledger.Core.Film;
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Planning;
 

@@ -1,6 +1,5 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Measures;
-using NodaTime;
 
 namespace Ledger.Core.Planning;
 
@@ -17,6 +16,13 @@ public sealed record PlannedDemand(string Item, LocalDate On, Quantity Quantity,
     /// </summary>
     public static IReadOnlyList<PlannedDemand> Of(Holdings holdings) =>
         [.. holdings.Plans.SelectMany(plan => plan.IsTrip ? Trip(plan, holdings) : Session(plan, holdings))];
+
+    /// <summary>What all open plans together will use of each item.</summary>
+    public static IReadOnlyDictionary<string, Quantity> Together(Holdings holdings) => Of(holdings)
+        .GroupBy(one => one.Item)
+        .ToDictionary(
+            item => item.Key, item => item.Aggregate(holdings.Item(item.Key)!.Of(0), (sum, one) => sum + one.Quantity),
+            StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The film alone; sheets that are in holders or boxes of exposed sheets have left their box already.</summary>
     private static IEnumerable<PlannedDemand> Trip(Sessions.OpenPlan plan, Holdings holdings) => plan.Request.Sheets

@@ -4,20 +4,12 @@ using Ledger.Core.Stock;
 namespace Ledger.Core.Planning;
 
 /// <summary>A tray in its place in the order: what goes into it, for how long, how warm.</summary>
-public sealed record PlannedTray
+/// <param name="Number">Its place in the order, counting from 1.</param>
+/// <param name="Name">What the step is called: presoak, developer, stop, fixer 1, fixer 2, wash aid, wash, final rinse, wetting agent.</param>
+/// <param name="Role">What the step does.</param>
+/// <param name="Parts">What is poured in: "25 ml syrup", "1225 ml water", "bath F4".</param>
+public sealed record PlannedTray(int Number, string Name, ItemRole Role, IReadOnlyList<TrayPart> Parts)
 {
-    /// <summary>Its place in the order, counting from 1.</summary>
-    public required int Number { get; init; }
-
-    /// <summary>What the step is called: presoak, developer, stop, fixer 1, fixer 2, wash aid, wash, final rinse, wetting agent.</summary>
-    public required string Name { get; init; }
-
-    /// <summary>What the step does.</summary>
-    public required ItemRole Role { get; init; }
-
-    /// <summary>What is poured in: "25 ml syrup", "1225 ml water", "bath F4".</summary>
-    public required IReadOnlyList<TrayPart> Parts { get; init; }
-
     /// <summary>The working solution; null where it does not matter.</summary>
     public Volume? Volume { get; init; }
 

@@ -121,12 +121,8 @@ internal sealed class PlannedTrays(SessionPlanDraft draft)
 
     private void Add(ProcessStep step, string name, IReadOnlyList<TrayPart> parts) => _trays.Add(Tray(step, name, parts));
 
-    private PlannedTray Tray(ProcessStep step, string name, IReadOnlyList<TrayPart> parts) => new()
+    private PlannedTray Tray(ProcessStep step, string name, IReadOnlyList<TrayPart> parts) => new(_trays.Count + 1, name, step.Role, parts)
     {
-        Number = _trays.Count + 1,
-        Name = name,
-        Role = step.Role,
-        Parts = parts,
         Volume = step.WorkingVolumeFor(draft.Loads),
         Minutes = step.Minutes,
         Celsius = step.Celsius,

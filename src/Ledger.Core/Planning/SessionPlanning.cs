@@ -1,7 +1,6 @@
 using Ledger.Core.Journal;
 using Ledger.Core.Sessions;
 using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Planning;
 

@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Ledger.Core.Reordering;
 
 /// <summary>

@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Ledger.Core.Reordering;
 
 /// <summary>What the journal remembers of use and deliveries, as the readings of this folder take it.</summary>

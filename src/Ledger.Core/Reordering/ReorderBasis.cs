@@ -60,8 +60,8 @@ internal static class ReorderBasis
         if (reading.Known is not [var first, ..])
             return null;
         var plans = reading.Known.Select(one => one.Plan).Distinct().ToList();
-        var what = plans.Count == 1 ? $"for {first.Plan} on {Dates.Text(first.Date)}"
-            : $"in {plans.Count} plans from {Dates.Text(first.Date)} to {Dates.Text(reading.Known[^1].Date)}";
+        var what = plans.Count == 1 ? $"for {first.Plan} on {Dates.Text(first.On)}"
+            : $"in {plans.Count} plans from {Dates.Text(first.On)} to {Dates.Text(reading.Known[^1].On)}";
         return $"{reading.Planned.ToText(reading.Style)} {(reading.Planned.Base == 1 ? "is" : "are")} planned {what}";
     }
 

@@ -2,7 +2,6 @@ using Ledger.Core.Journal;
 using Ledger.Core.Measures;
 using Ledger.Core.Planning;
 using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Reordering;
 
@@ -16,7 +15,7 @@ public sealed class ReorderReading
     private LeadTimeDemand? _demand;
 
     internal ReorderReading(
-        Item item, Holdings holdings, ItemPast past, IReadOnlyList<KnownDemand> known, IReadOnlyList<SessionSize> sizes)
+        Item item, Holdings holdings, ItemPast past, IReadOnlyList<PlannedDemand> known, IReadOnlyList<SessionSize> sizes)
     {
         var today = holdings.AsOf;
         (Item, Style, Today) = (item, holdings.Settings.Style, today);
@@ -33,7 +32,7 @@ public sealed class ReorderReading
         Expired = shelf.Expired;
         Suspect = shelf.Suspect;
         Dead = shelf.Dead;
-        Known = [.. known.OrderBy(one => one.Date)];
+        Known = [.. known.OrderBy(one => one.On)];
         Usable = item.Of(UsableStock.Of(shelf, _perDay, Known));
         Lines = [.. holdings.Orders.LinesOf(item.Code)];
         OnOrder = holdings.Orders.OnOrder(item);
@@ -46,7 +45,7 @@ public sealed class ReorderReading
             WorkOut(Forecast);
         ReorderPoint = item.Of(Math.Max(Computed?.Base ?? 0, item.MinimumOnHand?.Base ?? 0));
         Path = new(today, Usable.Base, _perDay, Lines.Select(found => (ExpectedOn(found.Line), found.Line.Outstanding.Base)),
-            Known.Select(one => (one.Date, one.Quantity.Base)), ahead: LeadTime.Days + History.PeriodDays);
+            Known.Select(one => (one.On, one.Quantity.Base)), ahead: LeadTime.Days + History.PeriodDays);
         RunsOutOn = Path.RunsOutOn();
         EnoughFor = Planning.EnoughFor.Of(item, Usable, holdings, sizes);
         Suggestion = OrderSuggestion.Of(this);
@@ -149,7 +148,7 @@ public sealed class ReorderReading
     public Quantity Planned { get; }
 
     /// <summary>What is planned.</summary>
-    public IReadOnlyList<KnownDemand> Known { get; }
+    public IReadOnlyList<PlannedDemand> Known { get; }
 
     /// <summary>The open order lines.</summary>
     public IReadOnlyList<(Order Order, OrderLine Line)> Lines { get; }
@@ -190,7 +189,7 @@ public sealed class ReorderReading
 
     /// <summary>The readings of all items of a ledger; none where it does not remember use.</summary>
     public static IReadOnlyList<ReorderReading> Of(ILedger ledger, Holdings holdings) =>
-        Of(ledger, holdings, KnownDemand.OfPlans(holdings), holdings.Items);
+        Of(ledger, holdings, PlannedDemand.Of(holdings), holdings.Items);
 
     /// <summary>
     /// The readings of those items only that may have to be ordered: of no other is anything used, planned, on order or
@@ -198,14 +197,14 @@ public sealed class ReorderReading
     /// </summary>
     public static IReadOnlyList<ReorderReading> InUse(ILedger ledger, Holdings holdings)
     {
-        var known = KnownDemand.OfPlans(holdings).ToList();
+        var known = PlannedDemand.Of(holdings).ToList();
         return Of(ledger, holdings, known, holdings.ItemsInUse
             .UnionBy(known.Select(one => holdings.Item(one.Item)).OfType<Item>(), item => item.Id)
             .OrderBy(item => item.Kind).ThenBy(item => item.Code, StringComparer.OrdinalIgnoreCase));
     }
 
     private static IReadOnlyList<ReorderReading> Of(
-        ILedger ledger, Holdings holdings, IEnumerable<KnownDemand> known, IEnumerable<Item> items) =>
+        ILedger ledger, Holdings holdings, IEnumerable<PlannedDemand> known, IEnumerable<Item> items) =>
         ledger is IDemandRecord record ? Of(holdings, record, known, SessionSize.Of(ledger, holdings), items) : [];
 
     /// <summary>The readings of all items that are bought; a stock solution is mixed.</summary>
@@ -214,11 +213,11 @@ public sealed class ReorderReading
     /// <param name="known">What is planned.</param>
     /// <param name="sizes">The last sessions, by which it is said for how many of them an item is enough; may be null.</param>
     public static IReadOnlyList<ReorderReading> Of(
-        Holdings holdings, IDemandRecord record, IEnumerable<KnownDemand> known, IReadOnlyList<SessionSize>? sizes = null) =>
+        Holdings holdings, IDemandRecord record, IEnumerable<PlannedDemand> known, IReadOnlyList<SessionSize>? sizes = null) =>
         Of(holdings, record, known, sizes ?? [], holdings.Items);
 
     private static IReadOnlyList<ReorderReading> Of(
-        Holdings holdings, IDemandRecord record, IEnumerable<KnownDemand> known, IReadOnlyList<SessionSize> sizes,
+        Holdings holdings, IDemandRecord record, IEnumerable<PlannedDemand> known, IReadOnlyList<SessionSize> sizes,
         IEnumerable<Item> items)
     {
         var past = new PastOfItems(holdings, record);

@@ -1,6 +1,6 @@
 using Ledger.Core.Measures;
+using Ledger.Core.Planning;
 using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Reordering;
 
@@ -11,7 +11,7 @@ public static class UsableStock
     /// <param name="shelf">The item's containers with their last good days.</param>
     /// <param name="perDay">What a day uses on average; zero when it is not known, so that nothing is left out.</param>
     /// <param name="known">What is planned: it uses what the usual use would leave to expire.</param>
-    public static long Of(ShelfReading shelf, double perDay, IReadOnlyList<KnownDemand> known)
+    public static long Of(ShelfReading shelf, double perDay, IReadOnlyList<PlannedDemand> known)
     {
         long sum = 0;
         foreach (var container in shelf.Containers.Where(container => container.IsUsable)
@@ -29,6 +29,6 @@ public static class UsableStock
     /// <summary>Rounded down: a statistic has no thousandths of a millilitre.</summary>
     private static long WholeUnits(double amount, long perUnit) => (long)Math.Min(Math.Floor(amount / perUnit), long.MaxValue / perUnit / 2) * perUnit;
 
-    private static long Planned(IReadOnlyList<KnownDemand> known, LocalDate until) =>
-        known.Where(one => one.Date <= until).Sum(one => one.Quantity.Base);
+    private static long Planned(IReadOnlyList<PlannedDemand> known, LocalDate until) =>
+        known.Where(one => one.On <= until).Sum(one => one.Quantity.Base);
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Ledger.Core.Measures;
 
 namespace Ledger.Core.Sessions;

@@ -23,13 +23,8 @@ public static class Batching
                 .OrderBy(batch => batch.Key).Select(batch => batch.SelectMany(Each).ToList());
             foreach (var stack in arranged.Concat(Spread([.. lines.Where(line => line.Batch is null).SelectMany(Each)], limit)))
             {
-                var batch = new PlannedBatch
-                {
-                    Number = batches.Count + 1,
-                    Film = film,
-                    Group = lines.Key.Group,
-                    Sheets = [.. stack.Select(sheet => sheet with { Number = ++number })],
-                };
+                var batch = new PlannedBatch(
+                    batches.Count + 1, film, lines.Key.Group, [.. stack.Select(sheet => sheet with { Number = ++number })]);
                 batch = batch with { HasDummy = batch.IsShuffled && stack.Count == 1 && limit > 1 };
                 batches.Add(batch with { ShuffleEverySeconds = batch.IsShuffled ? practice.ShuffleEverySeconds(batch.InTray) : null });
             }

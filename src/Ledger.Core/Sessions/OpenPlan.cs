@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Ledger.Core.Sessions;
 
 /// <summary>A session or a trip that is planned for a day, so that what it will use can be counted on.</summary>

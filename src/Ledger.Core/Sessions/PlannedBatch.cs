@@ -4,20 +4,12 @@ using Ledger.Core.Stock;
 namespace Ledger.Core.Sessions;
 
 /// <summary>Sheets of one film and one development group that go through the trays together, in the order in which they go in and come out.</summary>
-public sealed record PlannedBatch
+/// <param name="Number">Its number in the session.</param>
+/// <param name="Film">The film.</param>
+/// <param name="Group">The development group.</param>
+/// <param name="Sheets">The sheets.</param>
+public sealed record PlannedBatch(int Number, Item Film, string Group, IReadOnlyList<PlannedSheet> Sheets)
 {
-    /// <summary>Its number in the session.</summary>
-    public required int Number { get; init; }
-
-    /// <summary>The film.</summary>
-    public required Item Film { get; init; }
-
-    /// <summary>The development group.</summary>
-    public required string Group { get; init; }
-
-    /// <summary>The sheets.</summary>
-    public required IReadOnlyList<PlannedSheet> Sheets { get; init; }
-
     /// <summary>Whether a dummy, a rejected sheet of the same format, goes with a lone sheet so that it can be moved about.</summary>
     public bool HasDummy { get; init; }
 

@@ -1,6 +1,5 @@
 using Ledger.Core.Keeping;
 using Ledger.Core.Measures;
-using NodaTime;
 
 namespace Ledger.Core.Stock;
 

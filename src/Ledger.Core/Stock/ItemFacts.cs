@@ -31,8 +31,18 @@ public static class ItemFacts
         ("ceiling", item.ReplenisherCeilingPercent is { } ceiling ? $"{ceiling} % of its volume in replenisher" : null),
         ("exhausted when", item.Indicator is { } colour ? $"its indicator is {colour}" : null),
         ("fixer factor", item.Kind == ItemKind.Film ? Scaled.InUnits(item.FixerFactorThousandths, 1000) : null),
-        ("keeps", string.Join("; ", Keeping(item.Keeping))),
-        ("in the cold", string.Join("; ", Cold(item))),
+        ("keeps", Limits(
+            ("sealed", item.Keeping.SealedDays, "day"),
+            ("opened", item.Keeping.OpenedFullDays, "day"),
+            ("below half full", item.Keeping.OpenedPartDays, "day"),
+            ("mixed", item.Keeping.WorkingFullDays, "day"),
+            ("mixed, part-full", item.Keeping.WorkingPartDays, "day"),
+            ("mixed, under a floating lid", item.Keeping.FloatingLidDays, "day"),
+            ("in a tray", item.Keeping.TrayHours, "hour"))),
+        ("in the cold", Limits(
+            ("a year in the freezer adds", item.FreezerDays, "day"),
+            ("a year in the fridge adds", item.FridgeDays, "day"),
+            ("warms up for", item.ThawHours, "hour"))),
         ("lead time", item.LeadTimeDays is { } days ? $"{Counted.Of(days, "day")}" : null),
         ("service level", item.ServiceLevel is { } level ? $"{Scaled.ToText(level * 100, 2)} %" : null),
         ("minimum", item.MinimumOnHand?.ToText(style)),
@@ -40,33 +50,8 @@ public static class ItemFacts
         ("cautions", item.Cautions),
     ];
 
-    private static IEnumerable<string> Cold(Item item)
-    {
-        if (item.FreezerDays is { } freezer)
-            yield return $"a year in the freezer adds {Counted.Of(freezer, "day")}";
-        if (item.FridgeDays is { } fridge)
-            yield return $"a year in the fridge adds {Counted.Of(fridge, "day")}";
-        if (item.ThawHours is { } hours)
-            yield return $"warms up for {Counted.Of(hours, "hour")}";
-    }
-
     private static string Litre(Capacity capacity, MeasureStyle style) => $"{capacity.PerLitre.ToText(style)} per litre ({capacity.Basis})";
 
-    private static IEnumerable<string> Keeping(Keeping.KeepingLimits limits)
-    {
-        if (limits.SealedDays is { } days)
-            yield return $"sealed {Counted.Of(days, "day")}";
-        if (limits.OpenedFullDays is { } opened)
-            yield return $"opened {Counted.Of(opened, "day")}";
-        if (limits.OpenedPartDays is { } part)
-            yield return $"below half full {Counted.Of(part, "day")}";
-        if (limits.WorkingFullDays is { } full)
-            yield return $"mixed {Counted.Of(full, "day")}";
-        if (limits.WorkingPartDays is { } working)
-            yield return $"mixed, part-full {Counted.Of(working, "day")}";
-        if (limits.FloatingLidDays is { } lid)
-            yield return $"mixed, under a floating lid {Counted.Of(lid, "day")}";
-        if (limits.TrayHours is { } hours)
-            yield return $"in a tray {Counted.Of(hours, "hour")}";
-    }
+    private static string Limits(params (string What, int? Count, string Unit)[] limits) => string.Join(
+        "; ", limits.Where(limit => limit.Count is not null).Select(limit => $"{limit.What} {Counted.Of(limit.Count!.Value, limit.Unit)}"));
 }

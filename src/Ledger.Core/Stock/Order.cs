@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Ledger.Core.Stock;
 
 /// <summary>An order as it stands on a day: what was ordered, and what has come of it.</summary>

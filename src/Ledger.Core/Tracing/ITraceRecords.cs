@@ -1,5 +1,4 @@
 using Ledger.Core.Film;
-using NodaTime;
 
 namespace Ledger.Core.Tracing;
 

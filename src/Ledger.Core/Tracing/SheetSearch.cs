@@ -1,6 +1,5 @@
 using Ledger.Core.Film;
 using Ledger.Core.Sessions;
-using NodaTime;
 
 namespace Ledger.Core.Tracing;
 

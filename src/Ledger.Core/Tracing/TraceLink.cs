@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Ledger.Core.Tracing;
 
 /// <summary>When something happened: its day, and its place among what happened on that day.</summary>

@@ -1,6 +1,5 @@
 using Ledger.Core.Baths;
 using Ledger.Core.Film;
-using NodaTime;
 
 namespace Ledger.Core.Tracing;
 

@@ -4,8 +4,6 @@ using Ical.Net;
 using Ical.Net.CalendarComponents;
 using Ical.Net.DataTypes;
 using Ical.Net.Serialization;
-using Ledger.Core.Notices;
-using NodaTime;
 using Calendar = Ical.Net.Calendar;
 using Duration = Ical.Net.DataTypes.Duration;
 

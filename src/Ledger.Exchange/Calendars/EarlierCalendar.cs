@@ -1,6 +1,3 @@
-using System.Globalization;
-using NodaTime;
-
 namespace Ledger.Exchange.Calendars;
 
 /// <summary>An event of an earlier calendar file.</summary>
@@ -13,6 +10,11 @@ public sealed record EarlierEvent(string Uid, LocalDate Date, string Summary, in
 /// <summary>
 /// What an earlier calendar file of this program held: days without a time. Whatever else stands in it is passed over, so any file can be read.
 /// </summary>
+/// <remarks>
+/// Ical.Net, which writes the file, is not asked to read it: it gives up a whole calendar for one line that it cannot parse, such as another program may
+/// have put into the file, and makes the value of every property by reflection, of types that are not all public, so that a native binary would lack
+/// their constructors. Wanted are four properties of our own events. The tests hold this reader against the library's.
+/// </remarks>
 public static class EarlierCalendar
 {
     /// <summary>The events of a file's text.</summary>

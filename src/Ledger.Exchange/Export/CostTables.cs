@@ -1,8 +1,3 @@
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using NodaTime;
-
 namespace Ledger.Exchange.Export;
 
 /// <summary>

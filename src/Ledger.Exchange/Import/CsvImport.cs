@@ -1,4 +1,3 @@
-using Ledger.Core.Journal.Kinds;
 using Ledger.Exchange.Export;
 using Ledger.Exchange.Import.Rows;
 
@@ -54,7 +53,7 @@ public static class CsvImport
         using var text = new PlainText(csv);
         var rows = reading.Rows(text).ToList();
         var entries = known.Entries(rows, terms, name, reading.Mark).ToList();
-        return new(name, entries, [.. reading.Problems.OrderBy(problem => problem.Line)], reading.Remarks);
+        return new(name, entries, [.. reading.Problems.OrderBy(problem => problem.Line)], reading.Remarks, reading.IsWhole);
     }
 
     private static KindFile Known(string kind) => KindFile.All.FirstOrDefault(known => known.Name == kind)

@@ -1,6 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using NodaTime;
-
 namespace Ledger.Exchange.Import;
 
 /// <summary>The invented year of one tray worker, from the CSV files of sample-data.</summary>

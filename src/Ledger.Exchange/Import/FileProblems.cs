@@ -1,5 +1,4 @@
 using CsvHelper;
-using Ledger.Core.Measures;
 using Ledger.Exchange.Import.Rows;
 
 namespace Ledger.Exchange.Import;

@@ -13,6 +13,9 @@ internal sealed class FileReading(KindFile kind)
     /// <summary>What separates the fields, once the header was read.</summary>
     public char Mark { get; private set; } = ',';
 
+    /// <summary>Whether all rows were found; not where the header is bad, or something ended the reading.</summary>
+    public bool IsWhole { get; private set; } = true;
+
     /// <summary>The rows that are whole. What ends the reading before the end of the file is put down as a problem.</summary>
     public IEnumerable<Row> Rows(PlainText text)
     {
@@ -20,7 +23,7 @@ internal sealed class FileReading(KindFile kind)
         if (!Next(records))
         {
             if (Problems.Count == 0)
-                Problems.Add(FileProblems.NoHeader(kind));
+                Break(FileProblems.NoHeader(kind));
             yield break;
         }
 
@@ -32,6 +35,7 @@ internal sealed class FileReading(KindFile kind)
             if (records.Current.IsBlank)
                 continue;
             count++;
+            IsWhole &= records.Current.Fault != CsvMalformedReason.UnterminatedQuote;
             if (FileProblems.OfShape(records.Current, header) is { } problem)
                 Problems.Add(problem);
             else
@@ -58,11 +62,11 @@ internal sealed class FileReading(KindFile kind)
         }
         catch (NotTextException fault)
         {
-            Problems.Add(FileProblems.NoText(fault.Message));
+            Break(FileProblems.NoText(fault.Message));
         }
         catch (CsvFormatException fault)
         {
-            Problems.Add(FileProblems.EndlessRow(checked((int)fault.LineNumber)));
+            Break(FileProblems.EndlessRow(checked((int)fault.LineNumber)));
         }
 
         return false;
@@ -75,6 +79,13 @@ internal sealed class FileReading(KindFile kind)
         foreach (var name in header.Names.Where(name => !kind.Columns.Contains(name)))
             Remarks.Add(
                 $"the column {Row.Shown(name)} is not known in {kind.Name} and was left out; known are {string.Join(", ", kind.Columns)}");
-        return Problems.Count == 0 ? header : null;
+        IsWhole = Problems.Count == 0;
+        return IsWhole ? header : null;
+    }
+
+    private void Break(RowProblem problem)
+    {
+        IsWhole = false;
+        Problems.Add(problem);
     }
 }

@@ -1,4 +1,3 @@
-using Ledger.Core.Journal.Entries;
 using Ledger.Exchange.Import.Rows;
 
 namespace Ledger.Exchange.Import;
@@ -8,8 +7,12 @@ namespace Ledger.Exchange.Import;
 /// <param name="Entries">The entries of its good rows, in the order of the rows.</param>
 /// <param name="Problems">Every bad row; a file with any of them is not imported.</param>
 /// <param name="Remarks">What the user should know but need not change, such as a column that was left out.</param>
+/// <param name="IsWhole">
+/// Whether all of its rows were found, though some may be bad. Otherwise there is little use in what its entries, and those that need them, are
+/// refused for.
+/// </param>
 public sealed record ImportFile(
-    string Source, IReadOnlyList<SourcedEntry> Entries, IReadOnlyList<RowProblem> Problems, IReadOnlyList<string> Remarks);
+    string Source, IReadOnlyList<SourcedEntry> Entries, IReadOnlyList<RowProblem> Problems, IReadOnlyList<string> Remarks, bool IsWhole);
 
 /// <summary>An entry and where it was read.</summary>
 /// <param name="Source">What the user calls the file.</param>

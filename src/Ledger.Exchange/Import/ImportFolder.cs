@@ -1,8 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Stock;
-using NodaTime;
-
 namespace Ledger.Exchange.Import;
 
 /// <summary>Several files that belong together: what one of them defines, the others may use.</summary>

@@ -1,5 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
 using Ledger.Exchange.Import.Identity;
 using Ledger.Exchange.Import.Rows;
 
@@ -11,6 +9,9 @@ namespace Ledger.Exchange.Import;
 /// </summary>
 internal sealed class KindFile
 {
+    /// <summary>What stands in a cell that says nothing on purpose: what an earlier import read there is to go.</summary>
+    public const string Nothing = "-";
+
     private readonly EntryKind _kind;
     private readonly Dictionary<string, Field> _fields;
 
@@ -51,7 +52,8 @@ internal sealed class KindFile
     public IEnumerable<SourcedEntry> Entries(IEnumerable<Row> rows, ReadingTerms terms, string source, char mark)
     {
         Row[] all = [.. rows];
-        var speech = FileSpeech.Of(mark, _fields, column => all.Select(row => row.Cell(column)).Where(cell => cell.Length > 0));
+        var speech = FileSpeech.Of(mark, _fields, column => all.Select(row => row.Cell(column))
+            .Where(cell => cell.Length > 0 && cell != Nothing));
         foreach (var row in all)
             row.Speech = speech;
         var keys = new EntryKeys(_kind);
@@ -64,6 +66,7 @@ internal sealed class KindFile
     {
         var lines = group.Rows.Where(HasLine).ToList();
         var text = Text(group, lines);
+        var denied = IsKnownByName(text) ? Denied(text).ToArray() : [];
         // Dates are read as they stand in the file first: moving a file in time leaves the identity of its rows as it is.
         var unmoved = terms with { Shift = ReadingTerms.Unmoved };
         var reading = EntryReading.Read(_kind, text, unmoved);
@@ -77,7 +80,26 @@ internal sealed class KindFile
         if (!group.IsGood)
             return null;
         var entry = terms.Shift == ReadingTerms.Unmoved ? read : EntryReading.Read(_kind, text, terms).Entry!;
-        return entry with { Key = key, FormerKeys = former };
+        return entry with { Key = key, FormerKeys = former, Denies = denied };
+    }
+
+    /// <summary>
+    /// Whether its rows are known by a name when they are imported again, and not by what they say: only then is there something to deny.
+    /// </summary>
+    private bool IsKnownByName(EntryText text) => text[CommonFields.Reference].Length > 0
+        || (_kind.NamedBy is { } named && !_kind.IsReplaceable && text[named].Length > 0);
+
+    /// <summary>The places in which nothing is said on purpose; they are emptied.</summary>
+    private IEnumerable<FieldChange> Denied(EntryText text)
+    {
+        var ofAll = _kind.AllFields.Where(field => field != CommonFields.Reference && field != _kind.NamedBy);
+        var places = ofAll.Select(field => (Line: 0, Text: text, Field: field)).Concat(
+            text.Lines.SelectMany((line, i) => _kind.Line!.Fields.Select(field => (Line: i + 1, Text: line, Field: field))));
+        foreach (var (line, within, field) in places.Where(place => place.Text[place.Field] == Nothing))
+        {
+            within[field] = "";
+            yield return new(line, field.Name, "");
+        }
     }
 
     private EntryText Text(RowGroup group, List<Row> lines)

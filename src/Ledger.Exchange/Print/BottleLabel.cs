@@ -1,10 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-
 namespace Ledger.Exchange.Print;
 
 /// <summary>The label of a bottle or of a waste jug: what is in it, how it is diluted, since when, until when, and the cautions.</summary>

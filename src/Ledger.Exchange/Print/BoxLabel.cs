@@ -1,8 +1,3 @@
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using NodaTime;
-
 namespace Ledger.Exchange.Print;
 
 /// <summary>The seal of a box of film: exposed, or still to be exposed.</summary>

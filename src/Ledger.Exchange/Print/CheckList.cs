@@ -1,7 +1,3 @@
-using Ledger.Core.Faults;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-
 namespace Ledger.Exchange.Print;
 
 /// <summary>A list to work off a fault with a pencil: what to keep apart, which sheets to test first, and a line for

@@ -1,7 +1,3 @@
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-
 namespace Ledger.Exchange.Print;
 
 /// <summary>What a period cost, on paper: a negative month by month, where the money went, the prices, and that it all adds up.</summary>

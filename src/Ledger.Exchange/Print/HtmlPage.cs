@@ -149,20 +149,23 @@ public static class HtmlPage
     private static void Write(Labels labels, TextWriter output)
     {
         var sheet = labels.Sheet;
+        var type = LabelType.Of(labels.Items, sheet)!;
         foreach (var onSheet in Enumerable.Repeat<Label?>(null, sheet.Used).Concat(labels.Items).Chunk(sheet.PerSheet))
         {
             output.WriteLine($"<div class=\"sheet{(sheet.HasCuttingLines ? " cut" : "")}\">");
             foreach (var label in onSheet)
-                output.WriteLine(label is null ? "<section></section>" : Section(label));
+                output.WriteLine(label is null ? "<section></section>" : Section(type.Fitted(label, sheet)));
             output.WriteLine("</div>");
         }
     }
 
-    private static string Section(Label label)
+    private static string Section((Label Label, LabelType? Own) fitted)
     {
+        var (label, own) = fitted;
         var warning = label.Warning.Length == 0 ? "" : $"<strong>{PrintedText.Html(label.Warning)}</strong>";
         var lines = string.Concat(label.Lines.Select(line => $"<p>{PrintedText.Html(line)}</p>"));
         var small = string.Concat(label.SmallPrint.Select(line => $"<small>{PrintedText.Html(line)}</small>"));
-        return $"<section class=\"label\">{warning}<h2>{PrintedText.Html(label.Title)}</h2>{lines}<footer>{small}</footer></section>";
+        var style = own is null ? "label" : $"label {PageStyle.ClassOf(own)}";
+        return $"<section class=\"{style}\">{warning}<h2>{PrintedText.Html(label.Title)}</h2>{lines}<footer>{small}</footer></section>";
     }
 }

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Ledger.Exchange.Print;
 
 /// <summary>
@@ -54,7 +52,7 @@ public sealed record LabelSheet(
         if (margins is null && common is null)
             throw new FormatException(
                 $"the margins of {columns}x{rows} labels on {paper.Name} are not known; "
-                + "measure them and say --margins \"TOP SIDE\" in mm "
+                + "measure them and say them, TOP and SIDE in mm (--margins \"TOP SIDE\") "
                 + $"(known: {string.Join(", ", Common.Where(sheet => sheet.Paper == paper).Select(sheet => sheet.Grid))})");
         var (top, side) = margins ?? (common!.Top, common.Side);
         var (across, down) = gaps ?? (margins is null ? (common!.Across, common.Down) : (0, 0));

@@ -1,13 +1,10 @@
-using System.Globalization;
-using Ledger.Core.Measures;
-
 namespace Ledger.Exchange.Print;
 
 /// <summary>
 /// The sizes of a label's letters: the largest with which all of it has room. Cautions keep at least 9 points; a
 /// label that has no room even
-/// for the smallest letters is refused, for what is cut off might be the caution; one without cautions or warning
-/// ends where its room ends.
+/// for the smallest letters is refused, for what is cut off might be the caution. One without cautions or warning
+/// has smaller letters of its own, and where even these have no room, the longest of its lines end in "…".
 /// </summary>
 /// <param name="Title">The title, in points.</param>
 /// <param name="Warning">The warning in its black field, in points.</param>
@@ -36,6 +33,31 @@ public sealed record LabelType(decimal Title, decimal Warning, decimal Text, dec
     [
         new(15, 13, 11, 9), new(13, 12, 10, 9), new(12, 11, 9, 9), new(10, 10, 8, 9), new(9, 9, 7, 9),
     ];
+
+    /// <summary>For a single label without cautions that has no room otherwise: from memory, 6 points are still read.</summary>
+    internal static IReadOnlyList<LabelType> Closest { get; } = [new(8, 9, 6.5m, 9), new(7, 9, 6, 9)];
+
+    /// <summary>A label as it has room on a sheet, and the sizes of its own that it takes for that; null for those of all.</summary>
+    /// <param name="label">The label.</param>
+    /// <param name="sheet">The sheet.</param>
+    internal (Label Label, LabelType? Own) Fitted(Label label, LabelSheet sheet)
+    {
+        if (HasRoom(label, sheet))
+            return (label, null);
+        if (Closest.FirstOrDefault(size => size.HasRoom(label, sheet)) is { } own)
+            return (label, own);
+        var lines = label.Lines.ToList();
+        while (!Closest[^1].HasRoom(label with { Lines = lines }, sheet) && lines.MaxBy(line => line.Length) is { Length: > 2 } longest)
+            lines[lines.IndexOf(longest)] = Shortened(longest);
+        return (label with { Lines = lines }, Closest[^1]);
+    }
+
+    /// <summary>Without its last word, or its last letters where it is one word, which the sign at its end tells.</summary>
+    private static string Shortened(string line)
+    {
+        var words = line.TrimEnd('…', ' ');
+        return $"{words[..(words.LastIndexOf(' ') is > 0 and var blank ? blank : words.Length / 2)]}…";
+    }
 
     /// <summary>
     /// The sizes for all labels of a sheet, so that they look alike; null where a caution has no room.

@@ -1,8 +1,3 @@
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-
 namespace Ledger.Exchange.Print;
 
 /// <summary>The plan of a session, made in the light to be read before lights-out: what is measured, in which order, and boxes for the pencil.</summary>

@@ -1,6 +1,3 @@
-using Ledger.Core.Measures;
-using NodaTime;
-
 namespace Ledger.Exchange.Print;
 
 /// <summary>An axis of days, from the first of a month to the last of one, marked every 1, 2, 3 or 6 months or every 1, 2, 5, 10… years.</summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 
 namespace Ledger.Exchange.Print;
@@ -23,7 +22,15 @@ internal static class PageStyle
         section { padding: {{LabelType.Above}}mm {{LabelType.Beside}}mm; line-height: {{LabelType.LineHeight}}; }
         section h2 { font-size: {{type.Title}}pt; } section strong { font-size: {{type.Warning}}pt; }
         section p { font-size: {{type.Text}}pt; } section small { font-size: {{type.Small}}pt; }
+        {{string.Join('\n', LabelType.Closest.Select(Of))}}
         """);
+
+    /// <summary>The class of a label that has letters of its own.</summary>
+    public static string ClassOf(LabelType own) => own == LabelType.Closest[0] ? "closer" : "closest";
+
+    private static string Of(LabelType own) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"section.{ClassOf(own)} h2 {{ font-size: {own.Title}pt; }} section.{ClassOf(own)} p {{ font-size: {own.Text}pt; }}");
 
     /// <summary>
     /// By so much a sheet of labels is lower than its paper, in millimetres, lest rounding makes an empty page.
@@ -107,7 +114,7 @@ internal static class PageStyle
         section { overflow: hidden; display: flex; flex-direction: column; }
         .cut section.label { border: 0.5pt dashed #666; }
         section h2 { margin: 0 0 1mm; overflow-wrap: anywhere; }
-        section p { margin: 0; }
+        section p { margin: 0; overflow-wrap: anywhere; }
         section strong { background: #000; color: #fff; padding: 1mm 2mm; margin-bottom: 1.5mm; text-align: center;
             text-transform: uppercase; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
         section footer { margin-top: auto; }

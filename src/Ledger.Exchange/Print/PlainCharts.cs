@@ -1,5 +1,3 @@
-using Ledger.Core.Measures;
-
 namespace Ledger.Exchange.Print;
 
 /// <summary>The charts of a page in plain characters: lying bars with the exact figure behind them.</summary>

@@ -1,4 +1,3 @@
-using Ledger.Core.Measures;
 namespace Ledger.Exchange.Print;
 
 /// <summary>Writes a page as plain text, 72 columns wide, for any printer.</summary>

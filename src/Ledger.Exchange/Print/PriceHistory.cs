@@ -1,8 +1,3 @@
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using NodaTime;
-
 namespace Ledger.Exchange.Print;
 
 /// <summary>What a unit of each item cost on the shelf, delivery by delivery: the items that were bought in a period, all their life.</summary>

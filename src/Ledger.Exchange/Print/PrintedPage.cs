@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Ledger.Exchange.Print;
 
 /// <summary>A page for paper: what stands on it, in order. It is written as plain text for any printer, or as HTML that loads nothing.</summary>

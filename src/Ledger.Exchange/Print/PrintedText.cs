@@ -1,5 +1,4 @@
 using System.Net;
-using Ledger.Core.Measures;
 
 namespace Ledger.Exchange.Print;
 

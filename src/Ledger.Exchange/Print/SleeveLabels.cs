@@ -1,7 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-
 namespace Ledger.Exchange.Print;
 
 /// <summary>Labels for the sleeves of a session's negatives: what the sheet is, when and how it was developed.</summary>

@@ -1,8 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-
 namespace Ledger.Exchange.Print;
 
 /// <summary>A slip beside a bath: a box for each sheet of 8x10 that it can still take, to be crossed out with a pencil.</summary>

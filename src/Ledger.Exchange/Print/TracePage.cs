@@ -1,6 +1,3 @@
-using Ledger.Core.Measures;
-using Ledger.Core.Tracing;
-
 namespace Ledger.Exchange.Print;
 
 /// <summary>A trace on paper: what something came through, and what else came through that.</summary>

@@ -1,9 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using Ledger.Core.Sessions;
-
 namespace Ledger.Exchange.Print;
 
 /// <summary>A card for the wall: the areas of the formats, what they come to in sheets of 8x10, and the capacities of the baths in use.</summary>

@@ -1,12 +1,6 @@
 using System.Collections.Immutable;
-using Dapper;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Journal.Rules;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
 using Ledger.Storage.Reading;
-using NodaTime;
 
 namespace Ledger.Storage.Deriving;
 

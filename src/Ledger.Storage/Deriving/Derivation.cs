@@ -1,12 +1,5 @@
-using Dapper;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Journal.Rules;
-using Ledger.Core.Measures;
 using Ledger.Storage.Reading;
-using Microsoft.Data.Sqlite;
-using NodaTime;
 
 namespace Ledger.Storage.Deriving;
 

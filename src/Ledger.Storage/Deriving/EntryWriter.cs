@@ -1,11 +1,4 @@
-using Dapper;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Measures;
 using Ledger.Storage.Writing;
-using Microsoft.Data.Sqlite;
-using NodaTime;
 
 namespace Ledger.Storage.Deriving;
 

@@ -1,10 +1,3 @@
-using Dapper;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Measures;
-using Microsoft.Data.Sqlite;
-using NodaTime;
 using NodaTime.Text;
 
 namespace Ledger.Storage.Deriving;

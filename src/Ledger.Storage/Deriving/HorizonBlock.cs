@@ -1,11 +1,8 @@
 using System.Buffers;
-using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using Ledger.Core.Measures;
 using Ledger.Storage.Files;
-using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Deriving;
 

@@ -1,10 +1,6 @@
-using Dapper;
-using Ledger.Core.Journal;
 using Ledger.Core.Journal.Rules;
 using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
-using Microsoft.Data.Sqlite;
-using NodaTime;
 
 namespace Ledger.Storage.Deriving;
 

@@ -1,8 +1,5 @@
-using Dapper;
 using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
-using Microsoft.Data.Sqlite;
-using NodaTime;
 
 namespace Ledger.Storage.Deriving;
 

@@ -25,7 +25,6 @@ internal readonly record struct Position(string Date, long Ord) : IComparable<Po
     /// <summary>Before everything.</summary>
     public static Position Start { get; } = new("", 0);
 
-    /// <inheritdoc/>
     public int CompareTo(Position other) =>
         string.CompareOrdinal(Date, other.Date) is var byDate && byDate != 0 ? byDate : Ord.CompareTo(other.Ord);
 

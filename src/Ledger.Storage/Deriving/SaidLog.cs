@@ -1,8 +1,3 @@
-using Dapper;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Microsoft.Data.Sqlite;
-using NodaTime;
 using NodaTime.Text;
 
 namespace Ledger.Storage.Deriving;

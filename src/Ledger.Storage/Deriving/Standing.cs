@@ -1,6 +1,4 @@
 using System.Text.Json;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
 
 namespace Ledger.Storage.Deriving;
 

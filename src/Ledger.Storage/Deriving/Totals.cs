@@ -1,6 +1,5 @@
 using Ledger.Storage.Files;
 using Ledger.Storage.Writing;
-using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Deriving;
 

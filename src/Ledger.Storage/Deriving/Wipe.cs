@@ -1,7 +1,6 @@
 using System.Runtime.CompilerServices;
 using Ledger.Storage.Files;
 using Ledger.Storage.Writing;
-using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Deriving;
 

@@ -1,6 +1,3 @@
-using Microsoft.Data.Sqlite;
-using NodaTime;
-
 namespace Ledger.Storage.Files;
 
 /// <summary>Copies a ledger while it is in use. The copy appears under its name only when it is whole and on the disk.</summary>

@@ -1,7 +1,3 @@
-using System.Globalization;
-using Microsoft.Data.Sqlite;
-using NodaTime;
-
 namespace Ledger.Storage.Files;
 
 /// <summary>

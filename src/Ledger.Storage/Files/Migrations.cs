@@ -1,5 +1,3 @@
-using Microsoft.Data.Sqlite;
-using NodaTime;
 using NodaTime.Text;
 
 namespace Ledger.Storage.Files;

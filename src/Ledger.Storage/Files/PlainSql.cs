@@ -1,5 +1,3 @@
-using Microsoft.Data.Sqlite;
-
 namespace Ledger.Storage.Files;
 
 /// <summary>SQL that is no query of a reader: transactions, pragmas, the schema. Dapper takes a single word for a stored procedure.</summary>

@@ -1,5 +1,4 @@
 using System.Data;
-using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Files;
 

@@ -1,3 +1,4 @@
+using Dapper;
 using Microsoft.Data.Sqlite;
 using NodaTime;
 
@@ -13,13 +14,16 @@ internal static class Schema
     /// <summary>What of sqlite_schema is neither SQLite's own nor the list of migrations that were applied.</summary>
     public const string IsTheLedgers = "name NOT LIKE 'sqlite\\_%' ESCAPE '\\' AND name <> 'SchemaVersions'";
 
-    private static readonly Lazy<(IReadOnlyDictionary<string, SchemaPart> Parts, IReadOnlyList<string> ReadMe)> Fresh = new(Make);
+    private static readonly Lazy<FreshLedger> Fresh = new(Make);
 
     /// <summary>What a ledger of this version consists of, by name: read from an empty one in memory.</summary>
     public static IReadOnlyDictionary<string, SchemaPart> Expected => Fresh.Value.Parts;
 
     /// <summary>What a ledger of this version says of its own tables and columns, row by row.</summary>
     public static IReadOnlyList<string> ExpectedReadMe => Fresh.Value.ReadMe;
+
+    /// <summary>The same of its readable views alone, each before its columns, which stand in the order of the view.</summary>
+    public static IReadOnlyList<ReadMeRow> ReadMeOfViews => Fresh.Value.Views;
 
     /// <summary>What a file consists of, by name.</summary>
     public static IReadOnlyDictionary<string, SchemaPart> Of(SqliteConnection connection)
@@ -34,12 +38,21 @@ internal static class Schema
         return parts;
     }
 
-    private static (IReadOnlyDictionary<string, SchemaPart> Parts, IReadOnlyList<string> ReadMe) Make()
+    private static FreshLedger Make()
     {
         using var connection = FileOpener.Connect(":memory:");
         Migrations.OfThisVersion.Apply(connection, "a new ledger", Instant.MinValue, keep: null);
-        return (Of(connection), connection.Texts(ReadMeRows));
+        return new(Of(connection), connection.Texts(ReadMeRows), [.. connection.Query<ReadMeRow>(
+            """
+            SELECT r."table" AS "Table", r."column" AS "Column", r.unit AS Unit, r.meaning AS Meaning
+            FROM read_me r CROSS JOIN sqlite_schema v ON v.name = r."table" AND v.type = 'view'
+            LEFT JOIN pragma_table_info(r."table") c ON c.name = r."column"
+            ORDER BY r."table", coalesce(c.cid, -1)
+            """)]);
     }
+
+    private sealed record FreshLedger(
+        IReadOnlyDictionary<string, SchemaPart> Parts, IReadOnlyList<string> ReadMe, IReadOnlyList<ReadMeRow> Views);
 }
 
 /// <summary>A table, index, trigger or view.</summary>
@@ -57,3 +70,10 @@ internal sealed record SchemaPart(string Type, string Name, string Table, string
 
     private static string Bare(string sql) => string.Concat(sql.Where(c => !char.IsWhiteSpace(c) && c != '"'));
 }
+
+/// <summary>What a ledger says of one of its tables or columns.</summary>
+/// <param name="Table">The table or view.</param>
+/// <param name="Column">The column; empty for the table itself.</param>
+/// <param name="Unit">The unit of its values; may be empty.</param>
+/// <param name="Meaning">What stands there.</param>
+internal sealed record ReadMeRow(string Table, string Column, string Unit, string Meaning);

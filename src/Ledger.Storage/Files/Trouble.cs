@@ -1,5 +1,4 @@
 using System.Text.Json;
-using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Files;
 
@@ -8,9 +7,14 @@ internal static class Trouble
 {
     private const int Perm = 3, Busy = 5, Locked = 6, ReadOnly = 8, InputOutput = 10, Corrupt = 11, Full = 13, CannotOpen = 14, NotADatabase = 26;
 
+    /// <summary>The index of the log, which reading needs too, could not be given its size (SQLITE_IOERR_SHMSIZE): there is no room for it.</summary>
+    private const int NoRoomForIndex = 10 | (19 << 8);
+
     public static LedgerFileException With(string path, SqliteException trouble) => new(
         trouble.SqliteErrorCode switch
         {
+            InputOutput when trouble.SqliteExtendedErrorCode == NoRoomForIndex =>
+                $"the disk of {path} is full, and to read a ledger needs a little room beside it too; nothing was changed. Make room and try again",
             Busy or Locked => $"{path} is locked by another program that is writing to it; wait for it to finish and try again",
             ReadOnly or Perm => $"{path} cannot be written to; nothing was changed. Check the rights of the file and of its folder",
             Full => $"the disk of {path} is full; nothing was changed. Make room and try again",

@@ -1,9 +1,3 @@
-using Dapper;
-using Ledger.Core.Baths;
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using NodaTime;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads what was learned about baths: tests, observations, top-ups, what they stood in, and the day they were filled.</summary>

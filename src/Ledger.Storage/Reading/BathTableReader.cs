@@ -1,9 +1,3 @@
-using Dapper;
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using NodaTime;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads baths with the work they have taken and what is in them.</summary>

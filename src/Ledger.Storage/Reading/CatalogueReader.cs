@@ -1,10 +1,3 @@
-using System.Globalization;
-using Dapper;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads what the user has defined: settings, formats, processes, and the items of which something can be said.</summary>

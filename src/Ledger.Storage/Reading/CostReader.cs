@@ -1,8 +1,4 @@
-using Dapper;
-using Ledger.Core.Costing;
-using Ledger.Core.Measures;
 using Ledger.Storage.Files;
-using NodaTime;
 
 namespace Ledger.Storage.Reading;
 

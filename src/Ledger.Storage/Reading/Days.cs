@@ -1,6 +1,4 @@
-using Ledger.Core.Measures;
 using Ledger.Storage.Files;
-using NodaTime;
 
 namespace Ledger.Storage.Reading;
 

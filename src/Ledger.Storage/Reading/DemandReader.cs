@@ -1,9 +1,3 @@
-using System.Globalization;
-using Dapper;
-using Ledger.Core.Measures;
-using Ledger.Core.Reordering;
-using NodaTime;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads what was used of each item, period by period, how long deliveries took, and what was last paid.</summary>

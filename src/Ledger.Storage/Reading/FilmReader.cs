@@ -1,10 +1,3 @@
-using System.Globalization;
-using Dapper;
-using Ledger.Core.Film;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>

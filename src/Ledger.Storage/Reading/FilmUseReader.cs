@@ -1,8 +1,3 @@
-using Dapper;
-using Ledger.Core.Costing;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads the film that the sessions of a period developed, with what had become of it by a day.</summary>

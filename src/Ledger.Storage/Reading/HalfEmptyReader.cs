@@ -1,9 +1,3 @@
-using Dapper;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using NodaTime;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>Finds, from the journal, the day on which a container fell below half; only for those whose life depends on it.</summary>

@@ -1,8 +1,3 @@
-using Dapper;
-using Ledger.Core.Film;
-using Ledger.Core.Measures;
-using NodaTime;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads holders with their sides as they were at the end of a day: those that are wanted.</summary>
@@ -117,11 +112,8 @@ internal sealed class HolderReader(Snapshot snapshot, FormatTable formats, Local
     private static HolderSide ToSide(SideRow row, string holder, IEnumerable<SideFault> faults)
     {
         var (filled, emptied) = (Days.ReadOptional(row.FilledOn), Days.ReadOptional(row.EmptiedOn));
-        return new()
+        return new(new(row.PlaceId), holder, row.Name)
         {
-            Place = new(row.PlaceId),
-            Holder = holder,
-            Name = row.Name,
             OutOfService = row.OutOfService,
             LastUsedOn = emptied is null || filled > emptied ? filled : emptied,
             LastEmptiedOn = emptied,

@@ -1,9 +1,3 @@
-using Dapper;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using NodaTime;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>

@@ -1,10 +1,3 @@
-using System.Globalization;
-using Dapper;
-using Ledger.Core.Journal;
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>

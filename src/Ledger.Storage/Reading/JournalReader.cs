@@ -1,9 +1,3 @@
-using Dapper;
-using Ledger.Core.Film;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using NodaTime;
 using NodaTime.Text;
 
 namespace Ledger.Storage.Reading;
@@ -158,10 +152,8 @@ internal sealed class JournalReader(Snapshot snapshot) : IPast
         row.Number, row.Key, row.Kind, Days.Read(row.Date), InstantPattern.ExtendedIso.Parse(row.RecordedAt).Value, row.Summary, row.Note,
         row.Undoes, row.UndoneBy) { Amends = row.Amends, AmendedBy = row.AmendedBy, IsSaid = row.IsSaid == 1 };
 
-    /// <inheritdoc/>
     public Core.Costing.LotPrice? LastPrice(string item, LocalDate by) => new PriceReader(snapshot).LastPrice(item, by);
 
-    /// <inheritdoc/>
     public Area? WorkedBy(PlaceId bath, LocalDate date) => Area.FromHundredths(snapshot.Connection.ExecuteScalar<long>(
         """
         SELECT coalesce(sum(w.weighted), 0) FROM bath_work w CROSS JOIN standing_entry e ON e.id = w.entry_id

@@ -1,8 +1,3 @@
-using Dapper;
-using Ledger.Core.Baths;
-using Ledger.Core.Measures;
-using NodaTime;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads waste jugs with what is in them.</summary>
@@ -34,13 +29,9 @@ internal sealed class JugReader(Snapshot snapshot)
                 WHERE e.date <= @day ORDER BY e.date, j.place_id
                 """,
                 new { day })
-            .Select(row => new WasteJug
+            .Select(row => new WasteJug(
+                new(row.PlaceId), row.Code, row.Contents, Volume.FromMicrolitres(row.Size), Days.Read(row.StartedOn))
             {
-                Place = new(row.PlaceId),
-                Code = row.Code,
-                Contents = row.Contents,
-                Size = Volume.FromMicrolitres(row.Size),
-                StartedOn = Days.Read(row.StartedOn),
                 Fills = [.. fills[row.PlaceId]],
                 HandedOverOn = Days.ReadOptional(row.HandedOverOn),
                 HandedTo = row.HandedTo ?? "",

@@ -1,8 +1,3 @@
-using Dapper;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using NodaTime;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads what an item's containers took in and gave.</summary>

@@ -1,8 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Film;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
 using Ledger.Storage.Files;
 
 namespace Ledger.Storage.Reading;

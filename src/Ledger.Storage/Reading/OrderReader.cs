@@ -1,9 +1,4 @@
-using Dapper;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 using Ledger.Storage.Files;
-using NodaTime;
 
 namespace Ledger.Storage.Reading;
 

@@ -1,8 +1,3 @@
-using Dapper;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads the plans that are open at the end of a day: the last one made under each name, unless it was ended.</summary>

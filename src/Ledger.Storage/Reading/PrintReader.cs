@@ -1,8 +1,3 @@
-using Dapper;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using NodaTime;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads print sessions, page by page, the last one first.</summary>
@@ -15,17 +10,12 @@ internal sealed class PrintReader(Snapshot snapshot)
     public IReadOnlyList<PrintRecord> Page(LocalDate asOf, PrintRecord? before, int atMost)
     {
         var rows = snapshot.Connection.Query<PrintRow>(
-            """
+            $"""
             SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, p.code AS Bath, e.note AS Note
             FROM print_session s CROSS JOIN standing_entry e ON e.id = s.entry_id LEFT JOIN place p ON p.id = s.bath_id
-            WHERE e.date <= @asOf AND (e.date, e.ord) < (@beforeDate, coalesce((SELECT b.ord FROM entry b WHERE b.id = @beforeNumber), 9223372036854775807))
-            ORDER BY e.date DESC, e.ord DESC LIMIT @atMost
+            {PageAt.Sql}
             """,
-            new
-            {
-                asOf = Dates.Text(asOf), beforeDate = before is null ? "9999" : Dates.Text(before.Date),
-                beforeNumber = before?.Number ?? long.MaxValue, atMost,
-            }).ToList();
+            PageAt.Of(asOf, before is null ? null : (before.Date, before.Number), atMost)).ToList();
         var lines = Lines(rows.Select(row => row.Number));
         var negatives = Negatives(rows.Select(row => row.Number));
         return [.. rows.Select(row => new PrintRecord(

@@ -1,8 +1,4 @@
-using Dapper;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
 using Ledger.Storage.Files;
-using NodaTime;
 
 namespace Ledger.Storage.Reading;
 
@@ -12,18 +8,13 @@ internal sealed class SessionReader(Snapshot snapshot)
     public IReadOnlyList<SessionRecord> Page(LocalDate asOf, SessionRecord? before, int atMost)
     {
         var rows = snapshot.Connection.Query<SessionRow>(
-            """
+            $"""
             SELECT s.entry_id AS Number, s.code AS Session, e.date AS Date, s.process AS Process, p.code AS Bath,
                 s.developer AS Developer, e.note AS Note, s.process_version AS ProcessVersion
             FROM standing_entry e CROSS JOIN session s ON s.entry_id = e.id LEFT JOIN place p ON p.id = s.bath_id
-            WHERE e.date <= @asOf AND (e.date, e.ord) < (@beforeDate, coalesce((SELECT b.ord FROM entry b WHERE b.id = @beforeNumber), 9223372036854775807))
-            ORDER BY e.date DESC, e.ord DESC LIMIT @atMost
+            {PageAt.Sql}
             """,
-            new
-            {
-                asOf = Dates.Text(asOf), beforeDate = before is null ? "9999" : Dates.Text(before.Date),
-                beforeNumber = before?.Number ?? long.MaxValue, atMost,
-            }).ToList();
+            PageAt.Of(asOf, before is null ? null : (before.Date, before.Number), atMost)).ToList();
         return ToRecords(rows);
     }
 

@@ -1,6 +1,3 @@
-using Ledger.Core.Journal;
-using NodaTime;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>

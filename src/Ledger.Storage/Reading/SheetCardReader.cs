@@ -1,9 +1,3 @@
-using Dapper;
-using Ledger.Core.Film;
-using Ledger.Core.Measures;
-using Ledger.Core.Tracing;
-using NodaTime;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads the cards of sheets as they were at the end of a day: each table is asked once for all of

@@ -1,5 +1,4 @@
 using Ledger.Storage.Files;
-using Microsoft.Data.Sqlite;
 using SQLitePCL;
 
 namespace Ledger.Storage.Reading;
@@ -46,7 +45,6 @@ internal sealed class Snapshot(SqliteConnection connection) : IDisposable
         (_isOwn, _version) = (false, null);
     }
 
-    /// <inheritdoc/>
     public void Dispose() => LetGo();
 
     /// <summary>It is the first look at the file that holds its state, not the word BEGIN.</summary>

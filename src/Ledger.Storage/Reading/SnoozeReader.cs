@@ -1,7 +1,3 @@
-using Dapper;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads which notices are to be quiet, in the order in which it was said: the last word holds.</summary>

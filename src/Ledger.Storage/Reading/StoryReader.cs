@@ -1,11 +1,3 @@
-using System.Globalization;
-using Dapper;
-using Ledger.Core.Costing;
-using Ledger.Core.Film;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using NodaTime;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>Reads a sheet's whole story: box, holder, exposure, session, tray mates, cost, number.</summary>

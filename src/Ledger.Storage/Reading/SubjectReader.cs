@@ -1,7 +1,3 @@
-using Dapper;
-using Ledger.Core.Film;
-using Ledger.Core.Journal;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>Finds the entries behind a thing that is shown: the one that it is there by, and all that say something of it.</summary>

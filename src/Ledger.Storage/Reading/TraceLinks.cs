@@ -1,7 +1,4 @@
-using Ledger.Core.Tracing;
 using Ledger.Storage.Files;
-using Microsoft.Data.Sqlite;
-using NodaTime;
 
 namespace Ledger.Storage.Reading;
 

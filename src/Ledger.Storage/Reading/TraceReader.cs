@@ -1,10 +1,3 @@
-using Dapper;
-using Ledger.Core.Film;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using Ledger.Core.Tracing;
-using NodaTime;
-
 namespace Ledger.Storage.Reading;
 
 /// <summary>Finds what a trace begins at by its name, and says what the things are called that it comes

@@ -1,6 +1,3 @@
-using Dapper;
-using Ledger.Core.Costing;
-using Ledger.Core.Measures;
 using Ledger.Storage.Files;
 
 namespace Ledger.Storage.Reading;

@@ -1,4 +1,3 @@
-
 namespace Ledger.Storage;
 
 /// <summary>What a check of the file found.</summary>
@@ -9,6 +8,9 @@ public sealed record CheckReport(long Entries, long Movements, IReadOnlyList<str
 {
     /// <summary>Those problems that <see cref="LedgerFile.Mend"/> mends: what is wrong there follows from what was recorded.</summary>
     public IReadOnlyList<string> Mendable { get; init; } = [];
+
+    /// <summary>What is told in other words than this version tells it, a sentence each; mending writes it in these.</summary>
+    public IReadOnlyList<string> Words { get; init; } = [];
 
     /// <summary>What is not wrong, but may be other than it looks, a sentence each.</summary>
     public IReadOnlyList<string> Remarks { get; init; } = [];

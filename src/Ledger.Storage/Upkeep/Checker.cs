@@ -1,12 +1,6 @@
-using System.Globalization;
-using Dapper;
-using Ledger.Core.Costing;
-using Ledger.Core.Measures;
 using Ledger.Storage.Deriving;
 using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
-using Microsoft.Data.Sqlite;
-using NodaTime;
 
 namespace Ledger.Storage.Upkeep;
 
@@ -45,15 +39,17 @@ internal sealed class Checker(Snapshot snapshot)
         if (!problems.Exists(problem => problem.IsMendable))
             Check(following.Select(Recorded));
         foreach (var check in said)
-            if (problems.Count == 0)
+            if (problems.TrueForAll(problem => problem.IsOfWords))
                 Check([check]);
         progress?.Report(1);
+        var words = problems.Where(problem => problem.IsOfWords).Select(problem => problem.Sentence).ToList();
+        problems.RemoveAll(problem => problem.IsOfWords);
         return new(
             Count("SELECT count(*) FROM entry"), Count("SELECT count(*) FROM movement"),
             [.. problems.Select(problem => problem.Sentence)])
         {
             Mendable = [.. problems.Where(problem => problem.IsMendable).Select(problem => problem.Sentence)],
-            Remarks = problems.Count == 0 ? [.. PossiblyUnpriced()] : [],
+            Words = words, Remarks = problems.Count == 0 ? [.. words, .. PossiblyUnpriced()] : [],
         };
 
         static Func<IEnumerable<Problem>> Recorded(Func<IEnumerable<string>> check) =>

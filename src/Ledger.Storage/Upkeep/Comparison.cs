@@ -1,6 +1,4 @@
-using System.Globalization;
 using Ledger.Storage.Files;
-using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Upkeep;
 
@@ -34,14 +32,15 @@ internal sealed class Comparison
                 yield return (table, one, other);
     }
 
-    /// <summary>All rows of all tables as text, by names, in order.</summary>
+    /// <summary>All rows of all tables as text, by names, in order, with the words in which the journal tells them.</summary>
     public IEnumerable<string> Dump(SqliteConnection connection) =>
-        _tables.SelectMany(table => Rows(table, connection).Select(row => $"{table}: {row}"));
+        _tables.SelectMany(table => Rows(Columns(table), table, connection).Select(row => $"{table}: {row}"));
 
     private (string? Kept, string? Derived)? Difference(string table, SqliteConnection kept, SqliteConnection derived)
     {
-        using var one = Rows(table, kept).GetEnumerator();
-        using var other = Rows(table, derived).GetEnumerator();
+        var columns = Columns(table).FindAll(column => !IsOnlyWords(table, column.Name));
+        using var one = Rows(columns, table, kept).GetEnumerator();
+        using var other = Rows(columns, table, derived).GetEnumerator();
         while (true)
         {
             var (isThere, isThereToo) = (one.MoveNext(), other.MoveNext());
@@ -52,9 +51,8 @@ internal sealed class Comparison
         }
     }
 
-    private IEnumerable<string> Rows(string table, SqliteConnection connection)
+    private static IEnumerable<string> Rows(List<(string Name, string Sql)> columns, string table, SqliteConnection connection)
     {
-        var columns = Columns(table);
         using var command = connection.CreateCommand();
         command.CommandText = $"SELECT {string.Join(", ", columns.Select(column => column.Sql))} FROM \"{table}\" t0 ORDER BY "
             + string.Join(", ", Enumerable.Range(1, columns.Count));
@@ -72,6 +70,9 @@ internal sealed class Comparison
 
     private static bool IsOnlyANumber(string table, string column) =>
         column == "id" && table is "item" or "process" or "holder" or "movement" or "place" or "lot";
+
+    /// <summary>How a version tells what was said: another one may tell it otherwise, and nothing is wrong.</summary>
+    private static bool IsOnlyWords(string table, string column) => (table, column) is ("entry", "summary");
 
     /// <summary>What names the row that a column refers to.</summary>
     private string Named(string table, string column, string value) => (table, column) switch

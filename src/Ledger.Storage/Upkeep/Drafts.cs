@@ -1,6 +1,3 @@
-using Dapper;
-using Microsoft.Data.Sqlite;
-
 namespace Ledger.Storage.Upkeep;
 
 /// <summary>The table of what was typed and not saved yet, which is no part of the ledger.</summary>

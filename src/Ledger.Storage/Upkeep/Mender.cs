@@ -1,7 +1,5 @@
 using Ledger.Storage.Deriving;
 using Ledger.Storage.Reading;
-using Microsoft.Data.Sqlite;
-using NodaTime;
 
 namespace Ledger.Storage.Upkeep;
 
@@ -25,6 +23,7 @@ internal static class Mender
                 return true;
             using var inside = new Snapshot(connection);
             new Derivation(connection, inside, today).All();
+            Words.Write(connection, inside);
             return true;
         }
         catch (Exception trouble) when (trouble is SqliteException { SqliteErrorCode: Constraint } or NoLongerHoldsException or FormatException)

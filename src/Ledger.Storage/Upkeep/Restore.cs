@@ -1,7 +1,5 @@
 using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
-using Microsoft.Data.Sqlite;
-using NodaTime;
 using SQLitePCL;
 
 namespace Ledger.Storage.Upkeep;

@@ -1,7 +1,5 @@
-using System.Globalization;
 using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
-using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Upkeep;
 

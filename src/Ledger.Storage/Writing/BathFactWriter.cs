@@ -1,9 +1,3 @@
-using Dapper;
-using Ledger.Core.Journal;
-using Ledger.Core.Keeping;
-using Ledger.Core.Baths;
-using Microsoft.Data.Sqlite;
-
 namespace Ledger.Storage.Writing;
 
 /// <summary>Writes what was learned about baths, and the jugs that take what is discarded.</summary>

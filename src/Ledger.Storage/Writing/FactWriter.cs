@@ -1,12 +1,3 @@
-using Dapper;
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-using Microsoft.Data.Sqlite;
-
 namespace Ledger.Storage.Writing;
 
 /// <summary>Writes what an entry establishes beside its movements: one method for each kind of fact.</summary>

@@ -1,11 +1,3 @@
-using Dapper;
-using Ledger.Core.Film;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-using Microsoft.Data.Sqlite;
-
 namespace Ledger.Storage.Writing;
 
 /// <summary>Writes what an entry establishes about holders and sheets.</summary>

@@ -1,7 +1,3 @@
-using Dapper;
-using Ledger.Core.Stock;
-using Microsoft.Data.Sqlite;
-
 namespace Ledger.Storage.Writing;
 
 /// <summary>Writes the settings of an item that only some have, and how long its formula version keeps.</summary>

@@ -1,10 +1,3 @@
-using Dapper;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using Microsoft.Data.Sqlite;
-using NodaTime;
-
 namespace Ledger.Storage.Writing;
 
 /// <summary>Writes orders, what the supplier says about them, deliveries, price rises and order terms.</summary>

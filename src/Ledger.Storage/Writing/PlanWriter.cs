@@ -1,9 +1,3 @@
-using Dapper;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Microsoft.Data.Sqlite;
-
 namespace Ledger.Storage.Writing;
 
 /// <summary>Writes plans and their ends.</summary>

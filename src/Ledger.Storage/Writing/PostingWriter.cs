@@ -1,7 +1,3 @@
-using Dapper;
-using Ledger.Core.Journal;
-using Microsoft.Data.Sqlite;
-
 namespace Ledger.Storage.Writing;
 
 /// <summary>Writes what a posting establishes, and its movements, in that order.</summary>

@@ -1,9 +1,3 @@
-using Dapper;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-using Microsoft.Data.Sqlite;
-
 namespace Ledger.Storage.Writing;
 
 /// <summary>Writes a process: its steps as they are now, and a version of them that stays for the sessions that were run with it.</summary>

@@ -1,5 +1,4 @@
 using Ledger.Storage.Files;
-using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Writing;
 

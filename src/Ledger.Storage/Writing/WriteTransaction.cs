@@ -1,6 +1,5 @@
 using Ledger.Storage.Files;
 using Ledger.Storage.Reading;
-using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Writing;
 

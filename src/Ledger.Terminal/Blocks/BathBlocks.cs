@@ -1,10 +1,5 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Themes;
-using NodaTime;
 
 namespace Ledger.Terminal.Blocks;
 

@@ -1,7 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 using Ledger.Terminal.Pictures;
 
 namespace Ledger.Terminal.Blocks;

@@ -1,5 +1,4 @@
 using Ledger.Terminal.Pictures;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Blocks;
 

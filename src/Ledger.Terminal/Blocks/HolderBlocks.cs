@@ -1,8 +1,3 @@
-using Ledger.Core.Film;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-
 namespace Ledger.Terminal.Blocks;
 
 /// <summary>Holders, sides and sheets in the details pane.</summary>

@@ -1,7 +1,3 @@
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-
 namespace Ledger.Terminal.Blocks;
 
 /// <summary>What each line of a delivery comes to on the shelf, exactly: with its share of what was paid for all of them.</summary>

@@ -1,9 +1,3 @@
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-
 namespace Ledger.Terminal.Blocks;
 
 /// <summary>A plan as the details pane shows it: can it be run, the batches, the trays, the cost.</summary>

@@ -1,5 +1,3 @@
-using Ledger.Core.Costing;
-using Ledger.Core.Measures;
 using Ledger.Terminal.Pictures;
 
 namespace Ledger.Terminal.Blocks;

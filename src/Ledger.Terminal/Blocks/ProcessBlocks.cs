@@ -1,7 +1,3 @@
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-
 namespace Ledger.Terminal.Blocks;
 
 /// <summary>A process in a details pane.</summary>

@@ -1,10 +1,4 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Reordering;
-using Ledger.Core.Stock;
 using Ledger.Terminal.Pictures;
-using NodaTime;
 
 namespace Ledger.Terminal.Blocks;
 

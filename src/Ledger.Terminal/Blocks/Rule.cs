@@ -1,6 +1,5 @@
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Themes;
-using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Blocks;
 

@@ -1,8 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using NodaTime;
-
 namespace Ledger.Terminal.Blocks;
 
 /// <summary>Figures and dates in the words of the screens.</summary>

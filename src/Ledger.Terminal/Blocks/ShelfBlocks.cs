@@ -1,11 +1,4 @@
-using System.Globalization;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 using Ledger.Terminal.Pictures;
-using NodaTime;
 
 namespace Ledger.Terminal.Blocks;
 

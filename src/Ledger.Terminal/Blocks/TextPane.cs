@@ -1,9 +1,6 @@
-using Ledger.Core.Measures;
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Themes;
 using Terminal.Gui.Drivers;
-using Terminal.Gui.Input;
-using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Blocks;
 

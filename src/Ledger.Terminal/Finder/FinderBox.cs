@@ -2,8 +2,6 @@ using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Themes;
 using Terminal.Gui.Drawing;
-using Terminal.Gui.Input;
-using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 
 namespace Ledger.Terminal.Finder;

@@ -1,7 +1,3 @@
-using Ledger.Core.Film;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 using Ledger.Terminal.Screens;

@@ -1,7 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Measures;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 
@@ -37,16 +33,12 @@ internal sealed class AmendForm : KindForm
             FillIn(AddLine(), line);
     }
 
-    /// <inheritdoc/>
     public override string Title => $"Amend entry {_entry.Number}: {_entry.Summary}";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows => [.. base.Rows, [_reason]];
 
-    /// <inheritdoc/>
     protected override string About => $"amending {_entry.Key}";
 
-    /// <inheritdoc/>
     protected override bool AsksPlace => true;
 
     /// <summary>Nothing is offered: what stands there is what was said.</summary>
@@ -54,7 +46,6 @@ internal sealed class AmendForm : KindForm
     {
     }
 
-    /// <inheritdoc/>
     protected override Entry? Read(ICollection<string> problems)
     {
         if (base.Read(problems) is not { } after)

@@ -1,8 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Measures;
-
 namespace Ledger.Terminal.Forms;
 
 /// <summary>A working solution is mixed that will be used again: like the bath whose successor it is, and into its pair.</summary>

@@ -1,9 +1,6 @@
-using Ledger.Core.Measures;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 using Ledger.Terminal.Themes;
-using Terminal.Gui.Input;
-using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Forms;
 

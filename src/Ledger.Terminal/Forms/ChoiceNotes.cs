@@ -1,6 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
 using Ledger.Terminal.Blocks;
 
 namespace Ledger.Terminal.Forms;

@@ -1,5 +1,4 @@
 using System.Text;
-using Ledger.Core.Measures;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 
@@ -44,22 +43,16 @@ internal sealed class CopyForm : Form
         _to.Begin(Clipboard);
     }
 
-    /// <inheritdoc/>
     public override string Title => $"Copy of {_source.Name}";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose => ["What is shown is copied as text or as CSV. Nothing is copied before it is said here what."];
 
-    /// <inheritdoc/>
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows => [[_what, _as, _to], .. _to.Text == File ? [[_file]] : Array.Empty<FormField[]>()];
 
-    /// <inheritdoc/>
     public override string SaveLabel => "Copy";
 
-    /// <inheritdoc/>
     public override bool IsTouched => false;
 
-    /// <inheritdoc/>
     public override Verdict Judge()
     {
         List<string> problems =
@@ -76,7 +69,6 @@ internal sealed class CopyForm : Form
             : new Copyable(text, _to.Text == Clipboard ? null : _file.Text.Trim(), LinesShown);
     }
 
-    /// <inheritdoc/>
     public override Saving Save() => Judge() switch
     {
         Copyable { File: null } ready => new(true, 0, "") { Next = new ClipboardStep(ready.Text) },
@@ -101,7 +93,6 @@ internal sealed class CopyForm : Form
 /// <param name="LinesShown">How many lines of it are shown.</param>
 internal sealed record Copyable(string Text, string? File, int LinesShown) : Verdict
 {
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Blocks
     {
         get

@@ -1,5 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Stock;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 

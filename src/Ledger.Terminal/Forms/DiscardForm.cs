@@ -1,8 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Measures;
 using Ledger.Terminal.Blocks;
 
 namespace Ledger.Terminal.Forms;

@@ -1,7 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
 using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;

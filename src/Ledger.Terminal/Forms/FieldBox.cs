@@ -1,6 +1,4 @@
 using Ledger.Terminal.Pages;
-using Terminal.Gui.Input;
-using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 
 namespace Ledger.Terminal.Forms;

@@ -1,5 +1,4 @@
 using Ledger.Terminal.Themes;
-using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Forms;
 

@@ -1,5 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 
@@ -17,21 +15,17 @@ internal abstract class FormModel(ILedger ledger) : Form
     /// <summary>The ledger.</summary>
     protected ILedger Ledger => ledger;
 
-    /// <inheritdoc/>
-    public override Verdict Judge() => ledger.Read(Judged);
+    public override Verdict Judge() => ledger.Read(() => Judged(isTyping: false))!;
 
-    /// <inheritdoc/>
+    public override Verdict? JudgeAtOnce() => ledger.Read(() => Judged(isTyping: true));
+
     public override Saving Save()
     {
         try
         {
-            return Judge() switch
-            {
-                Ready ready => Done(Outcome(ledger.Post(ready.Entry))),
-                Rejected rejected => Saving.Not(RefusalText.Of(rejected.Refusal)),
-                Incomplete incomplete => Saving.Not(ScreenText.Sentence(incomplete.Problems[0])),
-                _ => Saving.Not("Nothing was written."),
-            };
+            var problems = new List<string>();
+            return ledger.Read(() => Read(problems)) is { } entry ? Done(Outcome(ledger.Post(entry)))
+                : Saving.Not(ScreenText.Sentence(problems[0]));
         }
         catch (LedgerUnavailableException trouble)
         {
@@ -39,7 +33,6 @@ internal abstract class FormModel(ILedger ledger) : Form
         }
     }
 
-    /// <inheritdoc/>
     public override bool Park()
     {
         if (ParkedAs is not { } name || _isSaved)
@@ -71,14 +64,15 @@ internal abstract class FormModel(ILedger ledger) : Form
     /// <summary>Makes the entry from the fields, or says what could not be read of them.</summary>
     protected abstract Entry? Read(ICollection<string> problems);
 
-    private Verdict Judged()
+    /// <param name="isTyping">Whether what takes long is left for later; nothing is said of it then.</param>
+    private Verdict? Judged(bool isTyping)
     {
         var problems = new List<string>();
         if (Read(problems) is not { } entry)
             return new Incomplete(problems);
         try
         {
-            return ledger.Preview(entry) switch
+            return isTyping && ledger.ChangesThePast(entry) ? null : ledger.Preview(entry) switch
             {
                 Accepted accepted => new Ready(entry, accepted.Posting) { More = More(accepted.Posting) },
                 Refused refused => new Rejected(refused.Refusal),
@@ -91,20 +85,14 @@ internal abstract class FormModel(ILedger ledger) : Form
         }
     }
 
-    private Saving Outcome(PostOutcome outcome) => outcome switch
+    private static Saving Outcome(PostOutcome outcome) => outcome switch
     {
         Posted posted => new(true, posted.Number, $"Entry {posted.Number}: {posted.Posting.Summary}.")
         {
-            Entry = posted.Posting.Entry, CanBeTakenBack = CanBeTakenBack(posted),
+            Entry = posted.Posting.Entry,
         },
         AlreadyPosted already => new(true, already.Number, $"It is in the journal already, as entry {already.Number}."),
         NotPosted refused => Saving.Not(RefusalText.Of(refused.Refusal)),
         _ => Saving.Not("Nothing was written."),
     };
-
-    /// <summary>Nothing is promised that the rules would refuse: they are asked.</summary>
-    private bool CanBeTakenBack(Posted posted) => ledger.Preview(new Undo
-    {
-        Key = $"{posted.Posting.Entry.Key} back", Date = posted.Posting.Entry.Date, Number = posted.Number, Reason = "-",
-    }) is Accepted;
 }

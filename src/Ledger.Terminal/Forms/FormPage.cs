@@ -1,10 +1,6 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
-using Terminal.Gui.Input;
-using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 
 namespace Ledger.Terminal.Forms;
@@ -21,6 +17,9 @@ internal sealed class FormPage : Page
     private const int MostCautions = 3;
 
     private static readonly TimeSpan KeepAfter = TimeSpan.FromSeconds(1);
+
+    /// <summary>How long no key was pressed before what takes long is worked out.</summary>
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(300);
 
     private readonly Form _form;
     private readonly Action<Saving> _saved;
@@ -40,6 +39,7 @@ internal sealed class FormPage : Page
     private readonly string _blank;
     private bool _isKeepDue;
     private bool _isGone;
+    private int _judged;
 
     public FormPage(Form form, Action<Saving> saved)
     {
@@ -271,7 +271,10 @@ internal sealed class FormPage : Page
             (_boxes.Find(box => box.Field == field).Box as FieldBox)?.GoOn();
         }
 
-        Judge();
+        if (field.Kind == FieldKind.Tick)
+            Judge();
+        else
+            JudgeSoon();
         ShowChoices(field);
         KeepSoon();
         OnTouched();
@@ -310,9 +313,33 @@ internal sealed class FormPage : Page
                 shown.Show();
     }
 
-    private void Judge()
+    private void Judge() => Show(_form.Judge());
+
+    /// <summary>
+    /// What a key makes of the form is shown with the key, unless all that happened since has to be worked out for it: that is done once, when
+    /// the typing pauses.
+    /// </summary>
+    private void JudgeSoon()
     {
-        _verdict = _form.Judge();
+        if (_form.JudgeAtOnce() is { } verdict)
+        {
+            Show(verdict);
+            return;
+        }
+
+        var judged = ++_judged;
+        _ = App?.AddTimeout(Pause, () =>
+        {
+            if (!_isGone && judged == _judged)
+                Judge();
+            return false;
+        });
+    }
+
+    private void Show(Verdict verdict)
+    {
+        _judged++;
+        _verdict = verdict;
         (IsReady, _isAsked) = (_verdict is Ready, false);
         ShowCautions();
         _outcome.Show([.. _verdict.Blocks, .. Mends(_verdict)]);

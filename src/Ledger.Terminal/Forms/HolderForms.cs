@@ -1,6 +1,3 @@
-using Ledger.Core.Film;
-using Ledger.Core.Journal;
-
 namespace Ledger.Terminal.Forms;
 
 /// <summary>The forms about holders, each with the sides of a holder in it that it can be about.</summary>

@@ -1,7 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Stock;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 

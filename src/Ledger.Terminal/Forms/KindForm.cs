@@ -1,9 +1,4 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Measures;
 using Ledger.Terminal.Pages;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Forms;
 
@@ -41,35 +36,25 @@ internal class KindForm : FormModel
         OfferAll();
     }
 
-    /// <inheritdoc/>
     public override string Title => _kind.Title;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose => [_kind.Purpose, .. _kind.Details, .. ChemistryCautions.Rest(_kind)];
 
-    /// <inheritdoc/>
     public override string Example => $"As a command: trayledger record {_kind.Name} {_kind.Example}";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Cautions => ChemistryCautions.Of(_kind, Written(), Holdings);
 
-    /// <inheritdoc/>
     public override IReadOnlyList<IReadOnlyList<FormField>> Rows => Flow();
 
-    /// <inheritdoc/>
     public override IReadOnlyList<FormKey> Keys => [.. ListKeys, .. LineKeys];
 
-    /// <inheritdoc/>
     public override FormField? Difference => _own.Find("book_difference");
 
-    /// <inheritdoc/>
     public override FormKey? LastDay => !_kind.IsDated ? null
         : new(Key.D.WithCtrl, "Last day", "writes the day of the last entry, for what is entered later", _ => WriteLastDay());
 
-    /// <inheritdoc/>
     public override FormField? Anyway => _own["anyway"];
 
-    /// <inheritdoc/>
     public override FormField First => Open(isOffered: false) ?? Open(isOffered: true)
         ?? _kind.Fields.Select(one => _own.Find(one)!).FirstOrDefault(box => !box.IsGiven) ?? _own["note"];
 
@@ -79,16 +64,12 @@ internal class KindForm : FormModel
     /// <summary>The field of that name; of the first line, where only lines have it.</summary>
     public FormField this[string name] => _own.Find(name) ?? _lines[0][name];
 
-    /// <inheritdoc/>
     public override void Edited(FormField field) => OfferAll();
 
-    /// <inheritdoc/>
     public override string? ParkedAs => $"{GetType().Name} {_kind.Name} {About}".TrimEnd();
 
-    /// <inheritdoc/>
     public override string Content() => ParkedForm.Write(EntryKey, _own, _lines);
 
-    /// <inheritdoc/>
     public override void PutBack(string content)
     {
         _lines.Clear();
@@ -98,11 +79,9 @@ internal class KindForm : FormModel
         OfferAll();
     }
 
-    /// <inheritdoc/>
     public override Form? Maker(FormField field) => field.Makes is { } what
         ? Makers.Form(what, field.IsUnknown && field.Text.Trim() is { Length: > 0 } name ? name : null, Ledger) : null;
 
-    /// <inheritdoc/>
     public override void Renew(Entry? made, FormField? field)
     {
         Holdings = Ledger.HoldingsOn(Ledger.Today);
@@ -161,7 +140,6 @@ internal class KindForm : FormModel
         return text;
     }
 
-    /// <inheritdoc/>
     protected override Entry? Read(ICollection<string> problems)
     {
         var reading = EntryReading.Read(_kind, Written(), Terms);

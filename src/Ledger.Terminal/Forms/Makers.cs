@@ -1,6 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
 using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;

@@ -1,6 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Reordering;
 using Ledger.Terminal.Pages;
 
 namespace Ledger.Terminal.Forms;

@@ -1,12 +1,5 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Forms;
 

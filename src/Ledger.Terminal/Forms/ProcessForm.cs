@@ -1,7 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Sessions;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 
@@ -18,7 +14,6 @@ internal abstract class ProcessForm : KindForm
     {
     }
 
-    /// <inheritdoc/>
     public override IReadOnlyList<FormKey> Keys => [];
 
     /// <summary>The steps of the process as it would be, in order.</summary>
@@ -50,7 +45,6 @@ internal abstract class ProcessForm : KindForm
     /// <summary>Only one step stands on the form.</summary>
     protected override string Told(FieldProblem problem) => base.Told(problem with { Line = 0 });
 
-    /// <inheritdoc/>
     protected override IReadOnlyList<Block> More(Posting posting) => posting.Entry is not ProcessDefinition definition ? [] :
     [
         ProcessBlocks.Steps("The process then", definition.Steps),

@@ -1,11 +1,4 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
 using Ledger.Terminal.Pages;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Forms;
 

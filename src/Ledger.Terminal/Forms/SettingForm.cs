@@ -1,4 +1,3 @@
-using Ledger.Core.Journal;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 

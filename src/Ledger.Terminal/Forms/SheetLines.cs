@@ -1,9 +1,4 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
 using Ledger.Terminal.Pages;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Forms;
 
@@ -23,7 +18,6 @@ internal abstract class SheetLines : KindForm
     {
     }
 
-    /// <inheritdoc/>
     public override FormField First => Lines[0]["item"] is { IsEmpty: true } film ? film : Lines[0]["sheets"];
 
     /// <summary>The keys of lines of sheets.</summary>
@@ -49,7 +43,6 @@ internal abstract class SheetLines : KindForm
     /// <summary>A line says from now on which sheets it is about.</summary>
     protected void Know(FieldBoxes line) => _known.Add(line);
 
-    /// <inheritdoc/>
     protected override void LineIsBack(FieldBoxes line)
     {
         if (!line["from"].IsEmpty)

@@ -1,6 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-
 namespace Ledger.Terminal.Forms;
 
 /// <summary>An entry is taken back: an undo names it, and both stay in the journal.</summary>

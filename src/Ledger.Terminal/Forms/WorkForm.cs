@@ -6,20 +6,16 @@ namespace Ledger.Terminal.Forms;
 /// <summary>A form that begins work on the file.</summary>
 internal abstract class WorkForm : Form
 {
-    /// <inheritdoc/>
     public override string SaveLabel => "Start";
 
-    /// <inheritdoc/>
     public override bool IsTouched => false;
 
-    /// <inheritdoc/>
     public override Verdict Judge()
     {
         var problems = Fields.Where(field => Problem(field) is not null).Select(field => $"{field.Label}: {Problem(field)}").ToList();
         return problems.Count > 0 ? new Incomplete(problems) : new Startable(Work(), Promise);
     }
 
-    /// <inheritdoc/>
     public override Saving Save() => Judge() switch
     {
         Startable ready => new(true, 0, "") { Next = new WorkStep(ready.Work) },
@@ -48,6 +44,5 @@ internal abstract class WorkForm : Form
 /// <param name="Promise">What it will do.</param>
 internal sealed record Startable(Work Work, string Promise) : Verdict
 {
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Blocks => [Block.Of("When you start it", $"  {Promise}")];
 }

@@ -1,4 +1,3 @@
-using Ledger.Core.Measures;
 using Ledger.Terminal.Blocks;
 using Terminal.Gui.Text;
 

@@ -1,6 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Pages;
 
 /// <summary>A form without a screen: its fields, what they come to, and the one step that saves it.</summary>
@@ -77,6 +74,9 @@ internal abstract class Form
     /// <summary>What the form comes to as it stands.</summary>
     public abstract Verdict Judge();
 
+    /// <summary>The same between two keys; null where it takes long to find out, and is to wait until nobody types.</summary>
+    public virtual Verdict? JudgeAtOnce() => Judge();
+
     /// <summary>Saves it. The sentence says what was written, or why nothing was.</summary>
     public abstract Saving Save();
 }
@@ -93,8 +93,8 @@ internal sealed record Saving(bool IsDone, long Number, string Sentence)
     /// <summary>What was written; null when nothing was, or when it was there already.</summary>
     public Entry? Entry { get; init; }
 
-    /// <summary>Whether U takes it back.</summary>
-    public bool CanBeTakenBack { get; init; }
+    /// <summary>Whether U takes it back: what was said last always can be, since all was in order without it.</summary>
+    public bool CanBeTakenBack => Entry is not null;
 
     /// <summary>Nothing was written.</summary>
     public static Saving Not(string why) => new(false, 0, why);

@@ -1,6 +1,4 @@
 using System.Buffers;
-using Ledger.Core.Measures;
-using NodaTime;
 
 namespace Ledger.Terminal.Pages;
 

@@ -1,5 +1,3 @@
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Pages;
 
 /// <summary>A key on the line.</summary>

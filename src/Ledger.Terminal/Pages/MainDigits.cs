@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Ledger.Terminal.Pages;
 
 /// <summary>The main screens in the order of their digits: the only place where a digit is chosen.</summary>

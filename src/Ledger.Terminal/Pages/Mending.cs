@@ -1,5 +1,3 @@
-using Ledger.Core.Journal;
-
 namespace Ledger.Terminal.Pages;
 
 /// <summary>What mends a refusal, by its kind: always a key. The form waits wherever the key leads.</summary>

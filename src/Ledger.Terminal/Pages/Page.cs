@@ -1,6 +1,3 @@
-using Terminal.Gui.Input;
-using Terminal.Gui.ViewBase;
-
 namespace Ledger.Terminal.Pages;
 
 /// <summary>What is on the desk: a table with its details, a form, or the help.</summary>

@@ -1,6 +1,4 @@
 using System.Text.RegularExpressions;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Kinds;
 using Ledger.Terminal.Blocks;
 
 namespace Ledger.Terminal.Pages;

@@ -1,5 +1,3 @@
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Pages;
 
 /// <summary>
@@ -41,6 +39,10 @@ internal sealed record ScreenAction(Key? Key, string Name, string Label, string 
     /// <summary>Puts a page about the selected row on paper.</summary>
     public static ScreenAction Paper(string what, Func<int, Func<IPaper, string>> page) => Of(
         KeyTable.Paper, $"writes {what} for paper and says where", row => row < 0 ? null : new PaperStep(page(row)));
+
+    /// <summary>Puts labels of the selected row on paper.</summary>
+    public static ScreenAction Labels(string what, Func<int, string> of, Func<int, Func<IPaper, LabelPlace, string>> page) => Of(
+        KeyTable.Paper, $"writes {what}, on plain paper or ready-cut sheets", row => row < 0 ? null : new LabelStep(of(row), page(row)));
 
     /// <summary>The digit of a main screen.</summary>
     public static ScreenAction Screen(char digit, string screen) =>

@@ -1,5 +1,4 @@
 using System.Buffers;
-using Ledger.Core.Measures;
 
 namespace Ledger.Terminal.Pages;
 

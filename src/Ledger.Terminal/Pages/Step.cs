@@ -55,6 +55,11 @@ internal sealed record RedrawStep : Step;
 /// <param name="Write">Writes the page.</param>
 internal sealed record PaperStep(Func<IPaper, string> Write) : Step;
 
+/// <summary>Labels are put on paper, once it was said which paper that is.</summary>
+/// <param name="What">What they are for.</param>
+/// <param name="Write">Writes them.</param>
+internal sealed record LabelStep(string What, Func<IPaper, LabelPlace, string> Write) : Step;
+
 /// <summary>A sentence for the message line.</summary>
 /// <param name="Sentence">The sentence.</param>
 internal sealed record MessageStep(string Sentence) : Step;

@@ -1,6 +1,4 @@
-using Ledger.Core.Journal;
 using Ledger.Terminal.Blocks;
-using NodaTime;
 
 namespace Ledger.Terminal.Pages;
 

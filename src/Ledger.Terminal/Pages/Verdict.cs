@@ -1,5 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pictures;
 
@@ -16,7 +14,6 @@ internal abstract record Verdict
 /// <param name="Problems">Which and why.</param>
 internal sealed record Incomplete(IReadOnlyList<string> Problems) : Verdict
 {
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Blocks => [Block.Of("Not complete yet", Problems.Select(problem => "  " + problem))];
 }
 
@@ -24,7 +21,6 @@ internal sealed record Incomplete(IReadOnlyList<string> Problems) : Verdict
 /// <param name="Refusal">Why.</param>
 internal sealed record Rejected(Refusal Refusal) : Verdict
 {
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Blocks =>
     [
         Block.Of("This cannot be saved", RefusalText.Of(Refusal)),
@@ -39,7 +35,6 @@ internal sealed record Ready(Entry Entry, Posting Posting) : Verdict
     /// <summary>What the form shows beside the shelf before and after.</summary>
     public IReadOnlyList<Block> More { get; init; } = [];
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Blocks =>
     [
         .. Posting.Remarks.Count == 0 ? Array.Empty<Block>() : [Remarks],

@@ -1,6 +1,3 @@
-using System.Globalization;
-using NodaTime;
-
 namespace Ledger.Terminal.Pictures;
 
 /// <summary>

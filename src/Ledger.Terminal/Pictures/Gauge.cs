@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Ledger.Terminal.Pictures;
 
 /// <summary>What is left of something, as a bar with its figure beside it: "[#####.....] 53 %".</summary>

@@ -1,6 +1,3 @@
-using Ledger.Core.Film;
-using NodaTime;
-
 namespace Ledger.Terminal.Pictures;
 
 /// <summary>

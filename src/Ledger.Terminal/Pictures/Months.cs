@@ -1,6 +1,3 @@
-using System.Globalization;
-using NodaTime;
-
 namespace Ledger.Terminal.Pictures;
 
 /// <summary>Amounts gathered by month, for a bar chart of use.</summary>

@@ -1,5 +1,3 @@
-using Ledger.Core.Measures;
-
 namespace Ledger.Terminal.Pictures;
 
 /// <summary>Breaks text into lines at blanks; the lines after the first can be set in.</summary>

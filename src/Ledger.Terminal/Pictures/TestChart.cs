@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Ledger.Terminal.Pictures;
 
 /// <summary>Points over a line of limit: clearing tests against the ratio at which a bath is exhausted.</summary>

@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using System.Runtime.InteropServices;
 using Terminal.Gui.App;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Quiet;
 
@@ -57,7 +56,6 @@ internal sealed class QuietLoop : IDisposable
             app.Keyboard.KeyBindings.Remove(arrow);
     }
 
-    /// <inheritdoc/>
     public void Dispose()
     {
         _resized?.Dispose();

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Drivers;
@@ -33,7 +32,6 @@ internal sealed class QuietOutput(Action<string> send, Action ended) : AnsiOutpu
         _isCursorMoved = true;
     }
 
-    /// <inheritdoc cref="IOutput.Write(IOutputBuffer)"/>
     public override void Write(IOutputBuffer buffer)
     {
         if (buffer.Contents is not { } cells)

@@ -29,6 +29,5 @@ internal sealed class Wake : IDisposable
     /// <summary>Waits until something comes, at most so long; below zero for ever.</summary>
     public void Wait(int milliseconds) => _came.WaitOne(milliseconds);
 
-    /// <inheritdoc/>
     public void Dispose() => _came.Dispose();
 }

@@ -1,6 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Tracing;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
@@ -14,13 +11,11 @@ internal sealed class AllSheetsModel(ILedger ledger) : TableModel(ledger)
     private Settings _settings = Settings.Default;
     private IReadOnlyList<SheetCard> _cards = [];
 
-    /// <inheritdoc/>
     public override string Name => "Find a sheet";
 
     /// <summary>How many sheets there are.</summary>
     public override string Headline => _cards.Count == 0 ? "" : Counted.Of(ShownCount, "sheet");
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "Every sheet, the last first: press / and type words of its number, subject, film, group, date, holder side, "
@@ -29,13 +24,10 @@ internal sealed class AllSheetsModel(ILedger ledger) : TableModel(ledger)
         + ", (comma) writes it as CSV for a spreadsheet.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new("/mill", "Slash and mill find the pictures at the mill.", "birches");
 
-    /// <inheritdoc/>
     public override string Empty => "No sheet has left its box yet.";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("Sheet", 10), new("Date", 10), new("Subject", 26, Least: 10), new("Film", 10), new("Fate", 18, Least: 8),
@@ -43,10 +35,8 @@ internal sealed class AllSheetsModel(ILedger ledger) : TableModel(ledger)
         new("Side", 7), new("Session", 7), new("Bath", 10, Least: 4), new("Emulsion", 10),
     ];
 
-    /// <inheritdoc/>
     public override int Count => _cards.Count;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.OnRow(KeyTable.Keeper, "names the negative a keeper",
@@ -58,26 +48,20 @@ internal sealed class AllSheetsModel(ILedger ledger) : TableModel(ledger)
             _ => new PaperStep(paper => paper.SheetsCsv(Sift.Words))),
     ];
 
-    /// <inheritdoc/>
     public override string? OpenLabel => "Trace";
 
-    /// <inheritdoc/>
     public override Step? Open(int row) => row < 0 ? null : new TracedStep(IdOf(row));
 
-    /// <inheritdoc/>
     public override void Refresh()
     {
         _settings = Ledger.HoldingsOn(Today).Settings;
         _cards = [.. Ledger.Cards(new SheetSearch(), Today).Reverse()];
     }
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => _cards[row].Id.ToString();
 
-    /// <inheritdoc/>
     public override string? Traced(int row) => IdOf(row);
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var card = _cards[row];
@@ -97,7 +81,6 @@ internal sealed class AllSheetsModel(ILedger ledger) : TableModel(ledger)
         };
     }
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) =>
         row >= 0 && Ledger.Story(IdOf(row), Today) is { } story ? [.. HolderBlocks.Story(story, _settings)] : [];
 }

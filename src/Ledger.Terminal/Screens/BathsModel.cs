@@ -1,7 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
@@ -17,14 +13,12 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
     private Holdings? _read;
     private IReadOnlyList<BathReading> _baths = [];
 
-    /// <inheritdoc/>
     public override string Name => "Baths";
 
     /// <summary>Which baths can no longer be used.</summary>
     public override string Headline =>
         string.Join(", ", _baths.Where(reading => reading.EndedBy is not null).Select(reading => $"{reading.Bath.Code} {BathBlocks.State(reading, Shown)}"));
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "The working solutions in use: fixer, stop bath, wash aid. A bath is exhausted by the area that went through it, or it expires by age.",
@@ -40,24 +34,19 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
         "A clearing test, a silver strip, what you see, or the container it is kept in can end it sooner; the details say which comes first.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new(
         "d", "D on F4 opens the form that discards it: expired, into jug J2. Below the line stands what changes.", "in use -> discarded");
 
-    /// <inheritdoc/>
     public override string Empty => "No bath is in use. Press B to mix one.";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("Bath", 12), new("State", 17), new("Capacity left", 18), new("Used, of capacity", 26, IsFigure: true), new("Good until", 10),
         new("Sheets left", 14, IsFigure: true), new("Area left", 14, IsFigure: true), new("Age", 9, IsFigure: true), new("From", 16, Least: 5),
     ];
 
-    /// <inheritdoc/>
     public override int Count => _baths.Count;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.OnRow(KeyTable.Discard, "discards the selected bath: into a jug, or handed over", row => new DiscardForm(Ledger, IdOf(row))),
@@ -80,20 +69,16 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
         ScreenAction.Of(KeyTable.Paper, "writes its label, its tally slip or the wall card", row => new TableStep(new PaperModel(Ledger, Papers(row)))),
     ];
 
-    /// <inheritdoc/>
     public override void Refresh()
     {
         _read = Ledger.HoldingsOn(Today);
         _baths = [.. Shown.Baths.Select(bath => new BathReading(bath, Today))];
     }
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => _baths[row].Bath.Code;
 
-    /// <inheritdoc/>
     public override string? Traced(int row) => IdOf(row);
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var reading = _baths[row];
@@ -111,7 +96,6 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
         };
     }
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
     [
         BathBlocks.Facts(_baths[row], Shown),
@@ -127,14 +111,16 @@ internal sealed class BathsModel(ILedger ledger) : TableModel(ledger)
     /// <summary>Who fixes in one bath sees nothing of rotating.</summary>
     private bool HasPair => Shown.Baths.Any(Shown.IsSecond);
 
-    private IEnumerable<(string, string, Func<IPaper, string>)> Papers(int row) =>
+    private IEnumerable<(string, string, Step)> Papers(int row) =>
     [
-        .. row < 0 ? [] : new (string, string, Func<IPaper, string>)[]
+        .. row < 0 ? [] : new (string, string, Step)[]
         {
-            ($"Label of {IdOf(row)}", "for the bottle: dilution, mixed, discard by, cautions", paper => paper.BottleLabel(IdOf(row))),
-            ($"Tally slip of {IdOf(row)}", "beside the bath: a box to cross out for each sheet", paper => paper.TallySlip(IdOf(row))),
+            ($"Label of {IdOf(row)}", "for the bottle: dilution, mixed, discard by, cautions",
+                new LabelStep(IdOf(row), (paper, place) => paper.BottleLabel(IdOf(row), place))),
+            ($"Tally slip of {IdOf(row)}", "beside the bath: a box to cross out for each sheet",
+                new PaperStep(paper => paper.TallySlip(IdOf(row)))),
         },
-        ("Wall card", "areas, equivalents and the capacities of the baths in use", paper => paper.WallCard()),
+        ("Wall card", "areas, equivalents and the capacities of the baths in use", new PaperStep(paper => paper.WallCard())),
     ];
 
     /// <summary>What is seen or measured at a bath, beside its clearing tests.</summary>

@@ -1,8 +1,5 @@
-using System.Globalization;
-using Ledger.Core.Journal;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Screens;
 
@@ -83,7 +80,7 @@ internal sealed class CommonKeys
     private Step TakeBack()
     {
         var latest = _ledger.Journal(_ledger.Today, LastSaved + 1, LookBack);
-        return latest.FirstOrDefault(entry => entry is { Undoes: null, UndoneBy: null }) is { } entry
+        return latest.FirstOrDefault(entry => entry.UndoneBy is null && (entry.Undoes is null || entry.Number == LastSaved)) is { } entry
             ? new FormStep(new UndoForm(_ledger, entry))
             : new MessageStep("There is no entry to take back.");
     }

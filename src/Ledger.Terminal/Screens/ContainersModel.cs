@@ -1,6 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
@@ -16,10 +13,8 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
     private Holdings _holdings = new(ledger.Today);
     private ShelfReading? _reading;
 
-    /// <inheritdoc/>
     public override string Name => $"Shelf: {item}";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "The boxes, bottles and packets of one item that hold anything, in the order in which they are used: "
@@ -27,24 +22,19 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
         "Each has dates of its own; the earliest decides how long it is good.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new(
         "c", "C on fen80/6 opens the form that records how many sheets are really in the box.", "Count");
 
-    /// <inheritdoc/>
     public override string Empty => $"Nothing is left of {item}. Press R to record a delivery.";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("What", 18), new("Left", 18), new("Holds", 12, IsFigure: true), new("State", 8), new("Good until", 10),
         new("Batch", 12, Least: 6), new("Kept in", 10),
     ];
 
-    /// <inheritdoc/>
     public override int Count => _reading?.Containers.Count ?? 0;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.Of(KeyTable.Receive, "records a delivery", _ => new FormStep(new DeliveryForm(Ledger, item))),
@@ -61,25 +51,21 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
         Entries.PutRight("amends what it came by: its delivery with the price and the dates, or its filling"),
         Entries.TakeBack("takes back what it came by, where nothing was taken out of it"),
         Entries.Entries,
-        ScreenAction.Paper("its label", row => paper => paper.BottleLabel(IdOf(row))),
+        ScreenAction.Labels("its label", IdOf, row => (paper, place) => paper.BottleLabel(IdOf(row), place)),
     ];
 
     private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Place, IdOf(row)));
 
-    /// <inheritdoc/>
     public override void Refresh()
     {
         _holdings = Ledger.HoldingsOn(Today);
         _reading = _holdings.Item(item) is { } known ? new(known, _holdings.ContainersOf(known.Code), Today) : null;
     }
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => _reading!.Containers[row].Container.Code;
 
-    /// <inheritdoc/>
     public override string? Traced(int row) => IdOf(row);
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var reading = _reading!.Containers[row];
@@ -96,7 +82,6 @@ internal sealed class ContainersModel(ILedger ledger, string item) : TableModel(
         };
     }
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row)
     {
         if (row < 0 || _reading is null)

@@ -1,6 +1,3 @@
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
@@ -24,14 +21,11 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
     private IReadOnlyList<CostSlice> _slices = [];
     private int _grouping;
 
-    /// <inheritdoc/>
     public override string Name => "Costs, divided";
 
-    /// <inheritdoc/>
     public override string Title => $"Costs of {period.Name} by {CostSlices.Groupings[(int)Order[_grouping]]}"
         + (formula == CostFormula.SpecificLot ? "" : $", costed by {formula.Name()}");
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "What a period cost, by month, session, year, film, process, developer, bath or emulsion number. The parts "
@@ -40,13 +34,10 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
         "What was discarded, alone or with baths, stands in its month; by session and film it has a line of its own.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new("g", "G divides the costs by session, year or film in turn.", "Costs");
 
-    /// <inheritdoc/>
     public override string Empty => $"Nothing was used in {period.Name}.";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("What", 12, Least: 8), new("Sheets", 6, IsFigure: true), new("Neg.", 6, IsFigure: true),
@@ -55,25 +46,20 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
         new("Waste", 9, IsFigure: true),
     ];
 
-    /// <inheritdoc/>
     public override int Count => _slices.Count;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
         [ScreenAction.Of(KeyTable.Group,
             "divides it by month, session, year, film, process, developer, bath or number, in turn", _ => Turn())];
 
-    /// <inheritdoc/>
     public override void Refresh()
     {
         _settings = Ledger.HoldingsOn(Today).Settings;
         _slices = CostSlices.Of(new(Ledger.Costs(period.From, period.To, formula, Today)), Order[_grouping]);
     }
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => _slices[row].Name;
 
-    /// <inheritdoc/>
     public override string? Traced(int row) => Order[_grouping] switch
     {
         CostGrouping.Session or CostGrouping.Bath => IdOf(row),
@@ -81,7 +67,6 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
         _ => null,
     };
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var slice = _slices[row];
@@ -100,7 +85,6 @@ internal sealed class CostPartsModel(ILedger ledger, CostPeriod period, CostForm
         };
     }
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row)
     {
         if (row < 0)

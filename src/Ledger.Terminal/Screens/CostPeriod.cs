@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Ledger.Terminal.Screens;
 
 /// <summary>A period that costs are shown for.</summary>

@@ -1,8 +1,3 @@
-using System.Globalization;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Notices;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
@@ -25,10 +20,8 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
     private IReadOnlyList<string> _ahead = [];
     private int _period;
 
-    /// <inheritdoc/>
     public override string Name => "Costs";
 
-    /// <inheritdoc/>
     public override string Title => Formula == CostFormula.SpecificLot ? $"Costs of {Period.Name}" : $"Costs of {Period.Name} by {Formula.Name()}";
 
     /// <summary>The period that is shown.</summary>
@@ -36,7 +29,6 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
 
     private CostFormula Formula => _chosen ?? _settings.CostFormula;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "What the work of a period cost, by film: per sheet used, per good negative, per keeper, with its share of chemistry and supplies.",
@@ -45,13 +37,10 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
         $"What was used is costed {Formula.Basis()}. The setting cost-formula says which formula comes first.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new("g", "G divides the costs of the last 12 months by month.", "by month");
 
-    /// <inheritdoc/>
     public override string Empty => $"No film was developed in {Period.Name}. V shows another period.";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("Film", 14, Least: 9), new("Used", 6, IsFigure: true), new("Neg.", 6, IsFigure: true), new("Keep.", 6, IsFigure: true),
@@ -59,10 +48,8 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
         new("Total", 10, IsFigure: true),
     ];
 
-    /// <inheritdoc/>
     public override int Count => _films.Count;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
         [
             ScreenAction.Of(KeyTable.View, $"shows another period: {Periods}", _ => Turn()),
@@ -72,7 +59,6 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
                 "Cost formula", "costs what was used by the lot it was taken from, first in first out, or the moving average", _ => Change()),
         ];
 
-    /// <inheritdoc/>
     public override void Refresh()
     {
         var holdings = Ledger.HoldingsOn(Today);
@@ -85,10 +71,8 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
         _films = films.Count == 0 ? [] : [_reading.AllFilms with { Item = All }, .. films];
     }
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => _films[row].Item;
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var film = _films[row];
@@ -105,7 +89,6 @@ internal sealed class CostsModel(ILedger ledger) : TableModel(ledger)
         };
     }
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) =>
         row < 0 ? [Money, .. Coming] : [Film(_films[row]), Money, .. Months, .. Coming, .. PriceBlocks.Of(Ledger.PricesOf(IdOf(row), Today), _settings.Style)];
 

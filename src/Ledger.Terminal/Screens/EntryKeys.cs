@@ -1,5 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
 

@@ -1,7 +1,3 @@
-using Ledger.Core.Film;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
@@ -16,10 +12,8 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
     private Holdings _holdings = new(ledger.Today);
     private List<Sheet> _sheets = [];
 
-    /// <inheritdoc/>
     public override string Name => "Exposed sheets";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "The exposed sheets that wait for their development, in holders and in boxes of exposed sheets. Pick those of the next session, then P plans it.",
@@ -27,21 +21,16 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
         + "(F2 finds it) picks all that were exposed up to its day.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new(
         "*", "* picks all seven sheets that wait; P then plans their session.", "7 sheets are picked");
 
-    /// <inheritdoc/>
     public override string Empty => "No exposed sheet waits for its development. 7 leads to the holders, where E notes an exposure.";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
         [new("", 3), new("Sheet", 6), new("Film", 10), new("Group", 5), new("Exposed", 10), new("Side", 8), new("Subject", 40, Least: 8)];
 
-    /// <inheritdoc/>
     public override int Count => _sheets.Count;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.Of(KeyTable.More, "picks all sheets of the film and group of the selected one", row => Pick(row, (sheet, other) =>
@@ -52,10 +41,8 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
         ScreenAction.Of(KeyTable.Plan, "plans a session of the sheets that are picked", _ => Plan()),
     ];
 
-    /// <inheritdoc/>
     public override string? OpenLabel => "Pick";
 
-    /// <inheritdoc/>
     public override Step? Open(int row)
     {
         if (row < 0)
@@ -65,7 +52,6 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
         return new RedrawStep();
     }
 
-    /// <inheritdoc/>
     public override void Refresh()
     {
         _holdings = Ledger.HoldingsOn(Today);
@@ -73,13 +59,10 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
         _picked.IntersectWith(_sheets.Select(sheet => sheet.Id));
     }
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => _sheets[row].Id.ToString();
 
-    /// <inheritdoc/>
     public override string? Traced(int row) => IdOf(row);
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var sheet = _sheets[row];
@@ -95,7 +78,6 @@ internal sealed class ExposedSheetsModel(ILedger ledger) : TableModel(ledger)
         };
     }
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row)
     {
         var lines = KnownSheets.Request(Picked);

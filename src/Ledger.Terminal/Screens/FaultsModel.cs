@@ -1,7 +1,3 @@
-using Ledger.Core.Faults;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Tracing;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
@@ -16,17 +12,13 @@ internal sealed class FaultsModel(ILedger ledger) : TableModel(ledger)
     private IReadOnlyList<FaultRow> _rows = [];
     private FaultGrouping _grouping;
 
-    /// <inheritdoc/>
     public override string Name => "Faults";
 
-    /// <inheritdoc/>
     public override string Title => $"Faults by {FaultsOverTime.Groupings[(int)_grouping]}";
 
-    /// <inheritdoc/>
     public override string Headline => _faults.Sheets == 0 ? ""
         : $"{_faults.Rejects} of {_faults.Sheets} sheets are rejects";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "What became rejects, of the sheets that were to become negatives: by cause, holder side, emulsion number, "
@@ -35,13 +27,10 @@ internal sealed class FaultsModel(ILedger ledger) : TableModel(ledger)
         + "Few sheets say little, and are marked.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new("g", "G divides the rejects by holder side.", "Faults by side");
 
-    /// <inheritdoc/>
     public override string Empty => _faults.Sheets == 0 ? "No sheet was developed." : "There is no reject.";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("What", 20, Least: 10), new("Rejects", 7, IsFigure: true), new("Of", 6, IsFigure: true),
@@ -49,25 +38,20 @@ internal sealed class FaultsModel(ILedger ledger) : TableModel(ledger)
         new("Worse than the others", 50, Least: 16),
     ];
 
-    /// <inheritdoc/>
     public override int Count => _rows.Count;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
         [ScreenAction.Of(KeyTable.Group, "divides them by cause, side, emulsion number, process or month, in turn",
             _ => Turn())];
 
-    /// <inheritdoc/>
     public override void Refresh()
     {
         _faults = new(Ledger.Cards(new SheetSearch(), Today), new(1900, 1, 1), Today);
         _rows = _faults.By(_grouping);
     }
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => _rows[row].Name;
 
-    /// <inheritdoc/>
     public override string? Traced(int row) => _grouping switch
     {
         FaultGrouping.Side => IdOf(row),
@@ -75,7 +59,6 @@ internal sealed class FaultsModel(ILedger ledger) : TableModel(ledger)
         _ => null,
     };
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var fault = _rows[row];
@@ -89,7 +72,6 @@ internal sealed class FaultsModel(ILedger ledger) : TableModel(ledger)
         };
     }
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row)
     {
         if (row < 0)

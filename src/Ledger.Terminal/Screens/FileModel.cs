@@ -1,5 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
@@ -22,43 +20,31 @@ internal sealed class FileModel(ILedger ledger, IUpkeep upkeep, string file) : T
         new("Calendar", "the days to be reminded of as iCalendar", () => new FormStep(new CalendarForm(upkeep, Beside(file, ".ics")))),
     ];
 
-    /// <inheritdoc/>
     public override string Name => "File";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
         ["What can be done with the ledger's file as a whole. Enter begins; what takes a while shows how far it is and can be stopped."];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new("\n", "Enter on the first line opens the settings of the ledger.", "warn-days");
 
-    /// <inheritdoc/>
     public override string Empty => "";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } = [new("What", 12), new("It is", 60, Least: 20)];
 
-    /// <inheritdoc/>
     public override int Count => _jobs.Count;
 
-    /// <inheritdoc/>
     public override string? OpenLabel => "Begin";
 
-    /// <inheritdoc/>
     public override void Refresh()
     {
     }
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => _jobs[row].Name;
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column) => column == 0 ? _jobs[row].Name : _jobs[row].What;
 
-    /// <inheritdoc/>
     public override Step? Open(int row) => row < 0 ? null : _jobs[row].Begin();
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row)
     {
         var last = Ledger.Journal(Today, null, 1);

@@ -1,10 +1,6 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
-using NodaTime;
 
 namespace Ledger.Terminal.Screens;
 
@@ -16,35 +12,27 @@ internal sealed class ForgottenModel(ILedger ledger) : TableModel(ledger)
     private IReadOnlyList<Untouched> _forgotten = [];
     private int? _months;
 
-    /// <inheritdoc/>
     public override string Name => "Forgotten";
 
-    /// <inheritdoc/>
     public override string Title => $"Not used for {Counted.Of(Months, "month")}";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "Boxes and bottles that hold something and were not used for months: nothing was delivered, used or opened. The longest forgotten come first.",
         "The setting forgotten-months says for how many months; + and - look at more or fewer.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new("-", "Minus looks at what was not used for 11 months.", "11 months");
 
-    /// <inheritdoc/>
     public override string Empty => $"Nothing lies unused for {Counted.Of(Months, "month")}. Minus looks at fewer.";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("What", 18), new("Holds", 12, IsFigure: true), new("Last used", 12), new("Batch", 12, Least: 6), new("Kept in", 12, Least: 8),
     ];
 
-    /// <inheritdoc/>
     public override int Count => _forgotten.Count;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.Of(KeyTable.More, "looks at what is forgotten for a month longer", _ => Look(Months + 1)),
@@ -54,20 +42,16 @@ internal sealed class ForgottenModel(ILedger ledger) : TableModel(ledger)
         ScreenAction.OnRow(KeyTable.Discard, "discards it, or part of it", row => new DiscardForm(Ledger, IdOf(row))),
     ];
 
-    /// <inheritdoc/>
     public override void Refresh()
     {
         _holdings = Ledger.HoldingsOn(Today);
         _forgotten = Ledger.UntouchedSince(Today.PlusMonths(-Months), Today);
     }
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => _forgotten[row].Container.Code;
 
-    /// <inheritdoc/>
     public override string? Traced(int row) => IdOf(row);
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var (container, touched) = _forgotten[row];
@@ -81,7 +65,6 @@ internal sealed class ForgottenModel(ILedger ledger) : TableModel(ledger)
         };
     }
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row)
     {
         if (row < 0)

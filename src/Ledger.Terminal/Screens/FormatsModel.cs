@@ -1,5 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
@@ -13,10 +11,8 @@ internal sealed class FormatsModel(ILedger ledger) : TableModel(ledger)
     private FormatTable _table = new();
     private IReadOnlyList<Format> _formats = [];
 
-    /// <inheritdoc/>
     public override string Name => "Formats";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "The formats of film and paper with the area that one sheet or roll counts with: through the fixer, in the costs, in a plan.",
@@ -24,23 +20,18 @@ internal sealed class FormatsModel(ILedger ledger) : TableModel(ledger)
         + "7x17in, 100x125mm.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new("\n", "Enter on the first format opens the form that gives it another area.", "Area of one");
 
-    /// <inheritdoc/>
     public override string Empty => "There is no format.";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("Format", 20, Least: 10), new("In", 6), new("Sq in", 12, IsFigure: true), new("cm²", 12, IsFigure: true),
         new("In 8x10", 8, IsFigure: true), new("Area", 14, Least: 9),
     ];
 
-    /// <inheritdoc/>
     public override int Count => _formats.Count;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.Of(KeyTable.New, "writes down a format of your own", _ => new FormStep(new KindForm(Ledger, "format"))),
@@ -50,20 +41,16 @@ internal sealed class FormatsModel(ILedger ledger) : TableModel(ledger)
         Entries.Entries,
     ];
 
-    /// <inheritdoc/>
     public override string? OpenLabel => "Edit";
 
-    /// <inheritdoc/>
     public override void Refresh()
     {
         _table = Ledger.HoldingsOn(Today).Formats;
         _formats = _table.All;
     }
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => _formats[row].Code;
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var format = _formats[row];
@@ -80,10 +67,8 @@ internal sealed class FormatsModel(ILedger ledger) : TableModel(ledger)
 
     private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Format, IdOf(row)));
 
-    /// <inheritdoc/>
     public override Step? Open(int row) => row < 0 ? null : new FormStep(new KindForm(Ledger, "format", ("format", _formats[row].Code)));
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
     [
         Block.Of(_formats[row].Code, $"80 sq in are {Scaled.ToText(Area.Unit80.SquareInches / _formats[row].Area.SquareInches, 4)} "

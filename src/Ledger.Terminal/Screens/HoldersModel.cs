@@ -1,6 +1,3 @@
-using Ledger.Core.Film;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
@@ -16,10 +13,8 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
     private IReadOnlyList<string> _holders = [];
     private IReadOnlyList<ExposedBox> _boxes = [];
 
-    /// <inheritdoc/>
     public override string Name => "Holders";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "The film holders with their sides, and below them the boxes of exposed sheets by film and group.",
@@ -29,23 +24,18 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
         $"Slides: {_holdings.Settings.Film.SlideConvention}.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new(
         "\n", "Enter on E01 shows the two exposed sheets in it, with their subject.", "kiln from the north side");
 
-    /// <inheritdoc/>
     public override string Empty => "No holder is registered. Press N to register one.";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("Holder", 14), new("Format", 8), new("Sides", 60, Least: 20), new("Cleaned", 10),
     ];
 
-    /// <inheritdoc/>
     public override int Count => _holders.Count + _boxes.Count;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.Of(KeyTable.Load, "loads sheets into sides", row => new FormStep(HolderForms.Load(Ledger, HolderAt(row)))),
@@ -60,20 +50,17 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
         ScreenAction.Of(KeyTable.Count, "records how many sheets are really there", row => new FormStep(new KindForm(Ledger, "count", ("item", Place(row))))),
         ScreenAction.Of(KeyTable.Discard, "discards sheets", row => new FormStep(new DiscardForm(Ledger, Place(row)))),
         ScreenAction.Of(KeyTable.Paper, "writes the label of the selected box of exposed sheets", row => row >= _holders.Count
-            ? new PaperStep(paper => paper.BoxLabel(IdOf(row)))
+            ? new LabelStep(IdOf(row), (paper, place) => paper.BoxLabel(IdOf(row), place))
             : new MessageStep("Select a box of exposed sheets, below the holders: its label is written for paper.")),
         Entries.PutRight("amends what is known of the holder"),
         Entries.TakeBack("takes the registering of the holder back, where nothing was done with it"),
         Entries.Entries,
     ];
 
-    /// <inheritdoc/>
     public override string? OpenLabel => "Sheets";
 
-    /// <inheritdoc/>
     public override Step? Open(int row) => new TableStep(new SheetsModel(Ledger, IdOf(row)));
 
-    /// <inheritdoc/>
     public override void Refresh()
     {
         _holdings = Ledger.HoldingsOn(Today);
@@ -81,7 +68,6 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
         _boxes = [.. _holdings.Film.ExposedBoxes];
     }
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => row < _holders.Count ? _holders[row] : _boxes[row - _holders.Count].Code;
 
     /// <summary>All are looked up at once where all are asked for.</summary>
@@ -91,10 +77,8 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
             _ = _holdings.Film.Holders;
     }
 
-    /// <inheritdoc/>
     public override string? Traced(int row) => IdOf(row);
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         if (row >= _holders.Count)
@@ -110,7 +94,6 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
         };
     }
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) =>
     [
         new("All holders", width =>

@@ -1,7 +1,3 @@
-using System.Globalization;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
@@ -27,7 +23,6 @@ internal sealed class JournalModel : TableModel
             : Ledger.EntriesAbout(about, before?.Number, atMost));
     }
 
-    /// <inheritdoc/>
     public override string Name => _about switch
     {
         null => "Journal",
@@ -35,33 +30,27 @@ internal sealed class JournalModel : TableModel
         _ => $"Entries about {_about.Name}",
     };
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "Everything that was ever recorded, the last first. What was said stays, and what follows from it is worked out from it.",
         "What was wrong is amended (E) or taken back (U), and an undo can be taken back too; all of it stays here.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new(
         "u", "U on the last entry opens the form that takes it back. It stays in the journal, marked as taken back.", "Undo entry");
 
-    /// <inheritdoc/>
     public override string Empty => _about is null ? TodayModel.NoItems : $"No entry about {_about.Name} was kept.";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("No.", 8, IsFigure: true), new("Date", 10), new("Kind", 16, Least: 7), new("What", 70, Least: 25), new("Taken back", 10),
     ];
 
-    /// <inheritdoc/>
     public override int Count => _entries.Rows.Count;
 
     /// <summary>The selected entry, or null.</summary>
     public JournalEntry? Selected => SelectedRow >= 0 ? _entries.Rows[SelectedRow] : null;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.OnRow(KeyTable.Amend, "amends the selected entry", row => EntryKeys.Amending(Ledger, _entries.Rows[row])),
@@ -69,22 +58,16 @@ internal sealed class JournalModel : TableModel
         ScreenAction.OnRow(KeyTable.Undo, "takes the selected entry back", row => new UndoForm(Ledger, _entries.Rows[row])),
     ];
 
-    /// <inheritdoc/>
     public override void Refresh() => _entries.Refresh();
 
-    /// <inheritdoc/>
     public override void Reach(int row) => _entries.Reach(row);
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => IdOf(_entries.Rows[row].Number);
 
-    /// <inheritdoc/>
     public override string IdOf(Saving saving) => IdOf(saving.Number);
 
-    /// <inheritdoc/>
     protected override string RowName => "entry";
 
-    /// <inheritdoc/>
     public override string? Traced(int row) => Ledger.Said(_entries.Rows[row].Number) switch
     {
         SessionLog said => said.Session,
@@ -107,7 +90,6 @@ internal sealed class JournalModel : TableModel
         _ => null,
     };
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var entry = _entries.Rows[row];
@@ -121,7 +103,6 @@ internal sealed class JournalModel : TableModel
         };
     }
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row)
     {
         if (row < 0)

@@ -1,7 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Measures;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
@@ -19,41 +15,34 @@ internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
     private Holdings _holdings = new(ledger.Today);
     private IReadOnlyList<WasteJug> _jugs = [];
 
-    /// <inheritdoc/>
     public override string Name => "Waste jugs";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "Used solutions wait here until they are handed over. A bath that is discarded goes into a jug for its kind of waste.",
         $"The ledger keeps count only. {Disposal}",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new(
         "a", "A on J2 opens the form that records what went into it, such as 500 ml of first rinse.", "Fill a jug");
 
-    /// <inheritdoc/>
     public override string Empty => "There is no waste jug. Press N to start one.";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("Jug", 8), new("Filled", 18), new("Holds", 12, IsFigure: true), new("Started", 10), new("Handed over", 11),
         new("Contents", 24, Least: 8),
     ];
 
-    /// <inheritdoc/>
     public override int Count => _jugs.Count;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.Of(KeyTable.New, "starts a jug", _ => new FormStep(NextJug())),
         ScreenAction.OnRow(
             KeyTable.Add, "records used solution that goes into the selected jug", row => new KindForm(Ledger, "jug-filling", ("jug", IdOf(row)))),
         ScreenAction.RareOnRow("Hand over", "hands the selected jug over", row => new KindForm(Ledger, "jug-handover", ("jug", IdOf(row)))),
-        ScreenAction.Paper("its label", row => paper => paper.BottleLabel(IdOf(row))),
+        ScreenAction.Labels("its label", IdOf, row => (paper, place) => paper.BottleLabel(IdOf(row), place)),
         Entries.PutRight("amends what was recorded when the selected jug was started"),
         Entries.TakeBack("takes the jug back, where nothing went into it"),
         Entries.Entries,
@@ -61,17 +50,14 @@ internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
 
     private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Place, IdOf(row)));
 
-    /// <inheritdoc/>
     public override void Refresh()
     {
         _holdings = Ledger.HoldingsOn(Today);
         _jugs = [.. Ledger.JugsOn(Today).OrderBy(jug => jug.HandedOverOn is not null)];
     }
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => _jugs[row].Code;
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var jug = _jugs[row];
@@ -86,7 +72,6 @@ internal sealed class JugsModel(ILedger ledger) : TableModel(ledger)
         };
     }
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row)
     {
         if (row < 0)

@@ -1,4 +1,3 @@
-using Ledger.Core.Journal;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 
@@ -6,50 +5,38 @@ namespace Ledger.Terminal.Screens;
 
 /// <summary>The pages that can be put on paper from where the user is.</summary>
 /// <param name="ledger">The ledger.</param>
-/// <param name="papers">Each page's name, what it is for, and what writes it.</param>
-internal sealed class PaperModel(ILedger ledger, IEnumerable<(string Name, string What, Func<IPaper, string> Write)> papers) : TableModel(ledger)
+/// <param name="papers">Each page's name, what it is for, and the step that writes it.</param>
+internal sealed class PaperModel(ILedger ledger, IEnumerable<(string Name, string What, Step Write)> papers) : TableModel(ledger)
 {
-    private readonly List<(string Name, string What, Func<IPaper, string> Write)> _papers = [.. papers];
+    private readonly List<(string Name, string What, Step Write)> _papers = [.. papers];
 
-    /// <inheritdoc/>
     public override string Name => "On paper";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "A screen fogs film: read the page before lights-out and fill it in afterwards.",
         "Enter writes it, as HTML for a browser and as plain text, and says where.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new("\n", "Enter writes the page and says where it lies.", "On paper");
 
-    /// <inheritdoc/>
     public override string Empty => "There is no page to write.";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } = [new("Page", 24, Least: 14), new("What it is", 56, Least: 20)];
 
-    /// <inheritdoc/>
     public override int Count => _papers.Count;
 
-    /// <inheritdoc/>
     public override string? OpenLabel => "Write it";
 
-    /// <inheritdoc/>
     public override void Refresh()
     {
     }
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => _papers[row].Name;
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column) => column == 0 ? _papers[row].Name : _papers[row].What;
 
-    /// <inheritdoc/>
-    public override Step? Open(int row) => row < 0 ? null : new PaperStep(_papers[row].Write);
+    public override Step? Open(int row) => row < 0 ? null : _papers[row].Write;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => [];
 }

@@ -1,8 +1,3 @@
-using System.Globalization;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
@@ -16,10 +11,8 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
     private Holdings _holdings = new(ledger.Today);
     private List<OpenPlan> _plans = [];
 
-    /// <inheritdoc/>
     public override string Name => "Plan";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "Sessions and trips that are planned, the next one first. A screen fogs film, so a session is planned and printed in the light: W "
@@ -28,23 +21,18 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
         "After the session the plan is opened, what differed is changed, and it is saved in one step.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new(
         "", "The details of tarn list its batches, its trays, what is short, and what it costs.", "tarn");
 
-    /// <inheritdoc/>
     public override string Empty => "Nothing is planned. N plans a session or a trip, F2 finds exposed sheets and processes.";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("Plan", 16, Least: 8), new("For", 10), new("What", 16, Least: 8), new("Sheets", 6, IsFigure: true), new("Film", 34, Least: 16),
     ];
 
-    /// <inheritdoc/>
     public override int Count => _plans.Count;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.Of(KeyTable.New, "plans a session or a trip", _ => new FormStep(new PlanForm(Ledger))),
@@ -56,25 +44,20 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
         ScreenAction.Paper("the mixing sheet of the selected plan", row => paper => paper.MixingSheet(IdOf(row))),
     ];
 
-    /// <inheritdoc/>
     public override string? OpenLabel => "Log it";
 
     private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Plan, IdOf(row)));
 
-    /// <inheritdoc/>
     public override void Refresh()
     {
         _holdings = Ledger.HoldingsOn(Today);
         _plans = [.. _holdings.Plans];
     }
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => _plans[row].Name;
 
-    /// <inheritdoc/>
     public override string? Traced(int row) => IdOf(row);
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var plan = _plans[row];
@@ -88,7 +71,6 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
         };
     }
 
-    /// <inheritdoc/>
     public override Step? Open(int row) => row < 0 ? null
         : _plans[row].IsTrip ? new MessageStep(
             $"{_plans[row].Name} is a trip: Give plan up (F2 finds it) ends it when it is over, and a session of its own develops the film.")
@@ -96,7 +78,6 @@ internal sealed class PlansModel(ILedger ledger) : TableModel(ledger)
             ? new MessageStep($"{RefusalText.Of(not.Refusal)} {KeyTable.Amend.Letter} changes the plan.")
             : new FormStep(new SessionForm(Ledger, _plans[row]));
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] : [Facts(_plans[row]), .. Outlook(_plans[row])];
 
     private Block Facts(OpenPlan plan) => Block.Facts($"{plan.Name}, {ScreenText.Away(NodaTime.Period.DaysBetween(Today, plan.On))}", [

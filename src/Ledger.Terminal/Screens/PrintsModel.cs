@@ -1,8 +1,3 @@
-using System.Globalization;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
@@ -20,34 +15,27 @@ internal sealed class PrintsModel : TableModel
     public PrintsModel(ILedger ledger)
         : base(ledger) => _prints = new((before, atMost) => Ledger.Prints(Today, before, atMost));
 
-    /// <inheritdoc/>
     public override string Name => "Print sessions";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "The sessions of printing, the last one first: final prints, work prints and test strips, and the fixer for paper they went through.",
         "A strip counts by its share of a sheet. Paper never goes through a bath for film.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new(
         "", "The details of P10 list its final prints, work prints and test strips, and the fixer they went through.", "PF4");
 
-    /// <inheritdoc/>
     public override string Empty => "No print session yet. Press N to record one.";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("Session", 10), new("Date", 10), new("Sheets", 6, IsFigure: true), new("Area", 12, IsFigure: true), new("Bath", 10),
         new("What", 34, Least: 12), new("Of", 20, Least: 8),
     ];
 
-    /// <inheritdoc/>
     public override int Count => _prints.Rows.Count;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.Of(KeyTable.New, "records a session of printing", _ => new FormStep(NextSession())),
@@ -58,23 +46,18 @@ internal sealed class PrintsModel : TableModel
 
     private EntryKeys Entries => new(Ledger, row => new(SubjectKind.PrintSession, IdOf(row)));
 
-    /// <inheritdoc/>
     public override void Refresh()
     {
         _settings = Ledger.HoldingsOn(Today).Settings;
         _prints.Refresh();
     }
 
-    /// <inheritdoc/>
     public override void Reach(int row) => _prints.Reach(row);
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => _prints.Rows[row].Session;
 
-    /// <inheritdoc/>
     public override string? Traced(int row) => IdOf(row);
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var print = _prints.Rows[row];
@@ -90,7 +73,6 @@ internal sealed class PrintsModel : TableModel
         };
     }
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] : [Facts(_prints.Rows[row]), Areas(_prints.Rows[row])];
 
     private Block Facts(PrintRecord print) => Block.Facts($"Print session {print.Session}, {Dates.Text(print.Date)}", [

@@ -1,9 +1,3 @@
-using System.Globalization;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
@@ -17,36 +11,28 @@ internal sealed class ProcessStepsModel(ILedger ledger, string process) : TableM
 {
     private Process? _process;
 
-    /// <inheritdoc/>
     public override string Name => "Process steps";
 
-    /// <inheritdoc/>
     public override string Title => $"Process {_process?.VersionName ?? process}";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "The steps of a process in their order. Enter edits the selected one; every change makes a new version of the process, and sessions keep theirs.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new(
         "\n", "Enter on the first step opens it for editing; saving makes a new version of the process.", "Step 1");
 
-    /// <inheritdoc/>
     public override string Empty => "The process is not there.";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("Step", 4, IsFigure: true), new("What", 14), new("Item", 14, Least: 8), new("Dilution", 8), new("Amount", 9, IsFigure: true),
         new("In", 8, IsFigure: true), new("Time", 10, IsFigure: true), new("°C", 4, IsFigure: true),
     ];
 
-    /// <inheritdoc/>
     public override int Count => _process?.Steps.Count ?? 0;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.Of(KeyTable.New, "adds a step after the selected one", row => new FormStep(new StepForm(Ledger, process, null, row + 2))),
@@ -54,13 +40,10 @@ internal sealed class ProcessStepsModel(ILedger ledger, string process) : TableM
             : new FormStep(new DropStepForm(Ledger, known, known.Steps[row]))),
     ];
 
-    /// <inheritdoc/>
     public override string? OpenLabel => "Edit";
 
-    /// <inheritdoc/>
     public override void Refresh() => _process = Ledger.HoldingsOn(Today).Process(process);
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => _process!.Steps[row].Number.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>The first step that is another than before: the next one is added after it.</summary>
@@ -73,7 +56,6 @@ internal sealed class ProcessStepsModel(ILedger ledger, string process) : TableM
             ? Scaled.ToText(changed.Number, 0) : null;
     }
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var step = _process!.Steps[row];
@@ -90,10 +72,8 @@ internal sealed class ProcessStepsModel(ILedger ledger, string process) : TableM
         };
     }
 
-    /// <inheritdoc/>
     public override Step? Open(int row) => row < 0 ? null : new FormStep(new StepForm(Ledger, process, _process!.Steps[row]));
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
         [Block.Of($"Step {row + 1}, {_process!.Steps[row].Role.Name()}", ProcessBlocks.Line(_process.Steps[row]))];
 }

@@ -1,6 +1,3 @@
-using System.Globalization;
-using Ledger.Core.Journal;
-using Ledger.Core.Sessions;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
@@ -13,30 +10,23 @@ internal sealed class ProcessesModel(ILedger ledger) : TableModel(ledger)
 {
     private List<Process> _processes = [];
 
-    /// <inheritdoc/>
     public override string Name => "Processes";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "Your processes: named recipes of steps, from the presoak to the final rinse. Enter opens the steps of the selected one for editing.",
         "A session keeps the version of the process it was run with: changing a process changes no session of the past.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new("\n", "Enter on film shows its steps, from the presoak to the final rinse.", "presoak");
 
-    /// <inheritdoc/>
     public override string Empty => "No process yet. Press N to write down the first step of one.";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
         [new("Process", 24, Least: 12), new("Version", 7, IsFigure: true), new("Steps", 5, IsFigure: true), new("Developer", 20, Least: 12)];
 
-    /// <inheritdoc/>
     public override int Count => _processes.Count;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.Of(KeyTable.New, "writes down the first step of a new process", _ => new FormStep(new StepForm(Ledger, null, null))),
@@ -47,16 +37,12 @@ internal sealed class ProcessesModel(ILedger ledger) : TableModel(ledger)
 
     private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Process, IdOf(row)));
 
-    /// <inheritdoc/>
     public override string? OpenLabel => "Steps";
 
-    /// <inheritdoc/>
     public override void Refresh() => _processes = [.. Ledger.HoldingsOn(Today).Processes];
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => _processes[row].Name;
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var process = _processes[row];
@@ -69,10 +55,8 @@ internal sealed class ProcessesModel(ILedger ledger) : TableModel(ledger)
         };
     }
 
-    /// <inheritdoc/>
     public override Step? Open(int row) => row < 0 ? null : new TableStep(new ProcessStepsModel(Ledger, _processes[row].Name));
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
     [
         ProcessBlocks.Steps(_processes[row].VersionName, _processes[row].Steps),

@@ -1,10 +1,6 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Reordering;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
-using NodaTime;
 
 namespace Ledger.Terminal.Screens;
 
@@ -15,10 +11,8 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
     private Holdings _holdings = new(ledger.Today);
     private IReadOnlyList<ReorderReading> _readings = [];
 
-    /// <inheritdoc/>
     public override string Name => "Reorder";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "What to order, when and how many packs, and why: your own use, the time a delivery takes, and how safe you want to be.",
@@ -26,23 +20,18 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
         "What is on order is not stock until a delivery names its order.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new("n", "N on syrup opens the form that orders it: 1 pack.", "syrup");
 
-    /// <inheritdoc/>
     public override string Empty => TodayModel.NoItems;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("Item", 16), new("Usable", 11, IsFigure: true), new("Order", 13), new("On order", 10, IsFigure: true),
         new("Order at", 11, IsFigure: true), new("Runs out", 10),
     ];
 
-    /// <inheritdoc/>
     public override int Count => _readings.Count;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.OnRow(KeyTable.New, "places an order for the selected item", row => new OrderForm(Ledger, _readings, IdOf(row))),
@@ -56,7 +45,6 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
         new EntryKeys(Ledger, row => new(SubjectKind.Item, IdOf(row))).Entries,
     ];
 
-    /// <inheritdoc/>
     public override void Refresh()
     {
         _holdings = Ledger.HoldingsOn(Today);
@@ -68,10 +56,8 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
         ];
     }
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => _readings[row].Item.Code;
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var (reading, style) = (_readings[row], _holdings.Settings.Style);
@@ -86,7 +72,6 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
         };
     }
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
     [
         ReorderBlocks.Facts(_readings[row], _holdings),
@@ -94,10 +79,8 @@ internal sealed class ReorderModel(ILedger ledger) : TableModel(ledger)
         .. ReorderBlocks.Orders(_readings[row]),
     ];
 
-    /// <inheritdoc/>
     public override string? OpenLabel => "Boxes";
 
-    /// <inheritdoc/>
     public override Step? Open(int row) => new TableStep(new ContainersModel(Ledger, IdOf(row)));
 
     /// <summary>What becomes of the earliest order that waits for the item.</summary>

@@ -1,6 +1,3 @@
-using Ledger.Core.Film;
-using Ledger.Core.Journal;
-using Ledger.Core.Sessions;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
@@ -15,33 +12,26 @@ internal sealed class SessionSheetsModel(ILedger ledger, string session) : Table
     private Settings _settings = Settings.Default;
     private IReadOnlyList<SheetFate> _sheets = [];
 
-    /// <inheritdoc/>
     public override string Name => $"Session {session}";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "The sheets of one session in their order. The details tell a sheet's story: box, holder, exposure, session, tray mates, cost.",
         "A negative that turns out to be worth printing is named a keeper here.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new("k", "K on the first sheet opens the form that names its negative a keeper.", "eeper");
 
-    /// <inheritdoc/>
     public override string Empty => "Rolls are counted; they have no numbers and no stories of their own.";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("Negative", 14), new("Film", 12), new("Became", 10), new("Spoiled by", 15, Least: 8), new("Batch", 5, IsFigure: true),
         new("Side", 10), new("Sheet", 7),
     ];
 
-    /// <inheritdoc/>
     public override int Count => _sheets.Count;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.OnRow(KeyTable.Keeper, "names the negative a keeper",
@@ -51,20 +41,16 @@ internal sealed class SessionSheetsModel(ILedger ledger, string session) : Table
         new EntryKeys(Ledger, row => new(SubjectKind.Sheet, IdOf(row))).Entries,
     ];
 
-    /// <inheritdoc/>
     public override void Refresh()
     {
         _settings = Ledger.HoldingsOn(Today).Settings;
         _sheets = Ledger.SheetsOf(session, Today);
     }
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => _sheets[row].Sheet.ToString();
 
-    /// <inheritdoc/>
     public override string? Traced(int row) => IdOf(row);
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var sheet = _sheets[row];
@@ -80,7 +66,6 @@ internal sealed class SessionSheetsModel(ILedger ledger, string session) : Table
         };
     }
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) =>
         row >= 0 && Ledger.Story(IdOf(row), Today) is { } story ? [.. HolderBlocks.Story(story, _settings)] : [];
 }

@@ -1,9 +1,3 @@
-using System.Globalization;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
@@ -20,70 +14,55 @@ internal sealed class SessionsModel : TableModel
     public SessionsModel(ILedger ledger)
         : base(ledger) => _sessions = new((before, atMost) => Ledger.Sessions(Today, before, atMost));
 
-    /// <inheritdoc/>
     public override string Name => "Sessions";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "The sessions of developing, the last one first: which film, how many sheets, through which bath, and what became of them.",
         "The details show what a session cost: its film, its developer, its share of the bath and of the supplies. Enter shows its sheets one by one.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new(
         "\n", "Enter on S22 shows its six sheets one by one, with what became of each.", "Session S22");
 
-    /// <inheritdoc/>
     public override string Empty => "No session yet. Press S to log one.";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("Session", 10), new("Date", 10), new("Sheets", 6, IsFigure: true), new("Film", 26, Least: 12),
         new("Area", 12, IsFigure: true), new("Bath", 10), new("Process", 16, Least: 7),
     ];
 
-    /// <inheritdoc/>
     public override int Count => _sessions.Rows.Count;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         Entries.PutRight("amends what was logged of the session"),
-        ScreenAction.Paper("the sleeve labels of its negatives", row => paper => paper.SleeveLabels(IdOf(row))),
+        ScreenAction.Labels("the sleeve labels of its negatives", IdOf, row => (paper, place) => paper.SleeveLabels(IdOf(row), place)),
         Entries.TakeBack("takes the selected session back"),
         Entries.Entries,
     ];
 
     private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Session, IdOf(row)));
 
-    /// <inheritdoc/>
     public override string? OpenLabel => "Sheets";
 
-    /// <inheritdoc/>
     public override Step? Open(int row) => row < 0 ? null : new TableStep(new SessionSheetsModel(Ledger, IdOf(row)));
 
-    /// <inheritdoc/>
     public override void Refresh()
     {
         _settings = Ledger.HoldingsOn(Today).Settings;
         _sessions.Refresh();
     }
 
-    /// <inheritdoc/>
     public override void Reach(int row) => _sessions.Reach(row);
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => _sessions.Rows[row].Session;
 
-    /// <inheritdoc/>
     public override string? IdOf(Saving saving) => (saving.Entry as SessionLog)?.Session;
 
-    /// <inheritdoc/>
     public override string? Traced(int row) => IdOf(row);
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var session = _sessions.Rows[row];
@@ -99,7 +78,6 @@ internal sealed class SessionsModel : TableModel
         };
     }
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] : [Facts(_sessions.Rows[row]), Costs(_sessions.Rows[row])];
 
     private Block Facts(SessionRecord session) => Block.Facts($"Session {session.Session}, {Dates.Text(session.Date)}", [

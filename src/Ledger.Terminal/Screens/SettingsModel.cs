@@ -1,4 +1,3 @@
-using Ledger.Core.Journal;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
@@ -11,31 +10,24 @@ internal sealed class SettingsModel(ILedger ledger) : TableModel(ledger)
 {
     private Settings _settings = Settings.Default;
 
-    /// <inheritdoc/>
     public override string Name => "Settings";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "The settings of the whole ledger. Their first values are common practice; your own work decides. Enter changes the selected one.",
         "Settings of a product, such as its dilution or how long it keeps, are on the Shelf.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new(
         "\n", "Enter on currency opens the form that changes it; it names what is accepted.", "currency");
 
-    /// <inheritdoc/>
     public override string Empty => "";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
         [new("Setting", 26), new("Value", 20, Least: 10), new("What it is for", 80, Least: 20)];
 
-    /// <inheritdoc/>
     public override int Count => Setting.All.Count;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.Quiet(KeyTable.Undo, "takes back the last change of the setting", row =>
@@ -46,16 +38,12 @@ internal sealed class SettingsModel(ILedger ledger) : TableModel(ledger)
 
     private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Setting, IdOf(row)));
 
-    /// <inheritdoc/>
     public override string? OpenLabel => "Change";
 
-    /// <inheritdoc/>
     public override void Refresh() => _settings = Ledger.HoldingsOn(Today).Settings;
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => Setting.All[row].Name;
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column) => column switch
     {
         0 => Setting.All[row].Name,
@@ -63,10 +51,8 @@ internal sealed class SettingsModel(ILedger ledger) : TableModel(ledger)
         _ => Setting.All[row].Purpose,
     };
 
-    /// <inheritdoc/>
     public override Step? Open(int row) => row < 0 ? null : new FormStep(new SettingForm(Ledger, Setting.All[row]));
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
     [
         Block.Facts(Setting.All[row].Name, [

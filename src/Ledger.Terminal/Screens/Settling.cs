@@ -1,8 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Notices;
-using Ledger.Core.Planning;
-using Ledger.Core.Reordering;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
 

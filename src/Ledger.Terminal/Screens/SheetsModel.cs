@@ -1,6 +1,3 @@
-using Ledger.Core.Film;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
@@ -15,33 +12,26 @@ internal sealed class SheetsModel(ILedger ledger, string place) : TableModel(led
     private Holdings _holdings = new(ledger.Today);
     private IReadOnlyList<(string Id, string State, Sheet? Sheet)> _rows = [];
 
-    /// <inheritdoc/>
     public override string Name => $"Holders: {place}";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "The sheets in one holder or in one box of exposed sheets. The details tell a sheet's story; for an empty side that of the last "
             + "sheet in it.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new("x", "X opens the form that notes an exposure.", "xposure");
 
-    /// <inheritdoc/>
     public override string Empty => "Nothing is in it any more.";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("Side", 10), new("State", 18), new("Film", 12), new("Group", 6), new("Loaded", 10), new("Exposed", 10),
         new("Line", 40, Least: 8),
     ];
 
-    /// <inheritdoc/>
     public override int Count => _rows.Count;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.Of(KeyTable.Expose, "notes an exposure", _ => new FormStep(HolderForms.Expose(Ledger, place))),
@@ -56,7 +46,6 @@ internal sealed class SheetsModel(ILedger ledger, string place) : TableModel(led
     private EntryKeys Entries => new(Ledger, row => _rows[row].Sheet is { } sheet ? new(SubjectKind.Sheet, sheet.Id.ToString())
         : new(SubjectKind.Place, IdOf(row)));
 
-    /// <inheritdoc/>
     public override void Refresh()
     {
         _holdings = Ledger.HoldingsOn(Today);
@@ -68,13 +57,10 @@ internal sealed class SheetsModel(ILedger ledger, string place) : TableModel(led
                 : [];
     }
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => _rows[row].Id;
 
-    /// <inheritdoc/>
     public override string? Traced(int row) => IdOf(row);
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var (id, state, sheet) = _rows[row];
@@ -90,7 +76,6 @@ internal sealed class SheetsModel(ILedger ledger, string place) : TableModel(led
         };
     }
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) =>
         row >= 0 && Ledger.Story(IdOf(row), Today) is { } story ? [.. HolderBlocks.Story(story, _holdings.Settings)] : [];
 }

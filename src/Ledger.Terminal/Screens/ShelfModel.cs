@@ -1,10 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Reordering;
-using Ledger.Core.Stock;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
@@ -26,7 +19,6 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     private IReadOnlyList<ShelfReading> _inUse = [];
     private IReadOnlyDictionary<string, Quantity> _planned = new Dictionary<string, Quantity>();
 
-    /// <inheritdoc/>
     public override string Name => "Shelf";
 
     /// <summary>What is short, what is too old, and what it all cost.</summary>
@@ -38,7 +30,6 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
 
     private static string Some(int count, string what) => count == 0 ? "" : $"{count} {what}";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "Every film, chemical and supply with what is there of it, box by box and bottle by bottle.",
@@ -47,14 +38,11 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
         "Enter shows the boxes and bottles of an item one by one.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new(
         "\n", "Enter on fen80 shows its two boxes, each with the day until which it is good.", "fen80/6");
 
-    /// <inheritdoc/>
     public override string Empty => TodayModel.NoItems;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("Item", 16), new("On hand", 12, IsFigure: true), new("Good until", 10), new("State", 17), new("Enough for", 22, Least: 10),
@@ -62,10 +50,8 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
         new("Name", 30, Least: 8),
     ];
 
-    /// <inheritdoc/>
     public override int Count => _items.Count;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.OnRow(KeyTable.Receive, "records a delivery of the selected item", row => new DeliveryForm(Ledger, IdOf(row))),
@@ -80,17 +66,15 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
         ScreenAction.Of(KeyTable.New, "writes down a film, chemical or supply", _ => new FormStep(new ItemForm(Ledger, null))),
     ];
 
-    /// <inheritdoc/>
     public override void Refresh()
     {
         (_holdings, _sizes) = (Ledger.HoldingsOn(Today), null);
         _readings.Clear();
         _items = _holdings.ItemCodes;
         _inUse = [.. _holdings.ItemsInUse.Select(item => ReadingOf(item.Code))];
-        _planned = KnownDemand.Planned(_holdings);
+        _planned = PlannedDemand.Together(_holdings);
     }
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => _items[row];
 
     /// <summary>All are looked up at once where all are asked for.</summary>
@@ -100,13 +84,10 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
             _ = _holdings.Items;
     }
 
-    /// <inheritdoc/>
     public override string? IdOf(Saving saving) => (saving.Entry as ItemDefinition)?.Item.Code;
 
-    /// <inheritdoc/>
     public override string? Traced(int row) => ReadingOf(_items[row]).Containers is [{ Container.Code: var box }, ..] ? box : null;
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column)
     {
         var reading = ReadingOf(_items[row]);
@@ -122,7 +103,6 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
         };
     }
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
     [
         ShelfBlocks.Facts(ReadingOf(IdOf(row)), _planned.TryGetValue(IdOf(row), out var planned) ? planned : null, _holdings,
@@ -133,10 +113,8 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
             _holdings),
     ];
 
-    /// <inheritdoc/>
     public override string? OpenLabel => "Boxes";
 
-    /// <inheritdoc/>
     public override Step? Open(int row) => new TableStep(new ContainersModel(Ledger, IdOf(row)));
 
     /// <summary>What there is of an item; it is looked up once something of it is shown.</summary>

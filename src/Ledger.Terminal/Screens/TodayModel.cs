@@ -1,10 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Notices;
-using Ledger.Core.Reordering;
-using Ledger.Core.Stock;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Forms;
 using Ledger.Terminal.Pages;
@@ -27,7 +20,6 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     private IReadOnlyList<ReorderReading> _readings = [];
     private IReadOnlyList<Prospect> _prospects = [];
 
-    /// <inheritdoc/>
     public override string Name => "Today";
 
     /// <summary>How much needs the user, and how soon.</summary>
@@ -37,7 +29,6 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     }.Select(one => (Count: _notices.Where(group => group.First.Severity == one.Item1).Sum(group => group.Notices.Count), Name: one.Item2))
         .Append((Count: _snoozed.Count, Name: "snoozed")).Where(one => one.Count > 0).Select(one => $"{one.Count} {one.Name}"));
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "What needs you, most pressing first: exhausted and expiring baths, expired bottles and boxes, stock below your minimum.",
@@ -45,26 +36,20 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
         "Beside it: what could be developed today, process by process.",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new(
         "\n", "Enter on \"bath F4 expired 2 days ago\" opens the form that discards it, with its jug filled in.", "Discard");
 
-    /// <inheritdoc/>
     public override string Empty => _holdings.LastItem > 0 ? "Nothing needs you today." : NoItems;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("When", 7), new("What", 60, Least: 30), new("By", 10),
     ];
 
-    /// <inheritdoc/>
     protected override string RowName => "notice";
 
-    /// <inheritdoc/>
     public override int Count => _notices.Count;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.Of(KeyTable.View, "shows the bath, bottle, jug, holder or item that it is about", Show),
@@ -72,7 +57,6 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
             Ledger, "snooze", ("notice", _notices[row].First.Kind.Name()), ("about", string.Join(", ", _notices[row].About)))),
     ];
 
-    /// <inheritdoc/>
     public override void Refresh()
     {
         _holdings = Ledger.HoldingsOn(Today);
@@ -82,13 +66,10 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
         _prospects = [.. Prospect.Of(_holdings)];
     }
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => $"{_notices[row].First.Kind.Name()} {_notices[row].First.About}";
 
-    /// <inheritdoc/>
     public override string? Traced(int row) => _notices[row].First.About;
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column) => column switch
     {
         0 => _notices[row].First.Severity switch { Severity.Now => "!! now", Severity.Soon => "! soon", _ => "  note" },
@@ -96,14 +77,11 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
         _ => _notices[row].By is { } by ? Dates.Text(by) : "",
     };
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row) =>
         [.. row < 0 ? [] : new[] { About(_notices[row]) }, Possible, Coming, .. _snoozed.Count == 0 ? [] : new[] { Snoozed }];
 
-    /// <inheritdoc/>
     public override string? OpenLabel => "Settle it";
 
-    /// <inheritdoc/>
     public override Step? Open(int row) => new Settling(Ledger, _holdings, _readings).Of(_notices[row]);
 
     /// <summary>Where what it is about is shown.</summary>

@@ -1,7 +1,3 @@
-using Ledger.Core.Faults;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Tracing;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 
@@ -18,18 +14,14 @@ internal sealed class TraceModel(ILedger ledger, string what) : TableModel(ledge
     private string? _name;
     private bool _isRisk;
 
-    /// <inheritdoc/>
     public override string Name => $"Trace: {what}";
 
-    /// <inheritdoc/>
     public override string Title => _isRisk ? $"At risk: {_name ?? what}" : $"Trace: {_name ?? what}";
 
-    /// <inheritdoc/>
     public override string Headline => _rows.Count == 0 ? "" : _isRisk
         ? $"{Counted.Of(_rows.Count(row => row.Sheet is not null), "sheet")}, worst first"
         : $"{_rows.Count(row => row.Way == TraceRow.Back)} back, {_rows.Count(row => row.Way != TraceRow.Back)} forward";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<string> Purpose =>
     [
         "Back: what it came through, each bath as it was at that moment. Forward: what else came through that. Of a "
@@ -40,23 +32,18 @@ internal sealed class TraceModel(ILedger ledger, string what) : TableModel(ledge
         "Enter goes on from the selected row. What is found on a sheet is noted there: Note on the sheet (F2).",
     ];
 
-    /// <inheritdoc/>
     public override WorkedExample Example { get; } = new("v", "V shows what is at risk, worst first.", "At risk");
 
-    /// <inheritdoc/>
     public override string Empty => $"There is nothing called {what} that anything came through.";
 
-    /// <inheritdoc/>
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
         new("Way", 20, Least: 8), new("What", 14), new("Date", 10), new("Of it", 40, Least: 16),
             new("Where", 18, Least: 8),
     ];
 
-    /// <inheritdoc/>
     public override int Count => _rows.Count;
 
-    /// <inheritdoc/>
     public override IReadOnlyList<ScreenAction> Actions =>
     [
         ScreenAction.Of(KeyTable.View, "shows what is at risk, worst first; or the trace again", _ => Turn()),
@@ -66,18 +53,14 @@ internal sealed class TraceModel(ILedger ledger, string what) : TableModel(ledge
         .. Suspicions.Of(Ledger, row => _rows[row].Name),
     ];
 
-    /// <inheritdoc/>
     public override string? OpenLabel => "Trace on";
 
-    /// <inheritdoc/>
     public override Step? Open(int row) => row < 0 ? null : Traced(row) is { } name ? new TracedStep(name)
         : new MessageStep("That leads no further.");
 
-    /// <inheritdoc/>
     public override string? Traced(int row) => _rows[row].Name is { Length: > 0 } name
         && Ledger.Named(name, Today).Count > 0 ? name : null;
 
-    /// <inheritdoc/>
     public override void Refresh()
     {
         var holdings = Ledger.HoldingsOn(Today);
@@ -88,10 +71,8 @@ internal sealed class TraceModel(ILedger ledger, string what) : TableModel(ledge
             : Rows(new(what, start, Ledger, bath => Ledger.Bath(bath, Today), Today));
     }
 
-    /// <inheritdoc/>
     public override string IdOf(int row) => $"{row} {_rows[row].Way} {_rows[row].Name}";
 
-    /// <inheritdoc/>
     public override string Cell(int row, int column) => column switch
     {
         0 => _rows[row].Way,
@@ -101,7 +82,6 @@ internal sealed class TraceModel(ILedger ledger, string what) : TableModel(ledge
         _ => _rows[row].Where,
     };
 
-    /// <inheritdoc/>
     public override IReadOnlyList<Block> Details(int row)
     {
         if (row < 0)

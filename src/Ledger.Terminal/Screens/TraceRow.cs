@@ -1,8 +1,3 @@
-using Ledger.Core.Faults;
-using Ledger.Core.Measures;
-using Ledger.Core.Tracing;
-using NodaTime;
-
 namespace Ledger.Terminal.Screens;
 
 /// <summary>A row of a trace: a thing that was come through, a sheet that shares it, or something at risk.</summary>

@@ -1,6 +1,5 @@
 using Ledger.Terminal.Pages;
 using Ledger.Terminal.Tables;
-using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Shell;
 

@@ -1,7 +1,5 @@
-using Ledger.Core.Glossary;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
-using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Shell;
 

@@ -1,7 +1,5 @@
 using Ledger.Terminal.Pages;
 using Ledger.Terminal.Themes;
-using Terminal.Gui.Input;
-using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Shell;
 

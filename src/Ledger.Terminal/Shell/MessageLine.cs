@@ -1,7 +1,5 @@
-using Ledger.Core.Measures;
 using Ledger.Terminal.Pictures;
 using Ledger.Terminal.Themes;
-using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Shell;
 

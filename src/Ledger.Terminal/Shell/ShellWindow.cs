@@ -1,5 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Finder;
 using Ledger.Terminal.Forms;
@@ -7,10 +5,7 @@ using Ledger.Terminal.Pages;
 using Ledger.Terminal.Screens;
 using Ledger.Terminal.Tables;
 using Ledger.Terminal.Themes;
-using NodaTime;
 using Terminal.Gui.App;
-using Terminal.Gui.Input;
-using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 
 namespace Ledger.Terminal.Shell;
@@ -30,6 +25,7 @@ internal sealed class ShellWindow : Runnable
 
     private readonly ILedger _ledger;
     private readonly IPaper _paper;
+    private LabelPlace _labelPlace = LabelPlace.Plain;
     private readonly TerminalOptions _options;
     private readonly IReadOnlyList<TableModel> _screens;
     private readonly CommonKeys _common;
@@ -234,6 +230,9 @@ internal sealed class ShellWindow : Runnable
             case CopyStep copy:
                 Open(new(new CopyForm(copy.Source, _paper)));
                 break;
+            case LabelStep labels:
+                Open(new(new LabelForm(labels, _paper, _labelPlace, place => _labelPlace = place)));
+                break;
             case ClipboardStep copied:
                 Back();
                 App?.Driver?.WriteRaw(Clipboard.Sequence(copied.Text));
@@ -249,6 +248,8 @@ internal sealed class ShellWindow : Runnable
                 Caption();
                 break;
             case PaperStep page:
+                if (Page is FormPage { Form: LabelForm })
+                    Back();
                 _message.Say(page.Write(_paper));
                 break;
             case null when Page is TablePage { Row: < 0 } table:

@@ -1,6 +1,5 @@
 using System.Runtime.InteropServices;
 using Terminal.Gui.App;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Shell;
 
@@ -47,7 +46,6 @@ internal sealed class Signals : IDisposable
     /// <summary>The exit status: 128 and the number of the signal that ended the screens, or 0.</summary>
     public int Status { get; private set; }
 
-    /// <inheritdoc/>
     public void Dispose()
     {
         foreach (var watched in _watched)

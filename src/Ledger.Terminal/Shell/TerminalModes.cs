@@ -57,7 +57,6 @@ internal sealed partial class TerminalModes : IDisposable
         }
     }
 
-    /// <inheritdoc/>
     public void Dispose()
     {
         lock (_turn)

@@ -1,6 +1,4 @@
-using Ledger.Core.Measures;
 using Ledger.Terminal.Themes;
-using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Shell;
 

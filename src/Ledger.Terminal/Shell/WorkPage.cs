@@ -1,7 +1,6 @@
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
-using Terminal.Gui.ViewBase;
 
 namespace Ledger.Terminal.Shell;
 

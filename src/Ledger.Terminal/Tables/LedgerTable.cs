@@ -3,9 +3,7 @@ using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 using Ledger.Terminal.Themes;
 using Terminal.Gui.Drawing;
-using Terminal.Gui.Input;
 using Terminal.Gui.Text;
-using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 
 namespace Ledger.Terminal.Tables;
@@ -173,6 +171,5 @@ internal sealed class LedgerTable : TableView
     /// <summary>The base would jump to the row that begins with the letter.</summary>
     protected override bool OnKeyDown(Key key) => false;
 
-    /// <inheritdoc cref="OnKeyDown"/>
     protected override bool OnKeyDownNotHandled(Key key) => false;
 }

@@ -1,5 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
 using Ledger.Terminal.Pages;
 using Terminal.Gui.Views;
 

@@ -1,7 +1,5 @@
-using Ledger.Core.Journal;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
-using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 
 namespace Ledger.Terminal.Tables;

@@ -27,8 +27,8 @@ internal static class Theme
     {
         "mono" => Plain(),
         "red" => Made(new Color(235, 0, 0), new Color(0, 0, 0), Red(255), Red(255), Red(255), Red(235), Red(235)),
-        "light" => OnLight(Named(ColorName16.Black), Named(ColorName16.White)),
-        "dark" => OnDark(Named(ColorName16.White), Named(ColorName16.Black)),
+        "light" => OnLight(new(ColorName16.Black), new(ColorName16.White)),
+        "dark" => OnDark(new(ColorName16.White), new(ColorName16.Black)),
         // A colour that is readable on white is not on black: where the ground is not known, weight alone tells things apart.
         _ => isDark is not { } dark ? Plain() : dark ? OnDark(Color.None, Color.None) : OnLight(Color.None, Color.None),
     };
@@ -45,14 +45,12 @@ internal static class Theme
     private static Scheme Plain() => Made(Color.None, Color.None, Color.None, Color.None, Color.None, Color.None, Color.None);
 
     private static Scheme OnDark(Color ink, Color ground) => Made(
-        ink, ground, Named(ColorName16.BrightCyan), Named(ColorName16.BrightRed), Named(ColorName16.BrightYellow),
-        Named(ColorName16.DarkGray), Named(ColorName16.Cyan));
+        ink, ground, new(ColorName16.BrightCyan), new(ColorName16.BrightRed), new(ColorName16.BrightYellow),
+        new(ColorName16.DarkGray), new(ColorName16.Cyan));
 
     /// <summary>Nothing is bold on a light ground: some terminals brighten bold colours, and bright ones are too pale there.</summary>
     private static Scheme OnLight(Color ink, Color ground) => Made(
-        ink, ground, Named(ColorName16.Blue), Named(ColorName16.Red), Named(ColorName16.Red), ink, Named(ColorName16.Blue), TextStyle.None);
-
-    private static Color Named(ColorName16 name) => new(name);
+        ink, ground, new(ColorName16.Blue), new(ColorName16.Red), new(ColorName16.Red), ink, new(ColorName16.Blue), TextStyle.None);
 
     private static Color Red(int strength) => new(strength, 0, 0);
 

@@ -34,6 +34,44 @@ public sealed partial class NativeTests(PublishedBinary binary) : IClassFixture<
         Do("--file", ledger, "backup", Path.Combine(binary.Folder, Guid.NewGuid().ToString("N")));
     }
 
+    /// <summary>
+    /// The calendar's library and what reads the file that is replaced, in the binary: names of earlier versions, events of others with values of all
+    /// sorts, and what is cancelled.
+    /// </summary>
+    [Fact]
+    public void A_calendar_is_written_and_replaced_and_what_no_longer_holds_is_cancelled()
+    {
+        var (ledger, file) = (Demo(), Path.Combine(binary.Folder, $"{Guid.NewGuid():N}.ics"));
+        Do("--file", ledger, "calendar", file);
+        var text = File.ReadAllText(file);
+        Assert.Contains("BEGIN:VALARM", text, StringComparison.Ordinal);
+        File.WriteAllText(file, text.Replace("END:VCALENDAR", """
+            BEGIN:VEVENT
+            UID:order-by.gone@trayledger
+            DTSTART;VALUE=DATE:20990401
+            SEQUENCE:7
+            SUMMARY:Order 1 pack of gone\, soon
+            END:VEVENT
+            BEGIN:VEVENT
+            UID:dinner@example.org
+            DTSTART;TZID=Europe/Somewhere:20990401T190000
+            RRULE:FREQ=WEEKLY;COUNT=3
+            GEO:1;2
+            ATTENDEE;CN=Somebody:mailto:somebody@example.org
+            no property at all
+            SUMMARY:Dinner
+            END:VEVENT
+            END:VCALENDAR
+            """, StringComparison.Ordinal));
+        Assert.Contains(", 1 cancelled that no longer hold", Do("--file", ledger, "calendar", file), StringComparison.Ordinal);
+        var again = File.ReadAllText(file);
+        var cancelled = again.Split("BEGIN:VEVENT").Single(one => one.Contains("STATUS:CANCELLED", StringComparison.Ordinal));
+        Assert.Contains("UID:order-by.gone@trayledger", cancelled, StringComparison.Ordinal);
+        Assert.Contains("SUMMARY:Order 1 pack of gone\\, soon", cancelled, StringComparison.Ordinal);
+        Assert.DoesNotContain("Dinner", again, StringComparison.Ordinal);
+        Assert.Contains("\"cancelled\": 1", Do("--file", ledger, "calendar", file, "--json"), StringComparison.Ordinal); // it stays so until its day
+    }
+
     [Fact]
     public void Without_a_terminal_the_screens_say_that_they_need_one()
     {

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Ledger.App.Tests.Native;
 
 /// <summary>The screens while nothing happens.</summary>

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Ledger.App.Tests.Native;
 
 /// <summary>What the terminal and the streams see of the binary: signals, closed and full outputs, codes that steer.</summary>

@@ -1,8 +1,4 @@
 using System.Text.Json;
-using Ledger.App.Wiring;
-using Ledger.Exchange.Import;
-using Ledger.Storage;
-using NodaTime;
 using NodaTime.Testing;
 
 namespace Ledger.App.Tests.Support;

@@ -25,6 +25,13 @@ internal static class Readme
         return blocks;
     }
 
+    /// <summary>The picture of a screen before the first section, line by line without what it is indented by.</summary>
+    public static IReadOnlyList<string> Picture() =>
+    [
+        .. File.ReadLines(Find(AppContext.BaseDirectory)).SkipWhile(line => !line.EndsWith("(Ctrl+Q leaves)", StringComparison.Ordinal)).Skip(1)
+            .TakeWhile(line => !line.StartsWith("## ", StringComparison.Ordinal)).Select(line => line.Length > 4 ? line[4..] : ""),
+    ];
+
     /// <summary>The prose of the README, without what is to be typed.</summary>
     public static bool Says(string words) =>
         File.ReadAllText(Find(AppContext.BaseDirectory)).ReplaceLineEndings(" ").Contains(words, StringComparison.Ordinal);

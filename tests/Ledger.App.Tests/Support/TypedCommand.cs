@@ -1,8 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Measures;
-using NodaTime;
-
 namespace Ledger.App.Tests.Support;
 
 /// <summary>An entry as somebody would type it on the command line: the words of its description.</summary>

@@ -37,6 +37,14 @@ public sealed partial class TidinessTests
         where Humps().IsMatch(test.Groups["name"].Value)
         select $"{file}: {test.Groups["name"].Value}");
 
+    [Fact]
+    public void What_is_not_public_inherits_no_words() => Findings.None(
+        from file in Sources
+        where !file.Lines.Any(line => line.StartsWith("public ", StringComparison.Ordinal))
+        from line in file.Lines.Select((text, i) => (Number: i + 1, Text: text))
+        where line.Text.Contains("<inheritdoc", StringComparison.Ordinal)
+        select $"{file}:{line.Number}: only what is public is documented for others");
+
     [GeneratedRegex(@"\[(Fact|Theory)[^\]]*\](\s*\[[^\n]*\])*\s*public (async )?(void|Task) (?<name>\w+)\(", RegexOptions.ExplicitCapture)]
     private static partial Regex Test();
 

@@ -1,4 +1,3 @@
-
 namespace Ledger.Core.Tests.Architecture;
 
 /// <summary>What people read is written in the trade's words and plain English.</summary>

@@ -1,8 +1,4 @@
 using CsCheck;
-using Ledger.Core.Baths;
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using NodaTime;
 
 namespace Ledger.Core.Tests.Baths;
 

@@ -1,6 +1,4 @@
 using CsCheck;
-using Ledger.Core.Baths;
-using Ledger.Core.Measures;
 
 namespace Ledger.Core.Tests.Baths;
 

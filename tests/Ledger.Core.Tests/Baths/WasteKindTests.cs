@@ -1,5 +1,3 @@
-using Ledger.Core.Baths;
-
 namespace Ledger.Core.Tests.Baths;
 
 /// <summary>Which waste a jug is for, and what must not go into it unasked. The hazards are from memory: usual statements of makers' safety data sheets.</summary>

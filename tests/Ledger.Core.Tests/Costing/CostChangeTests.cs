@@ -1,6 +1,3 @@
-using Ledger.Core.Costing;
-using Ledger.Core.Measures;
-
 namespace Ledger.Core.Tests.Costing;
 
 /// <summary>Why a negative cost more or less than in the month before.</summary>

@@ -1,7 +1,3 @@
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-
 namespace Ledger.Core.Tests.Costing;
 
 /// <summary>A ledger's whole cost in one small life.</summary>
@@ -12,11 +8,11 @@ public sealed class CostReadingTests
     public CostReadingTests()
     {
         var ledger = Shelves.WithBath();
-        ledger.Post("session session=S1 line=fen80:3 line=fen80:1:keeper");
-        ledger.Post("session session=S2 line=fen80:1:reject line=reed400:8");
+        ledger.Post("session session=S1 line=3_fen80 line=1_fen80_keeper");
+        ledger.Post("session session=S2 line=1_fen80_reject line=8_reed400");
         ledger.Post("discard what=fen80 quantity=1sheet reason=fogged");
-        ledger.Post("count what=syrup found=1890ml");
-        ledger.Post("bath bath=F2 ml=500");
+        ledger.Post("count item=syrup found=1890ml");
+        ledger.Post("bath bath=F2 working_ml=500");
         ledger.Post("discard what=F1");
         _reading = new(Facts.Of(ledger));
     }
@@ -81,7 +77,7 @@ public sealed class CostReadingTests
     public void Practice_is_kept_out_of_what_a_negative_cost_unless_it_is_asked_for()
     {
         var ledger = Shelves.WithBath();
-        ledger.Post("session session=S1 line=fen80:3 line=fen80:1:practice");
+        ledger.Post("session session=S1 line=3_fen80 line=1_fen80_practice");
         var facts = Facts.Of(ledger);
         var (without, with) = (new CostReading(facts), new CostReading(facts, countsPractice: true));
         Assert.Equal((3L, 4L), (without.AllFilms.SheetsUsed, with.AllFilms.SheetsUsed));
@@ -154,7 +150,7 @@ public sealed class CostReadingTests
     public void The_next_session_costs_the_lots_that_are_reached_for()
     {
         var ledger = Shelves.WithBath();
-        var preview = ledger.Preview(EntryText.Read("session session=S1 line=fen80:4"));
+        var preview = ledger.Preview(EntryWords.Read("session session=S1 line=4_fen80"));
         var posting = Assert.IsType<Accepted>(preview).Posting;
         var cost = SessionEstimate.Of(posting, ledger.Holdings);
 
@@ -163,7 +159,7 @@ public sealed class CostReadingTests
             (27.08m, 1.05m, 0.54m, 0.5088m, 0.22m),
             (cost.Film.Amount, cost.Developer.Amount, cost.OtherChemistry.Amount, cost.Baths.Amount, cost.Supplies.Amount));
         Assert.Equal(4, cost.Sheets);
-        ledger.Post("session session=S1 line=fen80:4");
+        ledger.Post("session session=S1 line=4_fen80");
         Assert.Equal(new CostReading(Facts.Of(ledger)).AllFilms.Total, cost.Total);
     }
 

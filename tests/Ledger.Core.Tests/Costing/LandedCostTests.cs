@@ -1,6 +1,3 @@
-using Ledger.Core.Costing;
-using Ledger.Core.Measures;
-
 namespace Ledger.Core.Tests.Costing;
 
 public sealed class LandedCostTests

@@ -1,8 +1,3 @@
-using Ledger.Core.Costing;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using NodaTime;
-
 namespace Ledger.Core.Tests.Costing;
 
 /// <summary>Percentages are rounded once, and halves away from zero, as every other figure is.</summary>

@@ -1,8 +1,4 @@
 using CsCheck;
-using Ledger.Core.Costing;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Tests.Costing;
 

@@ -1,7 +1,4 @@
 using CsCheck;
-using Ledger.Core.Costing;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
 
 namespace Ledger.Core.Tests.Costing;
 

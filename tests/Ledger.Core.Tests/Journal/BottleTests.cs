@@ -1,9 +1,4 @@
 using CsCheck;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 
 namespace Ledger.Core.Tests.Journal;
 
@@ -66,7 +61,7 @@ public sealed class BottleTests
         Assert.Equal(
             (Some.Today.PlusDays(180), KeepingRule.SinceMixing),
             (bottle.GoodUntil(ledger.Holdings.Item("stock")!.Keeping)!.Date, bottle.GoodUntil(ledger.Holdings.Item("stock")!.Keeping)!.Rule));
-        ledger.Post("bath bath=D1 item=stock ml=1000 dilution=1+1");
+        ledger.Post("bath bath=D1 item=stock working_ml=1000 dilution=1+1");
         Assert.Equal(6m, ledger.Holdings.Bath("D1")!.Value.Amount);
     }
 
@@ -86,8 +81,8 @@ public sealed class BottleTests
         ledger.Post(Some.Definition(Some.Syrup with { DeadVolume = Quantity.Of(15, Unit.Millilitre) }));
         var shelf = new ShelfReading(ledger.Holdings.Item("syrup")!, ledger.Holdings.ContainersOf("syrup"), Some.Today);
         Assert.Equal((2_000_000, 1_970_000), (shelf.OnHand.Base, shelf.Usable.Base));
-        Assert.Contains("cannot be drawn", ledger.Refuse("bath bath=D1 item=syrup ml=2000 dilution=1+0").Sentence, StringComparison.Ordinal);
-        ledger.Post("bath bath=D1 item=syrup ml=1970 dilution=1+0");
+        Assert.Contains("cannot be drawn", ledger.Refuse("bath bath=D1 item=syrup working_ml=2000 dilution=1+0").Sentence, StringComparison.Ordinal);
+        ledger.Post("bath bath=D1 item=syrup working_ml=1970 dilution=1+0");
         Assert.Equal([15_000L, 15_000], ledger.Holdings.ContainersOf("syrup").Select(bottle => bottle.Held.Base));
         Assert.Equal(ledger.Balances(), ledger.Held());
     }

@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Ledger.Core.Tests.Journal;
 
 public sealed class HoldingsTests
@@ -20,11 +18,11 @@ public sealed class HoldingsTests
     /// <summary>The day on which syrup/1 fell below half of its 1000 ml.</summary>
     private const string HalfEmpty = """
         what                                                    | half empty on
-        count what=syrup/1 found=500ml date=2026-02-01          |
-        count what=syrup/1 found=499.999ml date=2026-02-02      | 2026-02-02
-        count what=syrup/1 found=100ml date=2026-02-10          | 2026-02-02
-        count what=syrup/1 found=600ml date=2026-02-11          |
-        count what=syrup/1 found=300ml date=2026-02-20          | 2026-02-20
+        count item=syrup/1 found=500ml date=2026-02-01          |
+        count item=syrup/1 found=499.999ml date=2026-02-02      | 2026-02-02
+        count item=syrup/1 found=100ml date=2026-02-10          | 2026-02-02
+        count item=syrup/1 found=600ml date=2026-02-11          |
+        count item=syrup/1 found=300ml date=2026-02-20          | 2026-02-20
         """;
 
     [Fact]

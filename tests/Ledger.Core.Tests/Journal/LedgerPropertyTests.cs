@@ -1,7 +1,4 @@
 using CsCheck;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
 
 namespace Ledger.Core.Tests.Journal;
 
@@ -17,7 +14,7 @@ public sealed class LedgerPropertyTests
         foreach (var entry in entries)
         {
             var before = ledger.Held();
-            if (ledger.Preview(EntryText.Read(entry)) is Accepted)
+            if (ledger.Preview(EntryWords.Read(entry)) is Accepted)
                 ledger.Post($"{entry} anyway=yes");
             else
                 Assert.Equal(before, ledger.Held());
@@ -31,7 +28,7 @@ public sealed class LedgerPropertyTests
         var ledger = Shelves.WithBath();
         foreach (var entry in entries)
         {
-            if (ledger.Preview(EntryText.Read(entry)) is Accepted)
+            if (ledger.Preview(EntryWords.Read(entry)) is Accepted)
                 ledger.Post($"{entry} anyway=yes");
             Assert.All(ledger.Balances().Values, held => Assert.True(held is { Quantity: > 0, Value.Millionths: >= 0 }));
             Assert.All(ledger.All[^1].Movements, movement => Assert.True(movement is { Quantity: > 0, Value.Millionths: >= 0 }));
@@ -45,12 +42,12 @@ public sealed class LedgerPropertyTests
         foreach (var entry in entries)
         {
             var before = ledger.Held();
-            if (EntryText.Read(entry) is Core.Journal.Entries.Undo || ledger.Preview(EntryText.Read(entry)) is Refused)
+            if (EntryWords.Read(entry) is Core.Journal.Entries.Undo || ledger.Preview(EntryWords.Read(entry)) is Refused)
                 continue;
             ledger.Post($"{entry} anyway=yes");
             ledger.Post($"undo entry={ledger.Last}");
             Assert.Equal(before, ledger.Held());
-            if (ledger.Preview(EntryText.Read(entry)) is Accepted)
+            if (ledger.Preview(EntryWords.Read(entry)) is Accepted)
                 ledger.Post($"{entry} anyway=yes");
         }
     });
@@ -61,7 +58,7 @@ public sealed class LedgerPropertyTests
         var ledger = Shelves.WithBath();
         foreach (var entry in entries)
         {
-            if (ledger.Preview(EntryText.Read(entry)) is not Accepted { Posting: { } posting })
+            if (ledger.Preview(EntryWords.Read(entry)) is not Accepted { Posting: { } posting })
                 continue;
             var before = Texts(ledger);
             ledger.Post($"{entry} anyway=yes");
@@ -84,7 +81,7 @@ public sealed class LedgerPropertyTests
     {
         var ledger = Shelves.WithBath();
         foreach (var entry in entries)
-            if (ledger.Preview(EntryText.Read(entry)) is Accepted)
+            if (ledger.Preview(EntryWords.Read(entry)) is Accepted)
                 ledger.Post($"{entry} anyway=yes");
         var reading = new CostReading(Facts.Of(ledger));
         Assert.Equal(reading.Spent, reading.Used + reading.OnHand + reading.StillInBaths);
@@ -113,7 +110,7 @@ public sealed class LedgerPropertyTests
         for (var i = 0; i < days.Length; i++)
         {
             var date = new NodaTime.LocalDate(2026, 2, 1).PlusDays(days[i]);
-            ledger.Post($"session session=S{i} line=reed400:{sheets[i]}:(reed400/{first + i}) date={Dates.Text(date)}");
+            ledger.Post($"session session=S{i} line={sheets[i]}_reed400_from_reed400/{first + i} date={Dates.Text(date)}");
         }
 
         var reading = new CostReading(Facts.Of(ledger));

@@ -1,6 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-
 namespace Ledger.Core.Tests.Journal;
 
 public sealed class RoomForFilmTests

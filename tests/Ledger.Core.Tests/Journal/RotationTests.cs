@@ -1,7 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-
 namespace Ledger.Core.Tests.Journal;
 
 public sealed class RotationTests
@@ -10,7 +6,7 @@ public sealed class RotationTests
     public void One_step_pours_out_the_first_moves_up_the_second_and_mixes_a_new_one()
     {
         var ledger = Pair();
-        ledger.Post("session line=fen80:4");
+        ledger.Post("session line=4_fen80");
         var posting = ledger.Post(Rotate("F3"));
         Assert.Equal(["F2", "F3"], ledger.Holdings.Baths.Select(bath => bath.Code));
         var (first, second) = (ledger.Holdings.Bath("F2")!, ledger.Holdings.Bath("F3")!);
@@ -55,7 +51,7 @@ public sealed class RotationTests
         var before = ledger.Balances();
         ledger.Post(Rotate("F3"));
         var rotation = ledger.Last;
-        ledger.Post("session line=fen80:4");
+        ledger.Post("session line=4_fen80");
         Assert.Equal(RefusalKind.DependedOn, ledger.Refuse($"undo entry={rotation}").Kind);
         ledger.Post($"undo entry={ledger.Last}");
         ledger.Post($"undo entry={rotation}");
@@ -69,7 +65,7 @@ public sealed class RotationTests
     private static InMemoryLedger Pair()
     {
         var ledger = Shelves.WithBath();
-        ledger.Post("bath bath=F2 after=F1 date=2026-02-01");
+        ledger.Post("bath bath=F2 paired_with=F1 date=2026-02-01");
         ledger.Post("delivery item=fix price=15.90 date=2026-01-10");
         return ledger;
     }

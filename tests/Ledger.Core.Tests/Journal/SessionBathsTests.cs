@@ -1,10 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-
 namespace Ledger.Core.Tests.Journal;
 
 /// <summary>Two baths of the stop and two of the fixer are in use: planning and posting must answer alike through which of them film goes.</summary>
@@ -20,7 +13,7 @@ public sealed class SessionBathsTests
         _ledger.Post(Some.Process(
             "pm", [Some.Steps[0], new() { Number = 2, Role = ItemRole.Stop, Item = "stopbath", Use = StepUse.Reused }, Some.Steps[2] with { Number = 3 }]));
         foreach (var (bath, item) in new[] { ("F9", "fix"), ("ST1", "stopbath"), ("ST2", "stopbath") })
-            _ledger.Post($"bath bath={bath} item={item} ml=500 date=2026-02-01");
+            _ledger.Post($"bath bath={bath} item={item} working_ml=500 date=2026-02-01");
     }
 
     [Theory]

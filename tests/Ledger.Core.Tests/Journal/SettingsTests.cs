@@ -1,5 +1,3 @@
-using Ledger.Core.Journal;
-
 namespace Ledger.Core.Tests.Journal;
 
 public sealed class SettingsTests

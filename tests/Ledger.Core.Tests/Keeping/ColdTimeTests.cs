@@ -1,7 +1,4 @@
 using CsCheck;
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using NodaTime;
 
 namespace Ledger.Core.Tests.Keeping;
 
@@ -56,7 +53,7 @@ public sealed class ColdTimeTests
         var ledger = Shelves.Empty();
         ledger.Post("setting setting=freezer-days value=365 date=2026-01-01");
         ledger.Post("delivery item=fen80 price=162 expires=2026-02-01 storage=freezer date=2026-01-10");
-        ledger.Post("storage what=fen80/1 to=shelf date=2026-03-10");
+        ledger.Post("storage container=fen80/1 to=shelf date=2026-03-10");
         var good = Assert.Single(ledger.Holdings.Containers).GoodUntil(KeepingLimits.None)!;
         Assert.Equal((new LocalDate(2026, 4, 1), 59), (good.Date, good.ColdDays)); // 10 January to 10 March
         Assert.Equal("expiry date 2026-02-01 and 59 days for the time in the cold", good.Reason);
@@ -68,7 +65,7 @@ public sealed class ColdTimeTests
         var ledger = Shelves.Empty();
         ledger.Post("setting setting=freezer-days value=365 date=2026-01-01");
         ledger.Post("delivery item=fen80 price=162 expires=2026-02-01 storage=shelf date=2026-01-10");
-        ledger.Post("storage what=fen80/1 to=freezer date=2026-03-01");
+        ledger.Post("storage container=fen80/1 to=freezer date=2026-03-01");
         Assert.Equal(new LocalDate(2026, 2, 1), Assert.Single(ledger.Holdings.Containers).GoodUntil(KeepingLimits.None)!.Date);
     }
 

@@ -1,5 +1,3 @@
-using Ledger.Core.Journal;
-
 namespace Ledger.Core.Tests.Keeping;
 
 /// <summary>Film that is opened, loaded or drawn straight from the freezer sweats: it is asked about, whatever the way in. Common practice.</summary>
@@ -9,14 +7,14 @@ public sealed class OutOfTheFreezerTests
 
     public OutOfTheFreezerTests()
     {
-        _ledger.Post("storage what=fen80/1 to=freezer date=2026-02-02");
+        _ledger.Post("storage container=fen80/1 to=freezer date=2026-02-02");
         _ledger.Post("holder holder=E01 format=8x10");
     }
 
     [Theory]
-    [InlineData("opening what=fen80/1")]
+    [InlineData("opening container=fen80/1")]
     [InlineData("load sides=E01-1 from=fen80/1")]
-    [InlineData("session line=fen80:4")]
+    [InlineData("session line=4_fen80")]
     public void Straight_from_the_freezer_is_asked_about(string entry)
     {
         var refusal = _ledger.Refuse(entry);
@@ -24,17 +22,17 @@ public sealed class OutOfTheFreezerTests
         Assert.StartsWith(
             "fen80/1 is kept in the freezer: film that is opened cold sweats and is lost, so it warms up closed for 24 hours first", refusal.Sentence,
             StringComparison.Ordinal);
-        var anyway = Assert.IsType<Accepted>(_ledger.Preview(EntryText.Read(entry) with { Anyway = true }));
+        var anyway = Assert.IsType<Accepted>(_ledger.Preview(EntryWords.Read(entry) with { Anyway = true }));
         Assert.Contains(anyway.Posting.Remarks, remark => remark.StartsWith("fen80/1 is kept in the freezer", StringComparison.Ordinal));
     }
 
     [Fact]
     public void A_box_that_went_back_into_the_freezer_open_is_asked_about_too()
     {
-        _ledger.Post("storage what=fen80/1 to=shelf date=2026-02-05");
-        _ledger.Post("session line=fen80:4 date=2026-02-10");
-        _ledger.Post("storage what=fen80/1 to=freezer date=2026-02-11");
-        Assert.Equal(RefusalKind.Doubtful, _ledger.Refuse("session session=S2 line=fen80:4").Kind);
+        _ledger.Post("storage container=fen80/1 to=shelf date=2026-02-05");
+        _ledger.Post("session line=4_fen80 date=2026-02-10");
+        _ledger.Post("storage container=fen80/1 to=freezer date=2026-02-11");
+        Assert.Equal(RefusalKind.Doubtful, _ledger.Refuse("session session=S2 line=4_fen80").Kind);
     }
 
     [Theory]
@@ -50,9 +48,9 @@ public sealed class OutOfTheFreezerTests
     {
         if (hours.Length > 0)
             _ledger.Post(Some.Definition(Some.Film() with { ThawHours = int.Parse(hours, System.Globalization.CultureInfo.InvariantCulture) }));
-        var moved = _ledger.Post("storage what=fen80/1 to=shelf date=2026-02-05");
+        var moved = _ledger.Post("storage container=fen80/1 to=shelf date=2026-02-05");
         Assert.Contains(moved.Remarks, remark => remark.Contains($"leave it closed for {(hours.Length > 0 ? hours : "24")} hours", StringComparison.Ordinal));
-        var decision = _ledger.Preview(EntryText.Read($"opening what=fen80/1 date={day}"));
+        var decision = _ledger.Preview(EntryWords.Read($"opening container=fen80/1 date={day}"));
         Assert.Equal(isFine, decision is Accepted);
     }
 
@@ -60,7 +58,7 @@ public sealed class OutOfTheFreezerTests
     public void Hours_that_end_within_a_day_are_said_as_hours()
     {
         _ledger.Post(Some.Definition(Some.Film() with { ThawHours = 6 }));
-        var moved = _ledger.Post("storage what=fen80/1 to=shelf date=2026-02-05");
+        var moved = _ledger.Post("storage container=fen80/1 to=shelf date=2026-02-05");
         Assert.Contains("fen80/1 comes out of the cold: leave it closed for 6 hours, or it sweats", moved.Remarks);
         Assert.Equal(
             "fen80/1 came out of the cold on 2026-02-05 and stays closed for 6 hours, or it sweats",

@@ -1,6 +1,3 @@
-using Ledger.Core.Measures;
-using NodaTime;
-
 namespace Ledger.Core.Tests.Measures;
 
 public sealed class DatesTests

@@ -1,6 +1,3 @@
-using System.Globalization;
-using Ledger.Core.Measures;
-
 namespace Ledger.Core.Tests.Measures;
 
 public sealed class QuantityTests

@@ -1,6 +1,4 @@
-using System.Globalization;
 using CsCheck;
-using Ledger.Core.Measures;
 
 namespace Ledger.Core.Tests.Measures;
 

@@ -1,5 +1,3 @@
-using Ledger.Core.Measures;
-
 namespace Ledger.Core.Tests.Measures;
 
 public class UserTextTests

@@ -1,5 +1,4 @@
 using CsCheck;
-using Ledger.Core.Measures;
 
 namespace Ledger.Core.Tests.Measures;
 

@@ -1,7 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Notices;
-
 namespace Ledger.Core.Tests.Notices;
 
 /// <summary>Film that waits too long, and sides that spoil it. The limits are the user's; those they start with are common practice, no source.</summary>
@@ -71,6 +67,6 @@ public sealed class FilmNoticeTests
     {
         _ledger.Post("load sides=E01-1");
         _ledger.Post("exposure sides=E01-1");
-        _ledger.Post($"develop session={session} from=E01-1 fate=reject cause={cause}");
+        _ledger.Post($"session session={session} from=E01-1 fate=reject cause={cause}");
     }
 }

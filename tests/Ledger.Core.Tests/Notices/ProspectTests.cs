@@ -1,6 +1,3 @@
-using Ledger.Core.Measures;
-using Ledger.Core.Notices;
-
 namespace Ledger.Core.Tests.Notices;
 
 public sealed class ProspectTests
@@ -9,7 +6,7 @@ public sealed class ProspectTests
     public void It_says_for_how_many_batches_the_developer_is_and_what_room_the_bath_has()
     {
         var ledger = Shelves.WithBath();
-        ledger.Post("session line=fen80:4");
+        ledger.Post("session line=4_fen80");
         var prospect = Assert.Single(Prospect.Of(ledger.Holdings));
         Assert.Equal(("pm", "syrup"), (prospect.Process, prospect.Developer));
         Assert.Equal(("1975 ml", 79L), (prospect.DeveloperLeft.ToString(), prospect.Batches));
@@ -20,7 +17,7 @@ public sealed class ProspectTests
     public void A_batch_that_is_not_quite_there_does_not_count()
     {
         var ledger = Shelves.WithBath();
-        ledger.Post("count what=syrup found=74.999ml");
+        ledger.Post("count item=syrup found=74.999ml");
         Assert.Equal(2, Assert.Single(Prospect.Of(ledger.Holdings)).Batches);
     }
 

@@ -1,8 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Notices;
-using NodaTime;
-
 namespace Ledger.Core.Tests.Notices;
 
 /// <summary>A notice is quiet until a day; it is told that there is one, and other notices about the same thing go on.</summary>
@@ -44,8 +39,8 @@ public sealed class SnoozeTests
     public void Another_kind_of_notice_about_the_same_thing_is_shown()
     {
         _ledger.Post(Of("F1", Some.Today.PlusDays(30)));
-        _ledger.Post("session line=fen80:20:150ml");
-        _ledger.Post("session session=S2 line=fen80:18:150ml");
+        _ledger.Post("session line=20_fen80_150ml");
+        _ledger.Post("session session=S2 line=18_fen80_150ml");
 
         Assert.Contains(TodayReading.Of(_ledger.Holdings), notice => notice is { Kind: NoticeKind.BathExhausted, About: "F1" });
     }

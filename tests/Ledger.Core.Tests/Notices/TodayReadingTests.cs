@@ -1,7 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Notices;
-
 namespace Ledger.Core.Tests.Notices;
 
 public sealed class TodayReadingTests
@@ -31,7 +27,7 @@ public sealed class TodayReadingTests
         var ledger = Shelves.Stocked();
         ledger.Post($"bath date={row["mixed"]}");
         if (row.Count("worked") > 0)
-            ledger.Post($"session line=fen80:{row["worked"]}:300ml");
+            ledger.Post($"session line={row["worked"]}_fen80_300ml");
         var notice = TodayReading.Of(ledger.Holdings).SingleOrDefault(notice => notice.About == "F1");
         Assert.Equal(row["kind"], notice?.Kind.ToString() ?? "");
         Assert.Equal(row["severity"], notice?.Severity.ToString() ?? "");
@@ -43,13 +39,13 @@ public sealed class TodayReadingTests
     public void A_spent_bath_says_what_it_had_left_and_the_step_that_settles_it()
     {
         _ledger.Post("bath date=2026-01-13");
-        _ledger.Post("session line=fen80:20:150ml");
+        _ledger.Post("session line=20_fen80_150ml");
         var notice = TodayReading.Of(_ledger.Holdings)[0];
         Assert.Equal(
             "61 days old, good until 2026-03-14 (limited by life since mixing); 1400 sq in of its 3000 sq in capacity left (own)", notice.Reason);
         Assert.Equal("discard it and mix a fresh one from fix", notice.Step);
 
-        _ledger.Post("bath bath=F2 after=F1 date=2026-03-01");
+        _ledger.Post("bath bath=F2 paired_with=F1 date=2026-03-01");
         Assert.Equal(
             "rotate the pair: discard the first bath, move the second up, mix a new second", TodayReading.Of(_ledger.Holdings)[0].Step);
         _ledger.Post("setting setting=rotation-ceiling value=0");

@@ -1,5 +1,4 @@
 using CsCheck;
-using Ledger.Core.Sessions;
 
 namespace Ledger.Core.Tests.Planning;
 

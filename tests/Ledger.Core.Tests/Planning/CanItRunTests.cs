@@ -1,8 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-
 namespace Ledger.Core.Tests.Planning;
 
 public sealed class CanItRunTests
@@ -23,7 +18,7 @@ public sealed class CanItRunTests
     public void What_is_short_is_said_with_its_cure()
     {
         var ledger = Shelves.WithBath();
-        ledger.Post("count what=syrup found=60ml reason=dregs");
+        ledger.Post("count item=syrup found=60ml reason=dregs");
         var plan = Plan(ledger, 12);
         var shortage = Assert.Single(plan.Shortages);
         Assert.Equal(("75 ml", "60 ml", "15 ml"), (shortage.Needed.ToString(), shortage.Usable.ToString(), shortage.Missing.ToString()));
@@ -43,9 +38,9 @@ public sealed class CanItRunTests
     public void A_full_pair_is_to_be_rotated_and_at_the_ceiling_both_are_to_be_mixed()
     {
         var ledger = Shelves.Stocked();
-        ledger.Post("bath bath=F1 ml=200 date=2026-02-01");
-        ledger.Post("bath bath=F2 ml=200 after=F1 date=2026-02-01");
-        ledger.Post("session session=S9 line=fen80:4");
+        ledger.Post("bath bath=F1 working_ml=200 date=2026-02-01");
+        ledger.Post("bath bath=F2 working_ml=200 paired_with=F1 date=2026-02-01");
+        ledger.Post("session session=S9 line=4_fen80");
         var plan = Plan(ledger, 4);
         Assert.Equal("F1 would be at 640 sq in of 400 sq in (own)", plan.Baths[0].Word);
         Assert.StartsWith("rotate the pair: discard F1, move F2 up, and mix 200 ml of fix 1+4 (40 ml)", plan.Baths[0].Proposal, StringComparison.Ordinal);
@@ -59,7 +54,7 @@ public sealed class CanItRunTests
     public void The_second_bath_of_a_pair_has_a_tray_though_the_process_says_fixer_once()
     {
         var ledger = Shelves.WithBath();
-        ledger.Post("bath bath=F2 after=F1 date=2026-02-01");
+        ledger.Post("bath bath=F2 paired_with=F1 date=2026-02-01");
         Assert.Equal(
             ["developer", "stop", "fixer 1 bath F1", "fixer 2 bath F2"],
             Plan(ledger, 4).Trays.Select(tray => tray.Role == ItemRole.Fixer ? $"{tray.Name} {tray.Parts[0].What}" : tray.Name));

@@ -1,7 +1,3 @@
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-
 namespace Ledger.Core.Tests.Planning;
 
 /// <summary>Rules of thumb of the trade: common practice, no source. Each is a setting that a user can change.</summary>

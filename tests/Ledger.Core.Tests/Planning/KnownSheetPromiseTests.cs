@@ -1,10 +1,4 @@
 using CsCheck;
-using Ledger.Core.Film;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-using NodaTime;
 
 namespace Ledger.Core.Tests.Planning;
 
@@ -60,7 +54,7 @@ public sealed class KnownSheetPromiseTests
         var ledger = Exposed();
         RequestedSheets Line(string from) => new() { Film = "fen80", Count = 1, From = from };
         Assert.Contains("named twice", Refused(ledger, Line("#1"), Line("E01-1")), StringComparison.Ordinal);
-        ledger.Post("develop from=#1");
+        ledger.Post("session session=S9 from=#1");
         Assert.Contains("\"#1\" any more", Refused(ledger, Line("#1")), StringComparison.Ordinal);
     }
 
@@ -74,7 +68,7 @@ public sealed class KnownSheetPromiseTests
             Request = new() { Process = "pm", Sheets = KnownSheets.Request(KnownSheets.Exposed(ledger.Holdings, "fen80", "N")) },
         });
         Assert.Equal(["syrup", "stop", "gloves"], PlannedDemand.Of(ledger.Holdings).Select(demand => demand.Item));
-        ledger.Post("develop from=#1");
+        ledger.Post("session session=S9 from=#1");
         Assert.Empty(PlannedDemand.Of(ledger.Holdings));
     }
 

@@ -1,7 +1,4 @@
 using CsCheck;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
 
 namespace Ledger.Core.Tests.Planning;
 

@@ -1,8 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Planning;
-using NodaTime;
-
 namespace Ledger.Core.Tests.Planning;
 
 public sealed class PlanRulesTests
@@ -78,7 +73,7 @@ public sealed class PlanRulesTests
         Assert.Equal("pm", _ledger.Holdings.Process("pm")!.VersionName);
         _ledger.Post(Some.Process(steps: Some.StepsIn(1000)));
         Assert.Equal("pm, version 2", _ledger.Holdings.Process("pm")!.VersionName);
-        var held = _ledger.Post("session line=fen80:2").Facts.OfType<SessionHeld>().Single();
+        var held = _ledger.Post("session line=2_fen80").Facts.OfType<SessionHeld>().Single();
         Assert.Equal(2, held.Process.Version);
     }
 

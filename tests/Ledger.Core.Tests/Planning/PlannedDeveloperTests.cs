@@ -1,8 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-
 namespace Ledger.Core.Tests.Planning;
 
 /// <summary>Lines in place of a plan's: the trays stay those of the plan, whatever became of the sheets in them.</summary>

@@ -1,12 +1,3 @@
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-using NodaTime;
-
 namespace Ledger.Core.Tests.Planning;
 
 /// <summary>A plan advises what helps, and lays into the trays what will really lie there.</summary>
@@ -53,7 +44,7 @@ public sealed class RightCureTests
         var ledger = Pair();
         ledger.Post("setting setting=rotation-ceiling value=0");
         ledger.Post(Yellow("F1"));
-        ledger.Post("count what=fix found=100ml reason=counted");
+        ledger.Post("count item=fix found=100ml reason=counted");
         var plan = Plan(ledger, 4);
         Assert.Equal(BathCure.MixPair, plan.Baths[0].Cure);
         var poured = plan.Trays.SelectMany(tray => tray.Parts).Where(part => part.What.StartsWith("fix", StringComparison.Ordinal)).Sum(part => part.Amount!.Value.Base);
@@ -168,8 +159,8 @@ public sealed class RightCureTests
     public void Film_without_a_price_leaves_the_cost_open()
     {
         var ledger = Shelves.WithBath();
-        ledger.Post("count what=fen80/1 found=0sheet reason=lost");
-        ledger.Post("count what=fen80/2 found=0sheet reason=lost");
+        ledger.Post("count item=fen80/1 found=0sheet reason=lost");
+        ledger.Post("count item=fen80/2 found=0sheet reason=lost");
         ledger.Post(new Delivery { Key = Some.Key(), Date = Some.Earlier, Lines = [new() { Item = "fen80", Packs = 1 }] });
         var plan = Plan(ledger, 4);
         Assert.False(plan.Cost.IsComplete);
@@ -184,7 +175,7 @@ public sealed class RightCureTests
     {
         var ledger = Shelves.Stocked();
         ledger.Post("bath bath=F1 date=2026-02-01");
-        ledger.Post("bath bath=F2 after=F1 date=2026-02-01");
+        ledger.Post("bath bath=F2 paired_with=F1 date=2026-02-01");
         return ledger;
     }
 

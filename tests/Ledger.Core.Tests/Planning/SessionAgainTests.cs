@@ -1,9 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-
 namespace Ledger.Core.Tests.Planning;
 
 /// <summary>The last session once more: batch by batch, with its doses and baths, and sheets that wait before film out of a box.</summary>

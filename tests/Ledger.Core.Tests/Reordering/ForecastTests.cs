@@ -1,5 +1,3 @@
-using Ledger.Core.Reordering;
-
 namespace Ledger.Core.Tests.Reordering;
 
 public sealed class ForecastTests

@@ -1,6 +1,4 @@
 using CsCheck;
-using Ledger.Core.Reordering;
-using NodaTime;
 
 namespace Ledger.Core.Tests.Reordering;
 

@@ -1,5 +1,4 @@
 using CsCheck;
-using Ledger.Core.Reordering;
 using static Ledger.Core.Tests.Reordering.Fen80;
 
 namespace Ledger.Core.Tests.Reordering;

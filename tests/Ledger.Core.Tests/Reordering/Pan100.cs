@@ -1,10 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using Ledger.Core.Reordering;
-using Ledger.Core.Stock;
-using NodaTime;
-
 namespace Ledger.Core.Tests.Reordering;
 
 /// <summary>A film of which 50 sheets came in two boxes, with a past of the test's own.</summary>
@@ -15,7 +8,7 @@ internal static class Fen80
 
     public static ReorderReading Read(
         long[] uses, Action<InMemoryLedger>? more = null, long? minimum = null, LocalDate? expires = null, KeepingLimits? keeping = null,
-        IReadOnlyList<KnownDemand>? known = null, int leadDays = 14)
+        IReadOnlyList<PlannedDemand>? known = null, int leadDays = 14)
     {
         var ledger = Stocked(minimum, expires, keeping, more ?? (_ => { }), leadDays);
         return ReorderReading.Of(ledger.Holdings, new Uses(uses), known ?? []).Single();
@@ -35,7 +28,7 @@ internal static class Fen80
 
     public static OrderTermsSetting Terms(OrderTerms terms) => new() { Key = Some.Key(), Date = Some.Today, Terms = terms };
 
-    public static KnownDemand Planned(int days, long sheets) => new("fen80", Some.Today.PlusDays(days), Sheets(sheets), days > 30 ? "north" : "soon");
+    public static PlannedDemand Planned(int days, long sheets) => new("fen80", Some.Today.PlusDays(days), Sheets(sheets), days > 30 ? "north" : "soon");
 
     public static Quantity Sheets(long sheets) => new(sheets, Unit.Sheet);
 

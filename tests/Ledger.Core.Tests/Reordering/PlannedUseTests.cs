@@ -1,7 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Notices;
-using Ledger.Core.Reordering;
-using Ledger.Core.Stock;
 using static Ledger.Core.Tests.Reordering.Fen80;
 
 namespace Ledger.Core.Tests.Reordering;
@@ -51,7 +47,7 @@ public sealed class PlannedUseTests
     public void An_order_that_is_due_soon_is_called_for_although_another_is_on_its_way()
     {
         var ledger = Stocked(null, null, null, _ => { });
-        ledger.Post("order line=fen80:1 date=2026-02-01 expected=2026-02-20");
+        ledger.Post("order line=1_fen80_expected_2026-02-20 date=2026-02-01");
         var readings = ReorderReading.Of(ledger.Holdings, new Uses(FourEverySecondWeek), [Planned(35, 90)]);
         var due = Assert.Single(TodayReading.Of(ledger.Holdings, readings), notice => notice.Kind == NoticeKind.OrderDue);
         Assert.Equal(("order fen80 by 2026-03-29", "order 2 packs of Corvane fen80; it takes 14 days"), (due.Text, due.Step));

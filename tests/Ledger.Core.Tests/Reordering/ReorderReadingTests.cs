@@ -1,9 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Notices;
-using Ledger.Core.Reordering;
-using Ledger.Core.Stock;
-using NodaTime;
 using static Ledger.Core.Tests.Reordering.Fen80;
 
 namespace Ledger.Core.Tests.Reordering;
@@ -44,7 +38,7 @@ public sealed class ReorderReadingTests
         var reading = Read(FourEverySecondWeek, ledger =>
         {
             ledger.Post("discard what=fen80 quantity=45sheet");
-            ledger.Post("order line=fen80:1 expected=2026-04-01");
+            ledger.Post("order line=1_fen80_expected_2026-04-01");
         });
         Assert.Equal(("5 sheets", "25 sheets", false), (reading.Usable.ToString(), reading.OnOrder.ToString(), reading.IsDue));
         Assert.Equal(Some.Today.PlusDays(111), reading.RunsOutOn); // the box comes on day 17, before 5 ÷ 1.9 weeks are over; 30 ÷ 1.9 × 7 = 110.5
@@ -56,7 +50,7 @@ public sealed class ReorderReadingTests
         var reading = Read(FourEverySecondWeek, ledger =>
         {
             ledger.Post("discard what=fen80 quantity=48sheet");
-            ledger.Post("order line=fen80:1 date=2026-02-01 expected=2026-02-20");
+            ledger.Post("order line=1_fen80_expected_2026-02-20 date=2026-02-01");
         });
         Assert.Equal(Some.Today.PlusDays(14), reading.ExpectedOn(reading.Lines[0].Line));
         Assert.Equal(Some.Today.PlusDays(8), reading.RunsOutOn); // 2 ÷ 1.9 × 7 = 7.4
@@ -158,7 +152,7 @@ public sealed class ReorderReadingTests
     {
         var ledger = Stocked(null, null, null, _ => { });
         ledger.Post("discard what=fen80 quantity=48sheet");
-        ledger.Post("order line=fen80:1 from=the_shop date=2026-02-01 expected=2026-02-20");
+        ledger.Post("order line=1_fen80_expected_2026-02-20 supplier=the_shop date=2026-02-01");
         ledger.Post("price-rise item=fen80 from=2026-05-01 percent=6");
         var readings = ReorderReading.Of(ledger.Holdings, new Uses(FourEverySecondWeek), []);
         var notices = TodayReading.Of(ledger.Holdings, readings);
@@ -183,7 +177,7 @@ public sealed class ReorderReadingTests
     public void Reminders_hold_every_day_to_come_once()
     {
         var ledger = Stocked(null, Some.Today.PlusDays(400), null, _ => { });
-        ledger.Post("order line=fen80:1 expected=2026-04-01");
+        ledger.Post("order line=1_fen80_expected_2026-04-01");
         ledger.Post("price-rise item=fen80 from=2026-05-01 percent=6");
         var reminders = Reminders.Of(ledger.Holdings, ReorderReading.Of(ledger.Holdings, new Uses(FourEverySecondWeek), []));
         Assert.Equal(

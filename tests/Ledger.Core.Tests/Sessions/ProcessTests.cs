@@ -1,7 +1,3 @@
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-
 namespace Ledger.Core.Tests.Sessions;
 
 public sealed class ProcessTests

@@ -1,6 +1,4 @@
 using CsCheck;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 
 namespace Ledger.Core.Tests.Stock;
 

@@ -1,7 +1,3 @@
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-
 namespace Ledger.Core.Tests.Stock;
 
 public sealed class ShelfReadingTests

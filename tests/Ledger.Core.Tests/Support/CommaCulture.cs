@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Ledger.Core.Tests.Support;
 
 /// <summary>

@@ -1,8 +1,3 @@
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-
 namespace Ledger.Core.Tests.Support;
 
 /// <summary>What a ledger in memory knows of the costs of its whole life, straight from its postings.</summary>

@@ -1,9 +1,4 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Rules;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Tests.Support;
 
@@ -40,9 +35,9 @@ internal sealed class InMemoryLedger(LocalDate today) : IPast
         .Where(lot => lot.Item.Equals(item, StringComparison.OrdinalIgnoreCase) && lot.ReceivedOn <= by && lot.Cost > Money.Zero)
         .Select(lot => new Core.Costing.LotPrice(lot.Item, lot.ReceivedOn, lot.Id, lot.Quantity, lot.Cost, null)).LastOrDefault();
 
-    public Posting Post(string entry) => Post(EntryText.Read(entry));
+    public Posting Post(string entry) => Post(EntryWords.Read(entry));
 
-    public Refusal Refuse(string entry) => Assert.IsType<Refused>(Preview(EntryText.Read(entry))).Refusal;
+    public Refusal Refuse(string entry) => Assert.IsType<Refused>(Preview(EntryWords.Read(entry))).Refusal;
 
     /// <summary>What every real place holds of every lot, added up from the movements alone.</summary>
     public Dictionary<(PlaceId Place, LotId Lot), (long Quantity, Money Value)> Balances()

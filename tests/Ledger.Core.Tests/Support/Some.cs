@@ -1,11 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-using NodaTime;
-
 namespace Ledger.Core.Tests.Support;
 
 /// <summary>Valid things of the trade, so that a test shows only what matters to it. All products are invented.</summary>
@@ -19,46 +11,15 @@ internal static class Some
 
     public static string Key() => $"key-{Interlocked.Increment(ref _keys)}";
 
-    public static Item Film(string code = "fen80", string format = "8x10", int weight = 1000)
-    {
-        var size = Format.Parse(format);
-        return new()
-        {
-            Code = code,
-            Name = $"Corvane {code}",
-            Kind = ItemKind.Film,
-            Format = size,
-            Unit = size.Unit,
-            Pack = Quantity.Of(25, size.Unit),
-            FixerFactorThousandths = weight,
-        };
-    }
+    public static Item Film(string code = "fen80", string format = "8x10", int weight = 1000) =>
+        Products.Film(code, $"Corvane {code}", format) with { FixerFactorThousandths = weight };
 
-    public static Item Syrup { get; } = new()
+    public static Item Syrup { get; } = Products.Developer("syrup", "Brackwater Syrup") with
     {
-        Code = "syrup",
-        Name = "Brackwater Syrup",
-        Kind = ItemKind.Chemical,
-        Role = ItemRole.Developer,
-        Unit = Unit.Millilitre,
-        Pack = Quantity.Of(1000, Unit.Millilitre),
-        Dilution = Dilution.Parse("1+49"),
-        MinimumPer80SquareInches = Volume.FromMillilitres(6),
         Keeping = new(SealedDays: 730, OpenedFullDays: 540, OpenedPartDays: 180),
     };
 
-    public static Item Fixer { get; } = new()
-    {
-        Code = "fix",
-        Name = "Tarnbeck rapid fixer",
-        Kind = ItemKind.Chemical,
-        Role = ItemRole.Fixer,
-        Unit = Unit.Millilitre,
-        Pack = Quantity.Of(1000, Unit.Millilitre),
-        Dilution = Dilution.Parse("1+4"),
-        Capacity = new(Area.FromSquareInches(2000), "own"),
-        Keeping = new(WorkingFullDays: 60),
-    };
+    public static Item Fixer { get; } = Products.Fixer("fix", "Tarnbeck rapid fixer", "own") with { Keeping = new(WorkingFullDays: 60) };
 
     public static Item Stop { get; } = new()
     {
@@ -70,14 +31,7 @@ internal static class Some
         Pack = Quantity.Of(500, Unit.Gram),
     };
 
-    public static Item Gloves { get; } = new()
-    {
-        Code = "gloves",
-        Name = "Pair of gloves",
-        Kind = ItemKind.Supply,
-        Unit = Unit.Piece,
-        Pack = Quantity.Of(50, Unit.Piece),
-    };
+    public static Item Gloves { get; } = Products.Supply("gloves", "Pair of gloves", 50);
 
     /// <summary>Syrup 1+49 in 1250 ml for each batch, 30 g of stop for each session, a fixer that is used again, gloves.</summary>
     public static IReadOnlyList<ProcessStep> Steps { get; } =

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Ledger.Tests;
 
 /// <summary>

@@ -1,9 +1,7 @@
 using System.Text;
 using System.Text.RegularExpressions;
 using Ical.Net.DataTypes;
-using Ledger.Core.Notices;
 using Ledger.Exchange.Calendars;
-using NodaTime;
 using Calendar = Ical.Net.Calendar;
 
 namespace Ledger.Exchange.Tests.Calendars;
@@ -140,6 +138,21 @@ public sealed partial class CalendarFileTests
         var other = CalendarFile.Text(_reminders, "1999", _now).Replace("1999.trayledger", "example.org", StringComparison.Ordinal);
         Assert.Empty(CalendarFile.NoLongerSo(other, [], Ledger, new(2026, 3, 16)));
         Assert.Empty(CalendarFile.NoLongerSo(CalendarFile.Text(_reminders, "1999", _now), [], Ledger, new(2026, 3, 16)));
+    }
+
+    /// <summary>
+    /// Why the library does not read what is replaced: one line of another program, and it reads nothing. What there is to cancel is found all the same.
+    /// </summary>
+    [Fact]
+    public void A_line_that_no_calendar_may_hold_does_not_keep_the_rest_from_being_cancelled()
+    {
+        const string Foreign = "BEGIN:VEVENT\r\nUID:dinner@example.org\r\nDTSTART;TZID=Europe/Somewhere:20260401T190000\r\n"
+            + "RRULE:FREQ=WEEKLY;COUNT=3\r\nno property at all\r\nSUMMARY:Dinner\r\nEND:VEVENT\r\n";
+        var file = CalendarFile.Text(_reminders, Ledger, _now).Replace("END:VCALENDAR", Foreign + "END:VCALENDAR", StringComparison.Ordinal);
+        Assert.ThrowsAny<Exception>(() => Calendar.Load(file));
+        Assert.Equal(
+            [CalendarFile.Uid(_reminders[0], Ledger), CalendarFile.Uid(_reminders[1], Ledger)],
+            CalendarFile.NoLongerSo(file, [], Ledger, new(2026, 3, 16)).Select(one => one.Uid));
     }
 
     /// <summary>The file is read back by the library and by the program's own reader of earlier files, which share no code: both find the same.</summary>

@@ -1,8 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Keeping;
-using Ledger.Exchange.Tests.Support;
-using NodaTime;
-
 namespace Ledger.Exchange.Tests.Import;
 
 /// <summary>What ends baths, and what is taken back, as files tell it.</summary>

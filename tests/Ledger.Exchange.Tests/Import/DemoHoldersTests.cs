@@ -1,11 +1,3 @@
-using Ledger.Core.Film;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Notices;
-using Ledger.Core.Sessions;
-using Ledger.Exchange.Import;
-using Ledger.Storage;
-using NodaTime;
 using NodaTime.Testing;
 
 namespace Ledger.Exchange.Tests.Import;

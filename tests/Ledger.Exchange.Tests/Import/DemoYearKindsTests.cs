@@ -1,8 +1,4 @@
 using System.Text.Json;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Measures;
-using Ledger.Exchange.Import;
 
 namespace Ledger.Exchange.Tests.Import;
 

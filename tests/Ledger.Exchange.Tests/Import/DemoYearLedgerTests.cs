@@ -1,12 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Notices;
-using Ledger.Core.Reordering;
-using Ledger.Core.Stock;
-using Ledger.Exchange.Import;
-using Ledger.Storage;
-using NodaTime;
 using NodaTime.Testing;
 
 namespace Ledger.Exchange.Tests.Import;

@@ -1,10 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-using Ledger.Exchange.Import;
-using Ledger.Exchange.Tests.Support;
-
 namespace Ledger.Exchange.Tests.Import;
 
 /// <summary>The demo year as its files tell it, before any rule of the ledger has seen it.</summary>

@@ -1,7 +1,5 @@
 using System.Collections;
-using System.Globalization;
 using System.Reflection;
-using Ledger.Core.Journal.Entries;
 
 namespace Ledger.Exchange.Tests.Import;
 
@@ -18,7 +16,7 @@ internal static class EntryWhole
             return string.Create(CultureInfo.InvariantCulture, $"{value}");
         return $"{{{string.Join(", ", value.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance)
             .Where(property => property.GetIndexParameters().Length == 0 && property.PropertyType.Namespace != "Ledger.Core.Costing"
-                && property.Name is not (nameof(Entry.FormerKeys) or nameof(Entry.IsTyped)))
+                && property.Name is not (nameof(Entry.FormerKeys) or nameof(Entry.Denies) or nameof(Entry.IsTyped)))
             .Select(property => $"{property.Name}={Of(property.GetValue(value))}"))}}}";
     }
 }

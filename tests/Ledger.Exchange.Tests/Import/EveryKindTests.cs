@@ -1,10 +1,6 @@
 using CsCheck;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Tests.Journal.Kinds;
 using Ledger.Exchange.Export;
-using Ledger.Exchange.Import;
-using Ledger.Exchange.Tests.Support;
 
 namespace Ledger.Exchange.Tests.Import;
 

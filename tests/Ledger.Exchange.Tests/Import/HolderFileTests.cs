@@ -1,10 +1,3 @@
-using Ledger.Core.Film;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Exchange.Import;
-using Ledger.Exchange.Tests.Support;
-using NodaTime;
-
 namespace Ledger.Exchange.Tests.Import;
 
 /// <summary>The files about holders and sheets.</summary>

@@ -1,5 +1,3 @@
-using Ledger.Exchange.Tests.Support;
-
 namespace Ledger.Exchange.Tests.Import;
 
 public class IdentityTests

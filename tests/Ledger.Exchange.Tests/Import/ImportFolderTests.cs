@@ -1,8 +1,4 @@
 using System.Text;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Exchange.Import;
-using Ledger.Exchange.Tests.Support;
 
 namespace Ledger.Exchange.Tests.Import;
 

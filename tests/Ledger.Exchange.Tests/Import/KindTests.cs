@@ -1,12 +1,4 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
 using Ledger.Exchange.Import.Rows;
-using Ledger.Exchange.Tests.Support;
-using NodaTime;
 
 namespace Ledger.Exchange.Tests.Import;
 

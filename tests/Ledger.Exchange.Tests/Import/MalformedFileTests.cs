@@ -1,7 +1,5 @@
 using System.Text;
 using CsCheck;
-using Ledger.Exchange.Import;
-using Ledger.Exchange.Tests.Support;
 
 namespace Ledger.Exchange.Tests.Import;
 

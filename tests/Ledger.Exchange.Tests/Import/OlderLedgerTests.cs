@@ -1,10 +1,6 @@
 using System.IO.Compression;
 using System.Runtime.CompilerServices;
 using System.Text;
-using Ledger.Exchange.Import;
-using Ledger.Exchange.Tests.Support;
-using Ledger.Storage;
-using NodaTime;
 using NodaTime.Testing;
 
 namespace Ledger.Exchange.Tests.Import;

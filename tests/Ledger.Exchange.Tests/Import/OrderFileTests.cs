@@ -1,7 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Exchange.Tests.Support;
-
 namespace Ledger.Exchange.Tests.Import;
 
 public sealed class OrderFileTests

@@ -1,6 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Exchange.Tests.Support;
-
 namespace Ledger.Exchange.Tests.Import;
 
 public class SeparatorTests

@@ -1,9 +1,4 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Exchange.Import;
-using Ledger.Storage;
 using Ledger.Storage.Upkeep;
-using NodaTime;
 using NodaTime.Testing;
 
 namespace Ledger.Exchange.Tests.Past;

@@ -1,5 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Exchange.Import;
 using Ledger.Storage.Deriving;
 
 namespace Ledger.Exchange.Tests.Past;

@@ -1,5 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
 using Ledger.Storage.Deriving;
 using Ledger.Storage.Reading;
 using Microsoft.Data.Sqlite;
@@ -184,12 +182,30 @@ public sealed class PastTests
             if (!Alter(file, columns[i].table, columns[i].column))
                 continue;
             altered++;
-            if (file.Ledger.Check(null, default).Ok)
+            if (file.Ledger.Check(null, default) is { Ok: true, Words.Count: 0 })
                 unseen.Add($"{columns[i].table}.{columns[i].column}");
         }
 
         Assert.True(unseen.Count == 0, string.Join(", ", unseen));
         Assert.True(altered > columns.Count / Step * 2 / 3, $"{altered} of {columns.Count / Step} were altered");
+    }
+
+    /// <summary>How an entry is told is no part of what must follow from what was said: another version may tell it otherwise.</summary>
+    [Fact]
+    public void A_file_that_tells_what_happened_in_other_words_is_in_order_and_is_told_in_these_when_it_is_mended()
+    {
+        using var file = new DemoFile();
+        file.Accept(DemoFile.Undo(file.Accept(DemoFile.Amend(DemoFile.Year.OfType<SessionLog>().First().Key, new FieldChange(0, "note", "x"))).Number));
+        var before = file.Ledger.Journal(file.Ledger.Today, null, 10_000).Select(entry => entry.Summary).ToList();
+        Run(file, "UPDATE entry SET summary = 'earlier words: ' || summary WHERE kind IN ('session', 'undo', 'amendment')");
+        var report = file.Ledger.Check(null, default);
+        Assert.Equal((true, 0), (report.Ok, report.Mendable.Count));
+        Assert.Contains("in other words than this version would, entry ", Assert.Single(report.Remarks), StringComparison.Ordinal);
+        var mended = file.Ledger.Mend(null, default);
+        Assert.Equal(report.Words, mended.Mended);
+        Assert.Empty(mended.After.Remarks);
+        Assert.NotNull(mended.Copy);
+        Assert.Equal(before, file.Ledger.Journal(file.Ledger.Today, null, 10_000).Select(entry => entry.Summary));
     }
 
     private static bool Alter(DemoFile file, string table, string column)

@@ -1,12 +1,7 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
 using Ledger.Exchange.Print;
-using NodaTime;
+using static Ledger.Exchange.Tests.Support.Written;
 
 namespace Ledger.Exchange.Tests.Print;
 
@@ -146,20 +141,6 @@ public sealed partial class CostReportTests
         [.. Drawing().Matches(Html(page)).Select(match => XElement.Parse(match.Value))];
 
     private static double Of(XElement element, string name) => double.Parse(element.Attribute(name)!.Value, CultureInfo.InvariantCulture);
-
-    private static string Html(PrintedPage page)
-    {
-        using var text = new StringWriter { NewLine = "\n" };
-        HtmlPage.Write(page, text);
-        return text.ToString();
-    }
-
-    private static string Plain(PrintedPage page)
-    {
-        using var text = new StringWriter { NewLine = "\n" };
-        PlainPage.Write(page, text);
-        return text.ToString();
-    }
 
     [GeneratedRegex("<svg.*?</svg>", RegexOptions.Singleline)]
     private static partial Regex Drawing();

@@ -1,7 +1,5 @@
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 using Ledger.Exchange.Print;
-using NodaTime;
+using static Ledger.Exchange.Tests.Support.Written;
 
 namespace Ledger.Exchange.Tests.Print;
 
@@ -121,6 +119,33 @@ public sealed class LabelGeometryTests
             StringComparison.Ordinal);
     }
 
+    /// <summary>
+    /// A label of much text takes smaller letters for itself alone; only what has no room even then is shortened, and says so.
+    /// </summary>
+    [Theory]
+    [InlineData(200, true)]
+    [InlineData(240, true)]
+    [InlineData(760, false)]
+    [InlineData(5000, false)]
+    public void Nothing_of_a_long_subject_is_cut_without_a_sign(int length, bool isWhole)
+    {
+        var subject = string.Concat(Enumerable.Repeat("the mill at low water ", length / 22 + 1))[..length].Trim();
+        Label[] labels =
+        [
+            new("2026-041", ["Corvane Fen 80, N", "the mill", "2026-03-15, S22, film", "", ""], []),
+            new("2026-042", ["Corvane Fen 80, N", subject, "2026-03-15, S22, film", "", "keeper"], []),
+        ];
+        var html = Html(new("x", [new Labels(labels, LabelSheet.Small)]));
+        Assert.Equal(isWhole, html.Contains($"<p>{subject}</p>", StringComparison.Ordinal));
+        Assert.Equal(!isWhole, html.Contains("…</p>", StringComparison.Ordinal));
+        Assert.Contains("keeper", html, StringComparison.Ordinal);
+        var type = LabelType.Of(labels, LabelSheet.Small)!;
+        var (fitted, own) = type.Fitted(labels[1], LabelSheet.Small);
+        Assert.True((own ?? type).HeightOf(fitted, LabelSheet.Small.LabelWidth) <= LabelSheet.Small.LabelHeight);
+        Assert.True((own ?? type).Text >= 6);
+        Assert.Null(type.Fitted(labels[0], LabelSheet.Small).Own);
+    }
+
     [Fact]
     public void An_unknown_grid_needs_its_margins_and_labels_need_room()
     {
@@ -159,11 +184,4 @@ public sealed class LabelGeometryTests
         Assert.Single(LabelSheet.Common, sheet => sheet.Paper.Name == paper && sheet.Grid == grid);
 
     private static string Refused(Func<LabelSheet> divide) => Assert.Throws<FormatException>(divide).Message;
-
-    private static string Html(PrintedPage page)
-    {
-        using var text = new StringWriter { NewLine = "\n" };
-        HtmlPage.Write(page, text);
-        return text.ToString();
-    }
 }

@@ -1,7 +1,6 @@
 using System.Text.RegularExpressions;
-using Ledger.Core.Journal;
 using Ledger.Exchange.Print;
-using NodaTime;
+using static Ledger.Exchange.Tests.Support.Written;
 
 namespace Ledger.Exchange.Tests.Print;
 
@@ -86,11 +85,4 @@ public sealed class PaperGeometryTests
     {
         Time = new("11 min", "develop"), Ticks = ["1.", "2.", "3.", "4."], IsWithin = true,
     };
-
-    private static string Html(PrintedPage page)
-    {
-        using var text = new StringWriter { NewLine = "\n" };
-        HtmlPage.Write(page, text);
-        return text.ToString();
-    }
 }

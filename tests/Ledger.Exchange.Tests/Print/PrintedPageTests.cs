@@ -1,11 +1,6 @@
 using System.Text.RegularExpressions;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
 using Ledger.Exchange.Print;
-using NodaTime;
+using static Ledger.Exchange.Tests.Support.Written;
 
 namespace Ledger.Exchange.Tests.Print;
 
@@ -204,20 +199,6 @@ public sealed partial class PrintedPageTests
             Capacity = new(Area.FromSquareInches(2000), Hostile),
         });
         return holdings;
-    }
-
-    private static string Html(PrintedPage page)
-    {
-        using var text = new StringWriter { NewLine = "\n" };
-        HtmlPage.Write(page, text);
-        return text.ToString();
-    }
-
-    private static string Plain(PrintedPage page)
-    {
-        using var text = new StringWriter { NewLine = "\n" };
-        PlainPage.Write(page, text);
-        return text.ToString();
     }
 
     [GeneratedRegex(@"<(?:script|img|link|iframe|object|embed|audio|video|source|base|form)\b|@import|url\(|\b(?:src|href|srcset)\s*=""", RegexOptions.IgnoreCase)]

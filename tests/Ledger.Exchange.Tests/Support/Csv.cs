@@ -1,11 +1,5 @@
 using System.Text;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using Ledger.Exchange.Import;
 using Ledger.Exchange.Import.Rows;
-using NodaTime;
 
 namespace Ledger.Exchange.Tests.Support;
 

@@ -1,6 +1,4 @@
 using System.Collections.Concurrent;
-using Ledger.Storage;
-using NodaTime;
 
 namespace Ledger.Tests;
 

@@ -1,11 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using Ledger.Storage.Tests.Support;
-
 namespace Ledger.Storage.Tests.Baths;
 
 /// <summary>What is learned about baths, bottles and jugs comes back from the file as it went in, and is undone by a correction.</summary>

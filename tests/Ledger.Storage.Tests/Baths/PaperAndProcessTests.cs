@@ -1,12 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-using Ledger.Storage.Tests.Support;
-
 namespace Ledger.Storage.Tests.Baths;
 
 /// <summary>Paper with baths of its own; a process whose developer is replenished and whose stop is counted.</summary>

@@ -1,11 +1,3 @@
-using Ledger.Core.Costing;
-using Ledger.Core.Film;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Storage.Tests.Support;
-using NodaTime;
 using static Ledger.Storage.Tests.Support.Holders;
 
 namespace Ledger.Storage.Tests.Film;

@@ -1,6 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Storage.Tests.Support;
 using static Ledger.Storage.Tests.Support.Holders;
 
 namespace Ledger.Storage.Tests.Film;

@@ -1,7 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Storage.Tests.Support;
-
 namespace Ledger.Storage.Tests.Model;
 
 /// <summary>A definition has effect from its day on, or always: then what happened before is worked out under it.</summary>

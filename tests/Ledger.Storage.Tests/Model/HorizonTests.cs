@@ -1,10 +1,6 @@
 using System.IO.Compression;
 using System.Runtime.CompilerServices;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
 using Ledger.Storage.Deriving;
-using Ledger.Storage.Files;
-using Ledger.Storage.Tests.Support;
 using Ledger.Storage.Upkeep;
 
 namespace Ledger.Storage.Tests.Model;

@@ -1,7 +1,4 @@
 using CsCheck;
-using Ledger.Core.Journal;
-using Ledger.Storage.Files;
-using Ledger.Storage.Tests.Support;
 using Ledger.Storage.Upkeep;
 
 namespace Ledger.Storage.Tests.Model;

@@ -1,9 +1,4 @@
 using CsCheck;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Storage.Tests.Support;
 
 namespace Ledger.Storage.Tests.Model;
 

@@ -1,7 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Storage.Tests.Support;
 using Ledger.Storage.Upkeep;
 
 namespace Ledger.Storage.Tests.Model;

@@ -1,9 +1,3 @@
-using Ledger.Core.Film;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using NodaTime;
-
 namespace Ledger.Storage.Tests.Support;
 
 /// <summary>Entries about holders and sheets.</summary>

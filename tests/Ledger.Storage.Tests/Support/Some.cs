@@ -1,9 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-using NodaTime;
-
 namespace Ledger.Storage.Tests.Support;
 
 /// <summary>Valid entries in which a test sets only what it is about.</summary>
@@ -15,30 +9,13 @@ public static class Some
 
     public static string Key() => $"key-{Interlocked.Increment(ref _keys)}";
 
-    public static Item Film(string code = "pan", int weight = 1000) => new()
-    {
-        Code = code, Name = "Pan film", Kind = ItemKind.Film, Format = Format.Parse("8x10"), Unit = Unit.Sheet, Pack = new(25, Unit.Sheet),
-        FixerFactorThousandths = weight,
-    };
+    public static Item Film(string code = "pan", int weight = 1000) => Products.Film(code, "Pan film") with { FixerFactorThousandths = weight };
 
-    public static Item Syrup() => new()
-    {
-        Code = "syrup", Name = "Syrup developer", Kind = ItemKind.Chemical, Role = ItemRole.Developer, Unit = Unit.Millilitre,
-        Pack = Quantity.Of(1000, Unit.Millilitre), Dilution = Dilution.Parse("1+49"), MinimumPer80SquareInches = Volume.FromMillilitres(6),
-        Keeping = new(OpenedFullDays: 540, OpenedPartDays: 180),
-    };
+    public static Item Syrup() => Products.Developer("syrup", "Syrup developer") with { Keeping = new(OpenedFullDays: 540, OpenedPartDays: 180) };
 
-    public static Item Fixer() => new()
-    {
-        Code = "fix", Name = "Rapid fixer", Kind = ItemKind.Chemical, Role = ItemRole.Fixer, Unit = Unit.Millilitre,
-        Pack = Quantity.Of(1000, Unit.Millilitre), Dilution = Dilution.Parse("1+4"),
-        Capacity = new(Area.FromSquareInches(2000), "handbook"), Keeping = new(WorkingFullDays: 180),
-    };
+    public static Item Fixer() => Products.Fixer("fix", "Rapid fixer", "handbook") with { Keeping = new(WorkingFullDays: 180) };
 
-    public static Item Gloves() => new()
-    {
-        Code = "gloves", Name = "Gloves", Kind = ItemKind.Supply, Unit = Unit.Piece, Pack = new(100, Unit.Piece),
-    };
+    public static Item Gloves() => Products.Supply("gloves", "Gloves", 100);
 
     public static ItemDefinition Define(Item item) => new() { Key = Key(), Date = Day(1, 1), Item = item };
 

@@ -1,6 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using NodaTime;
 using NodaTime.Testing;
 
 namespace Ledger.Storage.Tests.Support;
@@ -53,22 +50,10 @@ public sealed class TemporaryLedger : IDisposable
     }
 
     /// <summary>Writes into the file past all rules, as an older version or a long life may have left it.</summary>
-    public void Run(string sql)
-    {
-        using var command = Ledger.Connection.CreateCommand();
-        command.CommandText = sql;
-        command.ExecuteNonQuery();
-    }
+    public void Run(string sql) => Ledger.Connection.Run(sql);
 
     /// <summary>A full disk: SQLite may not use another page.</summary>
-    public void LimitToItsPresentSize()
-    {
-        using var command = Ledger.Connection.CreateCommand();
-        command.CommandText = "PRAGMA page_count";
-        var pages = (long)command.ExecuteScalar()!;
-        command.CommandText = $"PRAGMA max_page_count = {pages}";
-        command.ExecuteScalar();
-    }
+    public void LimitToItsPresentSize() => Run($"PRAGMA max_page_count = {Ledger.Connection.Number("PRAGMA page_count")}");
 
     private static ZonedClock AFixedDay() => new(FakeClock.FromUtc(2026, 3, 15, 12, 0, 0), DateTimeZone.Utc, CalendarSystem.Iso);
 

@@ -1,11 +1,4 @@
 using CsCheck;
-using Ledger.Core.Baths;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using Ledger.Core.Tracing;
-using Ledger.Storage.Tests.Support;
-using Microsoft.Data.Sqlite;
 using QuikGraph;
 using QuikGraph.Algorithms.Search;
 using static Ledger.Storage.Tests.Support.Holders;

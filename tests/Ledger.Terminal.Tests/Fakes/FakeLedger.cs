@@ -1,15 +1,9 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Rules;
-using Ledger.Core.Measures;
-using NodaTime;
 
 namespace Ledger.Terminal.Tests.Fakes;
 
 /// <summary>A ledger in memory: the real rules on holdings that are replayed from what was posted.</summary>
-internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
+public sealed class FakeLedger(LocalDate today) : ILedger, IPast
 {
     private static readonly Instant Recorded = Instant.FromUtc(2026, 3, 15, 9, 0);
     private readonly List<Written> _posted = [];
@@ -37,6 +31,8 @@ internal sealed class FakeLedger(LocalDate today) : ILedger, IPast
 
         return holdings;
     }
+
+    public bool ChangesThePast(Entry entry) => false;
 
     public Decision Preview(Entry entry)
     {

@@ -7,11 +7,20 @@ internal sealed class FakePaper : IPaper
 
     public string MixingSheet(string plan) => Asked($"mixing sheet of {plan}");
 
-    public string SleeveLabels(string session) => Asked($"sleeves of {session}");
+    public string SleeveLabels(string session, LabelPlace place) => Asked($"sleeves of {session}{On(place)}");
 
-    public string BottleLabel(string what) => Asked($"label of {what}");
+    public string BottleLabel(string what, LabelPlace place) => Asked($"label of {what}{On(place)}");
 
-    public string BoxLabel(string box) => Asked($"seal of {box}");
+    public string BoxLabel(string box, LabelPlace place) => Asked($"seal of {box}{On(place)}");
+
+    public IReadOnlyList<string> LabelPapers => ["plain", "a4"];
+
+    public IReadOnlyList<string> LabelGrids(string paper) => paper == "a4" ? ["3x7", "3x8"] : [];
+
+    public string? LabelProblem(LabelPlace place) => place.IsPlain || LabelGrids(place.Paper).Contains(place.Grid) ? null : $"there is no grid {place.Grid}";
+
+    private static string On(LabelPlace place) =>
+        (place.IsPlain ? "" : $" on {place.Paper} {place.Grid}, {place.Used} gone") + (place.Copies > 1 ? $", {place.Copies} times" : "");
 
     public string TallySlip(string bath) => Asked($"tally of {bath}");
 

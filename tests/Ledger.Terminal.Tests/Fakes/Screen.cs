@@ -1,9 +1,8 @@
-using Ledger.Core.Journal;
+using Ledger.Terminal.Quiet;
 using Ledger.Terminal.Shell;
 using Terminal.Gui.App;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Drivers;
-using Terminal.Gui.Input;
 using Terminal.Gui.Testing;
 using Terminal.Gui.Time;
 
@@ -13,6 +12,8 @@ namespace Ledger.Terminal.Tests.Fakes;
 internal sealed class Screen : IDisposable
 {
     private readonly IApplication _app;
+    private static readonly TimeSpan _look = TimeSpan.FromSeconds(0.5);
+
     private readonly VirtualTimeProvider _time = new();
     private readonly SessionToken _token;
 
@@ -22,7 +23,7 @@ internal sealed class Screen : IDisposable
         var context = SynchronizationContext.Current;
         _app = Application.Create(_time);
         _app.Init(DriverRegistry.Names.ANSI);
-        TerminalUi.Prepare(_app);
+        QuietLoop.KeepArrows(_app);
         _app.Driver!.SetScreenSize(width, height);
         Shell = new(ledger, upkeep ?? new FakeUpkeep(), paper ?? new FakePaper(), options ?? new(File: "ledger.db"));
         _token = _app.Begin(Shell)!;
@@ -40,12 +41,12 @@ internal sealed class Screen : IDisposable
         _app.LayoutAndDraw();
     }
 
-    /// <summary>What is seen.</summary>
+    /// <summary>What is seen by somebody who looks up from the keys.</summary>
     public string Text
     {
         get
         {
-            Draw();
+            After(_look);
             return _app.Driver!.ToString()!;
         }
     }
@@ -77,6 +78,15 @@ internal sealed class Screen : IDisposable
             Draw();
         }
 
+        return this;
+    }
+
+    /// <summary>What is seen holds each of these.</summary>
+    public Screen Shows(params IReadOnlyList<string> texts)
+    {
+        var seen = Text;
+        foreach (var text in texts)
+            Assert.Contains(text, seen, StringComparison.Ordinal);
         return this;
     }
 

@@ -1,10 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-using NodaTime;
-
 namespace Ledger.Terminal.Tests.Fakes;
 
 /// <summary>Small ledgers to look at.</summary>
@@ -25,22 +18,15 @@ internal static class Some
         foreach (var item in new[] { Film, Developer, Fixer })
             ledger.Did(new ItemDefinition { Key = Key(), Date = Begin, Item = item });
         ledger.Did(new ProcessDefinition { Key = Key(), Date = Begin, Process = "tray", Steps = Steps });
-        ledger.Did(new Delivery
-        {
-            Key = Key(), Date = Begin, Currency = "EUR",
-            Lines = [new() { Item = "fen80", Packs = 2, Price = Money.Of(178), Storage = "shelf" }],
-        });
-        ledger.Did(new Delivery { Key = Key(), Date = Begin, Lines = [new() { Item = "syrup", Packs = 0.089m, Price = Money.Of(42) }] });
-        ledger.Did(new Delivery { Key = Key(), Date = Begin, Lines = [new() { Item = "tarnfix", Packs = 1, Price = Money.Of(15.90m) }] });
-        ledger.Did(new BathMixing
+        ledger.Did(Delivered("fen80", 2, 178) with { Currency = "EUR" });
+        ledger.Did(Delivered("syrup", 0.089m, 42));
+        ledger.Did(Delivered("tarnfix", 1, 15.90m));
+        var first = new BathMixing
         {
             Key = Key(), Date = new(2025, 9, 14), Bath = "F4", Item = "tarnfix", WorkingVolume = Volume.FromMillilitres(1500),
-        });
-        ledger.Did(new BathMixing
-        {
-            Key = Key(), Date = new(2026, 1, 25), Bath = "F5", Item = "tarnfix", WorkingVolume = Volume.FromMillilitres(1500),
-            PairedWith = "F4",
-        });
+        };
+        ledger.Did(first);
+        ledger.Did(first with { Key = Key(), Date = new(2026, 1, 25), Bath = "F5", PairedWith = "F4" });
         ledger.Did(new SessionLog
         {
             Key = Key(), Date = new(2026, 3, 8), Session = "S22", Process = "tray", Anyway = true,
@@ -54,29 +40,18 @@ internal static class Some
     {
         var ledger = new FakeLedger(Today);
         ledger.Did(new ItemDefinition { Key = Key(), Date = Begin, Item = Film });
-        ledger.Did(new Delivery { Key = Key(), Date = Begin, Currency = "EUR", Lines = [new() { Item = "fen80", Packs = 1, Price = Money.Of(178) }] });
+        ledger.Did(Delivered("fen80", 1, 178) with { Currency = "EUR" });
         return ledger;
     }
 
-    private static Item Film { get; } = new()
+    private static Item Film { get; } = Products.Film("fen80", "Corvane Fen 80");
+
+    private static Item Developer { get; } = Products.Developer("syrup", "Brackwater Syrup") with
     {
-        Code = "fen80", Name = "Corvane Fen 80", Kind = ItemKind.Film, Format = Format.Parse("8x10"), Unit = Unit.Sheet,
-        Pack = new(25, Unit.Sheet),
+        MinimumOnHand = Quantity.Of(100, Unit.Millilitre),
     };
 
-    private static Item Developer { get; } = new()
-    {
-        Code = "syrup", Name = "Brackwater Syrup", Kind = ItemKind.Chemical, Role = ItemRole.Developer, Unit = Unit.Millilitre,
-        Pack = Quantity.Of(1000, Unit.Millilitre), Dilution = Dilution.Parse("1+49"),
-        MinimumPer80SquareInches = Volume.FromMillilitres(6), MinimumOnHand = Quantity.Of(100, Unit.Millilitre),
-    };
-
-    private static Item Fixer { get; } = new()
-    {
-        Code = "tarnfix", Name = "Tarnbeck rapid fixer", Kind = ItemKind.Chemical, Role = ItemRole.Fixer, Unit = Unit.Millilitre,
-        Pack = Quantity.Of(1000, Unit.Millilitre), Dilution = Dilution.Parse("1+4"),
-        Capacity = new(Area.FromSquareInches(2000), "handbook"), Keeping = new(WorkingFullDays: 180),
-    };
+    private static Item Fixer { get; } = Products.Fixer("tarnfix", "Tarnbeck rapid fixer", "handbook") with { Keeping = new(WorkingFullDays: 180) };
 
     private static IReadOnlyList<ProcessStep> Steps { get; } =
     [
@@ -87,6 +62,11 @@ internal static class Some
         },
         new() { Number = 2, Role = ItemRole.Fixer, Item = "tarnfix", Use = StepUse.Reused },
     ];
+
+    private static Delivery Delivered(string item, decimal packs, decimal price) => new()
+    {
+        Key = Key(), Date = Begin, Lines = [new() { Item = item, Packs = packs, Price = Money.Of(price), Storage = item == "fen80" ? "shelf" : "" }],
+    };
 
     public static string Key() => $"k{Interlocked.Increment(ref _keys)}";
 

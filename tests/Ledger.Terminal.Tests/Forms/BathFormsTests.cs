@@ -1,48 +1,33 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
-using Ledger.Terminal.Screens;
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tests.Forms;
 
-public sealed class BathFormsTests
+public sealed class BathFormsTests : OnASmallLedger
 {
     [Fact]
     public void The_seconds_of_a_clearing_test_are_seen_beside_its_tick()
     {
-        using var screen = new Screen(Some.Ledger());
+        Screen.Type("3t").Type("58").Press(Key.Tab, Key.Space);
 
-        screen.Type("3t").Type("58").Press(Key.Tab, Key.Space);
-
-        Assert.Contains("Cleared in, seconds 58", screen.Text);
-        Assert.Contains("[x] The bath is fresh", screen.Text);
+        Screen.Shows("Cleared in, seconds 58", "[x] The bath is fresh");
     }
 
     [Fact]
     public void One_key_on_the_baths_screen_rotates_the_pair_and_shows_before_and_after()
     {
-        var ledger = Some.Ledger();
-        ledger.Did(new JugStart { Key = "jug", Date = new(2026, 1, 1), Jug = "J1", Size = Volume.FromMillilitres(5000), Contents = "used fixer" });
-        using var screen = new Screen(ledger);
+        Ledger.Did(new JugStart { Key = "jug", Date = new(2026, 1, 1), Jug = "J1", Size = Volume.FromMillilitres(5000), Contents = "used fixer" });
+        Screen.Type("3").Find("rotate");
+        Screen.Shows("in use -> discarded", "second -> first");
+        Screen.Press(Key.F8);
 
-        screen.Type("3").Find("rotate");
-        Assert.Contains("in use -> discarded", screen.Text);
-        Assert.Contains("second -> first", screen.Text);
-        screen.Press(Key.F8);
-
-        Assert.Equal(["F5", "F6"], ledger.HoldingsOn(Some.Today).Baths.Select(bath => bath.Code));
-        Assert.Equal(new(2026, 1, 25), ledger.HoldingsOn(Some.Today).Bath("F5")!.MixedOn);
+        Assert.Equal(["F5", "F6"], Ledger.HoldingsOn(Some.Today).Baths.Select(bath => bath.Code));
+        Assert.Equal(new(2026, 1, 25), Ledger.HoldingsOn(Some.Today).Bath("F5")!.MixedOn);
     }
 
     [Fact]
     public void A_clearing_test_takes_its_sheet_from_stock_and_says_how_long_to_fix()
     {
-        var form = new KindForm(Some.Ledger(), "clearing-test", ("bath", "F4"));
+        var form = new KindForm(Ledger, "clearing-test", ("bath", "F4"));
         form["seconds"].Type("40");
         form["fresh"].Tick();
         form["sheets"].Type("1");
@@ -58,7 +43,7 @@ public sealed class BathFormsTests
     [InlineData("bath-storage", "container", "open tray")]
     public void A_note_on_a_bath_becomes_the_entry_it_is(string kind, string field, string found)
     {
-        var form = new KindForm(Some.Ledger(), kind, ("bath", "F4"));
+        var form = new KindForm(Ledger, kind, ("bath", "F4"));
         Assert.Same(form[field], form.First);
         form[field].Type(found);
 
@@ -68,7 +53,7 @@ public sealed class BathFormsTests
     [Fact]
     public void A_residual_test_of_a_bath_says_what_was_looked_for()
     {
-        var form = new KindForm(Some.Ledger(), "residual-test", ("bath", "F4"));
+        var form = new KindForm(Ledger, "residual-test", ("bath", "F4"));
         form["result"].Type("no stain");
         Assert.Contains("Looked for: found nothing; accepted is silver", Assert.Single(Assert.IsType<Incomplete>(form.Judge()).Problems), StringComparison.Ordinal);
         form["looked_for"].Turn(1);
@@ -78,14 +63,13 @@ public sealed class BathFormsTests
     [Fact]
     public void A_colour_and_a_control_strip_are_noted_at_the_bath_they_belong_to()
     {
-        var ledger = Some.Ledger();
-        var fixer = ledger.HoldingsOn(Some.Today).Item("tarnfix")!;
-        ledger.Did(new ItemDefinition { Key = "indicator", Date = new(2026, 3, 1), Item = fixer with { Indicator = "purple" } });
-        var look = new KindForm(ledger, "indicator", ("bath", "F5"));
+        var fixer = Ledger.HoldingsOn(Some.Today).Item("tarnfix")!;
+        Ledger.Did(new ItemDefinition { Key = "indicator", Date = new(2026, 3, 1), Item = fixer with { Indicator = "purple" } });
+        var look = new KindForm(Ledger, "indicator", ("bath", "F5"));
         look["colour"].Type("purple");
         Assert.Contains(Assert.IsType<Ready>(look.Judge()).Posting.Effects, effect => effect is { What: "F5", After: "exhausted by sight" });
 
-        var strip = new KindForm(ledger, "control-strip", ("bath", "F5"));
+        var strip = new KindForm(Ledger, "control-strip", ("bath", "F5"));
         strip["result"].Type("speed -0.12");
         Assert.Contains("not a developer", Assert.IsType<Rejected>(strip.Judge()).Refusal.Sentence, StringComparison.Ordinal);
     }
@@ -93,13 +77,12 @@ public sealed class BathFormsTests
     [Fact]
     public void Who_fixes_in_one_bath_sees_nothing_of_rotating()
     {
-        var ledger = Some.Ledger();
-        var baths = new BathsModel(ledger);
+        var baths = new BathsModel(Ledger);
         baths.Refresh();
         Assert.Contains(baths.Actions, key => key.Label == "Rotate pair");
         Assert.Contains(baths.Details(0).SelectMany(block => block.Lines(120)), line => line.Contains("rotated 0 of 3 times", StringComparison.Ordinal));
 
-        ledger.Did(new Discard { Key = "gone", Date = Some.Today, What = "F5", Reason = "spent" });
+        Ledger.Did(new Discard { Key = "gone", Date = Some.Today, What = "F5", Reason = "spent" });
         baths.Refresh();
         Assert.DoesNotContain(baths.Actions, key => key.Label == "Rotate pair");
         var shown = string.Join(' ', baths.Purpose.Concat(baths.Details(0).SelectMany(block => block.Lines(60))));
@@ -109,14 +92,12 @@ public sealed class BathFormsTests
     [Fact]
     public void A_clearing_test_offers_a_fixer_for_film_and_the_film_developed_last()
     {
-        var ledger = Some.Ledger();
-        ledger.Did(new BathMixing
+        Ledger.Did(new BathMixing
         {
             Key = "paper", Date = Some.Today, Bath = "PF1", Item = "tarnfix", Material = Core.Baths.BathMaterial.Paper, WorkingVolume = Volume.FromMillilitres(1000),
         });
-        using var screen = new Screen(ledger);
-        screen.Type("3").Press(Key.End).Type("t");
-        var form = Assert.IsType<KindForm>(Assert.IsType<FormPage>(screen.Shell.Page).Form);
+        Screen.Type("3").Press(Key.End).Type("t");
+        var form = Assert.IsType<KindForm>(Assert.IsType<FormPage>(Screen.Shell.Page).Form);
         Assert.Equal(("F4", "fen80"), (form["bath"].Text, form["film"].Text));
         Assert.DoesNotContain("PF1", form["bath"].Choices());
     }
@@ -124,10 +105,9 @@ public sealed class BathFormsTests
     [Fact]
     public void A_syrup_that_has_a_density_may_be_weighed_out_for_a_batch()
     {
-        var ledger = Some.Ledger();
-        var syrup = ledger.HoldingsOn(Some.Today).Item("syrup")!;
-        ledger.Did(new ItemDefinition { Key = "density", Date = new(2026, 3, 1), Item = syrup with { Density = Density.Of(1.25m) } });
-        var form = new SessionForm(ledger);
+        var syrup = Ledger.HoldingsOn(Some.Today).Item("syrup")!;
+        Ledger.Did(new ItemDefinition { Key = "density", Date = new(2026, 3, 1), Item = syrup with { Density = Density.Of(1.25m) } });
+        var form = new SessionForm(Ledger);
         form.Lines[0]["sheets"].Type("4");
         form.Lines[0]["developer_ml"].Type("31.25g");
         Assert.Contains(Assert.IsType<Ready>(form.Judge()).Posting.Effects, effect => effect is { What: "syrup/1", Before: "64 ml", After: "39 ml" });
@@ -138,10 +118,9 @@ public sealed class BathFormsTests
     [Fact]
     public void What_is_seen_ends_the_bath_on_its_screen()
     {
-        var ledger = Some.Ledger();
-        ledger.Did(new BathObservation { Key = "seen", Date = new(2026, 3, 1), Bath = "F5", Sign = "specks" });
-        ledger.Did(new BathStorage { Key = "tray", Date = new(2026, 3, 2), Bath = "F5", Container = WorkingContainer.OpenTray });
-        var baths = new BathsModel(ledger);
+        Ledger.Did(new BathObservation { Key = "seen", Date = new(2026, 3, 1), Bath = "F5", Sign = "specks" });
+        Ledger.Did(new BathStorage { Key = "tray", Date = new(2026, 3, 2), Bath = "F5", Container = WorkingContainer.OpenTray });
+        var baths = new BathsModel(Ledger);
         baths.Refresh();
 
         Assert.Equal("!! exhausted by sight", baths.Cell(1, 1));
@@ -153,7 +132,7 @@ public sealed class BathFormsTests
     [Fact]
     public void Bottles_are_decanted_with_names_of_their_own()
     {
-        var form = new KindForm(Some.Ledger(), "decanting", ("from", "tarnfix/1"));
+        var form = new KindForm(Ledger, "decanting", ("from", "tarnfix/1"));
         form["bottles"].Type("2");
         form["size_ml"].Type("100");
         form["names"].Type("left right");
@@ -167,7 +146,7 @@ public sealed class BathFormsTests
     [Fact]
     public void A_top_up_moves_its_concentrate_into_the_bath()
     {
-        var form = new KindForm(Some.Ledger(), "top-up", ("bath", "F5"));
+        var form = new KindForm(Ledger, "top-up", ("bath", "F5"));
         form["added_ml"].Type("100");
         Assert.Contains(Assert.IsType<Ready>(form.Judge()).Posting.Effects, effect => effect is { Before: "400 ml", After: "380 ml" });
     }
@@ -175,9 +154,8 @@ public sealed class BathFormsTests
     [Fact]
     public void A_good_bath_is_not_called_spent_and_why_it_goes_is_asked()
     {
-        var ledger = Some.Ledger();
-        Assert.Equal("expired", new DiscardForm(ledger, "F4")["reason"].Text);
-        var good = new DiscardForm(ledger, "F5");
+        Assert.Equal("expired", new DiscardForm(Ledger, "F4")["reason"].Text);
+        var good = new DiscardForm(Ledger, "F5");
         Assert.Equal("", good["reason"].Text);
         Assert.Equal(
             ["Reason: F5 is good until 2026-07-24; write why it is discarded"], Assert.IsType<Incomplete>(good.Judge()).Problems);
@@ -191,9 +169,8 @@ public sealed class BathFormsTests
     [Fact]
     public void Pouring_out_offers_the_jug_that_stands_there()
     {
-        var ledger = Some.Ledger();
-        ledger.Did(new JugStart { Key = "jug", Date = new(2026, 1, 1), Jug = "J1", Size = Volume.FromMillilitres(5000), Contents = "used fixer" });
-        var form = new DiscardForm(ledger, "F4");
+        Ledger.Did(new JugStart { Key = "jug", Date = new(2026, 1, 1), Jug = "J1", Size = Volume.FromMillilitres(5000), Contents = "used fixer" });
+        var form = new DiscardForm(Ledger, "F4");
         Assert.Equal("J1", form["jug"].Text);
         Assert.Contains(Assert.IsType<Ready>(form.Judge()).Posting.Effects, effect => effect is { What: "J1", After: "1500 ml" });
     }
@@ -201,27 +178,23 @@ public sealed class BathFormsTests
     [Fact]
     public void The_caution_stands_above_the_fields_before_anything_is_typed()
     {
-        var ledger = Some.Ledger();
-        ledger.Did(new ItemDefinition { Key = "sheet", Date = Some.Today, Item = ledger.HoldingsOn(Some.Today).Item("tarnfix")! with { Cautions = "no fumes" } });
-        using var screen = new Screen(ledger);
-        screen.Type("3b");
-        Assert.Contains("! Gloves, goggles, fresh air.", screen.Text);
-        Assert.Contains(": no fumes", screen.Text);
-        screen.Press(Key.F1);
-        Assert.Contains("Mix nothing with bleach.", screen.Text);
+        Ledger.Did(new ItemDefinition { Key = "sheet", Date = Some.Today, Item = Ledger.HoldingsOn(Some.Today).Item("tarnfix")! with { Cautions = "no fumes" } });
+        Screen.Type("3b");
+        Screen.Shows("! Gloves, goggles, fresh air.", ": no fumes");
+        Screen.Press(Key.F1);
+        Assert.Contains("Mix nothing with bleach.", Screen.Text);
     }
 
     /// <summary>A jug for another waste is neither offered nor written, even where it is the only one.</summary>
     [Fact]
     public void Only_a_jug_for_the_same_waste_is_offered()
     {
-        var ledger = Some.Ledger();
-        ledger.Did(new JugStart { Key = "dev", Date = new(2026, 1, 1), Jug = "J1", Size = Volume.FromMillilitres(5000), Contents = "used developer" });
-        var form = new DiscardForm(ledger, "F4");
+        Ledger.Did(new JugStart { Key = "dev", Date = new(2026, 1, 1), Jug = "J1", Size = Volume.FromMillilitres(5000), Contents = "used developer" });
+        var form = new DiscardForm(Ledger, "F4");
         Assert.Equal("", form["jug"].Text);
         Assert.Equal([""], form["jug"].Choices());
-        ledger.Did(new JugStart { Key = "fix", Date = new(2026, 1, 1), Jug = "J2", Size = Volume.FromMillilitres(5000), Contents = "used fixer" });
-        form = new DiscardForm(ledger, "F4");
+        Ledger.Did(new JugStart { Key = "fix", Date = new(2026, 1, 1), Jug = "J2", Size = Volume.FromMillilitres(5000), Contents = "used fixer" });
+        form = new DiscardForm(Ledger, "F4");
         Assert.Equal("J2", form["jug"].Text);
         Assert.Equal(["", "J2"], form["jug"].Choices());
     }

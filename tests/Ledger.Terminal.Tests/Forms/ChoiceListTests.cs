@@ -1,45 +1,38 @@
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Forms;
 
 /// <summary>What can be chosen opens under the field while it is typed in.</summary>
-public sealed class ChoiceListTests
+public sealed class ChoiceListTests : OnASmallLedger
 {
     [Fact]
     public void Typing_opens_what_fits_with_what_a_person_needs_to_choose()
     {
-        using var screen = new Screen(Some.Ledger());
+        Screen.Type("2c").Press(Key.Tab.WithShift).Type("t");
 
-        screen.Type("2c").Press(Key.Tab.WithShift).Type("t");
-
-        Assert.Matches("tarnfix/1 +[0-9]+ ml, open", screen.Text);
-        Assert.Matches("tarnfix +Tarnbeck rapid fixer", screen.Text);
-        Assert.DoesNotContain("syrup/1 ", screen.Text);
+        Assert.Matches("tarnfix/1 +[0-9]+ ml, open", Screen.Text);
+        Assert.Matches("tarnfix +Tarnbeck rapid fixer", Screen.Text);
+        Assert.DoesNotContain("syrup/1 ", Screen.Text);
     }
 
     [Fact]
     public void Down_goes_through_what_fits_and_Esc_closes_the_list_before_the_form()
     {
-        using var screen = new Screen(Some.Ledger());
-        screen.Type("2c").Press(Key.Tab.WithShift).Type("fen").Press(Key.CursorDown);
-        var form = Assert.IsType<FormPage>(screen.Shell.Page).Form;
+        Screen.Type("2c").Press(Key.Tab.WithShift).Type("fen").Press(Key.CursorDown);
+        var form = Assert.IsType<FormPage>(Screen.Shell.Page).Form;
         Assert.Equal("fen80/1", form.Fields.Single(field => field.Label == "What").Text);
-        Assert.Contains("> fen80/1", screen.Text);
+        Assert.Contains("> fen80/1", Screen.Text);
 
-        screen.Press(Key.CursorDown);
-        Assert.Contains("> fen80/2", screen.Text);
+        Screen.Press(Key.CursorDown);
+        Assert.Contains("> fen80/2", Screen.Text);
 
-        screen.Press(Key.Esc);
-        Assert.DoesNotContain("> fen80/2", screen.Text);
-        Assert.IsType<FormPage>(screen.Shell.Page);
+        Screen.Press(Key.Esc);
+        Assert.DoesNotContain("> fen80/2", Screen.Text);
+        Assert.IsType<FormPage>(Screen.Shell.Page);
     }
 
     [Fact]
     public void A_bath_is_offered_with_what_it_has_left()
     {
-        var form = new SessionForm(Some.Ledger());
+        var form = new SessionForm(Ledger);
 
         Assert.Contains("sq in left", form["bath"].NoteOf("F5"));
     }
@@ -47,12 +40,11 @@ public sealed class ChoiceListTests
     [Fact]
     public void A_click_takes_a_row()
     {
-        using var screen = new Screen(Some.Ledger());
-        screen.Type("2c").Press(Key.Tab.WithShift).Type("fen");
-        var row = Array.FindIndex(screen.Lines, line => line.Contains("fen80/2", StringComparison.Ordinal));
+        Screen.Type("2c").Press(Key.Tab.WithShift).Type("fen");
+        var row = Array.FindIndex(Screen.Lines, line => line.Contains("fen80/2", StringComparison.Ordinal));
 
-        screen.Click(screen.Lines[row].IndexOf("fen80/2", StringComparison.Ordinal), row);
+        Screen.Click(Screen.Lines[row].IndexOf("fen80/2", StringComparison.Ordinal), row);
 
-        Assert.Equal("fen80/2", Assert.IsType<FormPage>(screen.Shell.Page).Form.Fields.Single(field => field.Label == "What").Text);
+        Assert.Equal("fen80/2", Assert.IsType<FormPage>(Screen.Shell.Page).Form.Fields.Single(field => field.Label == "What").Text);
     }
 }

@@ -1,21 +1,17 @@
 using System.Text;
-using Ledger.Core.Journal.Entries;
-using Ledger.Terminal.Forms;
 using Ledger.Terminal.Shell;
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tests.Forms;
 
 /// <summary>What is shown can be taken along: row, table or page, as text or CSV, to a file or the terminal's clipboard; it is asked first.</summary>
-public sealed class CopyTests
+public sealed class CopyTests : OnASmallLedger
 {
     private readonly FakePaper _paper = new();
 
     [Fact]
     public void Ctrl_C_asks_first_and_shows_what_is_copied()
     {
-        using var screen = new Screen(Some.Ledger(), paper: _paper);
+        var screen = Look(paper: _paper);
 
         var asked = screen.Type("2").Press(Key.C.WithCtrl).Text;
 
@@ -31,7 +27,7 @@ public sealed class CopyTests
     [Fact]
     public void A_table_is_copied_as_csv_into_a_file_with_the_rows_that_are_found()
     {
-        using var screen = new Screen(Some.Ledger(), paper: _paper);
+        var screen = Look(paper: _paper);
         screen.Type("2/").Type("tarn").Press(Key.Enter, Key.C.WithCtrl);
         Fill(screen, ("Copy", "table"), ("as", "csv"), ("to", "file"), ("File", "shelf.csv"));
 
@@ -48,7 +44,7 @@ public sealed class CopyTests
     [Fact]
     public void A_page_is_copied_as_text_with_its_table_and_its_details()
     {
-        using var screen = new Screen(Some.Ledger(), paper: _paper);
+        var screen = Look(paper: _paper);
         screen.Type("3").Press(Key.C.WithCtrl);
         Fill(screen, ("Copy", "page"), ("to", "file"), ("File", "baths.txt"));
 
@@ -64,7 +60,7 @@ public sealed class CopyTests
     public void A_file_that_is_there_already_is_not_replaced_and_the_form_stays()
     {
         _paper.Files["x"] = "old";
-        using var screen = new Screen(Some.Ledger(), paper: _paper);
+        var screen = Look(paper: _paper);
         screen.Type("2").Press(Key.C.WithCtrl);
         Fill(screen, ("to", "file"), ("File", "x"));
 
@@ -76,14 +72,13 @@ public sealed class CopyTests
     [Fact]
     public void What_is_too_much_for_a_clipboard_is_sent_to_a_file()
     {
-        var ledger = Some.Ledger();
         for (var i = 0; i < 300; i++)
-            ledger.Did(new NoticeSnooze
+            Ledger.Did(new NoticeSnooze
             {
                 Key = Some.Key(), Date = Some.Today, Notice = NoticeKind.BelowMinimum, About = ["syrup"], Until = new(2026, 4, 1),
                 Reason = new('x', 190),
             });
-        using var screen = new Screen(ledger, paper: _paper);
+        var screen = Look(paper: _paper);
         screen.Type("6").Press(Key.C.WithCtrl);
         Fill(screen, ("Copy", "table"));
 

@@ -1,25 +1,15 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Pages;
-using Ledger.Terminal.Tests.Fakes;
 using Ledger.Terminal.Tests.Year;
-using NodaTime;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tests.Forms;
 
 /// <summary>Deliveries of several items, by keys alone on 80 by 24.</summary>
-public sealed class DeliveryFormTests
+public sealed class DeliveryFormTests : OnASmallLedger
 {
-    private readonly FakeLedger _ledger = Some.Ledger();
-
     [Fact]
     public void A_delivery_of_three_lines_is_typed_and_equals_the_same_entry_to_the_last_millionth()
     {
-        using var screen = new Screen(_ledger);
-        var typist = new Typist(screen);
-        screen.Type("2r").Press(Key.F4, Key.F4);
+        var typist = new Typist(Screen);
+        Screen.Type("2r").Press(Key.F4, Key.F4);
         typist.Fill(
             ("Invoice", "inv-4711"), ("Discount on all", "7.77"), ("Shipping", "14.50"), ("Duty and tax", "3.01"), ("Note", "spring"),
             ("Item", "fen80"), ("Packs", "2"), ("Price of a pack", "186"), ("Batch", "CP-1"), ("Expiry date", "2028-01-31"), ("Kept in", "freezer"),
@@ -38,34 +28,33 @@ public sealed class DeliveryFormTests
                 new() { Item = "tarnfix", Packs = 3, Price = Money.Of(15.90m), ExpiresOn = new(2027, 6, 30) },
             ],
         });
-        Assert.Equal(Shelf(other), Shelf(_ledger));
-        var (wrote, same) = (_ledger.Journal(Some.Today, null, 1)[0], other.Journal(Some.Today, null, 1)[0]);
+        Assert.Equal(Shelf(other), Shelf(Ledger));
+        var (wrote, same) = (Ledger.Journal(Some.Today, null, 1)[0], other.Journal(Some.Today, null, 1)[0]);
         Assert.Equal((same.Number, same.Kind, same.Summary, same.Note), (wrote.Number, wrote.Kind, wrote.Summary, wrote.Note));
 
         // 2 x 186 + 41.95 + 3 x 15.90 - 7.77 + 14.50 + 3.01
-        var came = _ledger.HoldingsOn(Some.Today).Containers.Where(container => container.Lot.ReceivedOn == Some.Today);
+        var came = Ledger.HoldingsOn(Some.Today).Containers.Where(container => container.Lot.ReceivedOn == Some.Today);
         Assert.Equal(471_390_000, came.Sum(container => container.Value.Millionths));
     }
 
     [Fact]
     public void What_each_line_costs_on_the_shelf_is_shown_exactly_before_it_is_saved()
     {
-        using var screen = new Screen(_ledger);
-        screen.Type("2r").Type("1");
-        Go(screen, "Price of a pack").Type("100").Press(Key.F4).Type("syrup");
-        Go(screen, "Price of a pack", 1).Type("50");
-        Go(screen, "Shipping").Type("10");
+        Screen.Type("2r").Type("1");
+        Go(Screen, "Price of a pack").Type("100").Press(Key.F4).Type("syrup");
+        Go(Screen, "Price of a pack", 1).Type("50");
+        Go(Screen, "Shipping").Type("10");
 
-        Assert.Contains("Cost on the shelf, EUR", screen.Text);
-        Assert.Matches(@"fen80 +25 sheets +106\.666667 +4\.266667 a sheet", screen.Text);
-        Assert.Matches(@"syrup +1000 ml +53\.333333 +0\.053333 a ml", screen.Text);
-        Assert.Matches(@"together +160\.000000", screen.Text);
+        Assert.Contains("Cost on the shelf, EUR", Screen.Text);
+        Assert.Matches(@"fen80 +25 sheets +106\.666667 +4\.266667 a sheet", Screen.Text);
+        Assert.Matches(@"syrup +1000 ml +53\.333333 +0\.053333 a ml", Screen.Text);
+        Assert.Matches(@"together +160\.000000", Screen.Text);
     }
 
     [Fact]
     public void One_line_is_a_delivery_too_and_shows_its_cost_too()
     {
-        var form = new DeliveryForm(_ledger, "fen80");
+        var form = new DeliveryForm(Ledger, "fen80");
         form["shipping"].Type("4.5");
         var ready = Assert.IsType<Ready>(form.Judge());
         Assert.IsType<Delivery>(ready.Entry);
@@ -75,41 +64,39 @@ public sealed class DeliveryFormTests
     [Fact]
     public void Bad_input_names_its_line_and_writes_nothing()
     {
-        using var screen = new Screen(_ledger);
-        screen.Type("2r").Press(Key.F4);
-        Assert.Contains("line 2, Item: found nothing; accepted is the item", screen.Text);
+        Screen.Type("2r").Press(Key.F4);
+        Assert.Contains("line 2, Item: found nothing; accepted is the item", Screen.Text);
 
-        screen.Type("syrup").Press(Key.Tab.WithShift).Type("two").Press(Key.F8);
-        Assert.Contains("Line 2, Packs: found \"two\"; accepted is a number from", screen.Text);
+        Screen.Type("syrup").Press(Key.Tab.WithShift).Type("two").Press(Key.F8);
+        Assert.Contains("Line 2, Packs: found \"two\"; accepted is a number from", Screen.Text);
 
-        screen.Press(Key.Tab.WithShift, Key.Tab).Type("0").Press(Key.F8);
-        Assert.Contains("Line 2, Packs: found \"0\"; accepted is a number from", screen.Text);
+        Screen.Press(Key.Tab.WithShift, Key.Tab).Type("0").Press(Key.F8);
+        Assert.Contains("Line 2, Packs: found \"0\"; accepted is a number from", Screen.Text);
 
-        screen.Press(Key.Tab.WithShift, Key.Tab).Type("1");
-        Go(screen, "Discount on all").Type("9999").Press(Key.F8);
-        Assert.Contains("The discount, 9999.00, is more than the", screen.Text);
-        Assert.Equal(10, _ledger.Journal(Some.Today, null, 1)[0].Number);
+        Screen.Press(Key.Tab.WithShift, Key.Tab).Type("1");
+        Go(Screen, "Discount on all").Type("9999").Press(Key.F8);
+        Assert.Contains("The discount, 9999.00, is more than the", Screen.Text);
+        Assert.Equal(10, Ledger.Journal(Some.Today, null, 1)[0].Number);
     }
 
     [Fact]
     public void A_line_is_dropped_and_what_stands_in_the_others_stays()
     {
-        using var screen = new Screen(_ledger);
-        screen.Type("2r").Press(Key.F4).Type("syrup").Press(Key.F4).Type("tarnfix");
-        var form = Assert.IsType<DeliveryForm>(Assert.IsType<FormPage>(screen.Shell.Page).Form);
+        Screen.Type("2r").Press(Key.F4).Type("syrup").Press(Key.F4).Type("tarnfix");
+        var form = Assert.IsType<DeliveryForm>(Assert.IsType<FormPage>(Screen.Shell.Page).Form);
         Assert.Equal(["fen80", "syrup", "tarnfix"], form.Lines.Select(line => line["item"].Text));
 
-        Go(screen, "Item", 1).Press(Key.F5);
+        Go(Screen, "Item", 1).Press(Key.F5);
         Assert.Equal(["fen80", "tarnfix"], form.Lines.Select(line => line["item"].Text));
-        Assert.Same(form.Lines[1]["packs"], Here(screen));
+        Assert.Same(form.Lines[1]["packs"], Here(Screen));
 
-        Go(screen, "Note").Press(Key.F5);
+        Go(Screen, "Note").Press(Key.F5);
         Assert.Equal(2, form.Lines.Count);
 
-        Go(screen, "Item").Press(Key.F5, Key.F5);
+        Go(Screen, "Item").Press(Key.F5, Key.F5);
         Assert.Equal("tarnfix", Assert.Single(form.Lines)["item"].Text);
-        screen.Press(Key.F8);
-        Assert.Equal("delivery", _ledger.Journal(Some.Today, null, 1)[0].Kind);
+        Screen.Press(Key.F8);
+        Assert.Equal("delivery", Ledger.Journal(Some.Today, null, 1)[0].Kind);
     }
 
     private static FormField? Here(Screen screen) => (screen.Shell.MostFocused as FieldBox)?.Field;

@@ -1,7 +1,3 @@
-using Ledger.Core.Journal.Kinds;
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Tests.Fakes;
-
 namespace Ledger.Terminal.Tests.Forms;
 
 /// <summary>The form that is made of a description asks for all that the kind says: its fields, those of a line, the day and the note.</summary>

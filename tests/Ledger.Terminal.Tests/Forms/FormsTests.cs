@@ -1,56 +1,41 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Pages;
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Forms;
 
-public sealed class FormsTests
+public sealed class FormsTests : OnASmallLedger
 {
     [Fact]
     public void A_session_is_logged_by_keyboard_alone_found_in_the_journal_and_undone()
     {
-        var ledger = Some.Ledger();
-        using var screen = new Screen(ledger);
+        Screen.Type("s").Press(Key.F3);
+        Screen.Shows(
+            "Session S23", "21 sheets -> 17 sheets", "64 ml -> 39 ml",
+            "320 sq in of 3000 sq in -> 640 sq in of 3000 sq in");
 
-        screen.Type("s").Press(Key.F3);
-        Assert.Contains("Session S23", screen.Text);
-        Assert.Contains("21 sheets -> 17 sheets", screen.Text);
-        Assert.Contains("64 ml -> 39 ml", screen.Text);
-        Assert.Contains("320 sq in of 3000 sq in -> 640 sq in of 3000 sq in", screen.Text);
+        Screen.Press(Key.F8);
+        Assert.Contains("Entry 11: session S23: 4 fen80, 320 sq in through F4.", Screen.Text);
 
-        screen.Press(Key.F8);
-        Assert.Contains("Entry 11: session S23: 4 fen80, 320 sq in through F4.", screen.Text);
+        Screen.Type("6");
+        Assert.Contains("Entry 11: session", Screen.Text);
 
-        screen.Type("6");
-        Assert.Contains("Entry 11: session", screen.Text);
-
-        screen.Type("u");
-        Assert.Contains("39 ml -> 64 ml", screen.Text);
-        screen.Press(Key.F8);
-        Assert.Contains("Entry 12: took back entry 11", screen.Text);
-        Assert.Equal(11, ledger.Journal(Some.Today, null, 1)[0].Undoes);
-        Assert.Equal("S22", ledger.Sessions(Some.Today, null, 1)[0].Session);
+        Screen.Type("u");
+        Assert.Contains("39 ml -> 64 ml", Screen.Text);
+        Screen.Press(Key.F8);
+        Assert.Contains("Entry 12: took back entry 11", Screen.Text);
+        Assert.Equal(11, Ledger.Journal(Some.Today, null, 1)[0].Undoes);
+        Assert.Equal("S22", Ledger.Sessions(Some.Today, null, 1)[0].Session);
     }
 
     [Fact]
     public void Enter_goes_from_field_to_field_and_on_Save_saves()
     {
-        var ledger = Some.Ledger();
-        using var screen = new Screen(ledger);
+        Screen.Type("s").Type("4").Press(Key.Enter, Key.Enter, Key.Enter, Key.Enter, Key.Enter, Key.Enter);
 
-        screen.Type("s").Type("4").Press(Key.Enter, Key.Enter, Key.Enter, Key.Enter, Key.Enter, Key.Enter);
-
-        Assert.Equal("S23", ledger.Sessions(Some.Today, null, 1)[0].Session);
+        Assert.Equal("S23", Ledger.Sessions(Some.Today, null, 1)[0].Session);
     }
 
     [Fact]
     public void Same_again_takes_over_the_lines_of_the_last_session_with_its_developer()
     {
-        var form = new SessionForm(Some.Ledger());
+        var form = new SessionForm(Ledger);
 
         form.Keys.Single(key => key.Key == Key.F12).Press(null);
 
@@ -62,13 +47,12 @@ public sealed class FormsTests
     [Fact]
     public void A_session_offers_the_only_bath_that_fits_and_none_where_one_is_to_be_named()
     {
-        var ledger = Some.Ledger();
-        Assert.Equal("F4", new SessionForm(ledger)["bath"].Text);
-        ledger.Did(new BathMixing
+        Assert.Equal("F4", new SessionForm(Ledger)["bath"].Text);
+        Ledger.Did(new BathMixing
         {
             Key = "bath F9", Date = Some.Today, Bath = "F9", Item = "tarnfix", WorkingVolume = Volume.FromMillilitres(500),
         });
-        var form = new SessionForm(ledger);
+        var form = new SessionForm(Ledger);
         form.Keys.Single(key => key.Key == Key.F3).Press(null);
         Assert.Equal("", form["bath"].Text);
         Assert.Contains(
@@ -80,18 +64,15 @@ public sealed class FormsTests
     [Fact]
     public void Same_again_shows_on_the_screen()
     {
-        using var screen = new Screen(Some.Ledger());
+        Screen.Type("s").Press(Key.F12);
 
-        screen.Type("s").Press(Key.F12);
-
-        Assert.Contains("64 ml -> 39 ml", screen.Text);
-        Assert.Contains("dev. ml 25", screen.Text);
+        Screen.Shows("64 ml -> 39 ml", "dev. ml 25");
     }
 
     [Fact]
     public void More_lines_can_be_added_and_dropped_again()
     {
-        var form = new SessionForm(Some.Ledger());
+        var form = new SessionForm(Ledger);
         form.Keys.Single(key => key.Key == Key.F3).Press(null);
         var added = form.Keys.Single(key => key.Key == Key.F4).Press(null);
         form.Keys.Single(key => key.Key == Key.F3).Press(added);
@@ -106,91 +87,71 @@ public sealed class FormsTests
     [Fact]
     public void Bad_input_is_said_in_a_sentence_and_what_was_typed_stays()
     {
-        var ledger = Some.Ledger();
-        using var screen = new Screen(ledger);
+        Screen.Type("s").Type("two").Press(Key.F8);
 
-        screen.Type("s").Type("two").Press(Key.F8);
-
-        Assert.Contains("Sheets: found \"two\"; accepted is a whole number from 1 to 1000.", screen.Text);
-        Assert.Contains("Sheets two", screen.Text);
-        Assert.Equal(10, ledger.Journal(Some.Today, null, 1)[0].Number);
+        Screen.Shows("Sheets: found \"two\"; accepted is a whole number from 1 to 1000.", "Sheets two");
+        Assert.Equal(10, Ledger.Journal(Some.Today, null, 1)[0].Number);
     }
 
     [Fact]
     public void A_pour_beyond_the_book_is_refused_until_the_difference_is_booked()
     {
-        var ledger = Some.Ledger();
-        using var screen = new Screen(ledger);
+        Screen.Type("s").Press(Key.F3, Key.Enter, Key.Enter).Type("70");
+        Screen.Shows("This cannot be saved", "6 ml short");
 
-        screen.Type("s").Press(Key.F3, Key.Enter, Key.Enter).Type("70");
-        Assert.Contains("This cannot be saved", screen.Text);
-        Assert.Contains("6 ml short", screen.Text);
+        Screen.Press(Key.F6);
+        Screen.Shows("[x] Book the difference", "syrup/1 held 6 ml more than the book says");
 
-        screen.Press(Key.F6);
-        Assert.Contains("[x] Book the difference", screen.Text);
-        Assert.Contains("syrup/1 held 6 ml more than the book says", screen.Text);
-
-        screen.Press(Key.F8);
-        Assert.Equal("S23", ledger.Sessions(Some.Today, null, 1)[0].Session);
+        Screen.Press(Key.F8);
+        Assert.Equal("S23", Ledger.Sessions(Some.Today, null, 1)[0].Session);
     }
 
     [Fact]
     public void Pressing_save_twice_writes_once()
     {
-        var ledger = Some.Ledger();
-        var form = new KindForm(ledger, "count", ("item", "syrup"));
+        var form = new KindForm(Ledger, "count", ("item", "syrup"));
         form["found"].Type("60");
         form["reason"].Type("dregs");
 
         Assert.True(form.Save().IsDone);
-        Assert.Equal(11, ledger.Journal(Some.Today, null, 1)[0].Number);
+        Assert.Equal(11, Ledger.Journal(Some.Today, null, 1)[0].Number);
         form.Save();
 
-        Assert.Equal(11, ledger.Journal(Some.Today, null, 1)[0].Number);
+        Assert.Equal(11, Ledger.Journal(Some.Today, null, 1)[0].Number);
     }
 
     [Fact]
     public void A_delivery_offers_the_last_price_and_the_place_it_was_kept()
     {
-        using var screen = new Screen(Some.Ledger());
+        Screen.Type("2r");
 
-        screen.Type("2r");
-
-        Assert.Contains("fen80", screen.Text);
-        Assert.Contains("178.00", screen.Text);
-        Assert.Contains("shelf", screen.Text);
-        Assert.Contains("fen80/3", screen.Text);
-        screen.Press(Key.F8);
-        Assert.Contains("Entry 11: ", screen.Text);
+        Screen.Shows("fen80", "178.00", "shelf", "fen80/3");
+        Screen.Press(Key.F8);
+        Assert.Contains("Entry 11: ", Screen.Text);
     }
 
     [Fact]
     public void A_bath_takes_its_name_and_its_pair_from_the_one_before()
     {
-        var ledger = Some.Ledger();
-        using var screen = new Screen(ledger);
+        Screen.Type("3d");
+        Assert.Contains("in use -> discarded", Screen.Text);
+        Screen.Press(Key.F8).Type("b");
+        Assert.Contains("F6", Screen.Text);
+        Screen.Press(Key.F8);
 
-        screen.Type("3d");
-        Assert.Contains("in use -> discarded", screen.Text);
-        screen.Press(Key.F8).Type("b");
-        Assert.Contains("F6", screen.Text);
-        screen.Press(Key.F8);
-
-        Assert.Equal("F5", ledger.HoldingsOn(Some.Today).Bath("F6")!.PairedWith);
-        Assert.Matches("F6 +second", screen.Text);
+        Assert.Equal("F5", Ledger.HoldingsOn(Some.Today).Bath("F6")!.PairedWith);
+        Assert.Matches("F6 +second", Screen.Text);
     }
 
     [Fact]
     public void A_bottle_is_opened_and_counted_and_a_sheet_thrown_away()
     {
-        var ledger = Some.Ledger();
-
-        Assert.IsType<Ready>(new KindForm(ledger, "opening", ("container", "fen80")).Judge());
-        var count = new KindForm(ledger, "count", ("item", "fen80/2"));
+        Assert.IsType<Ready>(new KindForm(Ledger, "opening", ("container", "fen80")).Judge());
+        var count = new KindForm(Ledger, "count", ("item", "fen80/2"));
         count["found"].Type("24");
         count["reason"].Type("miscounted");
         Assert.IsType<Ready>(count.Judge());
-        var discard = new DiscardForm(ledger, "fen80/1");
+        var discard = new DiscardForm(Ledger, "fen80/1");
         discard["quantity"].Type("1");
         var ready = Assert.IsType<Ready>(discard.Judge());
         Assert.Equal(new Effect("fen80/1", "21 sheets", "20 sheets"), Assert.Single(ready.Posting.Effects));
@@ -199,29 +160,25 @@ public sealed class FormsTests
     [Fact]
     public void Digits_letters_and_blanks_are_typed_in_a_form_and_F9_blanks()
     {
-        using var screen = new Screen(Some.Ledger());
+        Screen.Type("s").Type("12").Press(Key.F9, Key.F9);
+        Assert.True(Screen.Shell.IsBlank);
+        Screen.Press(Key.L.WithCtrl);
 
-        screen.Type("s").Type("12").Press(Key.F9, Key.F9);
-        Assert.True(screen.Shell.IsBlank);
-        screen.Press(Key.L.WithCtrl);
-
-        Assert.Contains("Sheets 12", screen.Text);
+        Assert.Contains("Sheets 12", Screen.Text);
     }
 
     [Fact]
     public void After_the_help_the_cursor_stands_where_it_stood()
     {
-        using var screen = new Screen(Some.Ledger());
+        Screen.Type("s").Type("1").Press(Key.F1).Press(Key.Esc).Type("2");
 
-        screen.Type("s").Type("1").Press(Key.F1).Press(Key.Esc).Type("2");
-
-        Assert.Contains("Sheets 2", screen.Text);
+        Assert.Contains("Sheets 2", Screen.Text);
     }
 
     [Fact]
     public void Up_and_Down_offer_other_values_and_a_beginning_is_completed()
     {
-        var form = new SessionForm(Some.Ledger());
+        var form = new SessionForm(Ledger);
 
         form["date"].Turn(-1);
         Assert.Equal("2026-03-14", form["date"].Text);
@@ -238,32 +195,29 @@ public sealed class FormsTests
     [Fact]
     public void A_locked_file_refuses_the_saving_and_keeps_the_form()
     {
-        var ledger = Some.Ledger();
-        using var screen = new Screen(ledger);
-        screen.Type("s").Press(Key.F3);
+        Screen.Type("s").Press(Key.F3);
 
-        ledger.Trouble = "the ledger is locked; try again";
-        screen.Press(Key.F8);
-        Assert.Contains("The ledger is locked; try again.", screen.Text);
+        Ledger.Trouble = "the ledger is locked; try again";
+        Screen.Press(Key.F8);
+        Assert.Contains("The ledger is locked; try again.", Screen.Text);
 
-        ledger.Trouble = null;
-        screen.Press(Key.F8);
-        Assert.Equal("S23", ledger.Sessions(Some.Today, null, 1)[0].Session);
+        Ledger.Trouble = null;
+        Screen.Press(Key.F8);
+        Assert.Equal("S23", Ledger.Sessions(Some.Today, null, 1)[0].Session);
     }
 
     [Fact]
     public void With_fluid_ounces_chosen_a_bare_number_is_fluid_ounces_and_labels_and_offers_say_so()
     {
-        var ledger = Some.Ledger();
-        ledger.Did(new SettingChange { Key = Some.Key(), Date = Some.Today, Setting = "liquids", Value = "floz" });
-        var count = new KindForm(ledger, "count", ("item", "tarnfix/1"));
+        Ledger.Did(new SettingChange { Key = Some.Key(), Date = Some.Today, Setting = "liquids", Value = "floz" });
+        var count = new KindForm(Ledger, "count", ("item", "tarnfix/1"));
         count["found"].Type("27");
         count["reason"].Type("miscounted");
 
         // 27 x 29.5735295625 ml, NIST Handbook 44, appendix C
         Assert.Equal(new Quantity(798_485, Unit.Millilitre), Assert.IsType<StockCount>(Assert.IsType<Ready>(count.Judge()).Entry).Found);
-        Assert.Equal("Holds, fl oz", new KindForm(ledger, "jug-start")["size_ml"].Label);
-        Assert.Equal("50.721034floz", new BathForm(ledger, "F5")["working_ml"].Text);
+        Assert.Equal("Holds, fl oz", new KindForm(Ledger, "jug-start")["size_ml"].Label);
+        Assert.Equal("50.721034floz", new BathForm(Ledger, "F5")["working_ml"].Text);
     }
 
     [Theory]
@@ -272,7 +226,7 @@ public sealed class FormsTests
     [InlineData("14", "0.0605 l")]
     public void Dates_seen_from_today_and_any_unit_are_read(string date, string found)
     {
-        var form = new KindForm(Some.Ledger(), "count", ("item", "syrup/1"));
+        var form = new KindForm(Ledger, "count", ("item", "syrup/1"));
         form["date"].Type(date);
         form["found"].Type(found);
         form["reason"].Type("dregs");

@@ -1,19 +1,8 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Reordering;
-using Ledger.Storage;
 using Ledger.Terminal.Blocks;
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Screens;
-using Ledger.Terminal.Pages;
-using Ledger.Terminal.Tests.Fakes;
-using NodaTime;
-using NodaTime.Extensions;
-using NodaTime.Testing;
 
 namespace Ledger.Terminal.Tests.Forms;
 
-public sealed class HintTests
+public sealed class HintTests : OnTheDemoYear
 {
     /// <summary>The two lines of the hint on a screen of 80 columns, broken at a word.</summary>
     private const int Room = 2 * 78 - 12;
@@ -21,9 +10,7 @@ public sealed class HintTests
     [Fact]
     public void No_hint_of_any_form_is_longer_than_its_line()
     {
-        var folder = Directory.CreateTempSubdirectory("trayledger").FullName;
-        using var ledger = ReadyLedger.DemoYear(Path.Combine(folder, "ledger.db"), new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc());
-        var forms = Everyone(ledger).ToList();
+        var forms = Everyone().ToList();
         var every = typeof(Form).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(Form)) && !type.IsAbstract);
         Assert.Equal([], every.Except(forms.Select(form => form.GetType())).Select(type => type.Name));
 
@@ -33,8 +20,6 @@ public sealed class HintTests
         Assert.True(hints.Count > 150, $"only {hints.Count} hints were found");
         Assert.Equal([], hints.Where(hint => hint.Length > Room));
         Assert.Equal([], forms.SelectMany(TooWide));
-        ledger.Dispose();
-        Directory.Delete(folder, recursive: true);
     }
 
     /// <summary>The rows of a form that do not fit 80 columns, as they are laid out.</summary>
@@ -51,34 +36,34 @@ public sealed class HintTests
         }
     }
 
-    private static IEnumerable<Form> Everyone(LedgerFile ledger)
+    private IEnumerable<Form> Everyone()
     {
-        var holdings = ledger.HoldingsOn(ledger.Today);
+        var holdings = Ledger.HoldingsOn(Ledger.Today);
         var process = holdings.Processes.First();
         var upkeep = new FakeUpkeep();
-        yield return new SettingForm(ledger, Setting.Named("warn-days")!);
+        yield return new SettingForm(Ledger, Setting.Named("warn-days")!);
         yield return new BackUpForm(upkeep, "copy.db");
-        yield return new BathForm(ledger, null);
-        yield return new CopyForm(new("Shelf", new ShelfModel(ledger), () => []), new FakePaper());
+        yield return new BathForm(Ledger, null);
+        yield return new CopyForm(new("Shelf", new ShelfModel(Ledger), () => []), new FakePaper());
         yield return new CalendarForm(upkeep, "days.ics");
-        yield return new CopyProcessForm(ledger, process);
-        yield return new UndoForm(ledger, ledger.Journal(ledger.Today, null, 1)[0]);
-        var entry = ledger.Journal(ledger.Today, null, 1)[0];
-        yield return new AmendForm(ledger, entry, ledger.Said(entry.Number)!);
-        yield return new DiscardForm(ledger, "F4");
-        yield return new DropStepForm(ledger, process, process.Steps[0]);
+        yield return new CopyProcessForm(Ledger, process);
+        yield return new UndoForm(Ledger, Ledger.Journal(Ledger.Today, null, 1)[0]);
+        var entry = Ledger.Journal(Ledger.Today, null, 1)[0];
+        yield return new AmendForm(Ledger, entry, Ledger.Said(entry.Number)!);
+        yield return new DiscardForm(Ledger, "F4");
+        yield return new DropStepForm(Ledger, process, process.Steps[0]);
         yield return new ExportForm(upkeep, "tables");
         yield return new ImportForm(upkeep);
-        yield return new ItemForm(ledger, null);
-        yield return new OrderForm(ledger, ReorderReading.Of(ledger, holdings), "fen80");
-        yield return new PlanForm(ledger);
-        yield return new DeliveryForm(ledger, "fen80");
-        yield return new SessionForm(ledger);
-        yield return new StepForm(ledger, process.Name, process.Steps[0]);
-        yield return new DiscardForm(ledger, "fen80");
+        yield return new ItemForm(Ledger, null);
+        yield return new OrderForm(Ledger, ReorderReading.Of(Ledger, holdings), "fen80");
+        yield return new PlanForm(Ledger);
+        yield return new DeliveryForm(Ledger, "fen80");
+        yield return new SessionForm(Ledger);
+        yield return new StepForm(Ledger, process.Name, process.Steps[0]);
+        yield return new DiscardForm(Ledger, "fen80");
         foreach (var item in holdings.Items)
-            yield return new ItemForm(ledger, item.Code);
+            yield return new ItemForm(Ledger, item.Code);
         foreach (var kind in EntryKinds.All)
-            yield return new KindForm(ledger, kind.Name);
+            yield return new KindForm(Ledger, kind.Name);
     }
 }

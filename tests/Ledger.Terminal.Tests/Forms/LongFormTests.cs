@@ -1,12 +1,7 @@
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Pages;
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Forms;
 
 /// <summary>A form that is longer than the screen.</summary>
-public sealed class LongFormTests
+public sealed class LongFormTests : OnASmallLedger
 {
     [Theory]
     [InlineData(80, 24)]
@@ -47,7 +42,7 @@ public sealed class LongFormTests
     [Fact]
     public void The_last_of_four_lines_of_a_session_is_seen_when_it_is_added()
     {
-        using var screen = new Screen(Some.Ledger(), 70, 20);
+        var screen = Look(70, 20);
         screen.Type("s").Press(Key.F4, Key.F4, Key.F4, Key.F7);
         var field = Assert.IsType<FieldBox>(screen.Shell.MostFocused).Field;
         screen.Type("9");
@@ -57,10 +52,9 @@ public sealed class LongFormTests
     [Fact]
     public void A_field_without_the_cursor_shows_its_beginning()
     {
-        using var screen = new Screen(Some.Ledger());
-        screen.Type("s").Type("4").Press(Key.F10);
-        Assert.DoesNotContain(" egative", screen.Text);
-        Assert.Equal(2, screen.Lines.Count(line => line.Contains("became negative", StringComparison.Ordinal)));
+        Screen.Type("s").Type("4").Press(Key.F10);
+        Assert.DoesNotContain(" egative", Screen.Text);
+        Assert.Equal(2, Screen.Lines.Count(line => line.Contains("became negative", StringComparison.Ordinal)));
     }
 
     private static bool IsRowOf(string line, FormField field) =>

@@ -1,22 +1,9 @@
-using Ledger.Core.Journal;
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Pages;
-using Ledger.Terminal.Screens;
-using Ledger.Terminal.Tests.Fakes;
-using NodaTime;
-using NodaTime.Extensions;
-using NodaTime.Testing;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Forms;
 
 /// <summary>No sentence ends a way: each refusal names the key that mends it, and none a command.</summary>
-public sealed class MendingTests : IDisposable
+public sealed class MendingTests : OnTheDemoYear
 {
     private const string AKey = @"F[0-9]+|Ctrl\+[A-Z]|Tab|Up and Down|Esc";
-    private readonly string _folder = Directory.CreateTempSubdirectory("trayledger").FullName;
-
-    public void Dispose() => Directory.Delete(_folder, recursive: true);
 
     [Fact]
     public void What_need_not_be_named_is_not_asked_for_and_what_was_said_already_is_not_in_question()
@@ -70,8 +57,7 @@ public sealed class MendingTests : IDisposable
     [Fact]
     public void Ctrl_O_opens_the_entry_that_stands_in_the_way_and_the_form_waits()
     {
-        using var ledger = ReadyLedger.DemoYear(Path.Combine(_folder, "ledger.db"), new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc());
-        using var screen = new Screen(ledger, 100, 40);
+        var screen = Look(100, 40);
 
         screen.Find("processes").Type("u");
         Assert.Contains("What mends it", screen.Text);
@@ -88,9 +74,8 @@ public sealed class MendingTests : IDisposable
     [Fact]
     public void A_side_that_is_taken_says_which_key_takes_the_sheet_out()
     {
-        using var ledger = ReadyLedger.DemoYear(Path.Combine(_folder, "ledger.db"), new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc());
-        var form = new KindForm(ledger, "load", ("sides", "E01-1"), ("from", "fen80"));
-        using var screen = new Screen(ledger, 100, 40);
+        var form = new KindForm(Ledger, "load", ("sides", "E01-1"), ("from", "fen80"));
+        var screen = Look(100, 40);
 
         Assert.Equal(RefusalKind.Occupied, Assert.IsType<Rejected>(form.Judge()).Refusal.Kind);
         screen.Type("7l");

@@ -1,45 +1,20 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Reordering;
-using Ledger.Core.Stock;
-using Ledger.Storage;
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Tests.Fakes;
 using Ledger.Terminal.Tests.Year;
-using NodaTime;
-using NodaTime.Extensions;
-using NodaTime.Testing;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tests.Forms;
 
 /// <summary>Orders of several items from the Reorder screen of the demo year.</summary>
-public sealed class OrderFormTests : IDisposable
+public sealed class OrderFormTests : OnTheDemoYear
 {
-    private readonly string _folder = Directory.CreateTempSubdirectory("trayledger").FullName;
-    private readonly ZonedClock _clock = new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc();
-    private readonly LedgerFile _ledger;
-
-    public OrderFormTests() => _ledger = Demo("typed");
-
-    public void Dispose()
-    {
-        _ledger.Dispose();
-        Directory.Delete(_folder, recursive: true);
-    }
-
     [Fact]
     public void An_order_of_two_lines_is_typed_and_equals_the_same_entry()
     {
-        using var screen = new Screen(_ledger);
-        screen.Type("8").Type("n").Press(Key.F4);
-        new Typist(screen).Fill(
+        Screen.Type("8").Type("n").Press(Key.F4);
+        new Typist(Screen).Fill(
             ("Order", "summer"), ("Item", "syrup"), ("Packs", "3"), ("Price of a pack", "42.5"), ("Expected", "2026-04-10"), ("Back-ordered", ""),
             ("Item", "tarnfix"), ("Packs", "2"), ("Price of a pack", ""), ("Expected", ""), ("Back-ordered", "yes"),
             ("From", "mail-order shop"), ("Prepaid", "yes"));
 
-        using var other = Demo("other");
+        var other = Another("other");
         Assert.IsType<Posted>(other.Post(new OrderPlacement
         {
             Key = Some.Key(), Date = other.Today, Order = "summer", Supplier = "mail-order shop", IsPrepaid = true,
@@ -49,54 +24,54 @@ public sealed class OrderFormTests : IDisposable
                 new() { Item = "tarnfix", Packs = 2, IsBackOrdered = true },
             ],
         }));
-        var (typed, same) = (Summer(_ledger), Summer(other));
+        var (typed, same) = (Summer(Ledger), Summer(other));
         Assert.Equal(2, typed.Lines.Count);
         Assert.Equal(same.Lines, typed.Lines);
         Assert.Equal((same.Supplier, same.IsPrepaid, same.PlacedOn), (typed.Supplier, typed.IsPrepaid, typed.PlacedOn));
-        Assert.Equal(other.Journal(other.Today, null, 1)[0].Summary, _ledger.Journal(_ledger.Today, null, 1)[0].Summary);
+        Assert.Equal(other.Journal(other.Today, null, 1)[0].Summary, Ledger.Journal(Ledger.Today, null, 1)[0].Summary);
     }
 
     [Fact]
     public void Its_delivery_offers_what_else_is_to_come_of_it_and_delivers_both()
     {
-        Assert.IsType<Posted>(_ledger.Post(new OrderPlacement
+        Assert.IsType<Posted>(Ledger.Post(new OrderPlacement
         {
-            Key = Some.Key(), Date = _ledger.Today, Order = "summer",
+            Key = Some.Key(), Date = Ledger.Today, Order = "summer",
             Lines = [new() { Item = "syrup", Packs = 3, Price = Money.Of(42.5m) }, new() { Item = "tarnfix", Packs = 2, Price = Money.Of(16) }],
         }));
-        var delivery = new DeliveryForm(_ledger, "syrup");
+        var delivery = new DeliveryForm(Ledger, "syrup");
         delivery.Keys.Single(key => key.Key == Key.F4).Press(null);
         Assert.Equal(
             [("syrup", "3", "42.50", "summer"), ("tarnfix", "2", "16.00", "summer")],
             delivery.Lines.Select(line => (line["item"].Text, line["packs"].Text, line["price"].Text, line["order"].Text)));
         var saving = delivery.Save();
         Assert.True(saving.IsDone, saving.Sentence);
-        Assert.DoesNotContain(_ledger.HoldingsOn(_ledger.Today).Orders.Open, order => order.Code == "summer");
-        Assert.True(_ledger.Check(null, default).Ok);
+        Assert.DoesNotContain(Ledger.HoldingsOn(Ledger.Today).Orders.Open, order => order.Code == "summer");
+        Assert.True(Ledger.Check(null, default).Ok);
     }
 
     [Fact]
     public void What_is_wrong_is_said_with_its_line_and_a_line_is_dropped()
     {
-        using var screen = new Screen(_ledger);
-        var before = _ledger.Journal(_ledger.Today, null, 1)[0].Number;
+        var screen = Look();
+        var before = Ledger.Journal(Ledger.Today, null, 1)[0].Number;
         screen.Type("8").Type("n").Press(Key.F4, Key.Tab).Type("syrup").Press(Key.F8);
         Assert.Contains("names an item twice; put its packs together", screen.Text);
 
         screen.Press(Key.Tab.WithShift).Type("99999999999").Press(Key.F8);
         Assert.Contains("Line 2, Packs: found \"99999999999\"; accepted is a whole number from 1 to", screen.Text);
-        Assert.Equal(before, _ledger.Journal(_ledger.Today, null, 1)[0].Number);
+        Assert.Equal(before, Ledger.Journal(Ledger.Today, null, 1)[0].Number);
 
         screen.Press(Key.F5, Key.F8);
-        var order = _ledger.HoldingsOn(_ledger.Today).Orders.Open.Single(one => one.Code == "2026-03-15-syrup");
+        var order = Ledger.HoldingsOn(Ledger.Today).Orders.Open.Single(one => one.Code == "2026-03-15-syrup");
         Assert.Equal("syrup", Assert.Single(order.Lines).Item);
     }
 
     [Fact]
     public void Another_item_in_a_line_brings_its_own_price_and_packs()
     {
-        var readings = ReorderReading.Of(_ledger, _ledger.HoldingsOn(_ledger.Today));
-        var form = new OrderForm(_ledger, readings, "syrup");
+        var readings = ReorderReading.Of(Ledger, Ledger.HoldingsOn(Ledger.Today));
+        var form = new OrderForm(Ledger, readings, "syrup");
         var line = form.Lines[0];
         var fixer = readings.Single(reading => reading.Item.Code == "tarnfix");
         Assert.NotEqual(fixer.LastPrice!.Pack.Text(MeasureStyle.Metric), line["price"].Text);
@@ -106,10 +81,4 @@ public sealed class OrderFormTests : IDisposable
     }
 
     private static Order Summer(LedgerFile ledger) => ledger.HoldingsOn(ledger.Today).Orders.Order("summer")!;
-
-    private LedgerFile Demo(string name)
-    {
-        var ledger = ReadyLedger.DemoYear(Path.Combine(_folder, $"{name}.db"), _clock);
-        return ledger;
-    }
 }

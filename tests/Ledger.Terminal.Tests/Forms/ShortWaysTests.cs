@@ -1,28 +1,17 @@
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Tests.Fakes;
-using NodaTime;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Forms;
 
 /// <summary>What used to cost a detour: the day of the last entry, steps one after the other, a bare number in the user's unit.</summary>
-public sealed class ShortWaysTests
+public sealed class ShortWaysTests : OnASmallLedger
 {
-    private readonly FakeLedger _ledger = Some.Ledger();
-
     [Fact]
     public void One_key_writes_the_day_of_the_last_entry_from_any_field()
     {
-        _ledger.Did(Some.ADiscard("fen80", Quantity.Of(1, Unit.Sheet)) with { Date = new(2026, 3, 10) });
-        using var screen = new Screen(_ledger);
+        Ledger.Did(Some.ADiscard("fen80", Quantity.Of(1, Unit.Sheet)) with { Date = new(2026, 3, 10) });
+        Screen.Type("s").Press(Key.D.WithCtrl);
 
-        screen.Type("s").Press(Key.D.WithCtrl);
-
-        Assert.Matches("Date +2026-03-10", screen.Text);
-        screen.Type("4").Press(Key.F8);
-        Assert.Equal(new LocalDate(2026, 3, 10), _ledger.Journal(Some.Today, null, 1)[0].Date);
+        Assert.Matches("Date +2026-03-10", Screen.Text);
+        Screen.Type("4").Press(Key.F8);
+        Assert.Equal(new LocalDate(2026, 3, 10), Ledger.Journal(Some.Today, null, 1)[0].Date);
     }
 
     [Fact]
@@ -38,21 +27,20 @@ public sealed class ShortWaysTests
     [Fact]
     public void Steps_that_are_added_one_after_the_other_stand_in_that_order()
     {
-        using var screen = new Screen(_ledger);
-        screen.Find("processes").Press(Key.Enter);
+        Screen.Find("processes").Press(Key.Enter);
 
         foreach (var role in new[] { "presoak", "stop" })
-            screen.Type("n").Type(role).Press(Key.F8);
+            Screen.Type("n").Type(role).Press(Key.F8);
 
         Assert.Equal(
             [ItemRole.Developer, ItemRole.Presoak, ItemRole.Stop, ItemRole.Fixer],
-            _ledger.HoldingsOn(Some.Today).Process("tray")!.Steps.Select(step => step.Role));
+            Ledger.HoldingsOn(Some.Today).Process("tray")!.Steps.Select(step => step.Role));
     }
 
     [Fact]
     public void A_step_of_a_process_that_is_typed_by_its_name_goes_to_its_end()
     {
-        var form = new StepForm(_ledger, null, null);
+        var form = new StepForm(Ledger, null, null);
 
         form["process"].Type("tray");
         form.Edited(form["process"]);

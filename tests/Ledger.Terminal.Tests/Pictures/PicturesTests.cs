@@ -1,5 +1,4 @@
 using Ledger.Terminal.Pictures;
-using NodaTime;
 
 namespace Ledger.Terminal.Tests.Pictures;
 

@@ -1,4 +1,6 @@
 using System.Reflection;
+using System.Runtime.CompilerServices;
+using System.Xml.Linq;
 using Ledger.Terminal.Quiet;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
@@ -33,5 +35,24 @@ public sealed class LibraryPartsTests
                 method.DeclaringType == typeof(LibraryParts)
                 || method.CustomAttributes.All(mark => mark.AttributeType.Name != "UnsafeAccessorAttribute"),
                 $"{method.DeclaringType} reaches into a library"));
+    }
+
+    /// <summary>A native binary that leaves out what is not there is built without a word, and each of its commands is slow.</summary>
+    [Fact]
+    public void What_the_native_binary_leaves_out_of_the_library_is_there_and_is_run_at_its_start()
+    {
+        var left = Repository.Files("src", "*.xml").SelectMany(file => XDocument.Parse(file.Text).Descendants("method"))
+            .Where(method => method.Ancestors("assembly").First().Attribute("fullname")!.Value == "Terminal.Gui").ToList();
+        Assert.Equal([LibraryParts.LeftOut], left.Select(method => $"{method.Parent!.Attribute("fullname")!.Value}: {method.Attribute("signature")!.Value}"));
+        var method = Part(LibraryParts.LeftOut);
+        Assert.Equal("System.Void InitializeConfiguration()", $"{method.ReturnType} {method.Name}()");
+        Assert.Empty(method.GetParameters());
+        Assert.NotNull(method.GetCustomAttribute<ModuleInitializerAttribute>());
+    }
+
+    private static MethodInfo Part(string name)
+    {
+        var type = typeof(Application).Assembly.GetType(name.Split(": ")[0], throwOnError: true)!;
+        return type.GetMethod(name.Split(' ')[^1].TrimEnd('(', ')'), BindingFlags.Static | BindingFlags.NonPublic | BindingFlags.Public)!;
     }
 }

@@ -1,30 +1,12 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Sessions;
-using Ledger.Storage;
-using Ledger.Terminal.Tests.Fakes;
-using NodaTime;
-using NodaTime.Extensions;
-using NodaTime.Testing;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Screens;
 
 /// <summary>Planning and logging by keys alone, on a screen of 80 by 24.</summary>
-public sealed class PlansTests : IDisposable
+public sealed class PlansTests : OnTheDemoYear
 {
-    private readonly string _folder = Directory.CreateTempSubdirectory("trayledger").FullName;
-    private readonly LedgerFile _ledger;
-
-    public PlansTests()
-    {
-        _ledger = ReadyLedger.DemoYear(Path.Combine(_folder, "ledger.db"), new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc());
-    }
-
     [Fact]
     public void What_is_planned_is_seen_with_what_is_short_and_what_would_cure_it()
     {
-        using var screen = new Screen(_ledger, 120, 60);
+        var screen = Look(120, 60);
         var text = screen.Type("p").Text;
         Assert.Matches("tarn +2026-03-22 +film", text);
         Assert.Matches("spring-coast +2026-04-18 +trip", text);
@@ -36,57 +18,54 @@ public sealed class PlansTests : IDisposable
     [Fact]
     public void The_form_of_a_plan_shows_the_cautions_before_the_act_and_asks_for_nothing_that_is_not_in_question()
     {
-        using var screen = new Screen(_ledger);
-        var text = screen.Type("p").Type("n").Text.ReplaceLineEndings(" ");
+        var text = Screen.Type("p").Type("n").Text.ReplaceLineEndings(" ");
         Assert.Contains("! Gloves, goggles, fresh air. Heed data sheet, local rules, licensed practice.", text);
-        screen.Press(Key.Esc);
-        text = screen.Type("e").Text;
+        Screen.Press(Key.Esc);
+        text = Screen.Type("e").Text;
         Assert.DoesNotContain("Ctrl+N in", text);
     }
 
     [Fact]
     public void Exposed_sheets_are_picked_by_group_by_day_and_by_hand_and_planned()
     {
-        using var screen = new Screen(_ledger);
-        screen.Find("exposed sheets");
-        Assert.StartsWith(" Exposed sheets", screen.Title);
-        Assert.Contains("None is picked yet", screen.Text);
+        Screen.Find("exposed sheets");
+        Assert.StartsWith(" Exposed sheets", Screen.Title);
+        Assert.Contains("None is picked yet", Screen.Text);
 
-        screen.Type("+");
-        Assert.Contains("3 sheets are picked", screen.Text);
-        screen.Press(Key.Enter);
-        Assert.Contains("2 sheets are picked", screen.Text);
-        screen.Type("*").Type("*");
-        Assert.Contains("None is picked yet", screen.Text);
-        screen.Type("p");
-        Assert.Contains("No sheet is picked yet", screen.Text);
+        Screen.Type("+");
+        Assert.Contains("3 sheets are picked", Screen.Text);
+        Screen.Press(Key.Enter);
+        Assert.Contains("2 sheets are picked", Screen.Text);
+        Screen.Type("*").Type("*");
+        Assert.Contains("None is picked yet", Screen.Text);
+        Screen.Type("p");
+        Assert.Contains("No sheet is picked yet", Screen.Text);
 
-        var group = _ledger.HoldingsOn(_ledger.Today).Film.Sheets.Where(sheet => sheet.Exposure?.Group == "N").Select(sheet => sheet.Id).ToList();
-        screen.Type("+").Type("p");
-        Assert.StartsWith(" Plan", screen.Title);
-        screen.Press(Key.F8);
-        var line = Assert.Single(_ledger.HoldingsOn(_ledger.Today).Plan("P1")!.Request.Sheets);
+        var group = Ledger.HoldingsOn(Ledger.Today).Film.Sheets.Where(sheet => sheet.Exposure?.Group == "N").Select(sheet => sheet.Id).ToList();
+        Screen.Type("+").Type("p");
+        Assert.StartsWith(" Plan", Screen.Title);
+        Screen.Press(Key.F8);
+        var line = Assert.Single(Ledger.HoldingsOn(Ledger.Today).Plan("P1")!.Request.Sheets);
         Assert.Equal(("fen80", "N", 3, string.Join(", ", group)), (line.Film, line.Group, line.Count, line.From));
     }
 
     [Fact]
     public void A_plan_is_changed_and_keeps_the_sheets_it_names()
     {
-        using var screen = new Screen(_ledger, 120, 40);
+        var screen = Look(120, 40);
         screen.Type("p").Type("n").Press(Key.F7).Press(Key.F8);
-        var named = _ledger.HoldingsOn(_ledger.Today).Plan("P1")!.Request.Sheets;
+        var named = Ledger.HoldingsOn(Ledger.Today).Plan("P1")!.Request.Sheets;
         Assert.Equal([3, 2, 2], named.Select(line => line.Count));
 
         screen.Type("e").Press(Key.F8);
-        Assert.Equal(named, _ledger.HoldingsOn(_ledger.Today).Plan("P1")!.Request.Sheets);
+        Assert.Equal(named, Ledger.HoldingsOn(Ledger.Today).Plan("P1")!.Request.Sheets);
     }
 
     [Fact]
     public void The_last_session_is_planned_again_and_four_sheets_are_added()
     {
-        using var screen = new Screen(_ledger);
-        screen.Type("p").Type("n").Press(Key.F12, Key.F3, Key.F8);
-        var lines = _ledger.HoldingsOn(_ledger.Today).Plan("P1")!.Request.Sheets;
+        Screen.Type("p").Type("n").Press(Key.F12, Key.F3, Key.F8);
+        var lines = Ledger.HoldingsOn(Ledger.Today).Plan("P1")!.Request.Sheets;
         Assert.Equal(
             [(3, "N", true), (7, "N", false)], lines.Select(line => (line.Count, line.Group, line.From is not null))); // the three that wait come first
     }
@@ -94,9 +73,9 @@ public sealed class PlansTests : IDisposable
     [Fact]
     public void A_planned_session_is_logged_with_a_reject_and_a_keeper_and_its_plan_is_ended()
     {
-        using var screen = new Screen(_ledger, 120, 50);
+        var screen = Look(120, 50);
         screen.Find("exposed").Type("+p").Press(Key.F8);
-        Assert.NotNull(_ledger.HoldingsOn(_ledger.Today).Plan("P1"));
+        Assert.NotNull(Ledger.HoldingsOn(Ledger.Today).Plan("P1"));
 
         screen.Press(Key.Esc).Type("p").Press(Key.Enter);
         Assert.StartsWith(" Session, from the plan P1", screen.Title);
@@ -107,43 +86,64 @@ public sealed class PlansTests : IDisposable
         Assert.DoesNotContain("There is no plan yet", screen.Text); // the plan that was logged is gone; what was saved is said
         Assert.Matches("Entry [0-9]+: session", screen.Text);
         Assert.Contains("U takes it back.", screen.Text);
-        var session = _ledger.Sessions(_ledger.Today, null, 1)[0];
+        var session = Ledger.Sessions(Ledger.Today, null, 1)[0];
         Assert.Equal(["negative 1", "keeper 1", "reject 1"], session.Lines.Select(line => $"{line.Fate.Name()} {line.Sheets}"));
-        Assert.Null(_ledger.HoldingsOn(_ledger.Today).Plan("P1"));
+        Assert.Null(Ledger.HoldingsOn(Ledger.Today).Plan("P1"));
         Assert.Equal(25, session.Developer.Millilitres);
-        Assert.Equal([1L, 2, 3], _ledger.SheetsOf(session.Session, _ledger.Today).Select(sheet => sheet.Position));
-        Assert.Empty(_ledger.Check(null, default).Problems);
+        Assert.Equal([1L, 2, 3], Ledger.SheetsOf(session.Session, Ledger.Today).Select(sheet => sheet.Position));
+        Assert.Empty(Ledger.Check(null, default).Problems);
     }
 
     [Fact]
     public void A_plan_whose_sheets_were_developed_already_says_so_instead_of_opening()
     {
-        using var screen = new Screen(_ledger);
-        screen.Find("exposed").Type("+p").Press(Key.F8);
-        var sheet = _ledger.HoldingsOn(_ledger.Today).Film.Sheets.First(known => known.Exposure is not null);
-        Assert.IsType<Posted>(_ledger.Post(new SessionLog
+        Screen.Find("exposed").Type("+p").Press(Key.F8);
+        var sheet = Ledger.HoldingsOn(Ledger.Today).Film.Sheets.First(known => known.Exposure is not null);
+        Assert.IsType<Posted>(Ledger.Post(new SessionLog
         {
-            Key = "other", Date = _ledger.Today, Session = "S23", Process = "film", Bath = "F4",
+            Key = "other", Date = Ledger.Today, Session = "S23", Process = "film", Bath = "F4",
             Lines = [new() { Item = "fen80", Sheets = 1, From = sheet.Id.ToString() }],
         }));
-        screen.Press(Key.Esc).Type("p").Press(Key.Enter);
-        Assert.StartsWith(" Plan ", screen.Title);
-        Assert.Contains($"\"{sheet.Id}\" any more", screen.Text);
+        Screen.Press(Key.Esc).Type("p").Press(Key.Enter);
+        Assert.StartsWith(" Plan ", Screen.Title);
+        Assert.Contains($"\"{sheet.Id}\" any more", Screen.Text);
+    }
+
+    /// <summary>As the command does it: plain paper, or a sheet of labels by its grid, which the next labels lie on too.</summary>
+    [Fact]
+    public void Labels_are_asked_for_their_paper()
+    {
+        var paper = new FakePaper();
+        using var screen = new Screen(Ledger, paper: paper);
+        screen.Type("4w");
+        Assert.Contains("lie on plain paper", screen.Text);
+        screen.Type("a4").Press(Key.Tab);
+        Assert.Contains("Grid: found nothing; accepted is columns and rows", screen.Text);
+        screen.Press(Key.F8);
+        Assert.Empty(paper.Pages);
+        var form = Assert.IsType<Terminal.Forms.FormPage>(screen.Shell.Page).Form;
+        form.Fields.First(field => field.Label == "Grid").Type("3x8");
+        form.Fields.First(field => field.Label == "Copies").Type("2");
+        form.Fields.First(field => field.Label == "Gone").Type("5");
+        screen.Press(Key.F8);
+        Assert.Contains("sleeves of S22 on a4 3x8, 5 gone, 2 times lies here", screen.Text);
+        screen.Type("2").Press(Key.Enter).Type("w").Press(Key.F8);
+        Assert.Equal("label of fen80/6 on a4 3x8, 0 gone", paper.Pages[^1]);
     }
 
     [Fact]
     public void A_page_is_put_on_paper_from_every_screen_that_has_one()
     {
         var paper = new FakePaper();
-        using var screen = new Screen(_ledger, paper: paper);
+        var screen = Look(paper: paper);
         screen.Type("p").Type("w");
         Assert.Contains("mixing sheet of tarn lies here", screen.Text);
-        screen.Press(Key.Esc).Type("4").Type("w");
-        screen.Type("3").Type("w").Press(Key.Enter, Key.CursorDown, Key.Enter, Key.CursorDown, Key.Enter);
-        screen.Type("2").Press(Key.Enter).Type("w");
+        screen.Press(Key.Esc).Type("4").Type("w").Press(Key.F8);
+        screen.Type("3").Type("w").Press(Key.Enter, Key.F8, Key.CursorDown, Key.Enter, Key.CursorDown, Key.Enter);
+        screen.Type("2").Press(Key.Enter).Type("w").Press(Key.F8);
         screen.Type("7").Type("w");
         Assert.Contains("Select a box of exposed sheets", screen.Text);
-        screen.Type("m").Press(Key.F8).Press(Key.End).Type("w");
+        screen.Type("m").Press(Key.F8).Press(Key.End).Type("w").Press(Key.F8);
         Assert.Equal(
             ["mixing sheet of tarn", "sleeves of S22", "label of F4", "tally of F4", "wall card", "label of fen80/6", "seal of fen80 N"], paper.Pages);
     }
@@ -151,14 +151,7 @@ public sealed class PlansTests : IDisposable
     [Fact]
     public void A_plan_is_given_up()
     {
-        using var screen = new Screen(_ledger);
-        screen.Type("p").Find("give up").Press(Key.F8);
-        Assert.Null(_ledger.HoldingsOn(_ledger.Today).Plan("tarn"));
-    }
-
-    public void Dispose()
-    {
-        _ledger.Dispose();
-        Directory.Delete(_folder, recursive: true);
+        Screen.Type("p").Find("give up").Press(Key.F8);
+        Assert.Null(Ledger.HoldingsOn(Ledger.Today).Plan("tarn"));
     }
 }

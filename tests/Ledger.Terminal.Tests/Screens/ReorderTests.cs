@@ -1,29 +1,14 @@
-using Ledger.Core.Journal;
-using Ledger.Storage;
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Pages;
 using Ledger.Terminal.Pictures;
-using Ledger.Terminal.Tests.Fakes;
-using NodaTime;
-using NodaTime.Extensions;
-using NodaTime.Testing;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tests.Screens;
 
 /// <summary>The Reorder screen by keys alone.</summary>
-public sealed class ReorderTests : IDisposable
+public sealed class ReorderTests : OnTheDemoYear
 {
-    private readonly string _folder = Directory.CreateTempSubdirectory("trayledger").FullName;
-    private readonly ZonedClock _clock = new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc();
-
-    public void Dispose() => Directory.Delete(_folder, recursive: true);
-
     [Fact]
     public void What_is_due_stands_first_with_its_reason_and_an_order_is_two_keys_away()
     {
-        using var ledger = Demo();
-        using var screen = new Screen(ledger, 120, 40);
+        var screen = Look(120, 40);
         var text = screen.Type("8").Text;
         Assert.Contains("syrup", text);
         Assert.Contains("!! now", text);
@@ -31,31 +16,29 @@ public sealed class ReorderTests : IDisposable
         Assert.Contains("order 1 pack now", text);
 
         screen.Type("n").Press(Key.F8);
-        var order = Assert.Single(ledger.HoldingsOn(ledger.Today).Orders.Open, one => one.LineOf("syrup") is not null);
+        var order = Assert.Single(Ledger.HoldingsOn(Ledger.Today).Orders.Open, one => one.LineOf("syrup") is not null);
         Assert.Equal((1, new LocalDate(2026, 4, 5)), (order.Lines[0].Packs, order.Lines[0].ExpectedOn));
     }
 
     [Fact]
     public void What_the_supplier_says_and_how_an_item_is_ordered_are_a_key_away()
     {
-        using var ledger = Demo();
-        using var screen = new Screen(ledger, 120, 40);
+        var screen = Look(120, 40);
         screen.Type("8").Find("terms").Type("90").Press(Key.F8);
-        Assert.Equal(90, ledger.HoldingsOn(ledger.Today).Orders.Terms("syrup").CoverDays);
+        Assert.Equal(90, Ledger.HoldingsOn(Ledger.Today).Orders.Terms("syrup").CoverDays);
         screen.Find("price rise").Type("6.5").Press(Key.Tab).Type("2026-06-01").Press(Key.F8);
-        Assert.Contains(new("syrup", new(2026, 6, 1), 65), ledger.HoldingsOn(ledger.Today).Orders.PriceRises);
+        Assert.Contains(new("syrup", new(2026, 6, 1), 65), Ledger.HoldingsOn(Ledger.Today).Orders.PriceRises);
     }
 
     [Fact]
     public void An_order_gets_other_packs_and_its_delivery_is_offered_them()
     {
-        using var ledger = Demo();
-        var form = new KindForm(ledger, "order-change", ("item", "fen80"));
+        var form = new KindForm(Ledger, "order-change", ("item", "fen80"));
         Assert.Equal("spring-film", form["order"].Text);
         form["packs"].Type("4");
         form["price"].Type("190");
-        Assert.IsType<Posted>(ledger.Post(Assert.IsType<Ready>(form.Judge()).Entry));
-        var delivery = new DeliveryForm(ledger, "fen80");
+        Assert.IsType<Posted>(Ledger.Post(Assert.IsType<Ready>(form.Judge()).Entry));
+        var delivery = new DeliveryForm(Ledger, "fen80");
         var line = delivery.Lines[0];
         Assert.Equal(("spring-film", "3", "190.00"), (line["order"].Text, line["packs"].Text, line["price"].Text));
         line["order"].Type("");
@@ -103,11 +86,5 @@ public sealed class ReorderTests : IDisposable
             "    now   ^",
             "# was  o expected  - order  ^ due",
         ], chart.Lines(60));
-    }
-
-    private LedgerFile Demo()
-    {
-        var ledger = ReadyLedger.DemoYear(Path.Combine(_folder, "ledger.db"), _clock);
-        return ledger;
     }
 }

@@ -1,66 +1,52 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Pages;
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Screens;
 
 /// <summary>Enter on a notice opens the form that settles it, filled in.</summary>
-public sealed class SettlingTests
+public sealed class SettlingTests : OnASmallLedger
 {
-    private readonly FakeLedger _ledger = Some.Ledger();
-
     [Fact]
     public void A_spent_pair_opens_its_rotation_and_saving_it_settles_the_notice()
     {
-        using var screen = new Screen(_ledger);
-        Assert.Contains("!! now  bath F4", screen.Text);
+        Assert.Contains("!! now  bath F4", Screen.Text);
 
-        var form = Opened(screen);
+        var form = Opened(Screen);
         Assert.Equal("F4", form.Fields.Single(field => field.Label == "Pair of").Text);
-        screen.Press(Key.F8);
+        Screen.Press(Key.F8);
 
-        Assert.DoesNotContain("!! now  bath F4", screen.Text);
+        Assert.DoesNotContain("!! now  bath F4", Screen.Text);
     }
 
     [Fact]
     public void A_spent_bath_that_stands_alone_is_discarded_and_then_a_fresh_one_is_mixed()
     {
-        _ledger.Did(new Discard { Key = Some.Key(), Date = Some.Today, What = "F5", Reason = "specks" });
-        using var screen = new Screen(_ledger);
+        Ledger.Did(new Discard { Key = Some.Key(), Date = Some.Today, What = "F5", Reason = "specks" });
+        Assert.IsType<DiscardForm>(Opened(Screen));
+        Screen.Type("expired").Press(Key.F8);
 
-        Assert.IsType<DiscardForm>(Opened(screen));
-        screen.Type("expired").Press(Key.F8);
-
-        Assert.IsType<BathForm>(Assert.IsType<FormPage>(screen.Shell.Page).Form);
-        Assert.Contains("Entry 12: ", screen.Text);
+        Assert.IsType<BathForm>(Assert.IsType<FormPage>(Screen.Shell.Page).Form);
+        Assert.Contains("Entry 12: ", Screen.Text);
     }
 
     [Fact]
     public void Stock_below_its_minimum_opens_the_order()
     {
-        using var screen = new Screen(_ledger);
-        screen.Press(Key.CursorDown);
-        Assert.Contains("syrup", screen.Lines.First(line => line.Contains("! soon", StringComparison.Ordinal)));
+        Screen.Press(Key.CursorDown);
+        Assert.Contains("syrup", Screen.Lines.First(line => line.Contains("! soon", StringComparison.Ordinal)));
 
-        Assert.IsType<OrderForm>(Opened(screen));
+        Assert.IsType<OrderForm>(Opened(Screen));
     }
 
     [Fact]
     public void A_late_order_opens_its_news()
     {
-        _ledger.Did(new OrderPlacement
+        Ledger.Did(new OrderPlacement
         {
             Key = Some.Key(), Date = new(2026, 2, 1), Order = "syr-1",
             Lines = [new() { Item = "syrup", Packs = 1, ExpectedOn = new(2026, 3, 1) }],
         });
-        using var screen = new Screen(_ledger);
-        while (!screen.Lines.Any(line => line.Contains("Order syr-1:", StringComparison.Ordinal)))
-            screen.Press(Key.CursorDown);
+        while (!Screen.Lines.Any(line => line.Contains("Order syr-1:", StringComparison.Ordinal)))
+            Screen.Press(Key.CursorDown);
 
-        Assert.Equal("syr-1", Opened(screen).Fields.Single(field => field.Label == "Order").Text);
+        Assert.Equal("syr-1", Opened(Screen).Fields.Single(field => field.Label == "Order").Text);
     }
 
     [Fact]
@@ -68,14 +54,14 @@ public sealed class SettlingTests
     {
         foreach (var holder in new[] { "E01", "E02" })
         {
-            _ledger.Did(new HolderDefinition
+            Ledger.Did(new HolderDefinition
             {
                 Key = Some.Key(), Date = new(2025, 9, 1), Holder = holder, Format = Format.Parse("8x10"), Sides = ["1", "2"],
             });
-            _ledger.Did(new Load { Key = Some.Key(), Date = new(2025, 9, 2), Sides = [$"{holder}-1", $"{holder}-2"], From = "fen80", Anyway = true });
+            Ledger.Did(new Load { Key = Some.Key(), Date = new(2025, 9, 2), Sides = [$"{holder}-1", $"{holder}-2"], From = "fen80", Anyway = true });
         }
 
-        using var screen = new Screen(_ledger, 120, 40);
+        var screen = Look(120, 40);
         Assert.Single(screen.Lines, line => line.Contains("  note", StringComparison.Ordinal));
         Assert.Contains("E01-1, like 3 more, was loaded", screen.Text);
         screen.Press(Key.End);

@@ -1,16 +1,12 @@
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Screens;
 
 /// <summary>A notice is let be until a day, by one key and a reason; Today goes on to say that there is one.</summary>
-public sealed class SnoozeTests
+public sealed class SnoozeTests : OnASmallLedger
 {
     [Fact]
     public void Q_lets_a_notice_be_quiet_until_a_day_with_its_reason()
     {
-        var ledger = Some.Ledger();
-        using var screen = new Screen(ledger, 100, 40);
+        var screen = Look(100, 40);
         Assert.Contains("!! now  bath F4 expired", screen.Text);
 
         screen.Type("q");
@@ -25,7 +21,7 @@ public sealed class SnoozeTests
         Assert.Contains("1 snoozed", screen.Title);
         Assert.Matches(@"until 2026-03-22: bath F4 expired .*\(a new one on Sunday\)", screen.Text);
 
-        ledger.Today = new(2026, 3, 22);
+        Ledger.Today = new(2026, 3, 22);
         screen.Shell.Poll();
         Assert.Contains("!! now  bath F4 expired", screen.Text);
         Assert.DoesNotContain("snoozed", screen.Title);

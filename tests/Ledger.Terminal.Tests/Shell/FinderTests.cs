@@ -1,19 +1,14 @@
 using Ledger.Terminal.Finder;
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Pages;
-using Ledger.Terminal.Screens;
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tests.Shell;
 
 /// <summary>One key for everything: the list of actions.</summary>
-public sealed class FinderTests
+public sealed class FinderTests : OnASmallLedger
 {
     [Fact]
     public void F2_lists_what_can_be_done_here_first_with_its_keys()
     {
-        using var screen = new Screen(Some.Ledger(), 120, 40);
+        var screen = Look(120, 40);
 
         var lines = screen.Type("3").Press(Key.F2).Lines;
 
@@ -26,15 +21,14 @@ public sealed class FinderTests
     [Fact]
     public void An_action_of_another_screen_goes_there_and_does_it()
     {
-        using var screen = new Screen(Some.Ledger());
-        screen.Find("fen80");
-        Assert.StartsWith(" Shelf ", screen.Title);
+        Screen.Find("fen80");
+        Assert.StartsWith(" Shelf ", Screen.Title);
 
-        screen.Type("1").Find("count shelf");
+        Screen.Type("1").Find("count shelf");
 
-        Assert.Equal("Count", Form(screen).Title);
-        Assert.Contains("fen80", screen.Text);
-        Assert.StartsWith(" Shelf ", screen.Press(Key.Esc).Title);
+        Assert.Equal("Count", Form(Screen).Title);
+        Assert.Contains("fen80", Screen.Text);
+        Assert.StartsWith(" Shelf ", Screen.Press(Key.Esc).Title);
     }
 
     [Theory]
@@ -68,53 +62,48 @@ public sealed class FinderTests
     [Fact]
     public void What_is_not_found_is_said_and_Enter_does_nothing()
     {
-        using var screen = new Screen(Some.Ledger());
-        Assert.Contains("Nothing is found by that.", screen.Press(Key.F2).Type("qqxz").Press(Key.Enter).Text);
-        Assert.DoesNotContain("Nothing is found", screen.Press(Key.Esc).Text);
-        Assert.StartsWith(" Shelf ", screen.Type("2").Title);
+        Assert.Contains("Nothing is found by that.", Screen.Press(Key.F2).Type("qqxz").Press(Key.Enter).Text);
+        Assert.DoesNotContain("Nothing is found", Screen.Press(Key.Esc).Text);
+        Assert.StartsWith(" Shelf ", Screen.Type("2").Title);
     }
 
     [Fact]
     public void Digits_and_letters_are_typed_in_the_list_and_the_arrows_move_in_it()
     {
-        using var screen = new Screen(Some.Ledger());
-        screen.Press(Key.F2).Type("s22").Press(Key.Enter);
-        Assert.StartsWith(" Sessions ", screen.Title);
+        Screen.Press(Key.F2).Type("s22").Press(Key.Enter);
+        Assert.StartsWith(" Sessions ", Screen.Title);
 
-        screen.Type("1").Press(Key.F2, Key.CursorDown, Key.Enter);
-        Assert.StartsWith(" Snooze a notice ", screen.Title);
+        Screen.Type("1").Press(Key.F2, Key.CursorDown, Key.Enter);
+        Assert.StartsWith(" Snooze a notice ", Screen.Title);
     }
 
     [Fact]
     public void The_screen_goes_black_from_the_list_too()
     {
-        using var screen = new Screen(Some.Ledger());
-        screen.Press(Key.F2, Key.F9, Key.F2, Key.F9);
-        Assert.True(screen.Shell.IsBlank);
-        Assert.StartsWith(" Today ", screen.Press(Key.L.WithCtrl).Title);
+        Screen.Press(Key.F2, Key.F9, Key.F2, Key.F9);
+        Assert.True(Screen.Shell.IsBlank);
+        Assert.StartsWith(" Today ", Screen.Press(Key.L.WithCtrl).Title);
     }
 
     [Fact]
     public void In_a_form_the_list_has_the_forms_own_actions_and_what_was_typed_stays()
     {
-        using var screen = new Screen(Some.Ledger());
-        screen.Type("s").Type("12").Find("+4");
-        Assert.Contains("16", screen.Text);
-        Assert.Contains("Split", screen.Press(Key.F2).Text);
-        Assert.DoesNotContain("Waste jugs", screen.Text);
-        Assert.IsType<SessionForm>(Form(screen.Press(Key.Esc)));
-        Assert.True(Assert.IsType<FormPage>(screen.Shell.Page).Form.IsTouched);
+        Screen.Type("s").Type("12").Find("+4");
+        Assert.Contains("16", Screen.Text);
+        Assert.Contains("Split", Screen.Press(Key.F2).Text);
+        Assert.DoesNotContain("Waste jugs", Screen.Text);
+        Assert.IsType<SessionForm>(Form(Screen.Press(Key.Esc)));
+        Assert.True(Assert.IsType<FormPage>(Screen.Shell.Page).Form.IsTouched);
     }
 
     [Fact]
     public void Every_action_of_every_screen_can_be_reached()
     {
-        var ledger = Some.Ledger();
-        using var screen = new Screen(ledger);
-        var screens = MainScreens.Of(ledger, new FakeUpkeep(), "");
-        var all = new Findings(ledger, screen.Shell.Page, screens, new(ledger, screens)).For("");
+        var screen = Look();
+        var screens = MainScreens.Of(Ledger, new FakeUpkeep(), "");
+        var all = new Findings(Ledger, screen.Shell.Page, screens, new(Ledger, screens)).For("");
         Assert.All(
-            screens.Skip(1).Concat(MainScreens.Others(ledger)).SelectMany(one => one.Actions.Select(action => (action.Label, one.Name))),
+            screens.Skip(1).Concat(MainScreens.Others(Ledger)).SelectMany(one => one.Actions.Select(action => (action.Label, one.Name))),
             action => Assert.Contains(all, found => (found.Name, found.Place) == action));
     }
 

@@ -1,14 +1,9 @@
 using Ledger.Terminal.Blocks;
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Pages;
-using Ledger.Terminal.Tables;
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tests.Shell;
 
 /// <summary>No key leads to where nothing happens.</summary>
-public sealed class FocusTests
+public sealed class FocusTests : OnASmallLedger
 {
     public static TheoryData<char> Digits => [.. "1234569"];
 
@@ -29,14 +24,13 @@ public sealed class FocusTests
     [Fact]
     public void Tab_goes_to_the_details_and_back_and_a_thick_line_shows_which_has_the_keys()
     {
-        using var screen = new Screen(Some.Ledger());
-        screen.Type("2");
-        Assert.DoesNotContain("====", screen.Text);
-        Assert.IsType<TextPane>(screen.Press(Key.Tab).Shell.MostFocused);
-        Assert.Contains("====", screen.Text);
-        Assert.IsType<LedgerTable>(screen.Press(Key.Tab).Shell.MostFocused);
-        Assert.DoesNotContain("====", screen.Text);
-        Assert.IsType<LedgerTable>(screen.Press(Key.Tab.WithShift, Key.Tab.WithShift).Shell.MostFocused);
+        Screen.Type("2");
+        Assert.DoesNotContain("====", Screen.Text);
+        Assert.IsType<TextPane>(Screen.Press(Key.Tab).Shell.MostFocused);
+        Assert.Contains("====", Screen.Text);
+        Assert.IsType<LedgerTable>(Screen.Press(Key.Tab).Shell.MostFocused);
+        Assert.DoesNotContain("====", Screen.Text);
+        Assert.IsType<LedgerTable>(Screen.Press(Key.Tab.WithShift, Key.Tab.WithShift).Shell.MostFocused);
     }
 
     [Fact]
@@ -58,30 +52,29 @@ public sealed class FocusTests
     [InlineData("3t")]
     public void Tab_goes_through_all_fields_and_the_saving_and_begins_again(string keys)
     {
-        using var screen = new Screen(Some.Ledger());
-        screen.Type(keys);
-        var form = Assert.IsType<FormPage>(screen.Shell.Page).Form;
+        Screen.Type(keys);
+        var form = Assert.IsType<FormPage>(Screen.Shell.Page).Form;
         var stops = form.Fields.Count() + 1;
         foreach (var tab in new[] { Key.Tab, Key.Tab.WithShift })
         {
-            var first = screen.Shell.MostFocused;
+            var first = Screen.Shell.MostFocused;
             var seen = new HashSet<object>();
             for (var i = 0; i < stops; i++)
             {
-                var here = screen.Shell.MostFocused;
+                var here = Screen.Shell.MostFocused;
                 Assert.True(here is FieldBox or PressBox, $"{tab} leads to {here}");
                 Assert.True(seen.Add(here), "a field is met twice");
-                screen.Press(tab);
+                Screen.Press(tab);
             }
 
-            Assert.Same(first, screen.Shell.MostFocused);
+            Assert.Same(first, Screen.Shell.MostFocused);
         }
     }
 
     [Fact]
     public void What_came_of_a_form_scrolls_by_pages_from_every_field()
     {
-        using var screen = new Screen(Some.Ledger(), 80, 15);
+        var screen = Look(80, 15);
         var before = screen.Type("s").Press(Key.F3).Text;
         Assert.True(before != screen.Press(Key.PageDown, Key.PageDown).Text, before);
         Assert.IsType<FieldBox>(screen.Shell.MostFocused);
@@ -90,36 +83,33 @@ public sealed class FocusTests
     [Fact]
     public void A_date_with_the_cursor_keeps_its_first_digit()
     {
-        using var screen = new Screen(Some.Ledger());
-        screen.Type("2c");
-        while ((screen.Shell.MostFocused as FieldBox)?.Field.Kind != FieldKind.Date)
-            screen.Press(Key.Tab);
-        Assert.Contains("2026-03-15", string.Join('\n', screen.Lines[1..10]));
-        screen.Type("2026-03-1");
-        Assert.Contains("2026-03-1", string.Join('\n', screen.Lines[1..10]));
-        Assert.Equal("2026-03-1", ((FieldBox)screen.Shell.MostFocused!).Field.Text);
-        screen.Type("4");
-        Assert.Contains("2026-03-14", string.Join('\n', screen.Lines[1..10]));
+        Screen.Type("2c");
+        while ((Screen.Shell.MostFocused as FieldBox)?.Field.Kind != FieldKind.Date)
+            Screen.Press(Key.Tab);
+        Assert.Contains("2026-03-15", string.Join('\n', Screen.Lines[1..10]));
+        Screen.Type("2026-03-1");
+        Assert.Contains("2026-03-1", string.Join('\n', Screen.Lines[1..10]));
+        Assert.Equal("2026-03-1", ((FieldBox)Screen.Shell.MostFocused!).Field.Text);
+        Screen.Type("4");
+        Assert.Contains("2026-03-14", string.Join('\n', Screen.Lines[1..10]));
     }
 
     [Fact]
     public void A_message_goes_when_its_fault_is_mended()
     {
-        using var screen = new Screen(Some.Ledger());
-        screen.Type("2c").Type("x").Press(Key.F8);
+        Screen.Type("2c").Type("x").Press(Key.F8);
         const string Fault = "\n Found: found \"x\"";
-        Assert.Contains(Fault, screen.Text.ReplaceLineEndings("\n"));
-        screen.Press(Key.Backspace).Type("30").Press(Key.Tab).Type("miscounted");
-        Assert.DoesNotContain(Fault, screen.Text.ReplaceLineEndings("\n"));
+        Assert.Contains(Fault, Screen.Text.ReplaceLineEndings("\n"));
+        Screen.Press(Key.Backspace).Type("30").Press(Key.Tab).Type("miscounted");
+        Assert.DoesNotContain(Fault, Screen.Text.ReplaceLineEndings("\n"));
     }
 
     [Fact]
     public void Saving_a_setting_that_stays_as_it_is_writes_nothing()
     {
-        var ledger = Some.Ledger();
-        using var screen = new Screen(ledger);
-        var before = ledger.Journal(ledger.Today, null, 1000).Count;
+        var screen = Look();
+        var before = Ledger.Journal(Ledger.Today, null, 1000).Count;
         Assert.Contains("stays as it is; nothing was written", screen.Type("9").Press(Key.Enter, Key.Enter, Key.F8).Text);
-        Assert.Equal(before, ledger.Journal(ledger.Today, null, 1000).Count);
+        Assert.Equal(before, Ledger.Journal(Ledger.Today, null, 1000).Count);
     }
 }

@@ -1,16 +1,9 @@
 using Ledger.Core.Tests.Architecture;
-using Ledger.Terminal.Pages;
-using Ledger.Terminal.Tables;
-using Ledger.Terminal.Tests.Fakes;
-using NodaTime;
-using NodaTime.Extensions;
-using NodaTime.Testing;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tests.Shell;
 
 /// <summary>The help of a screen says what it is for, shows it with the demo year, and explains the trade's words that the screen uses.</summary>
-public sealed class ScreenHelpTests : IDisposable
+public sealed class ScreenHelpTests : OnTheDemoYear
 {
     /// <summary>How each screen is reached: its digit or a word that finds it, then keys; a line feed is Enter.</summary>
     private static readonly string[] _ways =
@@ -20,18 +13,13 @@ public sealed class ScreenHelpTests : IDisposable
         "find a sheet", "faults", "3:.",
     ];
 
-    private static readonly ZonedClock _clock = new FakeClock(Instant.FromUtc(2026, 3, 15, 9, 0)).InUtc();
-
-    private readonly string _folder = Directory.CreateTempSubdirectory("trayledger").FullName;
-
     public static TheoryData<string> Ways => [.. _ways];
 
     [Theory]
     [MemberData(nameof(Ways))]
     public void A_screen_s_example_works_on_the_demo_year_and_its_help_shows_it(string way)
     {
-        using var ledger = ReadyLedger.DemoYear(Path.Combine(_folder, "demo.db"), _clock);
-        using var screen = new Screen(ledger, 120, 60);
+        var screen = Look(120, 60);
         Go(screen, way);
         var model = Assert.IsType<TablePage>(screen.Shell.Page).Model;
         Assert.NotEqual("", model.Example.Does);
@@ -54,10 +42,9 @@ public sealed class ScreenHelpTests : IDisposable
     [Fact]
     public void Every_screen_has_a_way_here()
     {
-        using var ledger = ReadyLedger.DemoYear(Path.Combine(_folder, "demo.db"), _clock);
         var reached = _ways.Select(way =>
         {
-            using var screen = new Screen(ledger, 120, 60);
+            var screen = Look(120, 60);
             Go(screen, way);
             return Assert.IsType<TablePage>(screen.Shell.Page).Model.GetType().Name;
         });
@@ -76,8 +63,6 @@ public sealed class ScreenHelpTests : IDisposable
         Assert.Contains("How much of a fixer's capacity a film uses", help);
         Assert.Contains("panchromatic film", help);
     }
-
-    public void Dispose() => Directory.Delete(_folder, recursive: true);
 
     private static void Go(Screen screen, string way)
     {

@@ -1,9 +1,6 @@
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Shell;
 
-public sealed class ScreensTests
+public sealed class ScreensTests : OnASmallLedger
 {
     [Theory]
     [InlineData('1', "Today", "When What By")]
@@ -16,7 +13,7 @@ public sealed class ScreensTests
     {
         foreach (var (width, height) in new[] { (80, 24), (120, 40) })
         {
-            using var screen = new Screen(Some.Ledger(), width, height);
+            var screen = Look(width, height);
 
             screen.Type(digit.ToString());
 
@@ -33,40 +30,31 @@ public sealed class ScreensTests
     [Fact]
     public void Today_shows_what_needs_the_user_with_the_reason_the_step_and_what_could_be_done()
     {
-        using var screen = new Screen(Some.Ledger());
-
-        Assert.Contains("!! now  bath F4 expired 2 days ago", screen.Text);
-        Assert.Contains("Reason", screen.Text);
-        Assert.Contains("rotate the pair", screen.Text);
-        Assert.Contains("What could be done today", screen.Text);
-        Assert.Contains("syrup: 64 ml, enough for 2 batches", screen.Text);
-        Assert.Contains("Capacity left  [########..] 89 %", screen.Text);
+        Screen.Shows(
+            "!! now  bath F4 expired 2 days ago", "Reason", "rotate the pair", "What could be done today",
+            "syrup: 64 ml, enough for 2 batches", "Capacity left  [########..] 89 %");
     }
 
     [Fact]
     public void V_on_a_notice_shows_the_bath_it_is_about_and_Esc_leads_back_to_today()
     {
-        using var screen = new Screen(Some.Ledger());
+        Screen.Type("v");
+        Assert.StartsWith(" Baths ", Screen.Title);
+        Assert.Contains("Bath F4: fixer for film", Screen.Text);
 
-        screen.Type("v");
-        Assert.StartsWith(" Baths ", screen.Title);
-        Assert.Contains("Bath F4: fixer for film", screen.Text);
-
-        screen.Press(Key.Esc);
-        Assert.StartsWith(" Today ", screen.Title);
+        Screen.Press(Key.Esc);
+        Assert.StartsWith(" Today ", Screen.Title);
     }
 
     [Fact]
     public void Enter_on_an_item_shows_its_boxes_and_Esc_goes_back_to_the_item()
     {
-        using var screen = new Screen(Some.Ledger());
+        Screen.Type("2").Press(Key.CursorDown, Key.CursorDown, Key.Enter);
+        Assert.StartsWith(" Shelf: tarnfix", Screen.Title);
+        Assert.Contains("tarnfix/1", Screen.Text);
 
-        screen.Type("2").Press(Key.CursorDown, Key.CursorDown, Key.Enter);
-        Assert.StartsWith(" Shelf: tarnfix", screen.Title);
-        Assert.Contains("tarnfix/1", screen.Text);
-
-        screen.Press(Key.Esc);
-        Assert.Contains("tarnfix: Tarnbeck rapid fixer", screen.Text);
+        Screen.Press(Key.Esc);
+        Assert.Contains("tarnfix: Tarnbeck rapid fixer", Screen.Text);
     }
 
     [Theory]
@@ -110,7 +98,7 @@ public sealed class ScreensTests
     [Fact]
     public void The_help_gives_a_key_that_the_screen_takes_one_meaning()
     {
-        using var screen = new Screen(Some.Ledger(), 120, 60);
+        var screen = Look(120, 60);
 
         var help = screen.Type("5").Press(Key.F1).Text;
         Assert.Contains("shows another period", help);
@@ -144,7 +132,7 @@ public sealed class ScreensTests
     [InlineData('6')]
     public void F1_says_what_the_screen_is_for_and_warns_of_panchromatic_film(char digit)
     {
-        using var screen = new Screen(Some.Ledger(), 100, 160);
+        var screen = Look(100, 160);
         screen.Type(digit.ToString());
         var purpose = screen.Shell.Page.Purpose[0];
         var keys = screen.Shell.Page.Actions;
@@ -162,60 +150,52 @@ public sealed class ScreensTests
     [Fact]
     public void The_space_bar_blanks_the_screen_and_only_the_one_key_that_was_named_before_lights_it_up()
     {
-        using var screen = new Screen(Some.Ledger());
+        Screen.Press(Key.Space);
+        Assert.False(Screen.Shell.IsBlank);
+        Screen.Shows("Ctrl+L lights the screen up again", "leave it outside, or cover it");
 
-        screen.Press(Key.Space);
-        Assert.False(screen.Shell.IsBlank);
-        Assert.Contains("Ctrl+L lights the screen up again", screen.Text);
-        Assert.Contains("leave it outside, or cover it", screen.Text);
-
-        screen.Press(Key.Space);
-        Assert.True(screen.Shell.IsBlank);
+        Screen.Press(Key.Space);
+        Assert.True(Screen.Shell.IsBlank);
         foreach (var key in new[] { Key.D3, Key.Space, Key.Enter, Key.Esc, Key.F1, Key.F2, Key.F9, Key.Q.WithCtrl })
-            screen.Press(key);
-        screen.Click(5, 5).Click(10, 0);
-        Assert.True(screen.Shell.IsBlank);
-        Assert.All(screen.Lines, line => Assert.Equal("", line.Trim()));
+            Screen.Press(key);
+        Screen.Click(5, 5).Click(10, 0);
+        Assert.True(Screen.Shell.IsBlank);
+        Assert.All(Screen.Lines, line => Assert.Equal("", line.Trim()));
 
-        screen.Press(Key.L.WithCtrl);
-        Assert.StartsWith(" Today ", screen.Title);
-        screen.Press(Key.Space);
-        Assert.True(screen.Shell.IsBlank);
+        Screen.Press(Key.L.WithCtrl);
+        Assert.StartsWith(" Today ", Screen.Title);
+        Screen.Press(Key.Space);
+        Assert.True(Screen.Shell.IsBlank);
     }
 
     [Fact]
     public void A_click_on_a_key_presses_it()
     {
-        using var screen = new Screen(Some.Ledger());
+        Screen.Click(Screen.Lines[0].IndexOf("3 Baths", StringComparison.Ordinal) + 1, 0);
 
-        screen.Click(screen.Lines[0].IndexOf("3 Baths", StringComparison.Ordinal) + 1, 0);
-
-        Assert.StartsWith(" Baths ", screen.Title);
+        Assert.StartsWith(" Baths ", Screen.Title);
     }
 
     [Fact]
     public void What_another_process_writes_appears_and_the_selection_stays()
     {
-        var ledger = Some.Ledger();
-        using var screen = new Screen(ledger);
-        screen.Type("6").Press(Key.CursorDown);
-        var selected = screen.Lines.First(line => line.Contains("Entry 9: bath", StringComparison.Ordinal));
+        Screen.Type("6").Press(Key.CursorDown);
+        var selected = Screen.Lines.First(line => line.Contains("Entry 9: bath", StringComparison.Ordinal));
 
-        ledger.Did(Some.ADiscard("fen80", new(1, Core.Measures.Unit.Sheet)));
-        ledger.Version++;
-        screen.Shell.Poll();
+        Ledger.Did(Some.ADiscard("fen80", new(1, Core.Measures.Unit.Sheet)));
+        Ledger.Version++;
+        Screen.Shell.Poll();
 
-        Assert.Contains("discarded 1 sheet of fen80", screen.Text);
-        Assert.Contains(selected, screen.Text);
+        Assert.Contains("discarded 1 sheet of fen80", Screen.Text);
+        Assert.Contains(selected, Screen.Text);
     }
 
     [Fact]
     public void Trouble_with_the_file_is_said_and_the_screen_stays()
     {
-        var ledger = Some.Ledger();
-        using var screen = new Screen(ledger);
+        var screen = Look();
 
-        ledger.Trouble = "the ledger is locked; try again";
+        Ledger.Trouble = "the ledger is locked; try again";
         screen.Type("4");
 
         Assert.Contains("The ledger is locked; try again.", screen.Text);
@@ -226,14 +206,13 @@ public sealed class ScreensTests
     {
         using var screen = new Screen(Some.QuietLedger());
 
-        Assert.Contains("Nothing needs you today.", screen.Text);
-        Assert.Contains("What could be done today", screen.Text);
+        screen.Shows("Nothing needs you today.", "What could be done today");
     }
 
     [Fact]
     public void The_help_over_a_form_tells_its_keys_and_leads_back_to_what_was_typed()
     {
-        using var screen = new Screen(Some.Ledger(), 80, 40);
+        var screen = Look(80, 40);
 
         screen.Type("s").Type("12").Press(Key.F1);
         Assert.Matches("F3 +adds four sheets to the line with the cursor", screen.Text);
@@ -246,27 +225,24 @@ public sealed class ScreensTests
     [Fact]
     public void A_click_selects_a_row_and_a_capital_letter_is_the_same_key()
     {
-        using var screen = new Screen(Some.Ledger());
-        screen.Type("3").Click(3, 5);
-        Assert.Contains("Bath F5: fixer for film", screen.Text);
+        Screen.Type("3").Click(3, 5);
+        Assert.Contains("Bath F5: fixer for film", Screen.Text);
 
-        screen.Type("D");
-        Assert.StartsWith(" Discard ", screen.Title);
+        Screen.Type("D");
+        Assert.StartsWith(" Discard ", Screen.Title);
     }
 
     [Fact]
     public void Costs_turn_through_the_periods()
     {
-        using var screen = new Screen(Some.Ledger());
-
-        Assert.StartsWith(" Costs of this month ", screen.Type("5v").Title);
-        Assert.StartsWith(" Costs of this year ", screen.Type("v").Title);
+        Assert.StartsWith(" Costs of this month ", Screen.Type("5v").Title);
+        Assert.StartsWith(" Costs of this year ", Screen.Type("v").Title);
     }
 
     [Fact]
     public void Tab_goes_to_the_details_which_then_scroll()
     {
-        using var screen = new Screen(Some.Ledger(), 80, 18);
+        var screen = Look(80, 18);
         screen.Type("2");
         Assert.Contains("fen80: Corvane Fen 80", screen.Text);
 

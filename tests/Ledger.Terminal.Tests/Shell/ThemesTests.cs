@@ -1,7 +1,5 @@
-using Ledger.Terminal.Tests.Fakes;
 using Ledger.Terminal.Themes;
 using Terminal.Gui.Drawing;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tests.Shell;
 

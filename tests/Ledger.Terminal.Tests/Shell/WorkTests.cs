@@ -1,16 +1,12 @@
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Shell;
 
-public sealed class WorkTests
+public sealed class WorkTests : OnASmallLedger
 {
     [Fact]
     public void A_check_runs_beside_the_screens_and_says_what_it_found()
     {
         var upkeep = new FakeUpkeep();
-        using var screen = new Screen(Some.Ledger(), upkeep: upkeep);
+        var screen = Look(upkeep: upkeep);
 
         screen.Type("9").Press(Key.CursorDown, Key.Enter);
         screen.Await("check: all is well.");
@@ -33,7 +29,7 @@ public sealed class WorkTests
                 cancel.WaitHandle.WaitOne();
             },
         };
-        using var screen = new Screen(Some.Ledger(), upkeep: upkeep);
+        var screen = Look(upkeep: upkeep);
 
         screen.Type("9").Press(Key.CursorDown, Key.Enter);
         begun.Wait(TestContext.Current.CancellationToken);
@@ -51,7 +47,7 @@ public sealed class WorkTests
     public void A_file_is_tried_first_and_recorded_when_the_user_says_so()
     {
         var upkeep = new FakeUpkeep();
-        using var screen = new Screen(Some.Ledger(), upkeep: upkeep);
+        var screen = Look(upkeep: upkeep);
 
         screen.Type("9").Press(Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.Enter);
         screen.Type("notes/sessions.csv").Press(Key.F8);
@@ -71,7 +67,7 @@ public sealed class WorkTests
     public void Files_are_offered_beside_the_ledger_with_its_name_and_the_day()
     {
         var upkeep = new FakeUpkeep();
-        using var screen = new Screen(Some.Ledger(), upkeep: upkeep);
+        var screen = Look(upkeep: upkeep);
 
         screen.Type("9").Press(Key.CursorDown, Key.CursorDown, Key.Enter, Key.F8);
         screen.Await("back up ledger-2026-03-15.db: all is well.");
@@ -100,18 +96,15 @@ public sealed class WorkTests
     [Fact]
     public void A_setting_is_changed_from_its_list()
     {
-        var ledger = Some.Ledger();
-        using var screen = new Screen(ledger);
+        Screen.Type("9").Press(Key.Enter);
+        Assert.Contains("The currency of the ledger", Screen.Text);
+        Screen.Press(Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.Enter).Type("400");
+        Assert.Contains("Value: found \"400\"; accepted is a whole number of days, 0 to 365", Screen.Text);
+        Screen.Press(Key.Backspace);
+        Assert.Contains("30 -> 40", Screen.Text);
+        Screen.Press(Key.F8);
 
-        screen.Type("9").Press(Key.Enter);
-        Assert.Contains("The currency of the ledger", screen.Text);
-        screen.Press(Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.Enter).Type("400");
-        Assert.Contains("Value: found \"400\"; accepted is a whole number of days, 0 to 365", screen.Text);
-        screen.Press(Key.Backspace);
-        Assert.Contains("30 -> 40", screen.Text);
-        screen.Press(Key.F8);
-
-        Assert.Equal(40, ledger.HoldingsOn(Some.Today).Settings.WarnDays);
-        Assert.StartsWith(" Settings ", screen.Title);
+        Assert.Equal(40, Ledger.HoldingsOn(Some.Today).Settings.WarnDays);
+        Assert.StartsWith(" Settings ", Screen.Title);
     }
 }

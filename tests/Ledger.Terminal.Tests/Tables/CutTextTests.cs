@@ -1,8 +1,3 @@
-using Ledger.Terminal.Screens;
-using Ledger.Terminal.Tables;
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Tables;
 
 /// <summary>A narrow screen leaves out in a stated order, and one key shows what it leaves out.</summary>

@@ -1,8 +1,4 @@
-using Ledger.Core.Journal.Entries;
 using Ledger.Terminal.Blocks;
-using Ledger.Terminal.Tables;
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tests.Tables;
 

@@ -1,8 +1,3 @@
-using Ledger.Terminal.Pages;
-using Ledger.Terminal.Screens;
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Tables;
 
 /// <summary>A letter is one verb: the table of keys holds on every screen.</summary>

@@ -1,7 +1,3 @@
-using Ledger.Core.Journal.Kinds;
-using Ledger.Terminal.Pages;
-using Ledger.Terminal.Tables;
-
 namespace Ledger.Terminal.Tests.Tables;
 
 public sealed class TablesTests

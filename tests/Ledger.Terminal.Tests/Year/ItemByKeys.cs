@@ -1,6 +1,3 @@
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
 using static Ledger.Terminal.Tests.Year.YearByKeys;
 
 namespace Ledger.Terminal.Tests.Year;
@@ -16,7 +13,7 @@ internal static class ItemByKeys
             ItemKind.Chemical => Chemical(item),
             _ => [("Pack", Text(item.Pack.Value))],
         },
-        ("Delivery days", Text(item.LeadTimeDays)), ("Service level", Text(item.ServiceLevel)), ("minimum", Text(item.MinimumOnHand?.Value)),
+        ("Delivery days", Text(item.LeadTimeDays)), ("Service level", Text(item.ServiceLevel)), ("Minimum", Text(item.MinimumOnHand?.Value)),
         ("Cautions", item.Cautions),
     ]);
 
@@ -29,19 +26,19 @@ internal static class ItemByKeys
 
     private static (string, string)[] Chemical(Item item) =>
     [
-        ("Role", item.Role.Name()), ("Pack", Text(item.Pack.Value)), ("in", item.Unit.Name()), ("Dilution", item.Dilution?.Text ?? ""),
-        ("least ml", Text(item.MinimumPer80SquareInches?.Millilitres)), ("Capacity, sq in/litre", Text(item.Capacity?.PerLitre.SquareInches)),
+        ("Role", item.Role.Name()), ("Pack", Text(item.Pack.Value)), ("Unit", item.Unit.Name()), ("Dilution", item.Dilution?.Text ?? ""),
+        ("Least ml", Text(item.MinimumPer80SquareInches?.Millilitres)), ("Capacity, sq in/litre", Text(item.Capacity?.PerLitre.SquareInches)),
         ("Basis", item.Capacity?.Basis ?? ""),
-        ("other bases", string.Join("; ", item.OtherCapacities.Select(other => $"{Text(other.PerLitre.SquareInches)} {other.Basis}"))),
-        ("Density", Text(item.Density?.GramsPerMillilitre)), ("not drawn", Text(item.DeadVolume?.Value)), ("Indicator", item.Indicator ?? ""),
-        ("Replenisher", Text(item.ReplenisherPer80SquareInches?.Millilitres)), ("ceiling %", Text(item.ReplenisherCeilingPercent)),
+        ("Other bases", string.Join("; ", item.OtherCapacities.Select(other => $"{Text(other.PerLitre.SquareInches)} {other.Basis}"))),
+        ("Density", Text(item.Density?.GramsPerMillilitre)), ("Not drawn", Text(item.DeadVolume?.Value)), ("Indicator", item.Indicator ?? ""),
+        ("Replenisher", Text(item.ReplenisherPer80SquareInches?.Millilitres)), ("Ceiling %", Text(item.ReplenisherCeilingPercent)),
         ("Mixed from", item.StockOf ?? ""), .. Keeping(item.Keeping), ("Formula", item.Formula),
     ];
 
     private static (string, string)[] Keeping(KeepingLimits limits) =>
     [
-        ("Days sealed", Text(limits.SealedDays)), ("opened", Text(limits.OpenedFullDays)), ("below half", Text(limits.OpenedPartDays)),
-        ("Days mixed", Text(limits.WorkingFullDays)), ("part-full", Text(limits.WorkingPartDays)), ("Days, lid", Text(limits.FloatingLidDays)),
-        ("hours in a tray", Text(limits.TrayHours)),
+        ("Days sealed", Text(limits.SealedDays)), ("Opened", Text(limits.OpenedFullDays)), ("Below half", Text(limits.OpenedPartDays)),
+        ("Days mixed", Text(limits.WorkingFullDays)), ("Part-full", Text(limits.WorkingPartDays)), ("Days, lid", Text(limits.FloatingLidDays)),
+        ("Hours in a tray", Text(limits.TrayHours)),
     ];
 }

@@ -1,7 +1,3 @@
-using Ledger.Core.Film;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Sessions;
-using Terminal.Gui.Input;
 using static Ledger.Terminal.Tests.Year.YearByKeys;
 
 namespace Ledger.Terminal.Tests.Year;

@@ -1,10 +1,5 @@
-using Ledger.Core.Film;
-using Ledger.Core.Sessions;
-using Ledger.Terminal.Tests.Fakes;
-using NodaTime;
 using NodaTime.Extensions;
 using NodaTime.Testing;
-using Terminal.Gui.Input;
 
 namespace Ledger.Terminal.Tests.Year;
 
@@ -62,7 +57,7 @@ public sealed class TwoMonthsTests : IDisposable
     {
         typist.On("2n").Fill(("Item", "fen80"), ("Pack", "25"));
         typist.On("n").Fill(
-            ("Item", "syrup"), ("Kind", "chemical"), ("Role", "developer"), ("Pack", "1l"), ("Dilution", "1+49"), ("least ml", "6"));
+            ("Item", "syrup"), ("Kind", "chemical"), ("Role", "developer"), ("Pack", "1l"), ("Dilution", "1+49"), ("Least ml", "6"));
         typist.On("n").Fill(
             ("Item", "fix"), ("Kind", "chemical"), ("Role", "fixer"), ("Pack", "1l"), ("Dilution", "1+4"),
             ("Capacity, sq in/litre", "2000"), ("Basis", "handbook"), ("Days mixed", "180"));

@@ -1,8 +1,3 @@
-using Ledger.Terminal.Forms;
-using Ledger.Terminal.Pages;
-using Ledger.Terminal.Tests.Fakes;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Year;
 
 /// <summary>Works the screens by keys alone: goes to a form, types what it does not offer, and saves it.</summary>

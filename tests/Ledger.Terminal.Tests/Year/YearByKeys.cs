@@ -1,12 +1,3 @@
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-using NodaTime;
-using Terminal.Gui.Input;
-
 namespace Ledger.Terminal.Tests.Year;
 
 /// <summary>

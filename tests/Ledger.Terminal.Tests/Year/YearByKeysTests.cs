@@ -1,10 +1,5 @@
 using System.Text.RegularExpressions;
-using Ledger.Core.Costing;
-using Ledger.Core.Measures;
 using Ledger.Exchange.Import;
-using Ledger.Storage;
-using Ledger.Terminal.Tests.Fakes;
-using NodaTime;
 using NodaTime.Extensions;
 using NodaTime.Testing;
 

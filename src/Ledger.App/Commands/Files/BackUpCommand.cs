@@ -1,8 +1,4 @@
-using System.CommandLine;
 using System.Text.Json;
-using Ledger.App.Output.Documents;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
 using Ledger.Storage;
 
 namespace Ledger.App.Commands.Files;
@@ -43,12 +39,12 @@ internal sealed class BackUpCommand : ExplainedCommand, IDescribed
         SetAction(parse => parse.GetValue(_restore) ? PutBack(parse) : MakeCopy(parse));
     }
 
-    /// <inheritdoc/>
     public void Describe(Utf8JsonWriter json) => _told.Describe(json);
 
     private int MakeCopy(ParseResult parse)
     {
         var name = parse.GetRequiredValue(_copy);
+        _told.RequireOutput(parse, isTaken: Dash.Is(name));
         using var ledger = _bench.OpenToRead(parse);
         if (Dash.Is(name))
             return Dash.Out(_bench, path => ledger.BackUp(path));

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.Text.Json;
+using Ledger.App.Output.Documents;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
 using Ledger.Exchange.Calendars;
@@ -6,13 +8,17 @@ using Ledger.Exchange.Calendars;
 namespace Ledger.App.Commands.Files;
 
 /// <summary>calendar: the days to be reminded of, as a file that a calendar imports.</summary>
-internal sealed class CalendarCommand : ExplainedCommand
+internal sealed class CalendarCommand : ExplainedCommand, IDescribed
 {
     private readonly Workbench _bench;
     private readonly Argument<string> _file = Typed.Argument("file", Text.NotEmpty,
         "the file, such as darkroom.ics; - writes to the output");
 
     private readonly Option<bool> _replace = new("--replace") { Description = "replace a file of this name even if it is not a calendar" };
+    private readonly Told<CalendarWritten> _told = new(new Shape<CalendarWritten>()
+        .Text("file", written => written.File)
+        .Whole("days", written => written.Days, "how many days it reminds of")
+        .Whole("cancelled", written => written.Cancelled, "events of the calendar in that place which no longer hold"));
 
     public CalendarCommand(Workbench bench)
         : base("calendar", "Writes the days to be reminded of (ends of bottles and baths, orders, deliveries, plans) as iCalendar.", """
@@ -26,20 +32,29 @@ internal sealed class CalendarCommand : ExplainedCommand
         _bench = bench;
         Arguments.Add(_file);
         Options.Add(_replace);
+        Options.Add(_told.Option);
         SetAction(Run);
     }
 
+    /// <inheritdoc/>
+    public void Describe(Utf8JsonWriter json) => _told.Describe(json);
+
     private int Run(ParseResult parse)
     {
+        var file = parse.GetRequiredValue(_file);
+        _told.RequireOutput(parse, isTaken: Dash.Is(file));
         using var ledger = _bench.OpenToRead(parse);
         var now = _bench.Around.Clock.GetCurrentInstant();
-        if (parse.GetRequiredValue(_file) is not "-" and var path)
+        if (Dash.Is(file))
         {
-            _bench.Written = CalendarWriting.Write(ledger, Path.GetFullPath(path), now, parse.GetValue(_replace), ", or say --replace");
-            _bench.Around.Out.WriteLine(_bench.Written);
-        }
-        else
             _bench.Around.Out.Write(CalendarFile.Text(CalendarWriting.Days(ledger), ledger.Identity, now));
+            return ExitStatus.Done;
+        }
+
+        var written = CalendarWriting.Write(ledger, Path.GetFullPath(file), now, parse.GetValue(_replace), ", or say --replace");
+        _bench.Written = written.Sentence;
+        if (!_told.Write(parse, _bench.Around.Out, written))
+            _bench.Around.Out.WriteLine(written.Sentence);
         return ExitStatus.Done;
     }
 }

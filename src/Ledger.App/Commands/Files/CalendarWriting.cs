@@ -1,10 +1,5 @@
-using Ledger.App.Wiring;
-using Ledger.Core.Measures;
-using Ledger.Core.Notices;
-using Ledger.Core.Reordering;
 using Ledger.Exchange.Calendars;
 using Ledger.Storage;
-using NodaTime;
 
 namespace Ledger.App.Commands.Files;
 
@@ -20,14 +15,14 @@ internal static class CalendarWriting
         return Reminders.Of(holdings, ReorderReading.InUse(ledger, holdings));
     });
 
-    /// <summary>Writes the file in the place of an older calendar; returns what was written, as a sentence.</summary>
+    /// <summary>Writes the file in the place of an older calendar.</summary>
     /// <param name="ledger">The ledger.</param>
     /// <param name="path">The file.</param>
     /// <param name="now">When it is written.</param>
     /// <param name="isReplacing">Whether a file of that name that is no calendar is replaced too.</param>
     /// <param name="otherwise">What can be said so that it is, for the end of the refusal.</param>
     /// <exception cref="RefusedByCommandException">The file is the ledger, or holds something else than a calendar.</exception>
-    public static string Write(LedgerFile ledger, string path, Instant now, bool isReplacing = false, string otherwise = "")
+    public static CalendarWritten Write(LedgerFile ledger, string path, Instant now, bool isReplacing = false, string otherwise = "")
     {
         WholeFile.RequireOther(ledger.Path, path);
         WholeFile.RequireNoFolder(path);
@@ -37,9 +32,7 @@ internal static class CalendarWriting
         var (days, identity) = (Days(ledger), ledger.Identity);
         var cancelled = isCalendar ? CalendarFile.NoLongerSo(File.ReadAllText(path), days, identity, ledger.Today) : [];
         WholeFile.Write(ledger.Path, path, file => CalendarFile.Write(file, days, identity, now, cancelled));
-        return $"{Counted.Of(days.Count, "day")} to be reminded of written to {path}"
-            + (cancelled.Count == 0 ? ""
-                : $", {cancelled.Count} cancelled that no longer hold; some calendars ignore that, and there they are deleted by hand");
+        return new(path, days.Count, cancelled.Count);
     }
 
     private static bool IsCalendar(string path)
@@ -48,4 +41,16 @@ internal static class CalendarWriting
         Span<byte> start = stackalloc byte[Beginning.Length];
         return file.ReadAtLeast(start, start.Length, throwOnEndOfStream: false) == start.Length && start.SequenceEqual(Beginning);
     }
+}
+
+/// <summary>A calendar that was written.</summary>
+/// <param name="File">Its file.</param>
+/// <param name="Days">How many days it reminds of.</param>
+/// <param name="Cancelled">How many events of the file that it replaced it cancels.</param>
+internal sealed record CalendarWritten(string File, int Days, int Cancelled)
+{
+    /// <summary>What was written, as a sentence.</summary>
+    public string Sentence => $"{Counted.Of(Days, "day")} to be reminded of written to {File}"
+        + (Cancelled == 0 ? ""
+            : $", {Cancelled} cancelled that no longer hold; some calendars ignore that, and there they are deleted by hand");
 }

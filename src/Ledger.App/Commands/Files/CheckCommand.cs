@@ -1,7 +1,4 @@
-using System.CommandLine;
 using System.Text.Json;
-using Ledger.App.Output.Documents;
-using Ledger.App.Wiring;
 using Ledger.Storage;
 
 namespace Ledger.App.Commands.Files;
@@ -39,7 +36,6 @@ internal sealed class CheckCommand : ExplainedCommand, IDescribed
         SetAction(Run);
     }
 
-    /// <inheritdoc/>
     public void Describe(Utf8JsonWriter json) => _told.Describe(json);
 
     private int Run(ParseResult parse)

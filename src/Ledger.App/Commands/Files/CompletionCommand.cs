@@ -1,7 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Commands.Files;
 
 /// <summary>completion: a script with which a shell completes the commands.</summary>

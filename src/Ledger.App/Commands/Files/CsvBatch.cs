@@ -1,4 +1,3 @@
-using Ledger.App.Wiring;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Measures;
@@ -9,13 +8,13 @@ using Ledger.Storage;
 namespace Ledger.App.Commands.Files;
 
 /// <summary>What was read from CSV, a file or a folder: posted as a whole, or not at all when a row is bad or refused.</summary>
-/// <param name="Entries">The entries of the good rows, in the order in which they are posted.</param>
-/// <param name="Problems">Every bad row, a sentence each.</param>
-/// <param name="BadRows">How many rows that is: one may be bad in several ways.</param>
-/// <param name="Remarks">What the user should know of the files.</param>
-internal sealed record CsvBatch(
-    IReadOnlyList<SourcedEntry> Entries, IReadOnlyList<string> Problems, int BadRows, IReadOnlyList<string> Remarks)
+/// <param name="files">The files.</param>
+/// <param name="remarks">What the user should know of them.</param>
+internal sealed class CsvBatch(IReadOnlyList<ImportFile> files, IReadOnlyList<string> remarks) : IBatch
 {
+    /// <summary>The entries of the good rows, in the order in which they are posted.</summary>
+    private readonly IReadOnlyList<SourcedEntry> _entries = ImportFolder.InOrder(files);
+
     /// <summary>Reads a file.</summary>
     public static CsvBatch ReadFile(string kind, string path, LedgerFile ledger)
     {
@@ -27,29 +26,26 @@ internal sealed record CsvBatch(
     public static CsvBatch Read(string kind, Stream csv, string name, LedgerFile ledger)
     {
         var file = CsvImport.Read(kind, csv, Known(ledger), name);
-        return Of([file], file.Remarks);
+        return new([file], file.Remarks);
     }
 
-    /// <summary>Reads all known files of a folder.</summary>
-    public static CsvBatch ReadFolder(string folder, LedgerFile ledger)
+    /// <summary>Reads files of a folder.</summary>
+    /// <param name="folder">The folder.</param>
+    /// <param name="kinds">The kinds of files to read.</param>
+    /// <param name="others">The names of what is left out.</param>
+    /// <param name="ledger">The ledger.</param>
+    public static CsvBatch ReadFiles(string folder, IEnumerable<string> kinds, IEnumerable<string> others, LedgerFile ledger)
     {
-        if (!Directory.Exists(folder))
-            throw new LedgerFileException($"there is no folder {Path.GetFullPath(folder)}");
-        var names = Directory.EnumerateFiles(folder, "*.csv")
-            .Select(file => Path.GetFileNameWithoutExtension(file)).Order(StringComparer.Ordinal).ToLookup(CsvImport.Kinds.Contains);
-        if (!names[true].Any())
-            throw new RefusedByCommandException(
-                $"{folder} holds no file to import; known names: {string.Join(", ", CsvImport.Kinds.Select(kind => $"{kind}.csv"))}");
         var open = new List<(string Kind, Stream Csv)>();
         try
         {
-            foreach (var kind in names[true])
+            foreach (var kind in kinds)
                 open.Add((kind, Open(Path.Combine(folder, $"{kind}.csv"))));
-            var files = ImportFolder.Read(open, Known(ledger));
-            return Of(files,
+            var read = ImportFolder.Read(open, Known(ledger));
+            return new(read,
             [
-                .. files.SelectMany(file => file.Remarks.Select(remark => $"{file.Source}: {remark}")),
-                .. names[false].Select(name => $"{name}.csv is not a file that can be imported and was left out"),
+                .. read.SelectMany(file => file.Remarks.Select(remark => $"{file.Source}: {remark}")),
+                .. others.Select(name => $"{name}.csv is not a file that can be imported and was left out"),
             ]);
         }
         finally
@@ -59,22 +55,21 @@ internal sealed record CsvBatch(
         }
     }
 
-    /// <summary>Posts everything, or nothing when a row is bad or refused.</summary>
-    /// <param name="ledger">The ledger.</param>
-    /// <param name="isDry">Whether nothing is written.</param>
-    /// <param name="isAmending">Whether rows that say something else than the entry that they are known as become amendments of it.</param>
-    /// <param name="progress">Told how far it is.</param>
-    /// <param name="cancel">Stops it.</param>
-    /// <exception cref="OperationCanceledException">It was stopped; nothing was written.</exception>
-    public CsvOutcome Post(LedgerFile ledger, bool isDry, bool isAmending, IProgress<double> progress, CancellationToken cancel)
+    /// <inheritdoc/>
+    public Imported Post(LedgerFile ledger, bool isDry, bool isAmending, IProgress<double> progress, CancellationToken cancel)
     {
-        if (Problems.Count > 0)
-            return Refused(Problems, BadRows);
+        var unread = files.SelectMany(file => file.Problems.Select(problem => new BadRow(file.Source, problem.Line, problem.ToString()))).ToList();
+        if (files.Any(file => !file.IsWhole))
+            return Refused(unread, []);
         var amendments = isAmending ? Amendments(ledger, cancel) : [];
+        // Where rows cannot be read, the others are only tried, so that all that must be mended is told at once.
         var outcome = ledger.Import(
-            [.. Entries.Select(sourced => sourced.Entry), .. amendments.Select(one => one.Amendment)], isDry, new Counting(progress, Entries.Count), cancel);
-        if (outcome.Refused.Count > 0)
-            return Refused([.. outcome.Refused.Select(refused => $"{Where(refused.Index)}: {refused.Refusal.Sentence}")], outcome.Refused.Count);
+            [.. _entries.Select(sourced => sourced.Entry), .. amendments.Select(one => one.Amendment)], isDry || unread.Count > 0,
+            new Counting(progress, _entries.Count), cancel);
+        var refused = outcome.Refused.Select(one => (Row: Row(one.Index), one.Refusal.Sentence))
+            .Select(one => new BadRow(one.Row.Source, one.Row.Line, $"line {one.Row.Line}: {one.Sentence}")).ToList();
+        if (unread.Count + refused.Count > 0)
+            return Refused(unread, refused);
         var changed = isAmending ? [] : outcome.Changed;
         var there = outcome.AlreadyThere - changed.Count - amendments.Count;
         return new(
@@ -84,24 +79,24 @@ internal sealed record CsvBatch(
                 + (changed.Count > 0 ? $", {changed.Count} with other values left as they stand" : ""),
             [],
             [
-                .. Remarks, .. outcome.Remarks.Select(remark => $"{Where(remark.Index)}: {remark.Sentence}"),
-                .. changed.Select(one => $"{Entries[one.Index].Where}: {Sentence(one)}"),
+                .. remarks, .. outcome.Remarks.Select(remark => $"{Row(remark.Index).Where}: {remark.Sentence}"),
+                .. changed.Select(one => $"{_entries[one.Index].Where}: {Sentence(one)}"),
                 .. changed.Count > 0 ? ["--amend records what such rows say as amendments"] : Array.Empty<string>(),
             ])
         {
             Recorded = outcome.Posted - amendments.Count, AlreadyThere = there, Amended = amendments.Count, Changed = changed.Count, IsDryRun = isDry,
         };
 
-        string Where(int index) => index < Entries.Count ? Entries[index].Where : amendments[index - Entries.Count].Where;
+        SourcedEntry Row(int index) => index < _entries.Count ? _entries[index] : amendments[index - _entries.Count].Row;
     }
 
     /// <summary>What the rows say otherwise than the entries that they are known as.</summary>
-    private List<(string Where, Amendment Amendment)> Amendments(LedgerFile ledger, CancellationToken cancel) =>
+    private List<(SourcedEntry Row, Amendment Amendment)> Amendments(LedgerFile ledger, CancellationToken cancel) =>
     [
-        .. ledger.Import(Entries.Select(sourced => sourced.Entry), dryRun: true, null, cancel).Changed.Select(one => (Entries[one.Index].Where, new Amendment
+        .. ledger.Import(_entries.Select(sourced => sourced.Entry), dryRun: true, null, cancel).Changed.Select(one => (_entries[one.Index], new Amendment
         {
             Key = Guid.CreateVersion7().ToString(), Date = ledger.Today, Reference = one.Key, Changes = one.Changes,
-            Reason = $"imported again from {Path.GetFileName(Entries[one.Index].Source)}",
+            Reason = $"imported again from {Path.GetFileName(_entries[one.Index].Source)}",
         })),
     ];
 
@@ -111,12 +106,20 @@ internal sealed record CsvBatch(
 
     private static string Quoted(string value) => value.Length == 0 ? "not said" : value;
 
-    private static CsvBatch Of(IReadOnlyList<ImportFile> files, IReadOnlyList<string> remarks) => new(
-        ImportFolder.InOrder(files), [.. files.SelectMany(file => file.Problems.Select(problem => $"{file.Source}, {problem}"))],
-        files.Sum(file => file.Problems.DistinctBy(problem => problem.Line).Count()), remarks);
+    /// <summary>Every row that must be mended, in the order of the files and their rows. One may be bad in several ways.</summary>
+    private Imported Refused(IReadOnlyList<BadRow> unread, IReadOnlyList<BadRow> refused)
+    {
+        var (cannot, are) = (Count(unread), Count(refused));
+        var order = files.Select((file, i) => (file.Source, i)).ToDictionary(one => one.Source, one => one.i);
+        var both = cannot > 0 && are > 0
+            ? $": {cannot} cannot be read, {are} {(are == 1 ? "is" : "are")} refused, perhaps only because one that cannot be read is missing" : "";
+        return new(
+            false, $"nothing was written: {Counted.Of(cannot + are, "row")} must be mended first{both}",
+            [.. unread.Concat(refused).OrderBy(row => order[row.Source]).ThenBy(row => row.Line).Select(row => $"{row.Source}, {row.Sentence}")],
+            remarks);
+    }
 
-    private CsvOutcome Refused(IReadOnlyList<string> problems, int rows) => new(
-        false, $"nothing was written: {Counted.Of(rows, "row")} must be mended first", problems, Remarks);
+    private static int Count(IEnumerable<BadRow> rows) => rows.DistinctBy(row => (row.Source, row.Line)).Count();
 
     private static ReadingTerms Known(LedgerFile ledger) => ReadingTerms.Of(ledger.HoldingsOn(ledger.Today), ledger.Today);
 
@@ -133,25 +136,8 @@ internal sealed record CsvBatch(
     }
 }
 
-/// <summary>What came of an import.</summary>
-/// <param name="IsDone">Whether all of it was accepted.</param>
-/// <param name="Result">What was recorded, or that nothing was.</param>
-/// <param name="Problems">Every bad row, a sentence each.</param>
-/// <param name="Remarks">What the user should know, of the files and of what was recorded.</param>
-internal sealed record CsvOutcome(bool IsDone, string Result, IReadOnlyList<string> Problems, IReadOnlyList<string> Remarks)
-{
-    /// <summary>How many entries were recorded, or would be.</summary>
-    public int Recorded { get; init; }
-
-    /// <summary>How many stood in the journal already, with the same values.</summary>
-    public int AlreadyThere { get; init; }
-
-    /// <summary>How many stand in the journal with other values, and were left so.</summary>
-    public int Changed { get; init; }
-
-    /// <summary>How many of these were amended.</summary>
-    public int Amended { get; init; }
-
-    /// <summary>Whether nothing was written.</summary>
-    public bool IsDryRun { get; init; }
-}
+/// <summary>A row that must be mended.</summary>
+/// <param name="Source">Its file.</param>
+/// <param name="Line">The line on which it begins; 0 for the whole file.</param>
+/// <param name="Sentence">Where in the file, and what is wrong.</param>
+internal sealed record BadRow(string Source, int Line, string Sentence);

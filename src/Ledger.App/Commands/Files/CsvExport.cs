@@ -1,5 +1,4 @@
 using System.Text;
-using Ledger.App.Wiring;
 using Ledger.Exchange.Export;
 using Ledger.Storage;
 using Ledger.Storage.Files;

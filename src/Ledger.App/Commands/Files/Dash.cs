@@ -1,5 +1,3 @@
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Commands.Files;
 
 /// <summary>A dash in place of a file's name: the standard output or input, by way of a file that is gone afterwards.</summary>

@@ -1,7 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-using Ledger.Core.Measures;
 using Ledger.Exchange.Import;
 
 namespace Ledger.App.Commands.Files;

@@ -1,10 +1,4 @@
-using System.CommandLine;
 using System.CommandLine.Completions;
-using Ledger.App.Output;
-using Ledger.App.Output.Documents;
-using Ledger.App.Wiring;
-using Ledger.Core.Glossary;
-using Ledger.Core.Measures;
 
 namespace Ledger.App.Commands.Files;
 

@@ -1,10 +1,6 @@
-using System.CommandLine;
 using System.Text.Json;
-using Ledger.App.Output.Documents;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-using Ledger.Core.Measures;
 using Ledger.Exchange.Import;
+using Ledger.Storage;
 
 namespace Ledger.App.Commands.Files;
 
@@ -18,7 +14,7 @@ internal sealed class ImportCommand : ExplainedCommand, IDescribed
         "kind", KindOf, $"{string.Join(", ", CsvImport.Kinds)}; all, for a folder; or journal, for a journal.jsonl");
     private readonly Argument<string?> _path = Typed.Argument<string?>(
         "file", Text.NotEmpty,
-        "the CSV file, - for the standard input; with all, a folder that holds files named items.csv, deliveries.csv and so on");
+        "the CSV file, - for the standard input; with all, a folder that holds files named items.csv, deliveries.csv and so on, or an export");
 
     private readonly Option<bool> _template = new("--template") { Description = "show the file's columns with an example row, and import nothing" };
 
@@ -27,7 +23,7 @@ internal sealed class ImportCommand : ExplainedCommand, IDescribed
         Description = "record as amendments what rows say otherwise than the entries that they are known as; otherwise it is only told",
     };
 
-    private readonly Told<CsvOutcome> _told = new(new Shape<CsvOutcome>()
+    private readonly Told<Imported> _told = new(new Shape<Imported>()
         .Flag("isDone", done => done.IsDone, "whether all rows were accepted; otherwise nothing was written")
         .Flag("isDryRun", done => done.IsDryRun)
         .Whole("recorded", done => done.Recorded)
@@ -44,7 +40,8 @@ internal sealed class ImportCommand : ExplainedCommand, IDescribed
         : base("import", "Records entries from CSV files, a whole file or folder or nothing of it.", """
             Each file has a header row; every bad row is listed. What stands in the journal
             already is not recorded again, however a spreadsheet wrote it; a row that says
-            something else than its entry is told, and --amend records it as an amendment.
+            something else than its entry is told, and --amend records it as an amendment;
+            what it leaves empty stays, and a cell with only - in it says nothing is there.
             Commas, semicolons or tabs; 186,50 and 05.01.2026 where the whole file writes so.
             Examples: trayledger import deliveries deliveries.csv --dry-run
                       trayledger import all sample-data
@@ -64,7 +61,6 @@ internal sealed class ImportCommand : ExplainedCommand, IDescribed
         _kind.CompletionSources.Add([.. CsvImport.Kinds, AllKinds, Journal]);
     }
 
-    /// <inheritdoc/>
     public void Describe(Utf8JsonWriter json) => _told.Describe(json);
 
     private int Run(ParseResult parse)
@@ -77,11 +73,7 @@ internal sealed class ImportCommand : ExplainedCommand, IDescribed
                 kind == AllKinds ? "name the folder that holds the files"
                     : "name the file, or - for the standard input; --template shows what may stand in it");
         using var ledger = _bench.Open(parse);
-        if (kind == Journal)
-            return JoinCommand.Join(ledger, path == "-" ? Lines(_bench.Around.In()) : File.ReadLines(path), parse.GetValue(_dryRun), _bench);
-        var batch = kind == AllKinds ? CsvBatch.ReadFolder(path, ledger)
-            : path == "-" ? CsvBatch.Read(kind, _bench.Around.In(), "standard input", ledger)
-            : CsvBatch.ReadFile(kind, path, ledger);
+        var batch = Batch(kind, path, ledger);
         using var progress = new ProgressLine(_bench.Around, "recorded");
         var isDry = parse.GetValue(_dryRun);
         var posted = batch.Post(ledger, isDry, parse.GetValue(_amend), progress, _bench.Around.Interrupts());
@@ -102,6 +94,13 @@ internal sealed class ImportCommand : ExplainedCommand, IDescribed
             _bench.Say("nothing was written: this was a dry run");
         return posted.IsDone ? ExitStatus.Done : ExitStatus.Refused;
     }
+
+    private IBatch Batch(string kind, string path, LedgerFile ledger) => kind switch
+    {
+        AllKinds => FolderBatch.Read(path, ledger),
+        Journal => new JournalBatch(Dash.Is(path) ? Lines(_bench.Around.In()) : File.ReadLines(path), []),
+        _ => Dash.Is(path) ? CsvBatch.Read(kind, _bench.Around.In(), "standard input", ledger) : CsvBatch.ReadFile(kind, path, ledger),
+    };
 
     private int Template(string kind)
     {

@@ -1,18 +1,33 @@
 using System.CommandLine;
+using System.Text.Json;
+using Ledger.App.Output.Documents;
 using Ledger.App.Values;
 using Ledger.App.Wiring;
-using Ledger.Core.Measures;
 using Ledger.Storage;
+using Ledger.Storage.Deriving;
 using Ledger.Storage.Files;
 
 namespace Ledger.App.Commands.Files;
 
+/// <summary>What a join did.</summary>
+/// <param name="Added">How many entries were added.</param>
+/// <param name="Known">How many stood in both.</param>
+/// <param name="Refusal">Why nothing was joined; null when it was.</param>
+/// <param name="IsDryRun">Whether nothing was written.</param>
+internal sealed record Joined(int Added, int Known, string? Refusal, bool IsDryRun);
+
 /// <summary>join: what a copy of the ledger knows that was written to elsewhere.</summary>
-internal sealed class JoinCommand : ExplainedCommand
+internal sealed class JoinCommand : ExplainedCommand, IDescribed
 {
     private readonly Workbench _bench;
     private readonly Argument<string> _other = Typed.Argument("other", Text.NotEmpty, "the other ledger, which is only read; - is the standard input");
     private readonly Option<bool> _dryRun = new("--dry-run") { Description = "show what would happen, and write nothing" };
+    private readonly Told<Joined> _told = new(new Shape<Joined>()
+        .Flag("isDone", done => done.Refusal is null, "whether the two agree; otherwise nothing was written")
+        .Flag("isDryRun", done => done.IsDryRun)
+        .Whole("added", done => done.Added)
+        .Whole("known", done => done.Known, "entries that stood in both")
+        .Word("refusal", done => done.Refusal, "what the two contradict each other in, and what to do"));
 
     public JoinCommand(Workbench bench)
         : base("join", "Adds what another copy of this ledger knows, when both were written to.", """
@@ -27,27 +42,12 @@ internal sealed class JoinCommand : ExplainedCommand
         _bench = bench;
         Arguments.Add(_other);
         Options.Add(_dryRun);
+        Options.Add(_told.Option);
         SetAction(Run);
     }
 
-    /// <summary>Adds lines of a journal to a ledger, and says what came of it.</summary>
-    public static int Join(LedgerFile ledger, IEnumerable<string> lines, bool isDry, Workbench bench)
-    {
-        var outcome = ledger.Join(lines.Where(line => line.Length > 0), isDry);
-        if (outcome.Refusal is { } refusal)
-        {
-            bench.Say(refusal);
-            return ExitStatus.Refused;
-        }
-
-        var sentence = $"{Counted.Of(outcome.Added, "entry")} added, {outcome.Known} known already";
-        if (!isDry)
-            bench.Written = sentence;
-        bench.Around.Out.WriteLine(sentence);
-        if (isDry)
-            bench.Say("nothing was written: this was a dry run");
-        return ExitStatus.Done;
-    }
+    /// <inheritdoc/>
+    public void Describe(Utf8JsonWriter json) => _told.Describe(json);
 
     private int Run(ParseResult parse)
     {
@@ -63,6 +63,24 @@ internal sealed class JoinCommand : ExplainedCommand
         if (!File.Exists(path))
             throw new RefusedByCommandException($"there is no ledger at {path}");
         using var other = _bench.Open(path);
-        return Join(ledger, other.SaidLines(), parse.GetValue(_dryRun), _bench);
+        return Tell(ledger.Join(other.SaidLines(), parse.GetValue(_dryRun)), parse);
+    }
+
+    private int Tell(JoinOutcome outcome, ParseResult parse)
+    {
+        var isDry = parse.GetValue(_dryRun);
+        var told = JournalBatch.Told(outcome.Added, outcome.Known, isDry);
+        if (outcome.Refusal is null && !isDry)
+            _bench.Written = told;
+        var status = outcome.Refusal is null ? ExitStatus.Done : ExitStatus.Refused;
+        if (_told.Write(parse, _bench.Around.Out, new(outcome.Added, outcome.Known, outcome.Refusal, isDry)))
+            return status;
+        if (outcome.Refusal is { } refusal)
+            _bench.Say(refusal);
+        else
+            _bench.Around.Out.WriteLine(told);
+        if (outcome.Refusal is null && isDry)
+            _bench.Say("nothing was written: this was a dry run");
+        return status;
     }
 }

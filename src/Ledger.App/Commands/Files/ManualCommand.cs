@@ -1,6 +1,4 @@
 using System.Reflection;
-using Ledger.App.Output;
-using Ledger.App.Wiring;
 
 namespace Ledger.App.Commands.Files;
 

@@ -1,5 +1,3 @@
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Commands.Files;
 
 /// <summary>How far long work is, on one line of the messages while somebody watches; silent otherwise.</summary>

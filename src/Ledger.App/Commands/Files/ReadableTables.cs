@@ -11,13 +11,16 @@ internal static class ReadableTables
     /// <summary>The folder, inside that of the export.</summary>
     public const string Folder = "readable";
 
+    /// <summary>The table that says what each column of the others means.</summary>
+    public const string CodeBook = "code-book";
+
     /// <summary>The views, and what the ledger says of them.</summary>
     public static IEnumerable<ExportedTable> Of(LedgerFile ledger) =>
     [
         .. LedgerFile.ReadableViews.Select(view =>
             new ExportedTable(In(view), ledger.Columns(view), ledger.Rows(view))),
         new(
-            In("code-book"), ledger.Columns("read_me"),
+            In(CodeBook), ledger.Columns("read_me"),
             ledger.Rows("read_me").Where(row => LedgerFile.ReadableViews.Contains(row[0]))),
     ];
 

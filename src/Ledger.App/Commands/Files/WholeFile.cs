@@ -1,4 +1,3 @@
-using Ledger.App.Wiring;
 using Ledger.Storage.Files;
 
 namespace Ledger.App.Commands.Files;

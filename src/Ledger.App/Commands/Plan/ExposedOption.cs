@@ -1,10 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-
 namespace Ledger.App.Commands.Plan;
 
 /// <summary>The exposed sheets that a plan takes, each by its number.</summary>

@@ -1,6 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Commands.Plan;
 
 /// <summary>plan: what is to come.</summary>

@@ -1,13 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-using NodaTime;
-
 namespace Ledger.App.Commands.Plan;
 
 /// <summary>What a session is planned from: a kept plan, or a process and sheets. Planning and the mixing sheet share it.</summary>

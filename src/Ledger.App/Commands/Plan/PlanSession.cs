@@ -1,8 +1,4 @@
-using System.CommandLine;
 using Ledger.App.Commands.Show;
-using Ledger.App.Output;
-using Ledger.App.Wiring;
-using Ledger.Core.Planning;
 
 namespace Ledger.App.Commands.Plan;
 

@@ -1,9 +1,3 @@
-using Ledger.App.Output.Documents;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-
 namespace Ledger.App.Commands.Plan;
 
 /// <summary>A plan in its document.</summary>

@@ -1,10 +1,3 @@
-using System.Globalization;
-using Ledger.App.Output;
-using Ledger.Core.Costing;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-
 namespace Ledger.App.Commands.Plan;
 
 /// <summary>A plan as a person reads it on the screen, in the light.</summary>

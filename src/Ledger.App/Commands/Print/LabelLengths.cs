@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Ledger.App.Commands.Print;
 
 /// <summary>Reads how a sheet of labels is divided; a failure's message says what is accepted.</summary>

@@ -1,6 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal;
 using Ledger.Exchange.Print;
 
 namespace Ledger.App.Commands.Print;
@@ -28,8 +25,9 @@ internal sealed class PrintBottleLabel : PrintCommand
 
     protected override PrintedPage Page(ParseResult parse, ILedger ledger, Holdings holdings)
     {
-        var labels = _labels.Copies(parse.GetRequiredValue(_what).SelectMany(what => Of(what, holdings)), parse);
-        return BottleLabel.Page(labels, _labels.On(LabelSheet.Large, labels, parse));
+        var placing = _labels.Placing(parse);
+        var labels = placing.Copied(parse.GetRequiredValue(_what).SelectMany(what => Of(what, holdings)));
+        return BottleLabel.Page(labels, placing.On(LabelSheet.Large, labels));
     }
 
     private static List<Label> Of(string what, Holdings holdings) => BottleLabel.Named(what, holdings).ToList() is { Count: > 0 } labels

@@ -1,8 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal;
-using Ledger.Core.Stock;
 using Ledger.Exchange.Print;
 
 namespace Ledger.App.Commands.Print;
@@ -40,8 +35,9 @@ internal sealed class PrintBoxLabel : PrintCommand
     {
         if (parse.GetValue(_sheets) is < 1 or > 10_000)
             throw new FormatException("--sheets: a box holds from 1 to 10000");
-        var labels = _labels.Copies([Of(parse, ledger, holdings)], parse);
-        return BoxLabel.Page(labels, _labels.On(LabelSheet.Large, labels, parse));
+        var placing = _labels.Placing(parse);
+        var labels = placing.Copied([Of(parse, ledger, holdings)]);
+        return BoxLabel.Page(labels, placing.On(LabelSheet.Large, labels));
     }
 
     private Label Of(ParseResult parse, ILedger ledger, Holdings holdings)

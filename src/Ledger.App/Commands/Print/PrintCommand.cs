@@ -1,8 +1,4 @@
-using System.CommandLine;
 using Ledger.App.Commands.Files;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal;
 using Ledger.Exchange.Print;
 
 namespace Ledger.App.Commands.Print;

@@ -1,6 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Commands.Print;
 
 /// <summary>print: the paper that goes into the dark, and what is kept beside the light.</summary>

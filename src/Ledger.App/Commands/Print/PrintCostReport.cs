@@ -1,9 +1,4 @@
-using System.CommandLine;
 using Ledger.App.Commands.Show;
-using Ledger.App.Wiring;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Notices;
 using Ledger.Exchange.Print;
 
 namespace Ledger.App.Commands.Print;

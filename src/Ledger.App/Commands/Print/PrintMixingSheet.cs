@@ -1,7 +1,4 @@
-using System.CommandLine;
 using Ledger.App.Commands.Plan;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal;
 using Ledger.Exchange.Print;
 
 namespace Ledger.App.Commands.Print;

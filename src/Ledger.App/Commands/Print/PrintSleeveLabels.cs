@@ -1,7 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal;
 using Ledger.Exchange.Print;
 
 namespace Ledger.App.Commands.Print;
@@ -28,7 +24,8 @@ internal sealed class PrintSleeveLabels : PrintCommand
         var name = parse.GetRequiredValue(_session).Trim();
         var session = ledger.Session(name, ledger.Today) ?? throw new RefusedByCommandException(
             $"there is no session \"{name}\" in the journal; `show sessions` lists them");
-        var labels = _labels.Copies(SleeveLabels.Of(session, ledger.SheetsOf(name, ledger.Today), holdings), parse);
-        return SleeveLabels.Page(labels, _labels.On(LabelSheet.Small, labels, parse));
+        var placing = _labels.Placing(parse);
+        var labels = placing.Copied(SleeveLabels.Of(session, ledger.SheetsOf(name, ledger.Today), holdings));
+        return SleeveLabels.Page(labels, placing.On(LabelSheet.Small, labels));
     }
 }

@@ -1,9 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Stock;
 using Ledger.Exchange.Print;
 
 namespace Ledger.App.Commands.Print;

@@ -1,10 +1,5 @@
-using System.CommandLine;
 using Ledger.App.Commands.Show;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal;
 using Ledger.Exchange.Print;
-using NodaTime;
 
 namespace Ledger.App.Commands.Print;
 

@@ -1,6 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal;
 using Ledger.Exchange.Print;
 
 namespace Ledger.App.Commands.Print;

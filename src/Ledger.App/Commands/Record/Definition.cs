@@ -1,6 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Kinds;
-
 namespace Ledger.App.Commands.Record;
 
 /// <summary>

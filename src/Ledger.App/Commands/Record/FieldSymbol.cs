@@ -1,7 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal.Kinds;
-
 namespace Ledger.App.Commands.Record;
 
 /// <summary>A field as a command takes it: by its position, as an option with a value, or as a flag.</summary>

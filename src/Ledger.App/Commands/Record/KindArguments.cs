@@ -1,7 +1,3 @@
-using System.CommandLine;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Kinds;
-
 namespace Ledger.App.Commands.Record;
 
 /// <summary>

@@ -1,5 +1,3 @@
-using Ledger.Core.Journal.Kinds;
-
 namespace Ledger.App.Commands.Record;
 
 /// <summary>What the help of a kind's command adds to its tables.</summary>

@@ -1,7 +1,3 @@
-using Ledger.App.Output.Documents;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Kinds;
-
 namespace Ledger.App.Commands.Record;
 
 /// <summary>What an entry changed.</summary>
@@ -16,11 +12,12 @@ internal sealed record PostingShown(long? Number, Posting Posting, ReadingTerms 
 /// </summary>
 internal static class PostingShape
 {
-    public static Shape<PostingShown> Of { get; } = new Shape<PostingShown>()
+    /// <summary>The document of an entry of a kind.</summary>
+    public static Shape<PostingShown> Of(EntryKind kind) => new Shape<PostingShown>()
         .Whole("entry", shown => shown.Number, "the entry's number; null in a dry run")
         .Text("summary", shown => shown.Posting.Summary)
         .Raw("said", (shown, json) => EntryJson.Write(shown.Posting.Entry, shown.Terms with { IsTyped = false }, json),
-            "what was said, as --input takes it again")
+            json => EntrySchema.Write(kind, json), "what was said, as --input takes it again")
         .Table("changes", (shown, _) => shown.Posting.Effects, new Shape<Effect>()
             .Text("what", effect => effect.What)
             .Text("before", effect => effect.Before)

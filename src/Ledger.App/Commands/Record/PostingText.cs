@@ -1,7 +1,3 @@
-using Ledger.App.Output;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal;
-
 namespace Ledger.App.Commands.Record;
 
 /// <summary>Shows what an entry changed: its summary, every bottle, box and bath before and after, and what the user should know.</summary>

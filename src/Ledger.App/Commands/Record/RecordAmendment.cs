@@ -1,7 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
 using Ledger.Storage;
 
 namespace Ledger.App.Commands.Record;

@@ -1,7 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal.Kinds;
-
 namespace Ledger.App.Commands.Record;
 
 /// <summary>record: one thing that happened. Each kind of entry is a command, made from its description.</summary>

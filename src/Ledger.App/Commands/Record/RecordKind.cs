@@ -1,10 +1,4 @@
-using System.CommandLine;
 using System.Text.Json;
-using Ledger.App.Output.Documents;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
 using Ledger.Storage;
 
 namespace Ledger.App.Commands.Record;
@@ -22,12 +16,12 @@ internal class RecordKind : ExplainedCommand, IDescribed
     };
 
     private readonly Option<bool> _dryRun = new("--dry-run") { Description = "show what it would change, and write nothing" };
-    private readonly Told<PostingShown> _told = new(PostingShape.Of);
+    private readonly Told<PostingShown> _told;
 
     public RecordKind(Workbench bench, EntryKind kind)
         : base(kind.Name, kind.Purpose, KindHelp.Details(kind))
     {
-        (_bench, _kind) = (bench, kind);
+        (_bench, _kind, _told) = (bench, kind, new(PostingShape.Of(kind)));
         _arguments = new(kind);
         _arguments.AddTo(this);
         Options.Add(_input);
@@ -36,7 +30,6 @@ internal class RecordKind : ExplainedCommand, IDescribed
         SetAction(Run);
     }
 
-    /// <inheritdoc/>
     public void Describe(Utf8JsonWriter json) => _told.Describe(json);
 
     /// <summary>The option that takes lines.</summary>
@@ -97,7 +90,8 @@ internal class RecordKind : ExplainedCommand, IDescribed
     private int Explain(List<FieldProblem> problems, ParseResult parse, bool isDocument)
     {
         foreach (var problem in problems)
-            _bench.Say(problem.Sentence(field => isDocument ? field.JsonName : field.IsArgument ? field.Name : field.Option));
+            _bench.Say(problem.Sentence(field => isDocument ? field.JsonName : field.IsArgument ? field.Name : field.Option,
+                lines => isDocument ? lines.Name : lines.Option));
         _bench.Say($"`trayledger record {parse.CommandResult.Command.Name} --help` tells what is accepted");
         return ExitStatus.WrongCommandLine;
     }

@@ -1,9 +1,4 @@
-using System.CommandLine;
 using Ledger.App.Commands.Plan;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Kinds;
 using Ledger.Storage;
 
 namespace Ledger.App.Commands.Record;

@@ -1,12 +1,4 @@
-using System.CommandLine;
 using Ledger.App.Commands.Plan;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
 using Ledger.Storage;
 
 namespace Ledger.App.Commands.Record;

@@ -1,9 +1,3 @@
-using Ledger.App.Output.Documents;
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Keeping;
-using Ledger.Core.Stock;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>A bath in documents, the same among all baths and alone.</summary>

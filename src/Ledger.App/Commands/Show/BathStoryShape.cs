@@ -1,7 +1,3 @@
-using Ledger.App.Output.Documents;
-using Ledger.Core.Baths;
-using Ledger.Core.Keeping;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>What ends a bath, in documents: its capacities side by side, its ends, its tests and what they foretell.</summary>

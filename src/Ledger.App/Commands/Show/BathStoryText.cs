@@ -1,7 +1,3 @@
-using Ledger.App.Output;
-using Ledger.Core.Baths;
-using Ledger.Core.Measures;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>What ends a bath, for a person: its capacities side by side, what came and what comes first, and its tests.</summary>

@@ -1,10 +1,3 @@
-using Ledger.App.Output;
-using Ledger.Core.Baths;
-using Ledger.Core.Keeping;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>A bath as a person reads it: what it is, what it took, what it can take, how old it is.</summary>

@@ -1,7 +1,3 @@
-using Ledger.App.Output.Documents;
-using Ledger.Core.Keeping;
-using Ledger.Core.Stock;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>A box or bottle in documents, the same on the shelf and beside an item.</summary>

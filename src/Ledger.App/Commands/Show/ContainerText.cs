@@ -1,7 +1,3 @@
-using Ledger.App.Output;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>Boxes and bottles as a table and as JSON, the same on the shelf and beside an item.</summary>

@@ -1,10 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Values;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using NodaTime;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>Which costs are read: the days, the formula, and whether practice counts.</summary>

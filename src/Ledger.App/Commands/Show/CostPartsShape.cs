@@ -1,9 +1,3 @@
-using Ledger.App.Output.Documents;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Notices;
-using Ledger.Core.Stock;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>The parts of a period's costs, practice, another formula, the next session and the budget, in their document.</summary>

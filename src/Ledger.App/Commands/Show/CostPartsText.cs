@@ -1,7 +1,3 @@
-using Ledger.App.Output;
-using Ledger.Core.Costing;
-using Ledger.Core.Measures;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>What stands below the costs of a period: its parts, practice, another formula, the next session, the budget.</summary>

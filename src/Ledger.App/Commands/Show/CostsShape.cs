@@ -1,8 +1,3 @@
-using Ledger.App.Output.Documents;
-using Ledger.Core.Costing;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>The costs of a period in their document.</summary>

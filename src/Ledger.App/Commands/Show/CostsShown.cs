@@ -1,8 +1,3 @@
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Notices;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>The costs that are shown.</summary>

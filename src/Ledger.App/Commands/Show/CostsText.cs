@@ -1,8 +1,3 @@
-using System.Globalization;
-using Ledger.App.Output;
-using Ledger.Core.Costing;
-using Ledger.Core.Measures;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>The costs of a period as a person reads them: where the money went, then each film by the sheet.</summary>

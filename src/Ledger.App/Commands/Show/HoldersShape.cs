@@ -1,7 +1,3 @@
-using Ledger.App.Output.Documents;
-using Ledger.Core.Film;
-using Ledger.Core.Sessions;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>The holders in their document.</summary>

@@ -1,10 +1,3 @@
-using Ledger.App.Output.Documents;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Keeping;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>An item in its document.</summary>

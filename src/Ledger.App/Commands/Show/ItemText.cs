@@ -1,9 +1,3 @@
-using Ledger.App.Output;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>An item as a person reads it.</summary>

@@ -1,5 +1,3 @@
-using Ledger.Core.Measures;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>Says which names would have been accepted, those first that may have been meant.</summary>

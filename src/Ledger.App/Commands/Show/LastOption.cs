@@ -1,6 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Values;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>--last: how many of a long list are shown.</summary>

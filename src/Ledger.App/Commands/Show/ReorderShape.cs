@@ -1,9 +1,3 @@
-using Ledger.App.Output.Documents;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Reordering;
-using Ledger.Core.Stock;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>Reorder readings and the open orders in their document.</summary>

@@ -1,7 +1,3 @@
-using Ledger.App.Output;
-using Ledger.Core.Faults;
-using Ledger.Core.Measures;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>What shares a fault, as a person reads it.</summary>

@@ -1,7 +1,3 @@
-using Ledger.App.Output.Documents;
-using Ledger.Core.Journal;
-using Ledger.Core.Sessions;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>A session in documents, the same among all sessions and alone.</summary>

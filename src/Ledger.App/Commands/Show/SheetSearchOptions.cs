@@ -1,11 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-using Ledger.Core.Film;
-using Ledger.Core.Sessions;
-using Ledger.Core.Tracing;
-using NodaTime;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>What sheets are looked for, on the command line.</summary>

@@ -1,12 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Output;
-using Ledger.App.Output.Documents;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-using Ledger.Core.Baths;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>show bath X: one bath, in use or discarded, with the work it took.</summary>

@@ -1,9 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Output;
-using Ledger.App.Output.Documents;
-using Ledger.App.Wiring;
-using Ledger.Core.Baths;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>show baths: all working solutions in use.</summary>

@@ -1,12 +1,6 @@
-using System.CommandLine;
 using System.CommandLine.Completions;
 using System.Text.Json;
-using Ledger.App.Output;
-using Ledger.App.Output.Documents;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
 using Ledger.Storage;
-using NodaTime;
 
 namespace Ledger.App.Commands.Show;
 
@@ -16,10 +10,11 @@ namespace Ledger.App.Commands.Show;
 /// </summary>
 /// <typeparam name="TReading">What is shown.</typeparam>
 internal abstract class ShowCommand<TReading> : ExplainedCommand, IDescribed
+    where TReading : notnull
 {
     private readonly Workbench _bench;
-    private readonly Shape<TReading> _shape;
-    private readonly List<Table<TReading>> _tables;
+    private readonly DocumentShape _shape;
+    private readonly List<Table> _tables;
     private readonly RowOptions _rows;
     private readonly Option<LocalDate?> _asOf = Typed.Option(
         "--as-of", "DATE", Text.Date, "the ledger as it stood on that day, with that day as today");
@@ -53,7 +48,6 @@ internal abstract class ShowCommand<TReading> : ExplainedCommand, IDescribed
         SetAction(Run);
     }
 
-    /// <inheritdoc/>
     public override IEnumerable<string> More =>
     [
         "", "Tables for --format csv and tsv, --sort and --where; the first where --table names none:",
@@ -63,7 +57,6 @@ internal abstract class ShowCommand<TReading> : ExplainedCommand, IDescribed
     /// <summary>How many rows are shown at most; null where all are.</summary>
     protected LastOption? Last { get; init; }
 
-    /// <inheritdoc/>
     public void Describe(Utf8JsonWriter json) => _shape.Describe(json);
 
     /// <summary>Reads what is shown.</summary>
@@ -79,9 +72,9 @@ internal abstract class ShowCommand<TReading> : ExplainedCommand, IDescribed
     protected int AtMost(ParseResult parse) => _rows.Chooses(parse) ? int.MaxValue : Last?.In(parse) ?? int.MaxValue;
 
     /// <summary>What a document says beside its tables is a table too, of one row.</summary>
-    private static IEnumerable<Table<TReading>> Own(Shape<TReading> shape, string name)
+    private static IEnumerable<Table> Own(DocumentShape shape, string name)
     {
-        Cell<TReading>[] cells = [.. shape.Cells.Where(cell => cell.Name != "asOf")];
+        Cell[] cells = [.. shape.Cells.Where(cell => cell.Name != "asOf")];
         return cells.Length == 0 ? [] :
         [
             new(name, [.. cells.Select(cell => new TableColumn(cell.Name, cell.Form))],
@@ -109,7 +102,7 @@ internal abstract class ShowCommand<TReading> : ExplainedCommand, IDescribed
     /// <summary>The reading with the chosen rows only, where it can be made without the others.</summary>
     private TReading Chosen(TReading reading, View view, ParseResult parse) =>
         _rows.Chooses(parse) && _tables[_rows.Table(parse)].Keep is { } keep
-            ? keep(reading, view, _rows.Choice(parse, view, Last?.In(parse) ?? int.MaxValue)) : reading;
+            ? (TReading)keep(reading, view, _rows.Choice(parse, view, Last?.In(parse) ?? int.MaxValue)) : reading;
 
     private void Write(TReading reading, View view, ParseResult parse)
     {
@@ -137,7 +130,7 @@ internal abstract class ShowCommand<TReading> : ExplainedCommand, IDescribed
         var table = _tables[_rows.Table(parse)];
         var rows = table.Rows(reading, view);
         if (_rows.Chooses(parse) && table.Keep is null)
-            rows = _rows.Choice(parse, view, int.MaxValue).Of(rows.ToList(), row => row);
+            rows = _rows.Choice(parse, view, int.MaxValue).Of(rows, row => (object?[])row).Cast<object?[]>();
         switch (format)
         {
             case DocumentFormat.Csv: TableFile.WriteCsv(table.Columns, rows, view, _bench.Around.Out); break;

@@ -1,6 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Wiring;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>show: the ledger's readings.</summary>

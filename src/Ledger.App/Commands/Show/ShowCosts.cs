@@ -1,12 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Output;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Notices;
-using Ledger.Core.Stock;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>show costs: what a period cost, down to the sheet.</summary>

@@ -1,13 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Output;
-using Ledger.App.Output.Documents;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-using Ledger.Core.Faults;
-using Ledger.Core.Measures;
-using Ledger.Core.Tracing;
-using NodaTime;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>show faults: rejects over time, and whether a side is worse than the others beyond chance.</summary>

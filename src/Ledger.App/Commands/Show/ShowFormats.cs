@@ -1,9 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Output;
-using Ledger.App.Output.Documents;
-using Ledger.App.Wiring;
-using Ledger.Core.Measures;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>show formats: the formats with their areas in both units.</summary>

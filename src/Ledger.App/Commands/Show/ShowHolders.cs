@@ -1,9 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Output;
-using Ledger.App.Wiring;
-using Ledger.Core.Film;
-using Ledger.Core.Measures;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>show holders: every holder with its sides, and the boxes of exposed sheets.</summary>

@@ -1,12 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Output;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-using Ledger.Core.Costing;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>show item X: one item's settings, its containers, its moves, and its stock's worth.</summary>

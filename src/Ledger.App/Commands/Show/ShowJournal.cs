@@ -1,11 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Output;
-using Ledger.App.Output.Documents;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using NodaTime;
 using NodaTime.Text;
 
 namespace Ledger.App.Commands.Show;

@@ -1,11 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Output;
-using Ledger.App.Output.Documents;
-using Ledger.App.Wiring;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Sessions;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>show plans: the sessions and trips that are planned, and what they will use.</summary>

@@ -1,11 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Output;
-using Ledger.App.Output.Documents;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>show prints: what was printed.</summary>

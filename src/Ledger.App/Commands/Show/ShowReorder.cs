@@ -1,10 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Output;
-using Ledger.App.Wiring;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Reordering;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>show reorder: what to order, when, how much, and why; and what is on order.</summary>

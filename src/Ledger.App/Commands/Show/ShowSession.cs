@@ -1,12 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Output;
-using Ledger.App.Output.Documents;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Tracing;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>A session as it is shown.</summary>

@@ -1,9 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Output;
-using Ledger.App.Output.Documents;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>show settings: the settings of the whole ledger and what they are set to.</summary>

@@ -1,14 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Output;
-using Ledger.App.Output.Documents;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-using Ledger.Core.Costing;
-using Ledger.Core.Film;
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>show sheet X: one sheet's whole story.</summary>

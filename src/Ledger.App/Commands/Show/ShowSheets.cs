@@ -1,10 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Output;
-using Ledger.App.Output.Documents;
-using Ledger.App.Wiring;
-using Ledger.Core.Measures;
-using Ledger.Core.Tracing;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>show sheets WORDS: finds sheets by number, subject, film, group, date, holder, bath, fate and emulsion

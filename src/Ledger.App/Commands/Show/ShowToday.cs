@@ -1,13 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Output;
-using Ledger.App.Output.Documents;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Notices;
-using Ledger.Core.Reordering;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>What Today shows.</summary>

@@ -1,15 +1,10 @@
-using Ledger.App.Output;
-using Ledger.Core.Measures;
-using Ledger.Core.Reordering;
-using Ledger.Core.Stock;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>What is to come of each item, and what is planned to go.</summary>
 /// <param name="view">The day and the ledger.</param>
 internal sealed class StockAhead(View view)
 {
-    private readonly IReadOnlyDictionary<string, Quantity> _planned = KnownDemand.Planned(view.Holdings);
+    private readonly IReadOnlyDictionary<string, Quantity> _planned = PlannedDemand.Together(view.Holdings);
 
     /// <summary>What is on order.</summary>
     public Quantity OnOrder(Item item) => view.Holdings.Orders.OnOrder(item);

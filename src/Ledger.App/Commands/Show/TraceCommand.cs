@@ -1,11 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Output;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
-using Ledger.Core.Faults;
-using Ledger.Core.Tracing;
-using NodaTime;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>What is traced, and what of it is shown.</summary>

@@ -1,10 +1,3 @@
-using Ledger.App.Output.Documents;
-using Ledger.Core.Baths;
-using Ledger.Core.Faults;
-using Ledger.Core.Film;
-using Ledger.Core.Sessions;
-using Ledger.Core.Tracing;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>Traces, what is at risk, and the cards of sheets in documents.</summary>

@@ -1,7 +1,3 @@
-using Ledger.App.Output;
-using Ledger.Core.Measures;
-using Ledger.Core.Tracing;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>A trace as a person reads it.</summary>

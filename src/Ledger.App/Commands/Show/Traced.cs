@@ -1,9 +1,3 @@
-using Ledger.App.Wiring;
-using Ledger.Core.Faults;
-using Ledger.Core.Journal;
-using Ledger.Core.Tracing;
-using NodaTime;
-
 namespace Ledger.App.Commands.Show;
 
 /// <summary>What a user names to be traced.</summary>

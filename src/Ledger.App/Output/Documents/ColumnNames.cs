@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using Ledger.Core.Measures;
 
 namespace Ledger.App.Output.Documents;
 

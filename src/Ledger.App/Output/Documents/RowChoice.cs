@@ -9,7 +9,7 @@ namespace Ledger.App.Output.Documents;
 internal sealed record RowChoice(Func<object?[], bool> Keeps, int? Sorting, Form? Form, bool IsReversed, int AtMost)
 {
     /// <summary>The rows that are kept.</summary>
-    public IReadOnlyList<TRow> Of<TRow>(IReadOnlyList<TRow> rows, Func<TRow, object?[]> values)
+    public IReadOnlyList<object> Of(IEnumerable<object> rows, Func<object, object?[]> values)
     {
         var kept = rows.Select(row => (Row: row, Values: values(row))).Where(row => Keeps(row.Values));
         if (Sorting is { } column)

@@ -1,8 +1,3 @@
-using System.CommandLine;
-using Ledger.App.Values;
-using Ledger.Core.Measures;
-using NodaTime;
-
 namespace Ledger.App.Output.Documents;
 
 /// <summary>How a document is written.</summary>

@@ -10,9 +10,9 @@ internal static class TableFile
         CsvTable.Write(output, Titles(columns), rows.Select(row => Cells(columns, row, view)));
 
     /// <summary>Things as comma-separated values, a row each.</summary>
-    public static void WriteCsv<T>(Shape<T> shape, IEnumerable<T> things, View view, TextWriter output)
+    public static void WriteCsv(DocumentShape shape, IEnumerable<object> things, View view, TextWriter output)
     {
-        Cell<T>[] cells = [.. shape.Cells];
+        Cell[] cells = [.. shape.Cells];
         WriteCsv(
             [.. cells.Select(cell => new TableColumn(cell.Name, cell.Form))],
             things.Select(thing => cells.Select(cell => cell.Of(thing, view)).ToArray()), view, output);

@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Ledger.Core.Journal.Entries;
 
 /// <summary>One thing that happened. It is posted once and never changed.</summary>
@@ -13,6 +11,11 @@ public abstract record Entry
     /// No part of what the entry says.
     /// </summary>
     public IReadOnlyList<string> FormerKeys { get; init; } = [];
+
+    /// <summary>
+    /// The places in which it says nothing on purpose, with no value: told again, it denies what stands there. No part of what the entry says.
+    /// </summary>
+    public IReadOnlyList<FieldChange> Denies { get; init; } = [];
 
     /// <summary>The day it happened.</summary>
     public required LocalDate Date { get; init; }

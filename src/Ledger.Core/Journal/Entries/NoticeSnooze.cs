@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Ledger.Core.Journal.Entries;
 
 /// <summary>Notices of one kind are to be quiet until a day.</summary>

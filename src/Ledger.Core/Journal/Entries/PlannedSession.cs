@@ -1,5 +1,4 @@
 using Ledger.Core.Sessions;
-using NodaTime;
 
 namespace Ledger.Core.Journal.Entries;
 

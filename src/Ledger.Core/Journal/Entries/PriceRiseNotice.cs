@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Ledger.Core.Journal.Entries;
 
 /// <summary>A supplier announces that an item will cost more.</summary>

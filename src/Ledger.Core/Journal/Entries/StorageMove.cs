@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Ledger.Core.Journal.Entries;
 
 /// <summary>A box or bottle is kept somewhere else from now on: freezer, fridge, shelf…</summary>

@@ -84,13 +84,15 @@ public static class Amending
     }
 
     /// <summary>
-    /// What a second telling of an entry says otherwise. What it leaves out it does not deny, and letters of either case are the same; other lines
-    /// take the place of those that were there.
+    /// What a second telling of an entry says otherwise. What it only leaves out it does not deny, and letters of either case are the same;
+    /// other lines take the place of those that were there.
     /// </summary>
     /// <param name="kind">The kind of the entry.</param>
     /// <param name="said">What it says.</param>
     /// <param name="told">What is told of it again.</param>
-    public static IReadOnlyList<FieldChange> Otherwise(EntryKind kind, EntryText said, EntryText told)
+    /// <param name="denied">The places in which nothing is to stand.</param>
+    public static IReadOnlyList<FieldChange> Otherwise(
+        EntryKind kind, EntryText said, EntryText told, IReadOnlyList<FieldChange> denied)
     {
         var after = Overlaid(kind.AllFields.Where(field => IsTold(field, kind)), said, told);
         for (var i = 0; i < told.Lines.Count; i++)
@@ -100,6 +102,8 @@ public static class Amending
                 after.Lines.Add(line);
         foreach (var field in kind.AllFields.Where(field => !IsTold(field, kind)))
             after[field] = said[field];
+        foreach (var place in denied)
+            (place.Line == 0 ? after : after.Lines[place.Line - 1])[place.Field] = "";
         return Between(kind, said, after);
     }
 

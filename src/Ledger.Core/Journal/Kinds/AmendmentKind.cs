@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
@@ -25,11 +24,8 @@ internal static partial class AmendmentKind
         Help = "field=value, such as price=12.50; 2.fate=reject for the second line", Example = "price=12.50", IsNeeded = true, IsArgument = true, Width = 50,
     };
 
-    private static readonly Field<string> Reason = new("reason", Notations.Line(200))
-    {
-        Help = "why: mistyped, invoice came later", Example = "mistyped", IsNeeded = true, Width = 30,
-        Choices = (_, _) => ["mistyped", "found out later"], Offer = (_, _) => "mistyped",
-    };
+    private static readonly Field<string> Reason = SharedFields.Reason(
+        "why: mistyped, invoice came later", "mistyped", width: 30, offer: "mistyped", usual: ["mistyped", "found out later"]);
 
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<Amendment>

@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Ledger.Core.Journal.Kinds;
 
 /// <summary>What every entry has.</summary>

@@ -1,7 +1,6 @@
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Sessions;
-using NodaTime;
 
 namespace Ledger.Core.Journal.Kinds;
 

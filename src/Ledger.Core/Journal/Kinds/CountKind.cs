@@ -19,11 +19,8 @@ internal static class CountKind
         IsNeeded = true, IsArgument = true, Width = 12,
     };
 
-    private static readonly Field<string> Reason = new("reason", Notations.Line(200))
-    {
-        Help = "why it differs: dregs, spill, evaporation, miscounted", Example = "dregs", IsNeeded = true,
-        Choices = (_, _) => ["dregs", "spill", "evaporation", "miscounted"],
-    };
+    private static readonly Field<string> Reason = SharedFields.Reason(
+        "why it differs: dregs, spill, evaporation, miscounted", "dregs", usual: ["dregs", "spill", "evaporation", "miscounted"]);
 
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<StockCount>

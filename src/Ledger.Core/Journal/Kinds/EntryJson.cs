@@ -11,6 +11,8 @@ namespace Ledger.Core.Journal.Kinds;
 /// </summary>
 public static class EntryJson
 {
+    private const string KindName = "kind";
+
     private static readonly JsonWriterOptions Options = new() { Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>Writes an entry.</summary>
@@ -28,7 +30,8 @@ public static class EntryJson
         var kind = EntryKinds.Of(entry);
         var text = EntryWriting.Write(kind, entry, terms);
         json.WriteStartObject();
-        json.WriteString("kind", kind.Name);
+        if (NamesItself(kind))
+            json.WriteString(KindName, kind.Name);
         Fields(kind.AllFields, text, json);
         if (kind.Line is { } line)
         {
@@ -58,8 +61,14 @@ public static class EntryJson
             return new();
         }
 
+        if (NamesItself(kind) && document.TryGetProperty(KindName, out var other)
+            && !(other.ValueKind == JsonValueKind.String && other.GetString() == kind.Name))
+            problems.Add(new(null, 0, other.ToString(), $"the kind {kind.Name}, or no kind"));
         return Text(kind.AllFields, kind.Line, document, 0, problems);
     }
+
+    /// <summary>Whether its documents say what kind they are of; not where it has a field of that name, as an item has: names stand there once.</summary>
+    internal static bool NamesItself(EntryKind kind) => kind.AllFields.All(field => field.JsonName != KindName);
 
     private static EntryText Text(
         IReadOnlyList<Field> fields, LineKind? line, JsonElement document, int number, ICollection<FieldProblem> problems)
@@ -73,15 +82,20 @@ public static class EntryJson
                 else
                     text[field] = TextOf(member.Value);
             }
-            else if (line is not null && member.Name == line.Name && member.Value.ValueKind == JsonValueKind.Array)
-            {
-                foreach (var one in member.Value.EnumerateArray())
-                    text.Lines.Add(
-                        one.ValueKind == JsonValueKind.Object ? Text(line.Fields, null, one, text.Lines.Count + 1, problems) : new());
-            }
-            else if (number > 0 || member.Name != "kind")
+            else if (line is not null && member.Name == line.Name)
+                Lines(line, member.Value, text, problems);
+            else if (number > 0 || member.Name != KindName)
                 problems.Add(new(null, number, member.Name, $"one of the fields {Names(fields)}{(line is null ? "" : $", {line.Name}")}"));
         return text;
+    }
+
+    private static void Lines(LineKind line, JsonElement value, EntryText text, ICollection<FieldProblem> problems)
+    {
+        if (value.ValueKind != JsonValueKind.Array || value.EnumerateArray().Any(one => one.ValueKind != JsonValueKind.Object))
+            problems.Add(new(null, 0, value.GetRawText(), $"a list of objects with the fields {Names(line.Fields)}") { Lines = line });
+        else
+            foreach (var one in value.EnumerateArray())
+                text.Lines.Add(Text(line.Fields, null, one, text.Lines.Count + 1, problems));
     }
 
     private static string TextOf(JsonElement value) => value.ValueKind switch

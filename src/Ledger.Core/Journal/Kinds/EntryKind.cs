@@ -111,9 +111,8 @@ public sealed class EntryKind<TEntry> : EntryKind
     /// <inheritdoc/>
     public override FieldValues ValuesOf(Entry entry)
     {
-        var values = new FieldValues { Lines = [.. Lines((TEntry)entry)] };
-        foreach (var bound in Bound)
-            values.Put(bound.Field, bound.Get((TEntry)entry));
+        var values = FieldValues.Of(Bound, (TEntry)entry);
+        values.Lines = [.. Lines((TEntry)entry)];
         values.Put(CommonFields.Date, entry.Date);
         values.Put(CommonFields.Note, entry.Note.Length == 0 ? null : entry.Note);
         values.Put(CommonFields.FromDay, entry is Definition { IsForAlways: true } ? new FromDay(null) : null);

@@ -70,7 +70,7 @@ public sealed class EntryReading
         }
 
         if (text.Lines.Count == 0 && kind.IsNeeded)
-            _problems.Add(new(null, 0, "", $"one line at least: {kind.Help}"));
+            _problems.Add(new(null, 0, "", $"one line at least: {kind.Help}") { Lines = kind });
         values.Lines = lines;
     }
 

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Ledger.Core.Journal.Kinds;
 
 /// <summary>One thing that an entry, or a line of one, says: its name, its words, and how its value is read and written.</summary>

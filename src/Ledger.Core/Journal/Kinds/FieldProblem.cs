@@ -9,11 +9,16 @@ public sealed record FieldProblem(Field? Field, int Line, string Found, string A
 {
     private const int LongestShown = 60;
 
+    /// <summary>The lines that are meant as a whole, where they are.</summary>
+    public LineKind? Lines { get; init; }
+
     /// <summary>The problem as a sentence, the same in every door.</summary>
     /// <param name="nameOf">How the door calls a field: its label, its option, its column.</param>
-    public string Sentence(Func<Field, string> nameOf) => $"{Where(nameOf)}found {What}; accepted is {Accepted}";
+    /// <param name="linesOf">How it calls the lines of an entry; by their name unless said.</param>
+    public string Sentence(Func<Field, string> nameOf, Func<LineKind, string>? linesOf = null) =>
+        $"{Where(nameOf, linesOf ?? (lines => lines.Name))}found {What}; accepted is {Accepted}";
 
-    private string Where(Func<Field, string> nameOf) =>
+    private string Where(Func<Field, string> nameOf, Func<LineKind, string> linesOf) => Lines is not null ? $"{linesOf(Lines)}: " :
         (Line == 0 ? "" : Field is null ? $"line {Line}: " : $"line {Line}, ") + (Field is null ? "" : $"{nameOf(Field)}: ");
 
     private string What => Found.Length == 0 ? "nothing" : $"\"{Shown(Found)}\"";

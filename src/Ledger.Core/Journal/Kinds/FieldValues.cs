@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Ledger.Core.Journal.Kinds;
 
 /// <summary>The values of the fields of an entry, or of one of its lines, as far as they were said.</summary>
@@ -36,6 +34,15 @@ public sealed class FieldValues
 
     /// <summary>The lines, which are of this type.</summary>
     public IReadOnlyList<TLine> LinesOf<TLine>() => [.. Lines.Cast<TLine>()];
+
+    /// <summary>What an entry, or a line, says in its fields.</summary>
+    internal static FieldValues Of<T>(IEnumerable<FieldOf<T>> bound, T said)
+    {
+        var values = new FieldValues();
+        foreach (var (field, get) in bound)
+            values.Put(field, get(said));
+        return values;
+    }
 
     internal object? Boxed(Field field) => _values.GetValueOrDefault(field);
 

@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Ledger.Core.Journal.Kinds;
 
 /// <summary>From when a definition has effect.</summary>

@@ -2,7 +2,6 @@ using Ledger.Core.Film;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Journal.Kinds;
 
@@ -278,12 +277,9 @@ internal static class ServiceKind
         Offer = (read, holdings) => read.Find(Sides) is [var first, ..] && holdings.Film.Side(first) is { OutOfService: not null } ? "yes" : "no",
     };
 
-    private static readonly Field<string> Reason = new("reason", Notations.Line(200))
-    {
-        Help = "why: light leak, stiff dark slide, scratches, repaired", Example = "light leak", IsNeeded = true,
-        Width = 30,
-        Choices = (_, _) => ["light leak", "stiff dark slide", "scratches", "repaired"],
-    };
+    private static readonly Field<string> Reason = SharedFields.Reason(
+        "why: light leak, stiff dark slide, scratches, repaired", "light leak", width: 30,
+        usual: ["light leak", "stiff dark slide", "scratches", "repaired"]);
 
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<SideService>

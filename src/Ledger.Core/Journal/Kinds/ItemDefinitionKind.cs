@@ -43,7 +43,7 @@ internal static class ItemDefinitionKind
 
     private static readonly Field<Unit> Unit = new("unit", Words.Units)
     {
-        Label = "in", Help = "what it is counted in; otherwise as its format is, ml for a chemical, piece for a supply",
+        Label = "Unit", Help = "what it is counted in; otherwise as its format is, ml for a chemical, piece for a supply",
         Example = "sheet", Width = 6,
         Choices = (_, _) => Words.Units.Words, Offer = Known(item => item.Unit.Name()),
     };
@@ -62,13 +62,13 @@ internal static class ItemDefinitionKind
 
     private static readonly Field<IReadOnlyList<string>> OtherParts = new("other_parts", Notations.LongNames("ITEMS"))
     {
-        Label = "part B", Help = "the item that is part B of a dilution such as 1+2+100; of a third part too, with a comma between",
+        Label = "Part B", Help = "the item that is part B of a dilution such as 1+2+100; of a third part too, with a comma between",
         Example = "tan-b", Width = 14, Choices = Offered.Chemicals, Offer = Known(item => string.Join(", ", item.OtherParts)),
     };
 
     private static readonly Field<Volume> Minimum = new("minimum_ml_per_80_sq_in", Notations.Volume)
     {
-        Label = "least ml", Option = "--minimum-per-80",
+        Label = "Least ml", Option = "--minimum-per-80",
         Help = "the least concentrate for each 80 square inches of film, whatever the dilution",
         Example = "6", Width = 8, Offer = Known(item => Ml(item.MinimumPer80SquareInches)),
     };
@@ -84,19 +84,19 @@ internal static class ItemDefinitionKind
         "sealed_days", "Days sealed", "days it keeps sealed, from its delivery; the expiry date may be earlier", item => item.Keeping.SealedDays);
 
     private static readonly Field<int> OpenedFull = Days(
-        "opened_full_days", "opened", "days it keeps from its opening", item => item.Keeping.OpenedFullDays);
+        "opened_full_days", "Opened", "days it keeps from its opening", item => item.Keeping.OpenedFullDays);
 
     private static readonly Field<int> OpenedPart = Days(
-        "opened_part_days", "below half", "days it keeps from when it fell below half full", item => item.Keeping.OpenedPartDays);
+        "opened_part_days", "Below half", "days it keeps from when it fell below half full", item => item.Keeping.OpenedPartDays);
 
     private static readonly Field<int> WorkingFull = Days(
         "working_full_days", "Days mixed", "days its working solution keeps in a full closed bottle", item => item.Keeping.WorkingFullDays);
 
     private static readonly Field<int> WorkingPart = Days(
-        "working_part_days", "part-full", "days its working solution keeps in a part-full bottle", item => item.Keeping.WorkingPartDays);
+        "working_part_days", "Part-full", "days its working solution keeps in a part-full bottle", item => item.Keeping.WorkingPartDays);
 
     private static readonly Field<int> TrayHours = Days(
-        "tray_hours", "hours in a tray", "hours its working solution keeps in an open tray", item => item.Keeping.TrayHours);
+        "tray_hours", "Hours in a tray", "hours its working solution keeps in an open tray", item => item.Keeping.TrayHours);
 
     private static readonly Field<int> FloatingLid = Days(
         "floating_lid_days", "Days, lid", "days its working solution keeps under a floating lid", item => item.Keeping.FloatingLidDays);
@@ -106,11 +106,11 @@ internal static class ItemDefinitionKind
         item => item.FreezerDays);
 
     private static readonly Field<int> Fridge = Cold(
-        "fridge_days", "fridge", "days that a year in the fridge adds to its date, up to 365; otherwise the ledger's setting", 365,
+        "fridge_days", "Fridge days", "days that a year in the fridge adds to its date, up to 365; otherwise the ledger's setting", 365,
         item => item.FridgeDays);
 
     private static readonly Field<int> Thaw = Cold(
-        "thaw_hours", "hours to warm", "hours that a box warms up closed after the freezer; otherwise the ledger's setting", 240,
+        "thaw_hours", "Warm-up hours", "hours that a box warms up closed after the freezer; otherwise the ledger's setting", 240,
         item => item.ThawHours);
 
     private static readonly Field<int> LeadTime = new("lead_time_days", Notations.Whole(0, 3650))
@@ -127,7 +127,7 @@ internal static class ItemDefinitionKind
 
     private static readonly Field<Quantity> MinimumOnHand = new("minimum_on_hand", Notations.Amount((read, _) => UnitOf(read)))
     {
-        Label = "minimum", Help = "your own lower limit: less than this calls for an order", Example = "25", Width = 8,
+        Label = "Minimum", Help = "your own lower limit: less than this calls for an order", Example = "25", Width = 8,
         Offer = Known(item => item.MinimumOnHand is { } minimum ? Amount(minimum) : null),
     };
 
@@ -152,7 +152,7 @@ internal static class ItemDefinitionKind
 
     private static readonly Field<Quantity> DeadVolume = new("dead_volume", Notations.Amount((read, _) => UnitOf(read)))
     {
-        Label = "not drawn", Help = "what stays in each bottle because it cannot be drawn", Example = "4", Width = 6,
+        Label = "Not drawn", Help = "what stays in each bottle because it cannot be drawn", Example = "4", Width = 6,
         Offer = Known(item => item.DeadVolume is { } dead ? Amount(dead) : null),
     };
 
@@ -165,7 +165,7 @@ internal static class ItemDefinitionKind
 
     private static readonly Field<int> Ceiling = new("replenisher_ceiling_percent", Notations.Whole(1, 10_000))
     {
-        Label = "ceiling %", Option = "--replenisher-ceiling", Example = "100", Width = 5,
+        Label = "Ceiling %", Option = "--replenisher-ceiling", Example = "100", Width = 5,
         Help = "how much replenisher a bath may take before a fresh one is mixed, in percent of its volume; otherwise 100",
         Offer = Known(item => Given.Number(item.ReplenisherCeilingPercent)),
     };
@@ -189,7 +189,7 @@ internal static class ItemDefinitionKind
             : Parsed.Not<IReadOnlyList<Capacity>>("square inches per litre and their basis, with semicolons between: 1600 maker's; 1000 strict"),
         (capacities, _) => string.Join("; ", capacities.Select(Capacity))) { Placeholder = "CAPACITY", Divider = "; " })
     {
-        Label = "other bases", Option = "--other-capacity",
+        Label = "Other bases", Option = "--other-capacity",
         Help = "the capacity on other bases, to be read beside it: 1600 maker's; 1000 strict",
         Example = "1600 maker's; 1000 strict", Width = 40,
         Offer = Known(item => string.Join("; ", item.OtherCapacities.Select(Capacity))),

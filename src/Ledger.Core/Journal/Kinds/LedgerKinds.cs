@@ -1,4 +1,3 @@
-using System.Globalization;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 
@@ -52,11 +51,8 @@ internal static class UndoKind
         IsArgument = true, Width = 24,
     };
 
-    private static readonly Field<string> Reason = new("reason", Notations.Line(200))
-    {
-        Help = "why: wrong bath, typed twice", Example = "typed twice", IsNeeded = true, Width = 30,
-        Choices = (_, _) => ["mistake", "typed twice"], Offer = (_, _) => "mistake",
-    };
+    private static readonly Field<string> Reason = SharedFields.Reason(
+        "why: wrong bath, typed twice", "typed twice", width: 30, offer: "mistake", usual: ["mistake", "typed twice"]);
 
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<Undo>

@@ -43,13 +43,7 @@ public sealed class LineKind<TLine> : LineKind
     public override IReadOnlyList<Field> Fields => field ??= [.. Bound.Select(bound => bound.Field)];
 
     /// <inheritdoc/>
-    public override FieldValues ValuesOf(object line)
-    {
-        var values = new FieldValues();
-        foreach (var bound in Bound)
-            values.Put(bound.Field, bound.Get((TLine)line));
-        return values;
-    }
+    public override FieldValues ValuesOf(object line) => FieldValues.Of(Bound, (TLine)line);
 
     internal override object Make(FieldValues values) => With(values);
 }

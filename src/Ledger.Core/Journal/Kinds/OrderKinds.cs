@@ -1,7 +1,6 @@
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
 using Ledger.Core.Stock;
-using NodaTime;
 
 namespace Ledger.Core.Journal.Kinds;
 
@@ -169,11 +168,8 @@ internal static class OrderChangeKind
 /// <summary>record order-cancellation, order_cancellations.csv: what has not come of an order is cancelled.</summary>
 internal static class OrderCancellationKind
 {
-    private static readonly Field<string> Reason = new("reason", Notations.Line(200))
-    {
-        Help = "why: too late, found elsewhere, no longer made", Example = "no longer made", IsNeeded = true,
-        Choices = (_, _) => ["too late", "found elsewhere", "no longer made"],
-    };
+    private static readonly Field<string> Reason = SharedFields.Reason(
+        "why: too late, found elsewhere, no longer made", "no longer made", usual: ["too late", "found elsewhere", "no longer made"]);
 
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<OrderCancellation>

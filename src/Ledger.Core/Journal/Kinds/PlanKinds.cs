@@ -1,6 +1,5 @@
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Sessions;
-using NodaTime;
 
 namespace Ledger.Core.Journal.Kinds;
 
@@ -56,17 +55,7 @@ internal static class PlanKind
         Help = "how many sheets or rolls", Example = "8", IsNeeded = true, Width = 5,
     };
 
-    private static readonly Field<string> Film = new("item", Notations.Known("FILM"))
-    {
-        Label = "Film", Help = "the film", Example = "fen80", IsNeeded = true, Width = 11, Choices = Offered.Films,
-    };
-
-    private static readonly Field<string> Group = new("group", Notations.Line(60))
-    {
-        Help = "the development group: N, N+1, N-1", Example = "N", Width = 4, Keyword = "group", MayLackKeyword = true,
-        Choices = Offered.Groups,
-        Offer = (_, _) => Ledger.Core.Film.Exposure.Normal,
-    };
+    private static readonly Field<string> Film = LineFields.Film, Group = LineFields.Group;
 
     private static readonly Field<string> Holder = new("holder", Notations.Known("HOLDER"))
     {
@@ -155,11 +144,9 @@ internal static class PlanEndingKind
         Choices = (_, holdings) => holdings.Plans.Select(plan => plan.Name),
     };
 
-    private static readonly Field<string> Reason = new("reason", Notations.Line(200))
-    {
-        Help = "why: given up, the trip is over, rained off", Example = "rained off", IsNeeded = true, Width = 40,
-        Choices = (_, _) => ["given up", "the trip is over", "rained off"], Offer = (_, _) => "given up",
-    };
+    private static readonly Field<string> Reason = SharedFields.Reason(
+        "why: given up, the trip is over, rained off", "rained off", width: 40, offer: "given up",
+        usual: ["given up", "the trip is over", "rained off"]);
 
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<PlanEnding>

@@ -45,17 +45,7 @@ internal static class SessionKind
         Help = "how many sheets or rolls", Example = "4", IsNeeded = true, Width = 4,
     };
 
-    private static readonly Field<string> Film = new("item", Notations.Known("FILM"))
-    {
-        Label = "Film", Help = "the film", Example = "fen80", IsNeeded = true, Width = 11, Choices = Offered.Films,
-    };
-
-    private static readonly Field<string> Group = new("group", Notations.Line(60))
-    {
-        Help = "the development group: N, N+1, N-1", Example = "N", Width = 4, Keyword = "group", MayLackKeyword = true,
-        Choices = Offered.Groups,
-        Offer = (_, _) => Exposure.Normal,
-    };
+    private static readonly Field<string> Film = LineFields.Film, Group = LineFields.Group;
 
     private static readonly Field<Volume> Developer = new("developer_ml", Notations.Volume)
     {
@@ -107,10 +97,7 @@ internal static class SessionKind
         Choices = (read, holdings) => Offered.Exposed(holdings, read.Find(Film), read.Find(Group)),
     };
 
-    private static readonly Field<string> SheetNote = new("note", Notations.Line(10_000))
-    {
-        Help = "a note to these sheets", Example = "", Width = 40, Keyword = ":",
-    };
+    private static readonly Field<string> SheetNote = LineFields.Note;
 
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<SessionLog>
@@ -186,6 +173,26 @@ internal static class LineFields
         Width = 14, Keyword = "from",
         Choices = Offered.Boxes,
     };
+
+    /// <summary>The film.</summary>
+    public static Field<string> Film { get; } = new("item", Notations.Known("FILM"))
+    {
+        Label = "Film", Help = "the film", Example = "fen80", IsNeeded = true, Width = 11, Choices = Offered.Films,
+    };
+
+    /// <summary>How it is developed.</summary>
+    public static Field<string> Group { get; } = new("group", Notations.Line(60))
+    {
+        Help = "the development group: N, N+1, N-1", Example = "N", Width = 4, Keyword = "group", MayLackKeyword = true,
+        Choices = Offered.Groups,
+        Offer = (_, _) => Exposure.Normal,
+    };
+
+    /// <summary>What there is to say of the line.</summary>
+    public static Field<string> Note { get; } = new("note", Notations.Line(10_000))
+    {
+        Help = "a note to these sheets", Example = "", Width = 40, Keyword = ":",
+    };
 }
 
 /// <summary>record print-session, prints.csv: a session of printing, a line for each paper and purpose.</summary>
@@ -243,10 +250,7 @@ internal static class PrintSessionKind
         Keyword = "of",
     };
 
-    private static readonly Field<string> SheetNote = new("note", Notations.Line(10_000))
-    {
-        Help = "a note to these sheets", Example = "", Width = 40, Keyword = ":",
-    };
+    private static readonly Field<string> SheetNote = LineFields.Note;
 
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<PrintSession>

@@ -92,6 +92,19 @@ internal static class SharedFields
         Help = "what was measured out, in the item's unit or another: 300ml, 40g; otherwise what the dilution asks for",
     };
 
+    /// <summary>Why.</summary>
+    /// <param name="help">What it is.</param>
+    /// <param name="example">An example.</param>
+    /// <param name="width">How many columns a form gives it.</param>
+    /// <param name="offer">What a form writes into it; null for nothing.</param>
+    /// <param name="usual">The usual ones, to choose from.</param>
+    public static Field<string> Reason(string help, string example, int width = 20, string? offer = null, string[]? usual = null) =>
+        new("reason", Notations.Line(200))
+        {
+            Help = help, Example = example, IsNeeded = true, Width = width,
+            Choices = usual is null ? null : (_, _) => usual, Offer = offer is null ? null : (_, _) => offer,
+        };
+
     /// <summary>The capacity that was said, with its basis.</summary>
     public static Capacity? CapacityOf(FieldValues values) =>
         values.Maybe(Capacity) is { } perLitre ? new(perLitre, values.Find(Basis) ?? "") : null;

@@ -1,6 +1,5 @@
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
-using NodaTime;
 
 namespace Ledger.Core.Journal.Kinds;
 
@@ -25,10 +24,8 @@ internal static class SnoozeKind
         Offer = (read, holdings) => Dates.Text(holdings.AsOf.PlusDays(7)),
     };
 
-    private static readonly Field<string> Reason = new("reason", Notations.Line(200))
-    {
-        Help = "why it can wait: ordered by phone, for tests only", Example = "ordered by phone", IsNeeded = true, Width = 40,
-    };
+    private static readonly Field<string> Reason = SharedFields.Reason(
+        "why it can wait: ordered by phone, for tests only", "ordered by phone", width: 40);
 
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<NoticeSnooze>

@@ -35,11 +35,9 @@ internal static class SuspicionKind
 {
     private static readonly Field<string> What = SuspicionFields.What(isRaised: false);
 
-    private static readonly Field<string> Reason = new("reason", Notations.Line(200))
-    {
-        Help = "what is wrong with it, or may be", Example = "fogged edges on two sheets", IsNeeded = true, Width = 40,
-        Choices = (_, _) => ["fogged", "thin negatives", "smell", "colour", "recalled by the maker"],
-    };
+    private static readonly Field<string> Reason = SharedFields.Reason(
+        "what is wrong with it, or may be", "fogged edges on two sheets", width: 40,
+        usual: ["fogged", "thin negatives", "smell", "colour", "recalled by the maker"]);
 
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<SuspicionRaising>
@@ -72,11 +70,9 @@ internal static class ClearanceKind
 {
     private static readonly Field<string> What = SuspicionFields.What(isRaised: true);
 
-    private static readonly Field<string> Reason = new("reason", Notations.Line(200))
-    {
-        Help = "what showed that it is in order", Example = "test sheet was clear", IsNeeded = true, Width = 40,
-        Choices = (_, _) => ["test sheet was clear", "clearing test was good", "the holder was to blame"],
-    };
+    private static readonly Field<string> Reason = SharedFields.Reason(
+        "what showed that it is in order", "test sheet was clear", width: 40,
+        usual: ["test sheet was clear", "clearing test was good", "the holder was to blame"]);
 
     /// <summary>The kind.</summary>
     public static EntryKind Kind { get; } = new EntryKind<SuspicionClearing>

@@ -1,7 +1,6 @@
 using Ledger.Core.Film;
 using Ledger.Core.Journal.Entries;
 using Ledger.Core.Measures;
-using NodaTime;
 
 namespace Ledger.Core.Journal.Rules;
 
@@ -88,7 +87,7 @@ internal static class HolderRules
             Id = draft.Holdings.Film.LastHolder + 1,
             Code = code,
             Format = format,
-            Sides = [.. names.Select(name => new HolderSide { Place = draft.NewPlace(), Holder = code, Name = name })],
+            Sides = [.. names.Select(name => new HolderSide(draft.NewPlace(), code, name))],
         };
         if (holder.Sides.FirstOrDefault(side => draft.Holdings.Film.Side(side.Code) is not null) is { } taken)
             throw new RefusedException(RefusalKind.AlreadyThere, $"there is a side {taken.Code} already; give this holder another name");

@@ -16,10 +16,7 @@ internal static class JugRules
         if (draft.Holdings.Jug(code) is not null)
             throw new RefusedException(RefusalKind.AlreadyThere, $"jug {code} is in use already; hand it over first or give this one another name");
         var contents = Require.Name(start.Contents, $"what goes into {code}");
-        draft.Add(new JugStarted(new()
-        {
-            Place = draft.NewPlace(), Code = code, Contents = contents, Size = start.Size, StartedOn = start.Date,
-        }));
+        draft.Add(new JugStarted(new(draft.NewPlace(), code, contents, start.Size, start.Date)));
         draft.Show(code, "-", $"empty, {start.Size.ToText(draft.Style)}");
         draft.Summary = $"started jug {code} for {contents}, {start.Size.ToText(draft.Style)}";
     }

@@ -1,6 +1,4 @@
-using System.Globalization;
 using Ledger.Core.Measures;
-using NodaTime;
 
 namespace Ledger.Core.Journal.Rules;
 

@@ -1,5 +1,3 @@
-using Ledger.Core.Measures;
-
 namespace Ledger.Exchange.Import.Identity;
 
 /// <summary>A short hash of a content, with its number when the same content came before: rows of a file that repeat are told apart.</summary>

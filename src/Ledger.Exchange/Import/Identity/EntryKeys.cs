@@ -1,5 +1,4 @@
 using System.Text;
-using Ledger.Core.Journal.Kinds;
 using Ledger.Exchange.Import.Rows;
 
 namespace Ledger.Exchange.Import.Identity;

@@ -1,8 +1,4 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Measures;
-using NodaTime;
 
 namespace Ledger.Exchange.Import.Rows;
 

@@ -1,7 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Sessions;
-
 namespace Ledger.Core.Tests.Journal.Kinds;
 
 /// <summary>A caution stands before every act with chemistry, and before no other.</summary>
@@ -31,7 +27,7 @@ public sealed class ChemistryCautionsTests
     {
         var ledger = Shelves.WithBath();
         ledger.Post("jug-start contents=used_fixer");
-        var text = new Core.Journal.Kinds.EntryText { [field] = name };
+        var text = new EntryText { [field] = name };
         Assert.Equal(count, ChemistryCautions.Of(EntryKinds.Named(kind)!, text, ledger.Holdings).Count);
     }
 

@@ -1,9 +1,6 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using CsCheck;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using EntryText = Ledger.Core.Journal.Kinds.EntryText;
 
 namespace Ledger.Core.Tests.Journal.Kinds;
 
@@ -16,6 +13,8 @@ public partial class EntryKindTests
         [".Kind"] = "the type's own name",
         [".FormerKeys#"] = "only looked up, never written",
         [".FormerKeys"] = "only looked up, never written",
+        [".Denies#"] = "what a file denies, which an amendment says",
+        [".Denies"] = "what a file denies, which an amendment says",
         [".IsTyped"] = "how it came, not what it says",
         [".Item.Id"] = "the ledger gives an item its number",
         [".Steps.UsualDilution"] = "it is derived from the step's item",

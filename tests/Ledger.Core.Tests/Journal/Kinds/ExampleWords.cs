@@ -1,6 +1,4 @@
 using System.Text.RegularExpressions;
-using Ledger.Core.Journal.Kinds;
-using EntryText = Ledger.Core.Journal.Kinds.EntryText;
 
 namespace Ledger.Core.Tests.Journal.Kinds;
 

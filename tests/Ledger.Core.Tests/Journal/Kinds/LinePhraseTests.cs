@@ -1,9 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-
 namespace Ledger.Core.Tests.Journal.Kinds;
 
 /// <summary>A line of an entry as somebody types it, and as it is written back.</summary>

@@ -1,12 +1,6 @@
 using System.Collections;
-using System.Globalization;
 using System.Reflection;
 using CsCheck;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-using EntryText = Ledger.Core.Journal.Kinds.EntryText;
 
 namespace Ledger.Core.Tests.Journal.Kinds;
 

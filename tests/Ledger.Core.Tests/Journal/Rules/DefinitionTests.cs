@@ -1,7 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-
 namespace Ledger.Core.Tests.Journal.Rules;
 
 public sealed class DefinitionTests

@@ -1,7 +1,4 @@
 using CsCheck;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
 
 namespace Ledger.Core.Tests.Journal.Rules;
 

@@ -1,5 +1,3 @@
-using Ledger.Core.Journal;
-
 namespace Ledger.Core.Tests.Journal.Rules;
 
 public sealed class OpeningTests
@@ -9,7 +7,7 @@ public sealed class OpeningTests
     [Fact]
     public void A_container_is_open_from_its_day_on()
     {
-        var posting = _ledger.Post("opening what=syrup/2 date=2026-02-01");
+        var posting = _ledger.Post("opening container=syrup/2 date=2026-02-01");
         Assert.Equal("opened syrup/2", posting.Summary);
         Assert.Equal([new Effect("syrup/2", "sealed", "opened 2026-02-01")], posting.Effects);
         Assert.Empty(posting.Movements);
@@ -20,9 +18,9 @@ public sealed class OpeningTests
     public void An_items_name_opens_the_sealed_container_that_is_reached_for_first()
     {
         _ledger.Post("delivery item=fen80 batch=B2 date=2026-02-01");
-        Assert.Equal("opened fen80/1", _ledger.Post("opening what=fen80").Summary);
-        Assert.Equal("opened fen80/3", _ledger.Post("opening what=fen80 batch=b2").Summary);
-        Assert.Equal("opened fen80/2", _ledger.Post("opening what=fen80").Summary);
+        Assert.Equal("opened fen80/1", _ledger.Post("opening container=fen80").Summary);
+        Assert.Equal("opened fen80/3", _ledger.Post("opening container=fen80 batch=b2").Summary);
+        Assert.Equal("opened fen80/2", _ledger.Post("opening container=fen80").Summary);
     }
 
     [Fact]
@@ -35,7 +33,7 @@ public sealed class OpeningTests
     [Fact]
     public void A_draw_recorded_late_shows_that_the_container_was_open_by_then()
     {
-        _ledger.Post("opening what=fix/1 date=2026-03-01");
+        _ledger.Post("opening container=fix/1 date=2026-03-01");
         _ledger.Post("bath date=2026-02-01");
         Assert.Equal(new(2026, 2, 1), _ledger.Holdings.Container("fix/1")!.OpenedOn);
     }
@@ -48,6 +46,6 @@ public sealed class OpeningTests
     public void An_opening_recorded_late_does_not_make_a_container_fresher()
     {
         var ledger = Shelves.WithBath();
-        Assert.Contains("is open since 2026-02-01", ledger.Refuse("opening what=fix/1 date=2026-03-01").Sentence, StringComparison.Ordinal);
+        Assert.Contains("is open since 2026-02-01", ledger.Refuse("opening container=fix/1 date=2026-03-01").Sentence, StringComparison.Ordinal);
     }
 }

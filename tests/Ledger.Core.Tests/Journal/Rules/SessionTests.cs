@@ -1,8 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Sessions;
-using Ledger.Core.Stock;
-
 namespace Ledger.Core.Tests.Journal.Rules;
 
 public sealed class SessionTests
@@ -12,7 +7,7 @@ public sealed class SessionTests
     [Fact]
     public void One_pass_draws_sheets_developer_stop_and_supplies_and_works_the_bath()
     {
-        var posting = _ledger.Post("session line=fen80:4");
+        var posting = _ledger.Post("session line=4_fen80");
         Assert.Equal("session S1: 4 fen80, 320 sq in through F1", posting.Summary);
         Assert.Equal(
             """
@@ -46,8 +41,8 @@ public sealed class SessionTests
     }
 
     [Theory]
-    [InlineData("line=fen80:4", "")]
-    [InlineData("line=fen80:5", "batch 1 has 5 sheets of fen80; your limit is 4 (setting batch-sheets)")]
+    [InlineData("line=4_fen80", "")]
+    [InlineData("line=5_fen80", "batch 1 has 5 sheets of fen80; your limit is 4 (setting batch-sheets)")]
     public void A_batch_of_more_sheets_than_the_users_limit_is_remarked_on(string lines, string remark) => Assert.Equal(
         remark, string.Join('|', _ledger.Post($"session {lines}").Remarks.Where(text => text.StartsWith("batch", StringComparison.Ordinal))));
 
@@ -71,7 +66,7 @@ public sealed class SessionTests
     public void A_negative_is_filed_and_a_spoiled_sheet_is_not()
     {
         var posting = _ledger.Post(
-            "session line=fen80:2:keeper line=fen80:1 line=fen80:1:reject line=fen80:1:test line=fen80:1:practice");
+            "session line=2_fen80_keeper line=1_fen80 line=1_fen80_reject line=1_fen80_test line=1_fen80_practice");
         Assert.Equal(3, Sheets(posting, Places.FiledNegatives));
         Assert.Equal(3, Sheets(posting, Places.Rejects));
         Assert.Equal(
@@ -82,22 +77,22 @@ public sealed class SessionTests
     [Fact]
     public void Tabular_film_weighs_more_on_the_bath()
     {
-        _ledger.Post("session line=reed400:8 line=fen80:1");
+        _ledger.Post("session line=8_reed400 line=1_fen80");
         var bath = _ledger.Holdings.Bath("F1")!;
         Assert.Equal((240m, 320m), (bath.Worked.SquareInches, bath.WorkedWeighted.SquareInches));
     }
 
     /// <summary>What the process's developer takes: syrup 1+49 in 1250 ml, at least 6 ml per 80 sq in.</summary>
     private const string Developer = """
-        lines                                | syrup ml | remark
-        line=fen80:4                        | 25       |
-        line=fen80:4 line=fen80:2          | 50       |
-        line=fen80:4:30ml line=fen80:2     | 30       | 30 ml of syrup for 480 sq in in batch 1; at least 36 ml are asked for
-        line=fen80:4:20ml                   | 20       | 20 ml of syrup for 320 sq in in batch 1; at least 24 ml are asked for
-        line=fen80:4:24ml line=fen80:4:8ml  | 32       | 8 ml of syrup for 320 sq in in batch 2; at least 24 ml are asked for
-        line=fen80:4:60ml line=fen80:4:8ml  | 68       | 8 ml of syrup for 320 sq in in batch 2; at least 24 ml are asked for
-        line=fen80:6                        | 36       |
-        line=reed400:24                       | 36       |
+        lines                              | syrup ml | remark
+        line=4_fen80                       | 25       |
+        line=4_fen80 line=2_fen80          | 50       |
+        line=4_fen80_30ml line=2_fen80     | 30       | 30 ml of syrup for 480 sq in in batch 1; at least 36 ml are asked for
+        line=4_fen80_20ml                  | 20       | 20 ml of syrup for 320 sq in in batch 1; at least 24 ml are asked for
+        line=4_fen80_24ml line=4_fen80_8ml | 32       | 8 ml of syrup for 320 sq in in batch 2; at least 24 ml are asked for
+        line=4_fen80_60ml line=4_fen80_8ml | 68       | 8 ml of syrup for 320 sq in in batch 2; at least 24 ml are asked for
+        line=6_fen80                       | 36       |
+        line=24_reed400                    | 36       |
         """;
 
     [Fact]
@@ -113,35 +108,35 @@ public sealed class SessionTests
     [Fact]
     public void A_second_bath_takes_the_work_too_but_only_the_first_counts_it()
     {
-        _ledger.Post("bath bath=F2 after=F1 date=2026-02-01");
-        var posting = _ledger.Post("session line=fen80:4");
+        _ledger.Post("bath bath=F2 paired_with=F1 date=2026-02-01");
+        var posting = _ledger.Post("session line=4_fen80");
         Assert.Equal([true, false], posting.Facts.OfType<BathWorked>().Select(worked => worked.IsFirst));
         Assert.Equal([320m, 0m], _ledger.Holdings.Baths.Select(bath => bath.Worked.SquareInches));
 
         _ledger.Post("discard what=F1");
-        _ledger.Post("session session=S2 line=fen80:1");
+        _ledger.Post("session session=S2 line=1_fen80");
         Assert.Equal([80m], _ledger.Holdings.Baths.Select(bath => bath.Worked.SquareInches));
     }
 
     [Fact]
     public void A_bath_that_would_be_overrun_or_is_too_old_is_remarked_but_not_refused()
     {
-        _ledger.Post("session line=fen80:37:1ml date=2026-02-02");
-        var posting = _ledger.Post("session session=S2 line=fen80:1:30ml");
+        _ledger.Post("session line=37_fen80_1ml date=2026-02-02");
+        var posting = _ledger.Post("session session=S2 line=1_fen80_30ml");
         Assert.Equal(["bath F1 would be at 3040 sq in of 3000 sq in (own): mix a fresh one first"], posting.Remarks);
 
         var old = new InMemoryLedger(new(2026, 6, 1));
         foreach (var known in Shelves.WithBath().All)
             old.Post(known.Entry);
         Assert.Equal(
-            ["bath F1 was good until 2026-04-02 and is 120 days old"], old.Post("session line=fen80:1:30ml date=2026-06-01").Remarks);
+            ["bath F1 was good until 2026-04-02 and is 120 days old"], old.Post("session line=1_fen80_30ml date=2026-06-01").Remarks);
     }
 
     [Fact]
     public void A_line_draws_from_several_boxes_the_open_one_first()
     {
-        _ledger.Post("opening what=fen80/2");
-        var posting = _ledger.Post("session line=fen80:30");
+        _ledger.Post("opening container=fen80/2");
+        var posting = _ledger.Post("session line=30_fen80");
         Assert.Equal([25L, 5L], posting.Facts.OfType<SheetsDeveloped>().Select(sheets => sheets.Sheets));
         Assert.Null(_ledger.Holdings.Container("fen80/2"));
         Assert.Equal("20 sheets", _ledger.Holdings.Container("fen80/1")!.Held.ToString());
@@ -153,7 +148,7 @@ public sealed class SessionTests
     {
         _ledger.Post("delivery item=stop date=2026-01-11");
         _ledger.Post(Some.Process("twice", [.. Some.Steps.Take(1), Stop(2, 600), Stop(3, 400), Some.Steps[2] with { Number = 4 }]));
-        Assert.Equal("stop/2: 500 g -> 0 g", Effect(_ledger.Post("session process=twice line=fen80:1"), "stop/2"));
+        Assert.Equal("stop/2: 500 g -> 0 g", Effect(_ledger.Post("session process=twice line=1_fen80"), "stop/2"));
         Assert.Null(_ledger.Holdings.Container("stop/1"));
         Assert.Equal(_ledger.Balances(), _ledger.Held());
     }
@@ -162,8 +157,8 @@ public sealed class SessionTests
     public void A_difference_can_be_booked_twice_on_the_same_bottle()
     {
         _ledger.Post(Some.Process("twice", [.. Some.Steps.Take(1), Stop(2, 600), Stop(3, 400), Some.Steps[2] with { Number = 4 }]));
-        Assert.Equal(RefusalKind.MoreThanHeld, _ledger.Refuse("session process=twice line=fen80:1").Kind);
-        var posting = _ledger.Post("session process=twice line=fen80:1 book=yes");
+        Assert.Equal(RefusalKind.MoreThanHeld, _ledger.Refuse("session process=twice line=1_fen80").Kind);
+        var posting = _ledger.Post("session process=twice line=1_fen80 book_difference=yes");
         Assert.Equal(500_000, posting.Movements.Where(movement => movement.From == Places.LostOrGained).Sum(movement => movement.Quantity));
         Assert.Equal(_ledger.Balances(), _ledger.Held());
     }
@@ -177,7 +172,7 @@ public sealed class SessionTests
     {
         var stop = Stop(2, 30) with { Per = per, WorkingVolume = Volume.FromMillilitres(1250) };
         _ledger.Post(Some.Process("stops", [Some.Steps[0], stop, Some.Steps[2]]));
-        _ledger.Post("session process=stops line=fen80:4 line=fen80:2");
+        _ledger.Post("session process=stops line=4_fen80 line=2_fen80");
         Assert.Equal(500 - grams, _ledger.Holdings.OnHand(Some.Stop).Value);
     }
 
@@ -191,14 +186,14 @@ public sealed class SessionTests
         var developer = Some.Steps[0] with { Per = per, Dilution = null, Amount = Quantity.Of(millilitres, Unit.Millilitre) };
         _ledger.Post(Some.Process("amounts", [developer, Some.Steps[2]]));
         var before = _ledger.Holdings.OnHand(Some.Syrup).Value;
-        _ledger.Post("session process=amounts line=fen80:4 line=fen80:2");
+        _ledger.Post("session process=amounts line=4_fen80 line=2_fen80");
         Assert.Equal(used, before - _ledger.Holdings.OnHand(Some.Syrup).Value);
     }
 
     [Theory]
-    [InlineData("line=reed400:4 line=reed400:2", StepPer.Session, 60)]
-    [InlineData("line=reed400:4 line=fen80:2", StepPer.Session, 150)]
-    [InlineData("line=reed400:4 line=fen80:2", StepPer.Batch, 210)]
+    [InlineData("line=4_reed400 line=2_reed400", StepPer.Session, 60)]
+    [InlineData("line=4_reed400 line=2_fen80", StepPer.Session, 150)]
+    [InlineData("line=4_reed400 line=2_fen80", StepPer.Batch, 210)]
     public void A_tray_holds_the_volume_of_the_format_in_it(string lines, StepPer per, decimal used)
     {
         _ledger.Post(Some.Process("small", [Some.Steps[0], Some.Steps[2] with
@@ -215,20 +210,20 @@ public sealed class SessionTests
     public void A_process_without_developer_or_bath_needs_neither()
     {
         _ledger.Post(Some.Process("water", [new() { Number = 1, Role = ItemRole.Water }]));
-        var posting = _ledger.Post("session process=water line=fen80:1:practice");
+        var posting = _ledger.Post("session process=water line=1_fen80_practice");
         Assert.Empty(posting.Facts.OfType<BathWorked>());
         Assert.Equal("session S1: 1 fen80, 80 sq in", posting.Summary);
         Assert.Contains(
-            "has no developer, so none can be used", _ledger.Refuse("session session=S2 process=water line=fen80:1:5ml").Sentence,
+            "has no developer, so none can be used", _ledger.Refuse("session session=S2 process=water line=1_fen80_5ml").Sentence,
             StringComparison.Ordinal);
     }
 
     [Fact]
     public void With_two_baths_that_fit_the_session_says_which()
     {
-        _ledger.Post("bath bath=F9 ml=1000 date=2026-02-01");
-        Assert.Equal("say which bath the film went through: F1 or F9 of fix", _ledger.Refuse("session line=fen80:1").Sentence);
-        Assert.EndsWith("through F9", _ledger.Post("session line=fen80:1 bath=f9").Summary, StringComparison.Ordinal);
+        _ledger.Post("bath bath=F9 working_ml=1000 date=2026-02-01");
+        Assert.Equal("say which bath the film went through: F1 or F9 of fix", _ledger.Refuse("session line=1_fen80").Sentence);
+        Assert.EndsWith("through F9", _ledger.Post("session line=1_fen80 bath=f9").Summary, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -236,7 +231,7 @@ public sealed class SessionTests
     {
         _ledger.Post("delivery item=fen80 expires=2026-03-14 date=2026-01-10");
         Assert.Equal(
-            ["fen80/3 was good until 2026-03-14 (expiry date)"], _ledger.Post("session line=fen80:1:(fen80/3)").Remarks);
+            ["fen80/3 was good until 2026-03-14 (expiry date)"], _ledger.Post("session line=1_fen80_from_fen80/3").Remarks);
     }
 
     private static ProcessStep Stop(int number, decimal grams) =>

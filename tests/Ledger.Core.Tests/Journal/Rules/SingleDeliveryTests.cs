@@ -1,7 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-using Ledger.Core.Stock;
-
 namespace Ledger.Core.Tests.Journal.Rules;
 
 public sealed class SingleDeliveryTests

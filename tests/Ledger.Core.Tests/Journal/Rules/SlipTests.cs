@@ -1,6 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Measures;
-
 namespace Ledger.Core.Tests.Journal.Rules;
 
 /// <summary>
@@ -17,27 +14,27 @@ public sealed class SlipTests
         """;
 
     private const string Asked = """
-        entry                                             | asked
-        bath bath=F9 ml=1.5                               | bath F9 would be of 1.5 ml
-        bath bath=F9 ml=100                               | -
-        count what=syrup/1 found=1001ml                   | syrup/1 holds 1000 ml when it is full, and 1001 ml were counted
-        count what=syrup/1 found=990ml                    | -
-        delivery item=fen80 price=180 expires=2026-03-14  | fen80 had expired on 2026-03-14 when it came
-        delivery item=fen80 price=180 expires=2026-03-15  | -
-        delivery item=fen80 price=1800                    | a sheet of fen80 would cost 72.00
-        delivery item=fen80 price=18                      | a sheet of fen80 would cost 0.72
-        delivery item=fen80 price=600                     | -
-        delivery item=fen80 price=180 storage=freeezer    | nothing is kept in "freeezer" so far, but in "freezer"
-        delivery item=fen80 price=180 storage=cellar      | -
-        delivery item=fen80 price=180 storage=shelf       | -
-        storage to=fridg                                  | nothing is kept in "fridg" so far, but in "fridge"
-        storage to=fridge                                 | -
+        entry                                                   | asked
+        bath bath=F9 working_ml=1.5                             | bath F9 would be of 1.5 ml
+        bath bath=F9 working_ml=100                             | -
+        count item=syrup/1 found=1001ml                         | syrup/1 holds 1000 ml when it is full, and 1001 ml were counted
+        count item=syrup/1 found=990ml                          | -
+        delivery item=fen80 price=180 expires=2026-03-14        | fen80 had expired on 2026-03-14 when it came
+        delivery item=fen80 price=180 expires=2026-03-15        | -
+        delivery item=fen80 price=1800                          | a sheet of fen80 would cost 72.00
+        delivery item=fen80 price=18                            | a sheet of fen80 would cost 0.72
+        delivery item=fen80 price=600                           | -
+        delivery item=fen80 price=180 storage=freeezer          | nothing is kept in "freeezer" so far, but in "freezer"
+        delivery item=fen80 price=180 storage=cellar            | -
+        delivery item=fen80 price=180 storage=shelf             | -
+        storage to=fridg                                        | nothing is kept in "fridg" so far, but in "fridge"
+        storage to=fridge                                       | -
         delivery item=fen80 price=180 date=2025-03-14 typed=yes | 2025-03-14 is more than a year ago
         delivery item=fen80 price=180 date=2025-03-15 typed=yes | -
-        delivery item=fen80 price=180 date=2024-03-15     | -
-        develop sheets=1 group=N                          | 1 exposed sheet of fen80 N is waiting, and 1 would be taken out of a box of fresh film instead; name the waiting ones: "from E01-1"
-        develop sheets=1 group=N-1                        | -
-        develop from=E01-1 group=N                        | -
+        delivery item=fen80 price=180 date=2024-03-15           | -
+        session session=S9 sheets=1 group=N                     | 1 exposed sheet of fen80 N is waiting, and 1 would be taken out of a box of fresh film instead; name the waiting ones: "from E01-1"
+        session session=S9 sheets=1 group=N-1                   | -
+        session session=S9 from=E01-1 group=N                   | -
         """;
 
     [Fact]
@@ -50,7 +47,7 @@ public sealed class SlipTests
         ledger.Post("unload from=E01-2 date=2026-02-05");
         Assert.All(Table.Read(Asked), row =>
         {
-            var decision = ledger.Preview(EntryText.Read(row["entry"]));
+            var decision = ledger.Preview(EntryWords.Read(row["entry"]));
             if (row["asked"] == "-")
             {
                 Assert.True(decision is Accepted, (decision as Refused)?.Refusal.Sentence);
@@ -61,7 +58,7 @@ public sealed class SlipTests
             Assert.Equal(RefusalKind.Doubtful, refusal.Kind);
             Assert.Contains(row["asked"], refusal.Sentence, StringComparison.Ordinal);
             Assert.EndsWith("; if it is so, record it with --anyway", refusal.Sentence, StringComparison.Ordinal);
-            var anyway = Assert.IsType<Accepted>(ledger.Preview(EntryText.Read(row["entry"] + " anyway=yes")));
+            var anyway = Assert.IsType<Accepted>(ledger.Preview(EntryWords.Read(row["entry"] + " anyway=yes")));
             Assert.Contains(anyway.Posting.Remarks, remark => remark.Contains(row["asked"], StringComparison.Ordinal));
         });
     }

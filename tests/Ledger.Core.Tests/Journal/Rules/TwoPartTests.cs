@@ -1,9 +1,3 @@
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Measures;
-using Ledger.Core.Planning;
-using Ledger.Core.Stock;
-
 namespace Ledger.Core.Tests.Journal.Rules;
 
 /// <summary>A developer in two parts, 1+2+100: both are on the shelf, and both leave it. Common practice; the products are invented.</summary>
@@ -35,7 +29,7 @@ public sealed class TwoPartTests
     public void A_session_takes_both_parts_from_the_shelf_and_both_cost()
     {
         var ledger = Stocked(PartA);
-        var posting = ledger.Post("session line=fen80:2 line=fen80:4");
+        var posting = ledger.Post("session line=2_fen80 line=4_fen80");
         Assert.Contains(new Effect("tan-a/1", "1000 ml", "980 ml"), posting.Effects);
         Assert.Contains(new Effect("tan-b/1", "1000 ml", "960 ml"), posting.Effects);
         Assert.Equal(Money.Of(1.80m), SessionEstimate.Of(posting, Stocked(PartA).Holdings).Developer); // 20 × 0.05 + 40 × 0.02
@@ -93,7 +87,7 @@ public sealed class TwoPartTests
         Assert.False(plan.IsSure);
         const string Unknown = "part B of tan-a 1+2+100 is neither taken from stock nor costed: name its item in the settings of tan-a";
         Assert.Contains(Unknown, plan.Advice);
-        Assert.Contains(Unknown, ledger.Post("session line=fen80:4").Remarks);
+        Assert.Contains(Unknown, ledger.Post("session line=4_fen80").Remarks);
     }
 
     [Fact]
@@ -115,7 +109,7 @@ public sealed class TwoPartTests
         var ledger = Stocked(PartA);
         ledger.Post(Some.Definition(Some.Fixer with { Code = "hard", Dilution = Dilution.Parse("4+1+15"), OtherParts = ["tan-b"] }));
         ledger.Post("delivery item=hard price=20 date=2026-01-10");
-        var mixed = ledger.Post("bath bath=F7 item=hard ml=2000");
+        var mixed = ledger.Post("bath bath=F7 item=hard working_ml=2000");
         Assert.Contains(new Effect("hard/1", "1000 ml", "600 ml"), mixed.Effects);
         Assert.Contains(new Effect("tan-b/1", "1000 ml", "900 ml"), mixed.Effects);
         Assert.Equal(ledger.Balances(), ledger.Held());
@@ -126,7 +120,7 @@ public sealed class TwoPartTests
         }]));
         ledger.Post("delivery item=stop price=9 date=2026-01-10");
         Assert.Contains(
-            new Effect("tan-b/1", "900 ml", "850 ml"), ledger.Post("session session=S2 process=two bath=F1 line=fen80:4").Effects);
+            new Effect("tan-b/1", "900 ml", "850 ml"), ledger.Post("session session=S2 process=two bath=F1 line=4_fen80").Effects);
     }
 
     private static SessionPlan Plan(InMemoryLedger ledger, int sheets) => Assert.IsType<Planned>(SessionPlanning.Of(

@@ -1,5 +1,3 @@
-using Ledger.Core.Journal;
-
 namespace Ledger.Core.Tests.Journal.Rules;
 
 public sealed class UndoTests
@@ -8,17 +6,17 @@ public sealed class UndoTests
     [Theory]
     [InlineData("delivery item=fen80 packs=2 price=99.99")]
     [InlineData("delivery item=fen80 packs=1.2 price=0.01")]
-    [InlineData("opening what=fen80/1")]
-    [InlineData("bath bath=F2 ml=3500")]
-    [InlineData("bath bath=F2 ml=3550 book=yes")]
-    [InlineData("session line=fen80:7 line=reed400:3:reject")]
-    [InlineData("session line=fen80:25:2500ml book=yes")]
+    [InlineData("opening container=fen80/1")]
+    [InlineData("bath bath=F2 working_ml=3500")]
+    [InlineData("bath bath=F2 working_ml=3550 book_difference=yes")]
+    [InlineData("session line=7_fen80 line=3_reed400_reject")]
+    [InlineData("session line=25_fen80_2500ml book_difference=yes")]
     [InlineData("discard what=F1")]
     [InlineData("discard what=fen80/2")]
     [InlineData("discard what=fen80 quantity=30sheet")]
-    [InlineData("count what=syrup found=1989ml")]
-    [InlineData("count what=syrup found=2011ml")]
-    [InlineData("count what=syrup found=0ml")]
+    [InlineData("count item=syrup found=1989ml")]
+    [InlineData("count item=syrup found=2011ml")]
+    [InlineData("count item=syrup found=0ml")]
     public void A_undo_undoes_an_entry(string entry)
     {
         var ledger = Shelves.WithBath();
@@ -38,7 +36,7 @@ public sealed class UndoTests
     public void It_stands_on_the_day_of_what_it_reverses()
     {
         var ledger = Shelves.WithBath();
-        ledger.Post("session line=fen80:4 date=2026-02-10");
+        ledger.Post("session line=4_fen80 date=2026-02-10");
         Assert.Equal(new(2026, 2, 10), ledger.Post($"undo entry={ledger.Last} date=2026-03-15").Entry.Date);
     }
 
@@ -46,20 +44,20 @@ public sealed class UndoTests
     public void The_entry_is_named_by_its_number_or_by_its_reference()
     {
         var ledger = Shelves.WithBath();
-        ledger.Post("session line=fen80:4 key=sessions:S1 date=2026-02-10");
+        ledger.Post("session line=4_fen80 reference=sessions:S1 date=2026-02-10");
         var (number, before) = (ledger.Last, Shelves.WithBath().Balances());
-        var undo = Assert.IsType<Ledger.Core.Journal.Entries.Undo>(ledger.Post("undo reference=sessions:S1").Entry);
+        var undo = Assert.IsType<Ledger.Core.Journal.Entries.Undo>(ledger.Post("undo entry=sessions:S1").Entry);
         Assert.Equal((number, new(2026, 2, 10)), (undo.Number, undo.Date));
         Assert.Equal(before, ledger.Balances());
-        Assert.Equal(RefusalKind.AlreadyThere, ledger.Refuse("undo reference=sessions:S1").Kind);
-        Assert.Equal(RefusalKind.Unknown, ledger.Refuse("undo reference=sessions:S2").Kind);
+        Assert.Equal(RefusalKind.AlreadyThere, ledger.Refuse("undo entry=sessions:S1").Kind);
+        Assert.Equal(RefusalKind.Unknown, ledger.Refuse("undo entry=sessions:S2").Kind);
     }
 
     [Fact]
     public void Its_effects_show_what_comes_back()
     {
         var ledger = Shelves.WithBath();
-        ledger.Post("session line=fen80:4");
+        ledger.Post("session line=4_fen80");
         Assert.Contains(new Effect("fen80/1", "21 sheets", "25 sheets"), ledger.Post($"undo entry={ledger.Last}").Effects);
     }
 
@@ -67,10 +65,10 @@ public sealed class UndoTests
     public void A_reversed_session_gives_its_name_free_and_takes_its_work_from_the_bath()
     {
         var ledger = Shelves.WithBath();
-        ledger.Post("session line=fen80:4");
+        ledger.Post("session line=4_fen80");
         ledger.Post($"undo entry={ledger.Last}");
         Assert.Equal(0m, ledger.Holdings.Bath("F1")!.Worked.SquareInches);
-        ledger.Post("session line=fen80:3");
+        ledger.Post("session line=3_fen80");
         Assert.Equal(240m, ledger.Holdings.Bath("F1")!.Worked.SquareInches);
     }
 
@@ -79,7 +77,7 @@ public sealed class UndoTests
     {
         var ledger = Shelves.Stocked();
         ledger.Post("bath");
-        ledger.Post("session line=fen80:4");
+        ledger.Post("session line=4_fen80");
         var session = ledger.Last;
         Assert.Equal(RefusalKind.DependedOn, ledger.Refuse($"undo entry={session - 1}").Kind);
         Assert.Equal(RefusalKind.DependedOn, ledger.Refuse("undo entry=8").Kind);
@@ -97,7 +95,7 @@ public sealed class UndoTests
         // take the found one back would leave a millionth in a box that is gone.
         var ledger = Shelves.Empty();
         ledger.Post("delivery item=fen80 packs=0.12 price=83.333333");
-        ledger.Post("count what=fen80 found=4sheet");
+        ledger.Post("count item=fen80 found=4sheet");
         var count = ledger.Last;
         ledger.Post("discard what=fen80 quantity=3sheet");
         Assert.Equal(RefusalKind.DependedOn, ledger.Refuse($"undo entry={count}").Kind);
@@ -108,7 +106,7 @@ public sealed class UndoTests
     {
         var ledger = Shelves.Stocked();
         ledger.Post("discard what=fen80 quantity=3sheet");
-        ledger.Post("count what=fen80/1 found=27sheet anyway=yes");
+        ledger.Post("count item=fen80/1 found=27sheet anyway=yes");
         Assert.Equal(RefusalKind.DependedOn, ledger.Refuse("undo entry=8").Kind);
     }
 
