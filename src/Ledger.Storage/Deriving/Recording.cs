@@ -157,7 +157,7 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
     {
         var outcomes = new PostOutcome?[entries.Count];
         var news = new List<(int Index, NewEntry Entry)>();
-        var keys = new HashSet<string>();
+        var (keys, wanted) = (new HashSet<string>(), new List<(int Index, LocalDate Date)>());
         var recordedAt = _log.Next(now);
         for (var i = 0; i < entries.Count; i++)
             if (NumberOf(entries[i]) is { } number)
@@ -165,11 +165,14 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
             else if (!keys.Add(entries[i].Key))
                 outcomes[i] = new AlreadyPosted(0);
             else
-            {
-                var date = entries[i] is Undo undo && Target(undo.Number, undo.Reference) is { } target ? target.Date : entries[i].Date;
-                news.Add((i, new(entries[i], new(Dates.Text(date), ord ?? SaidLog.OrdOf(recordedAt)), recordedAt)));
-                recordedAt += Duration.FromTicks(10);
-            }
+                wanted.Add((i, entries[i] is Undo undo && Target(undo.Number, undo.Reference) is { } target ? target.Date : entries[i].Date));
+
+        // They are written in the order in which they happened, and each digest covers what was recorded before.
+        foreach (var (i, date) in wanted.OrderBy(one => one.Date))
+        {
+            news.Add((i, new(entries[i], new(Dates.Text(date), ord ?? SaidLog.OrdOf(recordedAt)), recordedAt)));
+            recordedAt += Duration.FromTicks(10);
+        }
 
         if (news.Count == 0)
             return [.. outcomes.Select(outcome => outcome!)];
