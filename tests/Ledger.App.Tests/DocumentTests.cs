@@ -2,9 +2,6 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using CsCheck;
 using Json.Schema;
-using Ledger.App.Tests.Support;
-using Ledger.App.Wiring;
-using Ledger.Core.Journal.Kinds;
 using Ledger.Core.Tests.Journal.Kinds;
 
 namespace Ledger.App.Tests;

@@ -1,9 +1,6 @@
 using System.Text.Json;
 using Ledger.App.Screens;
-using Ledger.App.Tests.Support;
-using Ledger.Storage;
 using Ledger.Terminal;
-using NodaTime;
 using NodaTime.Testing;
 
 namespace Ledger.App.Tests;

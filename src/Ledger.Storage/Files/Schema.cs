@@ -1,7 +1,3 @@
-using Dapper;
-using Microsoft.Data.Sqlite;
-using NodaTime;
-
 namespace Ledger.Storage.Files;
 
 /// <summary>The tables, indexes, triggers and views of a ledger: those that are there, and those that this version makes.</summary>

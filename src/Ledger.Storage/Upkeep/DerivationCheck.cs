@@ -1,5 +1,3 @@
-using Dapper;
-using Ledger.Core.Measures;
 using Ledger.Storage.Deriving;
 using Ledger.Storage.Files;
 using Ledger.Storage.Reading;

@@ -1,8 +1,6 @@
-using Dapper;
 using Ledger.Core.Journal.Rules;
 using Ledger.Storage.Deriving;
 using Ledger.Storage.Reading;
-using Microsoft.Data.Sqlite;
 
 namespace Ledger.Storage.Upkeep;
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Ledger.Terminal.Blocks;
 using Ledger.Terminal.Pages;
 

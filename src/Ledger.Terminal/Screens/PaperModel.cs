@@ -15,10 +15,10 @@ internal sealed class PaperModel(ILedger ledger, IEnumerable<(string Name, strin
     public override IReadOnlyList<string> Purpose =>
     [
         "A screen fogs film: read the page before lights-out and fill it in afterwards.",
-        "Enter writes it, as HTML for a browser and as plain text, and says where.",
+        "Enter writes it, as HTML for a browser and as plain text, and says where. Of a label it asks first which paper it is to lie on.",
     ];
 
-    public override WorkedExample Example { get; } = new("\n", "Enter writes the page and says where it lies.", "On paper");
+    public override WorkedExample Example { get; } = new("\n", "Enter on a label asks which paper it is to lie on.", "Labels of");
 
     public override string Empty => "There is no page to write.";
 

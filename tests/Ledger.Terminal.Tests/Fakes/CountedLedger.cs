@@ -1,6 +1,4 @@
 using System.Reflection;
-using Ledger.Core.Journal;
-using Ledger.Core.Journal.Entries;
 
 namespace Ledger.Terminal.Tests.Fakes;
 

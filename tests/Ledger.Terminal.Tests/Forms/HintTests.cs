@@ -44,6 +44,8 @@ public sealed class HintTests : OnTheDemoYear
         yield return new SettingForm(Ledger, Setting.Named("warn-days")!);
         yield return new BackUpForm(upkeep, "copy.db");
         yield return new BathForm(Ledger, null);
+        yield return new LabelForm(
+            new("F4", (paper, place) => paper.BottleLabel("F4", place)), new FakePaper(), LabelPlace.Plain, _ => { });
         yield return new CopyForm(new("Shelf", new ShelfModel(Ledger), () => []), new FakePaper());
         yield return new CalendarForm(upkeep, "days.ics");
         yield return new CopyProcessForm(Ledger, process);

@@ -1,6 +1,3 @@
-using Ledger.Core.Journal.Entries;
-using Ledger.Core.Journal.Kinds;
-using Ledger.Core.Measures;
 using Ledger.Exchange.Import;
 using Ledger.Storage.Files;
 using Ledger.Storage;

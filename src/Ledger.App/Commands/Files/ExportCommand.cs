@@ -1,8 +1,4 @@
-using System.CommandLine;
 using System.Text.Json;
-using Ledger.App.Output.Documents;
-using Ledger.App.Values;
-using Ledger.App.Wiring;
 using Ledger.Storage.Files;
 
 namespace Ledger.App.Commands.Files;

@@ -1,4 +1,3 @@
-using Ledger.App.Wiring;
 using Ledger.Exchange.Import;
 using Ledger.Storage;
 using Ledger.Storage.Files;

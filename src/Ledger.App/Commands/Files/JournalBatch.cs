@@ -1,4 +1,3 @@
-using Ledger.Core.Measures;
 using Ledger.Storage;
 
 namespace Ledger.App.Commands.Files;

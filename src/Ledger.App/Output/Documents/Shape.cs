@@ -1,6 +1,4 @@
 using System.Text.Json;
-using Ledger.Core.Measures;
-using NodaTime;
 
 namespace Ledger.App.Output.Documents;
 
