@@ -1,4 +1,3 @@
-using Ledger.Storage.Tests.Support;
 using static Ledger.Storage.Tests.Support.Holders;
 
 namespace Ledger.Storage.Tests;
