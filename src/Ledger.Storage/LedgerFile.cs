@@ -9,7 +9,7 @@ using Standing = Ledger.Storage.Deriving.Standing;
 namespace Ledger.Storage;
 
 /// <summary>A ledger in one SQLite file.</summary>
-public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
+public sealed partial class LedgerFile : ILedger, IProcessHistory, IReading, IDisposable
 {
     private readonly SqliteConnection _connection;
     private readonly ZonedClock _clock;
@@ -22,7 +22,7 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
         MigratedFrom = migratedFrom;
         _connection = connection;
         _clock = clock;
-        _holdings = new((snapshot, day) => day < Today ? Definitions.On(snapshot, day) : null);
+        _holdings = new(this, (snapshot, day) => day < Today ? Definitions.On(snapshot, day) : null);
     }
 
     /// <summary>The file.</summary>
@@ -372,6 +372,8 @@ public sealed partial class LedgerFile : ILedger, IProcessHistory, IDisposable
 
     /// <summary>What the ledger holds now, to decide on.</summary>
     private Holdings Now(Snapshot snapshot) => Trouble.GuardValues(Path, () => _holdings.On(Today, snapshot));
+
+    T IReading.In<T>(Func<Snapshot, T> look) => Read(look);
 
     /// <summary>Reads what the file holds; a value in it that cannot be read is the file's fault.</summary>
     private T Read<T>(Func<Snapshot, T> reading) => Hold(snapshot => Trouble.GuardValues(Path, () => reading(snapshot)));

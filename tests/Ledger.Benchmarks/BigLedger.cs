@@ -40,6 +40,34 @@ internal static class BigLedger
         return outcome.Refused.Count == 0 ? ledger : throw new InvalidOperationException(outcome.Refused[0].Refusal.Sentence);
     }
 
+    /// <summary>Items and holders of which nearly all are only defined; some of the items came earlier than they were written down.</summary>
+    public static void WithCatalogue(string path, int items, int holders, int deliveries)
+    {
+        using var ledger = LedgerFile.Open(path, Clock);
+        Import(Enumerable.Range(0, items).Select(i => new ItemDefinition
+        {
+            Key = $"item-{i}", Date = ledger.Today, Item = new()
+            {
+                Code = $"sup{i:00000}", Name = $"Supply {i}", Kind = ItemKind.Supply, Unit = Unit.Piece, Pack = new(10, Unit.Piece),
+            },
+        }));
+        Import(Enumerable.Range(0, holders).Select(i => new HolderDefinition
+        {
+            Key = $"holder-{i}", Date = ledger.Today, Holder = $"H{i:00000}", Format = Format.Parse("8x10"),
+        }));
+        Import(Enumerable.Range(0, deliveries).Select(i => new Delivery
+        {
+            Key = $"delivery-{i}", Date = ledger.Today.PlusDays(-200 + (i * 28 / deliveries)), Currency = "EUR",
+            Lines = [new() { Item = $"sup{i * (items / deliveries):00000}", Packs = 1, Price = Money.Of(10) }],
+        }));
+
+        void Import(IEnumerable<Entry> entries)
+        {
+            if (ledger.Import(entries, dryRun: false, null, default).Refused is [var refused, ..])
+                throw new InvalidOperationException(refused.Refusal.Sentence);
+        }
+    }
+
     /// <summary>The lines of a sessions.csv: sessions of four lines each.</summary>
     /// <param name="lines">How many lines.</param>
     /// <param name="sessionsADay">How many sessions a day has.</param>

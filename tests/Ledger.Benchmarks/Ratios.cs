@@ -15,6 +15,7 @@ internal static class Ratios
         ["trace"] = _ => TraceRatio(),
         ["import"] = _ => ImportRatio(),
         ["past"] = _ => PastRatios(),
+        ["catalogue"] = binary => CatalogueRatios(Path.GetFullPath(binary)),
         ["screens"] = binary => ScreenKeys.Ratios(Path.GetFullPath(binary)),
         ["native"] = binary => NativeRatios(Path.GetFullPath(binary)),
     };
@@ -186,6 +187,33 @@ internal static class Ratios
         yield return string.Create(CultureInfo.InvariantCulture, $"| peak memory of native `show today` | {Shell.PeakMegabytes(binary, ["--file", demo, "show", "today"]):0.0} MiB | 40 |");
         yield return string.Create(CultureInfo.InvariantCulture, $"| first screen of the UI, native, in tmux | {Median(() => Shell.FirstScreen(binary, demo), 10).TotalMilliseconds:0} ms | 120 |");
         File.Delete(demo);
+    }
+
+    /// <summary>What was only defined must not matter: a rack and a list that no photographer has.</summary>
+    private static IEnumerable<string> CatalogueRatios(string binary)
+    {
+        if (!File.Exists(binary))
+        {
+            yield return $"| the native binary | not published at {Path.GetFileName(binary)} | |";
+            yield break;
+        }
+
+        var (demo, large) = (BigLedger.NewPath(), BigLedger.NewPath());
+        Shell.Run(binary, ["demo", "--into", demo, "--no-ui"]);
+        var start = Stopwatch.GetTimestamp();
+        BigLedger.WithCatalogue(large, items: 30_000, holders: 10_000, deliveries: 1_000);
+        var import = Stopwatch.GetElapsedTime(start);
+        yield return string.Create(CultureInfo.InvariantCulture, $"| import of 30,000 items, 10,000 holders and 1,000 older deliveries | {import.TotalSeconds:0.0} s | 60 s |");
+        var first = Enumerable.Range(0, 10).Select(_ => (Slow: Shell.FirstScreen(binary, large), Quick: Shell.FirstScreen(binary, demo))).ToList();
+        var (many, few) = (Middle(first.Select(turn => turn.Slow)), Middle(first.Select(turn => turn.Quick)));
+        yield return string.Create(
+            CultureInfo.InvariantCulture,
+            $"| first screen of the UI, native, in tmux, 30,000 items and 10,000 holders : demo year | {many / few:0.00} ({many.TotalMilliseconds:0} ms : {few.TotalMilliseconds:0} ms) | 1.5, 150 ms |");
+        yield return string.Create(
+            CultureInfo.InvariantCulture,
+            $"| memory of the UI at its first screen, 30,000 items and 10,000 holders : demo year | {ScreenKeys.MegabytesAtFirst(binary, large):0} MiB : {ScreenKeys.MegabytesAtFirst(binary, demo):0} MiB | 120 MiB |");
+        foreach (var path in new[] { demo, large })
+            File.Delete(path);
     }
 
     /// <summary>The two are measured in turns, so that what else the machine does meets both alike.</summary>

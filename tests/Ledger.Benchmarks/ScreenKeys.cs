@@ -52,6 +52,31 @@ internal static class ScreenKeys
         print(idle, *shelf, *journal, *change, *typed)
         """;
 
+    private const string Memory = """
+        import fcntl, os, pty, select, struct, sys, termios, time
+        binary, ledger = sys.argv[1:3]
+        child, screen = pty.fork()
+        if child == 0:
+            os.environ["TERM"] = "xterm-256color"
+            os.execv(binary, [binary, "--file", ledger])
+        fcntl.ioctl(screen, termios.TIOCSWINSZ, struct.pack("HHHH", 40, 120, 0, 0))
+        out, end = b"", time.monotonic() + 30
+        while time.monotonic() < end:
+            if select.select([screen], [], [], 0.05)[0]:
+                out += os.read(screen, 65536)
+            if b"Today" in out:
+                end = min(end, time.monotonic() + 2)
+        print(next(line.split()[1] for line in open(f"/proc/{child}/status") if line.startswith("VmHWM")))
+        os.write(screen, b"\x11\x11")
+        time.sleep(0.5)
+        os.close(screen)
+        os.waitpid(child, 0)
+        """;
+
+    /// <summary>The most memory that the program held until its first screen stood there, with its details.</summary>
+    public static double MegabytesAtFirst(string binary, string ledger) =>
+        double.Parse(Shell.Run("python3", ["-c", Memory, binary, ledger]), CultureInfo.InvariantCulture) / 1024;
+
     private static readonly string[] Keys =
         ["arrow on the shelf", "arrow in the journal", "change between shelf and journal", "letter typed in a form"];
 

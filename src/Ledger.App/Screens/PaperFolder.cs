@@ -89,7 +89,7 @@ internal sealed class PaperFolder(ILedger ledger, string file, string folder) : 
         return holdings.Bath(bath) is not { } known ? $"There is no bath {bath} in use."
             : Save(
                 Pages.TallySlip.Of(
-                    new BathReading(known, ledger.Today), holdings.Items.Where(item => item.Kind == ItemKind.Film), holdings.Settings.Style),
+                    new BathReading(known, ledger.Today), holdings.ItemsOf(ItemKind.Film), holdings.Settings.Style),
                 $"tally-slip-{known.Code}");
     }
 

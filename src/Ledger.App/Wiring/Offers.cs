@@ -5,10 +5,10 @@ internal static class Offers
 {
     private const int Latest = 200;
 
-    public static IEnumerable<string> Items(ILedger ledger, Holdings holdings, ParseResult line) => holdings.Items.Select(item => item.Code);
+    public static IEnumerable<string> Items(ILedger ledger, Holdings holdings, ParseResult line) => holdings.ItemCodes;
 
     public static IEnumerable<string> Films(ILedger ledger, Holdings holdings, ParseResult line) =>
-        holdings.Items.Where(item => item.Kind == ItemKind.Film).Select(item => item.Code);
+        holdings.ItemsOf(ItemKind.Film).Select(item => item.Code);
 
     /// <summary>Films, and the boxes of them.</summary>
     public static IEnumerable<string> FilmBoxes(ILedger ledger, Holdings holdings, ParseResult line) =>
@@ -32,7 +32,7 @@ internal static class Offers
         holdings.Film.Holders.SelectMany(holder => holder.Sides).Select(side => side.Code);
 
     public static IEnumerable<string> Holders(ILedger ledger, Holdings holdings, ParseResult line) =>
-        holdings.Film.Holders.Select(holder => holder.Code).Concat(Sides(ledger, holdings, line));
+        holdings.Film.Codes.Concat(Sides(ledger, holdings, line));
 
     public static IEnumerable<string> Sessions(ILedger ledger, Holdings holdings, ParseResult line) =>
         ledger.Sessions(holdings.AsOf, null, Latest).Select(session => session.Session);

@@ -10,7 +10,8 @@ namespace Ledger.Core.Journal;
 
 /// <summary>
 /// What the ledger holds on one day: the items, the containers that are not empty, the baths in use, the processes. Its size follows the
-/// shelf, not the history. It is read from the file, then kept up to date by applying each posting.
+/// shelf, not the history and not the catalogue: an item of which nothing is there, and a holder in which nothing is, are looked up
+/// when they are asked for. It is read from the file, then kept up to date by applying each posting.
 /// </summary>
 public sealed class Holdings
 {
@@ -28,12 +29,25 @@ public sealed class Holdings
     private readonly Dictionary<PlaceId, Suspicion> _suspectPlaces = [];
     private readonly Dictionary<LotId, Suspicion> _suspectLots = [];
     private readonly Dictionary<(NoticeKind Notice, string About), Snooze> _snoozes = [];
+    private readonly HashSet<string> _inUse = new(StringComparer.OrdinalIgnoreCase);
+    private readonly HashSet<ItemKind> _kindsKnown = [];
     private Settings _settings = Settings.Default;
+    private IItemCatalogue? _others;
     private IReadOnlyList<Item>? _sortedItems;
+    private IReadOnlyList<Item>? _sortedInUse;
+    private IReadOnlyList<string>? _codes;
 
     /// <summary>Empty holdings.</summary>
     /// <param name="asOf">The day they stand for.</param>
-    public Holdings(LocalDate asOf) => AsOf = asOf;
+    /// <param name="items">Where the items are that are not put in; null where there are no others.</param>
+    /// <param name="holders">Where the holders are that are not put in; null where there are no others.</param>
+    public Holdings(LocalDate asOf, IItemCatalogue? items = null, IHolderCatalogue? holders = null)
+    {
+        AsOf = asOf;
+        (_others, LastItem) = (items, items?.LastItem ?? 0);
+        Formats = items?.Formats ?? new();
+        Film = new(holders);
+    }
 
     /// <summary>The day they stand for.</summary>
     public LocalDate AsOf { get; }
@@ -51,13 +65,13 @@ public sealed class Holdings
     }
 
     /// <summary>The formats and the areas that they count with.</summary>
-    public FormatTable Formats { get; } = new();
+    public FormatTable Formats { get; }
 
     /// <summary>What is on order, and what is known of coming prices.</summary>
     public OrderBook Orders { get; } = new();
 
     /// <summary>The holders, the boxes of exposed sheets, and the sheets in them.</summary>
-    public FilmRegister Film { get; } = new();
+    public FilmRegister Film { get; }
 
     /// <summary>The highest number of a place so far.</summary>
     public long LastPlace { get; set; } = Places.FirstFree - 1;
@@ -68,9 +82,39 @@ public sealed class Holdings
     /// <summary>The highest number of an item so far.</summary>
     public long LastItem { get; private set; }
 
-    /// <summary>All items by name.</summary>
-    public IEnumerable<Item> Items => _sortedItems ??=
-        [.. _items.Values.OrderBy(item => item.Kind).ThenBy(item => item.Code, StringComparer.OrdinalIgnoreCase)];
+    /// <summary>All items by name: every one is looked up for that.</summary>
+    public IEnumerable<Item> Items
+    {
+        get
+        {
+            foreach (var other in _others?.Items(null) ?? [])
+                _ = Known(other);
+            _others = null;
+            return _sortedItems ??= Sorted(_items.Values);
+        }
+    }
+
+    /// <summary>The items of a kind by name.</summary>
+    public IEnumerable<Item> ItemsOf(ItemKind kind)
+    {
+        if (_others is not null && _kindsKnown.Add(kind))
+            foreach (var other in _others.Items(kind))
+                _ = Known(other);
+        return Sorted(_items.Values.Where(item => item.Kind == kind));
+    }
+
+    /// <summary>
+    /// The items of which something can be said beside their definition, by name: what was ever there or ordered, is part of
+    /// a process, or has a minimum. Nothing can be said of any other; some of those may be among them.
+    /// </summary>
+    public IEnumerable<Item> ItemsInUse => _sortedInUse ??= Sorted(_inUse.Select(Item).OfType<Item>());
+
+    /// <summary>The codes of all items, in the order of <see cref="Items"/>.</summary>
+    public IReadOnlyList<string> ItemCodes => _codes ??=
+    [
+        .. (_others?.Codes() ?? [.. _items.Values.Select(item => (item.Kind, item.Code))])
+            .OrderBy(item => item.Kind).ThenBy(item => item.Code, StringComparer.OrdinalIgnoreCase).Select(item => item.Code),
+    ];
 
     /// <summary>All processes by name.</summary>
     public IEnumerable<Process> Processes => _processes.Values.OrderBy(process => process.Name, StringComparer.OrdinalIgnoreCase);
@@ -106,12 +150,12 @@ public sealed class Holdings
     /// <summary>The formats that there is film in, or paper, the smallest first.</summary>
     public IReadOnlyList<Format> FormatsOf(BathMaterial material) =>
     [
-        .. _items.Values.Where(item => item.IsPaper == (material == BathMaterial.Paper)).Select(item => item.Format).OfType<Format>()
-            .DistinctBy(format => format.Code).OrderBy(format => format.Area),
+        .. ItemsOf(ItemKind.Film).Where(item => item.IsPaper == (material == BathMaterial.Paper)).Select(item => item.Format)
+            .OfType<Format>().DistinctBy(format => format.Code).OrderBy(format => format.Area),
     ];
 
     /// <summary>The item of that code, or null.</summary>
-    public Item? Item(string code) => _items.GetValueOrDefault(code.Trim());
+    public Item? Item(string code) => _items.GetValueOrDefault(code.Trim()) ?? Known(_others?.Item(code.Trim()));
 
     /// <summary>Whether something of that name is defined: what a definition of it says changes it.</summary>
     /// <param name="kind">The kind of entry that defines it.</param>
@@ -158,7 +202,11 @@ public sealed class Holdings
         _containersByItem.GetValueOrDefault(item.Code, []).Sum(place => _containers[place].Held.Base));
 
     /// <summary>The running number that an item's last container had.</summary>
-    public long LastContainerNumber(string item) => _lastContainerNumber.GetValueOrDefault(item);
+    public long LastContainerNumber(string item)
+    {
+        _ = Item(item);
+        return _lastContainerNumber.GetValueOrDefault(item);
+    }
 
     /// <summary>The bath in use that is second after this one, or null.</summary>
     public Bath? SecondAfter(Bath first) =>
@@ -201,14 +249,53 @@ public sealed class Holdings
     {
         Formats.Put(format);
         foreach (var item in _items.Values.Where(item => item.Format == format).ToList())
-            Put(item with { Format = format });
+            Define(item with { Format = format });
     }
 
     /// <summary>Puts an item in, or in place of the one that had its code.</summary>
     public void Put(Item item)
     {
+        _ = Item(item.Code);
+        Define(item);
+        Use(item.Code);
+    }
+
+    /// <summary>Puts an item in as it stands in the catalogue: something can be said of it.</summary>
+    public void Put(CataloguedItem item)
+    {
+        _ = Known(item);
+        Use(item.Item.Code);
+    }
+
+    /// <summary>An item that was looked up, unless it is known already: what is known is the newer.</summary>
+    private Item? Known(CataloguedItem? found)
+    {
+        if (found is null)
+            return null;
+        if (_items.TryGetValue(found.Item.Code, out var known))
+            return known;
+        Define(found.Item);
+        SetLastContainerNumber(found.Item.Code, found.LastContainer);
+        foreach (var (formula, limits) in found.EarlierFormulas)
+            SetFormula(found.Item.Id, formula, limits);
+        return found.Item;
+    }
+
+    private void Use(string item)
+    {
+        if (_inUse.Add(item))
+            _sortedInUse = null;
+    }
+
+    private static IReadOnlyList<Item> Sorted(IEnumerable<Item> items) =>
+        [.. items.OrderBy(item => item.Kind).ThenBy(item => item.Code, StringComparer.OrdinalIgnoreCase)];
+
+    private void Define(Item item)
+    {
+        if (!_items.ContainsKey(item.Code))
+            _codes = null;
         _items[item.Code] = item;
-        _sortedItems = null;
+        (_sortedItems, _sortedInUse) = (null, null);
         LastItem = Math.Max(LastItem, item.Id.Value);
         SetFormula(item.Id, item.Formula, item.Keeping);
         if (!_containersByItem.TryGetValue(item.Code, out var places))
@@ -242,7 +329,13 @@ public sealed class Holdings
     }
 
     /// <summary>Puts a process in, or in place of the one that had its name.</summary>
-    public void Put(Process process) => _processes[process.Name] = process;
+    public void Put(Process process)
+    {
+        _processes[process.Name] = process;
+        foreach (var step in process.Steps)
+            if (step.Item is { } item)
+                Use(item);
+    }
 
     /// <summary>Puts a plan in, or in place of the open one that had its name.</summary>
     public void Put(OpenPlan plan) => _plans[plan.Name] = plan;
@@ -267,9 +360,11 @@ public sealed class Holdings
             return;
         }
 
+        var kept = Kept(container);
         if (!_containers.ContainsKey(container.Place))
             ofItem.Add(container.Place);
-        _containers[container.Place] = Kept(container);
+        _containers[container.Place] = kept;
+        Use(container.Lot.Item);
         _containersByCode[container.Code] = container.Place;
         LastPlace = Math.Max(LastPlace, container.Place.Value);
         LastLot = Math.Max(LastLot, container.Lot.Id.Value);
@@ -277,7 +372,7 @@ public sealed class Holdings
 
     /// <summary>Remembers the running number of an item's last container.</summary>
     public void SetLastContainerNumber(string item, long number) =>
-        _lastContainerNumber[item] = Math.Max(number, LastContainerNumber(item));
+        _lastContainerNumber[item] = Math.Max(number, _lastContainerNumber.GetValueOrDefault(item));
 
     /// <summary>
     /// Brings the holdings up to date with a posting. An undo is not applied this way: it brings back what is no longer held here,
@@ -333,6 +428,10 @@ public sealed class Holdings
                 {
                     OpenedOn = container.OpenedOn is { } before && before < date ? before : date,
                 };
+                break;
+            case OrderPlaced placed:
+                foreach (var line in placed.Order.Lines)
+                    Use(line.Item);
                 break;
             case NoticeSnoozed snoozed:
                 Put(snoozed.Snooze);
@@ -393,7 +492,7 @@ public sealed class Holdings
 
     /// <summary>A container with the limits of its formula version, the time that it has spent in the cold, and what is
     /// suspected of it.</summary>
-    private Container Kept(Container container) => _items.TryGetValue(container.Lot.Item, out var item)
+    private Container Kept(Container container) => Item(container.Lot.Item) is { } item
         ? container with
         {
             OwnSuspicion = SuspicionOf(container.Place),
@@ -423,7 +522,7 @@ public sealed class Holdings
     private List<BathContent> Poured(Bath bath, LotId lot, long quantity, Money value)
     {
         var known = bath.Contents.FirstOrDefault(content => content.Lot == lot);
-        var whole = known is null ? new BathContent(lot, new(quantity, _items[bath.Item].Unit), value)
+        var whole = known is null ? new BathContent(lot, new(quantity, Item(bath.Item)!.Unit), value)
             : known with { Quantity = known.Quantity with { Base = known.Quantity.Base + quantity }, Value = known.Value + value };
         return [.. bath.Contents.Where(content => content.Lot != lot).Append(whole).OrderBy(content => content.Lot.Value)];
     }

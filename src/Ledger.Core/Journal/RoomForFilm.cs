@@ -31,7 +31,7 @@ public sealed record RoomForFilm(Format Format, int FactorThousandths, IReadOnly
 
     private static IEnumerable<RoomForFilm> Of(Format format, BathReading reading, Holdings holdings)
     {
-        var films = holdings.Items
+        var films = holdings.ItemsOf(ItemKind.Film)
             .Where(item => item.Format?.Code == format.Code && item.IsPaper == (reading.Bath.Material == BathMaterial.Paper)).ToList();
         return films.GroupBy(film => reading.Bath.Role == ItemRole.Fixer ? film.FixerFactorThousandths : 1000)
             .Select(group => (Factor: group.Key, Films: group.Select(film => film.Code).ToList()))

@@ -11,7 +11,7 @@ internal static class FilmNotices
     public static IEnumerable<Notice> Of(Holdings holdings)
     {
         var limits = holdings.Settings.Film;
-        foreach (var holder in holdings.Film.Holders)
+        foreach (var holder in holdings.Film.HoldersInUse)
             foreach (var reading in holder.Sides.Select(side => holdings.Film.Read(side, holdings.AsOf)))
             {
                 if (reading.IsOverdue(limits))

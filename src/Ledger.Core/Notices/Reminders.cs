@@ -28,7 +28,7 @@ public static class Reminders
 
     private static IEnumerable<Reminder> Containers(Holdings holdings)
     {
-        foreach (var item in holdings.Items)
+        foreach (var item in holdings.ItemsInUse)
             foreach (var reading in new ShelfReading(item, holdings.ContainersOf(item.Code), holdings.AsOf).Containers)
                 if (reading.GoodUntil is { } good)
                     yield return new(

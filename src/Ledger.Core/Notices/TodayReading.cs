@@ -44,7 +44,7 @@ public static class TodayReading
 
     /// <summary>The announced price rises only, with what buying before them would save.</summary>
     public static IReadOnlyList<Notice> PriceRises(ILedger ledger, Holdings holdings) =>
-        holdings.Orders.PriceRises.Any() ? [.. BuyingNotices.PriceRises(holdings, ReorderReading.Of(ledger, holdings))] : [];
+        holdings.Orders.PriceRises.Any() ? [.. BuyingNotices.PriceRises(holdings, ReorderReading.InUse(ledger, holdings))] : [];
 
     private static IEnumerable<Notice> Containers(Holdings holdings)
     {
@@ -69,7 +69,7 @@ public static class TodayReading
 
     private static IEnumerable<Notice> Minimums(Holdings holdings, IReadOnlyCollection<ReorderReading> reorder)
     {
-        foreach (var item in holdings.Items.Where(item => item.MinimumOnHand is not null))
+        foreach (var item in holdings.ItemsInUse.Where(item => item.MinimumOnHand is not null))
         {
             var reading = new ShelfReading(item, holdings.ContainersOf(item.Code), holdings.AsOf);
             var order = reorder.FirstOrDefault(one => one.Item.Code == item.Code);

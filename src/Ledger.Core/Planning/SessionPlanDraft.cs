@@ -56,7 +56,7 @@ internal sealed class SessionPlanDraft
         Area.Zero, (sum, batch) => SessionLines.Of(batch).Select(line => batch.Film.AreaOf(line.Sheets)).Aggregate(
             sum, (total, area) => total + (weighted ? area.Weighted(batch.Film.FixerFactorThousandths) : area)));
 
-    public Item Item(string code) => Holdings.Item(code) ?? throw RefusedException.Unknown($"item \"{code}\"", Holdings.Items.Select(item => item.Code));
+    public Item Item(string code) => Holdings.Item(code) ?? throw RefusedException.Unknown($"item \"{code}\"", Holdings.ItemCodes);
 
     private IEnumerable<SheetsToDevelop> Resolve(RequestedSheets line)
     {

@@ -189,7 +189,23 @@ public sealed class ReorderReading
 
     /// <summary>The readings of all items of a ledger; none where it does not remember use.</summary>
     public static IReadOnlyList<ReorderReading> Of(ILedger ledger, Holdings holdings) =>
-        ledger is IDemandRecord record ? Of(holdings, record, PlannedDemand.Of(holdings), SessionSize.Of(ledger, holdings)) : [];
+        Of(ledger, holdings, PlannedDemand.Of(holdings), holdings.Items);
+
+    /// <summary>
+    /// The readings of those items only that may have to be ordered: of no other is anything used, planned, on order or
+    /// asked for by a minimum.
+    /// </summary>
+    public static IReadOnlyList<ReorderReading> InUse(ILedger ledger, Holdings holdings)
+    {
+        var known = PlannedDemand.Of(holdings).ToList();
+        return Of(ledger, holdings, known, holdings.ItemsInUse
+            .UnionBy(known.Select(one => holdings.Item(one.Item)).OfType<Item>(), item => item.Id)
+            .OrderBy(item => item.Kind).ThenBy(item => item.Code, StringComparer.OrdinalIgnoreCase));
+    }
+
+    private static IReadOnlyList<ReorderReading> Of(
+        ILedger ledger, Holdings holdings, IEnumerable<PlannedDemand> known, IEnumerable<Item> items) =>
+        ledger is IDemandRecord record ? Of(holdings, record, known, SessionSize.Of(ledger, holdings), items) : [];
 
     /// <summary>The readings of all items that are bought; a stock solution is mixed.</summary>
     /// <param name="holdings">What the ledger holds on the day of the reading.</param>
@@ -197,12 +213,17 @@ public sealed class ReorderReading
     /// <param name="known">What is planned.</param>
     /// <param name="sizes">The last sessions, by which it is said for how many of them an item is enough; may be null.</param>
     public static IReadOnlyList<ReorderReading> Of(
-        Holdings holdings, IDemandRecord record, IEnumerable<PlannedDemand> known, IReadOnlyList<SessionSize>? sizes = null)
+        Holdings holdings, IDemandRecord record, IEnumerable<PlannedDemand> known, IReadOnlyList<SessionSize>? sizes = null) =>
+        Of(holdings, record, known, sizes ?? [], holdings.Items);
+
+    private static IReadOnlyList<ReorderReading> Of(
+        Holdings holdings, IDemandRecord record, IEnumerable<PlannedDemand> known, IReadOnlyList<SessionSize> sizes,
+        IEnumerable<Item> items)
     {
         var past = new PastOfItems(holdings, record);
         var planned = known.ToLookup(one => one.Item, StringComparer.OrdinalIgnoreCase);
-        return [.. holdings.Items.Where(item => item.StockOf is null)
-            .Select(item => new ReorderReading(item, holdings, past.Of(item), [.. planned[item.Code]], sizes ?? []))];
+        return [.. items.Where(item => item.StockOf is null)
+            .Select(item => new ReorderReading(item, holdings, past.Of(item), [.. planned[item.Code]], sizes))];
     }
 
     /// <summary>The day on which an open line is expected: when nobody knows, or it is late, a lead time from today.</summary>

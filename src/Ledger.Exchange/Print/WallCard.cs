@@ -7,7 +7,7 @@ public static class WallCard
     public static PrintedPage Of(Holdings holdings)
     {
         var style = holdings.Settings.Style;
-        var own = holdings.Items.Select(item => item.Format).OfType<Format>();
+        var own = holdings.ItemsOf(ItemKind.Film).Select(item => item.Format).OfType<Format>();
         var formats = holdings.Formats.All.Concat(own).Distinct().OrderBy(format => format.Area).ToList();
         return new(
             $"Areas and baths, {Dates.Text(holdings.AsOf)}",

@@ -49,12 +49,26 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
     /// <summary>Whether a thing is something before it is defined: a setting, and a format that every ledger knows.</summary>
     public static bool HasUsualValue(string kind, string name) => kind == Setting || (kind == "format" && new FormatTable().TryFind(name, out _));
 
-    /// <summary>The things that are defined from a position on: what they were before has to be put back.</summary>
+    /// <summary>All that is defined.</summary>
+    public IReadOnlyList<(string Kind, string Name)> Things() =>
+    [
+        .. inside.Connection.Query<DefinedRow>("SELECT DISTINCT kind AS Kind, name AS Name FROM said WHERE name IS NOT NULL")
+            .Select(row => (row.Kind, row.Name)),
+    ];
+
+    /// <summary>
+    /// The things that are defined otherwise from a position on: what they were before has to be put back. What was defined once and
+    /// never put right has been so from the beginning, unless it had a usual value before.
+    /// </summary>
     public IReadOnlyList<(string Kind, string Name)> ChangedFrom(Position from) =>
     [
         .. inside.Connection.Query<DefinedRow>(
-            "SELECT DISTINCT kind AS Kind, name AS Name FROM said WHERE name IS NOT NULL "
-            + "AND ((date, ord) >= (@Date, @Ord) OR EXISTS (SELECT 1 FROM said a WHERE a.about = said.key))",
+            """
+            SELECT DISTINCT s.kind AS Kind, s.name AS Name FROM said s
+            WHERE s.name IS NOT NULL AND (EXISTS (SELECT 1 FROM said a WHERE a.about = s.key)
+                OR ((s.date, s.ord) >= (@Date, @Ord) AND (s.kind IN ('setting', 'format')
+                    OR EXISTS (SELECT 1 FROM said o WHERE o.kind = s.kind AND o.name = s.name AND o.key <> s.key))))
+            """,
             new { from.Date, from.Ord }).Select(row => (row.Kind, row.Name)),
     ];
 
@@ -103,12 +117,10 @@ internal sealed class Definitions(Snapshot inside, SaidLog log, Standing standin
         var ordered = things.OrderBy(thing => Kinds.IndexOf(thing.Kind)).ToList();
         foreach (var (kind, name) in ordered)
             Delete(kind, name);
-        var holdings = new Holdings(today);
+        var catalogue = new Catalogue(new InsideOf(inside), today);
+        var holdings = new Holdings(today, catalogue, catalogue);
         if (ordered.Count > 0)
-        {
             new CatalogueReader(inside).ReadInto(holdings);
-            new FilmReader(inside).ReadHolders(holdings, Dates.Text(today));
-        }
 
         foreach (var (kind, name) in ordered)
         {

@@ -21,7 +21,7 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
     public Definitions Definitions => field ??= new(inside, _log, Standing);
 
     /// <summary>Derives everything that was said: what an earlier version posted stays as it is.</summary>
-    public DerivedLedger All() => From(Position.Start, [], [], [], before: null);
+    public DerivedLedger All() => From(Position.Start, [], [], Definitions.Things(), before: null);
 
     /// <summary>Derives from a position on.</summary>
     /// <param name="from">The first position at which anything is different.</param>
@@ -36,6 +36,7 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
         IReadOnlyList<(string Kind, string Name)> redefined,
         Holdings? before)
     {
+        _ = before?.Film.Holders; // all of them as they are before anything is taken out
         var things = Definitions.ChangedFrom(from).Concat(redefined).Distinct().ToList();
         var suffix = Suffix(from, changed);
         var costs = before is null ? [] : Costs(suffix);
@@ -101,16 +102,33 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
         }
     }
 
-    /// <summary>The last position of an entry that another one may come after; null when there is none.</summary>
-    public Position? Last() => connection.QueryFirstOrDefault<PositionRow>(
+    /// <summary>
+    /// The last position of an entry that decides something; null when there is none. A definition does where the same thing is defined
+    /// more than once: the only one reaches back to the beginning.
+    /// </summary>
+    public Position? Last() => new[] { LastAct(), LastOfSeveralDefinitions() }
+        .OfType<PositionRow>().Select(row => (Position?)new Position(row.Date, row.Ord)).Max();
+
+    private PositionRow? LastAct() => connection.QueryFirstOrDefault<PositionRow>(
         """
         SELECT e.date AS Date, e.ord AS Ord FROM entry e CROSS JOIN said s ON s.key = e.key
-        WHERE e.undoes IS NULL AND e.amends IS NULL AND e.counts = 1 AND NOT (s.name IS NOT NULL AND s.kind NOT IN ('setting', 'format') AND NOT EXISTS (
-            SELECT 1 FROM said o WHERE o.kind = s.kind AND o.name = s.name AND o.key <> s.key))
+        WHERE e.undoes IS NULL AND e.amends IS NULL AND e.counts = 1 AND e.kind NOT IN ('item', 'process', 'holder')
         ORDER BY e.date DESC, e.ord DESC LIMIT 1
-        """) is { } row ? new Position(row.Date, row.Ord) : null;
+        """);
 
-    /// <summary>The entries from a position on that decide something, without definitions that reach back further; and those that changed.</summary>
+    private PositionRow? LastOfSeveralDefinitions() => connection.QueryFirstOrDefault<PositionRow>(
+        """
+        SELECT e.date AS Date, e.ord AS Ord FROM (
+            SELECT kind, name FROM said WHERE name IS NOT NULL AND kind IN ('item', 'process', 'holder')
+            GROUP BY kind, name HAVING count(*) > 1) d
+        CROSS JOIN said s ON s.kind = d.kind AND s.name = d.name CROSS JOIN entry e ON e.key = s.key
+        WHERE e.undoes IS NULL AND e.amends IS NULL AND e.counts = 1 ORDER BY e.date DESC, e.ord DESC LIMIT 1
+        """);
+
+    /// <summary>
+    /// The entries from a position on that decide something, without definitions that reach back further, as the only one of a thing does; and
+    /// those that changed.
+    /// </summary>
     private IReadOnlyList<Head> Suffix(Position from, IReadOnlyCollection<string> changed) =>
     [
         .. connection.Query<Head>(
@@ -118,6 +136,8 @@ internal sealed class Derivation(SqliteConnection connection, Snapshot inside, L
             SELECT e.id AS Number, e.key AS Key, e.date AS Date, e.ord AS Ord, e.summary AS Summary, e.kind AS Kind
             FROM entry e CROSS JOIN said s ON s.key = e.key
             WHERE (e.date, e.ord) >= (@Date, @Ord) AND (s.about IS NULL OR NOT EXISTS (SELECT 1 FROM said t WHERE t.key = s.about))
+                AND (s.name IS NULL OR s.kind IN ('setting', 'format') OR EXISTS (SELECT 1 FROM said a WHERE a.about = s.key)
+                    OR EXISTS (SELECT 1 FROM said o WHERE o.kind = s.kind AND o.name = s.name AND o.key <> s.key))
             ORDER BY e.date, e.ord
             """,
             new { from.Date, from.Ord })

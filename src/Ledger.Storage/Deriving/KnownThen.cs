@@ -31,7 +31,8 @@ internal sealed class KnownThen(SqliteConnection copy, LocalDate day)
             TakeOut(later);
             var derivation = new Derivation(copy, inside, day);
             derivation.CountActs();
-            var redefined = later.Where(one => one.Name is not null).Select(one => (one.Kind, one.Name!)).Distinct().ToList();
+            var redefined = later.Where(one => one.Name is not null).Select(one => (one.Kind, one.Name!))
+                .Union(derivation.Definitions.Things()).ToList();
             derivation.From(Position.Start, [], [], redefined, before: null);
         }
 

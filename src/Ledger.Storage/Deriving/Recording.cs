@@ -15,6 +15,12 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
     private readonly SaidLog _log = new(connection);
     private readonly Derivation _derivation = new(connection, inside, today);
 
+    /// <summary>
+    /// The last entry that decides something, once it was asked for. What is recorded after it takes its place; a second definition of a thing
+    /// makes the first one decide, wherever that stands, so that it is asked for once more.
+    /// </summary>
+    private Lazy<Position?>? _last;
+
     /// <summary>Records an entry.</summary>
     public PostOutcome Post(Entry entry) => PostAll([entry], _ => { })[0];
 
@@ -32,15 +38,15 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
             var entry = entries[outcomes.Count];
             if (NumberOf(entry) is { } number)
                 outcomes.Add(new AlreadyPosted(number));
-            else if (IsForAlways(entry))
-                outcomes.Add(Always(entry));
-            else if (entry.Before.Length > 0 && !IsAct(entry))
-                outcomes.Add(InBetween(entry));
-            else if (IsAct(entry))
-                outcomes.Add(Act(entry));
-            else if (IsLate(entry))
-                outcomes.AddRange(Late(
-                    [.. entries.Skip(outcomes.Count).TakeWhile(later => !IsAct(later) && !IsForAlways(later) && later.Before.Length == 0)]));
+            else if (ChangesThePast(entry))
+            {
+                outcomes.AddRange(IsForAlways(entry) ? [Always(entry)]
+                    : IsAct(entry) ? [Act(entry)]
+                    : entry.Before.Length > 0 ? [InBetween(entry)]
+                    : Late([.. entries.Skip(outcomes.Count).TakeWhile(
+                        later => !IsAct(later) && !IsForAlways(later) && later.Before.Length == 0)]));
+                _last = null;
+            }
             else
                 outcomes.Add(Append(entry));
             done(outcomes.Count);
@@ -66,8 +72,10 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
         var date = entry is Undo undo && Target(undo.Number, undo.Reference) is { } target ? target.Date : entry.Date;
         // The last entry that decides something is looked for only where it can matter: among thousands of definitions that is a long way.
         return IsBeforeAny(date) && !IsFirstDefinition(entry)
-            && _derivation.Last() is { } last && string.CompareOrdinal(Dates.Text(date), last.Date) < 0;
+            && Last is { } last && string.CompareOrdinal(Dates.Text(date), last.Date) < 0;
     }
+
+    private Position? Last => (_last ??= new(_derivation.Last)).Value;
 
     private bool IsBeforeAny(LocalDate date) =>
         connection.QueryFirstOrDefault<string?>("SELECT date FROM entry ORDER BY date DESC LIMIT 1") is { } newest
@@ -91,12 +99,15 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
             case Refused { Refusal: var refusal }:
                 return new NotPosted(refusal);
             case Accepted { Posting: var posting }:
+                var decides = _last is not null && !IsFirstDefinition(entry);
                 return Guarded(() =>
                 {
                     var recordedAt = _log.Next(now);
                     var position = new Position(Dates.Text(posting.Entry.Date), SaidLog.OrdOf(recordedAt));
                     var number = new EntryWriter(connection).Write(posting, recordedAt, position, ReadingTerms.Of(Now, today));
                     holdings.Follow(posting, today, inside);
+                    if (decides)
+                        _last = Definitions.Kinds.Contains(entry.Kind) ? null : new(position);
                     return new Posted(number, posting);
                 });
             case var other:
@@ -146,18 +157,22 @@ internal sealed class Recording(SqliteConnection connection, Snapshot inside, Sh
     {
         var outcomes = new PostOutcome?[entries.Count];
         var news = new List<(int Index, NewEntry Entry)>();
+        var (keys, wanted) = (new HashSet<string>(), new List<(int Index, LocalDate Date)>());
         var recordedAt = _log.Next(now);
         for (var i = 0; i < entries.Count; i++)
             if (NumberOf(entries[i]) is { } number)
                 outcomes[i] = new AlreadyPosted(number);
-            else if (news.Find(known => known.Entry.Entry.Key == entries[i].Key) is { Entry: not null })
+            else if (!keys.Add(entries[i].Key))
                 outcomes[i] = new AlreadyPosted(0);
             else
-            {
-                var date = entries[i] is Undo undo && Target(undo.Number, undo.Reference) is { } target ? target.Date : entries[i].Date;
-                news.Add((i, new(entries[i], new(Dates.Text(date), ord ?? SaidLog.OrdOf(recordedAt)), recordedAt)));
-                recordedAt += Duration.FromTicks(10);
-            }
+                wanted.Add((i, entries[i] is Undo undo && Target(undo.Number, undo.Reference) is { } target ? target.Date : entries[i].Date));
+
+        // They are written in the order in which they happened, and each digest covers what was recorded before.
+        foreach (var (i, date) in wanted.OrderBy(one => one.Date))
+        {
+            news.Add((i, new(entries[i], new(Dates.Text(date), ord ?? SaidLog.OrdOf(recordedAt)), recordedAt)));
+            recordedAt += Duration.FromTicks(10);
+        }
 
         if (news.Count == 0)
             return [.. outcomes.Select(outcome => outcome!)];

@@ -1,6 +1,6 @@
 namespace Ledger.Storage.Reading;
 
-/// <summary>Reads what the user has defined: settings, items and processes.</summary>
+/// <summary>Reads what the user has defined: settings, formats, processes, and the items of which something can be said.</summary>
 internal sealed class CatalogueReader(Snapshot snapshot)
 {
     public void ReadInto(Holdings holdings)
@@ -8,13 +8,8 @@ internal sealed class CatalogueReader(Snapshot snapshot)
         foreach (var setting in snapshot.Connection.Query<SettingRow>("SELECT name AS Name, value AS Value FROM setting"))
             holdings.Settings = holdings.Settings.With(setting.Name, setting.Value) ?? holdings.Settings;
         ReadFormats(holdings);
-        foreach (var row in Items())
-        {
-            holdings.Put(ToItem(row, holdings.Formats));
-            holdings.SetLastContainerNumber(row.Code, row.LastContainer ?? 0);
-        }
-
-        new HandlingReader(snapshot).ReadInto(holdings);
+        foreach (var item in new ItemReader(snapshot, holdings.Formats).InUse())
+            holdings.Put(item);
         ReadProcesses(holdings);
     }
 
@@ -27,18 +22,6 @@ internal sealed class CatalogueReader(Snapshot snapshot)
             holdings.Put(format);
     }
 
-    private IEnumerable<ItemRow> Items() => snapshot.Connection.Query<ItemRow>(
-        """
-        SELECT i.id AS Id, i.code AS Code, i.name AS Name, i.kind AS Kind, i.role AS Role, i.format AS Format, i.unit AS Unit, i.pack AS Pack,
-            i.dilution AS Dilution, i.capacity_per_litre AS CapacityPerLitre, i.capacity_basis AS CapacityBasis,
-            i.minimum_per_80 AS MinimumPer80, i.fixer_factor AS FixerFactor, i.sealed_days AS SealedDays,
-            i.opened_full_days AS OpenedFullDays, i.opened_part_days AS OpenedPartDays, i.working_full_days AS WorkingFullDays,
-            i.working_part_days AS WorkingPartDays, i.tray_hours AS TrayHours, i.lead_time_days AS LeadTimeDays,
-            i.service_level AS ServiceLevel, i.minimum_on_hand AS MinimumOnHand, i.formula AS Formula, i.cautions AS Cautions,
-            (SELECT max(c.number) FROM container c WHERE c.item_id = i.id) AS LastContainer
-        FROM item i ORDER BY i.id
-        """);
-
     private void ReadProcesses(Holdings holdings)
     {
         var steps = snapshot.Connection.Query<StepRow>(
@@ -50,32 +33,6 @@ internal sealed class CatalogueReader(Snapshot snapshot)
             """).ToLookup(row => row.ProcessId);
         foreach (var row in snapshot.Connection.Query<ProcessRow>("SELECT id AS Id, name AS Name, version AS Version FROM process"))
             holdings.Put(new Process(new(row.Id), row.Name, [.. steps[row.Id].Select(step => ToStep(step, holdings))]) { Version = row.Version });
-    }
-
-    private static Item ToItem(ItemRow row, FormatTable formats)
-    {
-        var unit = Units.Named(row.Unit)!.Value;
-        return new()
-        {
-            Id = new(row.Id),
-            Code = row.Code,
-            Name = row.Name,
-            Kind = Named.Kind(row.Kind),
-            Role = Named.Role(row.Role),
-            Format = row.Format is null ? null : formats.Find(row.Format),
-            Unit = unit,
-            Pack = new(row.Pack, unit),
-            Dilution = row.Dilution is null ? null : Dilution.Parse(row.Dilution),
-            Capacity = ToCapacity(row.CapacityPerLitre, row.CapacityBasis),
-            MinimumPer80SquareInches = row.MinimumPer80 is { } least ? Volume.FromMicrolitres(least) : null,
-            FixerFactorThousandths = row.FixerFactor,
-            Keeping = new(row.SealedDays, row.OpenedFullDays, row.OpenedPartDays, row.WorkingFullDays, row.WorkingPartDays, row.TrayHours),
-            LeadTimeDays = row.LeadTimeDays,
-            ServiceLevel = row.ServiceLevel is null ? null : decimal.Parse(row.ServiceLevel, CultureInfo.InvariantCulture),
-            MinimumOnHand = row.MinimumOnHand is { } minimum ? new(minimum, unit) : null,
-            Formula = row.Formula,
-            Cautions = row.Cautions,
-        };
     }
 
     internal static Capacity? ToCapacity(long? perLitre, string? basis) =>
@@ -116,12 +73,6 @@ internal sealed class CatalogueReader(Snapshot snapshot)
     internal sealed record SettingRow(string Name, string Value);
 
     internal sealed record FormatRow(string Code, string Unit, long Area);
-
-    internal sealed record ItemRow(
-        long Id, string Code, string Name, string Kind, string Role, string? Format, string Unit, long Pack, string? Dilution,
-        long? CapacityPerLitre, string? CapacityBasis, long? MinimumPer80, int FixerFactor, int? SealedDays, int? OpenedFullDays,
-        int? OpenedPartDays, int? WorkingFullDays, int? WorkingPartDays, int? TrayHours, int? LeadTimeDays, string? ServiceLevel,
-        long? MinimumOnHand, string Formula, string Cautions, long? LastContainer);
 
     internal sealed record ProcessRow(long Id, string Name, int Version);
 

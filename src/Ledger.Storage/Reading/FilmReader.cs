@@ -1,12 +1,15 @@
 namespace Ledger.Storage.Reading;
 
-/// <summary>Reads the register of holders, the boxes of exposed sheets, and the sheets in them, as they were at the end of a day.</summary>
+/// <summary>
+/// Reads the holders that hold a sheet or spoiled one, the boxes of exposed sheets, and the sheets in them, as they were at the end of a day.
+/// </summary>
 internal sealed class FilmReader(Snapshot snapshot)
 {
-    public void ReadInto(Holdings holdings, ILookup<long, BalanceRow> balances)
+    public void ReadInto(Holdings holdings, ILookup<long, BalanceRow> balances, Catalogue catalogue)
     {
         var asOf = Dates.Text(holdings.AsOf);
-        ReadHolders(holdings, asOf);
+        foreach (var holder in catalogue.HoldersInUse(balances.Select(balance => balance.Key)))
+            holdings.Film.Put(holder);
         foreach (var box in snapshot.Connection.Query<BoxRow>(
             """
             SELECT b.place_id AS PlaceId, i.code AS Item, b."group" AS "Group" FROM exposed_box b JOIN item i ON i.id = b.item_id
@@ -21,98 +24,25 @@ internal sealed class FilmReader(Snapshot snapshot)
         ReadStorage(holdings, asOf);
     }
 
-    /// <summary>Reads the holders as they were at the end of a day.</summary>
-    public void ReadHolders(Holdings holdings, string asOf)
-    {
-        var sides = snapshot.Connection.Query<SideRow>(
-            """
-            SELECT s.place_id AS PlaceId, s.holder_id AS HolderId, s.name AS Name,
-                (SELECT e.date FROM sheet_move m CROSS JOIN standing_entry e ON e.id = m.entry_id
-                    WHERE m.to_place = s.place_id AND m.to_place >= 100 AND e.date <= @asOf ORDER BY m.sheet_id DESC LIMIT 1) AS FilledOn,
-                (SELECT e.date FROM sheet_move m CROSS JOIN standing_entry e ON e.id = m.entry_id
-                    WHERE m.from_place = s.place_id AND m.from_place >= 100 AND e.date <= @asOf
-                        ORDER BY m.sheet_id DESC LIMIT 1) AS EmptiedOn,
-                (SELECT iif(v.in_service, NULL, v.reason) FROM side_service v CROSS JOIN standing_entry e ON e.id = v.entry_id
-                    WHERE v.place_id = s.place_id AND e.date <= @asOf ORDER BY e.date DESC, e.ord DESC LIMIT 1) AS OutOfService
-            FROM holder_side s JOIN place p ON p.id = s.place_id JOIN entry came ON came.id = p.entry_id
-            WHERE came.date <= @asOf ORDER BY s.holder_id, s.number
-            """,
-            new { asOf }).ToLookup(row => row.HolderId);
-        var faults = Faults(asOf);
-        foreach (var row in snapshot.Connection.Query<HolderRow>(
-            """
-            SELECT h.id AS Id, h.code AS Code, h.format AS Format, h.notch AS Notch, h.bought_on AS BoughtOn, c.date AS CleanedOn,
-                c.bagged AS Bagged
-            FROM holder h LEFT JOIN (
-                SELECT c.holder_id, e.date, c.bagged, row_number() OVER (PARTITION BY c.holder_id ORDER BY e.date DESC, e.ord DESC) AS rank
-                FROM cleaning c CROSS JOIN standing_entry e ON e.id = c.entry_id WHERE e.date <= @asOf) c ON c.holder_id = h.id AND c.rank = 1
-            """,
-            new { asOf }).Where(row => sides.Contains(row.Id)))
-            holdings.Film.Put(new Holder
-            {
-                Id = row.Id,
-                Code = row.Code,
-                Format = holdings.Formats.Find(row.Format),
-                Notch = row.Notch,
-                BoughtOn = Days.ReadOptional(row.BoughtOn),
-                CleanedOn = Days.ReadOptional(row.CleanedOn),
-                IsBagged = row.Bagged == 1,
-                Sides = [.. sides[row.Id].Select(side => ToSide(side, row.Code, faults[side.PlaceId]))],
-            });
-    }
-
-    /// <summary>The last number of each series that was ever given, also by what was taken back since: none is given again.</summary>
+    /// <summary>The last number of sheets and negatives that was ever given, also by what was taken back since: none is given again.</summary>
     private void ReadGivenNames(Holdings holdings)
     {
+        holdings.Film.LastSheet = Math.Max(holdings.Film.LastSheet, snapshot.Connection.ExecuteScalar<long>(
+            "SELECT coalesce(max(number), 0) FROM said_name WHERE series = @sheets", new { sheets = GivenName.Sheets }));
         foreach (var last in snapshot.Connection.Query<SeriesRow>(
             """
             WITH RECURSIVE series (name) AS (
-                SELECT min(series) FROM said_name
-                UNION ALL SELECT (SELECT min(n.series) FROM said_name n WHERE n.series > s.name) FROM series s WHERE s.name IS NOT NULL)
-            SELECT name AS Series, (SELECT max(n.number) FROM said_name n WHERE n.series = name) AS Number FROM series WHERE name IS NOT NULL
+                SELECT min(series) FROM said_name WHERE series > 'negative '
+                UNION ALL SELECT (SELECT min(n.series) FROM said_name n WHERE n.series > s.name) FROM series s WHERE s.name LIKE 'negative %')
+            SELECT name AS Series, (SELECT max(n.number) FROM said_name n WHERE n.series = name) AS Number FROM series
+            WHERE name LIKE 'negative %'
             """))
-            if (last.Series == GivenName.Sheets)
-                holdings.Film.LastSheet = Math.Max(holdings.Film.LastSheet, last.Number);
-            else if (last.Series.Split(' ', 2) is ["negative", var year])
-                holdings.Film.Give(int.Parse(year, CultureInfo.InvariantCulture), last.Number);
-            else if (last.Series.Split(' ', 2) is ["container", var item])
-                holdings.SetLastContainerNumber(item, last.Number);
+            holdings.Film.Give(int.Parse(last.Series.Split(' ', 2)[1], CultureInfo.InvariantCulture), last.Number);
     }
-
-    private static HolderSide ToSide(SideRow row, string holder, IEnumerable<SideFault> faults)
-    {
-        var (filled, emptied) = (Days.ReadOptional(row.FilledOn), Days.ReadOptional(row.EmptiedOn));
-        return new(new(row.PlaceId), holder, row.Name)
-        {
-            OutOfService = row.OutOfService,
-            LastUsedOn = emptied is null || filled > emptied ? filled : emptied,
-            LastEmptiedOn = emptied,
-            Faults = [.. faults],
-        };
-    }
-
-    private ILookup<long, SideFault> Faults(string asOf) => snapshot.Connection.Query<FaultRow>(
-        """
-        SELECT PlaceId, Cause, count(*) AS Sheets FROM (
-            SELECT s.side_id AS PlaceId, f.cause AS Cause
-            FROM sheet_fate f CROSS JOIN standing_entry e ON e.id = f.entry_id JOIN sheet s ON s.id = f.sheet_id
-            WHERE f.cause IS NOT NULL AND s.side_id IS NOT NULL AND e.date <= @day
-                AND NOT EXISTS (SELECT 1 FROM fate_change c CROSS JOIN standing_entry ce ON ce.id = c.entry_id
-                    WHERE c.sheet_id = f.sheet_id AND ce.date <= @day)
-            UNION ALL
-            SELECT side, cause FROM (
-                SELECT s.side_id AS side, c.cause AS cause,
-                    row_number() OVER (PARTITION BY c.sheet_id ORDER BY e.date DESC, e.ord DESC) AS rank
-                FROM fate_change c CROSS JOIN standing_entry e ON e.id = c.entry_id JOIN sheet s ON s.id = c.sheet_id
-                WHERE s.side_id IS NOT NULL AND e.date <= @day)
-            WHERE rank = 1 AND cause IS NOT NULL)
-        GROUP BY PlaceId, Cause
-        """,
-        new { day = asOf }).ToLookup(row => row.PlaceId, row => new SideFault(Named.Cause(row.Cause), (int)row.Sheets));
 
     private void ReadSheets(Holdings holdings, ILookup<long, BalanceRow> balances, string asOf)
     {
-        var places = Json.Array(balances.Select(balance => balance.Key).Where(place => holdings.Film.IsPlace(new(place))));
+        var places = Json.Array(balances.Select(balance => balance.Key).Where(place => holdings.Film.IsKnown(new(place))));
         var rows = snapshot.Connection.Query<SheetRow>(
             """
             SELECT DISTINCT s.id AS Id, s.lot_id AS LotId, s.cost AS Cost, s.box_id AS BoxId, box.code AS Box, s.side_id AS SideId,
@@ -194,12 +124,6 @@ internal sealed class FilmReader(Snapshot snapshot)
     internal sealed record SeriesRow(string Series, long Number);
 
     internal sealed record NumberRow(long Year, long Running);
-
-    internal sealed record SideRow(long PlaceId, long HolderId, string Name, string? FilledOn, string? EmptiedOn, string? OutOfService);
-
-    internal sealed record HolderRow(long Id, string Code, string Format, string Notch, string? BoughtOn, string? CleanedOn, long? Bagged);
-
-    internal sealed record FaultRow(long PlaceId, string Cause, long Sheets);
 
     internal sealed record SheetRow(
         long Id, long LotId, long Cost, long BoxId, string Box, long SideId, string Side, string LoadedOn, long At, string Since);

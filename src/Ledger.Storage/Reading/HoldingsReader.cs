@@ -6,11 +6,17 @@ namespace Ledger.Storage.Reading;
 /// </summary>
 internal sealed class HoldingsReader(Snapshot snapshot)
 {
+    /// <summary>Reads them for those who ask as long as this state is held.</summary>
     /// <param name="asOf">The day.</param>
+    public Holdings Read(LocalDate asOf) => Read(asOf, new(new InsideOf(snapshot), asOf));
+
+    /// <summary>Reads what is there; the items and holders of which there is nothing are left to the catalogue.</summary>
+    /// <param name="asOf">The day.</param>
+    /// <param name="catalogue">Where they are looked up.</param>
     /// <param name="define">Puts into the holdings what was defined otherwise on that day; null where that is what is defined now.</param>
-    public Holdings Read(LocalDate asOf, Action<Holdings>? define = null)
+    public Holdings Read(LocalDate asOf, Catalogue catalogue, Action<Holdings>? define = null)
     {
-        var holdings = new Holdings(asOf);
+        var holdings = new Holdings(asOf, catalogue, catalogue);
         new CatalogueReader(snapshot).ReadInto(holdings);
         define?.Invoke(holdings);
         var balances = Balances(asOf);
@@ -20,7 +26,7 @@ internal sealed class HoldingsReader(Snapshot snapshot)
         foreach (var bath in new BathTableReader(snapshot).InUse(asOf, balances, holdings))
             holdings.Put(bath);
         new PlanReader(snapshot).ReadInto(holdings);
-        new FilmReader(snapshot).ReadInto(holdings, balances);
+        new FilmReader(snapshot).ReadInto(holdings, balances, catalogue);
         new SuspicionReader(snapshot).ReadInto(holdings);
         foreach (var jug in new JugReader(snapshot).All(asOf).Where(jug => jug.HandedOverOn is null))
             holdings.Put(jug);

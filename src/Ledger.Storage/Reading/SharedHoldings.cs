@@ -4,8 +4,9 @@ namespace Ledger.Storage.Reading;
 /// What the ledger holds, read once for each day and state of the file, however many readings ask. A posting changes the holdings that the next one
 /// is decided on; those that were lent to a reading are the reader's and are never changed.
 /// </summary>
+/// <param name="reading">Where the holdings look things up later.</param>
 /// <param name="definitionsOn">What was defined otherwise on a day; null for nothing.</param>
-internal sealed class SharedHoldings(Func<Snapshot, LocalDate, Action<Holdings>?> definitionsOn)
+internal sealed class SharedHoldings(IReading reading, Func<Snapshot, LocalDate, Action<Holdings>?> definitionsOn)
 {
     private readonly Dictionary<LocalDate, Holdings> _byDay = [];
     private readonly HashSet<LocalDate> _lent = [];
@@ -17,7 +18,8 @@ internal sealed class SharedHoldings(Func<Snapshot, LocalDate, Action<Holdings>?
         if (_state != snapshot.State)
             Forget();
         _state = snapshot.State;
-        return _byDay.TryGetValue(day, out var known) ? known : _byDay[day] = new HoldingsReader(snapshot).Read(day, definitionsOn(snapshot, day));
+        return _byDay.TryGetValue(day, out var known) ? known
+            : _byDay[day] = new HoldingsReader(snapshot).Read(day, new(reading, day), definitionsOn(snapshot, day));
     }
 
     /// <summary>The holdings of a day for a reading.</summary>

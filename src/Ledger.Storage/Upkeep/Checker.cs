@@ -290,7 +290,8 @@ internal sealed class Checker(Snapshot snapshot)
     /// <summary>What every command begins with: that each value of the shelf, the baths, the holders and the settings can be read.</summary>
     private IEnumerable<string> Holdings(LocalDate today)
     {
-        new HoldingsReader(snapshot).Read(today);
+        var holdings = new HoldingsReader(snapshot).Read(today);
+        _ = (holdings.Items, holdings.Film.Holders);
         return [];
     }
 

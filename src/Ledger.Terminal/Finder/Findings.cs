@@ -135,7 +135,7 @@ internal sealed class Findings
         var film = _ledger.HoldingsOn(_ledger.Today).Film;
         return film.Sheets.FirstOrDefault(sheet => sheet.Id == id) is { } sheet && film.ExposedBox(sheet.At) is { } box
             ? box.Code
-            : film.Holders.First(holder => holder.Sides.Any(one => one.Code == side)).Code;
+            : film.Side(side)!.Holder;
     }
 
     private static Finding Named(string name, string place, string meaning, Step step) =>

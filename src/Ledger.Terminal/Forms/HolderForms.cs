@@ -11,7 +11,7 @@ internal static class HolderForms
     public static KindForm Expose(ILedger ledger, string? holder)
     {
         var film = ledger.HoldingsOn(ledger.Today).Film;
-        return new(ledger, "exposure", ("sides", film.Holders.Where(one => holder is null || one.Code == holder)
+        return new(ledger, "exposure", ("sides", film.HoldersInUse.Where(one => holder is null || one.Code == holder)
             .SelectMany(one => one.Sides).FirstOrDefault(side => film.In(side) is { Exposure: null })?.Code));
     }
 

@@ -22,7 +22,7 @@ internal sealed class PlanForm : SheetLines
         _plan = plan;
         if (plan is not null)
             TakeOver(plan.Request.Sheets);
-        else if (Holdings.Items.FirstOrDefault(item => item is { Kind: ItemKind.Film, IsPaper: false }) is { } film)
+        else if (Holdings.ItemsOf(ItemKind.Film).FirstOrDefault(item => !item.IsPaper) is { } film)
             Lines[0]["item"].Begin(film.Code);
     }
 

@@ -72,8 +72,8 @@ internal sealed class SessionForm : SheetLines
 
     private static IReadOnlyList<IReadOnlyList<FormField>> NoRow => [];
 
-    private static IEnumerable<string> Films(ILedger ledger) => ledger.HoldingsOn(ledger.Today).Items
-        .Where(item => item is { Kind: Core.Stock.ItemKind.Film, IsPaper: false }).Select(item => item.Code);
+    private static IEnumerable<string> Films(ILedger ledger) => ledger.HoldingsOn(ledger.Today)
+        .ItemsOf(Core.Stock.ItemKind.Film).Where(item => !item.IsPaper).Select(item => item.Code);
 
     /// <summary>Whether the developer has a part B that can be measured out apart from what the dilution asks.</summary>
     private bool HasParts => Holdings.Process(this["process"].Text.Trim())?.Developer is { Item: { } code } step

@@ -117,6 +117,9 @@ internal abstract class TableModel(ILedger ledger)
     {
     }
 
+    /// <summary>A row that was listed and is looked up only now may have been taken back by another program.</summary>
+    protected static LedgerUnavailableException Gone(string row) => new($"{row} was taken back by another program meanwhile; the screen is read again");
+
     private int RowOf(string? id)
     {
         if (id is null)

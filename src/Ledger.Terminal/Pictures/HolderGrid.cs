@@ -1,8 +1,13 @@
 namespace Ledger.Terminal.Pictures;
 
-/// <summary>All holders as a rack: each with both its sides, a mark for what is in them, readable without colour.</summary>
+/// <summary>
+/// The holders as a rack: each with both its sides, a mark for what is in them, readable without colour. Of more than a rack takes
+/// those are shown that stand with the selected one.
+/// </summary>
 internal static class HolderGrid
 {
+    private const int MostShown = 240;
+
     /// <summary>What the marks mean.</summary>
     public const string Legend = ". empty   L loaded   X exposed   ! longer than your limit   - out of service   ~ not clean";
 
@@ -14,11 +19,18 @@ internal static class HolderGrid
     /// <param name="width">The columns there are.</param>
     public static IEnumerable<string> Of(FilmRegister film, FilmSettings limits, LocalDate today, string? selected, int width)
     {
-        var cells = film.Holders.Select(holder => Cell(holder, film, limits, today, holder.Code == selected)).ToList();
+        var codes = film.Codes;
+        var first = codes.TakeWhile(code => code != selected).Count() is var at && at < codes.Count ? at / MostShown * MostShown : 0;
+        var shown = codes.Skip(first).Take(MostShown).ToList();
+        var cells = shown.Select(code => Cell(film.Holder(code)!, film, limits, today, code == selected)).ToList();
         if (cells.Count == 0)
             return [];
         var cell = cells.Max(text => text.Length) + 1;
-        return cells.Select(text => text.PadRight(cell)).Chunk(Math.Max(1, width / cell)).Select(line => string.Concat(line).TrimEnd());
+        return
+        [
+            .. cells.Select(text => text.PadRight(cell)).Chunk(Math.Max(1, width / cell)).Select(line => string.Concat(line).TrimEnd()),
+            .. shown.Count == codes.Count ? [] : Paragraph.Of($"{shown[0]} to {shown[^1]}, of {codes.Count} holders", width),
+        ];
     }
 
     private static string Cell(Holder holder, FilmRegister film, FilmSettings limits, LocalDate today, bool isSelected) =>

@@ -10,7 +10,7 @@ namespace Ledger.Terminal.Screens;
 internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
 {
     private Holdings _holdings = new(ledger.Today);
-    private IReadOnlyList<Holder> _holders = [];
+    private IReadOnlyList<string> _holders = [];
     private IReadOnlyList<ExposedBox> _boxes = [];
 
     public override string Name => "Holders";
@@ -64,11 +64,18 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
     public override void Refresh()
     {
         _holdings = Ledger.HoldingsOn(Today);
-        _holders = [.. _holdings.Film.Holders];
+        _holders = _holdings.Film.Codes;
         _boxes = [.. _holdings.Film.ExposedBoxes];
     }
 
-    public override string IdOf(int row) => row < _holders.Count ? _holders[row].Code : _boxes[row - _holders.Count].Code;
+    public override string IdOf(int row) => row < _holders.Count ? _holders[row] : _boxes[row - _holders.Count].Code;
+
+    /// <summary>All are looked up at once where all are asked for.</summary>
+    public override void Reach(int row)
+    {
+        if (row == int.MaxValue)
+            _ = _holdings.Film.Holders;
+    }
 
     public override string? Traced(int row) => IdOf(row);
 
@@ -76,7 +83,7 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
     {
         if (row >= _holders.Count)
             return BoxCell(_boxes[row - _holders.Count], column);
-        var holder = _holders[row];
+        var holder = HolderIn(row);
         return column switch
         {
             0 => holder.Code,
@@ -91,21 +98,23 @@ internal sealed class HoldersModel(ILedger ledger) : TableModel(ledger)
     [
         new("All holders", width =>
         [
-            .. HolderGrid.Of(_holdings.Film, _holdings.Settings.Film, Today, row < 0 ? null : IdOf(row), width),
+            .. HolderGrid.Of(_holdings.Film, _holdings.Settings.Film, Today, HolderAt(row), width),
             .. Paragraph.Of(HolderGrid.Legend, width),
         ]),
-        .. row < 0 ? [] : row < _holders.Count ? [HolderBlocks.Facts(_holders[row], _holdings)]
+        .. row < 0 ? [] : row < _holders.Count ? [HolderBlocks.Facts(HolderIn(row), _holdings)]
             : new[] { HolderBlocks.Facts(_boxes[row - _holders.Count], _holdings) },
     ];
 
     private EntryKeys Entries => new(Ledger, row => new(HolderAt(row) is null ? SubjectKind.Place : SubjectKind.Holder, IdOf(row)));
 
-    private string? HolderAt(int row) => row >= 0 && row < _holders.Count ? _holders[row].Code : null;
+    private string? HolderAt(int row) => row >= 0 && row < _holders.Count ? _holders[row] : null;
+
+    private Holder HolderIn(int row) => _holdings.Film.Holder(_holders[row]) ?? throw Gone(_holders[row]);
 
     private string Place(int row) => row < 0 ? "" : IdOf(row);
 
     private string? FirstSide(int row) => HolderAt(row) is null ? null
-        : (_holders[row].Sides.FirstOrDefault(side => side.OutOfService is not null) ?? _holders[row].Sides[0]).Code;
+        : (HolderIn(row).Sides.FirstOrDefault(side => side.OutOfService is not null) ?? HolderIn(row).Sides[0]).Code;
 
     private string BoxCell(ExposedBox box, int column) => column switch
     {

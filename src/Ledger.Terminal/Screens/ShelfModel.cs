@@ -14,7 +14,9 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
 
     private Holdings _holdings = new(ledger.Today);
     private IReadOnlyList<SessionSize>? _sizes;
-    private IReadOnlyList<ShelfReading> _items = [];
+    private readonly Dictionary<string, ShelfReading> _readings = [];
+    private IReadOnlyList<string> _items = [];
+    private IReadOnlyList<ShelfReading> _inUse = [];
     private IReadOnlyDictionary<string, Quantity> _planned = new Dictionary<string, Quantity>();
 
     public override string Name => "Shelf";
@@ -22,8 +24,8 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     /// <summary>What is short, what is too old, and what it all cost.</summary>
     public override string Headline => string.Join(", ", new[]
     {
-        Some(_items.Count(reading => reading.IsBelowMinimum), "below minimum"), Some(_items.Count(reading => !reading.Expired.IsZero), "expired"),
-        _items.Count == 0 ? "" : $"{_items.Aggregate(Money.Zero, (sum, reading) => sum + reading.Value).Text(_holdings.Settings)} in all",
+        Some(_inUse.Count(reading => reading.IsBelowMinimum), "below minimum"), Some(_inUse.Count(reading => !reading.Expired.IsZero), "expired"),
+        _items.Count == 0 ? "" : $"{_inUse.Aggregate(Money.Zero, (sum, reading) => sum + reading.Value).Text(_holdings.Settings)} in all",
     }.Where(part => part.Length > 0));
 
     private static string Some(int count, string what) => count == 0 ? "" : $"{count} {what}";
@@ -67,19 +69,28 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     public override void Refresh()
     {
         (_holdings, _sizes) = (Ledger.HoldingsOn(Today), null);
-        _items = [.. _holdings.Items.Select(item => new ShelfReading(item, _holdings.ContainersOf(item.Code), Today))];
+        _readings.Clear();
+        _items = _holdings.ItemCodes;
+        _inUse = [.. _holdings.ItemsInUse.Select(item => ReadingOf(item.Code))];
         _planned = PlannedDemand.Together(_holdings);
     }
 
-    public override string IdOf(int row) => _items[row].Item.Code;
+    public override string IdOf(int row) => _items[row];
+
+    /// <summary>All are looked up at once where all are asked for.</summary>
+    public override void Reach(int row)
+    {
+        if (row == int.MaxValue)
+            _ = _holdings.Items;
+    }
 
     public override string? IdOf(Saving saving) => (saving.Entry as ItemDefinition)?.Item.Code;
 
-    public override string? Traced(int row) => _items[row].Containers is [{ Container.Code: var box }, ..] ? box : null;
+    public override string? Traced(int row) => ReadingOf(_items[row]).Containers is [{ Container.Code: var box }, ..] ? box : null;
 
     public override string Cell(int row, int column)
     {
-        var reading = _items[row];
+        var reading = ReadingOf(_items[row]);
         return column switch
         {
             0 => reading.Item.Code,
@@ -94,17 +105,21 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
 
     public override IReadOnlyList<Block> Details(int row) => row < 0 ? [] :
     [
-        ShelfBlocks.Facts(_items[row], _planned.TryGetValue(IdOf(row), out var planned) ? planned : null, _holdings,
-            EnoughFor.Text(EnoughFor.Of(_items[row].Item, _items[row].Usable, _holdings, _sizes ??= SessionSize.Of(Ledger, _holdings)))),
+        ShelfBlocks.Facts(ReadingOf(IdOf(row)), _planned.TryGetValue(IdOf(row), out var planned) ? planned : null, _holdings,
+            EnoughFor.Text(EnoughFor.Of(ReadingOf(IdOf(row)).Item, ReadingOf(IdOf(row)).Usable, _holdings, _sizes ??= SessionSize.Of(Ledger, _holdings)))),
         .. PriceBlocks.Of(Ledger.PricesOf(IdOf(row), Today), _holdings.Settings.Style),
         ShelfBlocks.History(
-            Ledger.MovesOf(IdOf(row), Today, MovesRead), Ledger.LeftOf(IdOf(row), null, ShelfBlocks.Since(Today), Today), _items[row].Item,
+            Ledger.MovesOf(IdOf(row), Today, MovesRead), Ledger.LeftOf(IdOf(row), null, ShelfBlocks.Since(Today), Today), ReadingOf(IdOf(row)).Item,
             _holdings),
     ];
 
     public override string? OpenLabel => "Boxes";
 
     public override Step? Open(int row) => new TableStep(new ContainersModel(Ledger, IdOf(row)));
+
+    /// <summary>What there is of an item; it is looked up once something of it is shown.</summary>
+    private ShelfReading ReadingOf(string item) => _readings.TryGetValue(item, out var known) ? known
+        : _readings[item] = new(_holdings.Item(item) ?? throw Gone(item), _holdings.ContainersOf(item), Today);
 
     private EntryKeys Entries => new(Ledger, row => new(SubjectKind.Item, IdOf(row)));
 
@@ -127,7 +142,7 @@ internal sealed class ShelfModel(ILedger ledger) : TableModel(ledger)
     /// <summary>The stock solution itself is mixed, or the one that is mixed from the item.</summary>
     private KindForm StockSolution(string item)
     {
-        var items = Ledger.HoldingsOn(Today).Items;
+        var items = Ledger.HoldingsOn(Today).ItemsOf(ItemKind.Chemical);
         return items.FirstOrDefault(one => one.Code == item) is { StockOf: not null }
             ? new(Ledger, "stock-solution", ("item", item))
             : new(Ledger, "stock-solution", ("item", items.FirstOrDefault(one => one.StockOf == item)?.Code), ("from", item));

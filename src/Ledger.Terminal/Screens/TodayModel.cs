@@ -39,7 +39,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     public override WorkedExample Example { get; } = new(
         "\n", "Enter on \"bath F4 expired 2 days ago\" opens the form that discards it, with its jug filled in.", "Discard");
 
-    public override string Empty => _holdings.Items.Any() ? "Nothing needs you today." : NoItems;
+    public override string Empty => _holdings.LastItem > 0 ? "Nothing needs you today." : NoItems;
 
     public override IReadOnlyList<TableColumn> Columns { get; } =
     [
@@ -60,7 +60,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
     public override void Refresh()
     {
         _holdings = Ledger.HoldingsOn(Today);
-        _readings = ReorderReading.Of(Ledger, _holdings);
+        _readings = ReorderReading.InUse(Ledger, _holdings);
         _notices = NoticeGroup.Of(TodayReading.Of(_holdings, _readings));
         _snoozed = TodayReading.Snoozed(_holdings, _readings);
         _prospects = [.. Prospect.Of(_holdings)];
@@ -178,7 +178,7 @@ internal sealed class TodayModel(ILedger ledger) : TableModel(ledger)
 
     private IEnumerable<string> Films(int width)
     {
-        var films = _holdings.Items.Where(item => item is { Kind: ItemKind.Film, IsPaper: false })
+        var films = _holdings.ItemsInUse.Where(item => item is { Kind: ItemKind.Film, IsPaper: false })
             .Select(item => new ShelfReading(item, _holdings.ContainersOf(item.Code), Today))
             .Where(reading => !reading.Usable.IsZero)
             .Select(reading => $"{reading.Usable.ToText(_holdings.Settings.Style)} of {reading.Item.Code}")

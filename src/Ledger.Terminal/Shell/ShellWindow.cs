@@ -77,16 +77,19 @@ internal sealed class ShellWindow : Runnable
     /// <summary>Looks whether another process has written, or a new day has come, and reads again.</summary>
     public bool Poll()
     {
-        Try(() =>
-        {
-            var now = (_ledger.Version, _ledger.Today);
-            if (now == _seen)
-                return;
-            _seen = now;
-            _desk.Refresh();
-            Caption();
-        });
+        Try(LookAgain);
         return true;
+    }
+
+    /// <summary>A key means what is there now: what it leads to is of one state with what is seen.</summary>
+    private void LookAgain()
+    {
+        var now = (_ledger.Version, _ledger.Today);
+        if (now == _seen)
+            return;
+        _seen = now;
+        _desk.Refresh();
+        Caption();
     }
 
     /// <summary>Colours everything by the theme that holds now.</summary>
@@ -132,7 +135,11 @@ internal sealed class ShellWindow : Runnable
     protected override bool OnKeyDown(Key key)
     {
         var isTaken = false;
-        Try(() => isTaken = Press(key));
+        Try(() =>
+        {
+            LookAgain();
+            isTaken = Press(key);
+        });
         return isTaken || base.OnKeyDown(key);
     }
 

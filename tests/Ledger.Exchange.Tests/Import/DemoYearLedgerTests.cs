@@ -35,6 +35,19 @@ public sealed class DemoYearLedgerTests : IDisposable
         Assert.Equal(before.Entries, _ledger.Check(null, default).Entries);
     }
 
+    /// <summary>Whoever reads only what can need the user finds all that needs the user, every other month.</summary>
+    [Fact]
+    public void What_today_says_follows_from_what_is_in_use_alone()
+    {
+        for (var day = FirstDay; day <= DemoYear.LastDay; day = day.PlusDays(60))
+        {
+            var held = _ledger.HoldingsOn(day);
+            var (narrow, all) = (ReorderReading.InUse(_ledger, held), ReorderReading.Of(_ledger, held));
+            Assert.Equal(TodayReading.Of(held, all), TodayReading.Of(held, narrow));
+            Assert.Equal(Reminders.Of(held, all), Reminders.Of(held, narrow));
+        }
+    }
+
     [Fact]
     public void The_file_proves_itself() => Assert.Empty(_ledger.Check(null, default).Problems);
 

@@ -12,7 +12,7 @@ internal static class CalendarWriting
     public static IReadOnlyList<Reminder> Days(LedgerFile ledger) => ledger.Read(() =>
     {
         var holdings = ledger.HoldingsOn(ledger.Today);
-        return Reminders.Of(holdings, ReorderReading.Of(ledger, holdings));
+        return Reminders.Of(holdings, ReorderReading.InUse(ledger, holdings));
     });
 
     /// <summary>Writes the file in the place of an older calendar.</summary>

@@ -18,6 +18,6 @@ internal sealed class PrintTallySlip : PrintCommand
         var bath = holdings.Bath(code) ?? throw new RefusedByCommandException(
             $"there is no bath \"{code}\" in use; `show baths` lists them");
         return TallySlip.Of(
-            new BathReading(bath, ledger.Today), holdings.Items.Where(item => item.Kind == ItemKind.Film), holdings.Settings.Style);
+            new BathReading(bath, ledger.Today), holdings.ItemsOf(ItemKind.Film), holdings.Settings.Style);
     }
 }

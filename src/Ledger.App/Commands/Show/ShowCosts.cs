@@ -55,7 +55,7 @@ internal sealed class ShowCosts : ShowCommand<CostsShown>
 
     private static string Film(string code, View view)
     {
-        var films = view.Holdings.Items.Where(item => item.Kind == ItemKind.Film).Select(item => item.Code).ToList();
+        var films = view.Holdings.ItemsOf(ItemKind.Film).Select(item => item.Code).ToList();
         return films.Find(film => film.Equals(code, StringComparison.OrdinalIgnoreCase))
             ?? throw new RefusedByCommandException($"no film is called \"{code}\"; {Known.Names(code, films, "known")}");
     }

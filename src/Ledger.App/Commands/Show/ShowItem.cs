@@ -20,7 +20,7 @@ internal sealed class ShowItem : ShowCommand<ItemShown>
     {
         var code = parse.GetRequiredValue(_item).Trim();
         var item = view.Holdings.Item(code) ?? throw new RefusedByCommandException(
-            $"there is no item \"{code}\"; {Known.Names(code, view.Holdings.Items.Select(known => known.Code), "known")}");
+            $"there is no item \"{code}\"; {Known.Names(code, view.Holdings.ItemCodes, "known")}");
         var moves = view.Ledger.MovesOf(item.Code, view.AsOf, int.MaxValue);
         return new(
             new(item, view.Holdings.ContainersOf(item.Code), view.AsOf),

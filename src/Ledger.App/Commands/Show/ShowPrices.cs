@@ -30,7 +30,7 @@ internal sealed class ShowPrices : ShowCommand<IReadOnlyList<LotPrice>>
         var code = parse.GetValue(_item)?.Trim();
         if (code is not null && view.Holdings.Item(code) is null)
             throw new RefusedByCommandException(
-                $"there is no item \"{code}\"; {Known.Names(code, view.Holdings.Items.Select(known => known.Code), "known")}");
+                $"there is no item \"{code}\"; {Known.Names(code, view.Holdings.ItemCodes, "known")}");
         return
         [
             .. view.Ledger.Prices(view.AsOf).Where(price => code is null || price.Item.Equals(code, StringComparison.OrdinalIgnoreCase))

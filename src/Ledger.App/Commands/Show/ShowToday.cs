@@ -46,7 +46,7 @@ internal sealed class ShowToday : ShowCommand<TodayShown>
 
     protected override TodayShown Read(View view, ParseResult parse)
     {
-        var reorder = ReorderReading.Of(view.Ledger, view.Holdings);
+        var reorder = ReorderReading.InUse(view.Ledger, view.Holdings);
         return new(TodayReading.Of(view.Holdings, reorder), TodayReading.Snoozed(view.Holdings, reorder));
     }
 

@@ -104,7 +104,7 @@ internal static class BathKind
     };
 
     private static IEnumerable<Item> Mixable(Holdings holdings) =>
-        holdings.Items.Where(item => item.Kind == ItemKind.Chemical && item.Role != ItemRole.Water);
+        holdings.ItemsOf(ItemKind.Chemical).Where(item => item.Role != ItemRole.Water);
 
     /// <summary>The last bath that was mixed from the item.</summary>
     private static Bath? Like(FieldValues read, Holdings holdings) => holdings.Baths.LastOrDefault(

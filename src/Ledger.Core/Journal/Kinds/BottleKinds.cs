@@ -201,6 +201,6 @@ internal static class StockSolutionKind
         },
     };
 
-    private static IEnumerable<string> Stocks(Holdings holdings) => holdings.Items
-        .Where(item => item is { Kind: ItemKind.Chemical, Unit: Unit.Millilitre, StockOf: not null }).Select(item => item.Code);
+    private static IEnumerable<string> Stocks(Holdings holdings) => holdings.ItemsOf(ItemKind.Chemical)
+        .Where(item => item is { Unit: Unit.Millilitre, StockOf: not null }).Select(item => item.Code);
 }

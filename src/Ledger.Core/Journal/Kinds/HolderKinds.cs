@@ -10,10 +10,13 @@ internal static class HolderDefinitionKind
 {
     private const int MostSides = 50;
 
+    private static Film.Holder? Last(Holdings holdings) =>
+        holdings.Film.Codes is [.., var last] ? holdings.Film.Holder(last) : null;
+
     private static readonly Field<string> Holder = new("holder", Notations.Name("HOLDER"))
     {
         Help = "the name on it, such as E07", Example = "E07", IsNeeded = true, IsArgument = true, Width = 12,
-        Offer = (_, holdings) => holdings.Film.Holders.LastOrDefault() is { } last
+        Offer = (_, holdings) => Last(holdings) is { } last
             ? NextName.After(last.Code, name => holdings.Film.Holder(name) is not null) : "H01",
     };
 
@@ -21,7 +24,7 @@ internal static class HolderDefinitionKind
     {
         Help = "the format of the film it takes, such as 8x10", Example = "8x10", IsNeeded = true, Width = 12,
         Choices = (_, holdings) => holdings.Formats.All.Where(format => format.Unit == Unit.Sheet).Select(format => format.Code),
-        Offer = (_, holdings) => holdings.Film.Holders.LastOrDefault()?.Format.Code ?? "8x10",
+        Offer = (_, holdings) => Last(holdings)?.Format.Code ?? "8x10",
     };
 
     private static readonly Field<IReadOnlyList<string>> Sides = new("sides", new(
@@ -32,7 +35,7 @@ internal static class HolderDefinitionKind
     {
         Help = "the names of its sides, such as 1/2 or A/B, or how many there are; otherwise those of the setting side-names", Example = "1/2",
         Width = 16,
-        Offer = (_, holdings) => holdings.Film.Holders.LastOrDefault() is { } last
+        Offer = (_, holdings) => Last(holdings) is { } last
             ? string.Join('/', last.Sides.Select(side => side.Name)) : holdings.Settings.Film.SideNames,
     };
 
@@ -162,7 +165,7 @@ internal static class LoadKind
             && (FormatOf(read, holdings) is not { } format || film.Format == format)
                 && holdings.ContainersOf(film.Code).Any(box => box.Suspicion is null);
         return (holdings.Film.Sheets.Select(sheet => holdings.Item(sheet.Item)).OfType<Item>().LastOrDefault(IsAtHand)
-            ?? holdings.Items.FirstOrDefault(IsAtHand))?.Code;
+            ?? holdings.ItemsOf(ItemKind.Film).FirstOrDefault(IsAtHand))?.Code;
     }
 
     private static Format? FormatOf(FieldValues read, Holdings holdings) => read.Find(Sides) is not [var first, ..] ? null
@@ -208,7 +211,7 @@ internal static class ExposureKind
         },
     };
 
-    private static IEnumerable<string> Loaded(FieldValues read, Holdings holdings) => holdings.Film.Holders.SelectMany(holder => holder.Sides)
+    private static IEnumerable<string> Loaded(FieldValues read, Holdings holdings) => holdings.Film.HoldersInUse.SelectMany(holder => holder.Sides)
         .Where(side => holdings.Film.In(side) is { Exposure: null }).Select(side => side.Code);
 }
 
@@ -257,7 +260,7 @@ internal static class UnloadKind
         },
     };
 
-    private static IEnumerable<string> Exposed(Holdings holdings) => holdings.Film.Holders.SelectMany(holder => holder.Sides)
+    private static IEnumerable<string> Exposed(Holdings holdings) => holdings.Film.HoldersInUse.SelectMany(holder => holder.Sides)
         .Where(side => holdings.Film.In(side) is { Exposure: not null }).Select(side => side.Code);
 }
 

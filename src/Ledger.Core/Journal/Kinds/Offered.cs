@@ -10,10 +10,10 @@ internal static class Offered
 
     /// <summary>The films that come in sheets.</summary>
     public static IEnumerable<string> SheetFilms(FieldValues read, Holdings holdings) =>
-        holdings.Items.Where(item => item is { Kind: ItemKind.Film, Unit: Measures.Unit.Sheet }).Select(item => item.Code);
+        holdings.ItemsOf(ItemKind.Film).Where(item => item.Unit == Measures.Unit.Sheet).Select(item => item.Code);
 
     /// <summary>All items.</summary>
-    public static IEnumerable<string> Items(FieldValues read, Holdings holdings) => holdings.Items.Select(item => item.Code);
+    public static IEnumerable<string> Items(FieldValues read, Holdings holdings) => holdings.ItemCodes;
 
     /// <summary>The containers that hold something.</summary>
     public static IEnumerable<string> Containers(FieldValues read, Holdings holdings) => holdings.Containers.Select(one => one.Code);
@@ -38,15 +38,15 @@ internal static class Offered
 
     /// <summary>The films, in sheets or rolls.</summary>
     public static IEnumerable<string> Films(FieldValues read, Holdings holdings) =>
-        holdings.Items.Where(item => item.Kind == ItemKind.Film && !item.IsPaper).Select(item => item.Code);
+        holdings.ItemsOf(ItemKind.Film).Where(item => !item.IsPaper).Select(item => item.Code);
 
     /// <summary>The papers.</summary>
     public static IEnumerable<string> Papers(FieldValues read, Holdings holdings) =>
-        holdings.Items.Where(item => item.IsPaper).Select(item => item.Code);
+        holdings.ItemsOf(ItemKind.Film).Where(item => item.IsPaper).Select(item => item.Code);
 
     /// <summary>The chemicals.</summary>
     public static IEnumerable<string> Chemicals(FieldValues read, Holdings holdings) =>
-        holdings.Items.Where(item => item.Kind == ItemKind.Chemical).Select(item => item.Code);
+        holdings.ItemsOf(ItemKind.Chemical).Select(item => item.Code);
 
     /// <summary>The boxes of film, or of paper, that hold something.</summary>
     public static IEnumerable<string> Boxes(FieldValues read, Holdings holdings) =>
@@ -73,7 +73,7 @@ internal static class Offered
         return
         [
             .. holdings.Film.ExposedBoxes.Where(box => Is(box.Item, film) && Is(box.Group, group)).Select(box => box.Code),
-            .. holdings.Film.Holders.SelectMany(holder => holder.Sides)
+            .. holdings.Film.HoldersInUse.SelectMany(holder => holder.Sides)
                 .Where(side => holdings.Film.In(side) is { Exposure: { } exposure } sheet && Is(sheet.Item, film) && Is(exposure.Group, group))
                 .Select(side => side.Code),
         ];

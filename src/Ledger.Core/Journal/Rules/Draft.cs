@@ -37,7 +37,7 @@ internal sealed class Draft(Entry entry, Holdings holdings, IPast past, GivenNam
     /// <summary>Containers that are reached for before the others of their item, in this order.</summary>
     public IReadOnlyList<string> DrawFirst { get; set; } = [];
 
-    public Item Item(string code) => holdings.Item(code) ?? throw RefusedException.Unknown($"item \"{code}\"", holdings.Items.Select(item => item.Code));
+    public Item Item(string code) => holdings.Item(code) ?? throw RefusedException.Unknown($"item \"{code}\"", holdings.ItemCodes);
 
     public Bath Bath(string code)
     {

@@ -161,7 +161,7 @@ internal sealed class FilmDraft(Draft draft)
             Register.LastHolder == 0
                 ? $"there is no holder side \"{name}\"; record the holder first"
                 : $"there is no holder side \"{name}\"; known holders: "
-                    + string.Join(", ", Register.Holders.Take(12).Select(holder => holder.Code)));
+                    + string.Join(", ", Register.Codes.Take(12)));
     }
 
     private IReadOnlyList<Sheet> FindForSession(string name)

@@ -67,15 +67,18 @@ internal static class Slips
     /// <summary>A name of a place that nearly is another is a second freezer that nobody has.</summary>
     private static IEnumerable<string> Places(Draft draft)
     {
+        var names = (draft.Entry switch
+        {
+            Delivery delivery => delivery.Lines.Select(line => line.Storage.Trim()),
+            StorageMove move => [move.To.Trim()],
+            _ => [],
+        }).Where(name => name.Length > 0 && !ColdPlaces.Usual.Contains(name, StringComparer.OrdinalIgnoreCase)).ToList();
+        if (names.Count == 0)
+            yield break;
         var known = draft.Holdings.Containers.SelectMany(container => container.Places).Select(place => place.Name)
             .Concat(ColdPlaces.Usual).Where(name => name.Length > 0).Distinct(StringComparer.OrdinalIgnoreCase).ToList();
-        foreach (var name in draft.Entry switch
-            {
-                Delivery delivery => delivery.Lines.Select(line => line.Storage.Trim()),
-                StorageMove move => [move.To.Trim()],
-                _ => [],
-            })
-            if (name.Length > 0 && !known.Contains(name, StringComparer.OrdinalIgnoreCase) && known.Find(one => Spelling.IsNear(name, one)) is { } meant)
+        foreach (var name in names)
+            if (!known.Contains(name, StringComparer.OrdinalIgnoreCase) && known.Find(one => Spelling.IsNear(name, one)) is { } meant)
                 yield return $"nothing is kept in \"{name}\" so far, but in \"{meant}\"";
     }
 
